@@ -1,4 +1,14 @@
-/** Exact rational numbers, rounding to a grid, closed intervals and apportionment. Depends on the JDK only. */
+/**
+ * Exact numbers: the only arithmetic of the library.
+ *
+ * <p>Read in this order: {@link io.github.formulationmath.number.Ratio} (an exact rational number), {@link
+ * io.github.formulationmath.number.Rounding} (the one way to lose digits, always named), {@link
+ * io.github.formulationmath.number.Bounds} (a closed interval) and {@link
+ * io.github.formulationmath.number.BoundsSet} (a union of them), {@link
+ * io.github.formulationmath.number.Apportionment} (sharing out a total in whole steps).
+ *
+ * <p>This package depends on the JDK alone.
+ */
 @NullMarked
 package io.github.formulationmath.number;
 

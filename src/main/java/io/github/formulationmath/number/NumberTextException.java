@@ -1,0 +1,36 @@
+package io.github.formulationmath.number;
+
+import java.io.Serial;
+
+/** A text that should be a number (or an amount) and is not; the message quotes the text and says what was expected. */
+public final class NumberTextException extends IllegalArgumentException {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final String text;
+
+    /**
+     * Makes the exception.
+     *
+     * @param text the text that could not be read; long texts are shortened in the message
+     * @param reason what is wrong with it and what was expected
+     */
+    public NumberTextException(String text, String reason) {
+        super("\"" + shortened(text) + "\": " + reason);
+        this.text = text;
+    }
+
+    /**
+     * The whole text that could not be read.
+     *
+     * @return the text as given
+     */
+    public String text() {
+        return text;
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 57) + "...";
+    }
+}

@@ -1,0 +1,536 @@
+package io.github.formulationmath.number;
+
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serial;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An exact rational number, always in lowest terms with a positive denominator.
+ *
+ * <p>Nothing is ever rounded: sums, differences, products and quotients of ratios are exact, thirds stay thirds. Digits
+ * are lost only by {@link #rounded(Rounding)}, which must be told how, and by the conversions to primitive types that
+ * {@link Number} asks for.
+ *
+ * <p>Example: {@code Ratio.parse("1").dividedBy(3).times(400)} is 400/3; rounded to two decimal places it is 133.33.
+ *
+ * <p>Numbers whose numerator and denominator fit 64 bits are computed in 64 bits; larger ones in {@link BigInteger}. The
+ * two ways give the same results and are equal to each other.
+ *
+ * <p>{@code equals} means the same number: 0.5, 1/2 and 2/4 are equal. Immutable and thread-safe.
+ */
+public final class Ratio extends Number implements Comparable<Ratio> {
+
+    /** The number 0. */
+    public static final Ratio ZERO = new Ratio(0, 1);
+
+    /** The number 1. */
+    public static final Ratio ONE = new Ratio(1, 1);
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final long num;
+    private final long den;
+    private final @Nullable BigRatio big;
+
+    private Ratio(long num, long den) {
+        this.num = num;
+        this.den = den;
+        this.big = null;
+    }
+
+    private Ratio(BigRatio big) {
+        this.num = 0;
+        this.den = 0;
+        this.big = big;
+    }
+
+    /**
+     * A whole number.
+     *
+     * @param value the number
+     * @return the same number, exactly
+     */
+    public static Ratio of(long value) {
+        return value == Long.MIN_VALUE ? ofBig(BigInteger.valueOf(value), BigInteger.ONE) : new Ratio(value, 1);
+    }
+
+    /**
+     * A fraction of two whole numbers.
+     *
+     * @param numerator the number above the line
+     * @param denominator the number below the line, not 0
+     * @return the fraction in lowest terms
+     * @throws ArithmeticException if the denominator is 0
+     */
+    public static Ratio of(long numerator, long denominator) {
+        if (numerator == Long.MIN_VALUE || denominator == Long.MIN_VALUE) {
+            return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+        }
+        if (denominator == 0) {
+            throw zeroDenominator(Long.toString(numerator));
+        }
+        long g = Longs.gcd(numerator, denominator);
+        return denominator < 0
+                ? new Ratio(-(numerator / g), -(denominator / g))
+                : new Ratio(numerator / g, denominator / g);
+    }
+
+    /**
+     * A whole number of any size.
+     *
+     * @param value the number
+     * @return the same number, exactly
+     */
+    public static Ratio of(BigInteger value) {
+        return ofBig(Objects.requireNonNull(value, "value"), BigInteger.ONE);
+    }
+
+    /**
+     * A fraction of two whole numbers of any size.
+     *
+     * @param numerator the number above the line
+     * @param denominator the number below the line, not 0
+     * @return the fraction in lowest terms
+     * @throws ArithmeticException if the denominator is 0
+     */
+    public static Ratio of(BigInteger numerator, BigInteger denominator) {
+        Objects.requireNonNull(numerator, "numerator");
+        Objects.requireNonNull(denominator, "denominator");
+        if (denominator.signum() == 0) {
+            throw zeroDenominator(numerator.toString());
+        }
+        BigInteger g = numerator.gcd(denominator);
+        BigInteger sign = denominator.signum() < 0 ? g.negate() : g;
+        return ofBig(numerator.divide(sign), denominator.divide(sign));
+    }
+
+    /**
+     * A decimal number, exactly.
+     *
+     * @param value the decimal; its scale between -{@value RatioText#MAX_EXPONENT} and {@value RatioText#MAX_EXPONENT}
+     * @return the same number
+     * @throws IllegalArgumentException if the scale lies outside that range, so that a hostile exponent cannot fill the
+     *     memory
+     */
+    public static Ratio of(BigDecimal value) {
+        Objects.requireNonNull(value, "value");
+        RatioText.requireExponent(-(long) value.scale(), value.unscaledValue().bitLength() + " bits");
+        return value.scale() <= 0
+                ? of(value.unscaledValue().multiply(BigInteger.TEN.pow(-value.scale())))
+                : of(value.unscaledValue(), BigInteger.TEN.pow(value.scale()));
+    }
+
+    /**
+     * The number that a {@code double} is written as: the shortest decimal that identifies it ({@link
+     * Double#toString(double)}). So {@code from(0.1)} is 1/10, not the binary fraction nearest to it.
+     *
+     * @param value a finite number
+     * @return the decimal number, exactly
+     * @throws IllegalArgumentException if the value is infinite or not a number
+     */
+    public static Ratio from(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("value is " + value + ": a finite number is needed");
+        }
+        return of(new BigDecimal(Double.toString(value)));
+    }
+
+    /**
+     * Reads a number as people write it, in one fixed form whatever the locale: digits with an optional decimal point
+     * ({@code 12.5}), an optional power of ten ({@code 1e-3}), a fraction ({@code 3/4}) or a whole number and a fraction
+     * ({@code 1 3/4}). The whole text must be used up; spaces may stand around it. No grouping marks, no decimal comma.
+     *
+     * @param text the number as text, at most {@value RatioText#MAX_LENGTH} characters
+     * @return the number, exactly
+     * @throws NumberTextException if the text is not such a number; the message quotes it and shows where it fails
+     */
+    public static Ratio parse(String text) {
+        return RatioText.parse(Objects.requireNonNull(text, "text"));
+    }
+
+    private static Ratio ofBig(BigInteger numerator, BigInteger denominator) {
+        boolean small = numerator.bitLength() < Long.SIZE && denominator.bitLength() < Long.SIZE;
+        return small && numerator.longValue() != Long.MIN_VALUE
+                ? new Ratio(numerator.longValue(), denominator.longValue())
+                : new Ratio(new BigRatio(numerator, denominator));
+    }
+
+    private static ArithmeticException zeroDenominator(String numerator) {
+        return new ArithmeticException("the denominator of " + numerator + "/0 is 0: it must be another number");
+    }
+
+    /**
+     * The number above the line, in lowest terms; it carries the sign.
+     *
+     * @return the numerator
+     */
+    public BigInteger numerator() {
+        return big == null ? BigInteger.valueOf(num) : big.num();
+    }
+
+    /**
+     * The number below the line, in lowest terms.
+     *
+     * @return the denominator, at least 1
+     */
+    public BigInteger denominator() {
+        return big == null ? BigInteger.valueOf(den) : big.den();
+    }
+
+    /**
+     * Whether numerator and denominator both fit a {@code long}, so that fast paths may be taken.
+     *
+     * @return true if {@link #numerator()} and {@link #denominator()} convert to {@code long} exactly
+     */
+    public boolean fitsLongs() {
+        return big == null;
+    }
+
+    /**
+     * This number plus another.
+     *
+     * @param other the number to add
+     * @return the exact sum
+     */
+    public Ratio plus(Ratio other) {
+        if (big == null && other.big == null) {
+            return addSmall(other.num, other.den);
+        }
+        return addBig(other.numerator(), other.denominator());
+    }
+
+    /**
+     * This number minus another.
+     *
+     * @param other the number to take away
+     * @return the exact difference
+     */
+    public Ratio minus(Ratio other) {
+        if (big == null && other.big == null) {
+            return addSmall(-other.num, other.den);
+        }
+        return addBig(other.numerator().negate(), other.denominator());
+    }
+
+    /**
+     * This number times another.
+     *
+     * @param other the factor
+     * @return the exact product
+     */
+    public Ratio times(Ratio other) {
+        if (big == null && other.big == null) {
+            return multiplySmall(other.num, other.den);
+        }
+        return of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
+    }
+
+    /**
+     * This number times a whole number.
+     *
+     * @param factor the factor
+     * @return the exact product
+     */
+    public Ratio times(long factor) {
+        return times(of(factor));
+    }
+
+    /**
+     * This number divided by another.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     */
+    public Ratio dividedBy(Ratio divisor) {
+        if (divisor.isZero()) {
+            throw new ArithmeticException(this + " cannot be divided by 0");
+        }
+        if (big == null && divisor.big == null) {
+            return divisor.num < 0
+                    ? multiplySmall(-divisor.den, -divisor.num)
+                    : multiplySmall(divisor.den, divisor.num);
+        }
+        return of(numerator().multiply(divisor.denominator()), denominator().multiply(divisor.numerator()));
+    }
+
+    /**
+     * This number divided by a whole number.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     */
+    public Ratio dividedBy(long divisor) {
+        return dividedBy(of(divisor));
+    }
+
+    /**
+     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     */
+    public Ratio div(Ratio divisor) {
+        return dividedBy(divisor);
+    }
+
+    /**
+     * This number with the other sign.
+     *
+     * @return the negated number
+     */
+    public Ratio unaryMinus() {
+        return big == null ? new Ratio(-num, den) : ofBig(big.num().negate(), big.den());
+    }
+
+    /**
+     * The size of this number, without its sign.
+     *
+     * @return the absolute value
+     */
+    public Ratio abs() {
+        return signum() < 0 ? unaryMinus() : this;
+    }
+
+    /**
+     * One divided by this number.
+     *
+     * @return the reciprocal
+     * @throws ArithmeticException if this number is 0
+     */
+    public Ratio reciprocal() {
+        return ONE.dividedBy(this);
+    }
+
+    /**
+     * The sign: -1, 0 or 1.
+     *
+     * @return the sign of this number
+     */
+    public int signum() {
+        return big == null ? Long.signum(num) : big.num().signum();
+    }
+
+    /**
+     * Whether this number is 0.
+     *
+     * @return true for 0
+     */
+    public boolean isZero() {
+        return signum() == 0;
+    }
+
+    /**
+     * Whether this is a whole number.
+     *
+     * @return true if the denominator is 1
+     */
+    public boolean isInteger() {
+        return big == null ? den == 1 : big.den().equals(BigInteger.ONE);
+    }
+
+    /**
+     * The largest whole number that is not above this one.
+     *
+     * @return the floor
+     */
+    public Ratio floor() {
+        return big == null ? of(Math.floorDiv(num, den)) : of(WholeNumbers.divide(big, RoundingMode.FLOOR));
+    }
+
+    /**
+     * The smallest whole number that is not below this one.
+     *
+     * @return the ceiling
+     */
+    public Ratio ceil() {
+        return unaryMinus().floor().unaryMinus();
+    }
+
+    /**
+     * The nearest whole number under a rounding mode.
+     *
+     * @param mode what to do with the part after the point, and with ties
+     * @return the rounded whole number
+     * @throws ArithmeticException if the mode is {@link RoundingMode#UNNECESSARY} and this is no whole number
+     */
+    public Ratio toWhole(RoundingMode mode) {
+        Objects.requireNonNull(mode, "mode");
+        return big == null ? of(Longs.divide(num, den, mode)) : of(WholeNumbers.divide(big, mode));
+    }
+
+    /**
+     * This number rounded as told.
+     *
+     * @param rounding the grid and the mode
+     * @return the rounded number
+     * @throws ArithmeticException if the rounding is {@link Rounding#none()} and digits would be lost
+     */
+    public Ratio rounded(Rounding rounding) {
+        return rounding.apply(this);
+    }
+
+    /**
+     * The smaller of this number and another.
+     *
+     * @param other the other number
+     * @return whichever is smaller; this one if they are equal
+     */
+    public Ratio min(Ratio other) {
+        return compareTo(other) <= 0 ? this : other;
+    }
+
+    /**
+     * The larger of this number and another.
+     *
+     * @param other the other number
+     * @return whichever is larger; this one if they are equal
+     */
+    public Ratio max(Ratio other) {
+        return compareTo(other) >= 0 ? this : other;
+    }
+
+    /**
+     * Whether this number can be written with a finite number of decimals.
+     *
+     * @return true if the denominator has no prime factor but 2 and 5
+     */
+    public boolean isDecimal() {
+        return WholeNumbers.decimalPlaces(denominator()) >= 0;
+    }
+
+    /**
+     * This number as a decimal, exactly.
+     *
+     * @return the decimal without trailing zeros after the point
+     * @throws ArithmeticException if it has no finite decimal form; round it first
+     */
+    public BigDecimal toBigDecimal() {
+        int places = WholeNumbers.decimalPlaces(denominator());
+        if (places < 0) {
+            throw new ArithmeticException(
+                    this + " has no finite decimal form: round it first, for example with rounded(toDecimalPlaces(4))");
+        }
+        return new BigDecimal(numerator()).divide(new BigDecimal(denominator()), places, RoundingMode.UNNECESSARY);
+    }
+
+    @Override
+    public int compareTo(Ratio other) {
+        if (big == null && other.big == null) {
+            return Longs.compareProducts(num, other.den, other.num, den);
+        }
+        return numerator()
+                .multiply(other.denominator())
+                .compareTo(other.numerator().multiply(denominator()));
+    }
+
+    /** The nearest {@code double}, correctly rounded (ties to even); infinite only if out of its range. */
+    @Override
+    public double doubleValue() {
+        return WholeNumbers.toDouble(numerator(), denominator());
+    }
+
+    /** The nearest {@code float} to {@link #doubleValue()}. */
+    @Override
+    public float floatValue() {
+        return (float) doubleValue();
+    }
+
+    /** The whole part, cut off towards 0, as {@link BigInteger#longValue()} gives it: low 64 bits. */
+    @Override
+    public long longValue() {
+        return toWhole(RoundingMode.DOWN).numerator().longValue();
+    }
+
+    /** The whole part, cut off towards 0: low 32 bits. */
+    @Override
+    public int intValue() {
+        return (int) longValue();
+    }
+
+    /**
+     * This whole number as a {@code long}.
+     *
+     * @return the same number
+     * @throws ArithmeticException if it is no whole number or does not fit
+     */
+    public long toLongExact() {
+        if (!isInteger()) {
+            throw new ArithmeticException(this + " is not a whole number");
+        }
+        return numerator().longValueExact();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Ratio that && num == that.num && den == that.den && Objects.equals(big, that.big);
+    }
+
+    @Override
+    public int hashCode() {
+        return big == null ? Long.hashCode(num * 31 + den) : big.hashCode();
+    }
+
+    /** The shortest exact form, readable by {@link #parse(String)}: {@code 12.5}, {@code -3}, {@code 400/3}. */
+    @Override
+    public String toString() {
+        return RatioText.format(this);
+    }
+
+    private Ratio addSmall(long otherNum, long otherDen) {
+        long g = Longs.gcd(den, otherDen);
+        long left = den / g;
+        long right = otherDen / g;
+        if (Longs.productFits(num, right) && Longs.productFits(otherNum, left)) {
+            long a = num * right;
+            long b = otherNum * left;
+            long sum = a + b;
+            if (((a ^ sum) & (b ^ sum)) >= 0 && sum != Long.MIN_VALUE) {
+                long common = g == 1 ? 1 : Longs.gcd(sum, g);
+                if (Longs.productFits(left, otherDen / common)) {
+                    return new Ratio(sum / common, left * (otherDen / common));
+                }
+            }
+        }
+        return addBig(BigInteger.valueOf(otherNum), BigInteger.valueOf(otherDen));
+    }
+
+    private Ratio addBig(BigInteger otherNum, BigInteger otherDen) {
+        BigInteger n = numerator();
+        BigInteger d = denominator();
+        return of(n.multiply(otherDen).add(otherNum.multiply(d)), d.multiply(otherDen));
+    }
+
+    private Ratio multiplySmall(long otherNum, long otherDen) {
+        long g = Longs.gcd(num, otherDen);
+        long h = Longs.gcd(otherNum, den);
+        long a = num / g;
+        long b = otherNum / h;
+        long c = den / h;
+        long d = otherDen / g;
+        if (Longs.productFits(a, b) && Longs.productFits(c, d)) {
+            return new Ratio(a * b, c * d);
+        }
+        return ofBig(
+                BigInteger.valueOf(a).multiply(BigInteger.valueOf(b)),
+                BigInteger.valueOf(c).multiply(BigInteger.valueOf(d)));
+    }
+
+    @Serial
+    private Object writeReplace() {
+        return new SerializedRatio(numerator(), denominator());
+    }
+
+    @Serial
+    private void readObject(ObjectInputStream in) throws InvalidObjectException {
+        throw new InvalidObjectException("a Ratio is read through its serialized form only");
+    }
+}

@@ -1,0 +1,111 @@
+package io.github.formulationmath.number;
+
+import java.math.BigInteger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers as text, in one form for all locales. */
+final class RatioText {
+
+    /** Longest text that is read; longer ones are no number anyone writes. */
+    static final int MAX_LENGTH = 1000;
+
+    /** Largest power of ten, up or down, that is read. */
+    static final int MAX_EXPONENT = 1000;
+
+    // Possessive quantifiers: the match never backtracks, whatever the text.
+    private static final Pattern DECIMAL =
+            Pattern.compile("([+-]?)(?:([0-9]++)(?:\\.([0-9]++))?|\\.([0-9]++))(?:[eE]([+-]?[0-9]++))?");
+    private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
+
+    private RatioText() {}
+
+    static Ratio parse(String text) {
+        if (text.length() > MAX_LENGTH) {
+            throw new NumberTextException(text, "longer than " + MAX_LENGTH + " characters");
+        }
+        String trimmed = trim(text);
+        Matcher decimal = DECIMAL.matcher(trimmed);
+        if (decimal.matches()) {
+            return decimal(text, decimal);
+        }
+        Matcher fraction = FRACTION.matcher(trimmed);
+        if (fraction.matches()) {
+            return fraction(text, fraction);
+        }
+        throw new NumberTextException(text, "not a number; write it like 12.5, 1e-3, 3/4 or 1 3/4" + hint(trimmed));
+    }
+
+    static String format(Ratio value) {
+        if (value.isInteger()) {
+            return value.numerator().toString();
+        }
+        if (value.isDecimal()) {
+            return value.toBigDecimal().toPlainString();
+        }
+        return value.numerator() + "/" + value.denominator();
+    }
+
+    static void requireExponent(long exponent, String what) {
+        if (Math.abs(exponent) > MAX_EXPONENT) {
+            throw new IllegalArgumentException("a number of " + what + " times 10^" + exponent
+                    + " is out of range: the power of ten must lie between -" + MAX_EXPONENT + " and " + MAX_EXPONENT);
+        }
+    }
+
+    private static Ratio decimal(String text, Matcher m) {
+        String whole = orEmpty(m.group(2));
+        String part = m.group(3) != null ? m.group(3) : orEmpty(m.group(4));
+        BigInteger digits = new BigInteger(whole + part);
+        long exponent = exponent(text, orEmpty(m.group(5))) - part.length();
+        Ratio size = exponent >= 0
+                ? Ratio.of(digits.multiply(BigInteger.TEN.pow((int) exponent)))
+                : Ratio.of(digits, BigInteger.TEN.pow((int) -exponent));
+        return m.group(1).equals("-") ? size.unaryMinus() : size;
+    }
+
+    private static long exponent(String text, String exponent) {
+        if (exponent.isEmpty()) {
+            return 0;
+        }
+        BigInteger value = new BigInteger(exponent);
+        if (value.abs().compareTo(BigInteger.valueOf(MAX_EXPONENT)) > 0) {
+            throw new NumberTextException(
+                    text, "the power of ten must lie between -" + MAX_EXPONENT + " and " + MAX_EXPONENT);
+        }
+        return value.longValueExact();
+    }
+
+    private static Ratio fraction(String text, Matcher m) {
+        BigInteger bottom = new BigInteger(m.group(4));
+        if (bottom.signum() == 0) {
+            throw new NumberTextException(text, "the number below the line is 0");
+        }
+        Ratio part = Ratio.of(new BigInteger(m.group(3)), bottom);
+        Ratio size =
+                m.group(2) == null ? part : Ratio.of(new BigInteger(m.group(2))).plus(part);
+        return m.group(1).equals("-") ? size.unaryMinus() : size;
+    }
+
+    /** Only the plain space: other blanks are not what people type, and are refused by name below. */
+    private static String trim(String text) {
+        int from = 0;
+        int to = text.length();
+        while (from < to && text.charAt(from) == ' ') {
+            from++;
+        }
+        while (to > from && text.charAt(to - 1) == ' ') {
+            to--;
+        }
+        return text.substring(from, to);
+    }
+
+    private static String hint(String text) {
+        return text.indexOf(',') >= 0 ? " (a decimal point, no comma and no grouping marks)" : "";
+    }
+
+    private static String orEmpty(@Nullable String group) {
+        return group == null ? "" : group;
+    }
+}
