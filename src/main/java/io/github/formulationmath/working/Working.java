@@ -1,0 +1,129 @@
+package io.github.formulationmath.working;
+
+import io.github.formulationmath.number.Ratio;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * The working behind a result: what is asked, everything said on the way in the order in which it was worked, and the
+ * answer. Made by running the relation that computes the result once more, with a recorder.
+ *
+ * <p>Example, the mass of a line at 2.5 % of 400 g:
+ *
+ * <pre>
+ * w_3   given          2.5 %
+ * M     given          400 g
+ * m_3 = w_3 · M      = 2.5 % · 400 g = 10 g
+ * </pre>
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Working {
+
+    private final Phrase question;
+    private final List<Entry> entries;
+    private final Term answer;
+
+    private Working(Phrase question, List<Entry> entries, Term answer) {
+        this.question = question;
+        this.entries = List.copyOf(entries);
+        this.answer = answer;
+    }
+
+    /**
+     * Runs a relation and records it.
+     *
+     * @param question what is asked
+     * @param relation the relation, run once
+     * @return the working
+     */
+    public static Working of(Phrase question, Function<Reckoning<Term>, Term> relation) {
+        Recorder recorder = new Recorder();
+        Term answer = relation.apply(recorder);
+        return new Working(question, recorder.entries(), answer);
+    }
+
+    /**
+     * Runs a relation, records it, and holds it against the result it explains.
+     *
+     * @param question what is asked
+     * @param expected the result as the plain run gave it, in the canonical unit
+     * @param relation the relation, run once
+     * @return the working
+     * @throws IllegalStateException if the recorded answer is another number: the relation is not one code path
+     */
+    public static Working of(Phrase question, Ratio expected, Function<Reckoning<Term>, Term> relation) {
+        Working working = of(question, relation);
+        if (!working.answer.value().equals(expected)) {
+            throw new IllegalStateException(
+                    "the working leads to " + working.answer.value() + ", the result is " + expected);
+        }
+        return working;
+    }
+
+    /**
+     * What is asked.
+     *
+     * @return the question
+     */
+    public Phrase question() {
+        return question;
+    }
+
+    /**
+     * Everything said on the way, in order; a step comes after the steps it uses.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Entry> entries() {
+        return entries;
+    }
+
+    /**
+     * The steps alone, in order.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Step> steps() {
+        return entries.stream()
+                .filter(Step.class::isInstance)
+                .map(Step.class::cast)
+                .toList();
+    }
+
+    /**
+     * The answer.
+     *
+     * @return the term that the relation ended with
+     */
+    public Term answer() {
+        return answer;
+    }
+
+    /**
+     * Computes every operation and comparison again from its inputs.
+     *
+     * @throws IllegalStateException if one of them gives another result than the recorded one
+     */
+    public void check() {
+        for (Entry entry : entries) {
+            if (entry instanceof Step step) {
+                step.definition().ifPresent(Working::check);
+            } else if (entry instanceof Decision d
+                    && d.holds()
+                            != d.comparison().holds(d.left().value(), d.right().value())) {
+                throw new IllegalStateException("the outcome of " + d + " does not follow from its two sides");
+            }
+        }
+    }
+
+    private static void check(Term term) {
+        if (term instanceof Applied applied) {
+            applied.inputs().forEach(Working::check);
+            Applied again = Applied.of(applied.operation(), applied.inputs());
+            if (!again.value().equals(applied.value())) {
+                throw new IllegalStateException(applied + " gives " + again.value() + " when computed again");
+            }
+        }
+    }
+}

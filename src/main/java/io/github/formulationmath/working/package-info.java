@@ -1,0 +1,20 @@
+/**
+ * Showing the working: the arithmetic in which every relation of the library is written, and the record of it.
+ *
+ * <p>A relation (say, line mass = share × batch mass) is written once, against {@link
+ * io.github.formulationmath.working.Reckoning}. Run with {@link
+ * io.github.formulationmath.working.Reckoning#plain()} it gives the bare number and records nothing; run by {@link
+ * io.github.formulationmath.working.Working#of} it gives the same number together with its {@link
+ * io.github.formulationmath.working.Working}: what was given, each step, each comparison, each assumption. There is no
+ * second formula to keep in step.
+ *
+ * <p>Reading order: {@link io.github.formulationmath.working.Reckoning}, {@link
+ * io.github.formulationmath.working.Symbol}, {@link io.github.formulationmath.working.Term} and its kinds, {@link
+ * io.github.formulationmath.working.Entry}, {@link io.github.formulationmath.working.Working}.
+ *
+ * <p>May depend on {@code quantity} and {@code number} alone.
+ */
+@NullMarked
+package io.github.formulationmath.working;
+
+import org.jspecify.annotations.NullMarked;
