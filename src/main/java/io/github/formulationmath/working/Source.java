@@ -55,6 +55,7 @@ public final class Source implements Serializable {
      * @param title the publication with its edition or date
      * @param locator the clause, table or page; may be empty
      * @return the source
+     * @throws IllegalArgumentException if the title is blank
      */
     public static Source published(String title, String locator) {
         if (title.isBlank()) {

@@ -31,6 +31,7 @@ public final class Symbol {
      * @param meaningKey the key of the meaning in the {@link Wording}, without the prefix {@code symbol.}
      * @param kind the kind of quantity
      * @return the symbol
+     * @throws IllegalArgumentException if the letter is blank
      */
     public static Symbol of(String letter, String meaningKey, Kind kind) {
         if (letter.isBlank()) {
