@@ -30,6 +30,11 @@ enum PlainReckoning implements Reckoning<Ratio> {
     }
 
     @Override
+    public Ratio known(Explained earlier) {
+        return earlier.result();
+    }
+
+    @Override
     public Ratio named(Symbol symbol, Subject subject, Ratio value) {
         return value;
     }

@@ -80,6 +80,15 @@ public interface Reckoning<V> {
     }
 
     /**
+     * The number of an earlier result. Plain reckoning takes it as it is; a recorder derives it again, so that a working
+     * reaches back to what was given.
+     *
+     * @param earlier the earlier result
+     * @return the value
+     */
+    V known(Explained earlier);
+
+    /**
      * Gives a value a name: it becomes a step.
      *
      * @param symbol what it is called

@@ -42,6 +42,16 @@ final class Recorder implements Reckoning<Term> {
     }
 
     @Override
+    public Term known(Explained earlier) {
+        Term derived = earlier.derive(this);
+        if (!derived.value().equals(earlier.result())) {
+            throw new IllegalStateException(
+                    "the working leads to " + derived.value() + ", the result is " + earlier.result());
+        }
+        return derived;
+    }
+
+    @Override
     public Term named(Symbol symbol, Subject subject, Term value) {
         return enter(Step.computed(symbol, subject, value));
     }
