@@ -1,0 +1,52 @@
+package io.github.formulationmath.limit;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+/** The transcribed tables as plain text fields, read with a general-purpose CSV library and nothing of ours. */
+final class SnapshotTable {
+
+    static final List<Map<String, String>> LIMITS = read("eu-1223-2009-2024-05.csv");
+    static final List<Map<String, String>> SUBSTANCES = read("eu-1223-2009-2024-05-substances.csv");
+    static final List<Map<String, String>> OMITTED = read("eu-1223-2009-2024-05-omitted.csv");
+
+    private SnapshotTable() {}
+
+    /** Annex, reference number and name, as {@link RawEntry#key()}. */
+    static String key(Map<String, String> row) {
+        return field(row, "annex") + " " + field(row, "ref_no") + " " + field(row, "substance_group");
+    }
+
+    static List<Map<String, String>> rowsOf(RawEntry entry) {
+        return LIMITS.stream().filter(row -> key(row).equals(entry.key())).toList();
+    }
+
+    static String field(Map<String, String> row, String column) {
+        String value = row.get(column);
+        if (value == null) {
+            throw new IllegalArgumentException("no column " + column + " in " + row.keySet());
+        }
+        return value;
+    }
+
+    private static List<Map<String, String>> read(String name) {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setCommentMarker('#')
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (BufferedReader reader = Files.newBufferedReader(Path.of("shared/limits", name))) {
+            return format.parse(reader).stream().map(CSVRecord::toMap).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
