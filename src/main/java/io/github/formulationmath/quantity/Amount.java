@@ -1,0 +1,438 @@
+package io.github.formulationmath.quantity;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import java.io.InvalidObjectException;
+import java.io.NotSerializableException;
+import java.io.ObjectInputStream;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An exact number with a unit: a JSR 385 quantity whose arithmetic never rounds.
+ *
+ * <p>{@code equals} means the same unit and the same exact value, so 1 kg is not equal to 1000 g; {@link
+ * #isEquivalentTo} and {@link #compareTo} look through units. A unit that measures exactly the same as one of {@link
+ * FormulationUnits} (a kilogram put together from a prefix and the gram) is taken for it.
+ *
+ * <p>Example: {@code Amount.mass("12.5 g").times(3)} is 37.5 g; in ounces it is exactly 37.5/28.349523125 oz, which
+ * {@code rounded(Rounding.toDecimalPlaces(2))} turns into 1.32 oz.
+ *
+ * <p>A temperature in °C or °F is a point on a scale, not an amount of something: it converts and compares, a difference
+ * in kelvin may be added to it or taken from it, and two of them subtract to a difference in kelvin; sums, products and
+ * quotients are refused.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param <Q> what is measured, such as {@link Mass}
+ */
+public final class Amount<Q extends Quantity<Q>> extends JsrQuantity<Q> implements Comparable<Amount<Q>>, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Ratio value;
+    private final transient UnitScale scale;
+
+    private Amount(Ratio value, UnitScale scale) {
+        this.value = value;
+        this.scale = scale;
+    }
+
+    /**
+     * An amount from an exact number and a unit.
+     *
+     * @param value the number of units
+     * @param unit the unit
+     * @param <Q> what is measured
+     * @return the amount
+     * @throws IllegalArgumentException if the unit is not defined by a rational factor
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> of(Ratio value, Unit<Q> unit) {
+        Objects.requireNonNull(value, "value");
+        return new Amount<>(value, UnitScale.of(Objects.requireNonNull(unit, "unit")));
+    }
+
+    /**
+     * An amount from a number as text and a unit.
+     *
+     * @param number the number of units, as {@link Ratio#parse(String)} reads it
+     * @param unit the unit
+     * @param <Q> what is measured
+     * @return the amount
+     * @throws io.github.formulationmath.number.NumberTextException if the text is not a number
+     * @throws IllegalArgumentException if the unit is not defined by a rational factor
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> of(String number, Unit<Q> unit) {
+        return of(Ratio.parse(Objects.requireNonNull(number, "number")), unit);
+    }
+
+    /**
+     * An amount from a whole number and a unit.
+     *
+     * @param value the number of units
+     * @param unit the unit
+     * @param <Q> what is measured
+     * @return the amount
+     * @throws IllegalArgumentException if the unit is not defined by a rational factor
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> of(long value, Unit<Q> unit) {
+        return of(Ratio.of(value), unit);
+    }
+
+    /**
+     * The same amount as any JSR 385 quantity. A {@code float} or {@code double} value is read as the decimal that it is
+     * written as.
+     *
+     * @param quantity the quantity of any maker
+     * @param <Q> what is measured
+     * @return the amount
+     * @throws IllegalArgumentException if the value is not finite or of an unknown number type, the unit is not defined
+     *     by a rational factor, or the quantity is a temperature difference in a unit with a shifted zero
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity) {
+        if (Objects.requireNonNull(quantity, "quantity") instanceof Amount<Q> amount) {
+            return amount;
+        }
+        Amount<Q> amount = of(ExactNumbers.ratioOf(quantity.getValue()), quantity.getUnit());
+        if (amount.scale.isShifted() && quantity.getScale() == Scale.RELATIVE) {
+            throw new IllegalArgumentException(amount + " is given as a difference, which " + amount.scale.symbol()
+                    + " cannot show: give it in K");
+        }
+        return amount;
+    }
+
+    /**
+     * A mass from its text, such as {@code "12.5 g"} or {@code "1 3/4 oz"}.
+     *
+     * @param text number and unit, as {@link AmountFormat#standard()} reads them
+     * @return the mass
+     * @throws io.github.formulationmath.number.NumberTextException if the text is not a mass
+     */
+    public static Amount<Mass> mass(String text) {
+        return AmountFormat.standard().parseMass(text);
+    }
+
+    /**
+     * A volume from its text, such as {@code "30 mL"}.
+     *
+     * @param text number and unit, as {@link AmountFormat#standard()} reads them
+     * @return the volume
+     * @throws io.github.formulationmath.number.NumberTextException if the text is not a volume
+     */
+    public static Amount<Volume> volume(String text) {
+        return AmountFormat.standard().parseVolume(text);
+    }
+
+    /**
+     * A temperature from its text, such as {@code "75 °C"}.
+     *
+     * @param text number and unit, as {@link AmountFormat#standard()} reads them
+     * @return the temperature
+     * @throws io.github.formulationmath.number.NumberTextException if the text is not a temperature
+     */
+    public static Amount<Temperature> temperature(String text) {
+        return AmountFormat.standard().parseTemperature(text);
+    }
+
+    /**
+     * A mass in grams.
+     *
+     * @param value the number of grams
+     * @return the mass
+     */
+    public static Amount<Mass> grams(Ratio value) {
+        return of(value, FormulationUnits.GRAM);
+    }
+
+    /**
+     * A volume in millilitres.
+     *
+     * @param value the number of millilitres
+     * @return the volume
+     */
+    public static Amount<Volume> millilitres(Ratio value) {
+        return of(value, FormulationUnits.MILLILITRE);
+    }
+
+    /** The scale must be one that measures this kind of quantity. */
+    static <Q extends Quantity<Q>> Amount<Q> ofScale(Ratio value, UnitScale scale) {
+        return new Amount<>(value, scale);
+    }
+
+    /**
+     * The exact number of units.
+     *
+     * @return the value in this amount's own unit
+     */
+    public Ratio exactValue() {
+        return value;
+    }
+
+    /**
+     * The exact number of another unit.
+     *
+     * @param unit the unit to count in
+     * @return the value in that unit
+     * @throws UnitMismatchException if the unit measures something else (possible through raw types only)
+     */
+    public Ratio in(Unit<Q> unit) {
+        return inScale(UnitScale.of(Objects.requireNonNull(unit, "unit")));
+    }
+
+    private Ratio inScale(UnitScale target) {
+        return target.isSameAs(scale) ? value : target.fromCounted(counted(target));
+    }
+
+    /** The value in the counting unit, after checking that a unit measures the same. */
+    private Ratio counted(UnitScale other) {
+        if (!scale.meets(other)) {
+            throw new UnitMismatchException(scale.unit(), other.unit());
+        }
+        return scale.toCounted(value);
+    }
+
+    /**
+     * The same amount in another unit, exactly.
+     *
+     * @param unit the unit to convert to
+     * @return the equivalent amount
+     * @throws UnitMismatchException if the unit measures something else (possible through raw types only)
+     */
+    @Override
+    public Amount<Q> to(Unit<Q> unit) {
+        UnitScale target = UnitScale.of(Objects.requireNonNull(unit, "unit"));
+        return new Amount<>(inScale(target), target);
+    }
+
+    /**
+     * This amount plus another, in this amount's unit.
+     *
+     * @param other the amount to add
+     * @return the exact sum
+     * @throws UnitMismatchException if the other measures something else (possible through raw types only)
+     * @throws IllegalArgumentException if the other is a temperature in °C or °F: give a difference, in kelvin
+     */
+    public Amount<Q> plus(Amount<Q> other) {
+        Objects.requireNonNull(other, "other").requireUnshifted("added to " + this, "give the difference in K");
+        return shiftedBy(other, other.value);
+    }
+
+    /**
+     * This amount minus another, in this amount's unit; the difference of two temperatures in °C or °F is in kelvin.
+     *
+     * @param other the amount to take away
+     * @return the exact difference
+     * @throws UnitMismatchException if the other measures something else (possible through raw types only)
+     */
+    public Amount<Q> minus(Amount<Q> other) {
+        Objects.requireNonNull(other, "other");
+        if (other.scale.isShifted()) {
+            return ofScale(counted(other.scale).minus(other.counted(scale)), KnownUnits.bySymbol("K"));
+        }
+        return shiftedBy(other, other.value.unaryMinus());
+    }
+
+    /** Adds a signed number of another amount's unshifted units. */
+    private Amount<Q> shiftedBy(Amount<Q> other, Ratio step) {
+        if (scale.isSameAs(other.scale)) {
+            return new Amount<>(value.plus(step), scale);
+        }
+        Ratio moved = counted(other.scale).plus(step.times(other.scale.factor()));
+        return new Amount<>(scale.fromCounted(moved), scale);
+    }
+
+    /**
+     * This amount a number of times.
+     *
+     * @param factor the factor
+     * @return the exact product
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> times(Ratio factor) {
+        Objects.requireNonNull(factor, "factor");
+        return new Amount<>(requireUnshifted("multiplied").value.times(factor), scale);
+    }
+
+    /**
+     * This amount a whole number of times.
+     *
+     * @param factor the factor
+     * @return the exact product
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> times(long factor) {
+        return times(Ratio.of(factor));
+    }
+
+    /**
+     * This amount divided by a number.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> dividedBy(Ratio divisor) {
+        Objects.requireNonNull(divisor, "divisor");
+        return new Amount<>(requireUnshifted("divided").value.dividedBy(divisor), scale);
+    }
+
+    /**
+     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> div(Ratio divisor) {
+        return dividedBy(divisor);
+    }
+
+    /**
+     * How many times another amount goes into this one.
+     *
+     * @param other the amount to compare with, not 0
+     * @return the exact quotient, a pure number
+     * @throws ArithmeticException if the other amount is 0
+     * @throws UnitMismatchException if the other measures something else (possible through raw types only)
+     * @throws IllegalArgumentException if either is a temperature in °C or °F
+     */
+    public Ratio ratioTo(Amount<Q> other) {
+        Objects.requireNonNull(other, "other").requireUnshifted("compared as a ratio");
+        requireUnshifted("compared as a ratio");
+        return scale.isSameAs(other.scale)
+                ? value.dividedBy(other.value)
+                : counted(other.scale).dividedBy(other.counted(scale));
+    }
+
+    /**
+     * This amount with the other sign.
+     *
+     * @return the negated amount
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> unaryMinus() {
+        return new Amount<>(requireUnshifted("negated").value.unaryMinus(), scale);
+    }
+
+    /**
+     * This amount without its sign.
+     *
+     * @return the amount, or its opposite if it is below 0
+     * @throws IllegalArgumentException if this is a temperature below 0 °C or 0 °F
+     */
+    public Amount<Q> abs() {
+        return signum() < 0 ? unaryMinus() : this;
+    }
+
+    /**
+     * This amount with its value, in its own unit, rounded.
+     *
+     * @param rounding the grid and the mode
+     * @return the rounded amount in the same unit
+     * @throws ArithmeticException if the rounding refuses to lose digits and would have to
+     */
+    public Amount<Q> rounded(Rounding rounding) {
+        return new Amount<>(Objects.requireNonNull(rounding, "rounding").apply(value), scale);
+    }
+
+    /**
+     * The sign of the value in this amount's own unit.
+     *
+     * @return -1, 0 or 1
+     */
+    public int signum() {
+        return value.signum();
+    }
+
+    /**
+     * Whether the value in this amount's own unit is 0.
+     *
+     * @return true for 0
+     */
+    public boolean isZero() {
+        return value.isZero();
+    }
+
+    @Override
+    public Unit<Q> getUnit() {
+        // The factories take unit and scale together, so the kind is right.
+        @SuppressWarnings("unchecked")
+        Unit<Q> unit = (Unit<Q>) scale.unit();
+        return unit;
+    }
+
+    UnitScale scale() {
+        return scale;
+    }
+
+    @Override
+    Amount<Q> self() {
+        return this;
+    }
+
+    Amount<Q> requireUnshifted(String done, String remedy) {
+        if (scale.isShifted()) {
+            throw new IllegalArgumentException(this + " is a point on a scale and cannot be " + done + ": " + remedy);
+        }
+        return this;
+    }
+
+    private Amount<Q> requireUnshifted(String done) {
+        return requireUnshifted(done, "convert it with to(KELVIN) first");
+    }
+
+    /**
+     * Compares by size, through units: 1 kg and 1000 g compare as 0 without being equal.
+     *
+     * @param other the amount to compare with
+     * @return below 0, 0 or above 0, as this amount is smaller, equivalent or larger
+     * @throws UnitMismatchException if the other measures something else (possible through raw types only)
+     */
+    @Override
+    public int compareTo(Amount<Q> other) {
+        Objects.requireNonNull(other, "other");
+        return scale.isSameAs(other.scale)
+                ? value.compareTo(other.value)
+                : counted(other.scale).compareTo(other.counted(scale));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Amount<?> that && value.equals(that.value) && scale.isSameAs(that.scale);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * value.hashCode() + scale.factor().hashCode();
+    }
+
+    /** Exact value, space, symbol: {@code 12.5 g}, {@code 400/3 mL}. {@link AmountFormat#standard()} reads it again. */
+    @Override
+    public String toString() {
+        return AmountFormat.standard().format(this);
+    }
+
+    @Serial
+    private Object writeReplace() throws NotSerializableException {
+        if (!scale.known()) {
+            throw new NotSerializableException(
+                    this + " has a unit that is not one of FormulationUnits: convert it with to(…) first");
+        }
+        return new SerializedAmount(value, scale.symbol());
+    }
+
+    @Serial
+    private void readObject(ObjectInputStream in) throws InvalidObjectException {
+        throw new InvalidObjectException("an Amount is read through its serialized form only");
+    }
+}

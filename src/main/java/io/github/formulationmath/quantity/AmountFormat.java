@@ -1,0 +1,183 @@
+package io.github.formulationmath.quantity;
+
+import io.github.formulationmath.number.NumberTextException;
+import io.github.formulationmath.number.Rounding;
+import java.io.Serial;
+import java.io.Serializable;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Amounts as text, strictly: a number, a unit, and nothing else.
+ *
+ * <p>The number is written {@code 12.5}, {@code 1e-3}, {@code 3/4} or {@code 1 3/4}, in the digits 0 to 9 and without
+ * grouping marks; the unit by its {@linkplain FormulationUnits#symbolOf symbol} or one of a few other spellings
+ * ({@code ug}, {@code mcg}, {@code ml}, {@code cm3}). Names that stand for several units, such as "cup", are refused with
+ * the units to choose from. {@link #standard()} is the same in every locale; {@link #forLocale} takes that locale's
+ * decimal mark and no other.
+ *
+ * <p>Example: {@code AmountFormat.standard().parseMass("1 3/4 oz")} is 1.75 oz; printed to one decimal place it is {@code
+ * 1.8 oz}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class AmountFormat implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final AmountFormat STANDARD = new AmountFormat('.');
+
+    private final char decimalMark;
+
+    private AmountFormat(char decimalMark) {
+        this.decimalMark = decimalMark;
+    }
+
+    /**
+     * The form for data: decimal point, the same in every locale.
+     *
+     * @return the standard form
+     */
+    public static AmountFormat standard() {
+        return STANDARD;
+    }
+
+    /**
+     * The form for people of a locale: its decimal mark, everything else as in {@link #standard()}.
+     *
+     * @param locale the locale that says what the decimal mark is
+     * @return the form with that decimal mark
+     */
+    public static AmountFormat forLocale(Locale locale) {
+        Objects.requireNonNull(locale, "locale");
+        char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        return mark == '.' ? STANDARD : new AmountFormat(mark);
+    }
+
+    /**
+     * The decimal mark of this form.
+     *
+     * @return the character between whole part and decimals
+     */
+    public char decimalMark() {
+        return decimalMark;
+    }
+
+    /**
+     * Reads an amount of any kind.
+     *
+     * @param text number and unit
+     * @return the amount
+     * @throws NumberTextException if the text is not a number and a unit
+     */
+    public Amount<?> parse(String text) {
+        AmountText parts = read(text);
+        return Amount.ofScale(parts.number(), parts.scale());
+    }
+
+    /**
+     * Reads a mass.
+     *
+     * @param text number and unit of mass
+     * @return the mass
+     * @throws NumberTextException if the text is not a number and a unit of mass
+     */
+    public Amount<Mass> parseMass(String text) {
+        return parse(text, Kind.MASS, "mass, such as g or oz");
+    }
+
+    /**
+     * Reads a volume.
+     *
+     * @param text number and unit of volume
+     * @return the volume
+     * @throws NumberTextException if the text is not a number and a unit of volume
+     */
+    public Amount<Volume> parseVolume(String text) {
+        return parse(text, Kind.VOLUME, "volume, such as mL or US fl oz");
+    }
+
+    /**
+     * Reads a temperature.
+     *
+     * @param text number and unit of temperature
+     * @return the temperature
+     * @throws NumberTextException if the text is not a number and a unit of temperature
+     */
+    public Amount<Temperature> parseTemperature(String text) {
+        return parse(text, Kind.TEMPERATURE, "temperature: °C, °F or K");
+    }
+
+    /**
+     * Reads a share whose basis the caller knows; see {@link MassFraction} for one that says it.
+     *
+     * @param text number and one of %, ‰, ppm
+     * @return the share
+     * @throws NumberTextException if the text is not a number and such a unit
+     */
+    public Amount<Dimensionless> parseShare(String text) {
+        return parse(text, Kind.NUMBER, "share: %, ‰ or ppm");
+    }
+
+    private <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind kind, String expected) {
+        AmountText parts = read(text);
+        if (parts.scale().kind() != kind) {
+            throw new NumberTextException(text, "\"" + parts.scale().symbol() + "\" is not a unit of " + expected);
+        }
+        return Amount.ofScale(parts.number(), parts.scale());
+    }
+
+    private AmountText read(String text) {
+        return AmountText.read(Objects.requireNonNull(text, "text"), decimalMark);
+    }
+
+    /**
+     * Prints an amount exactly; a value without finite decimals is printed as a fraction.
+     *
+     * @param amount the amount
+     * @return value, space, symbol; the value alone for a pure number
+     */
+    public String format(Amount<?> amount) {
+        return format(amount, Rounding.none());
+    }
+
+    /**
+     * Prints an amount with its value, in its own unit, rounded.
+     *
+     * @param amount the amount
+     * @param rounding the grid and the mode; it decides the number of decimals shown
+     * @return value, space, symbol; the value alone for a pure number
+     * @throws ArithmeticException if the rounding refuses to lose digits and would have to
+     */
+    public String format(Amount<?> amount, Rounding rounding) {
+        Objects.requireNonNull(amount, "amount");
+        Objects.requireNonNull(rounding, "rounding");
+        String number = rounding.format(amount.exactValue()).replace('.', decimalMark);
+        String symbol = amount.scale().symbol();
+        return symbol.isEmpty() ? number : number + " " + symbol;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof AmountFormat that && decimalMark == that.decimalMark;
+    }
+
+    @Override
+    public int hashCode() {
+        return Character.hashCode(decimalMark);
+    }
+
+    /** The decimal mark, in words. */
+    @Override
+    public String toString() {
+        return "amounts with decimal mark " + decimalMark;
+    }
+}

@@ -1,0 +1,173 @@
+package io.github.formulationmath.quantity;
+
+import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.MICRO;
+import static javax.measure.MetricPrefix.MILLI;
+
+import io.github.formulationmath.number.Ratio;
+import java.util.Objects;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
+import tech.units.indriya.AbstractUnit;
+import tech.units.indriya.function.AddConverter;
+import tech.units.indriya.function.MultiplyConverter;
+import tech.units.indriya.function.RationalNumber;
+import tech.units.indriya.unit.TransformedUnit;
+import tech.units.indriya.unit.Units;
+
+/**
+ * The units of the bench, each with its exact factor.
+ *
+ * <p>Three spoons and three cups carry one name in kitchens and differ by up to 6 %, two fluid ounces by 4 %: each is a
+ * unit of its own here, and none is called plainly "cup" or "fluid ounce".
+ *
+ * <p>Example: {@code factorOf(OUNCE)} is 28.349523125, the grams in an avoirdupois ounce.
+ *
+ * <p>Sources. SI units and prefixes: BIPM, SI Brochure, 9th edition, 2019. Customary units: NIST Handbook 44, Appendix
+ * C, General Tables of Units of Measurement; the pound is that of the international yard and pound agreement of 1959
+ * (US Federal Register 24 FR 5348), the imperial gallon that of the United Kingdom's Units of Measurement Regulations
+ * 1995 (SI 1995/1804): 4.54609 L.
+ */
+public final class FormulationUnits {
+
+    /** Kilogram, kg: 1000 g exactly; the SI base unit of mass. */
+    public static final Unit<Mass> KILOGRAM = Units.KILOGRAM;
+
+    /** Gram, g: 1/1000 kg exactly; the unit to which {@link #factorOf} leads for mass. */
+    public static final Unit<Mass> GRAM = Units.GRAM;
+
+    /** Milligram, mg: 0.001 g exactly. */
+    public static final Unit<Mass> MILLIGRAM = MILLI(GRAM);
+
+    /** Microgram, µg: 0.000001 g exactly. */
+    public static final Unit<Mass> MICROGRAM = MICRO(GRAM);
+
+    /** Avoirdupois ounce, oz: 28.349523125 g exactly, one sixteenth of the {@link #POUND}. */
+    public static final Unit<Mass> OUNCE = mass("oz", "Ounce", "28.349523125");
+
+    /** Avoirdupois pound, lb: 453.59237 g exactly (agreement of 1959). */
+    public static final Unit<Mass> POUND = mass("lb", "Pound", "453.59237");
+
+    /** Grain, gr: 0.06479891 g exactly, 1/7000 of the {@link #POUND}. */
+    public static final Unit<Mass> GRAIN = mass("gr", "Grain", "0.06479891");
+
+    /** Troy ounce, oz t: 31.1034768 g exactly, 480 {@linkplain #GRAIN grains}. */
+    public static final Unit<Mass> TROY_OUNCE = mass("oz t", "Troy ounce", "31.1034768");
+
+    /** Litre, L: 1000 mL exactly, one cubic decimetre. */
+    public static final Unit<Volume> LITRE = Units.LITRE;
+
+    /** Millilitre, mL: 1/1000 L exactly; the unit to which {@link #factorOf} leads for volume. */
+    public static final Unit<Volume> MILLILITRE = MILLI(LITRE);
+
+    /** Cubic centimetre, cm³: 1 mL exactly. */
+    public static final Unit<Volume> CUBIC_CENTIMETRE =
+            CENTI(Units.METRE).pow(3).asType(Volume.class);
+
+    /** US fluid ounce, US fl oz: 29.5735295625 mL exactly, 1/128 of the gallon of 231 cubic inches. */
+    public static final Unit<Volume> US_FLUID_OUNCE = volume("US fl oz", "US fluid ounce", "29.5735295625");
+
+    /** Imperial fluid ounce, imp fl oz: 28.4130625 mL exactly, 1/160 of the imperial gallon of 4.54609 L. */
+    public static final Unit<Volume> IMPERIAL_FLUID_OUNCE = volume("imp fl oz", "Imperial fluid ounce", "28.4130625");
+
+    /** US customary cup, US cup: 236.5882365 mL exactly, 8 {@linkplain #US_FLUID_OUNCE US fluid ounces}. */
+    public static final Unit<Volume> US_CUP = volume("US cup", "US cup", "236.5882365");
+
+    /** US customary tablespoon, US tbsp: 14.78676478125 mL exactly, half a {@link #US_FLUID_OUNCE}. */
+    public static final Unit<Volume> US_TABLESPOON = volume("US tbsp", "US tablespoon", "14.78676478125");
+
+    /** US customary teaspoon, US tsp: 4.92892159375 mL exactly, one sixth of a {@link #US_FLUID_OUNCE}. */
+    public static final Unit<Volume> US_TEASPOON = volume("US tsp", "US teaspoon", "4.92892159375");
+
+    /** Metric cup: 250 mL exactly (common practice, no published source). */
+    public static final Unit<Volume> METRIC_CUP = volume("metric cup", "Metric cup", "250");
+
+    /** Metric tablespoon: 15 mL exactly (NIST SP 430 gives the same rounded size for household use). */
+    public static final Unit<Volume> METRIC_TABLESPOON = volume("metric tbsp", "Metric tablespoon", "15");
+
+    /** Metric teaspoon: 5 mL exactly (NIST SP 430 gives the same rounded size for household use). */
+    public static final Unit<Volume> METRIC_TEASPOON = volume("metric tsp", "Metric teaspoon", "5");
+
+    /** The number one, without a symbol; the unit to which {@link #factorOf} leads for pure numbers. */
+    public static final Unit<Dimensionless> ONE = AbstractUnit.ONE;
+
+    /** Per cent, %: 1/100 exactly. What it is a share of must be said by the type that carries it. */
+    public static final Unit<Dimensionless> PERCENT = Units.PERCENT;
+
+    /** Per mille, ‰: 1/1000 exactly. */
+    public static final Unit<Dimensionless> PER_MILLE = share("‰", "Per mille", "0.001");
+
+    /** Parts per million, ppm: 1/1 000 000 exactly. */
+    public static final Unit<Dimensionless> PPM = share("ppm", "Parts per million", "0.000001");
+
+    /** Kelvin, K, the SI base unit of temperature; also the unit of temperature differences. */
+    public static final Unit<Temperature> KELVIN = Units.KELVIN;
+
+    /** Degree Celsius, °C: t in °C is t + 273.15 in K exactly (SI Brochure, 2.3.1). */
+    public static final Unit<Temperature> CELSIUS = Units.CELSIUS;
+
+    /** Degree Fahrenheit, °F: t in °F is (t + 459.67) · 5/9 in K exactly (NIST SP 811, Appendix B.8). */
+    public static final Unit<Temperature> FAHRENHEIT = fahrenheit();
+
+    private FormulationUnits() {}
+
+    /**
+     * The exact factor from a unit to the one its kind is counted in: gram, millilitre, the number one, kelvin; for
+     * every other kind the unit of the SI.
+     *
+     * <p>It is found from the whole numbers that define the unit, so it does not depend on any setting of the JVM.
+     *
+     * @param unit a unit, of this class or of any other maker
+     * @return how many of the counting unit make one of this unit
+     * @throws IllegalArgumentException if the unit has a shifted zero (°C, °F), or is not defined by a rational factor
+     */
+    public static Ratio factorOf(Unit<?> unit) {
+        UnitScale scale = UnitScale.of(Objects.requireNonNull(unit, "unit"));
+        if (scale.isShifted()) {
+            throw new IllegalArgumentException("unit " + scale.symbol()
+                    + " has a shifted zero, so no factor alone converts it: convert an Amount with to(KELVIN)");
+        }
+        return scale.factor();
+    }
+
+    /**
+     * The symbol by which this library prints a unit and reads it again.
+     *
+     * @param unit a unit, of this class or of any other maker
+     * @return the symbol; empty for {@link #ONE}; for a foreign unit without a symbol, its name, or its factor and SI
+     *     unit
+     * @throws IllegalArgumentException if the unit is not defined by a rational factor
+     */
+    public static String symbolOf(Unit<?> unit) {
+        return UnitScale.of(Objects.requireNonNull(unit, "unit")).symbol();
+    }
+
+    private static Unit<Mass> mass(String symbol, String name, String grams) {
+        return new TransformedUnit<>(symbol, name, KILOGRAM, times(grams, 1000));
+    }
+
+    private static Unit<Volume> volume(String symbol, String name, String millilitres) {
+        return new TransformedUnit<>(symbol, name, Units.CUBIC_METRE, times(millilitres, 1_000_000));
+    }
+
+    private static Unit<Dimensionless> share(String symbol, String name, String factor) {
+        return new TransformedUnit<>(symbol, name, ONE, times(factor, 1));
+    }
+
+    private static MultiplyConverter times(String number, long divisor) {
+        Ratio factor = Ratio.parse(number).dividedBy(divisor);
+        return MultiplyConverter.ofRational(factor.numerator(), factor.denominator());
+    }
+
+    private static Unit<Temperature> fahrenheit() {
+        // The converter named last is applied first.
+        return new TransformedUnit<>(
+                "°F",
+                "Fahrenheit",
+                KELVIN,
+                MultiplyConverter.ofRational(5, 9).concatenate(new AddConverter(RationalNumber.of(45967, 100))));
+    }
+}
