@@ -1,0 +1,100 @@
+package io.github.formulationmath.formula;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * The parts of a supplied material being declared, one after the other. Not thread-safe; every call returns this object.
+ */
+public final class Blend {
+
+    private final String name;
+    private final Map<Substance, MassFraction> parts = new LinkedHashMap<>();
+    private Ratio total = Ratio.ZERO;
+
+    Blend(String name) {
+        this.name = name;
+    }
+
+    /**
+     * Declares a part.
+     *
+     * @param substance the substance, not declared before
+     * @param strength its mass fraction of the material as supplied, above 0
+     * @return this
+     * @throws IllegalArgumentException if the substance was declared before, the strength is 0, or the parts pass 100 %
+     */
+    public Blend part(Substance substance, MassFraction strength) {
+        Objects.requireNonNull(substance, "substance");
+        Objects.requireNonNull(strength, "strength");
+        if (strength.fraction().isZero()) {
+            throw new IllegalArgumentException(
+                    name + ": " + substance + " is declared with 0 %: leave it out or give its strength");
+        }
+        if (parts.putIfAbsent(substance, strength) != null) {
+            throw new IllegalArgumentException(name + ": " + substance + " is declared twice: add the two up");
+        }
+        total = total.plus(strength.fraction());
+        if (total.compareTo(Ratio.ONE) > 0) {
+            throw new IllegalArgumentException(name + ": with " + substance + " the parts add up to "
+                    + total.times(100) + " %, which is more than 100 %");
+        }
+        return this;
+    }
+
+    /**
+     * Declares a part by name.
+     *
+     * @param inciName the INCI name of the substance
+     * @param percent its strength as text, for example {@code "30 %"}
+     * @return this
+     * @throws IllegalArgumentException as {@link #part(Substance, MassFraction)}, or if the text is no mass fraction
+     */
+    public Blend part(String inciName, String percent) {
+        return part(Substance.of(inciName), MassFraction.parse(percent));
+    }
+
+    /**
+     * Declares that all the rest is one substance, and ends the declaration.
+     *
+     * @param substance the carrier, often water
+     * @return the ingredient
+     * @throws IllegalArgumentException if nothing is left for it, or it was declared before
+     */
+    public Ingredient rest(Substance substance) {
+        Ratio left = Ratio.ONE.minus(total);
+        if (left.isZero()) {
+            throw new IllegalArgumentException(
+                    name + ": the parts already make up 100 %: call build() instead of rest(" + substance + ")");
+        }
+        return part(substance, MassFraction.of(left)).build();
+    }
+
+    /**
+     * Declares by name that all the rest is one substance, and ends the declaration.
+     *
+     * @param inciName the INCI name of the carrier
+     * @return the ingredient
+     * @throws IllegalArgumentException as {@link #rest(Substance)}
+     */
+    public Ingredient rest(String inciName) {
+        return rest(Substance.of(inciName));
+    }
+
+    /**
+     * Ends the declaration.
+     *
+     * @return the ingredient
+     * @throws IllegalArgumentException if the parts do not make up 100 %
+     */
+    public Ingredient build() {
+        if (!total.equals(Ratio.ONE)) {
+            throw new IllegalArgumentException(name + ": the parts add up to " + total.times(100) + " %, "
+                    + Ratio.ONE.minus(total).times(100) + " % short of 100 %: declare the rest");
+        }
+        return Ingredient.ofParts(name, new LinkedHashMap<>(parts));
+    }
+}

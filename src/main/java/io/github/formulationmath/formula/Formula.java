@@ -1,0 +1,258 @@
+package io.github.formulationmath.formula;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Reckoning;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a product is made of: lines in phases, each with its exact share of the whole, together exactly 100 %.
+ *
+ * <p>Written in percent ({@link #inPercent}), in parts ({@link #inParts}) or in masses ({@link #inMasses}); one line may
+ * take as much as suffices (q.s.). Percentages that do not add up are refused, never adjusted; normalising them is a call
+ * of its own ({@link PercentFormula#buildNormalised()}).
+ *
+ * <p>Example:
+ *
+ * <pre>{@code
+ * Formula lotion = Formula.inPercent("Oat lotion")
+ *         .phase("water").quantitySufficient("Aqua").line("Glycerin", "3 %")
+ *         .phase("oil").line("Avena Sativa Kernel Oil", "12 %").line("Glyceryl Stearate SE", "5 %")
+ *         .build();                                   // Aqua takes 80 %
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Formula implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final String name;
+    private final List<FormulaLine> lines;
+    private final List<Phase> phases;
+
+    private Formula(String name, List<FormulaLine> lines) {
+        this.name = name;
+        this.lines = List.copyOf(lines);
+        this.phases = phasesOf(lines);
+    }
+
+    /**
+     * Starts a formula in percent by weight.
+     *
+     * @param name the name of the product
+     * @return a builder
+     */
+    public static PercentFormula inPercent(String name) {
+        return new PercentFormula(name);
+    }
+
+    /**
+     * Starts a formula in parts by weight.
+     *
+     * @param name the name of the product
+     * @return a builder
+     */
+    public static PartsFormula inParts(String name) {
+        return new PartsFormula(name);
+    }
+
+    /**
+     * Starts a formula in masses.
+     *
+     * @param name the name of the product
+     * @return a builder
+     */
+    public static MassFormula inMasses(String name) {
+        return new MassFormula(name);
+    }
+
+    static Formula resolve(String name, Shares shares) {
+        Reckoning<Ratio> r = Reckoning.plain();
+        Ratio whole = shares.whole(r);
+        List<FormulaLine> lines = new ArrayList<>(shares.lines().size());
+        Ratio total = Ratio.ZERO;
+        for (int i = 0; i < shares.lines().size(); i++) {
+            Ratio fraction = shares.share(r, whole, i);
+            total = total.plus(fraction);
+            lines.add(new FormulaLine(shares.lines().get(i), shares, fraction));
+        }
+        if (!total.equals(Ratio.ONE)) {
+            throw notWhole(name, total);
+        }
+        return new Formula(name, lines);
+    }
+
+    private static FormulaTotalException notWhole(String name, Ratio total) {
+        Ratio difference = total.minus(Ratio.ONE);
+        return new FormulaTotalException(
+                "the lines of \"" + name + "\" add up to " + total.times(100) + " %, "
+                        + difference.abs().times(100) + " % "
+                        + (difference.signum() > 0 ? "more" : "less")
+                        + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
+                total);
+    }
+
+    private static List<Phase> phasesOf(List<FormulaLine> lines) {
+        Map<String, List<FormulaLine>> byPhase = new LinkedHashMap<>();
+        lines.forEach(line ->
+                byPhase.computeIfAbsent(line.phase(), p -> new ArrayList<>()).add(line));
+        return byPhase.entrySet().stream()
+                .map(e -> new Phase(e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    /**
+     * The name of the product.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * All lines, through all phases.
+     *
+     * @return an unmodifiable list of at least one line
+     */
+    public List<FormulaLine> lines() {
+        return lines;
+    }
+
+    /**
+     * The phases in order.
+     *
+     * @return an unmodifiable list of at least one phase
+     */
+    public List<Phase> phases() {
+        return phases;
+    }
+
+    /**
+     * The line of an ingredient.
+     *
+     * @param ingredientName the name of the ingredient
+     * @return its line
+     * @throws IllegalArgumentException if no line has it, or several phases do; ask for {@link #line(String, String)} then
+     */
+    public FormulaLine line(String ingredientName) {
+        List<FormulaLine> found = named(ingredientName);
+        if (found.size() > 1) {
+            throw new IllegalArgumentException(ingredientName + " stands in several phases ("
+                    + String.join(", ", found.stream().map(FormulaLine::phase).toList())
+                    + "): say which with line(phase, ingredient)");
+        }
+        return found.get(0);
+    }
+
+    /**
+     * The line of an ingredient in a phase.
+     *
+     * @param phaseName the name of the phase
+     * @param ingredientName the name of the ingredient
+     * @return its line
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public FormulaLine line(String phaseName, String ingredientName) {
+        return named(ingredientName).stream()
+                .filter(line -> line.phase().equals(phaseName))
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("phase \"" + phaseName + "\" has no line for " + ingredientName));
+    }
+
+    private List<FormulaLine> named(String ingredientName) {
+        Objects.requireNonNull(ingredientName, "ingredientName");
+        List<FormulaLine> found =
+                lines.stream().filter(l -> l.name().equals(ingredientName)).toList();
+        if (found.isEmpty()) {
+            throw new IllegalArgumentException("\"" + name + "\" has no line for " + ingredientName);
+        }
+        return found;
+    }
+
+    /**
+     * The line that takes what is left.
+     *
+     * @return the q.s. line, if there is one
+     */
+    public Optional<FormulaLine> quantitySufficientLine() {
+        return lines.stream().filter(FormulaLine::isQuantitySufficient).findFirst();
+    }
+
+    /**
+     * What the formula comes down to in substances.
+     *
+     * @return the composition
+     */
+    public Composition composition() {
+        return Composition.of(this);
+    }
+
+    /**
+     * The same formula with one material replaced by another of other strength, so that a substance keeps its share. The
+     * line needs {@code w · old strength / new strength} of the new material; what that is more or less is taken from or
+     * given to another line.
+     *
+     * @param line the line to replace
+     * @param replacement the material to put there
+     * @param substance the substance whose share is kept; both materials contain it
+     * @param balancing the line that takes the difference, usually the water
+     * @return the formula in percent, with exact shares
+     * @throws IllegalArgumentException if a material lacks the substance, the two lines are the same, or nothing would be
+     *     left on the balancing line
+     */
+    public Formula replacing(
+            FormulaLine line, Ingredient replacement, Substance substance, FormulaLine balancing) {
+        return Replacement.of(this, line, replacement, substance, balancing);
+    }
+
+    /**
+     * As {@link #replacing(FormulaLine, Ingredient, Substance, FormulaLine)}, with the q.s. line taking the difference.
+     *
+     * @param line the line to replace
+     * @param replacement the material to put there
+     * @param substance the substance whose share is kept
+     * @return the formula in percent, with exact shares
+     * @throws IllegalArgumentException as there, or if no line is q.s.
+     */
+    public Formula replacing(FormulaLine line, Ingredient replacement, Substance substance) {
+        FormulaLine rest = quantitySufficientLine()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no line of \"" + name + "\" is q.s.: name the line that takes the difference"));
+        return replacing(line, replacement, substance, rest);
+    }
+
+    int indexOf(FormulaLine line) {
+        int index = Objects.requireNonNull(line, "line").position() - 1;
+        if (index >= lines.size() || !lines.get(index).equals(line)) {
+            throw new IllegalArgumentException(line + " is not a line of \"" + name + "\"");
+        }
+        return index;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Formula that && name.equals(that.name) && lines.equals(that.lines);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, lines);
+    }
+
+    /** The name and the lines with their amounts as written. */
+    @Override
+    public String toString() {
+        return name + ": " + String.join("; ", lines.stream().map(FormulaLine::toString).toList());
+    }
+}

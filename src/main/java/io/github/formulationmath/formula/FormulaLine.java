@@ -1,0 +1,148 @@
+package io.github.formulationmath.formula;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Subject;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One line of a formula: an ingredient, its amount as written, and the share of the whole that the amount comes to.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class FormulaLine implements Subject, Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final int position;
+    private final String phase;
+    private final Ingredient ingredient;
+    private final LineAmount amount;
+    private final Shares shares;
+    private final Ratio fraction;
+
+    FormulaLine(DraftLine draft, Shares shares, Ratio fraction) {
+        this.position = draft.position();
+        this.phase = draft.phase();
+        this.ingredient = draft.ingredient();
+        this.amount = draft.amount();
+        this.shares = shares;
+        this.fraction = fraction;
+    }
+
+    /**
+     * The place of the line in the formula.
+     *
+     * @return the number of the line, counted from 1 through all phases
+     */
+    public int position() {
+        return position;
+    }
+
+    /**
+     * The phase the line belongs to.
+     *
+     * @return the name of the phase
+     */
+    public String phase() {
+        return phase;
+    }
+
+    /**
+     * What is weighed on this line.
+     *
+     * @return the ingredient
+     */
+    public Ingredient ingredient() {
+        return ingredient;
+    }
+
+    /**
+     * The amount as written.
+     *
+     * @return share, parts, mass, or q.s.
+     */
+    public LineAmount amount() {
+        return amount;
+    }
+
+    /**
+     * Whether this line takes what is left.
+     *
+     * @return true for the q.s. line
+     */
+    public boolean isQuantitySufficient() {
+        return amount instanceof LineAmount.QuantitySufficient;
+    }
+
+    /**
+     * The resolved share.
+     *
+     * @return the mass fraction of the whole, above 0, exact
+     */
+    public MassFraction share() {
+        return MassFraction.of(fraction);
+    }
+
+    /**
+     * The resolved share as a bare number.
+     *
+     * @return the fraction of the whole, above 0 and at most 1
+     */
+    public Ratio fraction() {
+        return fraction;
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.share", name());
+    }
+
+    @Override
+    public Ratio result() {
+        return fraction;
+    }
+
+    /** The share as it follows from the amounts as written. */
+    @Override
+    public <V> V derive(Reckoning<V> reckoning) {
+        return shares.share(reckoning, shares.whole(reckoning), position - 1);
+    }
+
+    @Override
+    public String subscript() {
+        return Integer.toString(position);
+    }
+
+    @Override
+    public String name() {
+        return ingredient.name();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof FormulaLine that
+                && position == that.position
+                && phase.equals(that.phase)
+                && ingredient.equals(that.ingredient)
+                && amount.equals(that.amount)
+                && fraction.equals(that.fraction);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(position, phase, ingredient, fraction);
+    }
+
+    @Override
+    public String toString() {
+        return position + ". " + ingredient + " " + amount;
+    }
+}

@@ -1,0 +1,58 @@
+package io.github.formulationmath.formula;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
+import java.util.Objects;
+
+/** One material replaced by another of other strength, {@code w' = w · c / c'}, the rest balanced on one line. */
+record Replacement(Formula formula, FormulaLine line, Ingredient material, FormulaLine balancing, Ratio needed) {
+
+    static Formula of(Formula formula, FormulaLine line, Ingredient material, Substance kept, FormulaLine balancing) {
+        Objects.requireNonNull(material, "replacement");
+        if (formula.indexOf(line) == formula.indexOf(balancing)) {
+            throw new IllegalArgumentException(
+                    line + " cannot be replaced and take the difference as well: name another line");
+        }
+        Ratio needed =
+                line.fraction().times(strength(line.ingredient(), kept)).dividedBy(strength(material, kept));
+        return new Replacement(formula, line, material, balancing, needed).build();
+    }
+
+    private static Ratio strength(Ingredient ingredient, Substance substance) {
+        return ingredient
+                .strengthOf(substance)
+                .orElseThrow(() -> new IllegalArgumentException(ingredient + " declares no " + substance
+                        + ": a replacement keeps the share of a substance that both materials contain"))
+                .fraction();
+    }
+
+    private Formula build() {
+        PercentFormula draft = Formula.inPercent(formula.name());
+        for (Phase phase : formula.phases()) {
+            draft.phase(phase.name());
+            phase.lines().forEach(each -> add(draft, each));
+        }
+        return draft.build();
+    }
+
+    private void add(PercentFormula draft, FormulaLine each) {
+        if (each.equals(line)) {
+            draft.line(material, MassFraction.of(needed));
+        } else if (!each.equals(balancing)) {
+            draft.line(each.ingredient(), each.share());
+        } else if (each.isQuantitySufficient()) {
+            draft.quantitySufficient(each.ingredient());
+        } else {
+            draft.line(each.ingredient(), MassFraction.of(rest()));
+        }
+    }
+
+    private Ratio rest() {
+        Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
+        if (rest.signum() <= 0) {
+            throw new IllegalArgumentException(material + " is needed at " + needed.times(100) + " %, which leaves "
+                    + rest.times(100) + " % for " + balancing.name() + ": something above 0 must be left");
+        }
+        return rest;
+    }
+}

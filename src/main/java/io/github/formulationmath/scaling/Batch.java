@@ -1,0 +1,143 @@
+package io.github.formulationmath.scaling;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+
+/**
+ * A formula at a size: the exact mass of the batch and of each line. Nothing is rounded; the lines add up to the batch
+ * exactly.
+ *
+ * <p>Example: {@code Batch.of(formula, BatchSize.ofMass("400 g")).line("Glycerin").mass()} is 10 g for a line at 2.5 %.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Batch implements Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Formula formula;
+    private final BatchSize size;
+    private final Ratio grams;
+    private final List<BatchLine> lines;
+
+    private Batch(Formula formula, BatchSize size) {
+        this.formula = formula;
+        this.size = size;
+        this.grams = size.mass(Reckoning.plain(), formula);
+        List<BatchLine> all = new ArrayList<>(formula.lines().size());
+        for (FormulaLine line : formula.lines()) {
+            all.add(new BatchLine(this, line));
+        }
+        this.lines = Collections.unmodifiableList(all);
+    }
+
+    /**
+     * Scales a formula.
+     *
+     * @param formula the formula
+     * @param size what fixes the size
+     * @return the batch
+     * @throws IllegalArgumentException if the size needs something the formula does not have: the line in stock, or a
+     *     density of every ingredient
+     */
+    public static Batch of(Formula formula, BatchSize size) {
+        return new Batch(Objects.requireNonNull(formula, "formula"), Objects.requireNonNull(size, "size"));
+    }
+
+    /**
+     * The formula.
+     *
+     * @return the formula
+     */
+    public Formula formula() {
+        return formula;
+    }
+
+    /**
+     * What fixed the size.
+     *
+     * @return the size as given
+     */
+    public BatchSize size() {
+        return size;
+    }
+
+    /**
+     * The mass of the whole batch.
+     *
+     * @return the exact mass in grams, above 0
+     */
+    public Amount<Mass> mass() {
+        return Amount.grams(grams);
+    }
+
+    /**
+     * The lines with their masses, in the order of the formula.
+     *
+     * @return an unmodifiable list
+     */
+    public List<BatchLine> lines() {
+        return lines;
+    }
+
+    /**
+     * The line of an ingredient.
+     *
+     * @param ingredientName the name of the ingredient
+     * @return its line with its mass
+     * @throws IllegalArgumentException as {@link Formula#line(String)}
+     */
+    public BatchLine line(String ingredientName) {
+        return lines.get(formula.line(ingredientName).position() - 1);
+    }
+
+    /**
+     * The batch written down as masses, a formula again; its shares are those of this batch's formula.
+     *
+     * @return the formula in masses
+     */
+    public Formula asMasses() {
+        MassFormula masses = Formula.inMasses(formula.name());
+        for (Phase phase : formula.phases()) {
+            masses.phase(phase.name());
+            phase.lines().forEach(line -> masses.line(
+                    line.ingredient(), lines.get(line.position() - 1).mass()));
+        }
+        return masses.build();
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.batch-mass", formula.name());
+    }
+
+    @Override
+    public Ratio result() {
+        return grams;
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> reckoning) {
+        return size.mass(reckoning, formula);
+    }
+
+    @Override
+    public String toString() {
+        return formula.name() + ", " + mass();
+    }
+}

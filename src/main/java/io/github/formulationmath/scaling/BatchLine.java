@@ -1,0 +1,87 @@
+package io.github.formulationmath.scaling;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import java.io.Serializable;
+import javax.measure.quantity.Mass;
+
+/**
+ * One line of a batch: its exact mass {@code m = w · M}.
+ *
+ * <p>Example: 2.5 % of 400 g is 10 g.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class BatchLine implements Subject, Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
+
+    private final Batch batch;
+    private final FormulaLine line;
+    private final Ratio grams;
+
+    BatchLine(Batch batch, FormulaLine line) {
+        this.batch = batch;
+        this.line = line;
+        this.grams = derive(Reckoning.plain());
+    }
+
+    /**
+     * The line of the formula.
+     *
+     * @return the line
+     */
+    public FormulaLine line() {
+        return line;
+    }
+
+    /**
+     * The exact mass.
+     *
+     * @return the mass in grams
+     */
+    public Amount<Mass> mass() {
+        return Amount.grams(grams);
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.line-mass", name());
+    }
+
+    @Override
+    public Ratio result() {
+        return grams;
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        return r.named(LINE_MASS, line, r.product(r.known(line), r.known(batch)));
+    }
+
+    @Override
+    public String subscript() {
+        return line.subscript();
+    }
+
+    @Override
+    public String name() {
+        return line.name();
+    }
+
+    @Override
+    public String toString() {
+        return name() + " " + mass();
+    }
+}

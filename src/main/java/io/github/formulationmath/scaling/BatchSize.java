@@ -1,0 +1,129 @@
+package io.github.formulationmath.scaling;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+/**
+ * What fixes the size of a batch. Each way leads to one exact batch mass M:
+ *
+ * <table>
+ * <caption>The ways to size a batch</caption>
+ * <tr><th>given</th><th>batch mass</th><th>factory</th></tr>
+ * <tr><td>the mass itself</td><td>M</td><td>{@link #ofMass}</td></tr>
+ * <tr><td>n packs of fill mass f, overage o</td><td>n · f · (1 + o)</td><td>{@link #ofPacks}</td></tr>
+ * <tr><td>mass m of one line at share w</td><td>m / w</td><td>{@link #ofStock}</td></tr>
+ * <tr><td>volume V at density ρ</td><td>V · ρ</td><td>{@link #ofVolume(Amount, Density)}</td></tr>
+ * <tr><td>volume V, densities of all ingredients</td><td>V / Σ(w_i/ρ_i)</td><td>{@link #ofVolume(Amount)}</td></tr>
+ * </table>
+ *
+ * <p>Immutable and thread-safe.
+ */
+public abstract sealed class BatchSize implements Serializable permits MassSize, PackSize, StockSize, VolumeSize {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    /** The batch mass, whichever way it comes about. */
+    static final Symbol BATCH_MASS = Symbol.of("M", "batch-mass", Kind.MASS);
+
+    BatchSize() {}
+
+    /**
+     * A batch of a stated mass.
+     *
+     * @param mass the mass, above 0
+     * @return the size
+     * @throws IllegalArgumentException if the mass is not above 0
+     */
+    public static BatchSize ofMass(Amount<Mass> mass) {
+        requirePositive("mass", mass);
+        return new MassSize(mass);
+    }
+
+    /**
+     * A batch of a stated mass, as text.
+     *
+     * @param mass the mass, for example {@code "200 g"}
+     * @return the size
+     * @throws IllegalArgumentException if the text is no mass, or the mass not above 0
+     */
+    public static BatchSize ofMass(String mass) {
+        return ofMass(Amount.mass(mass));
+    }
+
+    /**
+     * A batch that fills a number of packs and some more.
+     *
+     * @param packs how many packs, above 0
+     * @param fillMass what goes into each, above 0
+     * @param overage what is made beyond that, as a fraction of the packs' contents; may be 0
+     * @return the size
+     * @throws IllegalArgumentException if packs or fill mass is not above 0
+     */
+    public static BatchSize ofPacks(int packs, Amount<Mass> fillMass, MassFraction overage) {
+        if (packs <= 0) {
+            throw new IllegalArgumentException("packs is " + packs + ": at least one pack must be filled");
+        }
+        requirePositive("fillMass", fillMass);
+        return new PackSize(packs, fillMass, Objects.requireNonNull(overage, "overage"));
+    }
+
+    /**
+     * A batch that uses up what there is of one ingredient.
+     *
+     * @param line the line of the formula whose ingredient is in stock
+     * @param stock how much of it there is, above 0
+     * @return the size
+     * @throws IllegalArgumentException if the stock is not above 0
+     */
+    public static BatchSize ofStock(FormulaLine line, Amount<Mass> stock) {
+        requirePositive("stock", stock);
+        return new StockSize(Objects.requireNonNull(line, "line"), stock);
+    }
+
+    /**
+     * A batch that fills a volume at a known density of the product.
+     *
+     * @param volume the volume, for example the working volume of a vessel, above 0
+     * @param density the density of the finished product
+     * @return the size
+     * @throws IllegalArgumentException if the volume is not above 0
+     */
+    public static BatchSize ofVolume(Amount<Volume> volume, Density density) {
+        requirePositive("volume", volume);
+        return new VolumeSize(volume, Objects.requireNonNull(density, "density"));
+    }
+
+    /**
+     * A batch that fills a volume, taken from the densities of its ingredients as if their volumes added up. Real mixtures
+     * shrink or hold air, so the result is an estimate of the mass that fits, and the working says so.
+     *
+     * @param volume the volume, above 0
+     * @return the size; every ingredient of the formula must have a density
+     * @throws IllegalArgumentException if the volume is not above 0
+     */
+    public static BatchSize ofVolume(Amount<Volume> volume) {
+        requirePositive("volume", volume);
+        return new VolumeSize(volume, null);
+    }
+
+    private static void requirePositive(String name, Amount<?> amount) {
+        if (Objects.requireNonNull(amount, name).signum() <= 0) {
+            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
+        }
+    }
+
+    /** The batch mass of a formula in grams. */
+    abstract <V> V mass(Reckoning<V> r, Formula formula);
+}

@@ -1,0 +1,43 @@
+package io.github.formulationmath.scaling;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import javax.measure.quantity.Mass;
+
+/** M = m / w of the line in stock. */
+final class StockSize extends BatchSize {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol STOCK = Symbol.of("q", "stock", Kind.MASS);
+
+    private final FormulaLine line;
+    private final Amount<Mass> stock;
+
+    StockSize(FormulaLine line, Amount<Mass> stock) {
+        this.line = line;
+        this.stock = stock;
+    }
+
+    @Override
+    <V> V mass(Reckoning<V> r, Formula formula) {
+        if (!formula.lines().contains(line)) {
+            throw new IllegalArgumentException(line + " is not a line of \"" + formula.name() + "\"");
+        }
+        V inStock = r.given(STOCK, line, stock.in(FormulationUnits.GRAM), Source.user());
+        return r.named(BATCH_MASS, r.quotient(inStock, r.known(line)));
+    }
+
+    @Override
+    public String toString() {
+        return "all of " + stock + " " + line.name();
+    }
+}
