@@ -39,8 +39,8 @@ public final class Blend {
         }
         total = total.plus(strength.fraction());
         if (total.compareTo(Ratio.ONE) > 0) {
-            throw new IllegalArgumentException(name + ": with " + substance + " the parts add up to "
-                    + total.times(100) + " %, which is more than 100 %");
+            throw new IllegalArgumentException(name + ": with " + substance + " the parts add up to " + total.times(100)
+                    + " %, which is more than 100 %");
         }
         return this;
     }

@@ -211,8 +211,7 @@ public final class Formula implements Serializable {
      * @throws IllegalArgumentException if a material lacks the substance, the two lines are the same, or nothing would be
      *     left on the balancing line
      */
-    public Formula replacing(
-            FormulaLine line, Ingredient replacement, Substance substance, FormulaLine balancing) {
+    public Formula replacing(FormulaLine line, Ingredient replacement, Substance substance, FormulaLine balancing) {
         return Replacement.of(this, line, replacement, substance, balancing);
     }
 
@@ -253,6 +252,7 @@ public final class Formula implements Serializable {
     /** The name and the lines with their amounts as written. */
     @Override
     public String toString() {
-        return name + ": " + String.join("; ", lines.stream().map(FormulaLine::toString).toList());
+        return name + ": "
+                + String.join("; ", lines.stream().map(FormulaLine::toString).toList());
     }
 }

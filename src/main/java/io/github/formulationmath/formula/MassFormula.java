@@ -69,7 +69,8 @@ public final class MassFormula extends FormulaBuilder<MassFormula> {
     public Formula buildToMake(Amount<Mass> whole) {
         Objects.requireNonNull(whole, "whole");
         if (!hasQuantitySufficient()) {
-            throw new IllegalArgumentException("no line is q.s., so nothing can fill up to " + whole + ": call build()");
+            throw new IllegalArgumentException(
+                    "no line is q.s., so nothing can fill up to " + whole + ": call build()");
         }
         if (whole.signum() <= 0) {
             throw new IllegalArgumentException("whole is " + whole + ": it must be above 0");

@@ -13,8 +13,7 @@ record Replacement(Formula formula, FormulaLine line, Ingredient material, Formu
             throw new IllegalArgumentException(
                     line + " cannot be replaced and take the difference as well: name another line");
         }
-        Ratio needed =
-                line.fraction().times(strength(line.ingredient(), kept)).dividedBy(strength(material, kept));
+        Ratio needed = line.fraction().times(strength(line.ingredient(), kept)).dividedBy(strength(material, kept));
         return new Replacement(formula, line, material, balancing, needed).build();
     }
 

@@ -37,9 +37,8 @@ record Shares(List<DraftLine> lines, WholeRule rule, Ratio toMake) implements Se
         if (direct) {
             return r.named(SHARE, line, rest(r, whole, index));
         }
-        V amount = line.isQuantitySufficient()
-                ? r.named(rule.written(), line, rest(r, whole, index))
-                : written(r, index);
+        V amount =
+                line.isQuantitySufficient() ? r.named(rule.written(), line, rest(r, whole, index)) : written(r, index);
         return r.named(SHARE, line, r.quotient(amount, whole));
     }
 

@@ -88,9 +88,7 @@ public final class SubstanceShare implements Subject, Explained, Serializable {
     private <V> V contribution(Reckoning<V> r, FormulaLine line) {
         V share = r.known(line);
         Ratio strength = line.ingredient().strengthOf(substance).orElseThrow().fraction();
-        return strength.equals(Ratio.ONE)
-                ? share
-                : r.product(share, r.given(STRENGTH, line, strength, Source.user()));
+        return strength.equals(Ratio.ONE) ? share : r.product(share, r.given(STRENGTH, line, strength, Source.user()));
     }
 
     @Override

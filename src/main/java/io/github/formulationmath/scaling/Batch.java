@@ -115,8 +115,9 @@ public final class Batch implements Explained, Serializable {
         MassFormula masses = Formula.inMasses(formula.name());
         for (Phase phase : formula.phases()) {
             masses.phase(phase.name());
-            phase.lines().forEach(line -> masses.line(
-                    line.ingredient(), lines.get(line.position() - 1).mass()));
+            phase.lines()
+                    .forEach(line -> masses.line(
+                            line.ingredient(), lines.get(line.position() - 1).mass()));
         }
         return masses.build();
     }

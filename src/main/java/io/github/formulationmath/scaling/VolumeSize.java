@@ -9,7 +9,6 @@ import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.util.ArrayList;
@@ -51,7 +50,7 @@ final class VolumeSize extends BatchSize {
             V lineDensity = r.given(DENSITY, line, densityOf(line).gramsPerMillilitre(), Source.user());
             specificVolumes.add(r.quotient(r.known(line), lineDensity));
         }
-        return r.named(PRODUCT_DENSITY, Subject.of("", ""), r.quotient(r.literal(1), r.sum(specificVolumes)));
+        return r.named(PRODUCT_DENSITY, r.quotient(r.literal(1), r.sum(specificVolumes)));
     }
 
     private static Density densityOf(FormulaLine line) {
