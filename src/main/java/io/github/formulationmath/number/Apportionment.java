@@ -3,6 +3,7 @@ package io.github.formulationmath.number;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /**
@@ -27,9 +28,11 @@ public final class Apportionment {
      * @throws IllegalArgumentException if the quotas do not add up to a whole number
      */
     public static List<Ratio> largestRemainder(List<Ratio> quotas) {
-        Ratio total = quotas.stream().reduce(Ratio.ZERO, Ratio::plus);
+        Ratio total =
+                List.copyOf(Objects.requireNonNull(quotas, "quotas")).stream().reduce(Ratio.ZERO, Ratio::plus);
         if (!total.isInteger()) {
-            throw new IllegalArgumentException("the quotas add up to " + total + ", which is no whole number");
+            throw new IllegalArgumentException("the quotas add up to " + total
+                    + ", which is no whole number: scale them to the whole total that is to be shared out");
         }
         List<Ratio> parts = new ArrayList<>(quotas.stream().map(Ratio::floor).toList());
         Ratio given = parts.stream().reduce(Ratio.ZERO, Ratio::plus);

@@ -1,5 +1,6 @@
 package io.github.formulationmath.number;
 
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -16,7 +17,10 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>[a, ∞)</td><td>a ≤ x</td><td>{@link #atLeast atLeast(a)}</td></tr>
  * <tr><td>(−∞, b]</td><td>x ≤ b</td><td>{@link #atMost atMost(b)}</td></tr>
  * <tr><td>[a, a]</td><td>x = a</td><td>{@link #point point(a)}</td></tr>
+ * <tr><td>(−∞, ∞)</td><td>all</td><td>{@link #all all()}</td></tr>
  * </table>
+ *
+ * <p>Example: {@code closed(1, 3)} meets {@code atLeast(2)} in {@code [2, 3]}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -42,7 +46,7 @@ public final class Bounds implements Serializable {
      * @throws IllegalArgumentException if the ends are the wrong way round
      */
     public static Bounds closed(Ratio lower, Ratio upper) {
-        if (lower.compareTo(upper) > 0) {
+        if (Objects.requireNonNull(lower, "lower").compareTo(Objects.requireNonNull(upper, "upper")) > 0) {
             throw new IllegalArgumentException("lower end " + lower + " lies above upper end " + upper);
         }
         return new Bounds(lower, upper);
@@ -69,13 +73,22 @@ public final class Bounds implements Serializable {
     }
 
     /**
+     * All numbers.
+     *
+     * @return the interval without ends
+     */
+    public static Bounds all() {
+        return new Bounds(null, null);
+    }
+
+    /**
      * One number alone.
      *
      * @param value the number
      * @return the interval from it to itself
      */
     public static Bounds point(Ratio value) {
-        return closed(value, value);
+        return closed(Objects.requireNonNull(value, "value"), value);
     }
 
     /**
@@ -103,6 +116,7 @@ public final class Bounds implements Serializable {
      * @return true if it is neither below the lower nor above the upper end
      */
     public boolean contains(Ratio value) {
+        Objects.requireNonNull(value, "value");
         return (lower == null || lower.compareTo(value) <= 0) && (upper == null || value.compareTo(upper) <= 0);
     }
 
@@ -113,6 +127,7 @@ public final class Bounds implements Serializable {
      * @return true if every number of the other is in this one
      */
     public boolean encloses(Bounds other) {
+        Objects.requireNonNull(other, "other");
         boolean below = lower == null || other.lower != null && lower.compareTo(other.lower) <= 0;
         boolean above = upper == null || other.upper != null && other.upper.compareTo(upper) <= 0;
         return below && above;
@@ -125,6 +140,7 @@ public final class Bounds implements Serializable {
      * @return their common part; empty if there is none
      */
     public Optional<Bounds> intersection(Bounds other) {
+        Objects.requireNonNull(other, "other");
         Ratio low = lower == null ? other.lower : other.lower == null ? lower : lower.max(other.lower);
         Ratio high = upper == null ? other.upper : other.upper == null ? upper : upper.min(other.upper);
         boolean none = low != null && high != null && low.compareTo(high) > 0;
@@ -139,7 +155,7 @@ public final class Bounds implements Serializable {
      * @throws IllegalArgumentException if the factor is not above 0
      */
     public Bounds times(Ratio factor) {
-        if (factor.signum() <= 0) {
+        if (Objects.requireNonNull(factor, "factor").signum() <= 0) {
             throw new IllegalArgumentException("factor is " + factor + ": it must be above 0");
         }
         return new Bounds(lower == null ? null : lower.times(factor), upper == null ? null : upper.times(factor));
@@ -158,6 +174,14 @@ public final class Bounds implements Serializable {
     /** The usual notation: {@code [1, 2.5]}, {@code [3, ∞)}. */
     @Override
     public String toString() {
-        return (lower == null ? "(-∞" : "[" + lower) + ", " + (upper == null ? "∞)" : upper + "]");
+        return (lower == null ? "(−∞" : "[" + lower) + ", " + (upper == null ? "∞)" : upper + "]");
+    }
+
+    @Serial
+    private Object readResolve() throws InvalidObjectException {
+        if (lower != null && upper != null && lower.compareTo(upper) > 0) {
+            throw new InvalidObjectException("lower end " + lower + " lies above upper end " + upper);
+        }
+        return this;
     }
 }

@@ -1,7 +1,9 @@
 package io.github.formulationmath.number;
 
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -38,7 +40,7 @@ public final class BoundsSet implements Serializable {
      * @return their union
      */
     public static BoundsSet of(List<Bounds> intervals) {
-        List<Bounds> sorted = new ArrayList<>(intervals);
+        List<Bounds> sorted = new ArrayList<>(List.copyOf(Objects.requireNonNull(intervals, "intervals")));
         sorted.sort(BY_LOWER_END);
         List<Bounds> merged = new ArrayList<>();
         for (Bounds next : sorted) {
@@ -54,14 +56,10 @@ public final class BoundsSet implements Serializable {
 
     private static Bounds union(Bounds first, Bounds second) {
         if (first.upper().isEmpty() || second.upper().isEmpty()) {
-            return first.lower().isPresent() ? Bounds.atLeast(first.lower().get()) : unbounded();
+            return first.lower().map(Bounds::atLeast).orElseGet(Bounds::all);
         }
         Ratio high = first.upper().get().max(second.upper().get());
         return first.lower().isPresent() ? Bounds.closed(first.lower().get(), high) : Bounds.atMost(high);
-    }
-
-    private static Bounds unbounded() {
-        throw new IllegalArgumentException("the intervals cover every number: at least one end must be bounded");
     }
 
     /**
@@ -89,6 +87,7 @@ public final class BoundsSet implements Serializable {
      * @return true if one of the intervals contains it
      */
     public boolean contains(Ratio value) {
+        Objects.requireNonNull(value, "value");
         int low = 0;
         int high = parts.size() - 1;
         while (low <= high) {
@@ -113,6 +112,7 @@ public final class BoundsSet implements Serializable {
      * @return the common part
      */
     public BoundsSet intersection(BoundsSet other) {
+        Objects.requireNonNull(other, "other");
         List<Bounds> common = new ArrayList<>();
         int i = 0;
         int j = 0;
@@ -144,24 +144,27 @@ public final class BoundsSet implements Serializable {
     }
 
     /**
-     * The smallest whole multiple of a step in the set, at or above its smallest number.
+     * The smallest whole multiple of a step in the set.
      *
      * @param step the step, above 0
-     * @return the multiple, or empty if no interval holds one
+     * @return the multiple, or empty if no interval holds one, or the set goes down without end
      * @throws IllegalArgumentException if the step is not above 0
      */
     public Optional<Ratio> smallestMultipleOf(Ratio step) {
-        if (step.signum() <= 0) {
+        if (Objects.requireNonNull(step, "step").signum() <= 0) {
             throw new IllegalArgumentException("step is " + step + ": it must be above 0");
         }
-        for (Bounds part : parts) {
-            Optional<Ratio> multiple =
-                    part.lower().map(low -> low.dividedBy(step).ceil().times(step));
-            if (multiple.filter(part::contains).isPresent()) {
-                return multiple;
-            }
+        if (smallest().isEmpty()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        return parts.stream()
+                .flatMap(
+                        part -> part
+                                .lower()
+                                .map(low -> low.toMultipleOf(step, RoundingMode.CEILING))
+                                .filter(part::contains)
+                                .stream())
+                .findFirst();
     }
 
     /**
@@ -171,6 +174,7 @@ public final class BoundsSet implements Serializable {
      * @return the nearest number, or empty if the set is empty
      */
     public Optional<Ratio> nearest(Ratio wish) {
+        Objects.requireNonNull(wish, "wish");
         Ratio best = null;
         for (Bounds part : parts) {
             Ratio candidate = part.contains(wish) ? wish : nearerEnd(part, wish);
@@ -208,5 +212,14 @@ public final class BoundsSet implements Serializable {
         return parts.isEmpty()
                 ? "∅"
                 : String.join(" ∪ ", parts.stream().map(Bounds::toString).toList());
+    }
+
+    @Serial
+    private Object readResolve() throws InvalidObjectException {
+        try {
+            return of(parts);
+        } catch (NullPointerException e) {
+            throw (InvalidObjectException) new InvalidObjectException("an interval is missing").initCause(e);
+        }
     }
 }

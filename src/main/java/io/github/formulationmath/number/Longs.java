@@ -34,6 +34,11 @@ final class Longs {
         return Math.multiplyHigh(a, b) == low >> (Long.SIZE - 1) && low != Long.MIN_VALUE;
     }
 
+    /** Whether every whole number up to this size is a double. */
+    static boolean isExactDouble(long a) {
+        return Math.abs(a) <= 1L << 53;
+    }
+
     /** Compares a·b with c·d exactly, through 128 bits. */
     static int compareProducts(long a, long b, long c, long d) {
         int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));

@@ -1,6 +1,7 @@
 package io.github.formulationmath.number;
 
 import java.io.Serial;
+import java.util.Objects;
 
 /** A text that should be a number (or an amount) and is not; the message quotes the text and says what was expected. */
 public final class NumberTextException extends IllegalArgumentException {
@@ -17,7 +18,8 @@ public final class NumberTextException extends IllegalArgumentException {
      * @param reason what is wrong with it and what was expected
      */
     public NumberTextException(String text, String reason) {
-        super("\"" + shortened(text) + "\": " + reason);
+        super("\"" + shortened(Objects.requireNonNull(text, "text")) + "\": "
+                + Objects.requireNonNull(reason, "reason"));
         this.text = text;
     }
 

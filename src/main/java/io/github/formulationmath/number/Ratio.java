@@ -23,8 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same number: 0.5, 1/2 and 2/4 are equal. Immutable and thread-safe.
  */
-public final class Ratio extends Number implements Comparable<Ratio> {
-
+public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     /** The number 0. */
     public static final Ratio ZERO = new Ratio(0, 1);
 
@@ -35,7 +34,9 @@ public final class Ratio extends Number implements Comparable<Ratio> {
     private static final long serialVersionUID = 1L;
 
     private final long num;
+
     private final long den;
+
     private final @Nullable BigRatio big;
 
     private Ratio(long num, long den) {
@@ -127,8 +128,9 @@ public final class Ratio extends Number implements Comparable<Ratio> {
     }
 
     /**
-     * The number that a {@code double} is written as: the shortest decimal that identifies it ({@link
-     * Double#toString(double)}). So {@code from(0.1)} is 1/10, not the binary fraction nearest to it.
+     * The number that a {@code double} is written as: the shortest decimal that identifies it, as {@link
+     * Double#toString(double)} specifies it since Java 19; earlier releases give the same here. So {@code from(0.1)} is
+     * 1/10, not the binary fraction nearest to it.
      *
      * @param value a finite number
      * @return the decimal number, exactly
@@ -138,7 +140,21 @@ public final class Ratio extends Number implements Comparable<Ratio> {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("value is " + value + ": a finite number is needed");
         }
-        return of(new BigDecimal(Double.toString(value)));
+        return of(ShortestDecimal.of(value));
+    }
+
+    /**
+     * The number that a {@code float} is written as, as {@link #from(double)} does it: {@code from(0.1f)} is 1/10.
+     *
+     * @param value a finite number
+     * @return the decimal number, exactly
+     * @throws IllegalArgumentException if the value is infinite or not a number
+     */
+    public static Ratio from(float value) {
+        if (!Float.isFinite(value)) {
+            throw new IllegalArgumentException("value is " + value + ": a finite number is needed");
+        }
+        return of(ShortestDecimal.of(value));
     }
 
     /**
@@ -154,7 +170,7 @@ public final class Ratio extends Number implements Comparable<Ratio> {
         return RatioText.parse(Objects.requireNonNull(text, "text"));
     }
 
-    private static Ratio ofBig(BigInteger numerator, BigInteger denominator) {
+    static Ratio ofBig(BigInteger numerator, BigInteger denominator) {
         boolean small = numerator.bitLength() < Long.SIZE && denominator.bitLength() < Long.SIZE;
         return small && numerator.longValue() != Long.MIN_VALUE
                 ? new Ratio(numerator.longValue(), denominator.longValue())
@@ -199,10 +215,10 @@ public final class Ratio extends Number implements Comparable<Ratio> {
      * @return the exact sum
      */
     public Ratio plus(Ratio other) {
-        if (big == null && other.big == null) {
-            return addSmall(other.num, other.den);
-        }
-        return addBig(other.numerator(), other.denominator());
+        Objects.requireNonNull(other, "other");
+        return big == null && other.big == null
+                ? SmallRatios.add(num, den, other.num, other.den)
+                : BigRatio.add(numerator(), denominator(), other.numerator(), other.denominator());
     }
 
     /**
@@ -212,10 +228,10 @@ public final class Ratio extends Number implements Comparable<Ratio> {
      * @return the exact difference
      */
     public Ratio minus(Ratio other) {
-        if (big == null && other.big == null) {
-            return addSmall(-other.num, other.den);
-        }
-        return addBig(other.numerator().negate(), other.denominator());
+        Objects.requireNonNull(other, "other");
+        return big == null && other.big == null
+                ? SmallRatios.add(num, den, -other.num, other.den)
+                : BigRatio.add(numerator(), denominator(), other.numerator().negate(), other.denominator());
     }
 
     /**
@@ -225,20 +241,10 @@ public final class Ratio extends Number implements Comparable<Ratio> {
      * @return the exact product
      */
     public Ratio times(Ratio other) {
-        if (big == null && other.big == null) {
-            return multiplySmall(other.num, other.den);
-        }
-        return of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
-    }
-
-    /**
-     * This number times a whole number.
-     *
-     * @param factor the factor
-     * @return the exact product
-     */
-    public Ratio times(long factor) {
-        return times(of(factor));
+        Objects.requireNonNull(other, "other");
+        return big == null && other.big == null
+                ? SmallRatios.multiply(num, den, other.num, other.den)
+                : of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
     }
 
     /**
@@ -249,37 +255,15 @@ public final class Ratio extends Number implements Comparable<Ratio> {
      * @throws ArithmeticException if the divisor is 0
      */
     public Ratio dividedBy(Ratio divisor) {
-        if (divisor.isZero()) {
+        if (Objects.requireNonNull(divisor, "divisor").isZero()) {
             throw new ArithmeticException(this + " cannot be divided by 0");
         }
         if (big == null && divisor.big == null) {
             return divisor.num < 0
-                    ? multiplySmall(-divisor.den, -divisor.num)
-                    : multiplySmall(divisor.den, divisor.num);
+                    ? SmallRatios.multiply(num, den, -divisor.den, -divisor.num)
+                    : SmallRatios.multiply(num, den, divisor.den, divisor.num);
         }
         return of(numerator().multiply(divisor.denominator()), denominator().multiply(divisor.numerator()));
-    }
-
-    /**
-     * This number divided by a whole number.
-     *
-     * @param divisor the divisor, not 0
-     * @return the exact quotient
-     * @throws ArithmeticException if the divisor is 0
-     */
-    public Ratio dividedBy(long divisor) {
-        return dividedBy(of(divisor));
-    }
-
-    /**
-     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
-     *
-     * @param divisor the divisor, not 0
-     * @return the exact quotient
-     * @throws ArithmeticException if the divisor is 0
-     */
-    public Ratio div(Ratio divisor) {
-        return dividedBy(divisor);
     }
 
     /**
@@ -292,25 +276,6 @@ public final class Ratio extends Number implements Comparable<Ratio> {
     }
 
     /**
-     * The size of this number, without its sign.
-     *
-     * @return the absolute value
-     */
-    public Ratio abs() {
-        return signum() < 0 ? unaryMinus() : this;
-    }
-
-    /**
-     * One divided by this number.
-     *
-     * @return the reciprocal
-     * @throws ArithmeticException if this number is 0
-     */
-    public Ratio reciprocal() {
-        return ONE.dividedBy(this);
-    }
-
-    /**
      * The sign: -1, 0 or 1.
      *
      * @return the sign of this number
@@ -320,39 +285,12 @@ public final class Ratio extends Number implements Comparable<Ratio> {
     }
 
     /**
-     * Whether this number is 0.
-     *
-     * @return true for 0
-     */
-    public boolean isZero() {
-        return signum() == 0;
-    }
-
-    /**
      * Whether this is a whole number.
      *
      * @return true if the denominator is 1
      */
     public boolean isInteger() {
         return big == null ? den == 1 : big.den().equals(BigInteger.ONE);
-    }
-
-    /**
-     * The largest whole number that is not above this one.
-     *
-     * @return the floor
-     */
-    public Ratio floor() {
-        return big == null ? of(Math.floorDiv(num, den)) : of(WholeNumbers.divide(big, RoundingMode.FLOOR));
-    }
-
-    /**
-     * The smallest whole number that is not below this one.
-     *
-     * @return the ceiling
-     */
-    public Ratio ceil() {
-        return unaryMinus().floor().unaryMinus();
     }
 
     /**
@@ -367,63 +305,9 @@ public final class Ratio extends Number implements Comparable<Ratio> {
         return big == null ? of(Longs.divide(num, den, mode)) : of(WholeNumbers.divide(big, mode));
     }
 
-    /**
-     * This number rounded as told.
-     *
-     * @param rounding the grid and the mode
-     * @return the rounded number
-     * @throws ArithmeticException if the rounding is {@link Rounding#none()} and digits would be lost
-     */
-    public Ratio rounded(Rounding rounding) {
-        return rounding.apply(this);
-    }
-
-    /**
-     * The smaller of this number and another.
-     *
-     * @param other the other number
-     * @return whichever is smaller; this one if they are equal
-     */
-    public Ratio min(Ratio other) {
-        return compareTo(other) <= 0 ? this : other;
-    }
-
-    /**
-     * The larger of this number and another.
-     *
-     * @param other the other number
-     * @return whichever is larger; this one if they are equal
-     */
-    public Ratio max(Ratio other) {
-        return compareTo(other) >= 0 ? this : other;
-    }
-
-    /**
-     * Whether this number can be written with a finite number of decimals.
-     *
-     * @return true if the denominator has no prime factor but 2 and 5
-     */
-    public boolean isDecimal() {
-        return WholeNumbers.decimalPlaces(denominator()) >= 0;
-    }
-
-    /**
-     * This number as a decimal, exactly.
-     *
-     * @return the decimal without trailing zeros after the point
-     * @throws ArithmeticException if it has no finite decimal form; round it first
-     */
-    public BigDecimal toBigDecimal() {
-        int places = WholeNumbers.decimalPlaces(denominator());
-        if (places < 0) {
-            throw new ArithmeticException(
-                    this + " has no finite decimal form: round it first, for example with rounded(toDecimalPlaces(4))");
-        }
-        return new BigDecimal(numerator()).divide(new BigDecimal(denominator()), places, RoundingMode.UNNECESSARY);
-    }
-
     @Override
     public int compareTo(Ratio other) {
+        Objects.requireNonNull(other, "other");
         if (big == null && other.big == null) {
             return Longs.compareProducts(num, other.den, other.num, den);
         }
@@ -435,38 +319,9 @@ public final class Ratio extends Number implements Comparable<Ratio> {
     /** The nearest {@code double}, correctly rounded (ties to even); infinite only if out of its range. */
     @Override
     public double doubleValue() {
-        return WholeNumbers.toDouble(numerator(), denominator());
-    }
-
-    /** The nearest {@code float} to {@link #doubleValue()}. */
-    @Override
-    public float floatValue() {
-        return (float) doubleValue();
-    }
-
-    /** The whole part, cut off towards 0, as {@link BigInteger#longValue()} gives it: low 64 bits. */
-    @Override
-    public long longValue() {
-        return toWhole(RoundingMode.DOWN).numerator().longValue();
-    }
-
-    /** The whole part, cut off towards 0: low 32 bits. */
-    @Override
-    public int intValue() {
-        return (int) longValue();
-    }
-
-    /**
-     * This whole number as a {@code long}.
-     *
-     * @return the same number
-     * @throws ArithmeticException if it is no whole number or does not fit
-     */
-    public long toLongExact() {
-        if (!isInteger()) {
-            throw new ArithmeticException(this + " is not a whole number");
-        }
-        return numerator().longValueExact();
+        return big == null && Longs.isExactDouble(num) && Longs.isExactDouble(den)
+                ? (double) num / den
+                : Doubles.nearest(numerator(), denominator());
     }
 
     @Override
@@ -479,49 +334,30 @@ public final class Ratio extends Number implements Comparable<Ratio> {
         return big == null ? Long.hashCode(num * 31 + den) : big.hashCode();
     }
 
-    /** The shortest exact form, readable by {@link #parse(String)}: {@code 12.5}, {@code -3}, {@code 400/3}. */
+    /**
+     * The shortest exact form: {@code 12.5}, {@code -3}, {@code 400/3}. {@link #parse(String)} reads it again, up to
+     * {@value RatioText#MAX_LENGTH} characters.
+     */
     @Override
     public String toString() {
         return RatioText.format(this);
     }
 
-    private Ratio addSmall(long otherNum, long otherDen) {
-        long g = Longs.gcd(den, otherDen);
-        long left = den / g;
-        long right = otherDen / g;
-        if (Longs.productFits(num, right) && Longs.productFits(otherNum, left)) {
-            long a = num * right;
-            long b = otherNum * left;
-            long sum = a + b;
-            if (((a ^ sum) & (b ^ sum)) >= 0 && sum != Long.MIN_VALUE) {
-                long common = g == 1 ? 1 : Longs.gcd(sum, g);
-                if (Longs.productFits(left, otherDen / common)) {
-                    return new Ratio(sum / common, left * (otherDen / common));
-                }
-            }
-        }
-        return addBig(BigInteger.valueOf(otherNum), BigInteger.valueOf(otherDen));
+    /** A ratio of 64-bit numbers that are in lowest terms already, the denominator above 0. */
+    static Ratio ofLowestTerms(long num, long den) {
+        return new Ratio(num, den);
     }
 
-    private Ratio addBig(BigInteger otherNum, BigInteger otherDen) {
-        BigInteger n = numerator();
-        BigInteger d = denominator();
-        return of(n.multiply(otherDen).add(otherNum.multiply(d)), d.multiply(otherDen));
+    /** The multiple of a step nearest under a mode, the step above 0: {@code step · whole(this / step)}. */
+    Ratio toMultipleOf(Ratio step, RoundingMode mode) {
+        return big == null && step.big == null
+                ? SmallRatios.toMultipleOf(num, den, step.num, step.den, mode)
+                : dividedBy(step).toWhole(mode).times(step);
     }
 
-    private Ratio multiplySmall(long otherNum, long otherDen) {
-        long g = Longs.gcd(num, otherDen);
-        long h = Longs.gcd(otherNum, den);
-        long a = num / g;
-        long b = otherNum / h;
-        long c = den / h;
-        long d = otherDen / g;
-        if (Longs.productFits(a, b) && Longs.productFits(c, d)) {
-            return new Ratio(a * b, c * d);
-        }
-        return ofBig(
-                BigInteger.valueOf(a).multiply(BigInteger.valueOf(b)),
-                BigInteger.valueOf(c).multiply(BigInteger.valueOf(d)));
+    @Override
+    Ratio self() {
+        return this;
     }
 
     @Serial

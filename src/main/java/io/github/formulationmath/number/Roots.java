@@ -2,6 +2,7 @@ package io.github.formulationmath.number;
 
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.Objects;
 
 /**
  * Square roots, correctly rounded to a stated number of significant digits (ties cannot occur unless the root is exact).
@@ -23,7 +24,7 @@ public final class Roots {
      */
     public static Ratio sqrt(Ratio value, int digits) {
         Rounding rounding = Rounding.toSignificantDigits(digits);
-        if (value.signum() < 0) {
+        if (Objects.requireNonNull(value, "value").signum() < 0) {
             throw new ArithmeticException("the square root of " + value + " is not a real number");
         }
         if (value.isZero()) {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.number;
 
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.math.BigInteger;
@@ -66,7 +67,7 @@ public final class Rounding implements Serializable {
      * @throws IllegalArgumentException if the step is 0 or negative
      */
     public static Rounding toMultipleOf(Ratio step) {
-        if (step.signum() <= 0) {
+        if (Objects.requireNonNull(step, "step").signum() <= 0) {
             throw new IllegalArgumentException("step is " + step + ": it must be above 0");
         }
         return new Rounding(Grid.STEP, step, 0, RoundingMode.HALF_EVEN);
@@ -122,14 +123,19 @@ public final class Rounding implements Serializable {
      * @param value the number
      * @return the nearest grid line under the mode
      * @throws ArithmeticException if the mode is {@link RoundingMode#UNNECESSARY}, a grid is set and the number lies
-     *     between its lines
+     *     between its lines; {@link #none()} never throws
      */
     public Ratio apply(Ratio value) {
+        Objects.requireNonNull(value, "value");
         if (grid == Grid.NONE || value.isZero()) {
             return value;
         }
         Ratio g = stepFor(value);
-        return value.dividedBy(g).toWhole(mode).times(g);
+        if (mode == RoundingMode.UNNECESSARY && !value.dividedBy(g).isInteger()) {
+            throw new ArithmeticException(
+                    value + " is no multiple of " + g + ", and the rounding mode refuses to round it");
+        }
+        return value.toMultipleOf(g, mode);
     }
 
     /**
@@ -139,6 +145,7 @@ public final class Rounding implements Serializable {
      * @return the step, above 0; for {@link #none()} it is 0
      */
     public Ratio stepFor(Ratio value) {
+        Objects.requireNonNull(value, "value");
         return switch (grid) {
             case NONE -> Ratio.ZERO;
             case STEP, PLACES -> step;
@@ -202,5 +209,20 @@ public final class Rounding implements Serializable {
             case PLACES -> "to " + digits + " decimal places" + how;
             case SIGNIFICANT -> "to " + digits + " significant digits" + how;
         };
+    }
+
+    @Serial
+    private Object readResolve() throws InvalidObjectException {
+        try {
+            Rounding grown = switch (grid) {
+                case NONE -> NONE;
+                case STEP -> toMultipleOf(step);
+                case PLACES -> toDecimalPlaces(digits);
+                case SIGNIFICANT -> toSignificantDigits(digits);
+            };
+            return grown.with(mode);
+        } catch (IllegalArgumentException | NullPointerException e) {
+            throw (InvalidObjectException) new InvalidObjectException("no rounding: " + e.getMessage()).initCause(e);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.number;
 
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.math.BigInteger;
@@ -8,7 +9,10 @@ import java.math.BigInteger;
 record SerializedRatio(BigInteger numerator, BigInteger denominator) implements Serializable {
 
     @Serial
-    private Object readResolve() {
+    private Object readResolve() throws InvalidObjectException {
+        if (numerator == null || denominator == null || denominator.signum() == 0) {
+            throw new InvalidObjectException("no ratio: " + numerator + "/" + denominator);
+        }
         return Ratio.of(numerator, denominator);
     }
 }

@@ -13,6 +13,10 @@ final class WholeNumbers {
 
     /** The quotient as a whole number under a rounding mode. */
     static BigInteger divide(BigRatio ratio, RoundingMode mode) {
+        if (mode == RoundingMode.UNNECESSARY && !ratio.den().equals(BigInteger.ONE)) {
+            throw new ArithmeticException(
+                    "rounding is necessary: " + ratio.num() + "/" + ratio.den() + " lies between two whole numbers");
+        }
         return new BigDecimal(ratio.num())
                 .divide(new BigDecimal(ratio.den()), 0, mode)
                 .toBigIntegerExact();
@@ -54,35 +58,5 @@ final class WholeNumbers {
             fives++;
         }
         return Math.max(twos, fives);
-    }
-
-    /** The double nearest to n/d, ties to even, through a quotient with sticky last bit. */
-    static double toDouble(BigInteger n, BigInteger d) {
-        if (n.signum() == 0) {
-            return 0;
-        }
-        // 66 significant bits and a sticky bit are more than a double keeps, so one final rounding is right.
-        int shift = 66 - (n.bitLength() - d.bitLength());
-        BigInteger top = shift > 0 ? n.abs().shiftLeft(shift) : n.abs();
-        BigInteger bottom = shift < 0 ? d.shiftLeft(-shift) : d;
-        BigInteger[] parts = top.divideAndRemainder(bottom);
-        BigInteger sticky = parts[1].signum() == 0 ? parts[0] : parts[0].setBit(0);
-        double magnitude = scaled(sticky, shift);
-        return n.signum() < 0 ? -magnitude : magnitude;
-    }
-
-    /** value / 2^shift, rounded once. */
-    private static double scaled(BigInteger value, int shift) {
-        if (shift > 1200) {
-            return 0;
-        }
-        if (shift < -1100) {
-            return Double.POSITIVE_INFINITY;
-        }
-        // BigDecimal holds value / 2^shift exactly, and its doubleValue rounds once in every supported JDK.
-        BigDecimal exact = shift >= 0
-                ? new BigDecimal(value).divide(new BigDecimal(BigInteger.ONE.shiftLeft(shift)))
-                : new BigDecimal(value.shiftLeft(-shift));
-        return Double.parseDouble(exact.toString());
     }
 }

@@ -33,12 +33,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <Q> what is measured, such as {@link Mass}
  */
-public final class Amount<Q extends Quantity<Q>> extends JsrQuantity<Q> implements Comparable<Amount<Q>>, Serializable {
-
+public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
+        implements Comparable<Amount<Q>>, Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
     private final Ratio value;
+
     private final transient UnitScale scale;
 
     private Amount(Ratio value, UnitScale scale) {
@@ -262,17 +263,6 @@ public final class Amount<Q extends Quantity<Q>> extends JsrQuantity<Q> implemen
     }
 
     /**
-     * This amount a whole number of times.
-     *
-     * @param factor the factor
-     * @return the exact product
-     * @throws IllegalArgumentException if this is a temperature in °C or °F
-     */
-    public Amount<Q> times(long factor) {
-        return times(Ratio.of(factor));
-    }
-
-    /**
      * This amount divided by a number.
      *
      * @param divisor the divisor, not 0
@@ -283,18 +273,6 @@ public final class Amount<Q extends Quantity<Q>> extends JsrQuantity<Q> implemen
     public Amount<Q> dividedBy(Ratio divisor) {
         Objects.requireNonNull(divisor, "divisor");
         return new Amount<>(requireUnshifted("divided").value.dividedBy(divisor), scale);
-    }
-
-    /**
-     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
-     *
-     * @param divisor the divisor, not 0
-     * @return the exact quotient
-     * @throws ArithmeticException if the divisor is 0
-     * @throws IllegalArgumentException if this is a temperature in °C or °F
-     */
-    public Amount<Q> div(Ratio divisor) {
-        return dividedBy(divisor);
     }
 
     /**
@@ -325,16 +303,6 @@ public final class Amount<Q extends Quantity<Q>> extends JsrQuantity<Q> implemen
     }
 
     /**
-     * This amount without its sign.
-     *
-     * @return the amount, or its opposite if it is below 0
-     * @throws IllegalArgumentException if this is a temperature below 0 °C or 0 °F
-     */
-    public Amount<Q> abs() {
-        return signum() < 0 ? unaryMinus() : this;
-    }
-
-    /**
      * This amount with its value, in its own unit, rounded.
      *
      * @param rounding the grid and the mode
@@ -343,24 +311,6 @@ public final class Amount<Q extends Quantity<Q>> extends JsrQuantity<Q> implemen
      */
     public Amount<Q> rounded(Rounding rounding) {
         return new Amount<>(Objects.requireNonNull(rounding, "rounding").apply(value), scale);
-    }
-
-    /**
-     * The sign of the value in this amount's own unit.
-     *
-     * @return -1, 0 or 1
-     */
-    public int signum() {
-        return value.signum();
-    }
-
-    /**
-     * Whether the value in this amount's own unit is 0.
-     *
-     * @return true for 0
-     */
-    public boolean isZero() {
-        return value.isZero();
     }
 
     @Override

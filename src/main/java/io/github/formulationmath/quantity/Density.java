@@ -2,6 +2,7 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -190,5 +191,14 @@ public final class Density implements Comparable<Density>, Serializable {
     @Override
     public String toString() {
         return gramsPerMillilitre + " " + UNIT + (temperature == null ? "" : DensityText.AT + temperature);
+    }
+
+    @Serial
+    private Object readResolve() throws InvalidObjectException {
+        try {
+            return new Density(gramsPerMillilitre, temperature);
+        } catch (IllegalArgumentException | NullPointerException e) {
+            throw (InvalidObjectException) new InvalidObjectException("no density: " + e.getMessage()).initCause(e);
+        }
     }
 }

@@ -26,17 +26,13 @@ final class ExactNumbers {
         if (number instanceof RationalNumber rational) {
             return Ratio.of(rational.getDividend(), rational.getDivisor());
         }
-        if (number instanceof Double || number instanceof Float) {
-            return floating(number);
+        if (number instanceof Double binary) {
+            return Ratio.from((double) binary);
+        }
+        if (number instanceof Float binary) {
+            return Ratio.from((float) binary);
         }
         return whole(number);
-    }
-
-    private static Ratio floating(Number number) {
-        if (!Double.isFinite(number.doubleValue())) {
-            throw new IllegalArgumentException("value is " + number + ": a finite number is needed");
-        }
-        return Ratio.of(new BigDecimal(number.toString()));
     }
 
     private static Ratio whole(Number number) {

@@ -2,6 +2,7 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -182,5 +183,15 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
     @Override
     public String toString() {
         return percent() + " % w/v";
+    }
+
+    @Serial
+    private Object readResolve() throws InvalidObjectException {
+        try {
+            return new MassConcentration(gramsPerMillilitre, asWritten);
+        } catch (IllegalArgumentException | NullPointerException e) {
+            throw (InvalidObjectException)
+                    new InvalidObjectException("no mass concentration: " + e.getMessage()).initCause(e);
+        }
     }
 }

@@ -2,6 +2,7 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -194,5 +195,15 @@ public final class MassFraction implements Comparable<MassFraction>, Serializabl
     @Override
     public String toString() {
         return percent() + " %";
+    }
+
+    @Serial
+    private Object readResolve() throws InvalidObjectException {
+        try {
+            return new MassFraction(fraction, asWritten);
+        } catch (IllegalArgumentException | NullPointerException e) {
+            throw (InvalidObjectException)
+                    new InvalidObjectException("no mass fraction: " + e.getMessage()).initCause(e);
+        }
     }
 }

@@ -2,6 +2,7 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -162,5 +163,15 @@ public final class VolumeFraction implements Comparable<VolumeFraction>, Seriali
     @Override
     public String toString() {
         return percent() + " % v/v";
+    }
+
+    @Serial
+    private Object readResolve() throws InvalidObjectException {
+        try {
+            return new VolumeFraction(fraction, asWritten);
+        } catch (IllegalArgumentException | NullPointerException e) {
+            throw (InvalidObjectException)
+                    new InvalidObjectException("no volume fraction: " + e.getMessage()).initCause(e);
+        }
     }
 }

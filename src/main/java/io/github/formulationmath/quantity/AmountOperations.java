@@ -5,10 +5,61 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
-/** The face that an {@link Amount} shows to JSR 385, in terms of its own exact arithmetic. */
-abstract sealed class JsrQuantity<Q extends Quantity<Q>> implements Quantity<Q> permits Amount {
+/** What an {@link Amount} can do that follows from its few basic operations: above all, its face to JSR 385. */
+abstract sealed class AmountOperations<Q extends Quantity<Q>> implements Quantity<Q> permits Amount {
 
     abstract Amount<Q> self();
+
+    /**
+     * This amount a whole number of times.
+     *
+     * @param factor the factor
+     * @return the exact product
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> times(long factor) {
+        return self().times(Ratio.of(factor));
+    }
+
+    /**
+     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> div(Ratio divisor) {
+        return self().dividedBy(divisor);
+    }
+
+    /**
+     * This amount without its sign.
+     *
+     * @return the amount, or its opposite if it is below 0
+     * @throws IllegalArgumentException if this is a temperature below 0 °C or 0 °F
+     */
+    public Amount<Q> abs() {
+        return signum() < 0 ? self().unaryMinus() : self();
+    }
+
+    /**
+     * The sign of the value in this amount's own unit.
+     *
+     * @return -1, 0 or 1
+     */
+    public int signum() {
+        return self().exactValue().signum();
+    }
+
+    /**
+     * Whether the value in this amount's own unit is 0.
+     *
+     * @return true for 0
+     */
+    public boolean isZero() {
+        return self().exactValue().isZero();
+    }
 
     /**
      * The value as the plainest standard number type that holds it exactly: {@link Long}, {@link java.math.BigInteger},
@@ -89,6 +140,10 @@ abstract sealed class JsrQuantity<Q extends Quantity<Q>> implements Quantity<Q> 
     }
 
     private static Amount<?> withUnit(Ratio value, Unit<?> unit) {
-        return Amount.ofScale(value, UnitScale.of(unit));
+        UnitScale scale = UnitScale.of(unit);
+        // A quotient of like things is a plain number, whatever units it came from.
+        return scale.kind() == Kind.NUMBER && !scale.known()
+                ? Amount.of(scale.toCounted(value), FormulationUnits.ONE)
+                : Amount.ofScale(value, scale);
     }
 }
