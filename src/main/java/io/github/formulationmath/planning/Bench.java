@@ -1,0 +1,133 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.Vessel;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where and how a batch is weighed: the balance, the vessel on it, how the rounded lines are closed to a total, and the
+ * density of the product, if the volume in the vessel is to be watched.
+ *
+ * <p>Example: {@code Bench.of(balance).with(beaker).closing(Closure.CLOSED)}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Bench implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Balance balance;
+    private final Vessel vessel;
+    private final Closure closure;
+    private final @Nullable Density density;
+
+    private Bench(Balance balance, Vessel vessel, Closure closure, @Nullable Density density) {
+        this.balance = balance;
+        this.vessel = vessel;
+        this.closure = closure;
+        this.density = density;
+    }
+
+    /**
+     * A bench with a balance, no vessel worth counting, and lines rounded each by itself.
+     *
+     * @param balance the balance
+     * @return the bench
+     */
+    public static Bench of(Balance balance) {
+        return new Bench(Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null);
+    }
+
+    /**
+     * The same bench with a vessel.
+     *
+     * @param newVessel the vessel that stands on the pan
+     * @return the bench
+     * @throws IllegalArgumentException if the vessel alone overloads the balance
+     */
+    public Bench with(Vessel newVessel) {
+        balance.capacityUnder(Objects.requireNonNull(newVessel, "newVessel"));
+        return new Bench(balance, newVessel, closure, density);
+    }
+
+    /**
+     * The same bench with another way to close the total.
+     *
+     * @param newClosure what becomes of the rounding difference
+     * @return the bench
+     */
+    public Bench closing(Closure newClosure) {
+        return new Bench(balance, vessel, Objects.requireNonNull(newClosure, "newClosure"), density);
+    }
+
+    /**
+     * The same bench for a product of known density, so that a batch too large for the vessel is noticed.
+     *
+     * @param productDensity the density of the finished product
+     * @return the bench
+     */
+    public Bench withProductDensity(Density productDensity) {
+        return new Bench(balance, vessel, closure, Objects.requireNonNull(productDensity, "productDensity"));
+    }
+
+    /**
+     * The balance.
+     *
+     * @return the balance
+     */
+    public Balance balance() {
+        return balance;
+    }
+
+    /**
+     * The vessel on the pan.
+     *
+     * @return the vessel; {@link Vessel#none()} if none was given
+     */
+    public Vessel vessel() {
+        return vessel;
+    }
+
+    /**
+     * How the rounded lines are closed to a total.
+     *
+     * @return the closure
+     */
+    public Closure closure() {
+        return closure;
+    }
+
+    /**
+     * The density of the product.
+     *
+     * @return the density, if it is known
+     */
+    public Optional<Density> productDensity() {
+        return Optional.ofNullable(density);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Bench that
+                && balance.equals(that.balance)
+                && vessel.equals(that.vessel)
+                && closure == that.closure
+                && Objects.equals(density, that.density);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(balance, vessel, closure, density);
+    }
+
+    @Override
+    public String toString() {
+        return balance + ", " + vessel + ", " + closure;
+    }
+}

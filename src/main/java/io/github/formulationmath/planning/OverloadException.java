@@ -1,0 +1,42 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.quantity.Amount;
+import java.io.Serial;
+import javax.measure.quantity.Mass;
+
+/** A batch and its vessel are more than the balance carries; carries by how much, and which batch would fit. */
+public final class OverloadException extends IllegalArgumentException {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Amount<Mass> excess;
+    private final Amount<Mass> largestContent;
+
+    OverloadException(Amount<Mass> content, Bench bench, Amount<Mass> largestContent) {
+        super("a batch of " + content + " in " + bench.vessel() + " overloads the balance (capacity "
+                + bench.balance().capacity() + ") by " + content.minus(largestContent)
+                + ": at most " + largestContent + " can be weighed in this vessel; make less, take a lighter vessel, or"
+                + " a balance that carries more");
+        this.excess = content.minus(largestContent);
+        this.largestContent = largestContent;
+    }
+
+    /**
+     * By how much the load passes the capacity.
+     *
+     * @return the excess, above 0
+     */
+    public Amount<Mass> excess() {
+        return excess;
+    }
+
+    /**
+     * The largest batch that could be weighed in this vessel.
+     *
+     * @return capacity minus vessel
+     */
+    public Amount<Mass> largestContent() {
+        return largestContent;
+    }
+}

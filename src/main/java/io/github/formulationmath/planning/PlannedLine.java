@@ -1,0 +1,201 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.working.Working;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Mass;
+
+/**
+ * One line as it is weighed: the exact mass and what the display must read for it, {@code r = n · d}.
+ *
+ * <p>Example: 12.34 g on a display of 0.1 g is 123.4 divisions; the display must read 12.3 g, which is 0.04 g or 0.32 %
+ * too little.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class PlannedLine implements Subject, Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol READING = Symbol.of("r", "reading", Kind.MASS);
+    private static final Symbol ERROR = Symbol.of("e", "rounding-error", Kind.MASS);
+    private static final Symbol RELATIVE_ERROR = Symbol.of("ε", "relative-rounding-error", Kind.SHARE);
+    private static final Symbol CUMULATIVE = Symbol.of("R", "cumulative-reading", Kind.MASS);
+
+    private final WeighingPlan plan;
+    private final BatchLine target;
+    private final Ratio divisions;
+    private final Ratio divisionsSoFar;
+
+    PlannedLine(WeighingPlan plan, BatchLine target, Ratio divisions, Ratio divisionsBefore) {
+        this.plan = plan;
+        this.target = target;
+        this.divisions = divisions;
+        this.divisionsSoFar = divisionsBefore.plus(divisions);
+    }
+
+    /**
+     * The line of the batch, with its exact mass.
+     *
+     * @return the line
+     */
+    public BatchLine target() {
+        return target;
+    }
+
+    /**
+     * How many steps of the display the reading is.
+     *
+     * @return a whole number, at least 0
+     */
+    public Ratio divisions() {
+        return divisions;
+    }
+
+    /**
+     * What the display must read after this line, tared before it.
+     *
+     * @return the reading in the unit of the balance; 0 if the line is too small for the display to show
+     */
+    public Amount<Mass> reading() {
+        return plan.bench().balance().readability().times(divisions);
+    }
+
+    /**
+     * By how much the reading differs from the exact mass.
+     *
+     * @return reading minus exact mass in the unit of the balance, exact; negative if the line comes out short
+     */
+    public Amount<Mass> roundingError() {
+        return inBalanceUnit(error(Reckoning.plain()));
+    }
+
+    /**
+     * How {@link #roundingError()} comes about.
+     *
+     * @return the working
+     */
+    public Working roundingErrorWorking() {
+        return Working.of(
+                Phrase.of("question.rounding-error", name()),
+                error(Reckoning.plain()),
+                r -> r.named(ERROR, this, error(r)));
+    }
+
+    /**
+     * The size of the rounding error against the exact mass.
+     *
+     * @return |reading − exact| / exact, at least 0
+     */
+    public Ratio relativeRoundingError() {
+        return relativeError(Reckoning.plain());
+    }
+
+    /**
+     * How {@link #relativeRoundingError()} comes about.
+     *
+     * @return the working
+     */
+    public Working relativeRoundingErrorWorking() {
+        return Working.of(
+                Phrase.of("question.relative-rounding-error", name()), relativeRoundingError(), this::relativeError);
+    }
+
+    /**
+     * What the display must read after this line if it is tared only once, before the first line.
+     *
+     * @return the sum of the readings up to this line, in the unit of the balance
+     */
+    public Amount<Mass> cumulativeReading() {
+        return plan.bench().balance().readability().times(divisionsSoFar);
+    }
+
+    /**
+     * How {@link #cumulativeReading()} comes about.
+     *
+     * @return the working
+     */
+    public Working cumulativeReadingWorking() {
+        return Working.of(
+                Phrase.of("question.cumulative-reading", name()),
+                cumulativeReading().in(FormulationUnits.GRAM),
+                this::cumulative);
+    }
+
+    /**
+     * Whether the line is less than the balance is meant to weigh.
+     *
+     * @return true if the exact mass is below the minimum load
+     */
+    public boolean isBelowMinimumLoad() {
+        return target.mass().compareTo(plan.bench().balance().minimumLoad()) < 0;
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.reading", name());
+    }
+
+    @Override
+    public Ratio result() {
+        return divisions.times(plan.bench().balance().gramsPerDivision());
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        V shown = plan.rule().one(r, target.line().position() - 1);
+        return r.named(READING, this, r.product(shown, plan.rule().readability(r)));
+    }
+
+    Ratio divisionsSoFar() {
+        return divisionsSoFar;
+    }
+
+    private <V> V error(Reckoning<V> r) {
+        return r.difference(r.known(this), r.known(target));
+    }
+
+    private <V> V relativeError(Reckoning<V> r) {
+        return r.named(RELATIVE_ERROR, this, r.quotient(r.absolute(error(r)), r.known(target)));
+    }
+
+    private <V> V cumulative(Reckoning<V> r) {
+        List<V> readings = new ArrayList<>();
+        for (PlannedLine line : plan.lines().subList(0, target.line().position())) {
+            readings.add(r.known(line));
+        }
+        return r.named(CUMULATIVE, this, r.sum(readings));
+    }
+
+    private Amount<Mass> inBalanceUnit(Ratio grams) {
+        return Amount.grams(grams).to(plan.bench().balance().readability().getUnit());
+    }
+
+    @Override
+    public String subscript() {
+        return target.subscript();
+    }
+
+    @Override
+    public String name() {
+        return target.name();
+    }
+
+    @Override
+    public String toString() {
+        return name() + ": " + reading();
+    }
+}

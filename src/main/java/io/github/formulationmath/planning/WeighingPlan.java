@@ -1,0 +1,192 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.working.Working;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+
+/**
+ * A batch as it is weighed on a bench: for every line what the display must read, and how the rounded lines add up.
+ *
+ * <p>Example: {@code WeighingPlan.of(batch, Bench.of(Balance.of("0.1 g", "2 kg"))).line("Glycerin").reading()}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class WeighingPlan implements Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol TOTAL = Symbol.of("R", "readings-total", Kind.MASS);
+    private static final Symbol DIFFERENCE = Symbol.of("D", "total-difference", Kind.MASS);
+
+    private final Batch batch;
+    private final Bench bench;
+    private final Divisions rule;
+    private final List<PlannedLine> lines;
+
+    private WeighingPlan(Batch batch, Bench bench) {
+        this.batch = batch;
+        this.bench = bench;
+        this.rule = new Divisions(batch, bench.balance(), bench.closure());
+        List<Ratio> divisions = rule.all(Reckoning.plain());
+        List<PlannedLine> all = new ArrayList<>(divisions.size());
+        Ratio soFar = Ratio.ZERO;
+        for (int i = 0; i < divisions.size(); i++) {
+            PlannedLine line = new PlannedLine(this, batch.lines().get(i), divisions.get(i), soFar);
+            soFar = line.divisionsSoFar();
+            all.add(line);
+        }
+        this.lines = Collections.unmodifiableList(all);
+    }
+
+    /**
+     * Plans the weighing of a batch.
+     *
+     * @param batch the batch
+     * @param bench where and how it is weighed
+     * @return the plan
+     * @throws OverloadException if vessel and batch are more than the balance carries; it says by how much and which
+     *     batch would fit
+     * @throws OverfillException if vessel volume and product density are known and the batch does not fit
+     * @throws IllegalArgumentException if the q.s. line is to take the rest and there is none, or nothing is left for it
+     */
+    public static WeighingPlan of(Batch batch, Bench bench) {
+        Objects.requireNonNull(batch, "batch");
+        BenchLimits.require(batch.mass(), Objects.requireNonNull(bench, "bench"));
+        WeighingPlan plan = new WeighingPlan(batch, bench);
+        BenchLimits.require(plan.total(), bench);
+        return plan;
+    }
+
+    /**
+     * Plans the weighing of a batch on a balance, without a vessel and each line rounded by itself.
+     *
+     * @param batch the batch
+     * @param balance the balance
+     * @return the plan
+     * @throws OverloadException as {@link #of(Batch, Bench)}
+     */
+    public static WeighingPlan of(Batch batch, Balance balance) {
+        return of(batch, Bench.of(balance));
+    }
+
+    /**
+     * The batch.
+     *
+     * @return the batch
+     */
+    public Batch batch() {
+        return batch;
+    }
+
+    /**
+     * The bench.
+     *
+     * @return where and how the batch is weighed
+     */
+    public Bench bench() {
+        return bench;
+    }
+
+    /**
+     * The lines in the order of the formula.
+     *
+     * @return an unmodifiable list
+     */
+    public List<PlannedLine> lines() {
+        return lines;
+    }
+
+    /**
+     * The line of an ingredient.
+     *
+     * @param ingredientName the name of the ingredient
+     * @return its line
+     * @throws IllegalArgumentException if no line has it, or several phases do
+     */
+    public PlannedLine line(String ingredientName) {
+        return lines.get(batch.formula().line(ingredientName).position() - 1);
+    }
+
+    /**
+     * What all readings add up to.
+     *
+     * @return the total in the unit of the balance
+     */
+    public Amount<Mass> total() {
+        return lines.get(lines.size() - 1).cumulativeReading();
+    }
+
+    /**
+     * By how much the readings together differ from the batch.
+     *
+     * @return total minus batch mass in the unit of the balance, exact
+     */
+    public Amount<Mass> difference() {
+        return total().minus(batch.mass());
+    }
+
+    /**
+     * How {@link #difference()} comes about.
+     *
+     * @return the working
+     */
+    public Working differenceWorking() {
+        return Working.of(
+                Phrase.of("question.total-difference"),
+                difference().in(FormulationUnits.GRAM),
+                r -> r.named(DIFFERENCE, r.difference(r.known(this), r.known(batch))));
+    }
+
+    /**
+     * Whether the readings add up to the batch exactly.
+     *
+     * @return true if the difference is 0
+     */
+    public boolean closes() {
+        return difference().isZero();
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.readings-total");
+    }
+
+    @Override
+    public Ratio result() {
+        return total().in(FormulationUnits.GRAM);
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        List<V> readings = new ArrayList<>(lines.size());
+        for (PlannedLine line : lines) {
+            readings.add(r.known(line));
+        }
+        return r.named(TOTAL, r.sum(readings));
+    }
+
+    Divisions rule() {
+        return rule;
+    }
+
+    @Override
+    public String toString() {
+        return batch + " on " + bench + ": " + lines;
+    }
+}

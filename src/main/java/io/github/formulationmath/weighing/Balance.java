@@ -1,0 +1,158 @@
+package io.github.formulationmath.weighing;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A balance as its user knows it: the step of its display, what it can carry, and the least load it is meant for.
+ *
+ * <p>The readability d is the smallest step by which the displayed mass changes (OIML R 76-1, T.3.2.2, calls it the
+ * actual scale interval; from memory). It may be 0.1 g, but also 0.2 g or 0.05 oz; amounts keep the unit they were given
+ * in. The capacity counts everything on the pan, the vessel included.
+ *
+ * <p>Example: {@code Balance.of("0.1 g", "2000 g")}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Balance implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Amount<Mass> readability;
+    private final Amount<Mass> capacity;
+    private final Amount<Mass> minimumLoad;
+
+    private Balance(Amount<Mass> readability, Amount<Mass> capacity, Amount<Mass> minimumLoad) {
+        this.readability = readability;
+        this.capacity = capacity;
+        this.minimumLoad = minimumLoad;
+    }
+
+    /**
+     * A balance.
+     *
+     * @param readability the step of the display, above 0
+     * @param capacity the largest load, at least the readability
+     * @return the balance, without a minimum load
+     * @throws IllegalArgumentException if an amount is out of range
+     */
+    public static Balance of(Amount<Mass> readability, Amount<Mass> capacity) {
+        requirePositive("readability", readability);
+        requirePositive("capacity", capacity);
+        if (capacity.compareTo(readability) < 0) {
+            throw new IllegalArgumentException("capacity is " + capacity + ", less than one step of the display ("
+                    + readability + "): the two may have been exchanged");
+        }
+        return new Balance(readability, capacity, Amount.grams(Ratio.ZERO));
+    }
+
+    /**
+     * A balance, its figures as text.
+     *
+     * @param readability the step of the display, for example {@code "0.1 g"}
+     * @param capacity the largest load, for example {@code "2 kg"}
+     * @return the balance, without a minimum load
+     * @throws IllegalArgumentException if a text is no mass, or an amount out of range
+     */
+    public static Balance of(String readability, String capacity) {
+        return of(Amount.mass(readability), Amount.mass(capacity));
+    }
+
+    /**
+     * The same balance with a least load below which its user does not trust it.
+     *
+     * @param load the least net mass to weigh on it, from 0 to the capacity
+     * @return the balance with the minimum load
+     * @throws IllegalArgumentException if the load is negative or above the capacity
+     */
+    public Balance withMinimumLoad(Amount<Mass> load) {
+        if (Objects.requireNonNull(load, "load").signum() < 0 || load.compareTo(capacity) > 0) {
+            throw new IllegalArgumentException(
+                    "load is " + load + ": it must lie between 0 and the capacity, " + capacity);
+        }
+        return new Balance(readability, capacity, load);
+    }
+
+    /**
+     * The step of the display.
+     *
+     * @return the readability, above 0
+     */
+    public Amount<Mass> readability() {
+        return readability;
+    }
+
+    /**
+     * The largest load.
+     *
+     * @return the capacity, vessel included
+     */
+    public Amount<Mass> capacity() {
+        return capacity;
+    }
+
+    /**
+     * The least net mass to weigh on this balance.
+     *
+     * @return the minimum load; 0 if none was given
+     */
+    public Amount<Mass> minimumLoad() {
+        return minimumLoad;
+    }
+
+    /**
+     * The largest mass that can be weighed into a vessel on this balance.
+     *
+     * @param vessel the vessel on the pan
+     * @return capacity minus vessel
+     * @throws IllegalArgumentException if the vessel alone is more than the balance carries
+     */
+    public Amount<Mass> capacityUnder(Vessel vessel) {
+        Amount<Mass> left = capacity.minus(vessel.mass().to(capacity.getUnit()));
+        if (left.signum() < 0) {
+            throw new IllegalArgumentException("the vessel (" + vessel.mass() + ") alone overloads the balance ("
+                    + capacity + ") by " + left.unaryMinus() + ": take a lighter vessel");
+        }
+        return left;
+    }
+
+    /**
+     * The step of the display in grams.
+     *
+     * @return the readability as an exact number of grams
+     */
+    public Ratio gramsPerDivision() {
+        return readability.in(FormulationUnits.GRAM);
+    }
+
+    private static void requirePositive(String name, Amount<Mass> amount) {
+        if (Objects.requireNonNull(amount, name).signum() <= 0) {
+            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
+        }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Balance that
+                && readability.equals(that.readability)
+                && capacity.equals(that.capacity)
+                && minimumLoad.equals(that.minimumLoad);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(readability, capacity, minimumLoad);
+    }
+
+    @Override
+    public String toString() {
+        return "balance d = " + readability + ", capacity " + capacity;
+    }
+}
