@@ -35,7 +35,7 @@ abstract sealed class RatioOperations extends Number permits Ratio {
     }
 
     /**
-     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
+     * {@link Ratio#dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
      *
      * @param divisor the divisor, not 0
      * @return the exact quotient
@@ -153,7 +153,7 @@ abstract sealed class RatioOperations extends Number permits Ratio {
         return (float) doubleValue();
     }
 
-    /** The whole part, cut off towards 0, as {@link BigInteger#longValue()} gives it: low 64 bits. */
+    /** The whole part, cut off towards 0, as {@link java.math.BigInteger#longValue()} gives it: low 64 bits. */
     @Override
     public long longValue() {
         return self().toWhole(RoundingMode.DOWN).numerator().longValue();

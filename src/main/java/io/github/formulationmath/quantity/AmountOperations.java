@@ -22,7 +22,7 @@ abstract sealed class AmountOperations<Q extends Quantity<Q>> implements Quantit
     }
 
     /**
-     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
+     * {@link Amount#dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
      *
      * @param divisor the divisor, not 0
      * @return the exact quotient

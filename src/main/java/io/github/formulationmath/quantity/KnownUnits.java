@@ -2,7 +2,6 @@ package io.github.formulationmath.quantity;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -38,12 +37,12 @@ final class KnownUnits {
             UnitScale.known(FormulationUnits.KELVIN, "K"),
             UnitScale.known(FormulationUnits.FAHRENHEIT, "°F"));
 
-    private static final Map<Unit<?>, UnitScale> BY_IDENTITY = byIdentity();
+    private static final IdentityHashMap<Unit<?>, UnitScale> BY_IDENTITY = byIdentity();
 
     private KnownUnits() {}
 
-    private static Map<Unit<?>, UnitScale> byIdentity() {
-        Map<Unit<?>, UnitScale> map = new IdentityHashMap<>();
+    private static IdentityHashMap<Unit<?>, UnitScale> byIdentity() {
+        IdentityHashMap<Unit<?>, UnitScale> map = new IdentityHashMap<>();
         ALL.forEach(scale -> map.put(scale.unit(), scale));
         return map;
     }

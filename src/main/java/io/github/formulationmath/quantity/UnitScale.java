@@ -65,6 +65,7 @@ record UnitScale(Unit<?> unit, Kind kind, Ratio factor, Ratio offset, String sym
         return kind == other.kind && (kind != Kind.OTHER || unit.isCompatible(other.unit));
     }
 
+    @SuppressWarnings("ReferenceEquality") // known scales are single instances
     boolean isSameAs(UnitScale other) {
         return this == other
                 || !known && !other.known && factor.equals(other.factor) && offset.equals(other.offset) && meets(other);

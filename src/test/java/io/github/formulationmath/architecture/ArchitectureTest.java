@@ -81,6 +81,14 @@ final class ArchitectureTest {
             fields().that().areStatic().should().beFinal().andShould(Conditions.notBeSharedArrays());
 
     @ArchTest
+    static final ArchRule enums_never_change = fields().that()
+            .areDeclaredInClassesThat()
+            .areEnums()
+            .should()
+            .beFinal()
+            .because("an enum is a constant all the way down");
+
+    @ArchTest
     static final ArchRule public_classes_are_closed = classes()
             .that()
             .arePublic()
