@@ -5,6 +5,7 @@ import io.github.formulationmath.number.Rounding;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,7 @@ final class Recorder implements Reckoning<Term> {
 
     private final List<Entry> entries = new ArrayList<>();
     private final Map<String, Step> byLabel = new HashMap<>();
+    private final Map<Explained, Term> byResult = new IdentityHashMap<>();
     private final Set<Note> notes = new HashSet<>();
 
     List<Entry> entries() {
@@ -43,11 +45,16 @@ final class Recorder implements Reckoning<Term> {
 
     @Override
     public Term known(Explained earlier) {
+        Term done = byResult.get(earlier);
+        if (done != null) {
+            return done;
+        }
         Term derived = earlier.derive(this);
         if (!derived.value().equals(earlier.result())) {
             throw new IllegalStateException(
                     "the working leads to " + derived.value() + ", the result is " + earlier.result());
         }
+        byResult.put(earlier, derived);
         return derived;
     }
 

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The words of one language: every text the library prints stands in one resource under a key, so that a translation is
@@ -21,6 +23,8 @@ import java.util.TreeMap;
  * <p>Immutable and thread-safe.
  */
 public final class Wording {
+
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([0-9]{1,3})}");
 
     private static final Wording ENGLISH = load();
 
@@ -71,11 +75,12 @@ public final class Wording {
         if (pattern == null) {
             throw new IllegalArgumentException("the wording has no text for the key " + phrase.key());
         }
-        String text = pattern;
-        for (int i = 0; i < phrase.arguments().size(); i++) {
-            text = text.replace("{" + i + "}", phrase.arguments().get(i));
-        }
-        return text;
+        // In one pass: a name that looks like a placeholder stays a name.
+        return PLACEHOLDER.matcher(pattern).replaceAll(found -> {
+            int index = Integer.parseInt(found.group(1));
+            boolean known = index < phrase.arguments().size();
+            return Matcher.quoteReplacement(known ? phrase.arguments().get(index) : found.group());
+        });
     }
 
     /**

@@ -126,4 +126,10 @@ public final class Working {
             }
         }
     }
+
+    /** The working as plain text, to the depth of its steps. */
+    @Override
+    public String toString() {
+        return WorkingFormat.text().format(this);
+    }
 }

@@ -1,0 +1,71 @@
+package io.github.formulationmath.support;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.oracle.PrintedArithmetic;
+import io.github.formulationmath.working.Decision;
+import io.github.formulationmath.working.Depth;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Step;
+import io.github.formulationmath.working.UnitChoice;
+import io.github.formulationmath.working.Working;
+import io.github.formulationmath.working.WorkingFormat;
+import java.util.HashMap;
+import java.util.Map;
+
+/** Holds a working against itself and against an evaluator that reads what is printed. */
+public final class WorkingAssertions {
+
+    private static final UnitChoice OUNCES = UnitChoice.canonical().with(Kind.MASS, "oz", Ratio.parse("28.349523125"));
+
+    private WorkingAssertions() {}
+
+    /**
+     * Asserts that a result shows a working that leads to it, and that every printed line of it is true.
+     *
+     * @param explained the result
+     */
+    public static void assertSelfChecking(Explained explained) {
+        Working working = explained.working();
+        if (!working.answer().value().equals(explained.result())) {
+            throw new AssertionError(
+                    "the working leads to " + working.answer().value() + ", the result is " + explained.result());
+        }
+        assertSelfChecking(working);
+    }
+
+    /**
+     * Asserts that every operation of a working gives its recorded result, and that every printed line is true, in
+     * canonical units and in ounces.
+     *
+     * @param working the working
+     */
+    public static void assertSelfChecking(Working working) {
+        working.check();
+        WorkingFormat format = WorkingFormat.text().with(Depth.EVERYTHING);
+        verify(format.format(working), working);
+        verify(format.with(OUNCES).format(working), working);
+    }
+
+    private static void verify(String page, Working working) {
+        try {
+            PrintedArithmetic.verifyText(page, values(working), comparisons(working));
+        } catch (AssertionError e) {
+            throw new AssertionError(e.getMessage() + "\n\n" + page, e);
+        }
+    }
+
+    private static Map<String, String> values(Working working) {
+        Map<String, String> values = new HashMap<>();
+        for (Step step : working.steps()) {
+            values.put(step.label(), step.value().toString());
+        }
+        values.put("", working.answer().value().toString());
+        return values;
+    }
+
+    private static int comparisons(Working working) {
+        return (int)
+                working.entries().stream().filter(Decision.class::isInstance).count();
+    }
+}

@@ -1,0 +1,2 @@
+/** Help for the tests of all chapters. */
+package io.github.formulationmath.support;
