@@ -42,7 +42,7 @@ public final class Formula implements Serializable {
     private Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
-        this.phases = phasesOf(lines);
+        this.phases = List.copyOf(phasesOf(lines));
     }
 
     /**
