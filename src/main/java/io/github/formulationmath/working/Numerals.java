@@ -107,10 +107,12 @@ final class Numerals {
             return digits;
         }
         StringBuilder text = new StringBuilder(digits.length());
-        for (char c : digits.toCharArray()) {
-            text.append(c == '.' ? symbols.getDecimalSeparator() : (char) (symbols.getZeroDigit() + (c - '0')));
-        }
+        digits.chars().forEach(c -> text.append(localised((char) c, symbols)));
         return text.toString();
+    }
+
+    private static char localised(char c, DecimalFormatSymbols symbols) {
+        return c == '.' ? symbols.getDecimalSeparator() : (char) (symbols.getZeroDigit() + (c - '0'));
     }
 
     /** A whole number in the digits of the locale. */

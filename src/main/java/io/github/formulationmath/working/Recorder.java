@@ -16,7 +16,7 @@ final class Recorder implements Reckoning<Term> {
 
     private final List<Entry> entries = new ArrayList<>();
     private final Map<String, Step> byLabel = new HashMap<>();
-    private final Map<Explained, Term> byResult = new IdentityHashMap<>();
+    private final IdentityHashMap<Explained, Term> byResult = new IdentityHashMap<>();
     private final Set<Note> notes = new HashSet<>();
 
     List<Entry> entries() {
