@@ -27,10 +27,10 @@ final class ExactNumbers {
             return Ratio.of(rational.getDividend(), rational.getDivisor());
         }
         if (number instanceof Double binary) {
-            return Ratio.from((double) binary);
+            return Ratio.from(binary);
         }
         if (number instanceof Float binary) {
-            return Ratio.from((float) binary);
+            return Ratio.from(binary);
         }
         return whole(number);
     }
