@@ -10,6 +10,7 @@ public final class NumberTextException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
     private final String text;
+    private final String reason;
 
     /**
      * Makes the exception.
@@ -21,6 +22,7 @@ public final class NumberTextException extends IllegalArgumentException {
         super("\"" + shortened(Objects.requireNonNull(text, "text")) + "\": "
                 + Objects.requireNonNull(reason, "reason"));
         this.text = text;
+        this.reason = reason;
     }
 
     /**
@@ -30,6 +32,15 @@ public final class NumberTextException extends IllegalArgumentException {
      */
     public String text() {
         return text;
+    }
+
+    /**
+     * What is wrong with the text and what was expected.
+     *
+     * @return the reason without the text
+     */
+    public String reason() {
+        return reason;
     }
 
     private static String shortened(String text) {

@@ -42,7 +42,7 @@ record AmountText(Ratio number, UnitScale scale) {
             try {
                 return Ratio.parse(number);
             } catch (NumberTextException e) {
-                throw (NumberTextException) new NumberTextException(text, String.valueOf(e.getMessage())).initCause(e);
+                throw (NumberTextException) new NumberTextException(text, e.reason()).initCause(e);
             }
         }
     }

@@ -1,6 +1,5 @@
 package io.github.formulationmath.quantity;
 
-import io.github.formulationmath.number.Ratio;
 import javax.measure.Unit;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.Units;
@@ -14,11 +13,11 @@ enum Kind {
     OTHER("SI", 1);
 
     private final String countingSymbol;
-    private final Ratio countedPerSystemUnit;
+    private final long countedPerSystemUnit;
 
     Kind(String countingSymbol, long countedPerSystemUnit) {
         this.countingSymbol = countingSymbol;
-        this.countedPerSystemUnit = Ratio.of(countedPerSystemUnit);
+        this.countedPerSystemUnit = countedPerSystemUnit;
     }
 
     static Kind of(Unit<?> unit) {
@@ -38,7 +37,7 @@ enum Kind {
         return countingSymbol;
     }
 
-    Ratio countedPerSystemUnit() {
+    long countedPerSystemUnit() {
         return countedPerSystemUnit;
     }
 }

@@ -65,10 +65,12 @@ record UnitScale(Unit<?> unit, Kind kind, Ratio factor, Ratio offset, String sym
         return kind == other.kind && (kind != Kind.OTHER || unit.isCompatible(other.unit));
     }
 
-    @SuppressWarnings("ReferenceEquality") // known scales are single instances
+    /** A foreign unit is never the same as a known one: it would have been taken for it. */
     boolean isSameAs(UnitScale other) {
-        return this == other
-                || !known && !other.known && factor.equals(other.factor) && offset.equals(other.offset) && meets(other);
+        if (known || other.known) {
+            return known && other.known && symbol.equals(other.symbol);
+        }
+        return factor.equals(other.factor) && offset.equals(other.offset) && meets(other);
     }
 
     /** A name for messages, which never fails. */
