@@ -1,0 +1,64 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.number.Ratio;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * The answer to a linear program, together with the multipliers that prove it.
+ *
+ * <p>Duality (A. Schrijver, Theory of Linear and Integer Programming, 1986, ch. 7; from memory): if x keeps all rows, and
+ * multipliers λ ≥ 0 combine the rows to {@code λA ≤ c} with {@code λb = c·x}, nothing smaller than c·x exists, for every x'
+ * that keeps the rows has {@code c·x' ≥ λAx' ≥ λb}. If they combine to {@code λA ≤ 0} with {@code λb > 0}, no x keeps all
+ * rows (Farkas).
+ */
+sealed interface LinearAnswer extends Serializable {
+
+    /** One per row, at least 0. */
+    List<Ratio> multipliers();
+
+    /** Checks the proof; a failure is a mistake of the solver and never of the caller. */
+    void requireProof(LinearProgram program);
+
+    /** The unknowns at which the cost is smallest. */
+    record Optimal(List<Ratio> values, List<Ratio> multipliers, Ratio cost) implements LinearAnswer {
+
+        @Override
+        public void requireProof(LinearProgram program) {
+            require(isNonNegative(values), "an unknown is negative");
+            for (LinearProgram.Row row : program.rows()) {
+                require(row.at(values).compareTo(row.least()) >= 0, "a row is not kept");
+            }
+            require(LinearProgram.dot(program.costs(), values).equals(cost), "the cost is another");
+            require(isNonNegative(multipliers), "a multiplier is negative");
+            List<Ratio> combined = program.combined(multipliers);
+            for (int j = 0; j < combined.size(); j++) {
+                require(combined.get(j).compareTo(program.costs().get(j)) <= 0, "the multipliers pass a cost");
+            }
+            require(program.combinedLeast(multipliers).equals(cost), "the multipliers do not reach the cost");
+        }
+    }
+
+    /** No unknowns keep all rows. */
+    record Infeasible(List<Ratio> multipliers) implements LinearAnswer {
+
+        @Override
+        public void requireProof(LinearProgram program) {
+            require(isNonNegative(multipliers), "a multiplier is negative");
+            for (Ratio coefficient : program.combined(multipliers)) {
+                require(coefficient.signum() <= 0, "the combined row can be kept");
+            }
+            require(program.combinedLeast(multipliers).signum() > 0, "the combined row asks for nothing");
+        }
+    }
+
+    private static boolean isNonNegative(List<Ratio> numbers) {
+        return numbers.stream().allMatch(number -> number.signum() >= 0);
+    }
+
+    private static void require(boolean condition, String otherwise) {
+        if (!condition) {
+            throw new IllegalStateException("the linear program was solved wrongly: " + otherwise);
+        }
+    }
+}

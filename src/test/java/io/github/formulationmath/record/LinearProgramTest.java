@@ -1,0 +1,93 @@
+package io.github.formulationmath.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.number.Ratio;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class LinearProgramTest {
+
+    @Test
+    void a_program_solved_by_hand() {
+        // Smallest 2x + 3y with x + y ≥ 4 and x + 3y ≥ 6: both kept exactly at (3, 1), cost 9; multipliers 3/2 and 1/2.
+        LinearAnswer.Optimal answer =
+                optimal(program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3")));
+        assertThat(answer.values()).isEqualTo(ratios("3", "1"));
+        assertThat(answer.cost()).isEqualTo(Ratio.of(9));
+        assertThat(answer.multipliers()).isEqualTo(ratios("3/2", "1/2"));
+    }
+
+    /** After the issue about scale in a widely used floating-point simplex, fixed under the number MATH-1549. */
+    @Test
+    void the_scale_of_the_numbers_does_not_matter() {
+        for (String scale : List.of("1e-300", "1e-12", "1", "1e13", "1e300")) {
+            Ratio s = Ratio.parse(scale);
+            LinearProgram.Row row = new LinearProgram.Row(List.of(s, s), s.times(2));
+            LinearAnswer.Optimal answer = optimal(program(ratios("1", "2"), row));
+            assertThat(answer.values()).isEqualTo(ratios("2", "0"));
+        }
+    }
+
+    @Test
+    void infeasible_by_half_a_millionth_is_infeasible() {
+        LinearProgram program = program(ratios("1"), row("1.0000005", "1"), row("-1", "-1"));
+        LinearAnswer answer = program.solve();
+        assertThat(answer).isInstanceOf(LinearAnswer.Infeasible.class);
+        assertThat(answer.multipliers()).allMatch(m -> m.signum() > 0);
+    }
+
+    /** The dual of E. M. L. Beale's example, on which a simplex method cycles; its optimum is 5/4 (from memory). */
+    @Test
+    void a_program_made_to_cycle_ends() {
+        LinearProgram program = program(
+                ratios("0", "0", "1"),
+                row("3/4", "1/4", "1/2", "0"),
+                row("-20", "-8", "-12", "0"),
+                row("1/2", "-1", "-1/2", "1"),
+                row("-6", "9", "3", "0"));
+        assertThat(optimal(program).cost()).isEqualTo(Ratio.parse("5/4"));
+    }
+
+    @Test
+    void costs_below_0_and_rows_of_another_length_are_refused() {
+        assertThatThrownBy(() -> program(ratios("-1"), row("0", "1")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("-1");
+        assertThatThrownBy(() -> program(ratios("1"), row("0", "1", "1")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("2");
+    }
+
+    @Test
+    void a_wrong_answer_does_not_pass_for_a_proof() {
+        LinearProgram program = program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3"));
+        LinearAnswer.Optimal right = optimal(program);
+        assertThatThrownBy(() -> new LinearAnswer.Optimal(ratios("4", "1"), right.multipliers(), Ratio.of(11))
+                        .requireProof(program))
+                .isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> new LinearAnswer.Optimal(ratios("2", "1"), right.multipliers(), Ratio.of(7))
+                        .requireProof(program))
+                .isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> new LinearAnswer.Infeasible(right.multipliers()).requireProof(program))
+                .isInstanceOf(IllegalStateException.class);
+    }
+
+    private static LinearAnswer.Optimal optimal(LinearProgram program) {
+        return (LinearAnswer.Optimal) program.solve();
+    }
+
+    private static LinearProgram program(List<Ratio> costs, LinearProgram.Row... rows) {
+        return new LinearProgram(costs, List.of(rows));
+    }
+
+    private static LinearProgram.Row row(String least, String... coefficients) {
+        return new LinearProgram.Row(ratios(coefficients), Ratio.parse(least));
+    }
+
+    private static List<Ratio> ratios(String... numbers) {
+        return Arrays.stream(numbers).map(Ratio::parse).toList();
+    }
+}
