@@ -1,0 +1,136 @@
+package io.github.formulationmath.chemistry;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Source;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Serial;
+import java.io.Serializable;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The standard atomic weights of one edition, as exact decimal numbers in grams per mole.
+ *
+ * <p>Which edition is used is always said: later ones give ranges for some elements, and factors "as acid" change by less
+ * than one part in ten thousand. An element without a standard atomic weight is not in the table.
+ *
+ * <p>Example: {@code AtomicMasses.iupac2007().of("Na")} is 22.98976928.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class AtomicMasses implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final AtomicMasses IUPAC_2007 = bundled();
+
+    private final Source source;
+    private final Map<String, Ratio> masses;
+
+    private AtomicMasses(Source source, Map<String, Ratio> masses) {
+        this.source = source;
+        this.masses = Map.copyOf(masses);
+    }
+
+    /**
+     * The edition that comes with the library.
+     *
+     * @return M. E. Wieser, M. Berglund, Atomic weights of the elements 2007 (IUPAC Technical Report), Pure Appl. Chem. 81
+     *     (2009) 2131-2156, table 1
+     */
+    public static AtomicMasses iupac2007() {
+        return IUPAC_2007;
+    }
+
+    /**
+     * Another edition, or values of one's own.
+     *
+     * @param source where the values stand
+     * @param masses the mass of every element in g/mol, by symbol
+     * @return the masses
+     * @throws IllegalArgumentException if there is none, or one is not above 0
+     */
+    public static AtomicMasses of(Source source, Map<String, Ratio> masses) {
+        Objects.requireNonNull(source, "source");
+        if (Objects.requireNonNull(masses, "masses").isEmpty()) {
+            throw new IllegalArgumentException("masses is empty: give at least one element");
+        }
+        masses.forEach((symbol, mass) -> {
+            if (mass.signum() <= 0) {
+                throw new IllegalArgumentException(
+                        "the mass of " + symbol + " is " + mass + " g/mol: it must be above 0");
+            }
+        });
+        return new AtomicMasses(source, masses);
+    }
+
+    /**
+     * The mass of one element.
+     *
+     * @param element the symbol, for example {@code Na}
+     * @return the standard atomic weight in g/mol
+     * @throws IllegalArgumentException if the table has no such element
+     */
+    public Ratio of(String element) {
+        Ratio mass = masses.get(Objects.requireNonNull(element, "element"));
+        if (mass == null) {
+            throw new IllegalArgumentException("element is \"" + element + "\": " + source
+                    + " has no atomic mass for it; look for a slip of the pen (Co is cobalt, CO carbon monoxide)");
+        }
+        return mass;
+    }
+
+    /**
+     * Where the values stand.
+     *
+     * @return the publication with its edition
+     */
+    public Source source() {
+        return source;
+    }
+
+    /** The first four columns of the table hold no quotes: symbol, atomic number, name, mass. */
+    private static AtomicMasses bundled() {
+        InputStream in = Objects.requireNonNull(
+                AtomicMasses.class.getResourceAsStream("atomic-masses.csv"),
+                "atomic-masses.csv is missing from the jar");
+        try (BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            Map<String, Ratio> masses = lines.lines()
+                    .filter(line -> !line.startsWith("#") && !line.startsWith("symbol,"))
+                    .map(line -> line.split(",", 5))
+                    .collect(Collectors.toMap(f -> f[0], f -> Ratio.parse(f[3]), (a, b) -> b, TreeMap::new));
+            return of(
+                    Source.published(
+                            "Atomic weights of the elements 2007 (IUPAC Technical Report),"
+                                    + " Pure Appl. Chem. 81 (2009) 2131-2156",
+                            "table 1"),
+                    masses);
+        } catch (IOException e) {
+            throw new UncheckedIOException("atomic-masses.csv cannot be read", e);
+        }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof AtomicMasses that && source.equals(that.source) && masses.equals(that.masses);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(source, masses);
+    }
+
+    @Override
+    public String toString() {
+        return "atomic masses: " + source;
+    }
+}
