@@ -209,6 +209,26 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     }
 
     /**
+     * The numerator as a {@code long}, for fast paths.
+     *
+     * @return the numerator
+     * @throws ArithmeticException if not {@link #fitsLongs()}
+     */
+    public long longNumerator() {
+        return big == null ? num : big.num().longValueExact();
+    }
+
+    /**
+     * The denominator as a {@code long}, for fast paths.
+     *
+     * @return the denominator, at least 1
+     * @throws ArithmeticException if not {@link #fitsLongs()}
+     */
+    public long longDenominator() {
+        return big == null ? den : big.den().longValueExact();
+    }
+
+    /**
      * This number plus another.
      *
      * @param other the number to add

@@ -124,6 +124,16 @@ public final class Balance implements Serializable {
     }
 
     /**
+     * A mass in steps of the display, exactly.
+     *
+     * @param mass the mass
+     * @return mass divided by readability, usually no whole number
+     */
+    public Ratio divisions(Amount<Mass> mass) {
+        return mass.in(FormulationUnits.GRAM).dividedBy(gramsPerDivision());
+    }
+
+    /**
      * The step of the display in grams.
      *
      * @return the readability as an exact number of grams
