@@ -111,11 +111,11 @@ public final class Balance implements Serializable {
      * The largest mass that can be weighed into a vessel on this balance.
      *
      * @param vessel the vessel on the pan
-     * @return capacity minus vessel
+     * @return capacity minus vessel, in the unit of the readability
      * @throws IllegalArgumentException if the vessel alone is more than the balance carries
      */
     public Amount<Mass> capacityUnder(Vessel vessel) {
-        Amount<Mass> left = capacity.minus(vessel.mass().to(capacity.getUnit()));
+        Amount<Mass> left = capacity.minus(vessel.mass()).to(readability.getUnit());
         if (left.signum() < 0) {
             throw new IllegalArgumentException("the vessel (" + vessel.mass() + ") alone overloads the balance ("
                     + capacity + ") by " + left.unaryMinus() + ": take a lighter vessel");

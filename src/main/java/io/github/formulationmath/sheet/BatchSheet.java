@@ -1,0 +1,136 @@
+package io.github.formulationmath.sheet;
+
+import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.planning.PlannedLine;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The sheet that lies beside the balance: for each phase what the display must read line by line, with the exact mass it
+ * stands for, a box to tick, and what does not come out even.
+ *
+ * <p>Example: {@code BatchSheet.of(plan).print(SheetFormat.TEXT)}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class BatchSheet {
+
+    private final WeighingPlan plan;
+    private final Wording wording;
+
+    private BatchSheet(WeighingPlan plan, Wording wording) {
+        this.plan = plan;
+        this.wording = wording;
+    }
+
+    /**
+     * The sheet of a plan, in English.
+     *
+     * @param plan the plan
+     * @return the sheet
+     */
+    public static BatchSheet of(WeighingPlan plan) {
+        return new BatchSheet(Objects.requireNonNull(plan, "plan"), Wording.english());
+    }
+
+    /**
+     * The same sheet in other words.
+     *
+     * @param newWording the words
+     * @return the sheet
+     */
+    public BatchSheet in(Wording newWording) {
+        return new BatchSheet(plan, Objects.requireNonNull(newWording, "newWording"));
+    }
+
+    /**
+     * Prints the sheet.
+     *
+     * @param format text, Markdown, HTML or CSV
+     * @return the sheet, its lines ended by a line feed (CSV: by carriage return and line feed)
+     */
+    public String print(SheetFormat format) {
+        return Objects.requireNonNull(format, "format").write(page());
+    }
+
+    private Page page() {
+        List<Page.Block> blocks = new ArrayList<>();
+        blocks.add(facts());
+        plan.batch().formula().phases().forEach(phase -> blocks.add(table(phase)));
+        blocks.add(new Page.Facts(List.of(
+                fact("total", SheetNumbers.amount(plan.total())),
+                fact("difference", SheetNumbers.signed(plan.difference())))));
+        remarks(blocks);
+        blocks.add(new Page.Caution(say("sheet.caution")));
+        return new Page(say("sheet.batch-title", plan.batch().formula().name()), blocks);
+    }
+
+    private Page.Facts facts() {
+        return new Page.Facts(List.of(
+                fact("batch", SheetNumbers.amount(plan.batch().mass())),
+                fact(
+                        "balance",
+                        say(
+                                "sheet.balance-facts",
+                                SheetNumbers.amount(plan.bench().balance().readability()),
+                                SheetNumbers.amount(plan.bench().balance().capacity()))),
+                fact("vessel", plan.bench().vessel().toString()),
+                fact("closure", say("sheet.closure." + plan.bench().closure().name()))));
+    }
+
+    private Page.Table table(Phase phase) {
+        List<List<String>> rows = new ArrayList<>();
+        phase.lines()
+                .forEach(line -> rows.add(row(plan.lines().get(line.position() - 1))));
+        return new Page.Table(
+                say("sheet.phase", phase.name()),
+                List.of(
+                        say("sheet.column.done"),
+                        say("sheet.column.number"),
+                        say("sheet.column.ingredient"),
+                        say("sheet.column.share"),
+                        say("sheet.column.exact"),
+                        say("sheet.column.reading"),
+                        say("sheet.column.cumulative"),
+                        say("sheet.column.error")),
+                List.of(false, true, false, true, true, true, true, true),
+                rows);
+    }
+
+    private List<String> row(PlannedLine line) {
+        return List.of(
+                "[ ]",
+                line.subscript(),
+                line.name(),
+                SheetNumbers.percent(line.target().line().fraction()),
+                SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
+                SheetNumbers.amount(line.reading()),
+                SheetNumbers.amount(line.cumulativeReading()),
+                SheetNumbers.percent(line.relativeRoundingError()));
+    }
+
+    private void remarks(List<Page.Block> blocks) {
+        for (PlannedLine line : plan.lines()) {
+            if (line.divisions().isZero()) {
+                blocks.add(new Page.Remark(say("sheet.below-display", line.name())));
+            } else if (line.isBelowMinimumLoad()) {
+                blocks.add(new Page.Remark(say(
+                        "sheet.below-minimum",
+                        line.name(),
+                        SheetNumbers.amount(plan.bench().balance().minimumLoad()))));
+            }
+        }
+    }
+
+    private Page.Fact fact(String key, String value) {
+        return new Page.Fact(say("sheet." + key), value);
+    }
+
+    private String say(String key, String... arguments) {
+        return wording.text(Phrase.of(key, arguments));
+    }
+}

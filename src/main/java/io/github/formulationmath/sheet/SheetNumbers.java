@@ -1,0 +1,35 @@
+package io.github.formulationmath.sheet;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+
+/** Numbers as sheets show them: exact where that is short, else rounded and marked with ≈. */
+final class SheetNumbers {
+
+    private static final int LONGEST_EXACT = 9;
+    private static final Rounding SHORT = Rounding.toSignificantDigits(5);
+
+    private SheetNumbers() {}
+
+    static String amount(Amount<?> amount) {
+        return number(amount.exactValue()) + " " + FormulationUnits.symbolOf(amount.getUnit());
+    }
+
+    static String signed(Amount<?> amount) {
+        return (amount.signum() > 0 ? "+" : "") + amount(amount);
+    }
+
+    static String percent(Ratio fraction) {
+        return number(fraction.times(100)) + " %";
+    }
+
+    static String number(Ratio value) {
+        if (value.isDecimal() && value.toString().length() <= LONGEST_EXACT) {
+            return value.toString();
+        }
+        Ratio rounded = value.rounded(SHORT);
+        return "≈ " + rounded.toBigDecimal().toPlainString();
+    }
+}

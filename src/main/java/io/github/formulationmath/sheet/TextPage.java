@@ -1,0 +1,108 @@
+package io.github.formulationmath.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A page as plain text: columns as wide as they must be, sentences wrapped at {@value #WIDTH} characters. */
+final class TextPage {
+
+    private static final int WIDTH = 80;
+
+    private final StringBuilder out = new StringBuilder();
+
+    private TextPage() {}
+
+    static String write(Page page) {
+        TextPage text = new TextPage();
+        text.line(oneLine(page.title()));
+        text.line("=".repeat(Math.min(WIDTH, width(oneLine(page.title())))));
+        page.blocks().forEach(text::block);
+        return text.out.toString();
+    }
+
+    private void block(Page.Block block) {
+        line("");
+        if (block instanceof Page.Facts facts) {
+            facts(facts);
+        } else if (block instanceof Page.Table table) {
+            table(table);
+        } else if (block instanceof Page.Remark remark) {
+            wrapped("", oneLine(remark.text()));
+        } else if (block instanceof Page.Caution caution) {
+            wrapped("! ", oneLine(caution.text()));
+        }
+    }
+
+    private void facts(Page.Facts facts) {
+        int widest = facts.facts().stream().mapToInt(f -> width(f.name())).max().orElse(0);
+        facts.facts().forEach(f -> line(padRight(f.name(), widest) + "  " + oneLine(f.value())));
+    }
+
+    private void table(Page.Table table) {
+        if (!table.heading().isEmpty()) {
+            line(oneLine(table.heading()));
+        }
+        int[] widths = widths(table);
+        row(table.columns(), table.numeric(), widths);
+        List<String> rules = new ArrayList<>();
+        for (int width : widths) {
+            rules.add("-".repeat(width));
+        }
+        row(rules, table.numeric(), widths);
+        table.rows().forEach(cells -> row(cells, table.numeric(), widths));
+    }
+
+    private static int[] widths(Page.Table table) {
+        int[] widths = new int[table.columns().size()];
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = width(table.columns().get(i));
+            for (List<String> cells : table.rows()) {
+                widths[i] = Math.max(widths[i], width(oneLine(cells.get(i))));
+            }
+        }
+        return widths;
+    }
+
+    private void row(List<String> cells, List<Boolean> numeric, int[] widths) {
+        StringBuilder row = new StringBuilder();
+        for (int i = 0; i < widths.length; i++) {
+            String cell = oneLine(cells.get(i));
+            row.append(i == 0 ? "" : "  ")
+                    .append(numeric.get(i) ? padLeft(cell, widths[i]) : padRight(cell, widths[i]));
+        }
+        line(row.toString().stripTrailing());
+    }
+
+    private void wrapped(String mark, String text) {
+        StringBuilder line = new StringBuilder(mark);
+        for (String word : text.split(" ")) {
+            if (line.length() > mark.length() && line.length() + word.length() >= WIDTH) {
+                line(line.toString().stripTrailing());
+                line = new StringBuilder(" ".repeat(mark.length()));
+            }
+            line.append(word).append(' ');
+        }
+        line(line.toString().stripTrailing());
+    }
+
+    private void line(String text) {
+        out.append(text).append('\n');
+    }
+
+    /** Line breaks and control characters in a name would break the columns. */
+    private static String oneLine(String text) {
+        return text.replaceAll("[\\p{Cntrl}]+", " ");
+    }
+
+    private static int width(String text) {
+        return text.codePointCount(0, text.length());
+    }
+
+    private static String padRight(String text, int width) {
+        return text + " ".repeat(width - width(text));
+    }
+
+    private static String padLeft(String text, int width) {
+        return " ".repeat(width - width(text)) + text;
+    }
+}

@@ -1,0 +1,216 @@
+package io.github.formulationmath.formula;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.WorkingAssertions;
+import org.junit.jupiter.api.Test;
+
+class FormulaTest {
+
+    private static final Formula LOTION = Formula.inPercent("Oat lotion")
+            .phase("water")
+            .quantitySufficient("Aqua")
+            .line("Glycerin", "3 %")
+            .phase("oil")
+            .line("Avena Sativa Kernel Oil", "12 %")
+            .line("Glyceryl Stearate SE", "5 %")
+            .build();
+
+    @Test
+    void theQuantitySufficientLineTakesWhatIsLeft() {
+        assertThat(LOTION.line("Aqua").share()).isEqualTo(MassFraction.ofPercent("80"));
+        WorkingAssertions.assertSelfChecking(LOTION.line("Aqua"));
+    }
+
+    @Test
+    void linesKeepTheirOrderAndPhase() {
+        assertThat(LOTION.phases()).extracting(Phase::name).containsExactly("water", "oil");
+        assertThat(LOTION.lines()).extracting(FormulaLine::position).containsExactly(1, 2, 3, 4);
+        assertThat(LOTION.line("oil", "Glyceryl Stearate SE").phase()).isEqualTo("oil");
+        assertThat(LOTION.quantitySufficientLine()).contains(LOTION.line("Aqua"));
+    }
+
+    @Test
+    void percentagesThatDoNotAddUpAreRefusedWithSumAndDifference() {
+        PercentFormula short100 =
+                Formula.inPercent("short").line("Aqua", "90 %").line("Glycerin", "9.5 %");
+        assertThatThrownBy(short100::build)
+                .isInstanceOf(FormulaTotalException.class)
+                .hasMessageContaining("99.5 %")
+                .hasMessageContaining("0.5 % less")
+                .satisfies(e -> {
+                    assertThat(((FormulaTotalException) e).total()).isEqualTo(Ratio.parse("0.995"));
+                    assertThat(((FormulaTotalException) e).difference()).isEqualTo(Ratio.parse("-0.005"));
+                });
+        PercentFormula over100 = Formula.inPercent("over").line("Aqua", "90 %").line("Glycerin", "10.01 %");
+        assertThatThrownBy(over100::build).hasMessageContaining("100.01 %").hasMessageContaining("0.01 % more");
+    }
+
+    @Test
+    void normalisingIsACallOfItsOwn() {
+        Formula formula = Formula.inPercent("short")
+                .line("Aqua", "90 %")
+                .line("Glycerin", "9 %")
+                .buildNormalised();
+        assertThat(formula.line("Glycerin").fraction()).isEqualTo(Ratio.of(1, 11));
+        assertThat(formula.line("Glycerin").amount()).hasToString("9 %");
+        WorkingAssertions.assertSelfChecking(formula.line("Glycerin"));
+        assertThatThrownBy(() -> Formula.inPercent("q.s.")
+                        .quantitySufficient("Aqua")
+                        .line("Glycerin", "9 %")
+                        .buildNormalised())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("call build()");
+    }
+
+    @Test
+    void thirdsStayThirds() {
+        Formula formula = Formula.inParts("three oils")
+                .line("Olea Europaea Fruit Oil", "1")
+                .line("Cocos Nucifera Oil", "1")
+                .line("Helianthus Annuus Seed Oil", "1")
+                .build();
+        assertThat(formula.lines())
+                .allSatisfy(line -> assertThat(line.fraction()).isEqualTo(Ratio.of(1, 3)));
+        WorkingAssertions.assertSelfChecking(formula.line("Cocos Nucifera Oil"));
+    }
+
+    @Test
+    void partsKeepTheirProportion() {
+        Formula formula = Formula.inParts("balm")
+                .line("Butyrospermum Parkii Butter", "3")
+                .line("Cera Alba", "1")
+                .line("Tocopherol", "0.2")
+                .build();
+        assertThat(formula.line("Tocopherol").fraction()).isEqualTo(Ratio.of(1, 21));
+    }
+
+    @Test
+    void massesBecomeShares() {
+        Formula formula = Formula.inMasses("as made")
+                .line("Aqua", "75 g")
+                .line("Glycerin", "1 oz")
+                .build();
+        Ratio ounce = Ratio.parse("28.349523125");
+        assertThat(formula.line("Glycerin").fraction()).isEqualTo(ounce.dividedBy(ounce.plus(Ratio.of(75))));
+        WorkingAssertions.assertSelfChecking(formula.line("Glycerin"));
+    }
+
+    @Test
+    void massesFillUpToAStatedMass() {
+        Formula formula = Formula.inMasses("filled up")
+                .line("Glycerin", "12.5 g")
+                .quantitySufficient("Aqua")
+                .buildToMake(Amount.mass("250 g"));
+        assertThat(formula.line("Aqua").share()).isEqualTo(MassFraction.ofPercent("95"));
+        WorkingAssertions.assertSelfChecking(formula.line("Aqua"));
+        assertThatThrownBy(() -> Formula.inMasses("too little")
+                        .line("Glycerin", "250 g")
+                        .quantitySufficient("Aqua")
+                        .buildToMake(Amount.mass("250 g")))
+                .isInstanceOf(FormulaTotalException.class)
+                .hasMessageContaining("100 %")
+                .hasMessageContaining("leaves 0 %");
+    }
+
+    @Test
+    void aQuantitySufficientLineWithoutAWholeIsRefused() {
+        assertThatThrownBy(() -> Formula.inMasses("no whole")
+                        .line("Glycerin", "5 g")
+                        .quantitySufficient("Aqua")
+                        .build())
+                .hasMessageContaining("buildToMake");
+        assertThatThrownBy(() ->
+                        Formula.inMasses("no q.s.").line("Glycerin", "5 g").buildToMake(Amount.mass("9 g")))
+                .hasMessageContaining("no line is q.s.");
+        assertThatThrownBy(() -> Formula.inParts("parts").quantitySufficient("Aqua"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("Aqua");
+    }
+
+    @Test
+    void nothingLeftForTheQuantitySufficientLineIsRefused() {
+        PercentFormula full =
+                Formula.inPercent("full").line("Glycerin", "100 %").quantitySufficient("Aqua");
+        assertThatThrownBy(full::build)
+                .isInstanceOf(FormulaTotalException.class)
+                .hasMessageContaining("100 %")
+                .hasMessageContaining("Aqua");
+        PercentFormula over = Formula.inPercent("over")
+                .line("Glycerin", "70 %")
+                .line("Propanediol", "31 %")
+                .quantitySufficient("Aqua");
+        assertThatThrownBy(over::build).hasMessageContaining("101 %").hasMessageContaining("-1 %");
+    }
+
+    @Test
+    void oneQuantitySufficientLineIsEnough() {
+        PercentFormula draft = Formula.inPercent("two").quantitySufficient("Aqua");
+        assertThatThrownBy(() -> draft.quantitySufficient("Glycerin")).hasMessageContaining("second q.s.");
+    }
+
+    @Test
+    void anIngredientStandsOnceInAPhase() {
+        PercentFormula draft = Formula.inPercent("twice").phase("A").line("Glycerin", "3 %");
+        assertThatThrownBy(() -> draft.line("Glycerin", "2 %"))
+                .hasMessageContaining("Glycerin stands twice in phase A");
+        Formula both = draft.phase("B")
+                .line("Glycerin", "2 %")
+                .quantitySufficient("Aqua")
+                .build();
+        assertThat(both.line("B", "Glycerin").share()).isEqualTo(MassFraction.ofPercent("2"));
+        assertThatThrownBy(() -> both.line("Glycerin")).hasMessageContaining("several phases (A, B)");
+    }
+
+    @Test
+    void amountsMustBeAboveZero() {
+        assertThatThrownBy(() -> Formula.inPercent("zero").line("Glycerin", "0 %"))
+                .hasMessageContaining("Glycerin")
+                .hasMessageContaining("above 0");
+        assertThatThrownBy(() -> Formula.inPercent("negative").line("Glycerin", "-1 %"))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Formula.inParts("negative").line("Glycerin", "-1"))
+                .hasMessageContaining("-1 parts");
+        assertThatThrownBy(() -> Formula.inMasses("zero").line("Glycerin", "0 g"))
+                .hasMessageContaining("0 g");
+    }
+
+    @Test
+    void emptyPhasesAndFormulasAreRefused() {
+        assertThatThrownBy(() -> Formula.inPercent("empty").build()).hasMessageContaining("no lines");
+        assertThatThrownBy(() -> Formula.inPercent("empty phase").phase("A").phase("B"))
+                .hasMessageContaining("phase \"A\" has no lines");
+        assertThatThrownBy(() -> Formula.inPercent("last empty")
+                        .line("Aqua", "100 %")
+                        .phase("B")
+                        .build())
+                .hasMessageContaining("phase \"B\" has no lines");
+        assertThatThrownBy(() -> Formula.inPercent("same")
+                        .phase("A")
+                        .line("Aqua", "50 %")
+                        .phase("A"))
+                .hasMessageContaining("own name");
+    }
+
+    @Test
+    void unknownLinesAreNamed() {
+        assertThatThrownBy(() -> LOTION.line("Parfum"))
+                .hasMessageContaining("Parfum")
+                .hasMessageContaining("Oat lotion");
+        assertThatThrownBy(() -> LOTION.line("water", "Avena Sativa Kernel Oil"))
+                .hasMessageContaining("phase \"water\"");
+    }
+
+    @Test
+    void aHundredThousandLinesAreNoTrouble() {
+        PercentFormula draft = Formula.inPercent("long");
+        for (int i = 0; i < 100_000; i++) {
+            draft.line("line " + i, "0.001 %");
+        }
+        assertThat(draft.build().lines()).hasSize(100_000);
+    }
+}
