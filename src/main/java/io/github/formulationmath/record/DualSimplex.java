@@ -23,6 +23,7 @@ final class DualSimplex {
     private final BigInteger[][] tableau;
     /** Variables: 0 … unknowns−1 are x, the rest is by how much row k is kept with something to spare. */
     private final int[] basic;
+
     private final int[] nonbasic;
     private final BigInteger[] rowScale;
     private BigInteger denominator = BigInteger.ONE;
@@ -112,9 +113,8 @@ final class DualSimplex {
     }
 
     private boolean isCheaper(int row, int j, int than) {
-        int order = tableau[rows][j]
-                .multiply(tableau[row][than])
-                .compareTo(tableau[rows][than].multiply(tableau[row][j]));
+        int order =
+                tableau[rows][j].multiply(tableau[row][than]).compareTo(tableau[rows][than].multiply(tableau[row][j]));
         return order < 0 || order == 0 && nonbasic[j] < nonbasic[than];
     }
 

@@ -32,8 +32,8 @@ record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serializable 
         }
         for (Row row : rows) {
             if (row.coefficients().size() != costs.size()) {
-                throw new IllegalArgumentException("a row has " + row.coefficients().size()
-                        + " coefficients, there are " + costs.size() + " unknowns");
+                throw new IllegalArgumentException("a row has "
+                        + row.coefficients().size() + " coefficients, there are " + costs.size() + " unknowns");
             }
         }
     }

@@ -3,11 +3,13 @@ package io.github.formulationmath.sheet;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.planning.PlannedLine;
 import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Mass;
 
 /**
  * The sheet that lies beside the balance: for each phase what the display must read line by line, with the exact mass it
@@ -62,8 +64,7 @@ public final class BatchSheet {
         blocks.add(facts());
         plan.batch().formula().phases().forEach(phase -> blocks.add(table(phase)));
         blocks.add(new Page.Facts(List.of(
-                fact("total", SheetNumbers.amount(plan.total())),
-                fact("difference", SheetNumbers.signed(plan.difference())))));
+                fact("total", reading(plan.total())), fact("difference", SheetNumbers.signed(plan.difference())))));
         remarks(blocks);
         blocks.add(new Page.Caution(say("sheet.caution")));
         return new Page(say("sheet.batch-title", plan.batch().formula().name()), blocks);
@@ -84,8 +85,7 @@ public final class BatchSheet {
 
     private Page.Table table(Phase phase) {
         List<List<String>> rows = new ArrayList<>();
-        phase.lines()
-                .forEach(line -> rows.add(row(plan.lines().get(line.position() - 1))));
+        phase.lines().forEach(line -> rows.add(row(plan.lines().get(line.position() - 1))));
         return new Page.Table(
                 say("sheet.phase", phase.name()),
                 List.of(
@@ -108,9 +108,9 @@ public final class BatchSheet {
                 line.name(),
                 SheetNumbers.percent(line.target().line().fraction()),
                 SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
-                SheetNumbers.amount(line.reading()),
-                SheetNumbers.amount(line.cumulativeReading()),
-                SheetNumbers.percent(line.relativeRoundingError()));
+                reading(line.reading()),
+                reading(line.cumulativeReading()),
+                SheetNumbers.error(line.relativeRoundingError()));
     }
 
     private void remarks(List<Page.Block> blocks) {
@@ -124,6 +124,10 @@ public final class BatchSheet {
                         SheetNumbers.amount(plan.bench().balance().minimumLoad()))));
             }
         }
+    }
+
+    private String reading(Amount<Mass> reading) {
+        return SheetNumbers.reading(reading, plan.bench().balance().readability());
     }
 
     private Page.Fact fact(String key, String value) {

@@ -4,17 +4,30 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import java.math.RoundingMode;
 
 /** Numbers as sheets show them: exact where that is short, else rounded and marked with ≈. */
 final class SheetNumbers {
 
     private static final int LONGEST_EXACT = 9;
+    private static final Rounding TWO_DIGITS = Rounding.toSignificantDigits(2);
     private static final Rounding SHORT = Rounding.toSignificantDigits(5);
 
     private SheetNumbers() {}
 
     static String amount(Amount<?> amount) {
         return number(amount.exactValue()) + " " + FormulationUnits.symbolOf(amount.getUnit());
+    }
+
+    /** A reading as the display shows it, with the zeros that its step keeps: 1.0 g. */
+    static String reading(Amount<?> reading, Amount<?> step) {
+        Rounding display = Rounding.toMultipleOf(step.exactValue()).with(RoundingMode.UNNECESSARY);
+        return display.format(reading.exactValue()) + " " + FormulationUnits.symbolOf(reading.getUnit());
+    }
+
+    /** An error in percent, to the two digits that say anything. */
+    static String error(Ratio fraction) {
+        return fraction.isZero() ? "0 %" : TWO_DIGITS.format(fraction.times(100)) + " %";
     }
 
     static String signed(Amount<?> amount) {

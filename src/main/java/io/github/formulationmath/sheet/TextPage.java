@@ -1,7 +1,10 @@
 package io.github.formulationmath.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /** A page as plain text: columns as wide as they must be, sentences wrapped at {@value #WIDTH} characters. */
 final class TextPage {
@@ -10,12 +13,16 @@ final class TextPage {
 
     private final StringBuilder out = new StringBuilder();
 
+    /** Tables with the same columns are set to the same widths, so that the eye runs down the page. */
+    private final Map<List<String>, int[]> widths = new HashMap<>();
+
     private TextPage() {}
 
     static String write(Page page) {
         TextPage text = new TextPage();
         text.line(oneLine(page.title()));
         text.line("=".repeat(Math.min(WIDTH, width(oneLine(page.title())))));
+        page.tables().forEach(text::widen);
         page.blocks().forEach(text::block);
         return text.out.toString();
     }
@@ -42,33 +49,32 @@ final class TextPage {
         if (!table.heading().isEmpty()) {
             line(oneLine(table.heading()));
         }
-        int[] widths = widths(table);
-        row(table.columns(), table.numeric(), widths);
+        int[] columns = Objects.requireNonNull(widths.get(table.columns()));
+        row(table.columns(), table.numeric(), columns);
         List<String> rules = new ArrayList<>();
-        for (int width : widths) {
+        for (int width : columns) {
             rules.add("-".repeat(width));
         }
-        row(rules, table.numeric(), widths);
-        table.rows().forEach(cells -> row(cells, table.numeric(), widths));
+        row(rules, table.numeric(), columns);
+        table.rows().forEach(cells -> row(cells, table.numeric(), columns));
     }
 
-    private static int[] widths(Page.Table table) {
-        int[] widths = new int[table.columns().size()];
-        for (int i = 0; i < widths.length; i++) {
-            widths[i] = width(table.columns().get(i));
+    private void widen(Page.Table table) {
+        int[] columns = widths.computeIfAbsent(table.columns(), names -> new int[names.size()]);
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = Math.max(columns[i], width(table.columns().get(i)));
             for (List<String> cells : table.rows()) {
-                widths[i] = Math.max(widths[i], width(oneLine(cells.get(i))));
+                columns[i] = Math.max(columns[i], width(oneLine(cells.get(i))));
             }
         }
-        return widths;
     }
 
-    private void row(List<String> cells, List<Boolean> numeric, int[] widths) {
+    private void row(List<String> cells, List<Boolean> numeric, int[] columns) {
         StringBuilder row = new StringBuilder();
-        for (int i = 0; i < widths.length; i++) {
+        for (int i = 0; i < columns.length; i++) {
             String cell = oneLine(cells.get(i));
             row.append(i == 0 ? "" : "  ")
-                    .append(numeric.get(i) ? padLeft(cell, widths[i]) : padRight(cell, widths[i]));
+                    .append(numeric.get(i) ? padLeft(cell, columns[i]) : padRight(cell, columns[i]));
         }
         line(row.toString().stripTrailing());
     }

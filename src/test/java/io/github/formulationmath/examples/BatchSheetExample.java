@@ -42,8 +42,7 @@ public final class BatchSheetExample {
 
     /** The plan for eight jars of 50 g with 3 % to spare. */
     public static WeighingPlan plan() {
-        Batch batch = Batch.of(
-                handCream(), BatchSize.ofPacks(8, Amount.mass("50 g"), MassFraction.ofPercent("3")));
+        Batch batch = Batch.of(handCream(), BatchSize.ofPacks(8, Amount.mass("50 g"), MassFraction.ofPercent("3")));
         Bench bench = Bench.of(Balance.of("0.1 g", "2 kg"))
                 .with(Vessel.of("glass beaker", "214 g"))
                 .closing(Closure.CLOSED);

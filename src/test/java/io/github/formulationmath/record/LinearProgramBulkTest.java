@@ -87,9 +87,8 @@ final class LinearProgramBulkTest {
                 .toList();
         List<LinearProgram.Row> rows = new ArrayList<>();
         for (int k = 0; k < count; k++) {
-            List<Ratio> coefficients = IntStream.range(0, unknowns)
-                    .mapToObj(j -> number.get())
-                    .toList();
+            List<Ratio> coefficients =
+                    IntStream.range(0, unknowns).mapToObj(j -> number.get()).toList();
             rows.add(new LinearProgram.Row(coefficients, number.get()));
         }
         return new LinearProgram(costs, rows);
@@ -117,7 +116,8 @@ final class LinearProgramBulkTest {
                 rows.add(row(lines, i, Ratio.ONE.unaryMinus(), Ratio.ZERO, Ratio.ZERO));
             }
         }
-        return new LinearProgram(IntStream.range(0, lines).mapToObj(i -> Ratio.ONE).toList(), rows);
+        return new LinearProgram(
+                IntStream.range(0, lines).mapToObj(i -> Ratio.ONE).toList(), rows);
     }
 
     private static LinearProgram.Row row(int lines, int own, Ratio ownPart, Ratio each, Ratio least) {

@@ -13,8 +13,7 @@ final class LinearProgramTest {
     @Test
     void a_program_solved_by_hand() {
         // Smallest 2x + 3y with x + y ≥ 4 and x + 3y ≥ 6: both kept exactly at (3, 1), cost 9; multipliers 3/2 and 1/2.
-        LinearAnswer.Optimal answer =
-                optimal(program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3")));
+        LinearAnswer.Optimal answer = optimal(program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3")));
         assertThat(answer.values()).isEqualTo(ratios("3", "1"));
         assertThat(answer.cost()).isEqualTo(Ratio.of(9));
         assertThat(answer.multipliers()).isEqualTo(ratios("3/2", "1/2"));
