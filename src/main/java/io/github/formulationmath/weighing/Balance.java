@@ -16,7 +16,10 @@ import org.jspecify.annotations.Nullable;
  * actual scale interval; from memory). It may be 0.1 g, but also 0.2 g or 0.05 oz; amounts keep the unit they were given
  * in. The capacity counts everything on the pan, the vessel included.
  *
- * <p>Example: {@code Balance.of("0.1 g", "2000 g")}.
+ * <p>What else is known of its errors is its {@link ErrorModel}. Two balances that are equal in all this are taken for one
+ * and the same; a name tells twins apart.
+ *
+ * <p>Example: {@code Balance.of("0.1 g", "2000 g").withErrors(ErrorModel.readabilityOnly().withLinearity("0.1 g"))}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -28,11 +31,20 @@ public final class Balance implements Serializable {
     private final Amount<Mass> readability;
     private final Amount<Mass> capacity;
     private final Amount<Mass> minimumLoad;
+    private final ErrorModel errors;
+    private final String name;
 
-    private Balance(Amount<Mass> readability, Amount<Mass> capacity, Amount<Mass> minimumLoad) {
+    private Balance(
+            Amount<Mass> readability,
+            Amount<Mass> capacity,
+            Amount<Mass> minimumLoad,
+            ErrorModel errors,
+            String name) {
         this.readability = readability;
         this.capacity = capacity;
         this.minimumLoad = minimumLoad;
+        this.errors = errors;
+        this.name = name;
     }
 
     /**
@@ -50,7 +62,7 @@ public final class Balance implements Serializable {
             throw new IllegalArgumentException("capacity is " + capacity + ", less than one step of the display ("
                     + readability + "): the two may have been exchanged");
         }
-        return new Balance(readability, capacity, Amount.grams(Ratio.ZERO));
+        return new Balance(readability, capacity, Amount.grams(Ratio.ZERO), ErrorModel.readabilityOnly(), "");
     }
 
     /**
@@ -77,7 +89,31 @@ public final class Balance implements Serializable {
             throw new IllegalArgumentException(
                     "load is " + load + ": it must lie between 0 and the capacity, " + capacity);
         }
-        return new Balance(readability, capacity, load);
+        return new Balance(readability, capacity, load, errors, name);
+    }
+
+    /**
+     * The same balance with what is known of its errors.
+     *
+     * @param model the errors
+     * @return the balance with them
+     */
+    public Balance withErrors(ErrorModel model) {
+        return new Balance(readability, capacity, minimumLoad, Objects.requireNonNull(model, "model"), name);
+    }
+
+    /**
+     * The same balance under a name, to tell several apart.
+     *
+     * @param newName what it is called at the bench, for example {@code fine}; the index of its symbols in a working
+     * @return the balance with the name
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public Balance named(String newName) {
+        if (Objects.requireNonNull(newName, "newName").isBlank()) {
+            throw new IllegalArgumentException("newName is blank: give the balance a name");
+        }
+        return new Balance(readability, capacity, minimumLoad, errors, newName);
     }
 
     /**
@@ -105,6 +141,24 @@ public final class Balance implements Serializable {
      */
     public Amount<Mass> minimumLoad() {
         return minimumLoad;
+    }
+
+    /**
+     * What is known of the errors of this balance beyond its readability.
+     *
+     * @return the errors; {@link ErrorModel#readabilityOnly()} if none were given
+     */
+    public ErrorModel errors() {
+        return errors;
+    }
+
+    /**
+     * What the balance is called.
+     *
+     * @return the name; empty if none was given
+     */
+    public String name() {
+        return name;
     }
 
     /**
@@ -153,16 +207,18 @@ public final class Balance implements Serializable {
         return other instanceof Balance that
                 && readability.equals(that.readability)
                 && capacity.equals(that.capacity)
-                && minimumLoad.equals(that.minimumLoad);
+                && minimumLoad.equals(that.minimumLoad)
+                && errors.equals(that.errors)
+                && name.equals(that.name);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(readability, capacity, minimumLoad);
+        return Objects.hash(readability, capacity, minimumLoad, errors, name);
     }
 
     @Override
     public String toString() {
-        return "balance d = " + readability + ", capacity " + capacity;
+        return "balance " + (name.isEmpty() ? "" : name + " ") + "d = " + readability + ", capacity " + capacity;
     }
 }

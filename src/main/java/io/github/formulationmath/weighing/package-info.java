@@ -1,8 +1,12 @@
 /**
- * Balances and vessels: what can be put on the pan, and how finely the display shows it.
+ * Balances and vessels: what can be put on the pan, how finely the display shows it, and how far what was really added may
+ * be from what was wanted.
  *
  * <p>Reading order: {@link io.github.formulationmath.weighing.Balance}, {@link
- * io.github.formulationmath.weighing.Vessel}.
+ * io.github.formulationmath.weighing.Vessel}; then {@link io.github.formulationmath.weighing.ErrorModel}, {@link
+ * io.github.formulationmath.weighing.WeighingMethod}, {@link io.github.formulationmath.weighing.Addition}, {@link
+ * io.github.formulationmath.weighing.AdditionError} (one addition), {@link io.github.formulationmath.weighing.MadeMasses}
+ * and {@link io.github.formulationmath.weighing.MadeShare} (all of them together).
  *
  * <p>Knows no formula. May depend on {@code working}, {@code quantity} and {@code number}.
  */

@@ -1,0 +1,66 @@
+package io.github.formulationmath.weighing;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.weighing.ErrorTerm.Load;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Variances and covariances of the masses, which follow from the terms; nothing of the size lines × lines is kept. */
+final class CommonErrors {
+
+    /** A term as one line sees it. */
+    record Entry(ErrorTerm term, Ratio factor) {}
+
+    private final List<ErrorTerm> terms;
+    private final List<List<Entry>> byLine;
+
+    CommonErrors(int lines, List<ErrorTerm> terms) {
+        this.terms = terms;
+        this.byLine = new ArrayList<>(lines);
+        for (int i = 0; i < lines; i++) {
+            byLine.add(new ArrayList<>());
+        }
+        for (ErrorTerm term : terms) {
+            for (Load load : term.loads()) {
+                byLine.get(load.line()).add(new Entry(term, load.factor()));
+            }
+        }
+    }
+
+    List<Entry> of(int line) {
+        return byLine.get(line);
+    }
+
+    Ratio covariance(int i, int j) {
+        Ratio sum = Ratio.ZERO;
+        for (Entry a : of(i)) {
+            for (Entry b : of(j)) {
+                if (a.term() == b.term()) {
+                    sum = sum.plus(a.term().variance().times(a.factor()).times(b.factor()));
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** The covariance of two weighted sums of the masses, source by source. */
+    Map<ErrorSource, Ratio> bySource(Weights a, Weights b) {
+        Map<ErrorSource, Ratio> sums = new EnumMap<>(ErrorSource.class);
+        for (ErrorTerm term : touching(a)) {
+            Ratio contribution = term.variance().times(a.sensitivity(term)).times(b.sensitivity(term));
+            if (!contribution.isZero()) {
+                sums.merge(term.source(), contribution, Ratio::plus);
+            }
+        }
+        return sums;
+    }
+
+    /** The terms that a sum may depend on. */
+    List<ErrorTerm> touching(Weights weights) {
+        return weights instanceof Weights.OneLine one
+                ? of(one.line()).stream().map(Entry::term).toList()
+                : terms;
+    }
+}

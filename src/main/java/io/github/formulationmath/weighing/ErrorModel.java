@@ -1,0 +1,347 @@
+package io.github.formulationmath.weighing;
+
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is known of a balance beyond the step of its display: the errors that its makers, its certificate, or a test at
+ * the bench put figures to. Everything is 0 until it is said.
+ *
+ * <ul>
+ *   <li><b>repeatability s</b>: the standard deviation of repeated net weighings of the same thing. It has no bound.
+ *   <li><b>linearity a</b>: the most by which a net reading may be wrong because the balance does not rise evenly.
+ *   <li><b>calibration</b>: the relative standard uncertainty of the scale as a whole. It is common to all additions, so
+ *       it changes the masses and leaves their shares alone.
+ *   <li><b>tare resolution z</b>: the step to which the zero is set; the readability unless it is said otherwise.
+ *   <li><b>residue</b>: how much may stay behind in a boat; it matters to {@link WeighingMethod#FROM_BOAT} alone.
+ *   <li><b>buoyancy b</b>: the relative correction for air, mass = reading · (1 + b); an interval if the densities are
+ *       not known better (see {@link AirBuoyancy}).
+ * </ul>
+ *
+ * <p>Example: {@code ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearity("0.1 g")}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ErrorModel implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Amount<Mass> NOTHING = Amount.grams(Ratio.ZERO);
+
+    private static final ErrorModel READABILITY_ONLY = new ErrorModel(
+            NOTHING, NOTHING, Law.RECTANGULAR, Ratio.ZERO, null, NOTHING, NOTHING, Bounds.point(Ratio.ZERO));
+
+    private final Amount<Mass> repeatability;
+    private final Amount<Mass> linearity;
+    private final Law linearityLaw;
+    private final Ratio calibration;
+    private final @Nullable Amount<Mass> tareResolution;
+    private final Amount<Mass> leastResidue;
+    private final Amount<Mass> mostResidue;
+    private final Bounds buoyancy;
+
+    private ErrorModel(
+            Amount<Mass> repeatability,
+            Amount<Mass> linearity,
+            Law linearityLaw,
+            Ratio calibration,
+            @Nullable Amount<Mass> tareResolution,
+            Amount<Mass> leastResidue,
+            Amount<Mass> mostResidue,
+            Bounds buoyancy) {
+        this.repeatability = repeatability;
+        this.linearity = linearity;
+        this.linearityLaw = linearityLaw;
+        this.calibration = calibration;
+        this.tareResolution = tareResolution;
+        this.leastResidue = leastResidue;
+        this.mostResidue = mostResidue;
+        this.buoyancy = buoyancy;
+    }
+
+    /**
+     * The model that knows of nothing but the steps of the display.
+     *
+     * @return the model every balance begins with
+     */
+    public static ErrorModel readabilityOnly() {
+        return READABILITY_ONLY;
+    }
+
+    /**
+     * The same model with a repeatability.
+     *
+     * @param standardDeviation the standard deviation of repeated net weighings, at least 0
+     * @return the model
+     * @throws IllegalArgumentException if it is negative
+     */
+    public ErrorModel withRepeatability(Amount<Mass> standardDeviation) {
+        requireNotNegative("standardDeviation", standardDeviation);
+        return new ErrorModel(
+                standardDeviation,
+                linearity,
+                linearityLaw,
+                calibration,
+                tareResolution,
+                leastResidue,
+                mostResidue,
+                buoyancy);
+    }
+
+    /**
+     * The same model with a repeatability as text.
+     *
+     * @param standardDeviation for example {@code "0.05 g"}
+     * @return the model
+     * @throws IllegalArgumentException if the text is no mass, or negative
+     */
+    public ErrorModel withRepeatability(String standardDeviation) {
+        return withRepeatability(Amount.mass(standardDeviation));
+    }
+
+    /**
+     * The same model with a linearity, rectangular between its bounds.
+     *
+     * @param halfWidth the most by which a net reading may be wrong either way, at least 0
+     * @return the model
+     * @throws IllegalArgumentException if it is negative
+     */
+    public ErrorModel withLinearity(Amount<Mass> halfWidth) {
+        return withLinearity(halfWidth, Law.RECTANGULAR);
+    }
+
+    /**
+     * The same model with a linearity as text, rectangular between its bounds.
+     *
+     * @param halfWidth for example {@code "0.1 g"}
+     * @return the model
+     * @throws IllegalArgumentException if the text is no mass, or negative
+     */
+    public ErrorModel withLinearity(String halfWidth) {
+        return withLinearity(Amount.mass(halfWidth));
+    }
+
+    /**
+     * The same model with a linearity of a stated law.
+     *
+     * @param halfWidth the most by which a net reading may be wrong either way, at least 0
+     * @param law how it is spread between its bounds
+     * @return the model
+     * @throws IllegalArgumentException if the half-width is negative or the law has no bounds
+     */
+    public ErrorModel withLinearity(Amount<Mass> halfWidth, Law law) {
+        requireNotNegative("halfWidth", halfWidth);
+        if (!Objects.requireNonNull(law, "law").isBounded()) {
+            throw new IllegalArgumentException(
+                    "law is " + law + ", which has no half-width: take RECTANGULAR or TRIANGULAR");
+        }
+        return new ErrorModel(
+                repeatability, halfWidth, law, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
+    }
+
+    /**
+     * The same model with a calibration.
+     *
+     * @param relativeStandardUncertainty standard uncertainty of the scale divided by the mass, at least 0 and below 1;
+     *     1/10000 is 0.01 %
+     * @return the model
+     * @throws IllegalArgumentException if it is out of range
+     */
+    public ErrorModel withCalibration(Ratio relativeStandardUncertainty) {
+        Objects.requireNonNull(relativeStandardUncertainty, "relativeStandardUncertainty");
+        if (relativeStandardUncertainty.signum() < 0 || relativeStandardUncertainty.compareTo(Ratio.ONE) >= 0) {
+            throw new IllegalArgumentException("relativeStandardUncertainty is " + relativeStandardUncertainty
+                    + ": it is a share of the mass, at least 0 and below 1");
+        }
+        return new ErrorModel(
+                repeatability,
+                linearity,
+                linearityLaw,
+                relativeStandardUncertainty,
+                tareResolution,
+                leastResidue,
+                mostResidue,
+                buoyancy);
+    }
+
+    /**
+     * The same model for a balance that sets its zero more finely or more coarsely than it shows.
+     *
+     * @param step the step to which the zero is set, at least 0
+     * @return the model
+     * @throws IllegalArgumentException if it is negative
+     */
+    public ErrorModel withTareResolution(Amount<Mass> step) {
+        requireNotNegative("step", step);
+        return new ErrorModel(
+                repeatability, linearity, linearityLaw, calibration, step, leastResidue, mostResidue, buoyancy);
+    }
+
+    /**
+     * The same model with what may stay behind in a boat, every amount between the two alike.
+     *
+     * @param least the least that stays behind, at least 0
+     * @param most the most that stays behind, at least the least
+     * @return the model
+     * @throws IllegalArgumentException if one is negative or they are the wrong way round
+     */
+    public ErrorModel withResidue(Amount<Mass> least, Amount<Mass> most) {
+        requireNotNegative("least", least);
+        requireNotNegative("most", most);
+        if (least.compareTo(most) > 0) {
+            throw new IllegalArgumentException(
+                    "least is " + least + ", more than most (" + most + "): the two may have been exchanged");
+        }
+        return new ErrorModel(
+                repeatability, linearity, linearityLaw, calibration, tareResolution, least, most, buoyancy);
+    }
+
+    /**
+     * The same model with a correction for the buoyancy of air, every value between its ends alike, and for each addition
+     * by itself: the densities of the ingredients differ.
+     *
+     * @param relativeCorrection b in mass = reading · (1 + b), both ends given and above -1; a point if it is known
+     * @return the model
+     * @throws IllegalArgumentException if an end is missing or not above -1
+     */
+    public ErrorModel withBuoyancy(Bounds relativeCorrection) {
+        Optional<Ratio> lower =
+                Objects.requireNonNull(relativeCorrection, "relativeCorrection").lower();
+        if (lower.isEmpty() || relativeCorrection.upper().isEmpty() || isAtMostMinusOne(lower.get())) {
+            throw new IllegalArgumentException("relativeCorrection is " + relativeCorrection
+                    + ": both its ends are needed, above -1; on a usual balance it lies between 0 and 0.002");
+        }
+        return new ErrorModel(
+                repeatability,
+                linearity,
+                linearityLaw,
+                calibration,
+                tareResolution,
+                leastResidue,
+                mostResidue,
+                relativeCorrection);
+    }
+
+    private static boolean isAtMostMinusOne(Ratio value) {
+        return value.plus(Ratio.ONE).signum() <= 0;
+    }
+
+    private static void requireNotNegative(String name, Amount<Mass> amount) {
+        if (Objects.requireNonNull(amount, name).signum() < 0) {
+            throw new IllegalArgumentException(name + " is " + amount + ": it must be at least 0");
+        }
+    }
+
+    /**
+     * The repeatability.
+     *
+     * @return the standard deviation s, at least 0
+     */
+    public Amount<Mass> repeatability() {
+        return repeatability;
+    }
+
+    /**
+     * The linearity.
+     *
+     * @return the half-width a, at least 0
+     */
+    public Amount<Mass> linearity() {
+        return linearity;
+    }
+
+    /**
+     * How the linearity is spread between its bounds.
+     *
+     * @return a law with bounds
+     */
+    public Law linearityLaw() {
+        return linearityLaw;
+    }
+
+    /**
+     * The calibration.
+     *
+     * @return the relative standard uncertainty of the scale
+     */
+    public Ratio calibration() {
+        return calibration;
+    }
+
+    /**
+     * The step to which the zero is set.
+     *
+     * @return the step, if it is not the readability
+     */
+    public Optional<Amount<Mass>> tareResolution() {
+        return Optional.ofNullable(tareResolution);
+    }
+
+    /**
+     * The least that stays behind in a boat.
+     *
+     * @return an amount, at least 0
+     */
+    public Amount<Mass> leastResidue() {
+        return leastResidue;
+    }
+
+    /**
+     * The most that stays behind in a boat.
+     *
+     * @return an amount, at least {@link #leastResidue()}
+     */
+    public Amount<Mass> mostResidue() {
+        return mostResidue;
+    }
+
+    /**
+     * The relative correction for the buoyancy of air.
+     *
+     * @return b in mass = reading · (1 + b); both ends are there
+     */
+    public Bounds buoyancy() {
+        return buoyancy;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof ErrorModel that
+                && repeatability.equals(that.repeatability)
+                && linearity.equals(that.linearity)
+                && linearityLaw == that.linearityLaw
+                && calibration.equals(that.calibration)
+                && Objects.equals(tareResolution, that.tareResolution)
+                && leastResidue.equals(that.leastResidue)
+                && mostResidue.equals(that.mostResidue)
+                && buoyancy.equals(that.buoyancy);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(
+                repeatability,
+                linearity,
+                linearityLaw,
+                calibration,
+                tareResolution,
+                leastResidue,
+                mostResidue,
+                buoyancy);
+    }
+
+    @Override
+    public String toString() {
+        return "repeatability " + repeatability + ", linearity " + linearity + ", calibration " + calibration
+                + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toString()) + ", residue "
+                + leastResidue + " to " + mostResidue + ", buoyancy " + buoyancy;
+    }
+}

@@ -1,0 +1,111 @@
+package io.github.formulationmath.weighing;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import java.util.List;
+
+/**
+ * One independent error q and the lines it enters: mass of line i = reading of i + Σ load · q.
+ *
+ * @param source where it comes from
+ * @param law how it is spread about its middle
+ * @param middle its middle: 0 for most
+ * @param scale half-width or standard deviation
+ * @param origin the figures behind middle and scale, to be named in a working
+ * @param loads the lines, each once
+ * @param totalLoad the sum of the loads: how the term enters the sum of all masses
+ */
+record ErrorTerm(
+        ErrorSource source,
+        Law law,
+        Ratio middle,
+        Ratio scale,
+        Figures origin,
+        List<Load> loads,
+        Ratio totalLoad) {
+
+    /** How a term enters a line. */
+    record Load(int line, Ratio factor) {}
+
+    /** The figures from which a term is made. */
+    interface Figures {
+
+        /** The scale, as a relation of given figures. */
+        <V> V scale(Reckoning<V> r);
+
+        /** The middle, as a relation of given figures; only asked for if it is not 0. */
+        default <V> V middle(Reckoning<V> r) {
+            return r.literal(0);
+        }
+    }
+
+    ErrorTerm {
+        loads = List.copyOf(loads);
+    }
+
+    static ErrorTerm of(ErrorSource source, Law law, Figures figures, List<Load> loads) {
+        Ratio total = loads.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
+        Ratio middle = figures.middle(Reckoning.plain());
+        return new ErrorTerm(source, law, middle, figures.scale(Reckoning.plain()), figures, loads, total);
+    }
+
+    Ratio variance() {
+        return law.variance(scale);
+    }
+
+    /** Whether it enters a line in proportion to what the display read, and not just with a sign. */
+    boolean isProportional() {
+        return source == ErrorSource.CALIBRATION || source == ErrorSource.BUOYANCY;
+    }
+
+    boolean isNothing() {
+        return (scale.isZero() && middle.isZero())
+                || loads.stream().allMatch(load -> load.factor().isZero());
+    }
+
+    /** One given figure, taken as it is or halved. */
+    record Figure(Symbol symbol, Subject subject, Ratio value, boolean halved) implements Figures {
+
+        @Override
+        public <V> V scale(Reckoning<V> r) {
+            V given = r.given(symbol, subject, value, Source.user());
+            return halved ? r.quotient(given, r.literal(2)) : given;
+        }
+    }
+
+    /** A figure known to lie between two ends. */
+    record Range(Symbol low, Symbol high, Subject subject, Ratio lower, Ratio upper) implements Figures {
+
+        @Override
+        public <V> V scale(Reckoning<V> r) {
+            return r.quotient(r.difference(upper(r), lower(r)), r.literal(2));
+        }
+
+        @Override
+        public <V> V middle(Reckoning<V> r) {
+            return r.quotient(r.sum(upper(r), lower(r)), r.literal(2));
+        }
+
+        <V> V lower(Reckoning<V> r) {
+            return r.given(low, subject, lower, Source.user());
+        }
+
+        <V> V upper(Reckoning<V> r) {
+            return r.given(high, subject, upper, Source.user());
+        }
+    }
+
+    static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
+    static final Symbol TARE_STEP = Symbol.of("z", "tare-resolution", Kind.MASS);
+    static final Symbol LINEARITY = Symbol.of("a", "linearity", Kind.MASS);
+    static final Symbol REPEATABILITY = Symbol.of("s", "repeatability", Kind.MASS);
+    static final Symbol CALIBRATION = Symbol.of("q", "calibration", Kind.SHARE);
+    static final Symbol LEAST_RESIDUE = Symbol.of("glo", "least-residue", Kind.MASS);
+    static final Symbol MOST_RESIDUE = Symbol.of("ghi", "most-residue", Kind.MASS);
+    static final Symbol LEAST_BUOYANCY = Symbol.of("blo", "least-buoyancy", Kind.SHARE);
+    static final Symbol MOST_BUOYANCY = Symbol.of("bhi", "most-buoyancy", Kind.SHARE);
+}

@@ -1,0 +1,76 @@
+package io.github.formulationmath.weighing;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+
+/** One end of the interval of a share: found by {@link ShareExtremes}, worked out again at the corner it was found in. */
+final class ShareExtreme implements Explained {
+
+    private static final Symbol LOWEST = Symbol.of("φlo", "lowest-made-share", Kind.SHARE);
+    private static final Symbol HIGHEST = Symbol.of("φhi", "highest-made-share", Kind.SHARE);
+
+    private final Whole whole;
+    private final Weights weights;
+    private final Subject subject;
+    private final boolean largest;
+    private final ShareExtremes.Corner corner;
+    private final boolean isCut;
+    private final Ratio value;
+
+    ShareExtreme(Whole whole, Weights weights, Subject subject, boolean largest) {
+        this.whole = whole;
+        this.weights = weights;
+        this.subject = subject;
+        this.largest = largest;
+        this.corner = new ShareExtremes(whole.box(), whole.range(), weights).extreme(largest);
+        Ratio hull = whole.hull(weights, largest);
+        boolean outside = corner.share().compareTo(hull) * (largest ? 1 : -1) > 0;
+        this.isCut = outside || totalMayVanish();
+        this.value = isCut ? hull : corner.share();
+    }
+
+    /** Only where masses share errors can the sum come down to 0 without every mass being cut off there. */
+    private boolean totalMayVanish() {
+        return whole.box().sharesAnything() && whole.range().least().signum() <= 0;
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of(largest ? "question.highest-made-share" : "question.lowest-made-share", subject.name());
+    }
+
+    @Override
+    public Ratio result() {
+        return value;
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        Symbol symbol = largest ? HIGHEST : LOWEST;
+        if (isCut) {
+            r.note(() -> Phrase.of("note.share-cut"));
+            return r.named(symbol, subject, r.literal(value));
+        }
+        V part = whole.weighted(r, weights, i -> massAtCorner(r, i));
+        V total = whole.weighted(r, Weights.TOTAL, i -> massAtCorner(r, i));
+        return r.named(symbol, subject, r.quotient(part, total));
+    }
+
+    private <V> V massAtCorner(Reckoning<V> r, int line) {
+        MassBox box = whole.box();
+        if (!box.isShared(line)) {
+            return r.known(whole.extreme(line, corner.isHigh(box.variablesOf(line).get(0))));
+        }
+        return whole.relations().massAt(r, line, entry -> corner.isHigh(box.variableOf(entry.term())));
+    }
+
+    @Override
+    public String toString() {
+        return value.toString();
+    }
+}

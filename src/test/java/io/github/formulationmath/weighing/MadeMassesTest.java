@@ -1,0 +1,149 @@
+package io.github.formulationmath.weighing;
+
+import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.working.Subject;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Figures that can be checked by hand; the relations are in the class comments. */
+class MadeMassesTest {
+
+    static final Balance TENTH = Balance.of("0.1 g", "2 kg");
+
+    static final Balance KNOWN = TENTH.withErrors(ErrorModel.readabilityOnly()
+            .withRepeatability("0.05 g")
+            .withLinearity("0.1 g")
+            .withCalibration(Ratio.of(1, 1000))
+            .withResidue(Amount.mass("0 g"), Amount.mass("0.2 g"))
+            .withBuoyancy(Bounds.closed(Ratio.parse("0.0009"), Ratio.parse("0.0012"))));
+
+    static MadeMasses masses(Balance balance, WeighingMethod method, String... grams) {
+        return MadeMasses.of(IntStream.range(0, grams.length)
+                .mapToObj(i -> {
+                    Amount<javax.measure.quantity.Mass> mass = Amount.mass(grams[i] + " g");
+                    return Addition.of("L" + (i + 1), mass, mass, balance).by(method);
+                })
+                .toList());
+    }
+
+    @Test
+    void anAdditionByHand() {
+        AdditionError error = AdditionError.of(
+                Addition.of("Glycerin", Amount.mass("12.34 g"), Amount.mass("12.3 g"), TENTH));
+        assertThat(error.roundingError().result()).isEqualTo(Ratio.parse("-0.04"));
+        assertThat(error.bounds()).isEqualTo(Bounds.closed(Ratio.parse("12.2"), Ratio.parse("12.4")));
+        assertThat(error.result()).isEqualTo(Ratio.parse("0.14"));
+        assertThat(error.variance().result()).isEqualTo(Ratio.of(1, 600));
+        assertThat(error.budget().share(ErrorSource.TARE)).isEqualTo(Ratio.of(1, 2));
+        assertSelfChecking(error);
+        assertSelfChecking(error.uncertainty());
+        assertSelfChecking(error.roundingError());
+    }
+
+    @Test
+    void everySourceOfOneAddition() {
+        AdditionError error = masses(KNOWN, WeighingMethod.FROM_BOAT, "100").additions().get(0);
+        // 100·(1 + 0.00105) − 0.1
+        assertThat(error.estimate().result()).isEqualTo(Ratio.parse("100.005"));
+        // 100 − 0.05 − 0.05 − 0.1 − 0.2 + 0.09, 100 + 0.2 + 0.12
+        assertThat(error.bounds()).isEqualTo(Bounds.closed(Ratio.parse("99.69"), Ratio.parse("100.32")));
+        // 2·0.01/12 + 0.0025 + 0.01/3 + 0.1² + 0.1²/3 + 0.015²/3
+        assertThat(error.variance().result())
+                .isEqualTo(Ratio.of(1, 600)
+                        .plus(Ratio.parse("0.0025"))
+                        .plus(Ratio.of(1, 300))
+                        .plus(Ratio.parse("0.01"))
+                        .plus(Ratio.of(1, 300))
+                        .plus(Ratio.parse("0.000075")));
+        assertThat(error.budget().variances()).containsOnlyKeys(ErrorSource.values());
+        assertThat(error.budget().total()).isEqualTo(error.variance().result());
+        assertSelfChecking(error);
+        assertSelfChecking(error.estimate());
+        assertSelfChecking(error.variance());
+    }
+
+    @Test
+    void sharesByHand() {
+        MadeMasses made = masses(TENTH, WeighingMethod.TARE_EACH, "10", "30");
+        assertThat(made.shareBounds(0)).isEqualTo(Bounds.closed(Ratio.parse("0.2475"), Ratio.parse("0.2525")));
+        Ratio v = Ratio.of(1, 600);
+        Ratio expected = v.minus(v.dividedBy(2)).plus(v.dividedBy(8)).dividedBy(1600);
+        assertThat(made.shareVariance(0)).isEqualTo(expected);
+        assertThat(made.standardUncertainty(0)).isCloseTo(0.00081, within(0.000005));
+        assertThat(made.madeShare(0).budget().total()).isEqualTo(expected);
+    }
+
+    @Test
+    void neighboursOfACumulativeWeighingAreAntiCorrelated() {
+        MadeMasses made = masses(TENTH, WeighingMethod.CUMULATIVE, "10", "20", "30");
+        Ratio twelfth = Ratio.of(1, 1200);
+        assertThat(made.covariance(0, 0)).isEqualTo(twelfth.times(2));
+        assertThat(made.covariance(0, 1)).isEqualTo(twelfth.unaryMinus());
+        assertThat(made.covariance(0, 2)).isEqualTo(Ratio.ZERO);
+        // The indications in between cancel from the total.
+        Ratio total = Ratio.ZERO;
+        for (List<Ratio> row : made.covariances()) {
+            total = total.plus(row.stream().reduce(Ratio.ZERO, Ratio::plus));
+        }
+        assertThat(total).isEqualTo(twelfth.times(2));
+    }
+
+    @Test
+    void aCommonScaleCancelsFromTheShares() {
+        Balance plain = TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.05 g"));
+        Balance scaled = TENTH.withErrors(plain.errors().withCalibration(Ratio.of(1, 50)));
+        for (WeighingMethod method : WeighingMethod.values()) {
+            MadeMasses without = masses(plain, method, "1", "2", "3");
+            MadeMasses with = masses(scaled, method, "1", "2", "3");
+            assertThat(with.covariance(0, 2)).isNotEqualTo(without.covariance(0, 2));
+            assertThat(with.shareVariance(1)).isEqualTo(without.shareVariance(1));
+        }
+    }
+
+    @Test
+    void everyWorkingLeadsToItsResult() {
+        for (WeighingMethod method : WeighingMethod.values()) {
+            for (MadeMasses made : List.of(
+                    masses(KNOWN, method, "1", "20", "0.4", "0"),
+                    masses(KNOWN, method, "1", "20", "0.4").covering(CoverageFactor.of(2)))) {
+                for (int i = 0; i < made.size(); i++) {
+                    check(made.madeShare(i));
+                    assertSelfChecking(made.additions().get(i));
+                }
+                List<Ratio> strengths =
+                        IntStream.range(0, made.size()).mapToObj(i -> Ratio.of(i, 7)).toList();
+                check(made.madeShare(Subject.of("Y", "something"), strengths));
+            }
+        }
+    }
+
+    private static void check(MadeShare share) {
+        assertSelfChecking(share);
+        assertSelfChecking(share.lowest());
+        assertSelfChecking(share.highest());
+        assertSelfChecking(share.uncertainty());
+        assertThat(share.budget().total()).isEqualTo(share.variance().result());
+    }
+
+    @Test
+    void refusals() {
+        assertThatThrownBy(() -> masses(TENTH, WeighingMethod.TARE_EACH, "0", "0"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no display reads anything");
+        Amount<javax.measure.quantity.Mass> one = Amount.mass("1 g");
+        assertThatThrownBy(() -> MadeMasses.of(List.of(
+                        Addition.of("a", one, one, TENTH), Addition.of("b", one, one, KNOWN))))
+                .hasMessageContaining("named");
+        assertThatThrownBy(() -> Addition.of("a", one, Amount.mass("-1 g"), TENTH)).hasMessageContaining("reading");
+        assertThatThrownBy(() -> masses(TENTH, WeighingMethod.TARE_EACH, "1").shareBounds(List.of()))
+                .hasMessageContaining("strengths");
+    }
+}

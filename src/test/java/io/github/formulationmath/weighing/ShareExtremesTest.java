@@ -1,0 +1,128 @@
+package io.github.formulationmath.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The extremes of shares against all corners, one by one, in exact arithmetic. */
+class ShareExtremesTest {
+
+    private final Random random = new Random(20081031);
+
+    @Test
+    void independentMassesAgainstAllCorners() {
+        for (int round = 0; round < 400; round++) {
+            int k = 1 + random.nextInt(8);
+            List<Ratio> readings = readings(k, 1);
+            MadeMasses made = make(readings, WeighingMethod.TARE_EACH, "0");
+            List<Ratio> low = readings.stream().map(r -> r.minus(Ratio.parse("0.1")).max(Ratio.ZERO)).toList();
+            List<Ratio> high = readings.stream().map(r -> r.plus(Ratio.parse("0.1"))).toList();
+            List<Ratio> strengths = strengths(k);
+            Extremes seen = new Extremes();
+            for (int corner = 0; corner < 1 << k; corner++) {
+                List<Ratio> masses = new ArrayList<>();
+                for (int i = 0; i < k; i++) {
+                    masses.add((corner >> i & 1) == 0 ? low.get(i) : high.get(i));
+                }
+                seen.add(masses, strengths);
+            }
+            seen.assertEqualTo(made, strengths);
+        }
+    }
+
+    /** All corners of the k + 1 indications: the first hides d/2, each later one d/2 and the linearity. */
+    @Test
+    void cumulativeMassesAgainstAllCorners() {
+        for (int round = 0; round < 300; round++) {
+            int k = 2 + random.nextInt(7);
+            List<Ratio> readings = readings(k, 5);
+            MadeMasses made = make(readings, WeighingMethod.CUMULATIVE, "0.07");
+            List<Ratio> strengths = strengths(k);
+            Extremes seen = new Extremes();
+            for (int corner = 0; corner < 1 << (k + 1); corner++) {
+                List<Ratio> masses = new ArrayList<>();
+                for (int i = 0; i < k; i++) {
+                    masses.add(readings.get(i).plus(indication(corner, i + 1)).minus(indication(corner, i)));
+                }
+                seen.add(masses, strengths);
+            }
+            seen.assertEqualTo(made, strengths);
+        }
+    }
+
+    private static Ratio indication(int corner, int index) {
+        Ratio size = Ratio.parse(index == 0 ? "0.05" : "0.12");
+        return (corner >> index & 1) == 0 ? size.unaryMinus() : size;
+    }
+
+    private static MadeMasses make(List<Ratio> readings, WeighingMethod method, String linearity) {
+        Balance balance = Balance.of("0.1 g", "2 kg")
+                .withErrors(ErrorModel.readabilityOnly().withLinearity(linearity + " g"));
+        List<Addition> additions = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            Amount<javax.measure.quantity.Mass> mass = Amount.grams(readings.get(i));
+            additions.add(Addition.of("L" + i, mass, mass, balance).by(method));
+        }
+        return MadeMasses.of(additions);
+    }
+
+    private List<Ratio> readings(int k, int least) {
+        List<Ratio> readings = new ArrayList<>();
+        for (int i = 0; i < k; i++) {
+            readings.add(Ratio.of(least + random.nextInt(random.nextBoolean() ? 5 : 400), 10));
+        }
+        return readings;
+    }
+
+    private List<Ratio> strengths(int k) {
+        List<Ratio> strengths = new ArrayList<>();
+        for (int i = 0; i < k; i++) {
+            strengths.add(Ratio.of(random.nextInt(4), 3));
+        }
+        return strengths;
+    }
+
+    /** What brute force has seen. */
+    private static final class Extremes {
+        private final List<Bounds> lines = new ArrayList<>();
+        private Bounds mixture = Bounds.all();
+        private boolean any;
+
+        void add(List<Ratio> masses, List<Ratio> strengths) {
+            Ratio total = masses.stream().reduce(Ratio.ZERO, Ratio::plus);
+            if (total.isZero()) {
+                return;
+            }
+            Ratio sum = Ratio.ZERO;
+            for (int i = 0; i < masses.size(); i++) {
+                Ratio share = masses.get(i).dividedBy(total);
+                sum = sum.plus(share.times(strengths.get(i)));
+                if (any) {
+                    lines.set(i, widened(lines.get(i), share));
+                } else {
+                    lines.add(Bounds.point(share));
+                }
+            }
+            mixture = any ? widened(mixture, sum) : Bounds.point(sum);
+            any = true;
+        }
+
+        private static Bounds widened(Bounds seen, Ratio share) {
+            return Bounds.closed(
+                    seen.lower().orElseThrow().min(share), seen.upper().orElseThrow().max(share));
+        }
+
+        void assertEqualTo(MadeMasses made, List<Ratio> strengths) {
+            for (int i = 0; i < lines.size(); i++) {
+                assertThat(made.shareBounds(i)).isEqualTo(lines.get(i));
+            }
+            assertThat(made.shareBounds(strengths)).isEqualTo(mixture);
+        }
+    }
+}
