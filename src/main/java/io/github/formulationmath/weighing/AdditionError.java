@@ -52,8 +52,7 @@ public final class AdditionError implements Explained {
      */
     public static AdditionError of(Addition addition) {
         List<Addition> alone = List.of(Objects.requireNonNull(addition, "addition"));
-        return new AdditionError(
-                new MassRelations(alone, new CommonErrors(1, ErrorTerms.of(alone)), null), 0);
+        return new AdditionError(new MassRelations(alone, new CommonErrors(1, ErrorTerms.of(alone)), null), 0);
     }
 
     /**

@@ -35,11 +35,7 @@ public final class Balance implements Serializable {
     private final String name;
 
     private Balance(
-            Amount<Mass> readability,
-            Amount<Mass> capacity,
-            Amount<Mass> minimumLoad,
-            ErrorModel errors,
-            String name) {
+            Amount<Mass> readability, Amount<Mass> capacity, Amount<Mass> minimumLoad, ErrorModel errors, String name) {
         this.readability = readability;
         this.capacity = capacity;
         this.minimumLoad = minimumLoad;

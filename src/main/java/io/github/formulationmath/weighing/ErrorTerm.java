@@ -20,13 +20,7 @@ import java.util.List;
  * @param totalLoad the sum of the loads: how the term enters the sum of all masses
  */
 record ErrorTerm(
-        ErrorSource source,
-        Law law,
-        Ratio middle,
-        Ratio scale,
-        Figures origin,
-        List<Load> loads,
-        Ratio totalLoad) {
+        ErrorSource source, Law law, Ratio middle, Ratio scale, Figures origin, List<Load> loads, Ratio totalLoad) {
 
     /** How a term enters a line. */
     record Load(int line, Ratio factor) {}

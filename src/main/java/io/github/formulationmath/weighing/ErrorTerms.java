@@ -122,8 +122,8 @@ final class ErrorTerms {
         return balance.errors()
                 .tareResolution()
                 .map(step -> new Figure(ErrorTerm.TARE_STEP, subjectOf(balance), grams(step), true))
-                .orElseGet(() ->
-                        new Figure(ErrorTerm.READABILITY, subjectOf(balance), balance.gramsPerDivision(), true));
+                .orElseGet(
+                        () -> new Figure(ErrorTerm.READABILITY, subjectOf(balance), balance.gramsPerDivision(), true));
     }
 
     private static Subject subjectOf(Balance balance) {

@@ -240,7 +240,8 @@ public final class MadeMasses {
         List<List<Ratio>> rows = new ArrayList<>();
         for (int i = 0; i < size(); i++) {
             int row = i;
-            rows.add(IntStream.range(0, size()).mapToObj(j -> covariance(row, j)).toList());
+            rows.add(
+                    IntStream.range(0, size()).mapToObj(j -> covariance(row, j)).toList());
         }
         return rows;
     }

@@ -23,7 +23,8 @@ final class MassBox {
         for (int i = 0; i < shared.length; i++) {
             byLine.add(new ArrayList<>());
             shared[i] = relations.errors().of(i).stream()
-                    .anyMatch(e -> relations.isInBox(e.term()) && e.term().loads().size() > 1);
+                    .anyMatch(
+                            e -> relations.isInBox(e.term()) && e.term().loads().size() > 1);
             sharesAnything |= shared[i];
         }
         for (int i = 0; i < shared.length; i++) {

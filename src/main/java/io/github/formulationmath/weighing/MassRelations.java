@@ -16,7 +16,10 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** The relations from readings and error terms to masses, their extremes, and their covariances. */
-record MassRelations(List<Addition> additions, CommonErrors errors, @Nullable CoverageFactor coverage) {
+record MassRelations(
+        List<Addition> additions,
+        CommonErrors errors,
+        @Nullable CoverageFactor coverage) {
 
     /** Terms of one source and one figure: they differ in their lines alone. */
     private record Keyed(ErrorSource source, ErrorTerm.Figures figures) {}
@@ -129,7 +132,9 @@ record MassRelations(List<Addition> additions, CommonErrors errors, @Nullable Co
             if (!weights.of(load.line()).isZero()) {
                 V factor = term.isProportional() ? reading(r, load.line()) : r.literal(load.factor());
                 parts.add(
-                        weights instanceof Weights.PerLine ? r.product(strength(r, weights, load.line()), factor) : factor);
+                        weights instanceof Weights.PerLine
+                                ? r.product(strength(r, weights, load.line()), factor)
+                                : factor);
             }
         }
         return Sums.of(r, parts);

@@ -64,7 +64,8 @@ final class ShareExtreme implements Explained {
     private <V> V massAtCorner(Reckoning<V> r, int line) {
         MassBox box = whole.box();
         if (!box.isShared(line)) {
-            return r.known(whole.extreme(line, corner.isHigh(box.variablesOf(line).get(0))));
+            return r.known(
+                    whole.extreme(line, corner.isHigh(box.variablesOf(line).get(0))));
         }
         return whole.relations().massAt(r, line, entry -> corner.isHigh(box.variableOf(entry.term())));
     }

@@ -56,7 +56,8 @@ final class ShareExtremes {
         this.chosen = weights instanceof Weights.OneLine line
                 ? box.variablesOf(line.line())
                 : IntStream.range(0, box.variables().size()).boxed().toList();
-        this.variables = new ArrayList<>(chosen.stream().map(box.variables()::get).toList());
+        this.variables =
+                new ArrayList<>(chosen.stream().map(box.variables()::get).toList());
         List<Ratio> n = new ArrayList<>(
                 variables.stream().map(v -> v.sensitivity(weights)).toList());
         List<Ratio> d = new ArrayList<>(chosen.stream().map(totals::sensitivity).toList());

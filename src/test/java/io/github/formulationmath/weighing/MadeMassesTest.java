@@ -36,8 +36,8 @@ class MadeMassesTest {
 
     @Test
     void anAdditionByHand() {
-        AdditionError error = AdditionError.of(
-                Addition.of("Glycerin", Amount.mass("12.34 g"), Amount.mass("12.3 g"), TENTH));
+        AdditionError error =
+                AdditionError.of(Addition.of("Glycerin", Amount.mass("12.34 g"), Amount.mass("12.3 g"), TENTH));
         assertThat(error.roundingError().result()).isEqualTo(Ratio.parse("-0.04"));
         assertThat(error.bounds()).isEqualTo(Bounds.closed(Ratio.parse("12.2"), Ratio.parse("12.4")));
         assertThat(error.result()).isEqualTo(Ratio.parse("0.14"));
@@ -50,7 +50,8 @@ class MadeMassesTest {
 
     @Test
     void everySourceOfOneAddition() {
-        AdditionError error = masses(KNOWN, WeighingMethod.FROM_BOAT, "100").additions().get(0);
+        AdditionError error =
+                masses(KNOWN, WeighingMethod.FROM_BOAT, "100").additions().get(0);
         // 100·(1 + 0.00105) − 0.1
         assertThat(error.estimate().result()).isEqualTo(Ratio.parse("100.005"));
         // 100 − 0.05 − 0.05 − 0.1 − 0.2 + 0.09, 100 + 0.2 + 0.12
@@ -118,8 +119,9 @@ class MadeMassesTest {
                     check(made.madeShare(i));
                     assertSelfChecking(made.additions().get(i));
                 }
-                List<Ratio> strengths =
-                        IntStream.range(0, made.size()).mapToObj(i -> Ratio.of(i, 7)).toList();
+                List<Ratio> strengths = IntStream.range(0, made.size())
+                        .mapToObj(i -> Ratio.of(i, 7))
+                        .toList();
                 check(made.madeShare(Subject.of("Y", "something"), strengths));
             }
         }
@@ -139,10 +141,11 @@ class MadeMassesTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("no display reads anything");
         Amount<javax.measure.quantity.Mass> one = Amount.mass("1 g");
-        assertThatThrownBy(() -> MadeMasses.of(List.of(
-                        Addition.of("a", one, one, TENTH), Addition.of("b", one, one, KNOWN))))
+        assertThatThrownBy(() ->
+                        MadeMasses.of(List.of(Addition.of("a", one, one, TENTH), Addition.of("b", one, one, KNOWN))))
                 .hasMessageContaining("named");
-        assertThatThrownBy(() -> Addition.of("a", one, Amount.mass("-1 g"), TENTH)).hasMessageContaining("reading");
+        assertThatThrownBy(() -> Addition.of("a", one, Amount.mass("-1 g"), TENTH))
+                .hasMessageContaining("reading");
         assertThatThrownBy(() -> masses(TENTH, WeighingMethod.TARE_EACH, "1").shareBounds(List.of()))
                 .hasMessageContaining("strengths");
     }

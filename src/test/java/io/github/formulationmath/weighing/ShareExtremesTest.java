@@ -21,8 +21,11 @@ class ShareExtremesTest {
             int k = 1 + random.nextInt(8);
             List<Ratio> readings = readings(k, 1);
             MadeMasses made = make(readings, WeighingMethod.TARE_EACH, "0");
-            List<Ratio> low = readings.stream().map(r -> r.minus(Ratio.parse("0.1")).max(Ratio.ZERO)).toList();
-            List<Ratio> high = readings.stream().map(r -> r.plus(Ratio.parse("0.1"))).toList();
+            List<Ratio> low = readings.stream()
+                    .map(r -> r.minus(Ratio.parse("0.1")).max(Ratio.ZERO))
+                    .toList();
+            List<Ratio> high =
+                    readings.stream().map(r -> r.plus(Ratio.parse("0.1"))).toList();
             List<Ratio> strengths = strengths(k);
             Extremes seen = new Extremes();
             for (int corner = 0; corner < 1 << k; corner++) {
@@ -115,7 +118,8 @@ class ShareExtremesTest {
 
         private static Bounds widened(Bounds seen, Ratio share) {
             return Bounds.closed(
-                    seen.lower().orElseThrow().min(share), seen.upper().orElseThrow().max(share));
+                    seen.lower().orElseThrow().min(share),
+                    seen.upper().orElseThrow().max(share));
         }
 
         void assertEqualTo(MadeMasses made, List<Ratio> strengths) {
