@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import java.io.Serial;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -27,9 +26,9 @@ public final class BulkPlanner implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final List<CompiledFormula> formulas;
+    private final CompiledFormula[] formulas;
 
-    private BulkPlanner(List<CompiledFormula> formulas) {
+    private BulkPlanner(CompiledFormula[] formulas) {
         this.formulas = formulas;
     }
 
@@ -40,11 +39,7 @@ public final class BulkPlanner implements Serializable {
      * @return the planner
      */
     public static BulkPlanner of(List<Formula> formulas) {
-        List<CompiledFormula> compiled = new ArrayList<>(formulas.size());
-        for (Formula formula : formulas) {
-            compiled.add(CompiledFormula.of(formula));
-        }
-        return new BulkPlanner(List.copyOf(compiled));
+        return new BulkPlanner(formulas.stream().map(CompiledFormula::of).toArray(CompiledFormula[]::new));
     }
 
     /**
@@ -53,7 +48,7 @@ public final class BulkPlanner implements Serializable {
      * @return the number of formulas
      */
     public int size() {
-        return formulas.size();
+        return formulas.length;
     }
 
     /**
@@ -63,7 +58,7 @@ public final class BulkPlanner implements Serializable {
      * @return the number of its lines
      */
     public int lineCount(int index) {
-        return formulas.get(index).size();
+        return formulas[index].size();
     }
 
     /**
@@ -78,7 +73,7 @@ public final class BulkPlanner implements Serializable {
      * @throws ArithmeticException if a line takes more than 2^53 divisions
      */
     public long plan(int index, Ratio batchDivisions, double[] divisions) {
-        CompiledFormula formula = formulas.get(index);
+        CompiledFormula formula = formulas[index];
         if (Objects.requireNonNull(batchDivisions, "batchDivisions").signum() <= 0) {
             throw new IllegalArgumentException("batchDivisions is " + batchDivisions + ": it must be above 0");
         }

@@ -29,17 +29,17 @@ final class CompiledFormula implements Serializable {
     private static final long serialVersionUID = 1L;
 
     /** Products and denominators below this are divided exactly enough; see the class comment. */
-    private static final long LIMIT = 1L << 52;
+    private static final double LIMIT = 0x1p52;
 
     /** Every whole number up to here is a double. */
     private static final long LARGEST_WHOLE = 1L << 53;
 
     private final double[] numerators;
-    private final long largest;
-    private final long denominator;
+    private final double largest;
+    private final double denominator;
     private final Ratio[] exact;
 
-    private CompiledFormula(double[] numerators, long largest, long denominator, Ratio[] exact) {
+    private CompiledFormula(double[] numerators, double largest, double denominator, Ratio[] exact) {
         this.numerators = numerators;
         this.largest = largest;
         this.denominator = denominator;
@@ -76,16 +76,15 @@ final class CompiledFormula implements Serializable {
     }
 
     long plan(Ratio batch, double[] divisions) {
-        return denominator != 0
-                        && batch.fitsLongs()
-                        && fits(largest, batch.longNumerator())
-                        && fits(denominator, batch.longDenominator())
-                ? planFast(batch.longNumerator(), denominator * batch.longDenominator(), divisions)
-                : planExactly(batch, divisions);
-    }
-
-    private static boolean fits(long a, long b) {
-        return Math.multiplyHigh(a, b) == 0 && a * b >= 0 && a * b < LIMIT;
+        if (denominator != 0 && batch.fitsLongs()) {
+            double p = batch.longNumerator();
+            double whole = denominator * (double) batch.longDenominator();
+            // Rounding is monotone: a product shown below the limit is below it, and then it was exact.
+            if (largest * p < LIMIT && whole < LIMIT) {
+                return planFast(p, whole, divisions);
+            }
+        }
+        return planExactly(batch, divisions);
     }
 
     private long planFast(double p, double whole, double[] divisions) {
