@@ -1,0 +1,77 @@
+package io.github.formulationmath.support;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.Parameter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Hands null to every reference argument of every public method of a type, one at a time, and expects a {@link
+ * NullPointerException} that names an argument.
+ */
+public final class NullTester {
+
+    private final Map<Class<?>, Object> samples;
+
+    /** Sample values by parameter type, for the arguments that are not null. */
+    public NullTester(Map<Class<?>, Object> samples) {
+        this.samples = samples;
+    }
+
+    /** Tests all public methods of a type, the instance methods on the value given; gives the number of tries. */
+    public int test(Class<?> type, Object instance) throws IllegalAccessException {
+        int tries = 0;
+        for (Method method : type.getMethods()) {
+            boolean ours = method.getDeclaringClass().getName().startsWith("io.github.formulationmath");
+            if (!ours || method.getName().equals("equals")) {
+                continue;
+            }
+            for (int i = 0; i < method.getParameterCount(); i++) {
+                if (!method.getParameterTypes()[i].isPrimitive()) {
+                    refusesNull(method, i, instance);
+                    tries++;
+                }
+            }
+        }
+        return tries;
+    }
+
+    private void refusesNull(Method method, int position, Object instance) throws IllegalAccessException {
+        Object[] arguments = arguments(method, instance);
+        arguments[position] = null;
+        method.setAccessible(true);
+        try {
+            method.invoke(Modifier.isStatic(method.getModifiers()) ? null : instance, arguments);
+            fail("%s took null as argument %d", method, position + 1);
+        } catch (InvocationTargetException e) {
+            assertThat(e.getCause())
+                    .as("%s, argument %d null", method, position + 1)
+                    .isInstanceOf(NullPointerException.class);
+            // Names only: the words of the virtual machine ("Cannot invoke …") would not match.
+            assertThat(e.getCause().getMessage())
+                    .as("%s names the argument", method)
+                    .matches("[a-zA-Z]+");
+        }
+    }
+
+    private Object[] arguments(Executable method, Object instance) {
+        List<Object> arguments = new ArrayList<>();
+        for (Parameter parameter : Arrays.asList(method.getParameters())) {
+            // A bridge such as compareTo(Object) takes what the method behind it takes.
+            Object sample = parameter.getType() == Object.class ? instance : samples.get(parameter.getType());
+            assertThat(sample)
+                    .as("sample for %s of %s", parameter.getType(), method)
+                    .isNotNull();
+            arguments.add(sample);
+        }
+        return arguments.toArray();
+    }
+}
