@@ -1,0 +1,162 @@
+package io.github.formulationmath.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.number.NumberTextException;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.support.NullTester;
+import io.github.formulationmath.support.ValueContract;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AmountFormatTest implements ValueContract<AmountFormat> {
+
+    private static final AmountFormat STANDARD = AmountFormat.standard();
+
+    @Override
+    public List<AmountFormat> different() {
+        return List.of(STANDARD, AmountFormat.forLocale(Locale.GERMANY));
+    }
+
+    @Override
+    public List<AmountFormat> same() {
+        return List.of(AmountFormat.forLocale(Locale.ROOT), AmountFormat.forLocale(Locale.FRANCE));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "12.5 g, 12.5 g",
+        "12.5g, 12.5 g",
+        "' 12.50   g ', 12.5 g",
+        "1 3/4 oz, 1.75 oz",
+        "3/4 oz, 0.75 oz",
+        "1e-3 g, 0.001 g",
+        "2E3 mg, 2000 mg",
+        "-.5 kg, -0.5 kg",
+        "5 ug, 5 µg",
+        "5 mcg, 5 µg",
+        "5 \u00b5g, 5 µg",
+        "5 \u03bcg, 5 µg",
+        "1 oz t, 1 oz t",
+        "1 gr, 1 gr",
+        "30 ml, 30 mL",
+        "1 l, 1 L",
+        "3 cm3, 3 cm³",
+        "1 US fl oz, 1 US fl oz",
+        "2 metric tsp, 2 metric tsp",
+        "75 °C, 75 °C",
+        "0.5 %, 0.5 %",
+        "200 ppm, 200 ppm",
+        "1/3 %, 1/3 %",
+    })
+    void amounts_are_read_and_printed(String text, String printed) {
+        assertThat(STANDARD.format(STANDARD.parse(text))).isEqualTo(printed);
+        assertThat(STANDARD.parse(printed)).isEqualTo(STANDARD.parse(text));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12.5 g garbage | not a unit",
+                "12.5 | unit is missing",
+                "g | a number and a unit are needed",
+                "'' | a number and a unit are needed",
+                "12,5 g | the decimal mark here is \".\"",
+                "1,000 g | grouping marks are not read",
+                "1.000.000 g | not one number",
+                "1 2 g | not one number",
+                "1/2/3 g | not one number",
+                "1/0 g | below the line is 0",
+                "1e9999 g | power of ten",
+                "NaN g | a number and a unit are needed",
+                "١٢ g | a number and a unit are needed",
+                "1 fl oz | US fl oz (29.57 mL), imp fl oz (28.41 mL)",
+                "1 oz fl | US fl oz",
+                "1 cup | metric cup (250 mL)",
+                "1 tbsp | metric tbsp (15 mL)",
+                "1 tsp | US tsp (4.93 mL)",
+                "1 Mg | not a unit",
+                "1 KG | not a unit",
+                "12.5\u00a0g | U+00A0",
+                "1 mL | not a unit of mass",
+            })
+    void everything_else_is_refused_with_the_reason(String text, String reason) {
+        assertThatThrownBy(() -> STANDARD.parseMass(text))
+                .isInstanceOf(NumberTextException.class)
+                .hasMessageContaining(reason)
+                .hasMessageContaining(text.isEmpty() ? "\"\"" : text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"12.5", "g", "9", " ", "1/", "1 ", "e"})
+    void a_text_of_a_million_characters_is_refused_at_once(String part) {
+        assertThatThrownBy(() -> STANDARD.parse(part.repeat(1_000_000)))
+                .isInstanceOf(NumberTextException.class)
+                .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(1000));
+    }
+
+    @Test
+    void each_kind_has_its_own_reader() {
+        assertThat(STANDARD.parseVolume("30 mL")).isEqualTo(Amount.millilitres(Ratio.of(30)));
+        assertThat(STANDARD.parseShare("0.5 %").in(FormulationUnits.ONE)).isEqualTo(Ratio.of(1, 200));
+        assertThatThrownBy(() -> STANDARD.parseVolume("30 g")).hasMessageContaining("\"g\" is not a unit of volume");
+        assertThatThrownBy(() -> STANDARD.parseTemperature("30 g")).hasMessageContaining("unit of temperature");
+        assertThatThrownBy(() -> STANDARD.parseShare("30 g")).hasMessageContaining("unit of share");
+    }
+
+    @Test
+    void every_symbol_reads_as_its_own_unit() {
+        for (UnitScale scale : KnownUnits.all()) {
+            if (!scale.symbol().isEmpty()) {
+                assertThat(STANDARD.parse("2 " + scale.symbol()).getUnit()).isSameAs(scale.unit());
+            }
+        }
+        assertThat(KnownUnits.all()).hasSize(26);
+    }
+
+    @Test
+    void printing_rounds_as_told() {
+        Amount<?> third = Amount.mass("100/3 g");
+        assertThat(STANDARD.format(third)).isEqualTo("100/3 g");
+        assertThat(STANDARD.format(third, Rounding.toDecimalPlaces(2))).isEqualTo("33.33 g");
+        assertThat(AmountFormat.forLocale(Locale.GERMANY).format(third, Rounding.toDecimalPlaces(2)))
+                .isEqualTo("33,33 g");
+        assertThat(STANDARD.format(Amount.of("0.5", FormulationUnits.ONE))).isEqualTo("0.5");
+    }
+
+    @Test
+    void a_locale_brings_its_decimal_mark_and_nothing_else() {
+        AmountFormat german = AmountFormat.forLocale(Locale.GERMANY);
+        assertThat(german.decimalMark()).isEqualTo(',');
+        assertThat(german.parseMass("12,5 g")).isEqualTo(Amount.mass("12.5 g"));
+        assertThat(german.parseMass("1 3/4 oz")).isEqualTo(Amount.mass("1.75 oz"));
+        assertThatThrownBy(() -> german.parseMass("12.5 g")).hasMessageContaining("decimal mark here is \",\"");
+        assertThatThrownBy(() -> german.parseMass("1.000,5 g")).isInstanceOf(NumberTextException.class);
+        AmountFormat hindi = AmountFormat.forLocale(Locale.forLanguageTag("hi-IN-u-nu-deva"));
+        assertThat(hindi.parseMass("12.5 g")).isEqualTo(Amount.mass("12.5 g"));
+        AmountFormat arabic = AmountFormat.forLocale(Locale.forLanguageTag("ar-EG"));
+        assertThat(arabic.parseMass(arabic.format(Amount.mass("12.5 g")))).isEqualTo(Amount.mass("12.5 g"));
+    }
+
+    @Test
+    void null_is_refused_by_name() throws IllegalAccessException {
+        NullTester tester = new NullTester(Map.of(
+                String.class,
+                "1 g",
+                Locale.class,
+                Locale.ROOT,
+                Amount.class,
+                Amount.mass("1 g"),
+                Rounding.class,
+                Rounding.none()));
+        assertThat(tester.test(AmountFormat.class, STANDARD)).isGreaterThan(7);
+    }
+}
