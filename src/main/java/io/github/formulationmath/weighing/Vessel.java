@@ -166,6 +166,6 @@ public final class Vessel implements Serializable {
 
     @Override
     public String toString() {
-        return name + " (" + mass + ")";
+        return mass.isZero() ? name : name + " (" + mass + ")";
     }
 }

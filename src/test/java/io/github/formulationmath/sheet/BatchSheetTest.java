@@ -1,0 +1,111 @@
+package io.github.formulationmath.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.examples.BatchSheetExample;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+class BatchSheetTest {
+
+    private static final String HOSTILE = "<script>alert(1)</script> | `x` \n\"q\", ünïcode";
+
+    private static WeighingPlan hostilePlan() {
+        Formula formula = Formula.inPercent(HOSTILE)
+                .phase(HOSTILE)
+                .quantitySufficient("Aqua")
+                .line(HOSTILE, "1 %")
+                .line("trace", "0.001 %")
+                .build();
+        Bench bench = Bench.of(Balance.of("0.1 g", "2 kg").withMinimumLoad(Amount.mass("2 g")))
+                .closing(Closure.INDEPENDENT);
+        return WeighingPlan.of(Batch.of(formula, BatchSize.ofMass("100 g")), bench);
+    }
+
+    /** Our own output, kept so that a change of the layout is seen. */
+    @ParameterizedTest
+    @EnumSource(SheetFormat.class)
+    void theExampleIsPrintedAsKept(SheetFormat format) throws IOException {
+        Path kept = Path.of("src/test/resources/sheet/hand-cream." + format.name());
+        String printed = BatchSheet.of(BatchSheetExample.plan()).print(format);
+        if (Boolean.getBoolean("formulationmath.sheets.write")) {
+            Files.createDirectories(kept.getParent());
+            Files.writeString(kept, printed);
+        }
+        assertThat(printed).isEqualTo(Files.readString(kept));
+    }
+
+    @Test
+    void whatTheBalanceCannotShowIsSaidInWords() {
+        String sheet = BatchSheet.of(hostilePlan()).print(SheetFormat.TEXT);
+        assertThat(sheet)
+                .contains("trace: too little for this balance to show")
+                .contains(": less than the minimum load of\nthis balance, 2 g.")
+                .contains("qualified safety assessor");
+    }
+
+    @Test
+    void textKeepsItsColumnsWhateverTheNames() {
+        String sheet = BatchSheet.of(hostilePlan()).print(SheetFormat.TEXT);
+        List<String> rows = sheet.lines().filter(row -> row.startsWith("[ ]")).toList();
+        assertThat(rows).hasSize(3);
+        assertThat(rows).allSatisfy(row -> assertThat(row).endsWith("%"));
+        assertThat(rows)
+                .extracting(row -> row.codePointCount(0, row.length()))
+                .containsOnly(rows.get(0).length());
+    }
+
+    @Test
+    void htmlIsWellFormedAndHarmless() throws Exception {
+        String sheet = BatchSheet.of(hostilePlan()).print(SheetFormat.HTML);
+        assertThat(sheet).doesNotContain("<script");
+        String body = sheet.substring(sheet.indexOf("<main>"), sheet.indexOf("</main>") + 7);
+        Document document = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(body)));
+        assertThat(document.getElementsByTagName("th").getLength()).isEqualTo(8);
+        assertThat(document.getElementsByTagName("td").getLength()).isEqualTo(24);
+        assertThat(document.getElementsByTagName("h1").getLength()).isEqualTo(1);
+    }
+
+    @Test
+    void markdownTakesNamesLiterally() {
+        String sheet = BatchSheet.of(hostilePlan()).print(SheetFormat.MARKDOWN);
+        assertThat(sheet)
+                .doesNotContain("<script>")
+                .contains("\\<script\\>")
+                .contains("\\|")
+                .contains("\\`x\\`");
+    }
+
+    @Test
+    void csvIsReadBackByAGeneralPurposeReader() throws IOException {
+        String sheet = BatchSheet.of(hostilePlan()).print(SheetFormat.CSV);
+        try (CSVParser parser = CSVParser.parse(sheet, CSVFormat.RFC4180)) {
+            List<CSVRecord> records = parser.getRecords();
+            assertThat(records).hasSize(4);
+            assertThat(records.get(2).get(2)).isEqualTo(HOSTILE);
+            assertThat(records).allSatisfy(record -> assertThat(record.size()).isEqualTo(8));
+        }
+    }
+}
