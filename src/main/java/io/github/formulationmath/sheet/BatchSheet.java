@@ -92,10 +92,10 @@ public final class BatchSheet {
                         say("sheet.column.done"),
                         say("sheet.column.number"),
                         say("sheet.column.ingredient"),
-                        say("sheet.column.share"),
-                        say("sheet.column.exact"),
                         say("sheet.column.reading"),
                         say("sheet.column.cumulative"),
+                        say("sheet.column.share"),
+                        say("sheet.column.exact"),
                         say("sheet.column.error")),
                 List.of(false, true, false, true, true, true, true, true),
                 rows);
@@ -106,10 +106,10 @@ public final class BatchSheet {
                 "[ ]",
                 line.subscript(),
                 line.name(),
-                SheetNumbers.percent(line.target().line().fraction()),
-                SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
                 reading(line.reading()),
                 reading(line.cumulativeReading()),
+                SheetNumbers.percent(line.target().line().fraction()),
+                SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
                 SheetNumbers.error(line.relativeRoundingError()));
     }
 
