@@ -145,7 +145,7 @@ class AmountTest implements ValueContract<Amount<Mass>> {
                 Ratio.class,
                 Ratio.ONE,
                 String.class,
-                "1 g",
+                "1",
                 Unit.class,
                 GRAM,
                 long.class,

@@ -65,8 +65,10 @@ public final class NullTester {
     private Object[] arguments(Executable method, Object instance) {
         List<Object> arguments = new ArrayList<>();
         for (Parameter parameter : Arrays.asList(method.getParameters())) {
-            // A bridge such as compareTo(Object) takes what the method behind it takes.
-            Object sample = parameter.getType() == Object.class ? instance : samples.get(parameter.getType());
+            Class<?> type = parameter.getType();
+            Object given = samples.get(type);
+            // The value itself is a sample of its own type, and of what a bridge such as compareTo(Object) takes.
+            Object sample = given == null && type.isInstance(instance) ? instance : given;
             assertThat(sample)
                     .as("sample for %s of %s", parameter.getType(), method)
                     .isNotNull();
