@@ -14,6 +14,7 @@ final class TextReader {
     private String section = "";
     private final List<String> block = new ArrayList<>();
     private String remark = "";
+    private boolean inNote;
 
     PrintedWorking read(String page) {
         boolean afterBlank = false;
@@ -59,6 +60,9 @@ final class TextReader {
     private void working(String text, int indent) {
         if (indent < STEP_INDENT) {
             endBlock();
+            inNote = text.startsWith("Note: ");
+        } else if (inNote) {
+            return; // Words carried on; there is no arithmetic in them.
         } else if (indent == STEP_INDENT) {
             begin(text);
         } else {

@@ -1,0 +1,26 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+
+/** The symbols that the relations about batch sizes share. */
+final class BatchSymbols {
+
+    static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
+    static final Symbol LEAST_FOR = Symbol.of("M", "least-batch-for", Kind.MASS);
+    static final Symbol LEAST = Symbol.of("M", "least-batch", Kind.MASS);
+    static final Symbol LARGEST = Symbol.of("M", "largest-batch", Kind.MASS);
+
+    static final Subject MIN = Subject.of("min", "");
+    static final Subject MAX = Subject.of("max", "");
+
+    private BatchSymbols() {}
+
+    static <V> V readability(Reckoning<V> r, Balance balance) {
+        return r.given(READABILITY, balance.gramsPerDivision(), Source.user());
+    }
+}

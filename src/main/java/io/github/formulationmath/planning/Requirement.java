@@ -1,0 +1,30 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import java.util.Optional;
+
+/** What a batch of one formula must meet, asked in grams of batch. Every size handed in is above 0. */
+interface Requirement {
+
+    /** Why no size whatever passes; empty if some do. The searches below may be called only then. */
+    default Optional<Phrase> obstacle() {
+        return Optional.empty();
+    }
+
+    /** The smallest size that passes. */
+    Landing smallest(SearchMeter meter);
+
+    /** The smallest passing size not below a size. */
+    Landing atLeast(Ratio grams, SearchMeter meter);
+
+    /** The largest passing size not above a size. */
+    Optional<Landing> atMost(Ratio grams, SearchMeter meter);
+
+    /** A size from which on, for certain, every size (every whole number of divisions) passes; not always the first. */
+    Optional<Ratio> passesFrom();
+
+    /** The relation that leads to the smallest size, and shows that it passes and what binds it. */
+    <V> V derive(Reckoning<V> r, Landing smallest);
+}

@@ -1,0 +1,173 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How far each line may be off, as a share τ of the line's own amount: 5 % of a line at 2 % lets it lie between 1.9 % and
+ * 2.1 %. One tolerance for all lines, others for a phase or a line.
+ *
+ * <p>0 % asks for exact amounts. 100 % or more is refused: a line could then be left out and still be within.
+ *
+ * <p>Example: {@code Tolerances.of("5 %").forPhase("oil", "3 %").forLine("Phenoxyethanol", "1 %")}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Tolerances implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol TOLERANCE = Symbol.of("τ", "tolerance", Kind.SHARE);
+    private static final Symbol OWN_TOLERANCE = Symbol.of("τ", "own-tolerance", Kind.SHARE);
+
+    private final MassFraction general;
+    private final Map<String, MassFraction> byPhase;
+    private final Map<String, MassFraction> byIngredient;
+
+    private Tolerances(MassFraction general, Map<String, MassFraction> phases, Map<String, MassFraction> ingredients) {
+        this.general = general;
+        this.byPhase = phases;
+        this.byIngredient = ingredients;
+    }
+
+    /**
+     * One tolerance for every line.
+     *
+     * @param tolerance the share of its own amount by which a line may be off, at least 0 and below 100 %
+     * @return the tolerances
+     * @throws IllegalArgumentException if the tolerance is 100 %
+     */
+    public static Tolerances of(MassFraction tolerance) {
+        return new Tolerances(requireBelowWhole(tolerance), Map.of(), Map.of());
+    }
+
+    /**
+     * One tolerance for every line, as text.
+     *
+     * @param tolerance for example {@code "5 %"}
+     * @return the tolerances
+     * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
+     */
+    public static Tolerances of(String tolerance) {
+        return of(MassFraction.parse(tolerance));
+    }
+
+    /**
+     * The same with another tolerance for the lines of a phase.
+     *
+     * @param phaseName the name of the phase
+     * @param tolerance for example {@code "3 %"}
+     * @return the tolerances
+     * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
+     */
+    public Tolerances forPhase(String phaseName, String tolerance) {
+        return new Tolerances(
+                general, with(byPhase, Objects.requireNonNull(phaseName, "phaseName"), tolerance), byIngredient);
+    }
+
+    /**
+     * The same with another tolerance for an ingredient, in whatever phases it stands; it goes before that of the phase.
+     *
+     * @param ingredientName the name of the ingredient
+     * @param tolerance for example {@code "1 %"}
+     * @return the tolerances
+     * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
+     */
+    public Tolerances forLine(String ingredientName, String tolerance) {
+        return new Tolerances(
+                general,
+                byPhase,
+                with(byIngredient, Objects.requireNonNull(ingredientName, "ingredientName"), tolerance));
+    }
+
+    /**
+     * The tolerance of a line.
+     *
+     * @param line the line
+     * @return the share of its own amount by which it may be off, at least 0 and below 1
+     */
+    public MassFraction of(FormulaLine line) {
+        MassFraction own = byIngredient.get(line.name());
+        return own != null ? own : byPhase.getOrDefault(line.phase(), general);
+    }
+
+    /** The same tolerances, once it is sure that every name in them is one of the formula. */
+    Tolerances checkedFor(Formula formula) {
+        byIngredient.keySet().forEach(name -> {
+            if (formula.lines().stream().noneMatch(line -> line.name().equals(name))) {
+                throw new IllegalArgumentException(
+                        "a tolerance is set for " + name + ", which is no line of \"" + formula.name() + "\"");
+            }
+        });
+        byPhase.keySet().forEach(name -> {
+            if (formula.phases().stream().noneMatch(phase -> phase.name().equals(name))) {
+                throw new IllegalArgumentException(
+                        "a tolerance is set for phase " + name + ", which is no phase of \"" + formula.name() + "\"");
+            }
+        });
+        return this;
+    }
+
+    Ratio fraction(FormulaLine line) {
+        return byIngredient.isEmpty() && byPhase.isEmpty() ? general.fraction() : of(line).fraction();
+    }
+
+    <V> V value(Reckoning<V> r, FormulaLine line) {
+        MassFraction own = of(line);
+        Source source = own.asWritten().map(Source::written).orElseGet(Source::user);
+        return own == general
+                ? r.given(TOLERANCE, own.fraction(), source)
+                : r.given(OWN_TOLERANCE, line, own.fraction(), source);
+    }
+
+    private static Map<String, MassFraction> with(Map<String, MassFraction> old, String name, String tolerance) {
+        Map<String, MassFraction> all = new LinkedHashMap<>(old);
+        all.put(name, requireBelowWhole(MassFraction.parse(tolerance)));
+        return Collections.unmodifiableMap(all);
+    }
+
+    private static MassFraction requireBelowWhole(MassFraction tolerance) {
+        if (Objects.requireNonNull(tolerance, "tolerance").equals(MassFraction.WHOLE)) {
+            throw new IllegalArgumentException(
+                    "tolerance is " + tolerance + ": it must be below 100 %, or a line left out would be within it");
+        }
+        return tolerance;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Tolerances that
+                && general.equals(that.general)
+                && byPhase.equals(that.byPhase)
+                && byIngredient.equals(that.byIngredient);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(general, byPhase, byIngredient);
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder("± ").append(general);
+        byPhase.forEach((name, own) ->
+                text.append(", phase ").append(name).append(" ± ").append(own));
+        byIngredient.forEach(
+                (name, own) -> text.append(", ").append(name).append(" ± ").append(own));
+        return text.toString();
+    }
+}
