@@ -136,6 +136,18 @@ public final class MadeShare implements Explained {
         parts.forEach((source, part) -> sum.merge(source, part.times(factor), Ratio::plus));
     }
 
+    /**
+     * The same share by drawing all its errors from their laws, to hold against {@link #standardUncertainty()}. Masses are
+     * not cut off at 0.
+     *
+     * @return the simulation, to be run
+     * @throws IllegalArgumentException if there is no error to draw
+     */
+    public MonteCarlo simulation() {
+        ShareModel model = new ShareModel(whole, weights);
+        return MonteCarlo.of(model.inputs(), model);
+    }
+
     @Override
     public Phrase question() {
         return Phrase.of("question.made-share", subject.name());

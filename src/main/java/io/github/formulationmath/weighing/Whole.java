@@ -85,6 +85,11 @@ final class Whole {
         return Sums.of(r, parts);
     }
 
+    /** The estimate of a weighted sum of the masses. */
+    Ratio estimated(Weights weights) {
+        return weighted(Reckoning.plain(), weights, i -> estimate(i).result());
+    }
+
     /** The mass of a line as a value. */
     interface MassOf<V> {
         V of(int line);

@@ -1,0 +1,146 @@
+package io.github.formulationmath.weighing;
+
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The factor from what a balance shows to the true mass: air carries light matter more than the weights the balance was
+ * adjusted with, {@code K = (1 − ρair/ρref) / (1 − ρair/ρ)}.
+ *
+ * <p>Balances are adjusted to conventional mass: air of 1.2 kg/m³, weights of 8000 kg/m³. Oils and waters come out some 0.1
+ * % heavier than shown, all by nearly the same; what matters to a formula is the difference between its ingredients.
+ *
+ * <p>Example: aluminium, 2.7 g/mL: K = 0.99985/(1 − 0.0012/2.7) = 1.000294575, so that 2000.000 mg shown are 2000.589 mg.
+ *
+ * <p>Source: NISTIR 6969 (2019), SOP 2; conventional values: OIML D 28:2004, JCGM 101:2008, 9.3.1.2.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class AirBuoyancy implements Explained {
+
+    /** The density of air by convention, 1.2 kg/m³. */
+    public static final Density CONVENTIONAL_AIR = Density.ofGramsPerMillilitre("0.0012");
+
+    /** The density of weights by convention, 8000 kg/m³. */
+    public static final Density CONVENTIONAL_WEIGHTS = Density.ofGramsPerMillilitre("8");
+
+    private static final Symbol MATTER = Symbol.of("ρ", "weighed-density", Kind.DENSITY);
+    private static final Symbol AIR = Symbol.of("ρair", "air-density", Kind.DENSITY);
+    private static final Symbol WEIGHTS = Symbol.of("ρref", "weights-density", Kind.DENSITY);
+    private static final Symbol FACTOR = Symbol.of("K", "buoyancy-factor", Kind.NUMBER);
+    private static final Source CONVENTION = Source.published("OIML D 28:2004", "conventional mass");
+
+    private final Density matter;
+    private final Density air;
+    private final Density weights;
+
+    private AirBuoyancy(Density matter, Density air, Density weights) {
+        this.matter = matter;
+        this.air = air;
+        this.weights = weights;
+        requireHeavier("matter", matter);
+        requireHeavier("weights", weights);
+    }
+
+    /**
+     * The factor for matter of a density, in air and with weights of the conventional densities.
+     *
+     * @param matter the density of what is weighed, above that of air
+     * @return the factor
+     * @throws IllegalArgumentException if the matter is not denser than air
+     */
+    public static AirBuoyancy of(Density matter) {
+        return of(matter, CONVENTIONAL_AIR, CONVENTIONAL_WEIGHTS);
+    }
+
+    /**
+     * The factor for any densities.
+     *
+     * @param matter the density of what is weighed, above that of air
+     * @param air the density of the air
+     * @param weights the density of the weights with which the balance was adjusted, above that of air
+     * @return the factor
+     * @throws IllegalArgumentException if something is not denser than air
+     */
+    public static AirBuoyancy of(Density matter, Density air, Density weights) {
+        return new AirBuoyancy(
+                Objects.requireNonNull(matter, "matter"),
+                Objects.requireNonNull(air, "air"),
+                Objects.requireNonNull(weights, "weights"));
+    }
+
+    /**
+     * Where the relative correction K − 1 lies if the densities are known to lie between ends; for {@link
+     * ErrorModel#withBuoyancy(Bounds)}. K rises or falls with each density throughout, so its extremes are at the ends.
+     *
+     * @param lightest the least density of what is weighed
+     * @param heaviest the largest density of what is weighed
+     * @param thinnestAir the least density of the air
+     * @param thickestAir the largest density of the air
+     * @return from the least to the largest K − 1, with conventional weights
+     * @throws IllegalArgumentException if something is not denser than air
+     */
+    public static Bounds corrections(Density lightest, Density heaviest, Density thinnestAir, Density thickestAir) {
+        List<Ratio> corners = List.of(
+                of(lightest, thinnestAir, CONVENTIONAL_WEIGHTS).correction(),
+                of(lightest, thickestAir, CONVENTIONAL_WEIGHTS).correction(),
+                of(heaviest, thinnestAir, CONVENTIONAL_WEIGHTS).correction(),
+                of(heaviest, thickestAir, CONVENTIONAL_WEIGHTS).correction());
+        Ratio first = corners.get(0);
+        return Bounds.closed(
+                corners.stream().reduce(first, Ratio::min), corners.stream().reduce(first, Ratio::max));
+    }
+
+    private void requireHeavier(String name, Density density) {
+        if (density.compareTo(air) <= 0) {
+            throw new IllegalArgumentException(name + " is " + density + ", not above the air (" + air
+                    + "): it would float away; are the units right?");
+        }
+    }
+
+    /**
+     * The relative correction.
+     *
+     * @return K − 1: mass = reading · (1 + this)
+     */
+    public Ratio correction() {
+        return result().minus(Ratio.ONE);
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.buoyancy-factor");
+    }
+
+    /** The factor K: mass = K · reading. */
+    @Override
+    public Ratio result() {
+        return derive(Reckoning.plain());
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        V airDensity = given(r, AIR, air, CONVENTIONAL_AIR);
+        V below = r.quotient(airDensity, r.given(MATTER, matter.gramsPerMillilitre(), Source.user()));
+        V above = r.quotient(airDensity, given(r, WEIGHTS, weights, CONVENTIONAL_WEIGHTS));
+        return r.named(FACTOR, r.quotient(r.difference(r.literal(1), above), r.difference(r.literal(1), below)));
+    }
+
+    private static <V> V given(Reckoning<V> r, Symbol symbol, Density value, Density conventional) {
+        return r.given(symbol, value.gramsPerMillilitre(), value.equals(conventional) ? CONVENTION : Source.user());
+    }
+
+    @Override
+    public String toString() {
+        return "buoyancy factor of " + matter + " in air of " + air;
+    }
+}
