@@ -1,0 +1,64 @@
+package io.github.formulationmath.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
+import org.junit.jupiter.api.Test;
+
+class NormalDrawsTest {
+
+    /** The ziggurat is right if its top closes: layer 255 ends where the density reaches 1. */
+    @Test
+    void theTopLayerCloses() {
+        double[] edges = NormalDraws.edges();
+        double last = edges[255];
+        double area = 0.00492867323399;
+        assertThat(last * (1 - Math.exp(-0.5 * last * last))).isCloseTo(area, within(1e-9));
+        assertThat(edges[256]).isZero();
+    }
+
+    /** Against the normal law of Commons Math, by the test of Kolmogorov and Smirnov; the seed is fixed. */
+    @Test
+    void theyFollowTheNormalLaw() {
+        SplittableRandom random = new SplittableRandom(5);
+        double[] sample = new double[200_000];
+        for (int i = 0; i < sample.length; i++) {
+            sample[i] = NormalDraws.next(random);
+        }
+        double p = new KolmogorovSmirnovTest().kolmogorovSmirnovTest(new NormalDistribution(null, 0, 1), sample, false);
+        assertThat(p).isGreaterThan(0.01);
+    }
+
+    /** The tail beyond 3.654 holds 2.58e-4 of the law. */
+    @Test
+    void theTailIsAsHeavyAsItShouldBe() {
+        SplittableRandom random = new SplittableRandom(6);
+        int trials = 20_000_000;
+        int beyond = 0;
+        int farBeyond = 0;
+        for (int i = 0; i < trials; i++) {
+            double x = Math.abs(NormalDraws.next(random));
+            beyond += x > 3.7 ? 1 : 0;
+            farBeyond += x > 4.5 ? 1 : 0;
+        }
+        NormalDistribution law = new NormalDistribution(null, 0, 1);
+        double expected = 2 * trials * law.cumulativeProbability(-3.7);
+        double expectedFar = 2 * trials * law.cumulativeProbability(-4.5);
+        assertThat((double) beyond).isCloseTo(expected, within(4 * Math.sqrt(expected)));
+        assertThat((double) farBeyond).isCloseTo(expectedFar, within(4 * Math.sqrt(expectedFar)));
+    }
+
+    /** Pinned: the same bits on every release of Java. */
+    @Test
+    void theBitsDoNotChange() {
+        SplittableRandom random = new SplittableRandom(1).split();
+        long hash = 0;
+        for (int i = 0; i < 100_000; i++) {
+            hash = 31 * hash + Double.doubleToLongBits(NormalDraws.next(random));
+        }
+        assertThat(hash).isEqualTo(5_231_559_481_568_220_560L);
+    }
+}
