@@ -36,6 +36,7 @@ public final class Composition implements Serializable {
      * @return its composition
      */
     public static Composition of(Formula formula) {
+        Objects.requireNonNull(formula, "formula");
         Map<Substance, List<FormulaLine>> lines = new LinkedHashMap<>();
         for (FormulaLine line : formula.lines()) {
             for (Substance substance : line.ingredient().parts().keySet()) {

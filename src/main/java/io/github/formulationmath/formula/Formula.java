@@ -163,6 +163,7 @@ public final class Formula implements Serializable {
      * @throws IllegalArgumentException if there is no such line
      */
     public FormulaLine line(String phaseName, String ingredientName) {
+        Objects.requireNonNull(phaseName, "phaseName");
         return named(ingredientName).stream()
                 .filter(line -> line.phase().equals(phaseName))
                 .findFirst()
@@ -232,7 +233,7 @@ public final class Formula implements Serializable {
     }
 
     int indexOf(FormulaLine line) {
-        int index = Objects.requireNonNull(line, "line").position() - 1;
+        int index = line.position() - 1;
         if (index >= lines.size() || !lines.get(index).equals(line)) {
             throw new IllegalArgumentException(line + " is not a line of \"" + name + "\"");
         }

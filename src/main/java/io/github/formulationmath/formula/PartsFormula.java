@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.Objects;
 
 /**
  * A formula being written in parts by weight. Started by {@link Formula#inParts}. Parts are shares of their own sum,
@@ -21,6 +22,7 @@ public final class PartsFormula extends FormulaBuilder<PartsFormula> {
      * @throws IllegalArgumentException if the parts are not above 0 or the ingredient stands in this phase already
      */
     public PartsFormula line(Ingredient ingredient, Ratio parts) {
+        Objects.requireNonNull(parts, "parts");
         requirePositive(ingredient, parts.signum(), parts + " parts");
         add(ingredient, new LineAmount.Parts(parts));
         return this;
@@ -47,7 +49,7 @@ public final class PartsFormula extends FormulaBuilder<PartsFormula> {
      */
     @Override
     public PartsFormula quantitySufficient(Ingredient ingredient) {
-        throw new IllegalArgumentException(ingredient
+        throw new IllegalArgumentException(Objects.requireNonNull(ingredient, "ingredient")
                 + " cannot be q.s. in a formula in parts: parts have no whole to fill up to; give it its own parts");
     }
 

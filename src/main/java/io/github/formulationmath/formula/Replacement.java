@@ -8,7 +8,10 @@ import java.util.Objects;
 record Replacement(Formula formula, FormulaLine line, Ingredient material, FormulaLine balancing, Ratio needed) {
 
     static Formula of(Formula formula, FormulaLine line, Ingredient material, Substance kept, FormulaLine balancing) {
+        Objects.requireNonNull(line, "line");
         Objects.requireNonNull(material, "replacement");
+        Objects.requireNonNull(kept, "substance");
+        Objects.requireNonNull(balancing, "balancing");
         if (formula.indexOf(line) == formula.indexOf(balancing)) {
             throw new IllegalArgumentException(
                     line + " cannot be replaced and take the difference as well: name another line");

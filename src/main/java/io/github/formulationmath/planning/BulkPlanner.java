@@ -39,7 +39,9 @@ public final class BulkPlanner implements Serializable {
      * @return the planner
      */
     public static BulkPlanner of(List<Formula> formulas) {
-        return new BulkPlanner(formulas.stream().map(CompiledFormula::of).toArray(CompiledFormula[]::new));
+        return new BulkPlanner(Objects.requireNonNull(formulas, "formulas").stream()
+                .map(CompiledFormula::of)
+                .toArray(CompiledFormula[]::new));
     }
 
     /**
@@ -73,8 +75,10 @@ public final class BulkPlanner implements Serializable {
      * @throws ArithmeticException if a line takes more than 2^53 divisions
      */
     public long plan(int index, Ratio batchDivisions, double[] divisions) {
+        Objects.requireNonNull(batchDivisions, "batchDivisions");
+        Objects.requireNonNull(divisions, "divisions");
         CompiledFormula formula = formulas[index];
-        if (Objects.requireNonNull(batchDivisions, "batchDivisions").signum() <= 0) {
+        if (batchDivisions.signum() <= 0) {
             throw new IllegalArgumentException("batchDivisions is " + batchDivisions + ": it must be above 0");
         }
         if (divisions.length < formula.size()) {

@@ -72,11 +72,13 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @throws IllegalArgumentException if packs or fill mass is not above 0
      */
     public static BatchSize ofPacks(int packs, Amount<Mass> fillMass, MassFraction overage) {
+        Objects.requireNonNull(fillMass, "fillMass");
+        Objects.requireNonNull(overage, "overage");
         if (packs <= 0) {
             throw new IllegalArgumentException("packs is " + packs + ": at least one pack must be filled");
         }
         requirePositive("fillMass", fillMass);
-        return new PackSize(packs, fillMass, Objects.requireNonNull(overage, "overage"));
+        return new PackSize(packs, fillMass, overage);
     }
 
     /**
@@ -88,8 +90,9 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @throws IllegalArgumentException if the stock is not above 0
      */
     public static BatchSize ofStock(FormulaLine line, Amount<Mass> stock) {
+        Objects.requireNonNull(line, "line");
         requirePositive("stock", stock);
-        return new StockSize(Objects.requireNonNull(line, "line"), stock);
+        return new StockSize(line, stock);
     }
 
     /**

@@ -165,7 +165,8 @@ public final class Balance implements Serializable {
      * @throws IllegalArgumentException if the vessel alone is more than the balance carries
      */
     public Amount<Mass> capacityUnder(Vessel vessel) {
-        Amount<Mass> left = capacity.minus(vessel.mass()).to(readability.getUnit());
+        Amount<Mass> left =
+                capacity.minus(Objects.requireNonNull(vessel, "vessel").mass()).to(readability.getUnit());
         if (left.signum() < 0) {
             throw new IllegalArgumentException("the vessel (" + vessel.mass() + ") alone overloads the balance ("
                     + capacity + ") by " + left.unaryMinus() + ": take a lighter vessel");
@@ -180,7 +181,7 @@ public final class Balance implements Serializable {
      * @return mass divided by readability, usually no whole number
      */
     public Ratio divisions(Amount<Mass> mass) {
-        return mass.in(FormulationUnits.GRAM).dividedBy(gramsPerDivision());
+        return Objects.requireNonNull(mass, "mass").in(FormulationUnits.GRAM).dividedBy(gramsPerDivision());
     }
 
     /**

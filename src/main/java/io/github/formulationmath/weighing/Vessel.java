@@ -75,6 +75,7 @@ public final class Vessel implements Serializable {
      * @throws IllegalArgumentException if the name is blank or the text is no mass
      */
     public static Vessel of(String name, String mass) {
+        Objects.requireNonNull(name, "name");
         return of(name, Amount.mass(mass));
     }
 
