@@ -5,7 +5,8 @@ import io.github.formulationmath.quantity.MassFraction;
 import java.util.Objects;
 
 /** One material replaced by another of other strength, {@code w' = w · c / c'}, the rest balanced on one line. */
-record Replacement(Formula formula, FormulaLine line, Ingredient material, FormulaLine balancing, Ratio needed) {
+record Replacement(
+        Formula formula, FormulaLine line, Ingredient material, FormulaLine balancing, Ratio needed, Ratio rest) {
 
     static Formula of(Formula formula, FormulaLine line, Ingredient material, Substance kept, FormulaLine balancing) {
         Objects.requireNonNull(line, "line");
@@ -17,7 +18,12 @@ record Replacement(Formula formula, FormulaLine line, Ingredient material, Formu
                     line + " cannot be replaced and take the difference as well: name another line");
         }
         Ratio needed = line.fraction().times(strength(line.ingredient(), kept)).dividedBy(strength(material, kept));
-        return new Replacement(formula, line, material, balancing, needed).build();
+        Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
+        if (rest.signum() <= 0) {
+            throw new IllegalArgumentException(material + " is needed at " + needed.times(100) + " %, which leaves "
+                    + rest.times(100) + " % for " + balancing.name() + ": something above 0 must be left");
+        }
+        return new Replacement(formula, line, material, balancing, needed, rest).build();
     }
 
     private static Ratio strength(Ingredient ingredient, Substance substance) {
@@ -45,16 +51,7 @@ record Replacement(Formula formula, FormulaLine line, Ingredient material, Formu
         } else if (each.isQuantitySufficient()) {
             draft.quantitySufficient(each.ingredient());
         } else {
-            draft.line(each.ingredient(), MassFraction.of(rest()));
+            draft.line(each.ingredient(), MassFraction.of(rest));
         }
-    }
-
-    private Ratio rest() {
-        Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
-        if (rest.signum() <= 0) {
-            throw new IllegalArgumentException(material + " is needed at " + needed.times(100) + " %, which leaves "
-                    + rest.times(100) + " % for " + balancing.name() + ": something above 0 must be left");
-        }
-        return rest;
     }
 }

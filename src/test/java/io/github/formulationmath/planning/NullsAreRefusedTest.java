@@ -18,6 +18,7 @@ import io.github.formulationmath.sheet.BatchSheet;
 import io.github.formulationmath.sheet.SheetFormat;
 import io.github.formulationmath.support.NullTester;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.working.Wording;
 import java.util.HashMap;
@@ -54,6 +55,7 @@ class NullsAreRefusedTest {
         samples.put(Wording.class, Wording.english());
         samples.put(List.class, List.of(FORMULA));
         samples.put(double[].class, new double[9]);
+        samples.put(ErrorModel.class, ErrorModel.readabilityOnly());
         samples.put(int.class, 0);
         return samples;
     }
