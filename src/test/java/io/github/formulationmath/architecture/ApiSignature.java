@@ -9,6 +9,7 @@ import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -33,19 +34,35 @@ final class ApiSignature {
                     field.getDeclaringClass(),
                     modifiers(field.getModifiers()) + text(field.getGenericType()) + " " + field.getName());
         }
-        for (Method method : type.getMethods()) {
-            if (!method.isSynthetic()) {
-                String returned = text(method.getGenericReturnType());
-                add(
-                        lines,
-                        type,
-                        method.getDeclaringClass(),
-                        modifiers(method.getModifiers()) + returned + " " + method.getName() + parameters(method));
-            }
-        }
+        Arrays.stream(type.getMethods())
+                .map(method -> asWritten(type, method))
+                .flatMap(Optional::stream)
+                .forEach(method -> addMethod(lines, type, method));
         for (Constructor<?> constructor : type.getConstructors()) {
             add(lines, type, type, "new" + parameters(constructor));
         }
+    }
+
+    private static void addMethod(SortedSet<String> lines, Class<?> type, Method method) {
+        String returned = text(method.getGenericReturnType());
+        String member = modifiers(method.getModifiers()) + returned + " " + method.getName() + parameters(method);
+        add(lines, type, method.getDeclaringClass(), member);
+    }
+
+    /** The method itself; for the bridge to a public method of a package-private parent, the parent's method. */
+    private static Optional<Method> asWritten(Class<?> type, Method method) {
+        if (!method.isSynthetic()) {
+            return Optional.of(method);
+        }
+        Class<?> parent = type.getSuperclass();
+        return parent == null
+                ? Optional.empty()
+                : Arrays.stream(parent.getDeclaredMethods())
+                        .filter(other -> !other.isSynthetic() && Modifier.isPublic(other.getModifiers()))
+                        .filter(other -> other.getName().equals(method.getName()))
+                        .filter(other -> other.getReturnType() == method.getReturnType())
+                        .filter(other -> Arrays.equals(other.getParameterTypes(), method.getParameterTypes()))
+                        .findFirst();
     }
 
     private static void add(SortedSet<String> lines, Class<?> type, Class<?> declaredIn, String member) {
