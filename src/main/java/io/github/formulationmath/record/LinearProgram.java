@@ -2,6 +2,7 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Ratio;
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -48,7 +49,7 @@ record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serializable 
     /** What the rows come to when each is multiplied by its multiplier and all are added: one number per unknown. */
     List<Ratio> combined(List<Ratio> multipliers) {
         Ratio[] sums = new Ratio[costs.size()];
-        java.util.Arrays.fill(sums, Ratio.ZERO);
+        Arrays.fill(sums, Ratio.ZERO);
         for (int k = 0; k < rows.size(); k++) {
             if (!multipliers.get(k).isZero()) {
                 add(sums, rows.get(k).coefficients(), multipliers.get(k));

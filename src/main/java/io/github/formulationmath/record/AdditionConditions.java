@@ -1,0 +1,189 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * What the additions x have to keep, with z in the pot and Z = Σ z: every share {@code (z_i + x_i)/(Z + Σx)} within its
+ * allowance, every cap, every stock, the room. Multiplied by Z + Σx, all of it is linear in x.
+ */
+final class AdditionConditions {
+
+    private static final Symbol STOCK = Symbol.of("s", "stock-left", Kind.MASS);
+    private static final Symbol ROOM = Symbol.of("C", "room-in-pot", Kind.MASS);
+
+    private AdditionConditions() {}
+
+    /** All conditions, with an allowance per line and caps of one's own. */
+    static List<Condition> of(
+            MadeBatch made, CorrectionRules rules, Function<FormulaLine, Allowance> allowances, List<Cap> caps) {
+        List<Condition> all = new ArrayList<>();
+        for (MadeLine line : made.lines()) {
+            Allowance allowance = allowances.apply(line.line());
+            all.add(new TooLittle(made, line, allowance));
+            all.add(new TooMuch(made, line, allowance));
+        }
+        caps.forEach(cap -> all.add(new Capped(made, cap)));
+        all.addAll(physical(made, rules));
+        return all;
+    }
+
+    private static List<Condition> physical(MadeBatch made, CorrectionRules rules) {
+        List<Condition> all = new ArrayList<>();
+        for (MadeLine line : made.lines()) {
+            limit(line.line(), rules).forEach((kind, grams) -> all.add(new Stock(line.line(), kind, grams)));
+        }
+        all.add(new Room(made, room(made, rules)));
+        return all;
+    }
+
+    /** How much of a line can be added, if that is limited. */
+    static Map<Obstacle.Kind, Ratio> limit(FormulaLine line, CorrectionRules rules) {
+        if (rules.frozen().contains(line)) {
+            return Map.of(Obstacle.Kind.LINE_FROZEN, Ratio.ZERO);
+        }
+        return rules.stock().containsKey(line)
+                ? Map.of(Obstacle.Kind.STOCK_OUT, rules.stock().get(line).in(FormulationUnits.GRAM))
+                : Map.of();
+    }
+
+    /** A pot that holds more than it can hold is simply full. */
+    static Ratio room(MadeBatch made, CorrectionRules rules) {
+        return rules.roomOn(made.plan().bench()).max(made.result());
+    }
+
+    static List<Cap> caps(CorrectionRules rules) {
+        List<Cap> caps = new ArrayList<>();
+        rules.caps().forEach((substance, most) -> caps.add(new Cap(caps.size() + 1, substance, most)));
+        return caps;
+    }
+
+    /** x_i − lo·Σx ≥ lo·Z − z_i. */
+    private record TooLittle(MadeBatch made, MadeLine line, Allowance allowance) implements Condition {
+        @Override
+        public Obstacle.Kind kind() {
+            return Obstacle.Kind.LINE_TOO_LITTLE;
+        }
+
+        @Override
+        public String name() {
+            return line.name();
+        }
+
+        @Override
+        public <V> V coefficient(Reckoning<V> r, int unknown) {
+            boolean own = unknown == line.line().position() - 1;
+            return r.difference(r.literal(own ? 1 : 0), allowance.least(r));
+        }
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            return r.difference(r.product(allowance.least(r), r.known(made)), r.known(line));
+        }
+    }
+
+    /** hi·Σx − x_i ≥ z_i − hi·Z. */
+    private record TooMuch(MadeBatch made, MadeLine line, Allowance allowance) implements Condition {
+        @Override
+        public Obstacle.Kind kind() {
+            return Obstacle.Kind.LINE_TOO_MUCH;
+        }
+
+        @Override
+        public String name() {
+            return line.name();
+        }
+
+        @Override
+        public <V> V coefficient(Reckoning<V> r, int unknown) {
+            boolean own = unknown == line.line().position() - 1;
+            return own ? r.difference(allowance.most(r), r.literal(1)) : allowance.most(r);
+        }
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            return r.difference(r.known(line), r.product(allowance.most(r), r.known(made)));
+        }
+    }
+
+    /** Σ (g − c_j)·x_j ≥ Σ c_j·z_j − g·Z. */
+    private record Capped(MadeBatch made, Cap cap) implements Condition {
+        @Override
+        public Obstacle.Kind kind() {
+            return Obstacle.Kind.CAP;
+        }
+
+        @Override
+        public String name() {
+            return cap.name();
+        }
+
+        @Override
+        public <V> V coefficient(Reckoning<V> r, int unknown) {
+            FormulaLine line = made.lines().get(unknown).line();
+            return cap.isIn(line) ? r.difference(cap.cap(r), cap.strength(r, line)) : cap.cap(r);
+        }
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            List<V> there = new ArrayList<>();
+            for (MadeLine line : made.lines()) {
+                if (cap.isIn(line.line())) {
+                    there.add(r.product(cap.strength(r, line.line()), r.known(line)));
+                }
+            }
+            V allowed = r.product(cap.cap(r), r.known(made));
+            return there.isEmpty() ? r.product(r.literal(-1), allowed) : r.difference(r.sum(there), allowed);
+        }
+    }
+
+    /** −x_i ≥ −s_i. */
+    private record Stock(FormulaLine line, Obstacle.Kind kind, Ratio grams) implements Condition {
+        @Override
+        public String name() {
+            return line.name();
+        }
+
+        @Override
+        public <V> V coefficient(Reckoning<V> r, int unknown) {
+            return r.literal(unknown == line.position() - 1 ? -1 : 0);
+        }
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            return r.product(r.literal(-1), r.given(STOCK, line, grams, Source.user()));
+        }
+    }
+
+    /** −Σx ≥ Z − C. */
+    private record Room(MadeBatch made, Ratio grams) implements Condition {
+        @Override
+        public Obstacle.Kind kind() {
+            return Obstacle.Kind.VESSEL_FULL;
+        }
+
+        @Override
+        public String name() {
+            return "";
+        }
+
+        @Override
+        public <V> V coefficient(Reckoning<V> r, int unknown) {
+            return r.literal(-1);
+        }
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            return r.difference(r.known(made), r.given(ROOM, grams, Source.user()));
+        }
+    }
+}

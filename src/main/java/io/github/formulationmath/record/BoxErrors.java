@@ -1,0 +1,127 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Reckoning;
+import java.io.Serial;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Each mass lies in an interval of its own, and the total in another. A share rises with its own mass and falls with every
+ * other, so its extremes lie in the corners: {@code hi_i / (hi_i + Σ lo_j)} and {@code lo_i / (lo_i + Σ hi_j)}.
+ */
+final class BoxErrors implements PotErrors {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final List<Bounds> masses;
+    private final Bounds total;
+    private final Bounds sum;
+
+    private BoxErrors(List<Bounds> masses, Bounds total) {
+        this.masses = List.copyOf(masses);
+        this.total = total;
+        this.sum = masses.stream().reduce(Bounds.point(Ratio.ZERO), BoxErrors::sum);
+    }
+
+    private static BoxErrors of(List<Bounds> masses) {
+        return new BoxErrors(masses, Bounds.atLeast(Ratio.ZERO));
+    }
+
+    static BoxErrors of(PotErrors others) {
+        return of(IntStream.range(0, others.size()).mapToObj(others::massBounds).toList());
+    }
+
+    /** A line that nobody wrote down is anything up to what the readings around it, or the balance, leave room for. */
+    static BoxErrors withGuesses(PouredErrors poured, Readings readings, List<PotMass> masses) {
+        Ratio room = readings.plan()
+                .bench()
+                .balance()
+                .capacityUnder(readings.plan().bench().vessel())
+                .in(FormulationUnits.GRAM);
+        List<Bounds> bounds = new ArrayList<>();
+        for (int i = 0; i < masses.size(); i++) {
+            bounds.add(masses.get(i).isAssumed() ? guess(readings, masses.get(i), room) : poured.massBounds(i));
+        }
+        return of(bounds);
+    }
+
+    private static Bounds guess(Readings readings, PotMass mass, Ratio room) {
+        if (mass instanceof PotMass.PartOfDifference part) {
+            Ratio error = readings.plan().bench().balance().gramsPerDivision();
+            return Bounds.closed(
+                    Ratio.ZERO, part.whole().grams(Reckoning.plain()).plus(error));
+        }
+        return Bounds.closed(Ratio.ZERO, room);
+    }
+
+    /** The lossy line is what the others leave of the whole. */
+    static BoxErrors weighedAgain(PotErrors before, int lossy, Ratio content, Ratio error) {
+        List<Bounds> masses = new ArrayList<>(of(before).masses);
+        Bounds total = notBelow0(Bounds.closed(content.minus(error), content.plus(error)));
+        masses.set(lossy, Bounds.point(Ratio.ZERO));
+        Bounds others = masses.stream().reduce(Bounds.point(Ratio.ZERO), BoxErrors::sum);
+        masses.set(
+                lossy,
+                notBelow0(Bounds.closed(
+                        low(total).minus(high(others)), high(total).minus(low(others)))));
+        return new BoxErrors(masses, total);
+    }
+
+    @Override
+    public Bounds massBounds(int line) {
+        return masses.get(line);
+    }
+
+    @Override
+    public Bounds shareBounds(int line) {
+        Ratio low = low(masses.get(line));
+        Ratio high = high(masses.get(line));
+        // The others at their other end, and the whole no further out than it is known to be.
+        Ratio most = total.upper()
+                .map(high(sum).minus(high).plus(low)::min)
+                .orElse(high(sum).minus(high).plus(low));
+        Ratio least = low(sum).minus(low).plus(high).max(low(total)).max(high);
+        return Bounds.closed(
+                most.isZero() ? Ratio.ZERO : low.dividedBy(most.max(low)),
+                least.isZero() ? Ratio.ONE : high.dividedBy(least));
+    }
+
+    @Override
+    public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
+        // Two indications, each to half a step: after taring and after pouring.
+        Ratio step = balance.gramsPerDivision();
+        Bounds more = notBelow0(Bounds.closed(grams.minus(step), grams.plus(step)));
+        List<Bounds> all = new ArrayList<>(masses);
+        all.set(line.position() - 1, sum(all.get(line.position() - 1), more));
+        Bounds whole = total.upper().isPresent() ? sum(total, more) : total;
+        return new BoxErrors(all, whole);
+    }
+
+    @Override
+    public int size() {
+        return masses.size();
+    }
+
+    static Bounds sum(Bounds a, Bounds b) {
+        return Bounds.closed(low(a).plus(low(b)), high(a).plus(high(b)));
+    }
+
+    static Bounds notBelow0(Bounds bounds) {
+        return Bounds.closed(low(bounds).max(Ratio.ZERO), high(bounds).max(Ratio.ZERO));
+    }
+
+    private static Ratio low(Bounds bounds) {
+        return bounds.lower().orElseThrow();
+    }
+
+    private static Ratio high(Bounds bounds) {
+        return bounds.upper().orElseThrow();
+    }
+}

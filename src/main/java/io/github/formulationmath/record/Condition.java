@@ -1,0 +1,20 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.working.Reckoning;
+import java.io.Serializable;
+
+/** One condition {@code Σ a_j · u_j ≥ b} of a correction. Its numbers are relations, so that a proof can show them. */
+interface Condition extends Serializable {
+
+    /** What the condition is about, should it stand in the way. */
+    Obstacle.Kind kind();
+
+    /** The line or substance it is about. */
+    String name();
+
+    /** The coefficient a_j of an unknown. */
+    <V> V coefficient(Reckoning<V> r, int unknown);
+
+    /** The right side b. */
+    <V> V least(Reckoning<V> r);
+}

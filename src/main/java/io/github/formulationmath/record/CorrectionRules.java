@@ -1,0 +1,207 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.MassFraction;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a correction has to reach and what stands in its way: the tolerance of every line, caps on substances, lines that
+ * can no longer be added to, what is left in stock, and the room in the pot. The balance and the vessel of the bench limit
+ * the room in any case.
+ *
+ * <p>What has been weighed out but still stands apart in its own beaker is not in the pot: record its line as left out, and
+ * give what is there as its stock.
+ *
+ * <p>Example: {@code CorrectionRules.within(Tolerances.of("2 %")).freezing(emulsifier).withStock(oil, Amount.mass("12 g"))}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class CorrectionRules implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Tolerances tolerances;
+    private final Map<Substance, MassFraction> caps;
+    private final Set<FormulaLine> frozen;
+    private final Map<FormulaLine, Amount<Mass>> stock;
+    private final @Nullable Amount<Mass> room;
+
+    private CorrectionRules(
+            Tolerances tolerances,
+            Map<Substance, MassFraction> caps,
+            Set<FormulaLine> frozen,
+            Map<FormulaLine, Amount<Mass>> stock,
+            @Nullable Amount<Mass> room) {
+        this.tolerances = tolerances;
+        this.caps = Collections.unmodifiableMap(caps);
+        this.frozen = Collections.unmodifiableSet(frozen);
+        this.stock = Collections.unmodifiableMap(stock);
+        this.room = room;
+    }
+
+    /**
+     * Rules that ask for every line to be within its tolerance and know no obstacle but the bench.
+     *
+     * @param tolerances how far each line may be off
+     * @return the rules
+     */
+    public static CorrectionRules within(Tolerances tolerances) {
+        Objects.requireNonNull(tolerances, "tolerances");
+        return new CorrectionRules(tolerances, Map.of(), Set.of(), Map.of(), null);
+    }
+
+    /**
+     * The same rules with a cap that must be kept.
+     *
+     * @param substance the substance, whichever lines bring it in
+     * @param cap the most it may make up of everything in the pot
+     * @return the rules
+     */
+    public CorrectionRules withCap(Substance substance, MassFraction cap) {
+        Map<Substance, MassFraction> all = new LinkedHashMap<>(caps);
+        all.put(Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
+        return new CorrectionRules(tolerances, all, frozen, stock, room);
+    }
+
+    /**
+     * The same rules with a line that nothing can be added to any more, because its phase is emulsified, or cooled down.
+     *
+     * @param line the line
+     * @return the rules
+     */
+    public CorrectionRules freezing(FormulaLine line) {
+        Set<FormulaLine> all = new LinkedHashSet<>(frozen);
+        all.add(Objects.requireNonNull(line, "line"));
+        return new CorrectionRules(tolerances, caps, all, stock, room);
+    }
+
+    /**
+     * The same rules with what is left of an ingredient.
+     *
+     * @param line the line
+     * @param left how much can still be added, at least 0
+     * @return the rules
+     * @throws IllegalArgumentException if the amount is negative
+     */
+    public CorrectionRules withStock(FormulaLine line, Amount<Mass> left) {
+        Objects.requireNonNull(line, "line");
+        if (Objects.requireNonNull(left, "left").signum() < 0) {
+            throw new IllegalArgumentException("left is " + left + " of " + line.name() + ": a stock is at least 0");
+        }
+        Map<FormulaLine, Amount<Mass>> all = new LinkedHashMap<>(stock);
+        all.put(line, left);
+        return new CorrectionRules(tolerances, caps, frozen, all, room);
+    }
+
+    /**
+     * The same rules with the most that the pot can hold.
+     *
+     * @param content the largest mass of everything together, above 0
+     * @return the rules
+     * @throws IllegalArgumentException if the mass is not above 0
+     */
+    public CorrectionRules withRoomFor(Amount<Mass> content) {
+        if (Objects.requireNonNull(content, "content").signum() <= 0) {
+            throw new IllegalArgumentException("content is " + content + ": it must be above 0");
+        }
+        return new CorrectionRules(tolerances, caps, frozen, stock, content);
+    }
+
+    /**
+     * How far each line may be off.
+     *
+     * @return the tolerances
+     */
+    public Tolerances tolerances() {
+        return tolerances;
+    }
+
+    /**
+     * The caps.
+     *
+     * @return an unmodifiable map from substance to the most it may make up
+     */
+    public Map<Substance, MassFraction> caps() {
+        return caps;
+    }
+
+    /**
+     * The lines that nothing can be added to.
+     *
+     * @return an unmodifiable set
+     */
+    public Set<FormulaLine> frozen() {
+        return frozen;
+    }
+
+    /**
+     * What is left of the ingredients whose stock is known.
+     *
+     * @return an unmodifiable map from line to amount
+     */
+    public Map<FormulaLine, Amount<Mass>> stock() {
+        return stock;
+    }
+
+    /**
+     * The most that the pot can hold, if that was said.
+     *
+     * @return the largest content
+     */
+    public Optional<Amount<Mass>> room() {
+        return Optional.ofNullable(room);
+    }
+
+    /** The largest content in grams that these rules and a bench allow. */
+    Ratio roomOn(Bench bench) {
+        Ratio carried = bench.balance().capacityUnder(bench.vessel()).in(FormulationUnits.GRAM);
+        Ratio held = bench.vessel()
+                .workingVolume()
+                .flatMap(volume -> bench.productDensity().map(density -> density.massOf(volume)))
+                .map(mass -> mass.in(FormulationUnits.GRAM))
+                .orElse(carried);
+        Ratio said = room == null ? carried : room.in(FormulationUnits.GRAM);
+        return carried.min(held).min(said);
+    }
+
+    /** The same rules, once it is sure that every line in them is one of the formula. */
+    CorrectionRules checkedFor(MadeBatch made) {
+        List<FormulaLine> lines = made.plan().batch().formula().lines();
+        Stream.concat(frozen.stream(), stock.keySet().stream())
+                .filter(line -> !lines.contains(line))
+                .findFirst()
+                .ifPresent(line -> {
+                    throw new IllegalArgumentException(line + " is in the rules, and no line of \""
+                            + made.plan().batch().formula().name() + "\"");
+                });
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        return tolerances
+                + (caps.isEmpty() ? "" : ", caps " + caps)
+                + (frozen.isEmpty() ? "" : ", frozen " + frozen)
+                + (stock.isEmpty() ? "" : ", stock " + stock)
+                + (room == null ? "" : ", room for " + room);
+    }
+}

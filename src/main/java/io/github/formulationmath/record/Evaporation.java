@@ -1,0 +1,153 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+
+/**
+ * What went off from the pot, found by weighing it again: {@code E = Z − Z_now}, taken to be all from one line, usually the
+ * water. It is also what has to be added back.
+ *
+ * <p>Example: 400 g went in, the pot now holds 391.2 g: 8.8 g of water are to be added back. If they are not, a line that
+ * was 3 % is 12/391.2 = 3.07 % of what is left.
+ *
+ * <p>Oils, alcohol and perfume go off as well when they are hot; weigh covered, and weigh again when it is cool.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Evaporation implements Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol NOW = Symbol.of("Znow", "content-now", Kind.MASS);
+    private static final Symbol LOSS = Symbol.of("E", "evaporated-mass", Kind.MASS);
+
+    private final MadeBatch made;
+    private final Amount<Mass> contentNow;
+    private final FormulaLine line;
+    private final Ratio grams;
+
+    private Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine line) {
+        this.made = made;
+        this.contentNow = contentNow;
+        this.line = line;
+        this.grams = derive(Reckoning.plain());
+    }
+
+    /**
+     * The loss of a pot that was weighed again.
+     *
+     * @param made what had been put in
+     * @param contentNow what is in the pot now, without the vessel, above 0
+     * @param from the line that went off, usually the water
+     * @return the loss, at least 0
+     * @throws IllegalArgumentException if the content is not above 0, more than what was put in, or if more is missing
+     *     than there was of the line
+     */
+    public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
+        Objects.requireNonNull(made, "made").requireLine(Objects.requireNonNull(from, "from"));
+        if (Objects.requireNonNull(contentNow, "contentNow").signum() <= 0) {
+            throw new IllegalArgumentException("contentNow is " + contentNow + ": it must be above 0");
+        }
+        Evaporation loss = new Evaporation(made, contentNow, from);
+        if (loss.grams.signum() < 0) {
+            throw new IllegalArgumentException("contentNow is " + contentNow + ", more than the " + made.mass()
+                    + " that were put in: was the vessel weighed with it?");
+        }
+        Amount<Mass> there = made.lines().get(from.position() - 1).mass();
+        if (loss.loss().compareTo(there) > 0) {
+            throw new IllegalArgumentException("contentNow is " + contentNow + ", so that " + loss.loss()
+                    + " are missing, more than the " + there + " of " + from.name()
+                    + " that were put in: something else was lost; weigh again");
+        }
+        return loss;
+    }
+
+    /**
+     * What went off, and what has to be added back.
+     *
+     * @return the mass in grams, at least 0
+     */
+    public Amount<Mass> loss() {
+        return Amount.grams(grams);
+    }
+
+    /**
+     * The line that went off.
+     *
+     * @return the line
+     */
+    public FormulaLine from() {
+        return line;
+    }
+
+    /**
+     * What was in the pot when it was weighed again.
+     *
+     * @return the content as given
+     */
+    public Amount<Mass> contentNow() {
+        return contentNow;
+    }
+
+    /**
+     * What is in the pot if nothing is added back: less of the one line, and larger shares of all others.
+     *
+     * @return the concentrated batch
+     */
+    public MadeBatch notAddedBack() {
+        int index = line.position() - 1;
+        // The pot is weighed with one indication after taring and one now, each to half a step.
+        Ratio error = made.plan().bench().balance().gramsPerDivision();
+        PotErrors errors = made.errors().weighedAgain(index, contentNow.in(FormulationUnits.GRAM), error);
+        return made.after(
+                each -> each.line().position() == line.position()
+                        ? new PotMass.Less(each, this)
+                        : new PotMass.Same(each),
+                errors);
+    }
+
+    /**
+     * What is in the pot after adding back.
+     *
+     * @param read what was added, as the display read it
+     * @return the batch made up again
+     */
+    public MadeBatch addedBack(Amount<Mass> read) {
+        return notAddedBack().plus(List.of(LineAddition.of(line, read)));
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.evaporated-mass", line.name());
+    }
+
+    @Override
+    public Ratio result() {
+        return grams;
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        V now = r.given(NOW, contentNow.in(FormulationUnits.GRAM), Source.written(contentNow.toString()));
+        return r.named(LOSS, r.difference(r.known(made), now));
+    }
+
+    @Override
+    public String toString() {
+        return loss() + " of " + line.name() + " went off";
+    }
+}

@@ -1,0 +1,118 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Comparison;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Why the answer of a linear program is the smallest: all conditions are kept, and added up with their multipliers they ask
+ * for no less. This is the relation behind the reported total.
+ */
+record LinearProof(List<Condition> conditions, List<Unknown> unknowns, LinearAnswer.Optimal answer, Symbol total)
+        implements Serializable {
+
+    private static final Symbol MULTIPLIER = Symbol.of("λ", "multiplier", Kind.NUMBER);
+
+    /** An unknown with its letter, its index and its cost. */
+    record Unknown(String letter, String meaning, Kind kind, String subscript, String name, Ratio cost)
+            implements Serializable {
+
+        <V> V given(Reckoning<V> r, Ratio value) {
+            return r.given(Symbol.of(letter, meaning, kind), Subject.of(subscript, name), value, Source.user());
+        }
+    }
+
+    /** The program that conditions amount to. */
+    static LinearProgram program(List<Condition> conditions, List<Ratio> costs) {
+        Reckoning<Ratio> plain = Reckoning.plain();
+        List<LinearProgram.Row> rows = new ArrayList<>();
+        for (Condition condition : conditions) {
+            List<Ratio> coefficients = new ArrayList<>(costs.size());
+            for (int j = 0; j < costs.size(); j++) {
+                coefficients.add(condition.coefficient(plain, j));
+            }
+            rows.add(new LinearProgram.Row(coefficients, condition.least(plain)));
+        }
+        return new LinearProgram(costs, rows);
+    }
+
+    <V> V derive(Reckoning<V> r) {
+        r.note(() -> Phrase.of("note.linear-program"));
+        conditions.forEach(condition -> holds(r, condition));
+        for (int j = 0; j < unknowns.size(); j++) {
+            column(r, j);
+        }
+        V least = r.named(total, combined(r));
+        List<V> costs = new ArrayList<>();
+        for (int j = 0; j < unknowns.size(); j++) {
+            if (!unknowns.get(j).cost().isZero() && !answer.values().get(j).isZero()) {
+                V value = unknowns.get(j).given(r, answer.values().get(j));
+                costs.add(
+                        unknowns.get(j).cost().equals(Ratio.ONE)
+                                ? value
+                                : r.product(r.literal(unknowns.get(j).cost()), value));
+            }
+        }
+        if (!costs.isEmpty()) {
+            r.holds(r.sum(costs), Comparison.EQUAL, least);
+        }
+        return least;
+    }
+
+    /** Σ a_j·u_j ≥ b at the answer. */
+    private <V> void holds(Reckoning<V> r, Condition condition) {
+        List<V> terms = new ArrayList<>();
+        for (int j = 0; j < unknowns.size(); j++) {
+            if (!answer.values().get(j).isZero()) {
+                V coefficient = condition.coefficient(r, j);
+                if (!r.number(coefficient).isZero()) {
+                    terms.add(r.product(
+                            coefficient,
+                            unknowns.get(j).given(r, answer.values().get(j))));
+                }
+            }
+        }
+        V least = condition.least(r);
+        r.holds(terms.isEmpty() ? r.literal(0) : r.sum(terms), Comparison.AT_LEAST, least);
+    }
+
+    /** Σ λ_k·a_kj ≤ c_j for one unknown. */
+    private <V> void column(Reckoning<V> r, int j) {
+        List<V> terms = new ArrayList<>();
+        for (int k = 0; k < conditions.size(); k++) {
+            if (!answer.multipliers().get(k).isZero()) {
+                V coefficient = conditions.get(k).coefficient(r, j);
+                if (!r.number(coefficient).isZero()) {
+                    terms.add(r.product(multiplier(r, k), coefficient));
+                }
+            }
+        }
+        if (!terms.isEmpty()) {
+            r.holds(r.sum(terms), Comparison.AT_MOST, r.literal(unknowns.get(j).cost()));
+        }
+    }
+
+    /** Σ λ_k·b_k. */
+    private <V> V combined(Reckoning<V> r) {
+        List<V> terms = new ArrayList<>();
+        for (int k = 0; k < conditions.size(); k++) {
+            if (!answer.multipliers().get(k).isZero()) {
+                terms.add(r.product(multiplier(r, k), conditions.get(k).least(r)));
+            }
+        }
+        return r.sum(terms);
+    }
+
+    private <V> V multiplier(Reckoning<V> r, int k) {
+        Subject subject = Subject.of(Integer.toString(k + 1), conditions.get(k).name());
+        return r.given(MULTIPLIER, subject, answer.multipliers().get(k), Source.user());
+    }
+}

@@ -1,0 +1,221 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import javax.measure.quantity.Mass;
+
+/**
+ * What is in the pot: the mass of every line as the readings tell it, or as later additions and losses left it. Its
+ * {@link #result()} is the mass of everything, {@code Z = Σ z_i}.
+ *
+ * <p>Example: {@code MadeBatch.of(readings).line("Glycerin").check(Tolerances.of("5 %")).verdict()}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class MadeBatch implements Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final WeighingPlan plan;
+    private final PotSymbols symbols;
+    private final List<MadeLine> lines;
+    private final PotErrors errors;
+    private final Ratio grams;
+
+    private MadeBatch(WeighingPlan plan, PotSymbols symbols, List<PotMass> masses, PotErrors errors) {
+        this.plan = plan;
+        this.symbols = symbols;
+        this.errors = errors;
+        List<MadeLine> all = new ArrayList<>(masses.size());
+        for (int i = 0; i < masses.size(); i++) {
+            FormulaLine line = plan.batch().formula().lines().get(i);
+            all.add(new MadeLine(this, line, masses.get(i)));
+        }
+        this.lines = Collections.unmodifiableList(all);
+        this.grams = derive(Reckoning.plain());
+    }
+
+    /**
+     * What the readings put into the pot.
+     *
+     * @param readings the readings
+     * @return the batch as made
+     * @throws IllegalArgumentException if nothing was put in at all
+     */
+    public static MadeBatch of(Readings readings) {
+        Objects.requireNonNull(readings, "readings");
+        MadeBatch made = new MadeBatch(readings.plan(), new PotSymbols(0), readings.masses(), PotErrors.of(readings));
+        if (made.grams.isZero()) {
+            throw new IllegalArgumentException("the readings add up to 0: nothing was made");
+        }
+        return made;
+    }
+
+    /**
+     * The pot after more was weighed in, each addition into the tared pot on the balance of the bench.
+     *
+     * @param additions what was added, as the display read it
+     * @return what is in the pot then
+     * @throws IllegalArgumentException if an addition is of no line of the formula, or a line has two
+     */
+    public MadeBatch plus(List<LineAddition> additions) {
+        Map<Integer, Ratio> byLine = new HashMap<>();
+        PotErrors after = errors;
+        for (LineAddition addition : List.copyOf(Objects.requireNonNull(additions, "additions"))) {
+            Ratio more = addition.mass().in(FormulationUnits.GRAM);
+            requireLine(addition.line());
+            if (byLine.putIfAbsent(addition.line().position(), more) != null) {
+                throw new IllegalArgumentException(
+                        "additions has " + addition.line().name() + " twice: add the two up");
+            }
+            after = after.plus(addition.line(), more, plan.bench().balance());
+        }
+        Symbol symbol = symbols.next().added();
+        return after(
+                line -> new PotMass.Plus(line, byLine.getOrDefault(line.line().position(), Ratio.ZERO), symbol), after);
+    }
+
+    void requireLine(FormulaLine line) {
+        if (!plan.batch().formula().lines().contains(line)) {
+            throw new IllegalArgumentException(
+                    line + " is no line of \"" + plan.batch().formula().name() + "\"");
+        }
+    }
+
+    /** The pot after something happened to its lines, each known to within the same errors as before and some more. */
+    MadeBatch after(Function<MadeLine, PotMass> change, PotErrors newErrors) {
+        return new MadeBatch(plan, symbols.next(), lines.stream().map(change).toList(), newErrors);
+    }
+
+    /**
+     * What was to be made, and on which bench.
+     *
+     * @return the plan
+     */
+    public WeighingPlan plan() {
+        return plan;
+    }
+
+    /**
+     * The mass of everything in the pot.
+     *
+     * @return the mass in grams, above 0
+     */
+    public Amount<Mass> mass() {
+        return Amount.grams(grams);
+    }
+
+    /**
+     * The lines in the order of the formula.
+     *
+     * @return an unmodifiable list
+     */
+    public List<MadeLine> lines() {
+        return lines;
+    }
+
+    /**
+     * The line of an ingredient.
+     *
+     * @param ingredientName the name of the ingredient
+     * @return its line
+     * @throws IllegalArgumentException if no line has it, or several phases do
+     */
+    public MadeLine line(String ingredientName) {
+        return lines.get(plan.batch().formula().line(ingredientName).position() - 1);
+    }
+
+    /**
+     * Holds every line against its tolerance.
+     *
+     * @param tolerances how far each line may be off
+     * @return one check per line, in the order of the formula
+     */
+    public List<LineCheck> check(Tolerances tolerances) {
+        Objects.requireNonNull(tolerances, "tolerances");
+        return lines.stream().map(line -> line.check(tolerances)).toList();
+    }
+
+    /**
+     * What was made, written down as a formula in masses, to be checked against limits or made again. Lines of which
+     * nothing was put in are left out.
+     *
+     * @return the formula of the pot
+     */
+    public Formula asFormula() {
+        MassFormula masses = Formula.inMasses(plan.batch().formula().name());
+        for (Phase phase : plan.batch().formula().phases()) {
+            List<MadeLine> there = phase.lines().stream()
+                    .map(line -> lines.get(line.position() - 1))
+                    .filter(line -> line.mass().signum() > 0)
+                    .toList();
+            if (!there.isEmpty()) {
+                masses.phase(phase.name());
+                there.forEach(line -> masses.line(line.line().ingredient(), line.mass()));
+            }
+        }
+        return masses.build();
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.made-total");
+    }
+
+    @Override
+    public Ratio result() {
+        return grams;
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        List<V> masses = new ArrayList<>(lines.size());
+        for (MadeLine line : lines) {
+            masses.add(r.known(line));
+        }
+        return r.named(symbols.total(), r.sum(masses));
+    }
+
+    PotSymbols symbols() {
+        return symbols;
+    }
+
+    PotErrors errors() {
+        return errors;
+    }
+
+    Bounds shareBounds(MadeLine line) {
+        return errors.shareBounds(line.line().position() - 1);
+    }
+
+    Bounds massBounds(MadeLine line) {
+        return errors.massBounds(line.line().position() - 1);
+    }
+
+    @Override
+    public String toString() {
+        return plan.batch().formula().name() + " as made: " + lines;
+    }
+}

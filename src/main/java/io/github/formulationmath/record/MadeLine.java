@@ -1,0 +1,183 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.working.Working;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+
+/**
+ * One line of what was made: its mass z in the pot, its share v = z/Z of everything in the pot, and how far both are from
+ * what was planned.
+ *
+ * <p>Example: 12.3 g read of 12 g planned in a pot of 400 g make a share of 3.075 % where 3 % was asked for, 2.5 % too
+ * much of it.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class MadeLine implements Subject, Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol DEVIATION = Symbol.of("Δ", "mass-deviation", Kind.MASS);
+
+    private final MadeBatch made;
+    private final FormulaLine line;
+    private final PotMass origin;
+    private final Ratio grams;
+
+    MadeLine(MadeBatch made, FormulaLine line, PotMass origin) {
+        this.made = made;
+        this.line = line;
+        this.origin = origin;
+        this.grams = origin.grams(Reckoning.plain());
+    }
+
+    /**
+     * The line of the formula.
+     *
+     * @return the line
+     */
+    public FormulaLine line() {
+        return line;
+    }
+
+    /**
+     * The mass in the pot as read.
+     *
+     * @return the mass in grams, at least 0
+     */
+    public Amount<Mass> mass() {
+        return Amount.grams(grams);
+    }
+
+    /**
+     * Between which masses the true one lies, as far as the display tells.
+     *
+     * @return the interval in grams
+     */
+    public Bounds massBounds() {
+        return made.massBounds(this);
+    }
+
+    /**
+     * Whether nobody wrote the mass down, so that {@link #mass()} is a guess from the plan.
+     *
+     * @return true for a guess
+     */
+    public boolean isAssumed() {
+        return origin.isAssumed();
+    }
+
+    /**
+     * The share of everything in the pot.
+     *
+     * @return the mass fraction, exact for the readings as they are
+     */
+    public MassFraction share() {
+        return MassFraction.of(share(Reckoning.plain()));
+    }
+
+    /**
+     * How {@link #share()} comes about.
+     *
+     * @return the working
+     */
+    public Working shareWorking() {
+        return Working.of(Phrase.of("question.made-share", name()), share(Reckoning.plain()), this::share);
+    }
+
+    /**
+     * Between which shares the true one lies, as far as the display tells.
+     *
+     * @return the interval as fractions of one: the true extremes
+     */
+    public Bounds shareBounds() {
+        return made.shareBounds(this);
+    }
+
+    /**
+     * How far the mass is from the exact mass planned.
+     *
+     * @return made minus planned, in grams; negative if there is too little
+     */
+    public Amount<Mass> deviation() {
+        return Amount.grams(deviation(Reckoning.plain()));
+    }
+
+    /**
+     * How {@link #deviation()} comes about.
+     *
+     * @return the working
+     */
+    public Working deviationWorking() {
+        return Working.of(Phrase.of("question.mass-deviation", name()), deviation(Reckoning.plain()), this::deviation);
+    }
+
+    /**
+     * Holds the share against a tolerance.
+     *
+     * @param tolerances how far each line may be off
+     * @return the check with its verdict
+     */
+    public LineCheck check(Tolerances tolerances) {
+        return new LineCheck(
+                this, Objects.requireNonNull(tolerances, "tolerances").of(line));
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.made-mass", name());
+    }
+
+    @Override
+    public Ratio result() {
+        return grams;
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        return r.named(made.symbols().mass(), line, origin.grams(r));
+    }
+
+    <V> V share(Reckoning<V> r) {
+        return r.named(made.symbols().share(), line, r.quotient(r.known(this), r.known(made)));
+    }
+
+    private <V> V deviation(Reckoning<V> r) {
+        V planned = r.known(made.plan().batch().lines().get(line.position() - 1));
+        return r.named(DEVIATION, line, r.difference(r.known(this), planned));
+    }
+
+    Symbol symbol() {
+        return made.symbols().mass();
+    }
+
+    @Override
+    public String subscript() {
+        return line.subscript();
+    }
+
+    @Override
+    public String name() {
+        return line.name();
+    }
+
+    @Override
+    public String toString() {
+        return name() + " " + mass();
+    }
+}

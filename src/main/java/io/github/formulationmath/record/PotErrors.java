@@ -1,0 +1,36 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.weighing.Balance;
+import java.io.Serializable;
+import java.util.List;
+
+/** What the displays hide: where the mass and the share of each line in the pot are sure to lie. */
+sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors {
+
+    /** The mass of a line in grams; lines count from 0. */
+    Bounds massBounds(int line);
+
+    /** The share of a line. */
+    Bounds shareBounds(int line);
+
+    /** The same after something more was weighed in on a balance, tared before it. */
+    PotErrors plus(FormulaLine line, Ratio grams, Balance balance);
+
+    /** How many lines there are. */
+    int size();
+
+    /** The errors behind readings. */
+    static PotErrors of(Readings readings) {
+        PouredErrors poured = PouredErrors.of(readings);
+        List<PotMass> masses = readings.masses();
+        return masses.stream().anyMatch(PotMass::isAssumed) ? BoxErrors.withGuesses(poured, readings, masses) : poured;
+    }
+
+    /** The same once the whole pot was weighed: what is missing of it went off from one line. */
+    default PotErrors weighedAgain(int lossy, Ratio contentGrams, Ratio error) {
+        return BoxErrors.weighedAgain(this, lossy, contentGrams, error);
+    }
+}

@@ -1,0 +1,137 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** How the mass of one line in the pot came about. */
+sealed interface PotMass extends Serializable {
+
+    /** What the display read. */
+    Symbol READING = Symbol.of("b", "display-reading", Kind.MASS);
+
+    /** The mass in grams. */
+    <V> V grams(Reckoning<V> r);
+
+    /** Whether the mass is a guess because nobody wrote it down. */
+    default boolean isAssumed() {
+        return false;
+    }
+
+    static PotMass of(Reading reading) {
+        return reading.kind() == Reading.Kind.LEFT_OUT ? new Nothing() : new Shown(reading);
+    }
+
+    private static <V> V read(Reckoning<V> r, Reading reading) {
+        Ratio grams = reading.shown().orElseThrow().in(FormulationUnits.GRAM);
+        return r.given(
+                READING,
+                reading.line(),
+                grams,
+                Source.written(reading.shown().get().toString()));
+    }
+
+    /** Not put in. */
+    record Nothing() implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return r.literal(0);
+        }
+    }
+
+    /** Tared before it, the display shows the line alone. */
+    record Shown(Reading reading) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return read(r, reading);
+        }
+    }
+
+    /** Tared once: the reading minus the one before it. */
+    record Difference(@Nullable Reading before, Reading reading) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return before == null ? read(r, reading) : r.difference(read(r, reading), read(r, before));
+        }
+    }
+
+    /** Several lines came to one difference; it is shared out as the formula has them. */
+    record PartOfDifference(Difference whole, List<FormulaLine> together, FormulaLine line) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            r.note(() -> Phrase.of("note.assumed-shared", line.name()));
+            List<V> shares = new ArrayList<>();
+            together.forEach(each -> shares.add(r.known(each)));
+            return r.quotient(r.product(whole.grams(r), r.known(line)), r.sum(shares));
+        }
+
+        @Override
+        public boolean isAssumed() {
+            return true;
+        }
+    }
+
+    /** Nobody knows; taken as planned. */
+    record Planned(BatchLine line) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            r.note(() -> Phrase.of("note.assumed-planned", line.name()));
+            return r.known(line);
+        }
+
+        @Override
+        public boolean isAssumed() {
+            return true;
+        }
+    }
+
+    /** What was there and something more. */
+    record Plus(MadeLine before, Ratio added, Symbol symbol) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            V there = r.known(before);
+            return added.isZero() ? there : r.sum(there, r.given(symbol, before.line(), added, Source.user()));
+        }
+
+        @Override
+        public boolean isAssumed() {
+            return before.isAssumed();
+        }
+    }
+
+    /** What was there. */
+    record Same(MadeLine before) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return r.known(before);
+        }
+
+        @Override
+        public boolean isAssumed() {
+            return before.isAssumed();
+        }
+    }
+
+    /** What was there without the water that went off. */
+    record Less(MadeLine before, Evaporation loss) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return r.difference(r.known(before), r.known(loss));
+        }
+
+        @Override
+        public boolean isAssumed() {
+            return before.isAssumed();
+        }
+    }
+}

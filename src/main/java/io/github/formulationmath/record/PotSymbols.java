@@ -1,0 +1,32 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Symbol;
+
+/** The letters for what is in the pot; each mending has its own, so that before and after can meet in one working. */
+record PotSymbols(int stage) implements java.io.Serializable {
+
+    Symbol mass() {
+        return Symbol.of("z" + mark(), "made-mass", Kind.MASS);
+    }
+
+    Symbol total() {
+        return Symbol.of("Z" + mark(), "made-total", Kind.MASS);
+    }
+
+    Symbol share() {
+        return Symbol.of("v" + mark(), "made-share", Kind.SHARE);
+    }
+
+    Symbol added() {
+        return Symbol.of("x" + mark(), "added-mass", Kind.MASS);
+    }
+
+    PotSymbols next() {
+        return new PotSymbols(stage + 1);
+    }
+
+    private String mark() {
+        return stage == 0 ? "" : Integer.toString(stage);
+    }
+}

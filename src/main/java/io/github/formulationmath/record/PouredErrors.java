@@ -1,0 +1,104 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Subject;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** Everything in the pot was weighed in, one addition after another: the errors are those of the weighings together. */
+final class PouredErrors implements PotErrors {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    /** Above this many lines shares get the wider bounds of a box: the exact ones cost all lines for every line. */
+    private static final int EXACT_SHARES = 500;
+
+    private record Pour(int line, String name, Ratio grams, Balance balance, WeighingMethod method)
+            implements Serializable {
+
+        Addition addition() {
+            return Addition.of(name, Amount.grams(grams), Amount.grams(grams), balance)
+                    .by(method);
+        }
+    }
+
+    private final int size;
+    private final List<Pour> pours;
+    private transient volatile @Nullable MadeMasses masses;
+
+    private PouredErrors(int size, List<Pour> pours) {
+        this.size = size;
+        this.pours = List.copyOf(pours);
+    }
+
+    static PouredErrors of(Readings readings) {
+        List<PotMass> masses = readings.masses();
+        List<Pour> pours = new ArrayList<>();
+        for (Reading reading : readings.taken()) {
+            int i = reading.line().position() - 1;
+            if (reading.kind() == Reading.Kind.SHOWN) {
+                Ratio grams = masses.get(i).grams(Reckoning.plain());
+                pours.add(new Pour(i, reading.line().name(), grams, readings.balanceOf(reading), readings.method()));
+            }
+        }
+        return new PouredErrors(masses.size(), pours);
+    }
+
+    @Override
+    public Bounds massBounds(int line) {
+        Bounds sum = Bounds.point(Ratio.ZERO);
+        for (int k = 0; k < pours.size(); k++) {
+            if (pours.get(k).line() == line) {
+                sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
+            }
+        }
+        return sum;
+    }
+
+    @Override
+    public Bounds shareBounds(int line) {
+        if (size > EXACT_SHARES) {
+            return BoxErrors.of(this).shareBounds(line);
+        }
+        List<Ratio> strengths = pours.stream()
+                .map(pour -> pour.line() == line ? Ratio.ONE : Ratio.ZERO)
+                .toList();
+        return masses().madeShare(Subject.of("", ""), strengths).bounds();
+    }
+
+    @Override
+    public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
+        List<Pour> more = new ArrayList<>(pours);
+        more.add(new Pour(line.position() - 1, line.name(), grams, balance, WeighingMethod.TARE_EACH));
+        return new PouredErrors(size, more);
+    }
+
+    @Override
+    public int size() {
+        return size;
+    }
+
+    private MadeMasses masses() {
+        MadeMasses known = masses;
+        if (known == null) {
+            known = MadeMasses.of(IntStream.range(0, pours.size())
+                    .mapToObj(k -> pours.get(k).addition())
+                    .toList());
+            masses = known;
+        }
+        return known;
+    }
+}

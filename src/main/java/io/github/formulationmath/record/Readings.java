@@ -1,0 +1,167 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All readings of a batch, in the order in which they were taken, checked against what a display can show.
+ *
+ * <p>Tared before each line, a reading is the line itself; cumulative, it is everything so far. A line without a reading
+ * counts as not written down.
+ *
+ * <p>Example: {@code Readings.of(plan, WeighingMethod.TARE_EACH, List.of(Reading.of(line, "12.3 g"), …))}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Readings implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final WeighingPlan plan;
+    private final WeighingMethod method;
+    private final List<Reading> taken;
+
+    private Readings(WeighingPlan plan, WeighingMethod method, List<Reading> taken) {
+        this.plan = plan;
+        this.method = method;
+        this.taken = taken;
+    }
+
+    /**
+     * Checks readings.
+     *
+     * @param plan what was to be weighed, and on which bench
+     * @param method how it was weighed
+     * @param readings the readings in the order in which they were taken, at most one per line
+     * @return the readings
+     * @throws IllegalArgumentException if a reading is of no line of the formula, a line has two, a reading is no multiple
+     *     of the step of the display or more than the balance carries, a cumulative reading is below the one before it or
+     *     on another balance, or a time lies before the previous one
+     */
+    public static Readings of(WeighingPlan plan, WeighingMethod method, List<Reading> readings) {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(method, "method");
+        List<Reading> taken = List.copyOf(Objects.requireNonNull(readings, "readings"));
+        new ReadingsCheck(plan, method).check(taken);
+        return new Readings(plan, method, taken);
+    }
+
+    /**
+     * What was to be weighed.
+     *
+     * @return the plan
+     */
+    public WeighingPlan plan() {
+        return plan;
+    }
+
+    /**
+     * How it was weighed.
+     *
+     * @return the method
+     */
+    public WeighingMethod method() {
+        return method;
+    }
+
+    /**
+     * The readings that were taken, in order.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Reading> taken() {
+        return taken;
+    }
+
+    /**
+     * The lines whose mass nobody wrote down.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<FormulaLine> missing() {
+        Set<Integer> known = taken.stream()
+                .filter(reading -> reading.kind() != Reading.Kind.NOT_WRITTEN_DOWN)
+                .map(reading -> reading.line().position())
+                .collect(Collectors.toSet());
+        return plan.batch().formula().lines().stream()
+                .filter(line -> !known.contains(line.position()))
+                .toList();
+    }
+
+    Balance balanceOf(Reading reading) {
+        return reading.balance().orElse(plan.bench().balance());
+    }
+
+    /** How the mass of each line follows from the readings, in the order of the formula. */
+    List<PotMass> masses() {
+        PotMass[] masses = new PotMass[plan.lines().size()];
+        Arrays.setAll(masses, i -> new PotMass.Planned(plan.batch().lines().get(i)));
+        if (method == WeighingMethod.CUMULATIVE) {
+            fillDifferences(masses);
+        } else {
+            taken.stream()
+                    .filter(reading -> reading.kind() != Reading.Kind.NOT_WRITTEN_DOWN)
+                    .forEach(reading -> masses[index(reading)] = PotMass.of(reading));
+        }
+        return List.of(masses);
+    }
+
+    /** A reading that follows on lines not written down is of all of them together. */
+    private void fillDifferences(PotMass[] masses) {
+        Reading before = null;
+        List<FormulaLine> together = new ArrayList<>();
+        for (Reading reading : taken) {
+            if (reading.kind() == Reading.Kind.LEFT_OUT) {
+                masses[index(reading)] = PotMass.of(reading);
+                continue;
+            }
+            together.add(reading.line());
+            if (reading.kind() == Reading.Kind.SHOWN) {
+                PotMass.Difference difference = new PotMass.Difference(before, reading);
+                for (FormulaLine line : together) {
+                    masses[line.position() - 1] = together.size() == 1
+                            ? difference
+                            : new PotMass.PartOfDifference(difference, List.copyOf(together), line);
+                }
+                before = reading;
+                together.clear();
+            }
+        }
+    }
+
+    private static int index(Reading reading) {
+        return reading.line().position() - 1;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Readings that
+                && method == that.method
+                && taken.equals(that.taken)
+                && plan.bench().equals(that.plan.bench())
+                && plan.batch().mass().equals(that.plan.batch().mass())
+                && plan.batch().formula().equals(that.plan.batch().formula());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(method, taken, plan.batch().formula());
+    }
+
+    @Override
+    public String toString() {
+        return method + " " + taken;
+    }
+}

@@ -1,0 +1,121 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import javax.measure.quantity.Mass;
+
+/** What no display can have shown in that order is a mistake, and is said before anything is computed from it. */
+record ReadingsCheck(WeighingPlan plan, WeighingMethod method) {
+
+    void check(List<Reading> readings) {
+        Set<Integer> seen = new HashSet<>();
+        readings.forEach(reading -> requireLine(reading, seen));
+        requireTimesInOrder(readings);
+        readings.forEach(reading -> reading.requireOnDisplayOf(balance(reading)));
+        switch (method) {
+            case CUMULATIVE -> requireRising(readings, seen);
+            case TARE_EACH -> requireCarriedTogether(readings);
+            case FROM_BOAT ->
+                readings.forEach(reading ->
+                        requireCarried(reading, shown(reading), balance(reading).capacity()));
+        }
+    }
+
+    private void requireLine(Reading reading, Set<Integer> seen) {
+        FormulaLine line = reading.line();
+        List<FormulaLine> lines = plan.batch().formula().lines();
+        if (line.position() > lines.size() || !lines.get(line.position() - 1).equals(line)) {
+            throw new IllegalArgumentException("a reading is given for " + line + ", which is no line of \""
+                    + plan.batch().formula().name() + "\"");
+        }
+        if (!seen.add(line.position())) {
+            throw new IllegalArgumentException(
+                    "two readings are given for " + line.name() + ": add up what was poured in several goes");
+        }
+    }
+
+    private static void requireTimesInOrder(List<Reading> readings) {
+        Instant before = Instant.MIN;
+        for (Reading reading : readings) {
+            Instant time = reading.time().orElse(before);
+            if (time.isBefore(before)) {
+                throw new IllegalArgumentException("the reading of "
+                        + reading.line().name() + " was taken at " + time
+                        + ", before the one that precedes it (" + before + "): put the readings into the order in which"
+                        + " they were taken");
+            }
+            before = time;
+        }
+    }
+
+    private void requireRising(List<Reading> readings, Set<Integer> seen) {
+        plan.batch().formula().lines().stream()
+                .filter(line -> !seen.contains(line.position()))
+                .findFirst()
+                .ifPresent(line -> {
+                    throw new IllegalArgumentException("no reading is given for " + line.name()
+                            + ": cumulative readings need every line at its place in the order; give leftOut(line) or"
+                            + " notWrittenDown(line) for it");
+                });
+        Amount<Mass> before = null;
+        for (Reading reading : readings) {
+            if (reading.balance().isPresent()) {
+                throw new IllegalArgumentException(
+                        reading + " was read on another balance: cumulative readings are" + " taken on one");
+            }
+            if (reading.kind() != Reading.Kind.SHOWN) {
+                continue;
+            }
+            Amount<Mass> shown = shown(reading);
+            if (before != null && shown.compareTo(before) < 0) {
+                throw new IllegalArgumentException("the cumulative reading after "
+                        + reading.line().name() + " is " + shown + ", below the one before it (" + before
+                        + "): something was taken out or the balance was tared; weigh again, or record it as tared"
+                        + " readings");
+            }
+            requireCarried(
+                    reading,
+                    shown,
+                    plan.bench().balance().capacityUnder(plan.bench().vessel()));
+            before = shown;
+        }
+    }
+
+    /** Tared or not, everything so far rests on the pan; lines weighed elsewhere do not count, for they may be added later. */
+    private void requireCarriedTogether(List<Reading> readings) {
+        Amount<Mass> most = plan.bench().balance().capacityUnder(plan.bench().vessel());
+        Amount<Mass> soFar = most.minus(most);
+        for (Reading reading : readings) {
+            if (reading.balance().isPresent()) {
+                requireCarried(reading, shown(reading), balance(reading).capacity());
+            } else {
+                soFar = soFar.plus(shown(reading));
+                requireCarried(reading, soFar, most);
+            }
+        }
+    }
+
+    private static void requireCarried(Reading reading, Amount<Mass> load, Amount<Mass> most) {
+        if (load.compareTo(most) > 0) {
+            throw new IllegalArgumentException("with " + reading.line().name() + " the load is " + load
+                    + ", which overloads the balance by " + load.minus(most) + " (it carries " + most
+                    + " besides the vessel): no such reading can have been taken; look for a slip of the pen");
+        }
+    }
+
+    private Balance balance(Reading reading) {
+        return reading.balance().orElse(plan.bench().balance());
+    }
+
+    private static Amount<Mass> shown(Reading reading) {
+        return reading.shown().orElse(Amount.grams(Ratio.ZERO));
+    }
+}

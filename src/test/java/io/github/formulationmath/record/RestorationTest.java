@@ -1,0 +1,117 @@
+package io.github.formulationmath.record;
+
+import static io.github.formulationmath.record.Lotion.g;
+import static io.github.formulationmath.record.Lotion.line;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.support.WorkingAssertions;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import org.junit.jupiter.api.Test;
+
+final class RestorationTest {
+
+    private static final CorrectionRules RULES = CorrectionRules.within(Tolerances.of("2 %"));
+
+    @Test
+    void the_line_poured_over_sets_the_new_batch() {
+        // 13.5 g of glycerin at 3 % make 450 g; the water then takes 79 % of it, 355.5 g.
+        MadeBatch made = Lotion.made("316.0", "13.5", "48.0", "20.0", "4.0");
+        Restoration restoration = Restoration.of(made, RULES);
+        assertThat(restoration.newMass()).isEqualTo(g("450"));
+        assertThat(restoration.bindingLine()).isEqualTo(line("Glycerin"));
+        assertThat(restoration.addition(line("Aqua"))).isEqualTo(g("39.5"));
+        assertThat(restoration.addition(line("Avena Sativa Kernel Oil"))).isEqualTo(g("6"));
+        assertThat(restoration.additions()).hasSize(4);
+        assertThat(restoration.isPossible()).isTrue();
+        WorkingAssertions.assertSelfChecking(restoration);
+        WorkingAssertions.assertSelfChecking(restoration.additionWorking(line("Aqua")));
+        restoration
+                .after()
+                .lines()
+                .forEach(each -> assertThat(each.share()).isEqualTo(each.line().share()));
+        WorkingAssertions.assertSelfChecking(restoration.after());
+        assertThat(restoration.onDisplay().quality()).isEqualTo(DisplayedAdditions.Quality.WITHIN);
+    }
+
+    @Test
+    void what_stands_in_the_way_is_said_with_what_is_missing() {
+        MadeBatch made = Lotion.made("316.0", "13.5", "48.0", "20.0", "4.0");
+        Restoration restoration = Restoration.of(
+                made,
+                RULES.freezing(line("Glyceryl Stearate SE"))
+                        .withStock(line("Avena Sativa Kernel Oil"), g("5"))
+                        .withRoomFor(g("430")));
+        assertThat(restoration.obstacles())
+                .containsExactlyInAnyOrder(
+                        new Obstacle(Obstacle.Kind.STOCK_OUT, "Avena Sativa Kernel Oil", g("1")),
+                        new Obstacle(Obstacle.Kind.LINE_FROZEN, "Glyceryl Stearate SE", g("2.5")),
+                        new Obstacle(Obstacle.Kind.VESSEL_FULL, "", g("20")));
+        assertThat(restoration.isPossible()).isFalse();
+    }
+
+    /**
+     * Dilution read backwards. US Army Medical Department, Subcourse MD0802, Pharmaceutical Calculations, Example Problems
+     * 109: 454 g of a 20 % ointment diluted to 14 % weigh 648.57142 g. Here the ointment is what is in the pot and the
+     * base was left out.
+     */
+    @Test
+    void a_dilution_of_the_handbook_is_a_restoration() {
+        Formula ointment = Formula.inPercent("Ointment, 14 % active")
+                .line("Active ointment, 20 %", "70 %")
+                .quantitySufficient("Ointment base")
+                .build();
+        Restoration restoration = restored(ointment, "454", "0");
+        assertThat(restoration.newMass()).isEqualTo(Amount.grams(io.github.formulationmath.number.Ratio.of(4540, 7)));
+        assertThat(restoration.newMass().rounded(io.github.formulationmath.number.Rounding.toDecimalPlaces(2)))
+                .isEqualTo(g("648.57"));
+    }
+
+    /**
+     * Alligation read backwards. MD0802, matrix of ratio strengths, page 122: 500 mL of a 1:200 solution are brought to
+     * 1:4000 with 9500 mL of water; taken here by mass, the arithmetic being the same.
+     */
+    @Test
+    void an_alligation_of_the_handbook_is_a_restoration() {
+        Formula dilute = Formula.inParts("Solution 1:4000")
+                .line("Solution 1:200", "1")
+                .line("Aqua", "19")
+                .build();
+        Restoration restoration = restored(dilute, "500", "0");
+        assertThat(restoration.addition(dilute.line("Aqua"))).isEqualTo(g("9500"));
+    }
+
+    /** Alligation, 95 % and 50 % mixed to 70 % in 4 : 5 (lecture page on alligation, healthdocbox). */
+    @Test
+    void too_much_of_the_weaker_is_made_up_with_the_stronger() {
+        Formula spirit = Formula.inParts("Spirit 70 %")
+                .line("Spirit 95 %", "4")
+                .line("Spirit 50 %", "5")
+                .build();
+        Restoration restoration = restored(spirit, "40", "60");
+        assertThat(restoration.addition(spirit.line("Spirit 95 %"))).isEqualTo(g("8"));
+        assertThat(restoration.newMass()).isEqualTo(g("108"));
+    }
+
+    private static Restoration restored(Formula formula, String first, String second) {
+        WeighingPlan plan = WeighingPlan.of(Batch.of(formula, BatchSize.ofMass("100 g")), Balance.of("1 g", "20 kg"));
+        return Restoration.of(MadeBatch.of(Lotion.readings(plan, WeighingMethod.TARE_EACH, first, second)), RULES);
+    }
+
+    @Test
+    void rules_and_lines_of_another_formula_are_refused() {
+        MadeBatch made = Lotion.made("316.0", "13.5", "48.0", "20.0", "4.0");
+        Formula other = Formula.inPercent("Other").line("Talc", "100 %").build();
+        assertThatThrownBy(() -> Restoration.of(made, RULES.freezing(other.line("Talc"))))
+                .hasMessageContaining("Talc");
+        assertThatThrownBy(() -> Restoration.of(made, RULES).addition(other.line("Talc")))
+                .hasMessageContaining("Talc");
+    }
+}
