@@ -27,6 +27,8 @@ import javax.measure.quantity.Volume;
  * <tr><td>volume V, densities of all ingredients</td><td>V / Σ(w_i/ρ_i)</td><td>{@link #ofVolume(Amount)}</td></tr>
  * </table>
  *
+ * <p>What a balance still carries under a vessel is a mass: {@code ofMass(balance.capacityUnder(vessel))}.
+ *
  * <p>Immutable and thread-safe.
  */
 public abstract sealed class BatchSize implements Serializable permits MassSize, PackSize, StockSize, VolumeSize {

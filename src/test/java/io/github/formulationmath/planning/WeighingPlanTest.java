@@ -153,6 +153,16 @@ class WeighingPlanTest {
     }
 
     @Test
+    void whatABalanceStillCarriesMayFixTheBatch() {
+        Vessel beaker = Vessel.of("beaker", "214 g");
+        Batch largest = Batch.of(LOTION, BatchSize.ofMass(TENTH.capacityUnder(beaker)));
+        assertThat(largest.mass()).isEqualTo(Amount.mass("1786 g"));
+        assertThat(WeighingPlan.of(largest, Bench.of(TENTH).with(beaker).closing(Closure.CLOSED))
+                        .closes())
+                .isTrue();
+    }
+
+    @Test
     void anOverfilledVesselSaysByHowMuchAndWhatWouldFit() {
         Bench bench = Bench.of(TENTH)
                 .with(Vessel.of("beaker", "214 g").holding("600 mL", "450 mL"))
