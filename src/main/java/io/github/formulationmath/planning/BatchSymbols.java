@@ -13,10 +13,12 @@ final class BatchSymbols {
     static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
     static final Symbol LEAST_FOR = Symbol.of("M", "least-batch-for", Kind.MASS);
     static final Symbol LEAST = Symbol.of("M", "least-batch", Kind.MASS);
-    static final Symbol LARGEST = Symbol.of("M", "largest-batch", Kind.MASS);
+    static final Symbol LOWER = Symbol.of("M", "smallest-of-window", Kind.MASS);
+    static final Symbol UPPER = Symbol.of("M", "largest-of-window", Kind.MASS);
 
     static final Subject MIN = Subject.of("min", "");
-    static final Subject MAX = Subject.of("max", "");
+    static final Subject LOW = Subject.of("low", "");
+    static final Subject HIGH = Subject.of("high", "");
 
     private BatchSymbols() {}
 

@@ -65,4 +65,10 @@ final class ExactRequirement implements Requirement {
         r.note(() -> Phrase.of("note.no-common-divisor"));
         return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.product(l, BatchSymbols.readability(r, balance)));
     }
+
+    @Override
+    public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+        V multiple = r.literal(at.at().dividedBy(step()));
+        return r.product(multiple, derive(r, new Landing(step(), Landing.NO_LINE)));
+    }
 }

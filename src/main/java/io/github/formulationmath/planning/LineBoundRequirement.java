@@ -56,4 +56,9 @@ record LineBoundRequirement(LineBoundCriterion criterion, Formula formula, Balan
         }
         return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.maximum(bounds));
     }
+
+    @Override
+    public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+        return derive(r, at);
+    }
 }

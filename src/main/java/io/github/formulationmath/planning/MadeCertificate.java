@@ -35,6 +35,13 @@ record MadeCertificate(Formula formula, Balance balance, Tolerances tolerances, 
     private static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
 
     <V> V derive(Reckoning<V> r, ClosedSearch search) {
+        V total = total(r);
+        oneLess(r, total, search);
+        return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.product(total, BatchSymbols.readability(r, balance)));
+    }
+
+    /** The readings add up to N, and each lies between the ends that N sets it. */
+    <V> V total(Reckoning<V> r) {
         List<V> shown = new ArrayList<>(readings.size());
         for (int i = 0; i < readings.size(); i++) {
             shown.add(r.named(SHOWN, formula.lines().get(i), r.literal(readings.get(i))));
@@ -45,8 +52,7 @@ record MadeCertificate(Formula formula, Balance balance, Tolerances tolerances, 
             r.holds(r.named(LEAST, line, least(r, line, total)), Comparison.AT_MOST, shown.get(i));
             r.holds(shown.get(i), Comparison.AT_MOST, r.named(MOST, line, most(r, line, total)));
         }
-        oneLess(r, total, search);
-        return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.product(total, BatchSymbols.readability(r, balance)));
+        return total;
     }
 
     /** One division less: a line whose band holds no whole number, or ends whose sums do not enclose the total. */

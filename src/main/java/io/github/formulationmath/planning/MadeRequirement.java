@@ -80,4 +80,10 @@ final class MadeRequirement implements Requirement {
     public <V> V derive(Reckoning<V> r, Landing smallest) {
         return new MadeCertificate(formula, balance, tolerances, error, readings(smallest.at())).derive(r, search);
     }
+
+    @Override
+    public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+        MadeCertificate certificate = new MadeCertificate(formula, balance, tolerances, error, readings(at.at()));
+        return r.product(certificate.total(r), BatchSymbols.readability(r, balance));
+    }
 }

@@ -27,4 +27,10 @@ interface Requirement {
 
     /** The relation that leads to the smallest size, and shows that it passes and what binds it. */
     <V> V derive(Reckoning<V> r, Landing smallest);
+
+    /**
+     * The relation that leads to a size at which a search came to rest: the line or total that stopped it there, from
+     * below or from above, and that the criterion is met there.
+     */
+    <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow);
 }

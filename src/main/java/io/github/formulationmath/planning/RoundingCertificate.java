@@ -23,6 +23,7 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     private static final int MOST_JUMPS = 40;
 
     private static final Symbol REACHED = Symbol.of("S", "size-reached", Kind.MASS);
+    private static final Symbol EDGE = Symbol.of("M", "window-edge", Kind.MASS);
     private static final Names JUMP = new Names(
             Symbol.of("y", "divisions-reached", Kind.NUMBER),
             Symbol.of("a", "least-reached", Kind.NUMBER),
@@ -48,17 +49,31 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
             size = climb(r, smallest.at());
         } else {
             r.note(() -> Phrase.of("note.jumps-not-shown"));
-            FormulaLine binding = formula.lines().get(Math.max(smallest.line(), 0));
-            Ratio n = ends(Reckoning.plain(), binding, smallest.at(), LAST, binding)
-                    .most();
-            size = windowStart(r, binding, r.literal(n));
+            size = windowEdge(r, smallest, true);
         }
-        V named = r.named(BatchSymbols.LEAST, BatchSymbols.MIN, size);
+        return confirmed(r, r.named(BatchSymbols.LEAST, BatchSymbols.MIN, size));
+    }
+
+    /** A size at which one window begins or ends, and that every line passes there. */
+    <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+        return confirmed(r, r.named(EDGE, windowEdge(r, at, fromBelow)));
+    }
+
+    private <V> V confirmed(Reckoning<V> r, V size) {
         for (FormulaLine line : formula.lines()) {
-            Ends<V> ends = ends(r, line, named, LAST, line);
+            Ends<V> ends = ends(r, line, size, LAST, line);
             r.holds(ends.least(), Comparison.AT_MOST, ends.most());
         }
-        return named;
+        return size;
+    }
+
+    /** n·d / (w·(1 ± τ)) for the line that binds, and the n of its window. */
+    private <V> V windowEdge(Reckoning<V> r, Landing at, boolean fromBelow) {
+        FormulaLine binding = formula.lines().get(Math.max(at.line(), 0));
+        Ends<Ratio> ends = ends(Reckoning.plain(), binding, at.at(), LAST, binding);
+        return fromBelow
+                ? windowStart(r, binding, r.literal(ends.most()))
+                : windowEnd(r, binding, r.literal(ends.least()));
     }
 
     /** A dry run with bare numbers: are the jumps few enough to be read? */
@@ -107,6 +122,12 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     /** n·d / (w·(1 + τ)): the size at which the band of a line reaches up to n. */
     private <V> V windowStart(Reckoning<V> r, FormulaLine line, V n) {
         V share = r.product(r.known(line), r.sum(r.literal(1), tolerances.value(r, line)));
+        return r.quotient(r.product(n, BatchSymbols.readability(r, balance)), share);
+    }
+
+    /** n·d / (w·(1 − τ)): the size at which the band of a line leaves n behind. */
+    private <V> V windowEnd(Reckoning<V> r, FormulaLine line, V n) {
+        V share = r.product(r.known(line), r.difference(r.literal(1), tolerances.value(r, line)));
         return r.quotient(r.product(n, BatchSymbols.readability(r, balance)), share);
     }
 

@@ -69,4 +69,9 @@ final class RoundingRequirement implements Requirement {
     public <V> V derive(Reckoning<V> r, Landing smallest) {
         return new RoundingCertificate(formula, balance, tolerances).derive(r, smallest);
     }
+
+    @Override
+    public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+        return new RoundingCertificate(formula, balance, tolerances).edge(r, at, fromBelow);
+    }
 }

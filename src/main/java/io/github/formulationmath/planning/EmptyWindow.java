@@ -1,0 +1,94 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.working.Phrase;
+import java.io.Serial;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * No batch can be made: what is large enough for the balance is too much for the bench, or nothing is ever large enough.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class EmptyWindow implements BatchWindow {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Formula formula;
+    private final Bench bench;
+    private final BatchConstraints constraints;
+    private final @Nullable WindowEnd needed;
+    private final List<WindowOpening> openings;
+
+    EmptyWindow(WindowQuestion question, @Nullable WindowEnd needed, List<WindowOpening> openings) {
+        this.formula = question.formula();
+        this.bench = question.bench();
+        this.constraints = question.constraints();
+        this.needed = needed;
+        this.openings = List.copyOf(openings);
+    }
+
+    @Override
+    public Formula formula() {
+        return formula;
+    }
+
+    @Override
+    public Bench bench() {
+        return bench;
+    }
+
+    @Override
+    public BatchConstraints constraints() {
+        return constraints;
+    }
+
+    /**
+     * The smallest batch that would be large enough, and what forbids less; the bench allows less than that.
+     *
+     * @return the end; empty if no size would do, or none within a million times the capacity
+     */
+    public Optional<WindowEnd> smallestNeeded() {
+        return Optional.ofNullable(needed);
+    }
+
+    /**
+     * The ceiling that is lowest.
+     *
+     * @return the upper end as it would be
+     */
+    public WindowEnd largestAllowed() {
+        return question().upperEnd();
+    }
+
+    /**
+     * What would open the window, each with its figure. Where several ceilings are too low, each must be raised; a finer
+     * balance or a pre-dilution does it by itself, a pre-dilution for its line.
+     *
+     * @return an unmodifiable list; empty if nothing here would, see {@link #obstacle()}
+     */
+    public List<WindowOpening> openings() {
+        return openings;
+    }
+
+    /**
+     * Why no batch of whatever size would do.
+     *
+     * @return the reason in words; empty if some size would
+     */
+    public Optional<Phrase> obstacle() {
+        return question().requirements().obstacle();
+    }
+
+    private WindowQuestion question() {
+        return new WindowQuestion(formula, bench, constraints);
+    }
+
+    @Override
+    public String toString() {
+        return formula.name() + ": no batch; " + openings;
+    }
+}

@@ -1,0 +1,57 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Mass;
+
+/** The steps that displays have: 1, 2 or 5 times a power of ten (OIML R 76-1, 3.4.1; from memory). */
+final class StepSeries {
+
+    private static final int[] MANTISSAS = {5, 2, 1};
+    private static final int DECADES = 6;
+    private static final Ratio TENTH = Ratio.of(1, 10);
+    private static final Ratio TEN = Ratio.of(10);
+
+    private StepSeries() {}
+
+    /** The steps below a step, from coarse to fine, over six decades, in the unit of the step. */
+    static List<Amount<Mass>> finerThan(Amount<Mass> step) {
+        return descending(step.exactValue(), false).stream()
+                .map(value -> Amount.of(value, step.getUnit()))
+                .toList();
+    }
+
+    /** The steps that are at most a number, from coarse to fine, over six decades. */
+    static List<Ratio> atMost(Ratio most) {
+        return descending(most, true);
+    }
+
+    private static List<Ratio> descending(Ratio top, boolean included) {
+        Ratio decade = powerOfTenAtMost(top);
+        List<Ratio> steps = new ArrayList<>();
+        for (int i = 0; i <= DECADES; i++) {
+            for (int mantissa : MANTISSAS) {
+                Ratio step = decade.times(mantissa);
+                int order = step.compareTo(top);
+                if (order < 0 || included && order == 0) {
+                    steps.add(step);
+                }
+            }
+            decade = decade.times(TENTH);
+        }
+        return steps;
+    }
+
+    private static Ratio powerOfTenAtMost(Ratio value) {
+        Ratio power = Ratio.ONE;
+        while (power.compareTo(value) > 0) {
+            power = power.times(TENTH);
+        }
+        while (power.times(TEN).compareTo(value) <= 0) {
+            power = power.times(TEN);
+        }
+        return power;
+    }
+}
