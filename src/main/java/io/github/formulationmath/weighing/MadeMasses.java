@@ -86,6 +86,23 @@ public final class MadeMasses {
     }
 
     /**
+     * Some of the masses by themselves, for example those of one phase, so that shares are shares of them alone. Bounds
+     * cover the same factor.
+     *
+     * @param lines the lines, from 0; lines that were weighed one on top of the other have to follow each other here too
+     * @return the masses of these lines, counted from 0 again
+     * @throws IndexOutOfBoundsException if there is no such line
+     * @throws IllegalArgumentException if no line is named, or all their readings are 0
+     */
+    public MadeMasses part(List<Integer> lines) {
+        List<Addition> additions =
+                lines.stream().map(line -> at(line).addition()).toList();
+        MadeMasses part = of(additions);
+        CoverageFactor factor = relations.coverage();
+        return factor == null ? part : part.covering(factor);
+    }
+
+    /**
      * How many additions there are.
      *
      * @return at least 1

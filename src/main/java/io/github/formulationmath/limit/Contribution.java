@@ -1,0 +1,59 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+
+/**
+ * What one line brings in of one counted substance: {@code c · F}, divided by the substance's own limit in a sum of
+ * ratios.
+ */
+record Contribution(int place, FormulaLine line, Substance substance, Ratio strength, Hit hit) implements Subject {
+
+    private static final Symbol STRENGTH = Symbol.of("c", "counted-strength", Kind.SHARE);
+    private static final Symbol OWN_LIMIT = Symbol.of("L", "own-limit", Kind.SHARE);
+
+    /** How much of the line counts. */
+    <V> V weight(Reckoning<V> r) {
+        V strengthOrOne = strength.equals(Ratio.ONE) ? r.literal(1) : r.given(STRENGTH, this, strength, Source.user());
+        V converted = converted(r, strengthOrOne);
+        UsageLimit own = hit.own();
+        return own == null
+                ? converted
+                : r.quotient(
+                        converted,
+                        r.given(
+                                OWN_LIMIT,
+                                this,
+                                own.share().fraction(),
+                                own.citation().source()));
+    }
+
+    private <V> V converted(Reckoning<V> r, V strengthOrOne) {
+        if (hit.conversion().isIdentity()) {
+            return strengthOrOne;
+        }
+        V factor = hit.conversion().in(r, this);
+        return strength.equals(Ratio.ONE) ? factor : r.product(strengthOrOne, factor);
+    }
+
+    /** Whether the whole line counts, neither more nor less. */
+    boolean isWhole() {
+        return strength.equals(Ratio.ONE) && hit.conversion().isIdentity() && hit.own() == null;
+    }
+
+    @Override
+    public String subscript() {
+        return line.subscript() + (place == 0 ? "" : "." + place);
+    }
+
+    @Override
+    public String name() {
+        return substance.name().equals(line.name()) ? substance.name() : substance.name() + " in " + line.name();
+    }
+}

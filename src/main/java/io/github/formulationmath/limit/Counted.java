@@ -1,0 +1,10 @@
+package io.github.formulationmath.limit;
+
+/**
+ * A limit counts a member of its group.
+ *
+ * @param limit the limit
+ * @param member the member, the strictest of several forms unless a CAS number says which
+ * @param formGuessed whether there were several forms and nothing said which
+ */
+record Counted(UsageLimit limit, GroupMember member, boolean formGuessed) {}

@@ -1,0 +1,25 @@
+package io.github.formulationmath.limit;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A substance counts towards a slot.
+ *
+ * @param slot what it counts towards
+ * @param member which member of the group it is
+ * @param conversion what one gram of it counts as
+ * @param own its own single limit, by which its share is divided in a sum of ratios
+ * @param formGuessed whether the member is the strictest of several forms, because none was stated
+ */
+record Hit(
+        Slot slot,
+        GroupMember member,
+        Conversion conversion,
+        @Nullable UsageLimit own,
+        boolean formGuessed) {
+
+    boolean isAssessable() {
+        boolean ratio = slot.limit().sumRule() == SumRule.SUM_OF_RATIOS;
+        return conversion.isKnown() && !(ratio && own == null);
+    }
+}

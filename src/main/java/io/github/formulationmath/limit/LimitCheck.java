@@ -1,0 +1,121 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.weighing.MadeMasses;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** One run of a checker over one formula; used once, by one thread. */
+final class LimitCheck {
+
+    private final LimitChecker checker;
+    private final Formula formula;
+    private final @Nullable MadeMasses masses;
+    private final @Nullable Tally[] bySlot;
+    private final List<Tally> tallies = new ArrayList<>();
+    private final Set<Substance> withoutLimit = new LinkedHashSet<>();
+    private final List<OutOfScope> outside = new ArrayList<>(0);
+    private final List<Substance> conflicts = new ArrayList<>(0);
+
+    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
+        this.checker = checker;
+        this.formula = formula;
+        this.masses = masses;
+        this.bySlot = new Tally[checker.index().slotCount()];
+    }
+
+    LimitReport report() {
+        for (FormulaLine line : formula.lines()) {
+            countLine(line);
+        }
+        MadeShares made = masses == null ? null : new MadeShares(formula, masses);
+        List<Verdict> verdicts = new ArrayList<>(tallies.size());
+        for (Tally tally : tallies) {
+            verdicts.add(new Verdict(checker, tally, made));
+        }
+        return new LimitReport(checker, formula, verdicts, new Findings(withoutLimit, outside, conflicts));
+    }
+
+    private void countLine(FormulaLine line) {
+        Map<Substance, MassFraction> parts = line.ingredient().parts();
+        boolean named = parts.size() == 1;
+        for (Map.Entry<Substance, MassFraction> part : parts.entrySet()) {
+            Substance substance = part.getKey();
+            named &= substance.name().equals(line.name());
+            count(line, substance, part.getValue().fraction());
+        }
+        if (!named) {
+            countAsSupplied(line);
+        }
+    }
+
+    private void count(FormulaLine line, Substance substance, Ratio strength) {
+        CheckEntry entry = checker.index().find(substance);
+        if (entry == null) {
+            withoutLimit.add(substance);
+            return;
+        }
+        String purpose = checker.product().statesPurposes()
+                ? checker.product().purposeOf(substance).orElse(null)
+                : null;
+        for (Hit hit : entry.hits()) {
+            if (purpose == null || hit.slot().limit().scope().coversPurpose(purpose)) {
+                tally(hit.slot()).add(line, substance, strength, hit);
+            }
+        }
+        if (!entry.outside().isEmpty()) {
+            addOutside(substance, entry, purpose);
+        }
+        if (!entry.casNumbers().isEmpty() && substance.cas().isPresent()) {
+            addConflict(substance, entry);
+        }
+    }
+
+    /** A material may itself be what a limit on materials as bought is about. */
+    private void countAsSupplied(FormulaLine line) {
+        CheckEntry entry = checker.index().named(LimitNames.normalise(line.name()));
+        if (entry == null) {
+            return;
+        }
+        for (Hit hit : entry.hits()) {
+            if (hit.slot().limit().basis().isAsSupplied()) {
+                tally(hit.slot()).add(line, hit.member().substance(), Ratio.ONE, hit);
+            }
+        }
+    }
+
+    private void addOutside(Substance substance, CheckEntry entry, @Nullable String purpose) {
+        List<UsageLimit> limits = entry.outside().stream()
+                .filter(limit -> purpose == null || limit.scope().coversPurpose(purpose))
+                .toList();
+        OutOfScope finding = new OutOfScope(substance, limits);
+        if (!limits.isEmpty() && !outside.contains(finding)) {
+            outside.add(finding);
+        }
+    }
+
+    private void addConflict(Substance substance, CheckEntry entry) {
+        boolean conflict = !entry.casNumbers().contains(substance.cas().orElseThrow());
+        if (conflict && !conflicts.contains(substance)) {
+            conflicts.add(substance);
+        }
+    }
+
+    private Tally tally(Slot slot) {
+        Tally tally = bySlot[slot.index()];
+        if (tally == null) {
+            tally = new Tally(formula, slot);
+            bySlot[slot.index()] = tally;
+            tallies.add(tally);
+        }
+        return tally;
+    }
+}

@@ -1,0 +1,144 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.working.Source;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A table of limits made ready for one product and one decision rule. Make it once, check many formulas with it.
+ *
+ * <p>Example: a preservative at 1.0 % under a cap of 1.0 % keeps it on paper. Weighed as 5.00 g in 500 g on a display of
+ * 0.1 g it may be 5.1 g, and the worst case is {@link Conformity#NOT_SHOWN_WITHIN}:
+ *
+ * <pre>{@code
+ * LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+ * checker.check(formula).binding();             // within, headroom 0
+ * checker.check(formula, masses).binding();     // not shown to be within
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LimitChecker {
+
+    private final LimitTable table;
+    private final Product product;
+    private final DecisionRule rule;
+    private final Map<StatedContent.Key, StatedContent> stated;
+    private final CheckIndex index;
+
+    private LimitChecker(
+            LimitTable table, Product product, DecisionRule rule, Map<StatedContent.Key, StatedContent> stated) {
+        this.table = table;
+        this.product = product;
+        this.rule = rule;
+        this.stated = Map.copyOf(stated);
+        this.index = new CheckIndex(table, product, this.stated);
+    }
+
+    /**
+     * Makes a table ready.
+     *
+     * @param table the limits
+     * @param product what the product is
+     * @param rule how uncertainty enters the verdicts
+     * @return the checker
+     */
+    public static LimitChecker of(LimitTable table, Product product, DecisionRule rule) {
+        return new LimitChecker(
+                Objects.requireNonNull(table, "table"),
+                Objects.requireNonNull(product, "product"),
+                Objects.requireNonNull(rule, "rule"),
+                Map.of());
+    }
+
+    /**
+     * The same checker, told what a substance holds of a reference substance where no molecular formula says so, or
+     * instead of it.
+     *
+     * @param inciName the substance
+     * @param referenceName the reference substance, named as the basis of the limit names it
+     * @param content grams of the reference per gram of the substance, above 0
+     * @param source the supplier's document
+     * @return the checker
+     * @throws IllegalArgumentException if the content is not above 0
+     */
+    public LimitChecker withContent(String inciName, String referenceName, Ratio content, Source source) {
+        if (Objects.requireNonNull(content, "content").signum() <= 0) {
+            throw new IllegalArgumentException("content is " + content + ": it must be above 0");
+        }
+        Map<StatedContent.Key, StatedContent> more = new HashMap<>(stated);
+        more.put(
+                StatedContent.Key.of(
+                        Objects.requireNonNull(inciName, "inciName"),
+                        Objects.requireNonNull(referenceName, "referenceName")),
+                new StatedContent(content, Objects.requireNonNull(source, "source")));
+        return new LimitChecker(table, product, rule, more);
+    }
+
+    /**
+     * Checks a formula as it is written, which has no uncertainty.
+     *
+     * @param formula the formula
+     * @return the report
+     */
+    public LimitReport check(Formula formula) {
+        return new LimitCheck(this, Objects.requireNonNull(formula, "formula"), null).report();
+    }
+
+    /**
+     * Checks a formula as it is planned to be weighed, or as it was weighed.
+     *
+     * @param formula the formula
+     * @param masses what the display must read, or did read, for its lines, in their order
+     * @return the report
+     * @throws IllegalArgumentException if there are not as many masses as lines
+     */
+    public LimitReport check(Formula formula, MadeMasses masses) {
+        Objects.requireNonNull(formula, "formula");
+        if (Objects.requireNonNull(masses, "masses").size() != formula.lines().size()) {
+            throw new IllegalArgumentException("masses are " + masses.size() + ": \"" + formula.name() + "\" has "
+                    + formula.lines().size() + " lines, and each needs one, in their order");
+        }
+        return new LimitCheck(this, formula, masses).report();
+    }
+
+    /**
+     * The limits.
+     *
+     * @return the table
+     */
+    public LimitTable table() {
+        return table;
+    }
+
+    /**
+     * The product.
+     *
+     * @return what the limits are asked for
+     */
+    public Product product() {
+        return product;
+    }
+
+    /**
+     * The decision rule.
+     *
+     * @return how uncertainty enters the verdicts
+     */
+    public DecisionRule rule() {
+        return rule;
+    }
+
+    CheckIndex index() {
+        return index;
+    }
+
+    @Override
+    public String toString() {
+        return table.name() + "; " + product + "; " + rule;
+    }
+}

@@ -1,0 +1,257 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.working.Phrase;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.Serial;
+import java.io.Serializable;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Limits from one source, of one day.
+ *
+ * <p><b>Caution.</b> A table is a dated transcription, never current law. It defers to the law in force where the product
+ * is made and sold, to the supplier's documents, and to a qualified safety assessor. A substance that is not in it has no
+ * limit in this table, which does not mean that it is safe or allowed.
+ *
+ * <p>Two CSV files make a table: one limit per row, and the substances that each counts; the columns are described in
+ * {@code shared/limits/README.md} of the project. They are read strictly: every complaint has its line and column.
+ *
+ * <p>Substances are found by INCI name, letter case and spacing forgiven, or else by CAS number. Nothing else is guessed;
+ * {@link #closestNames} only suggests.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LimitTable implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final String name;
+    private final List<String> provenance;
+    private final List<UsageLimit> limits;
+    private final transient MemberIndex index;
+
+    private LimitTable(String name, List<String> provenance, List<UsageLimit> limits) {
+        this.name = name;
+        this.provenance = List.copyOf(provenance);
+        this.limits = List.copyOf(limits);
+        this.index = new MemberIndex(this.limits);
+    }
+
+    /**
+     * The table that comes with the library: Annexes V and VI of Regulation (EC) No 1223/2009 complete, and the entries of
+     * Annex III that matter to skin, hair and soap products, as exported on 13 May 2024. Not current law.
+     *
+     * @return the snapshot
+     */
+    public static LimitTable eu2024May() {
+        return BundledTable.EU_2024_MAY;
+    }
+
+    /**
+     * A table of limits made in code.
+     *
+     * @param name what it is
+     * @param limits the limits, each with an id of its own
+     * @return the table
+     * @throws IllegalArgumentException if two limits have the same id
+     */
+    public static LimitTable of(String name, List<UsageLimit> limits) {
+        return of(name, List.of(), limits);
+    }
+
+    static LimitTable of(String name, List<String> provenance, List<UsageLimit> limits) {
+        Objects.requireNonNull(name, "name");
+        Set<String> ids = new HashSet<>();
+        for (UsageLimit limit : limits) {
+            if (!ids.add(limit.id())) {
+                throw new IllegalArgumentException("two limits have the id " + limit.id() + ": give each its own");
+            }
+        }
+        return new LimitTable(name, provenance, limits);
+    }
+
+    /**
+     * Reads a table from two files in UTF-8.
+     *
+     * @param limits the file of limits
+     * @param substances the file of substances
+     * @return the table, named like the file of limits
+     * @throws IOException if a file cannot be read
+     * @throws LimitTableException if a file is not as it should be
+     */
+    public static LimitTable read(Path limits, Path substances) throws IOException {
+        try (BufferedReader first = Files.newBufferedReader(limits);
+                BufferedReader second = Files.newBufferedReader(substances)) {
+            return read(String.valueOf(limits.getFileName()), first, second);
+        } catch (CharacterCodingException e) {
+            throw new IOException("one of " + limits + " and " + substances + " is not in UTF-8: save it so", e);
+        }
+    }
+
+    /**
+     * Reads a table.
+     *
+     * @param name what it is
+     * @param limits the text of the file of limits
+     * @param substances the text of the file of substances
+     * @return the table
+     * @throws IOException if a reader fails
+     * @throws LimitTableException if a text is not as it should be
+     */
+    public static LimitTable read(String name, Reader limits, Reader substances) throws IOException {
+        Objects.requireNonNull(name, "name");
+        return LimitTableReader.read(
+                name, Objects.requireNonNull(limits, "limits"), Objects.requireNonNull(substances, "substances"));
+    }
+
+    /**
+     * What it is.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Where it comes from.
+     *
+     * @return the lines at the head of the file of limits
+     */
+    public List<String> provenance() {
+        return provenance;
+    }
+
+    /**
+     * All limits.
+     *
+     * @return an unmodifiable list in the order of the file
+     */
+    public List<UsageLimit> limits() {
+        return limits;
+    }
+
+    /**
+     * The limit with an id.
+     *
+     * @param id the key
+     * @return the limit
+     * @throws IllegalArgumentException if there is none
+     */
+    public UsageLimit limit(String id) {
+        return limits.stream()
+                .filter(limit -> limit.id().equals(id))
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("id is \"" + id + "\": " + name + " has no such limit"));
+    }
+
+    /**
+     * The day of which the oldest limit of the table is.
+     *
+     * @return the day, if any limit states one
+     */
+    public Optional<LocalDate> snapshot() {
+        return limits.stream()
+                .flatMap(limit -> limit.citation().snapshot().stream())
+                .min(LocalDate::compareTo);
+    }
+
+    /**
+     * What has to be said with every result drawn from this table.
+     *
+     * @return the caution
+     */
+    public Phrase caution() {
+        return Phrase.of(
+                "caution.limit-table", name, snapshot().map(LocalDate::toString).orElse("unknown"));
+    }
+
+    /**
+     * The limits that count a substance, whatever the product.
+     *
+     * @param substance the substance, found by name or else by CAS number
+     * @return the limits in the order of the table; none if the substance has no limit in this table
+     */
+    public List<UsageLimit> limitsFor(Substance substance) {
+        return index.find(Objects.requireNonNull(substance, "substance")).stream()
+                .map(Counted::limit)
+                .toList();
+    }
+
+    /**
+     * Names of the table that are spelt much like another; a suggestion, never used for matching.
+     *
+     * @param text what was written
+     * @param most how many to return at most, from 1 to 100
+     * @return the closest names, the closest first; none if nothing is close
+     * @throws IllegalArgumentException if {@code most} is out of range
+     */
+    public List<String> closestNames(String text, int most) {
+        if (most < 1 || most > 100) {
+            throw new IllegalArgumentException("most is " + most + ": it must lie between 1 and 100");
+        }
+        return SpellingDistance.closest(Objects.requireNonNull(text, "text"), index.names(), most);
+    }
+
+    /** The day in few words, for a line of a working. */
+    Phrase shortCaution() {
+        return Phrase.of(
+                "caution.limit-table-short", snapshot().map(LocalDate::toString).orElse("unknown date"));
+    }
+
+    MemberIndex index() {
+        return index;
+    }
+
+    @Serial
+    private Object readResolve() {
+        return new LimitTable(name, provenance, limits);
+    }
+
+    @Override
+    public String toString() {
+        return name + ", " + limits.size() + " limits, snapshot of "
+                + snapshot().map(LocalDate::toString).orElse("an unknown day");
+    }
+
+    /** Loaded when first asked for. */
+    private static final class BundledTable {
+
+        static final LimitTable EU_2024_MAY = load();
+
+        private static LimitTable load() {
+            try (Reader limits = open("eu-1223-2009-2024-05.csv");
+                    Reader substances = open("eu-1223-2009-2024-05-substances.csv")) {
+                return read(
+                        "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
+                        limits,
+                        substances);
+            } catch (IOException e) {
+                throw new UncheckedIOException("the bundled table cannot be read", e);
+            }
+        }
+
+        private static Reader open(String file) {
+            InputStream in = Objects.requireNonNull(
+                    LimitTable.class.getResourceAsStream(file), () -> file + " is missing from the jar");
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.quantity.MassFraction;
+import java.io.IOException;
+import java.io.Reader;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Reads the two files of a table of limits: the limits, and the substances they count. */
+final class LimitTableReader {
+
+    static final List<String> LIMIT_COLUMNS =
+            List.of(("limit_id,annex,ref_no,sub_entry,group_id,substance_group,kind,percent,basis,basis_as_printed,"
+                            + "reference_substance,reference_formula,purpose,scope_use,scope_area,scope_product,scope_form,"
+                            + "scope_user,outside_scope,whole,sum_rule,declared_as,scope_as_printed,limit_as_printed,"
+                            + "conditions,warning_text,amending_act,entry_updated,snapshot_date,citation,"
+                            + "needs_human_reading,note")
+                    .split(",", -1));
+
+    static final List<String> SUBSTANCE_COLUMNS = List.of(
+            "group_id,inci_name,cas_number,form,molecular_formula,reference_units,counts_as,role,note".split(",", -1));
+
+    private static final List<String> BASES = List.of("active", "as_supplied", "as_reference");
+
+    private final Map<String, List<GroupMember>> members = new LinkedHashMap<>();
+    private final Map<String, SubstanceGroup> groups = new LinkedHashMap<>();
+
+    static LimitTable read(String name, Reader limits, Reader substances) throws IOException {
+        return new LimitTableReader().table(name, limits, substances);
+    }
+
+    private LimitTable table(String name, Reader limits, Reader substances) throws IOException {
+        for (CsvRow row : CsvRow.readAll(new CsvReader(substances), SUBSTANCE_COLUMNS)) {
+            members.computeIfAbsent(row.required("group_id"), id -> new ArrayList<>())
+                    .add(member(row));
+        }
+        CsvReader csv = new CsvReader(limits);
+        List<UsageLimit> all = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (CsvRow row : CsvRow.readAll(csv, LIMIT_COLUMNS)) {
+            if (!ids.add(row.required("limit_id"))) {
+                throw row.wrong("limit_id", "is \"" + CsvRow.shortened(row.text("limit_id")) + "\" a second time");
+            }
+            all.add(limit(row));
+        }
+        return LimitTable.of(name, csv.comments(), all);
+    }
+
+    private static GroupMember member(CsvRow row) {
+        Substance named = row.read("inci_name", Substance::of);
+        Substance substance = row.text("cas_number").isEmpty() ? named : row.read("cas_number", named::withCas);
+        GroupMember member = GroupMember.of(substance).inForm(row.text("form")).countedAs(row.required("counts_as"));
+        if (!row.text("molecular_formula").isEmpty()) {
+            member = member.withFormula(
+                    row.read("molecular_formula", MolecularFormula::parse), row.number("reference_units"));
+        }
+        boolean counted = row.choice("role", new String[] {"member", "mentioned"}, word -> word)
+                .equals("member");
+        return counted ? member : member.mentionedOnly();
+    }
+
+    private UsageLimit limit(CsvRow row) {
+        String percent = row.decimal("percent");
+        LimitCore core = row.read(
+                "limit_id",
+                id -> LimitCore.of(
+                        id, group(row), row.choice("kind", LimitKind.values(), LimitKind::code), share(row, percent)));
+        core = core.with(basis(row))
+                .with(row.choice("sum_rule", SumRule.values(), SumRule::code))
+                .with(scope(row));
+        return new UsageLimit(core, detail(row));
+    }
+
+    private static MassFraction share(CsvRow row, String percent) {
+        return row.read("percent", text -> MassFraction.ofPercent(percent));
+    }
+
+    private SubstanceGroup group(CsvRow row) {
+        String id = row.required("group_id");
+        List<GroupMember> found = members.get(id);
+        if (found == null) {
+            throw row.wrong("group_id", "is \"" + CsvRow.shortened(id) + "\", which the substances file does not have");
+        }
+        return groups.computeIfAbsent(id, key -> SubstanceGroup.of(row.required("substance_group"), found));
+    }
+
+    private static LimitBasis basis(CsvRow row) {
+        String word = row.choice("basis", BASES.toArray(new String[0]), text -> text);
+        boolean named = !row.text("reference_substance").isEmpty();
+        if (named != word.equals("as_reference")) {
+            throw row.wrong(
+                    "reference_substance",
+                    named ? "is given, but the basis is " + word : "is empty: name the reference");
+        }
+        if (!named) {
+            return word.equals("active") ? LimitBasis.active() : LimitBasis.asSupplied();
+        }
+        return row.text("reference_formula").isEmpty()
+                ? LimitBasis.as(row.text("reference_substance"))
+                : LimitBasis.as(
+                        row.text("reference_substance"), row.read("reference_formula", MolecularFormula::parse));
+    }
+
+    private static Scope scope(CsvRow row) {
+        Scope scope = Scope.any()
+                .with(
+                        row.read("scope_area", ScopeTerms::parse),
+                        row.read("scope_product", ScopeTerms::parse),
+                        row.read("scope_form", ScopeTerms::parse));
+        if (!row.text("scope_use").equals(Scope.ANY)) {
+            scope = row.read("scope_use", scope::use);
+        }
+        if (!row.text("scope_user").equals(Scope.ANY)) {
+            scope = row.read("scope_user", scope::user);
+        }
+        return row.text("purpose").equals(Scope.ANY) ? scope : row.read("purpose", scope::purpose);
+    }
+
+    private static LimitDetail detail(CsvRow row) {
+        Citation citation = Citation.of(
+                row.required("citation"),
+                row.text("amending_act"),
+                row.date("entry_updated"),
+                row.date("snapshot_date"));
+        EntryText text = new EntryText(
+                row.text("scope_as_printed"),
+                row.text("limit_as_printed"),
+                row.text("conditions"),
+                row.text("warning_text"),
+                row.text("basis_as_printed"),
+                row.text("needs_human_reading"),
+                row.text("note"));
+        return new LimitDetail(
+                row.required("whole"),
+                row.choice("outside_scope", OutsideScope.values(), OutsideScope::code),
+                row.text("annex") + " " + row.text("ref_no") + " " + row.text("substance_group"),
+                row.text("declared_as"),
+                citation,
+                text);
+    }
+}

@@ -1,0 +1,22 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.working.StatisticalFunction;
+import org.apache.commons.math3.distribution.NormalDistribution;
+
+/** Functions of the standard normal law. */
+enum StandardNormal implements StatisticalFunction {
+    /** The probability of a value at or below the argument. */
+    DISTRIBUTION;
+
+    private static final NormalDistribution LAW = new NormalDistribution(null, 0, 1);
+
+    @Override
+    public String symbol() {
+        return "Φ";
+    }
+
+    @Override
+    public double applyAsDouble(double... arguments) {
+        return LAW.cumulativeProbability(arguments[0]);
+    }
+}
