@@ -35,7 +35,7 @@ final class Tally implements Subject {
     void add(FormulaLine line, Substance substance, Ratio strength, Hit hit) {
         int place = 0;
         for (Contribution earlier : contributions) {
-            place += earlier.line() == line ? 1 : 0;
+            place += earlier.line().position() == line.position() ? 1 : 0;
         }
         boolean asSupplied = slot.limit().basis().isAsSupplied();
         if (place == 0 || !asSupplied) {
