@@ -103,6 +103,8 @@ final class LinearNotation implements Notation {
 
     @Override
     public void closeRounding(String words) {
-        out.append(BREAK).append(words.replace(' ', BREAK)).append(')');
+        out.append(BREAK)
+                .append(words.replace(' ', BREAK).replace(Words.UNBROKEN, ' '))
+                .append(')');
     }
 }

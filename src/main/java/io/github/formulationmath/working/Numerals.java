@@ -4,7 +4,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.math.BigInteger;
 import java.text.DecimalFormatSymbols;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -20,15 +19,11 @@ final class Numerals {
     private final @Nullable DecimalFormatSymbols symbols;
     private final Predicate<Step> blanked;
 
-    Numerals(UnitChoice units, int significantDigits, @Nullable Locale locale, Predicate<Step> blanked) {
-        this.units = units;
-        this.significantDigits = significantDigits;
-        this.symbols = locale == null ? null : DecimalFormatSymbols.getInstance(locale);
+    Numerals(Style style, Predicate<Step> blanked) {
+        this.units = style.units();
+        this.significantDigits = style.significantDigits();
+        this.symbols = style.locale() == null ? null : DecimalFormatSymbols.getInstance(style.locale());
         this.blanked = blanked;
-    }
-
-    UnitChoice units() {
-        return units;
     }
 
     boolean isBlanked(Term term) {

@@ -2,6 +2,7 @@ package io.github.formulationmath.working;
 
 import io.github.formulationmath.number.Ratio;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Takes a working through a page, to the depth asked for. */
 final class Rendering {
@@ -12,11 +13,11 @@ final class Rendering {
     private final Numerals numerals;
     private final Equations equations;
 
-    Rendering(Page page, Depth depth, Words words, Numerals numerals) {
+    Rendering(Page page, Style style, Words words, Predicate<Step> blanked) {
         this.page = page;
-        this.depth = depth;
+        this.depth = style.depth();
         this.words = words;
-        this.numerals = numerals;
+        this.numerals = new Numerals(style, blanked);
         this.equations = new Equations(numerals, words);
     }
 

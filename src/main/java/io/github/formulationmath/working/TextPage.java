@@ -65,7 +65,7 @@ final class TextPage implements Page {
     public void step(String meaning, List<Line> lines, String remark) {
         block(meaning, lines);
         if (!remark.isEmpty()) {
-            Columns.fill(out, INDENT + INDENT, INDENT + INDENT, remark, ' ');
+            Columns.fill(out, INDENT + INDENT, INDENT + INDENT + INDENT, remark, ' ');
         }
     }
 

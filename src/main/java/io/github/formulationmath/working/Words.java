@@ -8,6 +8,9 @@ import java.util.Locale;
 /** The words of a printed working. Names put in are hostile until cleaned. */
 final class Words {
 
+    /** Keeps a number and its unit on one line. */
+    static final char UNBROKEN = '\u00A0';
+
     private final Wording wording;
 
     Words(Wording wording) {
@@ -40,7 +43,7 @@ final class Words {
     String rounding(RoundingOperation operation, Term input, Numerals numerals) {
         Rounding rounding = operation.rounding();
         Ratio step = rounding.stepFor(input.value());
-        String grid = plain(numerals.gridStep(step, input));
+        String grid = plain(numerals.gridStep(step, input)).replace(' ', UNBROKEN);
         String mode = say("rounding.mode." + rounding.mode().name().toLowerCase(Locale.ROOT));
         if (rounding.stepFor(Ratio.ONE).equals(rounding.stepFor(Ratio.of(10)))) {
             return say("rounding.grid", grid, mode);

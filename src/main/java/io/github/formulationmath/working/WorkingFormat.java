@@ -2,7 +2,7 @@ package io.github.formulationmath.working;
 
 import java.util.Locale;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Predicate;
 
 /**
  * How a {@link Working} is printed: the format, how much of it, in which units, with how many digits where an exact number
@@ -30,84 +30,118 @@ import org.jspecify.annotations.Nullable;
 public final class WorkingFormat {
 
     private static final int MOST_DIGITS = 100;
+    private static final int DEEPEST_HEADING = 5;
 
     private final Markup markup;
-    private final Depth depth;
-    private final UnitChoice units;
-    private final int significantDigits;
-    private final @Nullable Locale locale;
-    private final Wording wording;
+    private final int headingLevel;
+    private final Style style;
 
-    private WorkingFormat(
-            Markup markup,
-            Depth depth,
-            UnitChoice units,
-            int significantDigits,
-            @Nullable Locale locale,
-            Wording wording) {
+    private WorkingFormat(Markup markup, int headingLevel, Style style) {
         this.markup = markup;
-        this.depth = depth;
-        this.units = units;
-        this.significantDigits = significantDigits;
-        this.locale = locale;
-        this.wording = wording;
+        this.headingLevel = headingLevel;
+        this.style = style;
     }
 
-    private static WorkingFormat of(Markup markup) {
-        return new WorkingFormat(markup, Depth.STEPS, UnitChoice.canonical(), 6, null, Wording.english());
+    private static WorkingFormat of(Markup markup, int headingLevel) {
+        return new WorkingFormat(markup, headingLevel, Style.PLAIN);
+    }
+
+    private WorkingFormat with(Style newStyle) {
+        return new WorkingFormat(markup, headingLevel, newStyle);
     }
 
     /**
-     * Plain text of at most 80 columns.
+     * Plain text of at most 80 columns. A word or number longer than a line is broken with a backslash.
      *
      * @return the format, with steps, canonical units and 6 significant digits
      */
     public static WorkingFormat text() {
-        return of(Markup.TEXT);
+        return of(Markup.TEXT, 1);
+    }
+
+    /**
+     * Markdown as CommonMark describes it, with tables; arithmetic in fenced blocks.
+     *
+     * @return the format, with steps, canonical units and 6 significant digits
+     */
+    public static WorkingFormat markdown() {
+        return of(Markup.MARKDOWN, 1);
+    }
+
+    /**
+     * A LaTeX document with amsmath. Names in letters other than Latin and Greek need LuaLaTeX or XeLaTeX.
+     *
+     * @return the format, with steps, canonical units and 6 significant digits
+     */
+    public static WorkingFormat latexDocument() {
+        return of(Markup.LATEX_DOCUMENT, 1);
+    }
+
+    /**
+     * A piece of LaTeX for a document that loads amsmath, longtable and array.
+     *
+     * @return the format, with steps, canonical units and 6 significant digits
+     */
+    public static WorkingFormat latexFragment() {
+        return of(Markup.LATEX_FRAGMENT, 1);
+    }
+
+    /**
+     * A whole HTML page with MathML that needs nothing but itself.
+     *
+     * @return the format, with steps, canonical units and 6 significant digits
+     */
+    public static WorkingFormat htmlPage() {
+        return of(Markup.HTML_PAGE, 1);
+    }
+
+    /**
+     * An {@code article} element with MathML for a page that has a heading of its own.
+     *
+     * @return the format, with steps, canonical units and 6 significant digits
+     */
+    public static WorkingFormat htmlFragment() {
+        return of(Markup.HTML_FRAGMENT, 2);
     }
 
     /**
      * The same format to another depth.
      *
-     * @param newDepth how much to print
+     * @param depth how much to print
      * @return the format
      */
-    public WorkingFormat with(Depth newDepth) {
-        return new WorkingFormat(
-                markup, Objects.requireNonNull(newDepth, "newDepth"), units, significantDigits, locale, wording);
+    public WorkingFormat with(Depth depth) {
+        return with(style.with(Objects.requireNonNull(depth, "depth")));
     }
 
     /**
      * The same format with other units.
      *
-     * @param newUnits the units
+     * @param units the units
      * @return the format
      */
-    public WorkingFormat with(UnitChoice newUnits) {
-        return new WorkingFormat(
-                markup, depth, Objects.requireNonNull(newUnits, "newUnits"), significantDigits, locale, wording);
+    public WorkingFormat with(UnitChoice units) {
+        return with(style.with(Objects.requireNonNull(units, "units")));
     }
 
     /**
      * The same format in other words.
      *
-     * @param newWording the words
+     * @param wording the words
      * @return the format
      */
-    public WorkingFormat with(Wording newWording) {
-        return new WorkingFormat(
-                markup, depth, units, significantDigits, locale, Objects.requireNonNull(newWording, "newWording"));
+    public WorkingFormat with(Wording wording) {
+        return with(style.with(Objects.requireNonNull(wording, "wording")));
     }
 
     /**
      * The same format with the digits and the decimal sign of a locale.
      *
-     * @param newLocale the locale
+     * @param locale the locale
      * @return the format
      */
-    public WorkingFormat with(Locale newLocale) {
-        return new WorkingFormat(
-                markup, depth, units, significantDigits, Objects.requireNonNull(newLocale, "newLocale"), wording);
+    public WorkingFormat with(Locale locale) {
+        return with(style.with(Objects.requireNonNull(locale, "locale")));
     }
 
     /**
@@ -118,10 +152,27 @@ public final class WorkingFormat {
      * @throws IllegalArgumentException if digits lies outside that range
      */
     public WorkingFormat withSignificantDigits(int digits) {
-        if (digits < 1 || digits > MOST_DIGITS) {
-            throw new IllegalArgumentException("digits is " + digits + ": it must lie between 1 and " + MOST_DIGITS);
+        requireRange("digits", digits, MOST_DIGITS);
+        return with(style.withSignificantDigits(digits));
+    }
+
+    /**
+     * The same format with the question as a heading of another level, to go below a heading of the caller's. Plain text
+     * has no levels.
+     *
+     * @param level 1 for a heading of a whole page, to 5
+     * @return the format
+     * @throws IllegalArgumentException if level lies outside that range
+     */
+    public WorkingFormat withHeadingLevel(int level) {
+        requireRange("level", level, DEEPEST_HEADING);
+        return new WorkingFormat(markup, level, style);
+    }
+
+    private static void requireRange(String name, int value, int most) {
+        if (value < 1 || value > most) {
+            throw new IllegalArgumentException(name + " is " + value + ": it must lie between 1 and " + most);
         }
-        return new WorkingFormat(markup, depth, units, digits, locale, wording);
     }
 
     /**
@@ -132,9 +183,12 @@ public final class WorkingFormat {
      * @throws IllegalArgumentException if the wording lacks a text that the working asks for; the message names the key
      */
     public String format(Working working) {
-        Objects.requireNonNull(working, "working");
-        Words words = new Words(wording);
-        Numerals numerals = new Numerals(units, significantDigits, locale, step -> false);
-        return new Rendering(markup.page(words), depth, words, numerals).write(working);
+        return format(Objects.requireNonNull(working, "working"), step -> false);
+    }
+
+    /** Prints a working with some of its values left blank. */
+    String format(Working working, Predicate<Step> blanked) {
+        Words words = new Words(style.wording());
+        return new Rendering(markup.page(words, headingLevel), style, words, blanked).write(working);
     }
 }

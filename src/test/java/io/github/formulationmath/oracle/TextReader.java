@@ -14,7 +14,7 @@ final class TextReader {
     private String section = "";
     private final List<String> block = new ArrayList<>();
     private String remark = "";
-    private boolean inNote;
+    private boolean note;
 
     PrintedWorking read(String page) {
         boolean afterBlank = false;
@@ -60,9 +60,10 @@ final class TextReader {
     private void working(String text, int indent) {
         if (indent < STEP_INDENT) {
             endBlock();
-            inNote = text.startsWith("Note: ");
-        } else if (inNote) {
-            return; // Words carried on; there is no arithmetic in them.
+            note = text.startsWith("Note: ");
+        } else if (note) {
+            // More words.
+            return;
         } else if (indent == STEP_INDENT) {
             begin(text);
         } else {

@@ -1,0 +1,143 @@
+package io.github.formulationmath.working;
+
+import java.util.List;
+
+/** LaTeX: a document, or what stands between its begin and its end. */
+final class LatexPage implements Page {
+
+    private static final String PREAMBLE = """
+            \\documentclass{article}
+            \\usepackage{iftex}
+            \\ifPDFTeX
+              \\usepackage[T1]{fontenc}
+              \\usepackage[utf8]{inputenc}
+              \\usepackage{textcomp}
+            \\else
+              \\usepackage{fontspec}
+            \\fi
+            \\usepackage{amsmath}
+            \\usepackage{longtable}
+            \\usepackage{array}
+            \\setlength{\\parindent}{0pt}
+            \\setlength{\\parskip}{\\medskipamount}
+            \\allowdisplaybreaks
+            \\begin{document}
+            """;
+    private static final List<String> HEADINGS =
+            List.of("section", "subsection", "subsubsection", "paragraph", "subparagraph");
+
+    private final StringBuilder out = new StringBuilder();
+    private final boolean document;
+    private final int level;
+    private boolean withOrigin;
+
+    LatexPage(boolean document, int level) {
+        this.document = document;
+        this.level = level;
+    }
+
+    @Override
+    public void question(String words) {
+        out.append(document ? PREAMBLE : "");
+        heading(level, words);
+    }
+
+    @Override
+    public void beginGivens(String heading, List<String> columns) {
+        heading(level + 1, heading);
+        withOrigin = !columns.get(2).isEmpty();
+        out.append("\\begin{longtable}{@{}l>{\\raggedright\\arraybackslash}p{0.3\\linewidth}");
+        out.append(withOrigin ? ">{\\raggedright\\arraybackslash}p{0.3\\linewidth}" : "")
+                .append("@{}}\n");
+        row(List.of(columns.get(0), columns.get(1), columns.get(2)));
+        out.append("\\hline\n\\endhead\n");
+    }
+
+    private void row(List<String> cells) {
+        out.append(Escape.latex(cells.get(0)));
+        rest(cells.get(1), cells.get(2));
+    }
+
+    private void rest(String meaning, String origin) {
+        out.append(" & ").append(Escape.latex(meaning));
+        out.append(withOrigin ? " & " + Escape.latex(origin) : "").append(" \\\\\n");
+    }
+
+    @Override
+    public void given(Line value, String meaning, String origin) {
+        out.append('$').append(LatexNotation.write(value).replace(" &", " ")).append('$');
+        rest(meaning, origin);
+    }
+
+    @Override
+    public void endGivens() {
+        out.append("\\end{longtable}\n");
+    }
+
+    @Override
+    public void beginSteps(String heading) {
+        heading(level + 1, heading);
+    }
+
+    @Override
+    public void step(String meaning, List<Line> lines, String remark) {
+        paragraph(meaning);
+        equations(lines);
+        if (!remark.isEmpty()) {
+            paragraph(remark);
+        }
+    }
+
+    @Override
+    public void decision(String heading, List<Line> lines) {
+        paragraph(heading);
+        equations(lines);
+    }
+
+    @Override
+    public void note(String heading, String words) {
+        out.append("\\textit{").append(Escape.latex(heading)).append(":} ");
+        paragraph(words);
+    }
+
+    @Override
+    public void endSteps() {
+        // The next heading ends them.
+    }
+
+    @Override
+    public void answer(String heading, String meaning, List<Line> lines) {
+        heading(level + 1, heading);
+        if (!meaning.isEmpty()) {
+            paragraph(meaning);
+        }
+        equations(lines);
+    }
+
+    @Override
+    public String text() {
+        return out.append(document ? "\\end{document}\n" : "").toString();
+    }
+
+    private void heading(int depth, String words) {
+        String command = HEADINGS.get(Math.min(depth, HEADINGS.size()) - 1);
+        out.append('\\')
+                .append(command)
+                .append("*{")
+                .append(Escape.latex(words))
+                .append("}\n\n");
+    }
+
+    private void paragraph(String words) {
+        out.append(Escape.latex(words.strip())).append("\n\n");
+    }
+
+    private void equations(List<Line> lines) {
+        out.append("\\begin{align*}\n");
+        for (int i = 0; i < lines.size(); i++) {
+            out.append(LatexNotation.write(lines.get(i)));
+            out.append(i < lines.size() - 1 ? " \\\\\n" : "\n");
+        }
+        out.append("\\end{align*}\n\n");
+    }
+}
