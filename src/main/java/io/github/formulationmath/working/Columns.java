@@ -6,7 +6,7 @@ final class Columns {
     static final int PAGE = 80;
 
     /** Ends a line whose last word goes on in the next one. */
-    static final char BROKEN = '\\';
+    static final String BROKEN = "\\";
 
     private Columns() {}
 
@@ -97,8 +97,11 @@ final class Columns {
         private void pieces(String word) {
             word.codePoints().forEach(c -> {
                 if (column + width(c) >= PAGE) {
-                    out.append(BROKEN);
+                    out.append(c == ' ' ? "" : BROKEN);
                     newLine();
+                    if (c == ' ') {
+                        return;
+                    }
                 }
                 out.appendCodePoint(c);
                 column += width(c);

@@ -86,7 +86,8 @@ final class Rendering {
         if (depth != Depth.EVERYTHING
                 || numerals.isBlanked(step)
                 || !(step.definition().orElse(step) instanceof Applied applied)
-                || !(applied.operation() instanceof RoundingOperation)) {
+                || !(applied.operation() instanceof RoundingOperation rounding)
+                || rounding.rounding().stepFor(step.value()).isZero()) {
             return "";
         }
         Ratio change = step.value().minus(applied.inputs().get(0).value());

@@ -33,6 +33,8 @@ final class Evaluator {
     private final Units units;
     private final List<Map.Entry<String, Quantity>> symbols;
     private final String text;
+    private final List<Fraction> leaves = new ArrayList<>();
+    private boolean inSymbols;
     private int at;
 
     private Evaluator(String text, Units units, Map<String, Quantity> symbols) {
@@ -44,12 +46,34 @@ final class Evaluator {
     }
 
     static Quantity evaluate(String text, Units units, Map<String, Quantity> symbols) {
+        return read(text, units, symbols).value();
+    }
+
+    /**
+     * What was read.
+     *
+     * @param value the value
+     * @param leaves the values of its numbers and symbols, in order
+     * @param inSymbols whether there is a symbol among them
+     */
+    record Side(Quantity value, List<Fraction> leaves, boolean inSymbols) {
+
+        /** The numbers put in are those that the symbols stand for, each in its place. */
+        void requireSameLeaves(Side numbers, String line) {
+            if (inSymbols && !leaves.equals(numbers.leaves)) {
+                throw new OracleException(
+                        "the numbers " + numbers.leaves + " are not those of the symbols, " + leaves + ", in " + line);
+            }
+        }
+    }
+
+    static Side read(String text, Units units, Map<String, Quantity> symbols) {
         Evaluator evaluator = new Evaluator(text.trim(), units, symbols);
         Quantity result = evaluator.sum();
         if (evaluator.at < evaluator.text.length()) {
             throw evaluator.unreadable("an operator");
         }
-        return result;
+        return new Side(result, evaluator.leaves, evaluator.inSymbols);
     }
 
     private Quantity sum() {
@@ -81,6 +105,7 @@ final class Evaluator {
     private Quantity operand() {
         if (skip("−")) {
             Quantity positive = operand();
+            leaves.set(leaves.size() - 1, leaves.get(leaves.size() - 1).negated());
             return positive.with(positive.value().negated());
         }
         if (skip("(")) {
@@ -96,7 +121,9 @@ final class Evaluator {
         Matcher number = matcher(NUMBER);
         if (number.lookingAt()) {
             at = number.end();
-            return withUnit(Fraction.read(number.group()));
+            Quantity leaf = withUnit(Fraction.read(number.group()));
+            leaves.add(leaf.value());
+            return leaf;
         }
         Matcher call = matcher(CALL);
         return call.lookingAt() ? call(call) : symbol();
@@ -147,13 +174,27 @@ final class Evaluator {
         at = grid.end();
         Quantity step = evaluate(grid.group(2), units, Map.of());
         value.requireLike(step, "rounded to a multiple of");
+        if (grid.group(1) != null) {
+            requireSignificantDigits(value.value().size(), step.value(), Integer.parseInt(grid.group(1)));
+        }
         return closed(value.with(value.value().over(step.value()).toWhole(mode).times(step.value())), ")");
+    }
+
+    /** The grid of so many significant digits is that power of ten which leaves so many digits before it. */
+    private void requireSignificantDigits(Fraction size, Fraction step, int digits) {
+        Fraction most = step.times(Fraction.whole(10).power(digits));
+        boolean fits = size.compareTo(most) < 0 && size.compareTo(most.over(Fraction.whole(10))) >= 0;
+        if (!fits && !size.equals(Fraction.ZERO)) {
+            throw unreadable("a grid of " + digits + " significant digits");
+        }
     }
 
     private Quantity symbol() {
         for (Map.Entry<String, Quantity> symbol : symbols) {
             if (text.startsWith(symbol.getKey(), at)) {
                 at += symbol.getKey().length();
+                leaves.add(symbol.getValue().value());
+                inSymbols = true;
                 return symbol.getValue();
             }
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.w3c.dom.Document;
 
 /** Works out every line of a printed working and holds each side against the next. */
 public final class PrintedArithmetic {
@@ -32,6 +33,42 @@ public final class PrintedArithmetic {
      */
     public static void verifyText(String page, Map<String, String> expected, int comparisons) {
         verify(PrintedWorking.fromText(page), expected, comparisons);
+    }
+
+    /**
+     * Works out the Markdown of a working, as {@link #verifyText}.
+     *
+     * @param page what was printed
+     * @param expected each symbol of the working and its exact value
+     * @param comparisons how many comparisons the working holds
+     * @throws OracleException if a line cannot be read or is not true, or if the page says other values
+     */
+    public static void verifyMarkdown(String page, Map<String, String> expected, int comparisons) {
+        verify(new MarkdownReader().read(page), expected, comparisons);
+    }
+
+    /**
+     * Works out the LaTeX of a working, as {@link #verifyText}.
+     *
+     * @param page what was printed
+     * @param expected each symbol of the working and its exact value
+     * @param comparisons how many comparisons the working holds
+     * @throws OracleException if a line cannot be read or is not true, or if the page says other values
+     */
+    public static void verifyLatex(String page, Map<String, String> expected, int comparisons) {
+        verify(new LatexReader().read(page), expected, comparisons);
+    }
+
+    /**
+     * Works out the HTML page of a working, as {@link #verifyText}.
+     *
+     * @param page what was printed, parsed
+     * @param expected each symbol of the working and its exact value
+     * @param comparisons how many comparisons the working holds
+     * @throws OracleException if a line cannot be read or is not true, or if the page says other values
+     */
+    public static void verifyHtml(Document page, Map<String, String> expected, int comparisons) {
+        verify(new HtmlReader().read(page), expected, comparisons);
     }
 
     static void verify(PrintedWorking page, Map<String, String> expected, int comparisons) {
@@ -92,10 +129,16 @@ public final class PrintedArithmetic {
         int from = 0;
         String relation = "=";
         Quantity value = null;
+        Evaluator.Side above = null;
         while (true) {
             boolean more = sign.find();
             String side = sides.substring(from, more ? sign.start() : sides.length());
-            Quantity next = evaluate(whole, side);
+            Evaluator.Side here = read(whole, side);
+            if (above != null) {
+                above.requireSameLeaves(here, whole);
+            }
+            above = here;
+            Quantity next = here.value();
             if (value == null || isSame(value, next)) {
                 value = next;
             } else if (!relation.equals("≈") || !isRoundedTo(value, side)) {
@@ -144,26 +187,37 @@ public final class PrintedArithmetic {
     }
 
     private void comparison(List<String> lines) {
-        Quantity left = null;
-        Quantity right = null;
+        if (lines.size() < 2) {
+            throw new OracleException("a comparison in symbols or in numbers is missing: " + lines);
+        }
+        Evaluator.Side left = null;
+        Evaluator.Side right = null;
+        String sign = null;
         for (String line : lines) {
             Matcher m = COMPARES.matcher(line);
             if (!m.matches()) {
                 throw new OracleException("no comparison in \"" + line + "\"");
             }
-            left = same(left, evaluate(line, m.group(1)), line);
-            right = same(right, evaluate(line, m.group(3)), line);
-            left.requireLike(right, "compared with");
-            boolean holds = holds(left.value().compareTo(right.value()), m.group(2));
+            left = same(left, read(line, m.group(1)), line);
+            right = same(right, read(line, m.group(3)), line);
+            left.value().requireLike(right.value(), "compared with");
+            if (sign != null && !sign.equals(m.group(2))) {
+                throw new OracleException("not the sign that stands above it: " + line);
+            }
+            sign = m.group(2);
+            boolean holds = holds(left.value().value().compareTo(right.value().value()), m.group(2));
             if (m.group(4) != null && holds != m.group(4).equals("holds")) {
                 throw new OracleException("the outcome is wrong: " + line);
             }
         }
     }
 
-    private Quantity same(Quantity above, Quantity here, String line) {
-        if (above != null && !isSame(above, here)) {
-            throw new OracleException("one side is not what stands above it: " + line);
+    private Evaluator.Side same(Evaluator.Side above, Evaluator.Side here, String line) {
+        if (above != null) {
+            above.requireSameLeaves(here, line);
+            if (!isSame(above.value(), here.value())) {
+                throw new OracleException("one side is not what stands above it: " + line);
+            }
         }
         return here;
     }
@@ -200,8 +254,12 @@ public final class PrintedArithmetic {
     }
 
     private Quantity evaluate(String line, String side) {
+        return read(line, side).value();
+    }
+
+    private Evaluator.Side read(String line, String side) {
         try {
-            return Evaluator.evaluate(side, units, values);
+            return Evaluator.read(side, units, values);
         } catch (ArithmeticException e) {
             throw new OracleException("cannot work out \"" + side + "\" in " + line, e);
         }

@@ -98,7 +98,7 @@ final class TextReader {
     }
 
     /** A word that was too long for its line ends in a backslash. */
-    private static String joined(String line, String next) {
+    static String joined(String line, String next) {
         return line.endsWith("\\") ? line.substring(0, line.length() - 1) + next : line + " " + next;
     }
 

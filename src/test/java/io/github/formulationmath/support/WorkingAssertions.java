@@ -35,27 +35,40 @@ public final class WorkingAssertions {
     }
 
     /**
-     * Asserts that every operation of a working gives its recorded result, and that every printed line is true, in
-     * canonical units and in ounces.
+     * Asserts that every operation of a working gives its recorded result, and that every printed line is true: as text in
+     * canonical units and in ounces, as Markdown, LaTeX and HTML.
      *
      * @param working the working
      */
     public static void assertSelfChecking(Working working) {
         working.check();
-        WorkingFormat format = WorkingFormat.text().with(Depth.EVERYTHING);
-        verify(format.format(working), working);
-        verify(format.with(OUNCES).format(working), working);
+        WorkingFormat text = WorkingFormat.text().with(Depth.EVERYTHING);
+        verify(text, working, PrintedArithmetic::verifyText);
+        verify(text.with(OUNCES), working, PrintedArithmetic::verifyText);
+        verify(WorkingFormat.markdown().with(Depth.EVERYTHING), working, PrintedArithmetic::verifyMarkdown);
+        verify(WorkingFormat.latexDocument().with(Depth.EVERYTHING), working, PrintedArithmetic::verifyLatex);
+        verify(
+                WorkingFormat.htmlPage().with(Depth.EVERYTHING),
+                working,
+                (page, values, comparisons) ->
+                        PrintedArithmetic.verifyHtml(HtmlChecks.parse(page), values, comparisons));
     }
 
-    private static void verify(String page, Working working) {
+    private interface Verifier {
+        void verify(String page, Map<String, String> values, int comparisons);
+    }
+
+    private static void verify(WorkingFormat format, Working working, Verifier verifier) {
+        String page = format.format(working);
         try {
-            PrintedArithmetic.verifyText(page, values(working), comparisons(working));
+            verifier.verify(page, values(working), comparisons(working));
         } catch (AssertionError e) {
             throw new AssertionError(e.getMessage() + "\n\n" + page, e);
         }
     }
 
-    private static Map<String, String> values(Working working) {
+    /** Each symbol of a working and its exact value; the answer under the empty name. */
+    public static Map<String, String> values(Working working) {
         Map<String, String> values = new HashMap<>();
         for (Step step : working.steps()) {
             values.put(step.label(), step.value().toString());
@@ -64,7 +77,8 @@ public final class WorkingAssertions {
         return values;
     }
 
-    private static int comparisons(Working working) {
+    /** How many comparisons a working holds. */
+    public static int comparisons(Working working) {
         return (int)
                 working.entries().stream().filter(Decision.class::isInstance).count();
     }

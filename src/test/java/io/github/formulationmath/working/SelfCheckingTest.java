@@ -1,39 +1,154 @@
 package io.github.formulationmath.working;
 
 import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.oracle.OracleException;
+import io.github.formulationmath.oracle.PrintedArithmetic;
+import io.github.formulationmath.support.WorkingAssertions;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.UnaryOperator;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
+/** Every printed line of arithmetic is true, and the check that says so would notice if it were not. */
 class SelfCheckingTest {
 
-    static final Symbol SHARE = Symbol.of("w", "share", Kind.SHARE);
-    static final Symbol LINE = Symbol.of("m", "line-mass", Kind.MASS);
-    static final Symbol BATCH = Symbol.of("M", "batch-mass", Kind.MASS);
-    static final Symbol SHOWN = Symbol.of("n", "line-mass", Kind.MASS);
+    @Test
+    void workingsOfEveryKindAreTrue() {
+        assertSelfChecking(Workings.lineMass());
+        assertSelfChecking(Workings.everything());
+        assertSelfChecking(Workings.total(100));
+        assertSelfChecking(Workings.hostile());
+    }
 
-    static Working example() {
-        return Working.of(Phrase.of("symbol.line-mass", "Glycerin"), r -> {
-            var third = Subject.of("3", "Glycerin");
-            Term w = r.given(SHARE, third, Ratio.parse("0.0251"), Source.written("2.510 %"));
-            Term bulk = r.given(BATCH, Ratio.parse("400/3"), Source.published("A handbook", "table 2"));
-            Term m = r.named(LINE, third, r.product(w, bulk));
-            Term n = r.named(SHOWN, third, r.rounded(m, Rounding.toMultipleOf(Ratio.parse("0.1"))));
-            r.holds(r.absolute(r.difference(n, m)), Comparison.AT_MOST, r.product(r.literal(Ratio.parse("0.01")), m));
-            r.holds(r.root(r.product(n, m)), Comparison.EQUAL, m);
-            r.note(() -> Phrase.of("symbol.share", "nothing"));
-            return r.named(
-                    Symbol.of("q", "line-mass", Kind.NUMBER),
-                    r.quotient(
-                            r.maximum(List.of(n, m)),
-                            r.sum(List.of(r.difference(m, r.sum(n, n)), bulk, r.root(r.product(n, n))))));
-        });
+    @Property(tries = 400)
+    void randomRelationsAreTrueInEveryFormat(@ForAll long seed) {
+        assertSelfChecking(RandomWorkings.of(seed));
+    }
+
+    /** A renderer that prints one wrong digit anywhere is found out. */
+    @Test
+    void everyWrongDigitIsNoticed() {
+        String page = page(Workings.everything());
+        int working = page.indexOf("\nWorking\n");
+        int changed = 0;
+        for (int i = working; i < page.length(); i++) {
+            int lineStart = page.lastIndexOf('\n', i) + 1;
+            if (Character.isDigit(page.charAt(i)) && page.startsWith("    ", lineStart)) {
+                int digit = (page.charAt(i) - '0' + 1) % 10;
+                String broken = page.substring(0, i) + digit + page.substring(i + 1);
+                assertThat(catchThrowable(() -> verify(broken, Workings.everything())))
+                        .as(page.substring(lineStart, i) + "^" + page.substring(i, page.indexOf('\n', i)))
+                        .isInstanceOf(AssertionError.class);
+                changed++;
+            }
+        }
+        assertThat(changed).isGreaterThan(150);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '~',
+            value = {
+                "' · '~' / '",
+                "' − '~' + '",
+                "' + '~' − '",
+                "'min('~'max('",
+                "'does not hold'~'holds'",
+                "'ties to even'~'upwards'",
+                "'took away'~'added'",
+                "' % '~' '",
+                "' g'~' kg'",
+                "'m_3'~'r_3'",
+                "'√'~''",
+                "' ≤ '~' ≥ '",
+                "' to a multiple of '~' to '"
+            })
+    void everyWrongSignIsNoticed(String right, String wrong) {
+        String page = page(Workings.everything());
+        int at = page.indexOf(right, page.indexOf("\nWorking\n"));
+        assertThat(at).isPositive();
+        String broken = page.substring(0, at) + wrong + page.substring(at + right.length());
+        assertThatThrownBy(() -> verify(broken, Workings.everything())).isInstanceOf(AssertionError.class);
     }
 
     @Test
-    void everyPrintedLineIsTrue() {
-        assertSelfChecking(example());
+    void aLineLeftOutIsNoticed() {
+        String page = page(Workings.everything());
+        UnaryOperator<String> without = text -> page.replaceFirst("(?m)^ +" + text + ".*\n", "");
+        for (String line : List.of("V = 106", "m_3 = ", "= 2.63 % ·", "v > V", "1/150 g ≤", "Rounding added")) {
+            String broken = without.apply(line);
+            assertThat(broken).isNotEqualTo(page);
+            if (!line.startsWith("=") && !line.startsWith("Rounding")) {
+                assertThatThrownBy(() -> verify(broken, Workings.everything())).isInstanceOf(AssertionError.class);
+            }
+        }
+    }
+
+    /** An ounce of 28 g prints numbers that are not true, though the working is. */
+    @Test
+    void aWrongUnitIsNoticed() {
+        UnitChoice wrong = UnitChoice.canonical().with(Kind.MASS, "oz", Ratio.of(28));
+        String page = WorkingFormat.text().with(Depth.EVERYTHING).with(wrong).format(Workings.lineMass());
+        assertThatThrownBy(() -> verify(page, Workings.lineMass())).isInstanceOf(OracleException.class);
+    }
+
+    @Test
+    void aFunctionThatChangesItsMindIsNoticed() {
+        AtomicInteger calls = new AtomicInteger();
+        StatisticalFunction moody = new StatisticalFunction() {
+            @Override
+            public String symbol() {
+                return "Φ";
+            }
+
+            @Override
+            public double applyAsDouble(double... arguments) {
+                return calls.incrementAndGet();
+            }
+        };
+        Working working = Working.of(
+                Phrase.of("question.readings-total"),
+                r -> r.named(Workings.FACTOR, r.function(moody, List.of(r.literal(1)))));
+        assertThatIllegalStateException().isThrownBy(working::check).withMessageContaining("computed again");
+        assertThatThrownBy(() -> WorkingAssertions.assertSelfChecking(working)).isInstanceOf(Exception.class);
+    }
+
+    @Test
+    void aRightFunctionIsRight() {
+        StatisticalFunction half = new StatisticalFunction() {
+            @Override
+            public String symbol() {
+                return "Φ";
+            }
+
+            @Override
+            public double applyAsDouble(double... arguments) {
+                return 0.5;
+            }
+        };
+        assertThatCode(() -> assertSelfChecking(Working.of(
+                        Phrase.of("question.readings-total"),
+                        r -> r.named(
+                                Workings.FACTOR, r.product(r.literal(2), r.function(half, List.of(r.literal(0))))))))
+                .doesNotThrowAnyException();
+    }
+
+    private static String page(Working working) {
+        return WorkingFormat.text().with(Depth.EVERYTHING).format(working);
+    }
+
+    private static void verify(String page, Working working) {
+        PrintedArithmetic.verifyText(page, WorkingAssertions.values(working), WorkingAssertions.comparisons(working));
     }
 }

@@ -40,7 +40,7 @@ final class Workings {
             Subject third = Subject.of("3", "Glycerin");
             Term rho = r.given(DENSITY, Subject.of("3", "Glycerin"), Ratio.parse("1.26"), handbook());
             Term volume = r.given(VOLUME, Ratio.parse("318/3"), Source.user());
-            Term m = lineMass(r, "3", "Glycerin", "2.510 %", Ratio.of(400, 3));
+            Term m = lineMass(r, "3", "Glycerin", "2.630 %", Ratio.of(400, 3));
             Term d = r.given(STEP, Ratio.parse("0.1"), Source.written("0.1 g"));
             Term n = r.named(READING, third, r.rounded(m, Rounding.toMultipleOf(Ratio.parse("0.1"))));
             r.holds(r.absolute(r.difference(n, m)), Comparison.AT_MOST, r.product(r.literal(Ratio.parse("0.01")), m));
