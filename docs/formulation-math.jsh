@@ -1,0 +1,27 @@
+// Starts JShell with the library at hand:
+//   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
+import io.github.formulationmath.chemistry.*;
+import io.github.formulationmath.formula.*;
+import io.github.formulationmath.number.*;
+import io.github.formulationmath.planning.*;
+import io.github.formulationmath.quantity.*;
+import io.github.formulationmath.record.*;
+import io.github.formulationmath.scaling.*;
+import io.github.formulationmath.sheet.*;
+import io.github.formulationmath.weighing.*;
+import io.github.formulationmath.working.*;
+import javax.measure.quantity.*;
+
+// A formula, a balance and a plan to play with.
+Formula lotion = Formula.inPercent("Oat lotion").
+        phase("water").quantitySufficient("Aqua").line("Glycerin", "3.33 %").
+        phase("oil").line("Avena Sativa Kernel Oil", "12 %").line("Glyceryl Stearate SE", "5 %").
+        build();
+Balance balance = Balance.of("0.1 g", "2 kg");
+WeighingPlan plan = WeighingPlan.of(Batch.of(lotion, BatchSize.ofMass("180 g")), balance);
+
+/** Prints the working of a result. */
+void why(Explained result) { System.out.print(WorkingFormat.text().format(result.working())); }
+
+/** Prints the sheet of a plan. */
+void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(SheetFormat.TEXT)); }

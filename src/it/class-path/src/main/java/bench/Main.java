@@ -1,0 +1,40 @@
+package bench;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.planning.PlannedLine;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.WorkingFormat;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+
+/** Plans a batch and hands an amount to code that knows JSR 385 only. */
+public final class Main {
+
+    private Main() {}
+
+    public static void main(String[] args) {
+        Formula lotion = Formula.inPercent("Oat lotion")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "3.33 %")
+                .line("Avena Sativa Kernel Oil", "12 %")
+                .build();
+        WeighingPlan plan = WeighingPlan.of(
+                Batch.of(lotion, BatchSize.ofMass("123.4 g")),
+                Bench.of(Balance.of("0.1 g", "2 kg")).closing(Closure.CLOSED));
+        for (PlannedLine line : plan.lines()) {
+            System.out.println(line.name() + ": " + line.target().mass() + " -> " + line.reading());
+        }
+        System.out.print(WorkingFormat.text().format(plan.line("Glycerin").target().working()));
+        System.out.println(unitOf(Amount.mass("1 lb")));
+    }
+
+    private static String unitOf(Quantity<Mass> quantity) {
+        return quantity.getUnit().toString();
+    }
+}
