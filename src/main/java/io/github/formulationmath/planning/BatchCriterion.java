@@ -1,8 +1,13 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.CoverageFactor;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Phrase;
 import java.io.Serial;
 import java.io.Serializable;
@@ -18,10 +23,14 @@ import javax.measure.quantity.Mass;
  * <caption>The criteria</caption>
  * <tr><th>name</th><th>a batch passes if, for every line,</th><th>passing sizes</th></tr>
  * <tr><td>{@link #oneDivision}</td><td>w·M ≥ d</td><td>all from one size on</td></tr>
+ * <tr><td>{@link #errorBound}</td><td>the worst error of the addition ≤ τ·w·M</td><td>all from one size on</td></tr>
  * <tr><td>{@link #roundingWithin}</td><td>|n − x| ≤ τ·x</td><td>islands, then all from one size on</td></tr>
  * <tr><td>{@link #madeWithin}</td><td>M = N·d, and some whole n that add up to N have |n/N − w| ≤ τ·w</td><td>certain
  * N, then all from some N on</td></tr>
  * <tr><td>{@link #exactReadings}</td><td>x is whole</td><td>the multiples of one size</td></tr>
+ * <tr><td>{@link #leastNetMass}</td><td>w·M ≥ the least net mass</td><td>all from one size on</td></tr>
+ * <tr><td>{@link #capKept}</td><td>(for a substance) its guaranteed share ≤ its cap</td><td>all from one size on, or
+ * none</td></tr>
  * </table>
  *
  * <p>Immutable and thread-safe.
@@ -47,6 +56,73 @@ public abstract sealed class BatchCriterion implements Serializable
     }
 
     /**
+     * The worst error of every addition, against its exact target, is within tolerance: rounding the target to the display,
+     * tare, reading, linearity, and from a boat what stays behind. Known before any size is chosen, so it holds for every
+     * larger batch too. Repeatability has no bound and is left out.
+     *
+     * <p>Example: on a display of 0.1 g of which nothing else is known the worst error is 0.05 + 0.05 + 0.05 = 0.15 g; a
+     * line of 0.5 % within 5 % needs 0.15 / (0.05 · 0.005) = 600 g.
+     *
+     * @param tolerances how far each line may be off
+     * @param method how it is weighed
+     * @return the criterion
+     */
+    public static BatchCriterion errorBound(Tolerances tolerances, WeighingMethod method) {
+        return new ErrorBound(
+                Objects.requireNonNull(tolerances, "tolerances"), Objects.requireNonNull(method, "method"), Ratio.ZERO);
+    }
+
+    /**
+     * As {@link #errorBound(Tolerances, WeighingMethod)}, with k times the repeatability of the balance taken in.
+     *
+     * @param tolerances how far each line may be off
+     * @param method how it is weighed
+     * @param coverage the coverage factor k
+     * @return the criterion
+     */
+    public static BatchCriterion errorBound(Tolerances tolerances, WeighingMethod method, CoverageFactor coverage) {
+        return new ErrorBound(
+                Objects.requireNonNull(tolerances, "tolerances"),
+                Objects.requireNonNull(method, "method"),
+                Objects.requireNonNull(coverage, "coverage").factor());
+    }
+
+    /**
+     * No line is below the least net mass that the balance weighs well enough, by a standard of balances or the balance's
+     * own minimum load.
+     *
+     * <p>Example: by the pharmacopoeial rule a display of 0.01 g weighs from 8.2 g on (820 d); a line of 0.5 % then needs
+     * a batch of 1640 g.
+     *
+     * @param least the least net mass, above 0
+     * @return the criterion
+     * @throws IllegalArgumentException if the mass is not above 0
+     */
+    public static BatchCriterion leastNetMass(Amount<Mass> least) {
+        if (Objects.requireNonNull(least, "least").signum() <= 0) {
+            throw new IllegalArgumentException("least is " + least + ": it must be above 0");
+        }
+        return new LeastNetMass(least);
+    }
+
+    /**
+     * A substance stays at or below its cap in what is really made, whatever the worst errors of all additions do. The cap
+     * is a share of the substance itself in the whole; one stated otherwise (as acid, say) must be converted. If the target
+     * equals the cap no batch keeps it; {@link CapTarget} then gives the largest target that a batch can keep.
+     *
+     * @param substance the substance, through all lines that contain it
+     * @param cap the largest share permitted
+     * @param method how it is weighed
+     * @return the criterion
+     */
+    public static BatchCriterion capKept(Substance substance, MassFraction cap, WeighingMethod method) {
+        return new CapKept(
+                Objects.requireNonNull(substance, "substance"),
+                Objects.requireNonNull(cap, "cap"),
+                Objects.requireNonNull(method, "method"));
+    }
+
+    /**
      * Rounding to the display, each line alone, stays within tolerance: {@code |n − x| ≤ τ·x}. Nothing but rounding is
      * counted. A larger batch is not always better: between the islands of passing sizes there are failing ones.
      *
@@ -65,7 +141,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @return the criterion
      */
     public static BatchCriterion madeWithin(Tolerances tolerances) {
-        return madeWithin(tolerances, Amount.grams(io.github.formulationmath.number.Ratio.ZERO));
+        return madeWithin(tolerances, Amount.grams(Ratio.ZERO));
     }
 
     /**

@@ -10,10 +10,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** A criterion that each line answers with a least batch mass; the largest of them binds, and every larger batch passes. */
-abstract sealed class LineBoundCriterion extends BatchCriterion permits OneDivision {
+abstract sealed class LineBoundCriterion extends BatchCriterion permits OneDivision, ErrorBound, LeastNetMass, CapKept {
 
     @Serial
     private static final long serialVersionUID = 1L;
+
+    /** Refuses a formula that lacks something the criterion names. */
+    void check(Formula formula) {}
 
     /** Why a formula cannot pass in any size. */
     Optional<Phrase> obstacle(Formula formula, Balance balance) {
@@ -30,6 +33,7 @@ abstract sealed class LineBoundCriterion extends BatchCriterion permits OneDivis
 
     @Override
     final Requirement of(Formula formula, Balance balance) {
+        check(formula);
         return new LineBoundRequirement(this, formula, balance);
     }
 }

@@ -1,0 +1,116 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Mass;
+
+/**
+ * How far any one addition may be from its exact target before it is known what the target is: rounding it to the display
+ * (half a division), the tare (half its step), the reading (half a division), linearity, k times the repeatability, and,
+ * from a boat, what stays behind. Weighed cumulatively, both ends of the addition are readings.
+ *
+ * <p>What is too much is bounded apart from what is too little. The buoyancy of air changes a mass in proportion, by the
+ * factor {@link #factor}; the rest is a constant.
+ *
+ * <p>Source: JCGM 100:2008 (GUM), F.2.2.1, for the half division that an indication hides.
+ *
+ * @param balance the balance with its errors
+ * @param method how it is weighed
+ * @param coverage k, by which repeatability is taken in; 0 leaves it out
+ */
+record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) implements Serializable {
+
+    private static final Symbol ERROR = Symbol.of("E", "addition-bound", Kind.MASS);
+    private static final Symbol OVER = Symbol.of("E", "addition-bound-over", Kind.MASS);
+    private static final Symbol SHORT = Symbol.of("E", "addition-bound-short", Kind.MASS);
+    private static final Symbol TARE = Symbol.of("z", "tare-resolution", Kind.MASS);
+    private static final Symbol LINEARITY = Symbol.of("a", "linearity", Kind.MASS);
+    private static final Symbol REPEATABILITY = Symbol.of("s", "repeatability", Kind.MASS);
+    private static final Symbol COVERAGE = Symbol.of("k", "coverage", Kind.NUMBER);
+    private static final Symbol LEAST_RESIDUE = Symbol.of("ℓ", "least-residue-in-boat", Kind.MASS);
+    private static final Symbol MOST_RESIDUE = Symbol.of("λ", "most-residue-in-boat", Kind.MASS);
+    private static final Symbol FACTOR = Symbol.of("β", "buoyancy-factor", Kind.NUMBER);
+
+    private static final Subject AT_MOST = Subject.of("over", "");
+    private static final Subject AT_LEAST = Subject.of("short", "");
+
+    /** Whether too much and too little have the same bound, and nothing is in proportion. */
+    boolean isEven() {
+        return hasNoBuoyancy()
+                && (method != WeighingMethod.FROM_BOAT
+                        || grams(balance.errors().mostResidue()).isZero());
+    }
+
+    private boolean hasNoBuoyancy() {
+        return factorNumber(true).equals(Ratio.ONE) && factorNumber(false).equals(Ratio.ONE);
+    }
+
+    /** By how many grams the mass may pass its target times {@link #factor} (over) or fall short of it. */
+    <V> V constant(Reckoning<V> r, boolean over) {
+        List<V> terms = new ArrayList<>();
+        V half = r.quotient(BatchSymbols.readability(r, balance), r.literal(2));
+        terms.add(hasNoBuoyancy() ? half : r.product(factor(r, over), half));
+        addIndications(r, terms, half);
+        if (isEven()) {
+            return r.named(ERROR, r.sum(terms));
+        }
+        V sum = r.sum(terms);
+        if (method == WeighingMethod.FROM_BOAT) {
+            sum = over
+                    ? r.difference(sum, given(r, LEAST_RESIDUE, balance.errors().leastResidue()))
+                    : r.sum(sum, given(r, MOST_RESIDUE, balance.errors().mostResidue()));
+        }
+        return over ? r.named(OVER, AT_MOST, sum) : r.named(SHORT, AT_LEAST, sum);
+    }
+
+    private <V> void addIndications(Reckoning<V> r, List<V> terms, V half) {
+        boolean twice = method == WeighingMethod.CUMULATIVE;
+        terms.add(
+                twice || balance.errors().tareResolution().isEmpty()
+                        ? half
+                        : r.quotient(
+                                given(r, TARE, balance.errors().tareResolution().get()), r.literal(2)));
+        terms.add(half);
+        if (!balance.errors().linearity().isZero()) {
+            terms.add(times(r, twice, given(r, LINEARITY, balance.errors().linearity())));
+        }
+        if (!coverage.isZero() && !balance.errors().repeatability().isZero()) {
+            V spread = given(r, REPEATABILITY, balance.errors().repeatability());
+            terms.add(times(r, twice, r.product(r.given(COVERAGE, coverage, Source.user()), spread)));
+        }
+    }
+
+    private static <V> V times(Reckoning<V> r, boolean twice, V value) {
+        return twice ? r.product(r.literal(2), value) : value;
+    }
+
+    /** What the target is multiplied by at worst: 1 but for the buoyancy of air. */
+    <V> V factor(Reckoning<V> r, boolean over) {
+        Ratio factor = factorNumber(over);
+        return hasNoBuoyancy() ? r.literal(1) : r.given(FACTOR, over ? AT_MOST : AT_LEAST, factor, Source.user());
+    }
+
+    private Ratio factorNumber(boolean over) {
+        var air = balance.errors().buoyancy();
+        return Ratio.ONE.plus((over ? air.upper() : air.lower()).orElseThrow());
+    }
+
+    private static <V> V given(Reckoning<V> r, Symbol symbol, Amount<Mass> amount) {
+        return r.given(symbol, grams(amount), Source.user());
+    }
+
+    private static Ratio grams(Amount<Mass> amount) {
+        return amount.in(FormulationUnits.GRAM);
+    }
+}
