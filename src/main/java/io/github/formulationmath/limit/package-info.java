@@ -11,7 +11,8 @@
  * io.github.formulationmath.limit.Scope}; {@link io.github.formulationmath.limit.LimitTable}; {@link
  * io.github.formulationmath.limit.Product}, {@link io.github.formulationmath.limit.DecisionRule} and {@link
  * io.github.formulationmath.limit.LimitChecker}; {@link io.github.formulationmath.limit.LimitReport} with its {@link
- * io.github.formulationmath.limit.Verdict}s.
+ * io.github.formulationmath.limit.Verdict}s; {@link io.github.formulationmath.limit.Label} and {@link
+ * io.github.formulationmath.limit.IngredientList}.
  *
  * <p>May depend on {@code scaling}, {@code formula}, {@code weighing}, {@code chemistry} and what they lean on.
  */

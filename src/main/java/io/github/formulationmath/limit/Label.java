@@ -1,0 +1,136 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.weighing.MadeMasses;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * What is needed besides the formula to make an ingredient list: the rule of order, which ingredients are colorants, which
+ * materials are perfumes that are named by one word, and which substances have to be declared.
+ *
+ * <p>Names like {@code CI 77891} are colorants without being told.
+ *
+ * <p>Example: {@code Label.of(LabelRule.eu()).perfume("Lavender fragrance", "Parfum").declaring(report).list(formula)}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Label {
+
+    private final LabelRule rule;
+    private final Set<String> colorants;
+    private final Map<String, String> perfumes;
+    private final Map<String, String> declared;
+
+    private Label(LabelRule rule, Set<String> colorants, Map<String, String> perfumes, Map<String, String> declared) {
+        this.rule = rule;
+        this.colorants = Set.copyOf(colorants);
+        this.perfumes = Map.copyOf(perfumes);
+        this.declared = Map.copyOf(declared);
+    }
+
+    /**
+     * A label by a rule.
+     *
+     * @param rule the rule of order
+     * @return the label, no colorants and perfumes named, nothing to be declared
+     */
+    public static Label of(LabelRule rule) {
+        return new Label(Objects.requireNonNull(rule, "rule"), Set.of(), Map.of(), Map.of());
+    }
+
+    /**
+     * The same label with ingredients that are colorants.
+     *
+     * @param names their INCI names
+     * @return the label
+     */
+    public Label colorants(String... names) {
+        Set<String> more = new HashSet<>(colorants);
+        for (String name : names) {
+            more.add(LimitNames.normalise(name));
+        }
+        return new Label(rule, more, perfumes, declared);
+    }
+
+    /**
+     * The same label with a material that is named by one word, whatever it holds; of its substances only those to be
+     * declared are named beside it.
+     *
+     * @param material the name of the material in the formula
+     * @param word for example {@code Parfum} or {@code Aroma}
+     * @return the label
+     */
+    public Label perfume(String material, String word) {
+        Map<String, String> more = new HashMap<>(perfumes);
+        more.put(LimitNames.normalise(material), Objects.requireNonNull(word, "word"));
+        return new Label(rule, colorants, more, declared);
+    }
+
+    /**
+     * The same label with everything that a report says has to be declared, or may have to be.
+     *
+     * @param report the report on the same formula
+     * @return the label
+     */
+    public Label declaring(LimitReport report) {
+        Map<String, String> more = new HashMap<>(declared);
+        for (Verdict verdict : report.declarations()) {
+            String name = verdict.limit().declaredAs();
+            verdict.substances()
+                    .forEach(substance ->
+                            more.put(LimitNames.normalise(substance.name()), name.isEmpty() ? substance.name() : name));
+        }
+        return new Label(rule, colorants, perfumes, more);
+    }
+
+    /**
+     * The ingredient list of a formula as written.
+     *
+     * @param formula the formula
+     * @return the list
+     */
+    public IngredientList list(Formula formula) {
+        return new LabelDraft(this, Objects.requireNonNull(formula, "formula"), null).list();
+    }
+
+    /**
+     * The ingredient list of a formula as weighed.
+     *
+     * @param formula the formula
+     * @param masses what was weighed for its lines, in their order
+     * @return the list
+     * @throws IllegalArgumentException if there are not as many masses as lines
+     */
+    public IngredientList list(Formula formula, MadeMasses masses) {
+        if (Objects.requireNonNull(masses, "masses").size() != formula.lines().size()) {
+            throw new IllegalArgumentException("masses are " + masses.size() + ": \"" + formula.name() + "\" has "
+                    + formula.lines().size() + " lines, and each needs one, in their order");
+        }
+        return new LabelDraft(this, formula, masses).list();
+    }
+
+    LabelRule rule() {
+        return rule;
+    }
+
+    Set<String> colorants() {
+        return colorants;
+    }
+
+    Map<String, String> perfumes() {
+        return perfumes;
+    }
+
+    Map<String, String> declared() {
+        return declared;
+    }
+
+    @Override
+    public String toString() {
+        return "label, " + rule;
+    }
+}

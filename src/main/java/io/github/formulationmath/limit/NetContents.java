@@ -1,0 +1,135 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import java.io.Serializable;
+import java.math.RoundingMode;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+/**
+ * What a label may state as the contents of a pack: the fill rounded down to a step, so that the statement never promises
+ * more than there is: {@code n = step · ⌊fill / step⌋}.
+ *
+ * <p>Example: a fill of 50.7 g stated in whole grams is 50 g; stated in steps of 0.05 oz it is 1.75 oz.
+ *
+ * <p>Average filling and permitted deficiencies are a matter of the law in force; nothing is allowed for them here.
+ * Immutable and thread-safe.
+ *
+ * @param <Q> mass or volume
+ */
+public final class NetContents<Q extends Quantity<Q>> implements Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol FILL = Symbol.of("f", "fill", Kind.MASS);
+    private static final Symbol DENSITY = Symbol.of("ρ", "fill-density", Kind.DENSITY);
+    private static final Symbol MASS_STEP = Symbol.of("t", "statement-step", Kind.MASS);
+    private static final Symbol VOLUME_STEP = Symbol.of("t", "statement-step", Kind.VOLUME);
+    private static final Symbol MASS = Symbol.of("n", "net-contents", Kind.MASS);
+    private static final Symbol VOLUME = Symbol.of("n", "net-contents", Kind.VOLUME);
+
+    private final Ratio fillGrams;
+    private final Ratio gramsPerMillilitre;
+    private final Amount<Q> step;
+    private final Ratio stepInCanonicalUnit;
+    private final boolean byVolume;
+
+    private NetContents(Ratio fill, Ratio density, Amount<Q> step, Ratio canonical, boolean byVolume) {
+        this.fillGrams = fill;
+        this.gramsPerMillilitre = density;
+        this.step = step;
+        this.stepInCanonicalUnit = canonical;
+        this.byVolume = byVolume;
+        if (fill.signum() <= 0 || canonical.signum() <= 0) {
+            throw new IllegalArgumentException("fill is " + fill + " g and step is " + step + ": both must be above 0");
+        }
+        if (result().isZero()) {
+            throw new IllegalArgumentException(
+                    "fill is " + fill + " g, less than one step of " + step + ": state the contents in a finer step");
+        }
+    }
+
+    /**
+     * Contents by mass.
+     *
+     * @param fill the mass in the pack, above 0
+     * @param step what the statement is a multiple of, for example {@code 1 g}, above 0
+     * @return the contents in the unit of the step
+     * @throws IllegalArgumentException if an amount is not above 0, or the fill is less than one step
+     */
+    public static NetContents<Mass> byMass(Amount<Mass> fill, Amount<Mass> step) {
+        Objects.requireNonNull(fill, "fill");
+        Objects.requireNonNull(step, "step");
+        return new NetContents<>(
+                fill.in(FormulationUnits.GRAM), Ratio.ONE, step, step.in(FormulationUnits.GRAM), false);
+    }
+
+    /**
+     * Contents by volume.
+     *
+     * @param fill the mass in the pack, above 0
+     * @param density the density of the product at the temperature for which the volume is stated
+     * @param step what the statement is a multiple of, for example {@code 1 mL}, above 0
+     * @return the contents in the unit of the step
+     * @throws IllegalArgumentException if an amount is not above 0, or the fill is less than one step
+     */
+    public static NetContents<Volume> byVolume(Amount<Mass> fill, Density density, Amount<Volume> step) {
+        Objects.requireNonNull(fill, "fill");
+        Objects.requireNonNull(density, "density");
+        Objects.requireNonNull(step, "step");
+        return new NetContents<>(
+                fill.in(FormulationUnits.GRAM),
+                density.gramsPerMillilitre(),
+                step,
+                step.in(FormulationUnits.MILLILITRE),
+                true);
+    }
+
+    /**
+     * What the label may state.
+     *
+     * @return a whole multiple of the step, in its unit, not above the fill
+     */
+    public Amount<Q> declared() {
+        return step.times(result().dividedBy(stepInCanonicalUnit));
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.net-contents");
+    }
+
+    /** Grams or millilitres. */
+    @Override
+    public Ratio result() {
+        return derive(Reckoning.plain());
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        V mass = r.given(FILL, fillGrams, Source.user());
+        V fill = byVolume ? r.quotient(mass, r.given(DENSITY, gramsPerMillilitre, Source.user())) : mass;
+        V one = r.given(byVolume ? VOLUME_STEP : MASS_STEP, stepInCanonicalUnit, Source.user());
+        V steps = r.rounded(r.quotient(fill, one), Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR));
+        return r.named(byVolume ? VOLUME : MASS, r.product(steps, one));
+    }
+
+    @Override
+    public String toString() {
+        return declared().toString();
+    }
+}
