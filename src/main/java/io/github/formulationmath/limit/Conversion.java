@@ -11,6 +11,7 @@ import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
 
 /** What one gram of a counted substance counts as on the basis of a limit. */
+@SuppressWarnings("ClassInitializationDeadlock") // the constants' classes are used here only
 sealed interface Conversion extends Serializable {
 
     /** The substance counts as it is. */

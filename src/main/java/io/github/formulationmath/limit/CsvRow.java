@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -127,7 +128,7 @@ final class CsvRow {
     }
 
     private CsvField field(String column) {
-        return fields.get(columns.get(column));
+        return fields.get(Objects.requireNonNull(columns.get(column), column));
     }
 
     static String shortened(String text) {

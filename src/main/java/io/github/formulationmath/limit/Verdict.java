@@ -214,8 +214,11 @@ public final class Verdict implements Explained {
     }
 
     private @Nullable AcceptableTarget target() {
-        boolean certain = masses == null || rule().isSimple() || !tally.isAssessable();
-        return certain ? null : new AcceptableTarget(tally, masses.of(tally.whole()), rule());
+        MadeShares made = masses;
+        if (made == null || rule().isSimple() || !tally.isAssessable()) {
+            return null;
+        }
+        return new AcceptableTarget(tally, made.of(tally.whole()), rule());
     }
 
     /**

@@ -126,6 +126,7 @@ public final class Tolerances implements Serializable {
         return byIngredient.isEmpty() && byPhase.isEmpty() ? general.fraction() : of(line).fraction();
     }
 
+    @SuppressWarnings("ReferenceEquality") // whether the line has the general tolerance, not merely an equal one
     <V> V value(Reckoning<V> r, FormulaLine line) {
         MassFraction own = of(line);
         Source source = own.asWritten().map(Source::written).orElseGet(Source::user);

@@ -33,6 +33,7 @@ final class CommonErrors {
         return byLine.get(line);
     }
 
+    @SuppressWarnings("ReferenceEquality") // a term is one instance
     Ratio covariance(int i, int j) {
         Ratio sum = Ratio.ZERO;
         for (Entry a : of(i)) {

@@ -36,8 +36,13 @@ final class Draws {
     private static double standard(Law law, SplittableRandom random) {
         return switch (law) {
             case RECTANGULAR -> (random.nextLong() >> 11) * 0x1p-52;
-            case TRIANGULAR -> NormalDraws.uniform(random) - NormalDraws.uniform(random);
+            case TRIANGULAR -> triangular(random);
             case NORMAL -> NormalDraws.next(random);
         };
+    }
+
+    private static double triangular(SplittableRandom random) {
+        double first = NormalDraws.uniform(random);
+        return first - NormalDraws.uniform(random);
     }
 }

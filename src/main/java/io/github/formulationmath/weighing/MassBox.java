@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Everything the masses may be: fixed parts, and variables that each range over an interval of their own. */
 final class MassBox {
@@ -64,7 +65,7 @@ final class MassBox {
     }
 
     int variableOf(ErrorTerm term) {
-        return byTerm.get(term);
+        return Objects.requireNonNull(byTerm.get(term), "term");
     }
 
     /** Whether the mass of a line shares an error with another line, and is not a variable of its own. */

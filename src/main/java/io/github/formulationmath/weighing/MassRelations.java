@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
@@ -103,7 +104,7 @@ record MassRelations(
                 parts.add(r.product(square(r, term), r.product(sensitivity(r, a, term), sensitivity(r, b, term))));
             }
         }
-        counts.forEach((key, count) -> addCounted(r, parts, square(r, kinds.get(key)), count));
+        counts.forEach((key, count) -> addCounted(r, parts, square(r, Objects.requireNonNull(kinds.get(key), "kind")), count));
         return Sums.of(r, parts);
     }
 

@@ -5,6 +5,7 @@ import io.github.formulationmath.weighing.ErrorTerm.Load;
 import java.util.List;
 
 /** The weights c in a sum Σ c · mass over the lines. */
+@SuppressWarnings("ClassInitializationDeadlock") // Total is made here only
 sealed interface Weights {
 
     /** All 1: the sum of the masses. */
