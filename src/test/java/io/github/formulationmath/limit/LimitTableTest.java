@@ -1,0 +1,214 @@
+package io.github.formulationmath.limit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIOException;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@Tag("locale")
+class LimitTableTest {
+
+    private static final String HEADER = String.join(",", LimitTableReader.LIMIT_COLUMNS) + "\n";
+    private static final String SUBSTANCES = String.join(",", LimitTableReader.SUBSTANCE_COLUMNS) + "\n"
+            + "G1,Tocopherol,59-02-9,,,,TOCOPHEROL,member,\n";
+    private static final String ROW =
+            "HOUSE-1,own,1,,G1,Tocopherol,max,0.50,active,,,,any,any,any,any,any,any,none,product,single,,,,,,,,"
+                    + "2024-05-13,House rule,,\n";
+
+    private static LimitTable read(String limits) throws IOException {
+        return LimitTable.read("house", new StringReader(limits), new StringReader(SUBSTANCES));
+    }
+
+    /** The tables read with a general-purpose CSV library (SnapshotTable) and with ours say the same, field by field. */
+    @Test
+    void the_bundled_table_is_the_file_field_by_field() {
+        LimitTable table = LimitTable.eu2024May();
+        assertThat(table.limits()).hasSize(SnapshotTable.LIMITS.size());
+        for (int i = 0; i < table.limits().size(); i++) {
+            UsageLimit limit = table.limits().get(i);
+            Map<String, String> row = SnapshotTable.LIMITS.get(i);
+            assertThat(limit.id()).isEqualTo(row.get("limit_id"));
+            assertThat(limit.share().percent()).isEqualTo(Ratio.parse(row.get("percent")));
+            assertThat(limit.share().asWritten()).contains(row.get("percent") + " %");
+            assertThat(limit.kind().code()).isEqualTo(row.get("kind"));
+            assertThat(limit.basis().code()).isEqualTo(row.get("basis"));
+            assertThat(limit.basis().referenceName()).isEqualTo(row.get("reference_substance"));
+            assertThat(limit.sumRule().code()).isEqualTo(row.get("sum_rule"));
+            assertThat(limit.outsideScope().code()).isEqualTo(row.get("outside_scope"));
+            assertThat(limit.whole()).isEqualTo(row.get("whole"));
+            assertThat(limit.declaredAs()).isEqualTo(row.get("declared_as"));
+            assertThat(limit.text().conditions()).isEqualTo(row.get("conditions"));
+            assertThat(limit.text().warnings()).isEqualTo(row.get("warning_text"));
+            assertThat(limit.citation().text()).isEqualTo(row.get("citation"));
+            assertThat(limit.citation().snapshot()).contains(LocalDate.parse(row.get("snapshot_date")));
+            assertThat(limit.scope().purpose()).isEqualTo(row.get("purpose"));
+            assertThat(limit.group().members()).hasSize((int) SnapshotTable.SUBSTANCES.stream()
+                    .filter(s -> s.get("group_id").equals(row.get("group_id")))
+                    .count());
+        }
+    }
+
+    @Test
+    void the_bundled_table_says_of_which_day_it_is_and_that_it_is_no_law() {
+        LimitTable table = LimitTable.eu2024May();
+        assertThat(table.snapshot()).contains(LocalDate.of(2024, 5, 13));
+        assertThat(String.join("\n", table.provenance())).contains("never current law");
+        assertThat(table.toString()).contains("snapshot of 2024-05-13");
+        assertThat(table.limit("EU-V-29").citation().toString()).contains("Annex V, entry 29", "2024-05-13");
+        assertThatIllegalArgumentException().isThrownBy(() -> table.limit("EU-V-999"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Phenoxyethanol",
+        "PHENOXYETHANOL",
+        "'  phenoxy ethanol '",
+        "'phenoxyethanol\u00a0'",
+        "' Phenoxyethanol\t'"
+    })
+    void case_and_spacing_at_the_ends_are_forgiven(String name) {
+        boolean oneWord = !name.strip().contains(" ");
+        assertThat(LimitTable.eu2024May().limitsFor(Substance.of(name)).isEmpty())
+                .isEqualTo(!oneWord);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'Sodium   Benzoate'", "' sodium benzoate'", "'SODIUM\tBENZOATE'", "'sodIum benzoate'"})
+    void runs_of_spaces_are_one(String name) {
+        assertThat(LimitTable.eu2024May().limitsFor(Substance.of(name))).isNotEmpty();
+    }
+
+    @Test
+    void nothing_is_matched_that_is_merely_alike_but_it_is_suggested_when_asked() {
+        LimitTable table = LimitTable.eu2024May();
+        assertThat(table.limitsFor(Substance.of("Phenoxyethanole"))).isEmpty();
+        assertThat(table.closestNames("Phenoxyethanole", 3)).first().isEqualTo("PHENOXYETHANOL");
+        assertThat(table.closestNames("sodium bensoate", 2)).first().isEqualTo("SODIUM BENZOATE");
+        assertThat(table.closestNames("x", 3)).isEmpty();
+        assertThat(table.closestNames("y".repeat(1_000_000), 3)).isEmpty();
+        assertThatIllegalArgumentException().isThrownBy(() -> table.closestNames("x", 0));
+    }
+
+    /** kitten to sitting takes three steps, the example of every textbook. */
+    @Test
+    void spelling_distance_counts_steps() {
+        assertThat(SpellingDistance.between("KITTEN", "SITTING")).isEqualTo(3);
+        assertThat(SpellingDistance.between("", "ABC")).isEqualTo(3);
+        assertThat(SpellingDistance.between("ABC", "ABC")).isZero();
+    }
+
+    @Test
+    void a_table_of_ones_own_is_read(@TempDir Path folder) throws IOException {
+        Path limits = Files.writeString(folder.resolve("house.csv"), "# title: house rules\n" + HEADER + ROW);
+        Path substances = Files.writeString(folder.resolve("house-substances.csv"), SUBSTANCES);
+        LimitTable table = LimitTable.read(limits, substances);
+        assertThat(table.name()).isEqualTo("house.csv");
+        assertThat(table.provenance()).containsExactly("title: house rules");
+        assertThat(table.limit("HOUSE-1").share()).isEqualTo(MassFraction.ofPercent("0.5"));
+        assertThat(table.limitsFor(Substance.of("alpha-tocopherol").withCas("59-02-9")))
+                .hasSize(1);
+        assertThat(read((HEADER + ROW).replace("\n", "\r\n")).limits())
+                .isEqualTo(read(HEADER + ROW).limits());
+        Files.write(substances, new byte[] {(byte) 0xff, (byte) 0xfe, 'x'});
+        assertThatIOException()
+                .isThrownBy(() -> LimitTable.read(limits, substances))
+                .withMessageContaining("UTF-8");
+    }
+
+    @Test
+    void a_table_survives_serialization() throws Exception {
+        LimitTable table = read(HEADER + ROW);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+            out.writeObject(table);
+        }
+        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+            LimitTable again = (LimitTable) in.readObject();
+            assertThat(again.limits()).isEqualTo(table.limits());
+            assertThat(again.limitsFor(Substance.of("tocopherol"))).hasSize(1);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "max, maximum, 'kind is \"maximum\": it must be one of max, min'",
+        "0.50, '0,50', fields",
+        "0.50, 5e-1, plain number",
+        "0.50, -1, plain number",
+        "0.50, 101, percent cannot be read",
+        "0.50, '', plain number",
+        "active, as_reference, 'reference_substance is empty'",
+        "active, wet, 'basis is \"wet\"'",
+        "G1, G9, 'the substances file does not have'",
+        "2024-05-13, 13.05.2024, 'write a date as 2024-05-13'",
+        "House rule, '', 'citation is empty'",
+        "HOUSE-1, '', 'limit_id is empty'",
+        "HOUSE-1, HOUSE 1, 'without spaces'",
+        "single, alone, sum_of_ratios",
+        "'any,any,none', 'any,hobby,none', 'scope_user cannot be read: user is \"hobby\"'",
+        "none, never, not_allowed"
+    })
+    void what_is_wrong_in_a_row_is_told_with_line_and_column(String right, String wrong, String message) {
+        String row = ROW.replaceFirst(java.util.regex.Pattern.quote(right), wrong);
+        assertThatExceptionOfType(LimitTableException.class)
+                .isThrownBy(() -> read("# one line of comment\n" + HEADER + row))
+                .withMessageContaining(message)
+                .satisfies(e -> assertThat(e.line()).isEqualTo(3))
+                .satisfies(e -> assertThat(e.column()).isPositive());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'59-02-9', '59-02-8', cas_number cannot be read",
+        "member, guest, role",
+        "'Tocopherol', '', inci_name cannot be read",
+        "',,,TOC', ',c2,1,TOC', molecular_formula cannot be read",
+        "',,,TOC', ',C2,,TOC', reference_units"
+    })
+    void what_is_wrong_in_the_substances_is_told_too(String right, String wrong, String message) {
+        String text = SUBSTANCES.replaceFirst(java.util.regex.Pattern.quote(right), wrong);
+        assertThatExceptionOfType(LimitTableException.class)
+                .isThrownBy(() -> LimitTable.read("house", new StringReader(HEADER + ROW), new StringReader(text)))
+                .withMessageContaining(message)
+                .satisfies(e -> assertThat(e.line()).isEqualTo(2));
+    }
+
+    @Test
+    void a_column_says_at_which_character_the_field_begins() {
+        assertThatExceptionOfType(LimitTableException.class)
+                .isThrownBy(() -> read(HEADER + ROW.replace(",max,", ",most,")))
+                .withMessageStartingWith("line 2, column 30: kind is \"most\"");
+    }
+
+    @Test
+    void limits_made_in_code_need_ids_of_their_own() {
+        UsageLimit limit =
+                UsageLimit.of("A", SubstanceGroup.of("Tocopherol"), LimitKind.MAXIMUM, MassFraction.ofPercent("1"));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> LimitTable.of("house", List.of(limit, limit)))
+                .withMessageContaining("A");
+        assertThat(StandardCharsets.UTF_8.newEncoder().canEncode(limit.toString()))
+                .isTrue();
+    }
+}
