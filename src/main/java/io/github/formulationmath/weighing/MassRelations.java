@@ -104,7 +104,8 @@ record MassRelations(
                 parts.add(r.product(square(r, term), r.product(sensitivity(r, a, term), sensitivity(r, b, term))));
             }
         }
-        counts.forEach((key, count) -> addCounted(r, parts, square(r, Objects.requireNonNull(kinds.get(key), "kind")), count));
+        counts.forEach((key, count) ->
+                addCounted(r, parts, square(r, Objects.requireNonNull(kinds.get(key), "kind")), count));
         return Sums.of(r, parts);
     }
 
