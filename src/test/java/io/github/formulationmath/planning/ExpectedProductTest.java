@@ -1,0 +1,134 @@
+package io.github.formulationmath.planning;
+
+import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.CoverageFactor;
+import io.github.formulationmath.weighing.ErrorModel;
+import io.github.formulationmath.weighing.ErrorSource;
+import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.Wording;
+import org.junit.jupiter.api.Test;
+
+class ExpectedProductTest {
+
+    private static final Formula BALM = Formula.inPercent("Plain balm")
+            .phase("oils")
+            .quantitySufficient("Helianthus Annuus Seed Oil")
+            .line("Cera Alba", "20 %")
+            .line("Tocopherol", "0.5 %")
+            .build();
+
+    private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
+
+    private static ExpectedProduct expect(String size, Balance balance, WeighingMethod method, Closure closure) {
+        return ExpectedProduct.of(
+                WeighingPlan.of(
+                        Batch.of(BALM, BatchSize.ofMass(size)),
+                        Bench.of(balance).closing(closure)),
+                method);
+    }
+
+    /** By hand: 79.5 g, 20 g, 0.5 g, each ± 0.1 g. */
+    @Test
+    void intervalsByHand() {
+        ExpectedProduct product = expect("100 g", TENTH, WeighingMethod.TARE_EACH, Closure.INDEPENDENT);
+        ExpectedLine tocopherol = product.line("Tocopherol");
+        // 0.4/(0.4 + 79.6 + 20.1) to 0.6/(0.6 + 79.4 + 19.9)
+        assertThat(tocopherol.bounds()).isEqualTo(Bounds.closed(Ratio.of(4, 1001), Ratio.of(6, 999)));
+        assertThat(tocopherol.result()).isEqualTo(Ratio.of(6, 999).minus(Ratio.of(5, 1000)));
+        assertThat(tocopherol.relativeDeviation().result())
+                .isEqualTo(Ratio.of(6, 999).dividedBy(Ratio.of(5, 1000)).minus(Ratio.ONE));
+        assertThat(tocopherol.budget().share(ErrorSource.READING)).isEqualTo(Ratio.of(1, 2));
+    }
+
+    @Test
+    void verdicts() {
+        ExpectedProduct product = expect("100 g", TENTH, WeighingMethod.TARE_EACH, Closure.CLOSED);
+        Tolerances two = Tolerances.of("2 %");
+        assertThat(product.line("Cera Alba").verdict(two)).isEqualTo(ToleranceVerdict.WITHIN);
+        assertThat(product.line("Tocopherol").verdict(two)).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
+        assertThat(product.notShownWithin(two)).containsExactly(product.line("Tocopherol"));
+        assertThat(product.notShownWithin(two.forLine("Tocopherol", "25 %"))).isEmpty();
+        // 10 g: 0.05 g of Tocopherol are shown as 0.0 g; made 0 to 0.1 g, while 5 % of it allows 0.0475 g to 0.0525 g.
+        ExpectedProduct small = expect("10 g", TENTH, WeighingMethod.TARE_EACH, Closure.CLOSED);
+        assertThat(small.line("Tocopherol").verdict(Tolerances.of("5 %"))).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
+        assertThatThrownBy(() -> product.notShownWithin(two.forLine("Aqua", "1 %")))
+                .hasMessageContaining("Aqua");
+    }
+
+    /**
+     * 0.6, 0.6 and 98.8 divisions, closed to 100: the remainders go to the largest and the first of the two small lines, and
+     * the second reads 0. With a perfect tare it is at most half a division, 0.5/99.5 at most, below 0.6 % less a tenth.
+     */
+    @Test
+    void outsideWhenTheReadingAloneIsTooFarOff() {
+        Formula formula = Formula.inPercent("Two traces")
+                .quantitySufficient("Aqua")
+                .line("First", "0.6 %")
+                .line("Second", "0.6 %")
+                .build();
+        Balance tared = TENTH.withErrors(ErrorModel.readabilityOnly().withTareResolution(Amount.mass("0 g")));
+        ExpectedProduct product = ExpectedProduct.of(
+                WeighingPlan.of(
+                        Batch.of(formula, BatchSize.ofMass("10 g")),
+                        Bench.of(tared).closing(Closure.CLOSED)),
+                WeighingMethod.TARE_EACH);
+        Tolerances tenth = Tolerances.of("10 %");
+        assertThat(product.line("First").verdict(tenth)).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
+        assertThat(product.line("Second").verdict(tenth)).isEqualTo(ToleranceVerdict.OUTSIDE);
+        // 0.05/(0.05 + 9.85 + 0.05)
+        assertThat(product.line("Second").bounds()).isEqualTo(Bounds.closed(Ratio.ZERO, Ratio.of(5, 995)));
+        assertSelfChecking(product.line("Second").verdictWorking(tenth));
+    }
+
+    @Test
+    void coveringTakesTheRepeatabilityIn() {
+        Balance noisy = TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.1 g"));
+        ExpectedProduct bare = expect("100 g", noisy, WeighingMethod.TARE_EACH, Closure.CLOSED);
+        ExpectedProduct covered = bare.covering(CoverageFactor.of(2));
+        assertThat(covered.line("Cera Alba")
+                        .bounds()
+                        .encloses(bare.line("Cera Alba").bounds()))
+                .isTrue();
+        // 20 ± (0.1 + 0.2) g, the others 80 ∓ 0.6 g
+        assertThat(covered.line("Cera Alba").bounds().upper()).contains(Ratio.of(203, 997));
+        assertThat(covered.line("Cera Alba").standardUncertainty())
+                .isEqualTo(bare.line("Cera Alba").standardUncertainty());
+    }
+
+    @Test
+    void everyNumberShowsItsWorking() {
+        Balance known = TENTH.withErrors(ErrorModel.readabilityOnly()
+                .withRepeatability("0.05 g")
+                .withLinearity("0.1 g")
+                .withCalibration(Ratio.of(1, 1000)));
+        for (WeighingMethod method : WeighingMethod.values()) {
+            for (Closure closure : Closure.values()) {
+                ExpectedProduct product = expect("123.4 g", known, method, closure);
+                for (ExpectedLine line : product.lines()) {
+                    assertSelfChecking(line);
+                    assertSelfChecking(line.relativeDeviation());
+                    assertSelfChecking(line.verdictWorking(Tolerances.of("3 %").forLine("Tocopherol", "1 %")));
+                    assertSelfChecking(line.made().uncertainty());
+                    assertSelfChecking(line.addition());
+                }
+            }
+        }
+    }
+
+    @Test
+    void verdictsHaveWords() {
+        for (ToleranceVerdict verdict : ToleranceVerdict.values()) {
+            assertThat(Wording.english().text(verdict.phrase("Tocopherol"))).startsWith("Tocopherol ");
+        }
+    }
+}
