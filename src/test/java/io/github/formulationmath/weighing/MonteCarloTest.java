@@ -84,6 +84,7 @@ class MonteCarloTest {
                 MonteCarloResult result = MonteCarlo.of(copies(InputQuantity.rectangular(-1, 1), 3), SUM)
                         .withProbability(row.decimal("probability_percent").doubleValue() / 100)
                         .withSignificantDigits(3)
+                        .withMostTrials(1_000_000)
                         .run();
                 assertThat(result.standardUncertainty()).isCloseTo(1, within(0.002));
                 assertThat(result.symmetricInterval().high())

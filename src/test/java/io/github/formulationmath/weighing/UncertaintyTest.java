@@ -133,7 +133,7 @@ class UncertaintyTest {
     void cadmiumStandard() throws InterruptedException {
         MonteCarloResult result = cadmium(true, true, true, true, true);
         assertThat(result.estimate()).isCloseTo(1002.7, within(0.05));
-        assertThat(result.standardUncertainty()).isCloseTo(0.8351992, within(0.002));
+        assertThat(result.standardUncertainty()).isCloseTo(0.8351992, within(0.003));
         Ratio oneDigitUp = Ratio.from(result.standardUncertainty())
                 .rounded(Rounding.toSignificantDigits(1).with(RoundingMode.UP));
         assertThat(oneDigitUp).isEqualTo(Ratio.parse("0.9"));
@@ -152,7 +152,7 @@ class UncertaintyTest {
                     input.equals("V repeatability"),
                     input.equals("V temperature"));
             double expected = row.decimal("contribution_mg_l").doubleValue();
-            assertThat(result.standardUncertainty()).isCloseTo(expected, within(0.003 * expected));
+            assertThat(result.standardUncertainty()).isCloseTo(expected, within(0.005 * expected));
         }
     }
 
@@ -166,6 +166,7 @@ class UncertaintyTest {
                 InputQuantity.of(Law.RECTANGULAR, 0, warmth ? 0.084 : 0));
         return MonteCarlo.of(inputs, x -> 1000 * x[1] * x[0] / (x[2] + x[3] + x[4]))
                 .withSignificantDigits(3)
+                .withMostTrials(500_000)
                 .run();
     }
 
