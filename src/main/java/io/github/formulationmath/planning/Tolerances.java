@@ -95,6 +95,33 @@ public final class Tolerances implements Serializable {
     }
 
     /**
+     * The tolerance of every line that has none of its own.
+     *
+     * @return the share of its own amount by which a line may be off
+     */
+    public MassFraction general() {
+        return general;
+    }
+
+    /**
+     * The tolerances set for phases.
+     *
+     * @return an unmodifiable map from the name of a phase to its tolerance, in the order set
+     */
+    public Map<String, MassFraction> byPhase() {
+        return byPhase;
+    }
+
+    /**
+     * The tolerances set for ingredients.
+     *
+     * @return an unmodifiable map from the name of an ingredient to its tolerance, in the order set
+     */
+    public Map<String, MassFraction> byIngredient() {
+        return byIngredient;
+    }
+
+    /**
      * The tolerance of a line.
      *
      * @param line the line

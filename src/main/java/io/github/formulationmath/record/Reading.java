@@ -168,6 +168,11 @@ public final class Reading implements Serializable {
     }
 
     void requireOnDisplayOf(Balance used) {
+        requireOnDisplay(line, shown, used);
+    }
+
+    /** A display shows whole steps. */
+    static void requireOnDisplay(FormulaLine line, Amount<Mass> shown, Balance used) {
         Ratio divisions = shown.ratioTo(used.readability());
         if (!divisions.isInteger()) {
             throw new IllegalArgumentException(
@@ -175,7 +180,7 @@ public final class Reading implements Serializable {
                             + used.readability() + " of the display: it can read "
                             + used.readability().times(divisions.toWhole(RoundingMode.FLOOR)) + " or "
                             + used.readability().times(divisions.toWhole(RoundingMode.CEILING))
-                            + "; look for a slip of the pen, or say which balance it was with on(balance)");
+                            + "; look for a slip of the pen, or say which balance it was");
         }
     }
 

@@ -151,7 +151,7 @@ public final class Readings implements Serializable {
                 && method == that.method
                 && taken.equals(that.taken)
                 && plan.bench().equals(that.plan.bench())
-                && plan.batch().mass().equals(that.plan.batch().mass())
+                && plan.batch().size().equals(that.plan.batch().size())
                 && plan.batch().formula().equals(that.plan.batch().formula());
     }
 

@@ -10,10 +10,16 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
+import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
-/** M = n · f · (1 + o). */
-final class PackSize extends BatchSize {
+/**
+ * A batch that fills packs: {@code M = n · f · (1 + o)}. Made by {@link BatchSize#ofPacks}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class PackSize extends BatchSize {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -38,6 +44,46 @@ final class PackSize extends BatchSize {
         V fill = r.given(FILL, fillMass.in(FormulationUnits.GRAM), Source.user());
         V extra = r.given(OVERAGE, overage.fraction(), Source.user());
         return r.named(BATCH_MASS, r.product(r.product(n, fill), r.sum(r.literal(1), extra)));
+    }
+
+    /**
+     * How many packs are filled.
+     *
+     * @return the number, above 0
+     */
+    public int packs() {
+        return packs;
+    }
+
+    /**
+     * What goes into each pack.
+     *
+     * @return the mass as given, above 0
+     */
+    public Amount<Mass> fillMass() {
+        return fillMass;
+    }
+
+    /**
+     * What is made beyond the contents of the packs.
+     *
+     * @return the overage as a share of those contents
+     */
+    public MassFraction overage() {
+        return overage;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof PackSize that
+                && packs == that.packs
+                && fillMass.equals(that.fillMass)
+                && overage.equals(that.overage);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(packs, fillMass, overage);
     }
 
     @Override

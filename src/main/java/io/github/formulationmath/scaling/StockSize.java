@@ -9,10 +9,16 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
+import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
-/** M = m / w of the line in stock. */
-final class StockSize extends BatchSize {
+/**
+ * A batch that uses up one ingredient: {@code M = m / w}. Made by {@link BatchSize#ofStock}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class StockSize extends BatchSize {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -34,6 +40,34 @@ final class StockSize extends BatchSize {
         }
         V inStock = r.given(STOCK, line, stock.in(FormulationUnits.GRAM), Source.user());
         return r.named(BATCH_MASS, r.quotient(inStock, r.known(line)));
+    }
+
+    /**
+     * The line whose ingredient is in stock.
+     *
+     * @return the line
+     */
+    public FormulaLine line() {
+        return line;
+    }
+
+    /**
+     * How much of it there is.
+     *
+     * @return the mass as given, above 0
+     */
+    public Amount<Mass> stock() {
+        return stock;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof StockSize that && line.equals(that.line) && stock.equals(that.stock);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(line, stock);
     }
 
     @Override

@@ -13,11 +13,18 @@ import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 
-/** M = V · ρ, or V / Σ(w_i/ρ_i) when the density of the product is not known. */
-final class VolumeSize extends BatchSize {
+/**
+ * A batch that fills a volume: {@code M = V · ρ}, or {@code V / Σ(w_i/ρ_i)} when the density of the product is not known. Made by
+ * {@link BatchSize#ofVolume(Amount, Density)}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class VolumeSize extends BatchSize {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -59,6 +66,34 @@ final class VolumeSize extends BatchSize {
                 .orElseThrow(() -> new IllegalArgumentException(line.name()
                         + " has no density: give it one with withDensity, or size the batch with ofVolume(volume,"
                         + " density)"));
+    }
+
+    /**
+     * The volume to fill.
+     *
+     * @return the volume as given, above 0
+     */
+    public Amount<Volume> volume() {
+        return volume;
+    }
+
+    /**
+     * The density of the product, if it was given.
+     *
+     * @return the density; empty if those of the ingredients are taken
+     */
+    public Optional<Density> density() {
+        return Optional.ofNullable(density);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof VolumeSize that && volume.equals(that.volume) && Objects.equals(density, that.density);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(volume, density);
     }
 
     @Override

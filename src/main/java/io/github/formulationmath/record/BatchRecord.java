@@ -1,0 +1,287 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import java.io.Serial;
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The entry in the notebook: code, formula and plan, readings, what happened after them, how the batch was filled, and
+ * amendments. What follows from it, like {@link #made()}, is worked out anew whenever it is asked for.
+ *
+ * <p>A record is never changed; each step gives the next record. The first amendment closes it: from then on amendments
+ * are all that can be added, and none can be taken away.
+ *
+ * <p>Example: {@code BatchRecord.of(code, readings, Tolerances.of("5 %")).with(BenchEntry.observation("smooth"))}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class BatchRecord implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final BatchCode code;
+    private final Readings readings;
+    private final Tolerances tolerances;
+    private final List<BenchEntry> entries;
+    private final @Nullable Filled filled;
+    private final AmendmentLog amendments;
+
+    private record Filled(Amount<Mass> residue, PackFill fill) implements Serializable {}
+
+    private BatchRecord(
+            BatchCode code,
+            Readings readings,
+            Tolerances tolerances,
+            List<BenchEntry> entries,
+            @Nullable Filled filled,
+            AmendmentLog amendments) {
+        this.code = code;
+        this.readings = readings;
+        this.tolerances = tolerances;
+        this.entries = List.copyOf(entries);
+        this.filled = filled;
+        this.amendments = amendments;
+    }
+
+    /**
+     * Opens a record.
+     *
+     * @param code the code of the batch
+     * @param readings the readings, with the plan they were taken for
+     * @param tolerances how far each line may be off
+     * @return the record
+     * @throws IllegalArgumentException if the readings add up to nothing
+     */
+    public static BatchRecord of(BatchCode code, Readings readings, Tolerances tolerances) {
+        Objects.requireNonNull(code, "code");
+        Objects.requireNonNull(tolerances, "tolerances");
+        MadeBatch.of(Objects.requireNonNull(readings, "readings"));
+        return new BatchRecord(code, readings, tolerances, List.of(), null, AmendmentLog.EMPTY);
+    }
+
+    /**
+     * The record with one more entry.
+     *
+     * @param entry what happened
+     * @return the next record
+     * @throws IllegalArgumentException if it happened before what went before it, is about a line of another formula,
+     *     could not be read on the display, or cannot be (more was lost than there was)
+     * @throws IllegalStateException if the record was amended: it is closed
+     */
+    public BatchRecord with(BenchEntry entry) {
+        return with(List.of(Objects.requireNonNull(entry, "entry")));
+    }
+
+    /**
+     * The record with more entries.
+     *
+     * @param more what happened, in order
+     * @return the next record
+     * @throws IllegalArgumentException as {@link #with(BenchEntry)}
+     * @throws IllegalStateException as {@link #with(BenchEntry)}
+     */
+    public BatchRecord with(List<BenchEntry> more) {
+        requireOpen();
+        Instant before = lastTime();
+        MadeBatch made = made();
+        for (BenchEntry entry : List.copyOf(Objects.requireNonNull(more, "more"))) {
+            before = requireNotBefore(before, entry.time().orElse(before), "an entry");
+            entry.requireOnDisplayOf(plan().bench().balance());
+            made = entry.applyTo(made);
+        }
+        List<BenchEntry> all = new ArrayList<>(entries);
+        all.addAll(more);
+        return new BatchRecord(code, readings, tolerances, all, filled, amendments);
+    }
+
+    /**
+     * The record with how the batch was filled.
+     *
+     * @param residue what stayed in vessel and tools, from 0 to what was made
+     * @param fill what went into each pack
+     * @return the next record
+     * @throws IllegalArgumentException if the residue is out of range
+     * @throws IllegalStateException if the record was amended: it is closed
+     */
+    public BatchRecord filled(Amount<Mass> residue, PackFill fill) {
+        requireOpen();
+        Filling.of(made().mass(), residue, fill);
+        return new BatchRecord(code, readings, tolerances, entries, new Filled(residue, fill), amendments);
+    }
+
+    private void requireOpen() {
+        if (amendments.size() > 0) {
+            throw new IllegalStateException(
+                    "record " + code + " was amended and is closed: say it in another amendment");
+        }
+    }
+
+    /**
+     * The record with one more amendment.
+     *
+     * @param amendment what is said, and by whom
+     * @return the next record
+     * @throws IllegalArgumentException if it was said before what went before it
+     */
+    public BatchRecord amended(Amendment amendment) {
+        Objects.requireNonNull(amendment, "amendment");
+        requireNotBefore(amendments.lastTimeOr(lastTime()), amendment.time(), "an amendment");
+        return new BatchRecord(code, readings, tolerances, entries, filled, amendments.plus(amendment));
+    }
+
+    private Instant lastTime() {
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (entries.get(i).time().isPresent()) {
+                return entries.get(i).time().get();
+            }
+        }
+        Instant last = Instant.MIN;
+        for (Reading reading : readings.taken()) {
+            last = reading.time().orElse(last);
+        }
+        return last;
+    }
+
+    private static Instant requireNotBefore(Instant before, Instant time, String what) {
+        if (time.isBefore(before)) {
+            throw new IllegalArgumentException(what + " has the time " + time + ", before what precedes it (" + before
+                    + "): a record goes forward; give the time at which it was really made");
+        }
+        return time;
+    }
+
+    /**
+     * The code of the batch.
+     *
+     * @return the code
+     */
+    public BatchCode code() {
+        return code;
+    }
+
+    /**
+     * The formula.
+     *
+     * @return the formula that the plan was made from
+     */
+    public Formula formula() {
+        return plan().batch().formula();
+    }
+
+    /**
+     * The plan.
+     *
+     * @return what was to be weighed, and on which bench
+     */
+    public WeighingPlan plan() {
+        return readings.plan();
+    }
+
+    /**
+     * The readings.
+     *
+     * @return the readings
+     */
+    public Readings readings() {
+        return readings;
+    }
+
+    /**
+     * How far each line may be off.
+     *
+     * @return the tolerances
+     */
+    public Tolerances tolerances() {
+        return tolerances;
+    }
+
+    /**
+     * What happened after the readings, in order.
+     *
+     * @return an unmodifiable list
+     */
+    public List<BenchEntry> entries() {
+        return entries;
+    }
+
+    /**
+     * What the readings alone put into the pot.
+     *
+     * @return the batch before any entry
+     */
+    public MadeBatch madeAtFirst() {
+        return MadeBatch.of(readings);
+    }
+
+    /**
+     * What is in the pot after all entries.
+     *
+     * @return the batch as made
+     */
+    public MadeBatch made() {
+        MadeBatch made = madeAtFirst();
+        for (BenchEntry entry : entries) {
+            made = entry.applyTo(made);
+        }
+        return made;
+    }
+
+    /**
+     * How the lines of what was made stand against their tolerances.
+     *
+     * @return one check per line
+     */
+    public List<LineCheck> deviations() {
+        return made().check(tolerances);
+    }
+
+    /**
+     * How the batch was filled.
+     *
+     * @return the packs, if that was written down
+     */
+    public Optional<Filling> filling() {
+        return Optional.ofNullable(filled).map(f -> Filling.of(made().mass(), f.residue(), f.fill()));
+    }
+
+    /**
+     * The amendments, in order.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Amendment> amendments() {
+        return amendments.list();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BatchRecord that
+                && code.equals(that.code)
+                && readings.equals(that.readings)
+                && tolerances.equals(that.tolerances)
+                && entries.equals(that.entries)
+                && Objects.equals(filled, that.filled)
+                && amendments.equals(that.amendments);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(code, readings, tolerances, entries, filled, amendments);
+    }
+
+    @Override
+    public String toString() {
+        return code + " " + formula().name() + ", " + entries.size() + " entries, " + amendments.size() + " amendments";
+    }
+}

@@ -1,0 +1,178 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.scaling.MassSize;
+import io.github.formulationmath.scaling.PackSize;
+import io.github.formulationmath.scaling.StockSize;
+import io.github.formulationmath.scaling.VolumeSize;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.ErrorModel;
+import io.github.formulationmath.weighing.Law;
+import io.github.formulationmath.weighing.Vessel;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The size of a batch and the bench it is made on, in a document. */
+final class BenchDocument {
+
+    private BenchDocument() {}
+
+    static Map<String, Object> write(BatchSize size) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        if (size instanceof MassSize s) {
+            map.put("mass", ValueDocument.amount(s.mass()));
+        } else if (size instanceof PackSize s) {
+            map.put("packs", Integer.toString(s.packs()));
+            map.put("fill", ValueDocument.amount(s.fillMass()));
+            map.put("overage", ValueDocument.share(s.overage()));
+        } else if (size instanceof StockSize s) {
+            map.put("stock", ValueDocument.amount(s.stock()));
+            map.put("line", Integer.toString(s.line().position()));
+        } else if (size instanceof VolumeSize s) {
+            map.put("volume", ValueDocument.amount(s.volume()));
+            s.density().ifPresent(density -> map.put("density", ValueDocument.density(density)));
+        }
+        return map;
+    }
+
+    static BatchSize size(Node node, Formula formula) {
+        return node.object(f -> {
+            if (f.find("mass").isPresent()) {
+                return BatchSize.ofMass(ValueDocument.mass(f.get("mass")));
+            }
+            if (f.find("packs").isPresent()) {
+                return BatchSize.ofPacks(
+                        ValueDocument.count(f.get("packs")),
+                        ValueDocument.mass(f.get("fill")),
+                        ValueDocument.share(f.get("overage")));
+            }
+            if (f.find("stock").isPresent()) {
+                return BatchSize.ofStock(line(f.get("line"), formula), ValueDocument.mass(f.get("stock")));
+            }
+            Optional<Node> density = f.find("density");
+            return density.isPresent()
+                    ? BatchSize.ofVolume(ValueDocument.volume(f.get("volume")), ValueDocument.density(density.get()))
+                    : BatchSize.ofVolume(ValueDocument.volume(f.get("volume")));
+        });
+    }
+
+    /** A line by its number, from 1. */
+    static FormulaLine line(Node node, Formula formula) {
+        int number = ValueDocument.count(node);
+        if (number < 1 || number > formula.lines().size()) {
+            throw node.wrong("\"" + node.text() + "\" is the number of no line: there are "
+                    + formula.lines().size());
+        }
+        return formula.lines().get(number - 1);
+    }
+
+    static Map<String, Object> write(Bench bench) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("balance", write(bench.balance()));
+        if (!bench.vessel().equals(Vessel.none())) {
+            map.put("vessel", write(bench.vessel()));
+        }
+        map.put("closure", ValueDocument.word(bench.closure()));
+        bench.productDensity().ifPresent(density -> map.put("productDensity", ValueDocument.density(density)));
+        return map;
+    }
+
+    static Bench bench(Node node) {
+        return node.object(f -> {
+            Bench bench = Bench.of(balance(f.get("balance")))
+                    .closing(ValueDocument.constant(f.get("closure"), Closure.values()));
+            Bench with =
+                    f.find("vessel").map(BenchDocument::vessel).map(bench::with).orElse(bench);
+            return f.find("productDensity")
+                    .map(ValueDocument::density)
+                    .map(with::withProductDensity)
+                    .orElse(with);
+        });
+    }
+
+    private static Map<String, Object> write(Vessel vessel) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", vessel.name());
+        map.put("mass", ValueDocument.amount(vessel.mass()));
+        vessel.brimVolume().ifPresent(brim -> map.put("brimVolume", ValueDocument.amount(brim)));
+        vessel.workingVolume().ifPresent(working -> map.put("workingVolume", ValueDocument.amount(working)));
+        return map;
+    }
+
+    private static Vessel vessel(Node node) {
+        return node.object(f -> {
+            Vessel vessel = Vessel.of(f.get("name").text(), ValueDocument.mass(f.get("mass")));
+            Optional<Node> brim = f.find("brimVolume");
+            return brim.isPresent()
+                    ? vessel.holding(ValueDocument.volume(brim.get()), ValueDocument.volume(f.get("workingVolume")))
+                    : vessel;
+        });
+    }
+
+    static Map<String, Object> write(Balance balance) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        if (!balance.name().isEmpty()) {
+            map.put("name", balance.name());
+        }
+        map.put("readability", ValueDocument.amount(balance.readability()));
+        map.put("capacity", ValueDocument.amount(balance.capacity()));
+        map.put("minimumLoad", ValueDocument.amount(balance.minimumLoad()));
+        if (!balance.errors().equals(ErrorModel.readabilityOnly())) {
+            map.put("errors", write(balance.errors()));
+        }
+        return map;
+    }
+
+    static Balance balance(Node node) {
+        return node.object(f -> {
+            Balance balance = Balance.of(
+                            ValueDocument.mass(f.get("readability")), ValueDocument.mass(f.get("capacity")))
+                    .withMinimumLoad(ValueDocument.mass(f.get("minimumLoad")));
+            Balance named = f.find("name").map(Node::text).map(balance::named).orElse(balance);
+            return f.find("errors")
+                    .map(BenchDocument::errors)
+                    .map(named::withErrors)
+                    .orElse(named);
+        });
+    }
+
+    private static Map<String, Object> write(ErrorModel errors) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("repeatability", ValueDocument.amount(errors.repeatability()));
+        map.put("linearity", ValueDocument.amount(errors.linearity()));
+        map.put("linearityLaw", ValueDocument.word(errors.linearityLaw()));
+        map.put("calibration", ValueDocument.number(errors.calibration()));
+        errors.tareResolution().ifPresent(step -> map.put("tareResolution", ValueDocument.amount(step)));
+        map.put("leastResidue", ValueDocument.amount(errors.leastResidue()));
+        map.put("mostResidue", ValueDocument.amount(errors.mostResidue()));
+        map.put("leastBuoyancy", ValueDocument.number(errors.buoyancy().lower().orElseThrow()));
+        map.put("mostBuoyancy", ValueDocument.number(errors.buoyancy().upper().orElseThrow()));
+        return map;
+    }
+
+    private static ErrorModel errors(Node node) {
+        return node.object(f -> {
+            Ratio least = ValueDocument.number(f.get("leastBuoyancy"));
+            Ratio most = ValueDocument.number(f.get("mostBuoyancy"));
+            ErrorModel errors = ErrorModel.readabilityOnly()
+                    .withRepeatability(ValueDocument.mass(f.get("repeatability")))
+                    .withLinearity(
+                            ValueDocument.mass(f.get("linearity")),
+                            ValueDocument.constant(f.get("linearityLaw"), Law.values()))
+                    .withCalibration(ValueDocument.number(f.get("calibration")))
+                    .withResidue(ValueDocument.mass(f.get("leastResidue")), ValueDocument.mass(f.get("mostResidue")))
+                    .withBuoyancy(Bounds.closed(least, most));
+            return f.find("tareResolution")
+                    .map(ValueDocument::mass)
+                    .map(errors::withTareResolution)
+                    .orElse(errors);
+        });
+    }
+}

@@ -1,0 +1,186 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.formula.Blend;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.formula.LineAmount;
+import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.PartsFormula;
+import io.github.formulationmath.formula.PercentFormula;
+import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A formula in a document: its lines as written, and the rule that makes them shares. */
+final class FormulaDocument {
+
+    private static final String QUANTITY_SUFFICIENT = "quantity-sufficient";
+
+    /** What the lines are shares of. */
+    private enum Rule {
+        PERCENT,
+        NORMALISED,
+        PARTS,
+        MASSES,
+        MASSES_TO_MAKE
+    }
+
+    private FormulaDocument() {}
+
+    static Map<String, Object> write(Formula formula) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", formula.name());
+        Rule rule = rule(formula);
+        map.put("rule", ValueDocument.word(rule));
+        if (rule == Rule.MASSES_TO_MAKE) {
+            map.put("whole", ValueDocument.amount(whole(formula)));
+        }
+        List<Object> phases = new ArrayList<>();
+        formula.phases().forEach(phase -> phases.add(phase(phase)));
+        map.put("phases", phases);
+        return map;
+    }
+
+    private static Rule rule(Formula formula) {
+        boolean rest = formula.quantitySufficientLine().isPresent();
+        LineAmount first = formula.lines().stream()
+                .filter(line -> !line.isQuantitySufficient())
+                .findFirst()
+                .map(FormulaLine::amount)
+                .orElseGet(() -> new LineAmount.Share(MassFraction.WHOLE));
+        if (first instanceof LineAmount.Parts) {
+            return Rule.PARTS;
+        }
+        if (first instanceof LineAmount.Weight) {
+            return rest ? Rule.MASSES_TO_MAKE : Rule.MASSES;
+        }
+        return rest || writtenSum(formula).equals(Ratio.ONE) ? Rule.PERCENT : Rule.NORMALISED;
+    }
+
+    private static Ratio writtenSum(Formula formula) {
+        return formula.lines().stream()
+                .map(line -> ((LineAmount.Share) line.amount()).fraction().fraction())
+                .reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    /** Any weighed line tells the whole, m/w. */
+    private static Amount<?> whole(Formula formula) {
+        FormulaLine weighed = formula.lines().stream()
+                .filter(line -> !line.isQuantitySufficient())
+                .findFirst()
+                .orElseThrow();
+        return ((LineAmount.Weight) weighed.amount()).mass().dividedBy(weighed.fraction());
+    }
+
+    private static Map<String, Object> phase(Phase phase) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", phase.name());
+        List<Object> lines = new ArrayList<>();
+        for (FormulaLine line : phase.lines()) {
+            Map<String, Object> each = new LinkedHashMap<>();
+            each.put("ingredient", ingredient(line.ingredient()));
+            each.put("amount", lineAmount(line.amount()));
+            lines.add(each);
+        }
+        map.put("lines", lines);
+        return map;
+    }
+
+    private static Map<String, Object> lineAmount(LineAmount amount) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        if (amount instanceof LineAmount.Share share) {
+            map.put("share", ValueDocument.share(share.fraction()));
+        } else if (amount instanceof LineAmount.Parts parts) {
+            map.put("parts", ValueDocument.number(parts.parts()));
+        } else if (amount instanceof LineAmount.Weight weight) {
+            map.put("mass", ValueDocument.amount(weight.mass()));
+        } else {
+            map.put("rest", QUANTITY_SUFFICIENT);
+        }
+        return map;
+    }
+
+    private static Map<String, Object> ingredient(Ingredient ingredient) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", ingredient.name());
+        ingredient.density().ifPresent(density -> map.put("density", ValueDocument.density(density)));
+        List<Object> parts = new ArrayList<>();
+        ingredient.parts().forEach((substance, strength) -> {
+            Map<String, Object> part = new LinkedHashMap<>();
+            part.put("inci", substance.name());
+            substance.cas().ifPresent(cas -> part.put("cas", cas));
+            part.put("strength", ValueDocument.share(strength));
+            parts.add(part);
+        });
+        map.put("parts", parts);
+        return map;
+    }
+
+    static Formula read(Node node) {
+        return node.object(f -> {
+            String name = f.get("name").text();
+            Rule rule = ValueDocument.constant(f.get("rule"), Rule.values());
+            Node phases = f.get("phases");
+            return switch (rule) {
+                case PERCENT -> filled(Formula.inPercent(name), phases).build();
+                case NORMALISED -> filled(Formula.inPercent(name), phases).buildNormalised();
+                case PARTS -> filled(Formula.inParts(name), phases).build();
+                case MASSES -> filled(Formula.inMasses(name), phases).build();
+                case MASSES_TO_MAKE ->
+                    filled(Formula.inMasses(name), phases).buildToMake(ValueDocument.mass(f.get("whole")));
+            };
+        });
+    }
+
+    private static <B extends FormulaBuilder<B>> B filled(B builder, Node phases) {
+        phases.list(phase -> phase.object(f -> {
+            builder.phase(f.get("name").text());
+            return f.get("lines").list(line -> line.object(g -> line(builder, g)));
+        }));
+        return builder;
+    }
+
+    private static <B extends FormulaBuilder<B>> B line(B builder, Node.Fields fields) {
+        Ingredient ingredient = ingredient(fields.get("ingredient"));
+        return fields.get("amount").object(amount -> {
+            if (amount.find("rest").isPresent()) {
+                ValueDocument.require(amount.get("rest"), QUANTITY_SUFFICIENT);
+                builder.quantitySufficient(ingredient);
+            } else if (builder instanceof PercentFormula percent) {
+                percent.line(ingredient, ValueDocument.share(amount.get("share")));
+            } else if (builder instanceof PartsFormula parts) {
+                parts.line(ingredient, ValueDocument.number(amount.get("parts")));
+            } else if (builder instanceof MassFormula masses) {
+                masses.line(ingredient, ValueDocument.mass(amount.get("mass")));
+            }
+            return builder;
+        });
+    }
+
+    private static Ingredient ingredient(Node node) {
+        return node.object(f -> {
+            Blend blend = Ingredient.blend(f.get("name").text());
+            f.get("parts")
+                    .list(part -> part.object(g -> {
+                        Substance substance = Substance.of(g.get("inci").text());
+                        Substance known = g.find("cas")
+                                .map(cas -> cas.parsed(substance::withCas))
+                                .orElse(substance);
+                        return blend.part(known, ValueDocument.share(g.get("strength")));
+                    }));
+            Ingredient ingredient = blend.build();
+            return f.find("density")
+                    .map(ValueDocument::density)
+                    .map(ingredient::withDensity)
+                    .orElse(ingredient);
+        });
+    }
+}

@@ -1,0 +1,135 @@
+package io.github.formulationmath.record;
+
+import static io.github.formulationmath.record.Lotion.g;
+import static io.github.formulationmath.record.Lotion.line;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.support.WorkingAssertions;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.time.Instant;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+
+final class BatchRecordTest {
+
+    static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
+    static final BatchCode CODE = BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1);
+
+    static BatchRecord record() {
+        return BatchRecord.of(
+                        CODE,
+                        Lotion.tared("316.0", "12.3", "48.0", "20.0", "4.0"),
+                        Tolerances.of("5 %").forLine("Glycerin", "2.0 %"))
+                .with(BenchEntry.observation("Smooth; thickened at 45 °C.").at(NOON))
+                .with(BenchEntry.weighedAgain(g("391.2"), line("Aqua")).at(NOON.plusSeconds(60)))
+                .with(BenchEntry.addition(LineAddition.of(line("Aqua"), g("9.1")))
+                        .at(NOON.plusSeconds(120)))
+                .filled(g("8"), PackFill.ofMass("50 g"));
+    }
+
+    @Test
+    void a_record_tells_what_was_made() {
+        BatchRecord record = record();
+        assertThat(record.madeAtFirst().mass()).isEqualTo(g("400.3"));
+        assertThat(record.made().mass()).isEqualTo(g("400.3"));
+        assertThat(record.made().line("Aqua").mass()).isEqualTo(g("316"));
+        assertThat(record.filling().orElseThrow().fullPacks()).isEqualTo(7);
+        assertThat(record.filling().orElseThrow().lastPack()).isEqualTo(g("42.3"));
+        assertThat(record.deviations().get(1).verdict()).isEqualTo(LineVerdict.OUTSIDE_AS_READ);
+        WorkingAssertions.assertSelfChecking(record.made());
+        record.deviations().forEach(WorkingAssertions::assertSelfChecking);
+    }
+
+    @Test
+    void a_record_goes_forward() {
+        BatchRecord record = record();
+        assertThatThrownBy(() -> record.with(BenchEntry.observation("earlier").at(NOON)))
+                .hasMessageContaining("before what precedes it (2026-11-25T12:02:00Z)");
+        assertThatThrownBy(() -> record.amended(Amendment.of("the maker", NOON, "earlier")))
+                .hasMessageContaining("an amendment has the time");
+        Reading.of(line("Aqua"), "1 g").at(NOON);
+        assertThatThrownBy(() -> record.with(BenchEntry.addition(LineAddition.of(line("Aqua"), g("0.05")))))
+                .hasMessageContaining("no multiple of the step");
+        assertThatThrownBy(() -> record.with(BenchEntry.weighedAgain(g("500"), line("Aqua"))))
+                .hasMessageContaining("was the vessel weighed with it");
+        Formula other = Formula.inPercent("Other").line("Talc", "100 %").build();
+        assertThatThrownBy(() -> record.with(BenchEntry.addition(LineAddition.of(other.line("Talc"), g("1")))))
+                .hasMessageContaining("Talc");
+    }
+
+    @Test
+    void the_first_amendment_closes_it() {
+        BatchRecord open = record();
+        BatchRecord closed =
+                open.amended(Amendment.of("the maker", NOON.plusSeconds(600), "The oil was of another lot."));
+        assertThat(open.amendments()).isEmpty();
+        assertThat(closed.amendments()).hasSize(1);
+        assertThat(closed).isNotEqualTo(open);
+        assertThatThrownBy(() -> closed.with(BenchEntry.observation("too late")))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("another amendment");
+        assertThatThrownBy(() -> closed.filled(g("1"), PackFill.ofMass("1 g")))
+                .isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> Amendment.of(" ", NOON, "x")).hasMessageContaining("who is blank");
+        assertThatThrownBy(() -> Amendment.of("me", NOON, "x".repeat(10_001))).hasMessageContaining("10001");
+    }
+
+    @Test
+    void a_hundred_thousand_amendments_are_kept() throws Exception {
+        BatchRecord record = record();
+        for (int i = 0; i < 100_000; i++) {
+            record = record.amended(Amendment.of("the maker", NOON.plusSeconds(600 + i), "amendment " + i));
+        }
+        assertThat(record.amendments()).hasSize(100_000);
+        assertThat(record.amendments().get(99_999).text()).isEqualTo("amendment 99999");
+        assertThat(copy(record)).isEqualTo(record).hasSameHashCodeAs(record);
+    }
+
+    private static Object copy(Object value) throws Exception {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+            out.writeObject(value);
+        }
+        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+            return in.readObject();
+        }
+    }
+
+    @Test
+    void versions_and_batches_are_compared_line_by_line() {
+        Formula next = Formula.inPercent("Oat lotion, second version")
+                .phase("water")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "3.5 %")
+                .phase("oil")
+                .line("Avena Sativa Kernel Oil", "12.0 %")
+                .phase("cool-down")
+                .line(Lotion.PRESERVATIVE, "1 %")
+                .line("Tocopherol", "0.2 %")
+                .build();
+        VersionComparison comparison = VersionComparison.of(Lotion.FORMULA, next);
+        assertThat(comparison.lines()).hasSize(6);
+        assertThat(comparison.changes())
+                .extracting(LineDifference::name, LineDifference::change)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple("Aqua", LineDifference.Change.CHANGED),
+                        org.assertj.core.groups.Tuple.tuple("Glycerin", LineDifference.Change.CHANGED),
+                        org.assertj.core.groups.Tuple.tuple("Glyceryl Stearate SE", LineDifference.Change.REMOVED),
+                        org.assertj.core.groups.Tuple.tuple("Tocopherol", LineDifference.Change.ADDED));
+        assertThat(comparison.lines().stream().map(LineDifference::result).reduce(Ratio.ZERO, Ratio::plus))
+                .isEqualTo(Ratio.ZERO);
+        comparison.lines().forEach(WorkingAssertions::assertSelfChecking);
+        assertThat(comparison.changes().get(1).result()).isEqualTo(Ratio.parse("0.005"));
+        BatchRecord record = record();
+        assertThat(VersionComparison.of(record, record).changes()).isEmpty();
+        assertThat(VersionComparison.of(record.madeAtFirst(), record.made()).changes())
+                .isEmpty();
+    }
+}

@@ -1,0 +1,46 @@
+package io.github.formulationmath.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What shows only in a JVM of its own: a class path without Jackson, and a small heap. */
+final class OwnJvmTest {
+
+    @Test
+    void everything_but_json_works_without_jackson() throws Exception {
+        String classPath = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+                .filter(entry -> !entry.contains("jackson"))
+                .collect(Collectors.joining(File.pathSeparator));
+        assertThat(run(classPath, "-Xmx128m", WithoutJackson.class))
+                .contains("made 400.3 g, MENDED")
+                .contains("no JSON");
+    }
+
+    @Test
+    void a_document_of_a_hundred_megabytes_is_refused_in_a_heap_of_96() throws Exception {
+        assertThat(run(System.getProperty("java.class.path"), "-Xmx96m", LargeDocument.class))
+                .contains("refused: the document: it is not JSON that can be read")
+                .contains("exceeds the maximum allowed");
+    }
+
+    private static String run(String classPath, String heap, Class<?> main) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        heap,
+                        "-cp",
+                        classPath,
+                        main.getName())
+                .redirectErrorStream(true)
+                .start();
+        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(output).isZero();
+        return output;
+    }
+}
