@@ -19,7 +19,7 @@ import javax.measure.quantity.Mass;
 
 /**
  * The formula restored exactly: nothing can be taken out, so the batch grows until the line that there is most of, for its
- * share, is right, {@code M' = max z_i/w_i}, and every other line is made up to {@code w_i·M'}.
+ * share, is right, {@code M_new = max z_i/w_i}, and every other line is made up to {@code w_i·M_new}.
  *
  * <p>Example: 100 g were planned as 80 + 20, and 22 g of the second were poured. 22/0.2 = 110 g is the new batch, which
  * takes 88 g of the first: 8 g more.
@@ -34,7 +34,7 @@ public final class Restoration implements Explained, Serializable {
     private static final long serialVersionUID = 1L;
 
     private static final Symbol NEEDED = Symbol.of("G", "batch-for-line", Kind.MASS);
-    private static final Symbol NEW_MASS = Symbol.of("M'", "restored-batch-mass", Kind.MASS);
+    private static final Symbol NEW_MASS = Symbol.of("Mnew", "restored-batch-mass", Kind.MASS);
     private static final Symbol ADDITION = Symbol.of("x", "addition-to-restore", Kind.MASS);
 
     private final MadeBatch made;
@@ -68,7 +68,7 @@ public final class Restoration implements Explained, Serializable {
     /**
      * The new batch mass.
      *
-     * @return M' in grams
+     * @return the mass in grams
      */
     public Amount<Mass> newMass() {
         return Amount.grams(grams);
