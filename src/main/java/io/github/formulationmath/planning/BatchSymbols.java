@@ -11,6 +11,7 @@ import io.github.formulationmath.working.Symbol;
 final class BatchSymbols {
 
     static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
+    static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
     static final Symbol LEAST_FOR = Symbol.of("M", "least-batch-for", Kind.MASS);
     static final Symbol LEAST = Symbol.of("M", "least-batch", Kind.MASS);
     static final Symbol LOWER = Symbol.of("M", "smallest-of-window", Kind.MASS);

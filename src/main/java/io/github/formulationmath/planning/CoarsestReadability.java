@@ -1,0 +1,214 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.working.Comparison;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import java.io.Serial;
+import java.io.Serializable;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+
+/**
+ * The coarsest display that weighs given batches within tolerance, counting rounding alone: the largest step d at which
+ * every line of every batch has a whole number n with {@code |n − m/d| ≤ τ·m/d}.
+ *
+ * <p>It is the mirror image of the smallest batch. With u = 1/d a line takes m·u divisions, so the smallest passing u, found
+ * by the same jumps over the masses of all lines, is one over the coarsest step. Finer steps may fail in between; {@link
+ * #everyFinerFrom} says from where on none does.
+ *
+ * <p>Example: 200 g with a smallest line of 0.5 %, 1 g, within 5 %: the smallest line alone would allow d = 1.05 g, which
+ * shows it as one division, 5 % too much.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class CoarsestReadability implements Explained, Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private static final Symbol STEP = Symbol.of("d", "coarsest-readability", Kind.MASS);
+    private static final Symbol DIVISIONS = Symbol.of("x", "divisions-at-coarsest", Kind.NUMBER);
+    private static final Symbol LEAST = Symbol.of("l", "least-divisions", Kind.NUMBER);
+    private static final Symbol MOST = Symbol.of("u", "most-divisions", Kind.NUMBER);
+
+    private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
+    private static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
+
+    private final List<Batch> batches;
+    private final Tolerances tolerances;
+    private final Landing smallest;
+
+    private CoarsestReadability(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
+        this.batches = batches;
+        this.tolerances = tolerances;
+        this.smallest = bands().smallest(new SearchMeter(effort));
+    }
+
+    /**
+     * For one batch.
+     *
+     * @param batch the batch
+     * @param tolerances how far each line may be off
+     * @return the coarsest display
+     * @throws SearchLimitException if the search reaches its limit
+     */
+    public static CoarsestReadability of(Batch batch, Tolerances tolerances) {
+        return of(List.of(Objects.requireNonNull(batch, "batch")), tolerances, SearchEffort.standard());
+    }
+
+    /**
+     * For a repertoire: one display for all of the batches.
+     *
+     * @param batches formulas at the sizes in which they are made, at least one
+     * @param tolerances how far each line may be off
+     * @param effort how much work may be done
+     * @return the coarsest display
+     * @throws IllegalArgumentException if there is no batch
+     * @throws SearchLimitException if the search reaches its limit
+     */
+    public static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
+        List<Batch> copy = List.copyOf(Objects.requireNonNull(batches, "batches"));
+        if (copy.isEmpty()) {
+            throw new IllegalArgumentException("batches is empty: at least one is needed");
+        }
+        return new CoarsestReadability(
+                copy, Objects.requireNonNull(tolerances, "tolerances"), Objects.requireNonNull(effort, "effort"));
+    }
+
+    private List<BatchLine> lines() {
+        return batches.stream().flatMap(batch -> batch.lines().stream()).toList();
+    }
+
+    private Bands bands() {
+        List<Ratio> masses = new ArrayList<>();
+        List<Ratio> taus = new ArrayList<>();
+        for (BatchLine line : lines()) {
+            masses.add(line.result());
+            taus.add(tolerances.fraction(line.line()));
+        }
+        return Bands.of(masses, taus);
+    }
+
+    /**
+     * The coarsest step; every coarser one fails.
+     *
+     * @return the step in grams, exact
+     */
+    public Amount<Mass> step() {
+        return Amount.grams(result());
+    }
+
+    /**
+     * The coarsest step that displays have: 1, 2 or 5 times a power of ten.
+     *
+     * @return the step in grams; empty if none over six decades passes
+     */
+    public Optional<Amount<Mass>> stepOfSeries() {
+        Bands bands = bands();
+        return StepSeries.atMost(result()).stream()
+                .filter(d -> bands.pass(d.reciprocal()))
+                .findFirst()
+                .map(Amount::grams);
+    }
+
+    /**
+     * The step from which on every finer one passes.
+     *
+     * @return the step in grams; empty if some tolerance is 0
+     */
+    public Optional<Amount<Mass>> everyFinerFrom() {
+        return bands().allFrom().map(u -> Amount.grams(u.at().reciprocal()));
+    }
+
+    /**
+     * Whether a step passes.
+     *
+     * @param step a readability, above 0
+     * @return true if it rounds every line of every batch within tolerance
+     * @throws IllegalArgumentException if the step is not above 0
+     */
+    public boolean serves(Amount<Mass> step) {
+        if (Objects.requireNonNull(step, "step").signum() <= 0) {
+            throw new IllegalArgumentException("step is " + step + ": it must be above 0");
+        }
+        return bands().pass(step.in(io.github.formulationmath.quantity.FormulationUnits.GRAM)
+                .reciprocal());
+    }
+
+    /**
+     * The line that forbids a coarser display.
+     *
+     * @return the line of one of the batches
+     */
+    public BatchLine bindingLine() {
+        return lines().get(smallest.line());
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.coarsest-readability");
+    }
+
+    @Override
+    public Ratio result() {
+        return smallest.at().reciprocal();
+    }
+
+    /** d = m·(1 + τ)/n for the line that binds; and that every line has a whole number in its band. */
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        List<BatchLine> all = lines();
+        BatchLine binding = all.get(smallest.line());
+        Ratio share = Ratio.ONE.plus(tolerances.fraction(binding.line()));
+        Ratio n = binding.result().times(smallest.at()).times(share).floor();
+        V reach =
+                r.product(mass(r, binding, smallest.line()), r.sum(r.literal(1), tolerances.value(r, binding.line())));
+        V step = r.named(STEP, Subject.of("max", ""), r.quotient(reach, r.literal(n)));
+        for (int i = 0; i < all.size(); i++) {
+            confirm(r, all.get(i), i, step);
+        }
+        return step;
+    }
+
+    private <V> void confirm(Reckoning<V> r, BatchLine line, int index, V step) {
+        Subject subject = subject(line, index);
+        V tau = tolerances.value(r, line.line());
+        V x = r.named(DIVISIONS, subject, r.quotient(mass(r, line, index), step));
+        V low = r.named(LEAST, subject, r.rounded(r.product(r.difference(r.literal(1), tau), x), UP));
+        V high = r.named(MOST, subject, r.rounded(r.product(r.sum(r.literal(1), tau), x), DOWN));
+        r.holds(low, Comparison.AT_MOST, high);
+    }
+
+    /** One batch explains its masses; those of several would share their symbols, and are given. */
+    private <V> V mass(Reckoning<V> r, BatchLine line, int index) {
+        return batches.size() == 1
+                ? r.known(line)
+                : r.given(
+                        BatchSymbols.LINE_MASS,
+                        subject(line, index),
+                        line.result(),
+                        io.github.formulationmath.working.Source.user());
+    }
+
+    private static Subject subject(BatchLine line, int index) {
+        return Subject.of(Integer.toString(index + 1), line.name());
+    }
+
+    @Override
+    public String toString() {
+        return "d at most " + step();
+    }
+}
