@@ -1,0 +1,233 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.weighing.AdditionError;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.working.Working;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+
+/**
+ * A pre-dilution as it is to be made: the dilution, what goes into the stock, the aliquot, what is left of the carrier, and
+ * between which bounds the substance will be there in the end.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class PredilutionPlan implements Predilution, Explained {
+
+    private static final Symbol FACTOR = Symbol.of("F", "dilution-factor", Kind.NUMBER);
+    private static final Symbol LEAST = Symbol.of("W", "least-weighed", Kind.MASS);
+    private static final Symbol SUBSTANCE = Symbol.of("A", "stock-substance", Kind.MASS);
+    private static final Symbol DILUENT = Symbol.of("B", "stock-diluent", Kind.MASS);
+    private static final Symbol ALIQUOT = Symbol.of("Q", "aliquot", Kind.MASS);
+    private static final Symbol CARRIER = Symbol.of("m", "carrier-left", Kind.MASS);
+    private static final Symbol LOWEST = Symbol.of("lo", "delivered-lowest", Kind.MASS);
+    private static final Symbol HIGHEST = Symbol.of("hi", "delivered-highest", Kind.MASS);
+    private static final Symbol RELATIVE = Symbol.of("ε", "delivered-relative-error", Kind.SHARE);
+
+    private static final Subject LEFT = Subject.of("left", "");
+    private static final Subject DELIVERED = Subject.of("delivered", "");
+    private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
+
+    private final BatchLine line;
+    private final BatchLine carrier;
+    private final Balance balance;
+    private final Ratio least;
+    private final Ratio factor;
+
+    PredilutionPlan(BatchLine line, BatchLine carrier, Balance balance, Ratio least, Ratio factor) {
+        this.line = line;
+        this.carrier = carrier;
+        this.balance = balance;
+        this.least = least;
+        this.factor = factor;
+    }
+
+    static BatchLine lineOf(Batch batch, FormulaLine line) {
+        List<BatchLine> lines = Objects.requireNonNull(batch, "batch").lines();
+        int index = Objects.requireNonNull(line, "line").position() - 1;
+        if (index >= lines.size() || !lines.get(index).line().equals(line)) {
+            throw new IllegalArgumentException(
+                    line + " is not a line of \"" + batch.formula().name() + "\"");
+        }
+        return lines.get(index);
+    }
+
+    /**
+     * The dilution F: one part of the substance in F parts of stock.
+     *
+     * @return a whole number, at least 2
+     */
+    public Ratio factor() {
+        return factor;
+    }
+
+    /**
+     * What of the substance goes into the stock.
+     *
+     * @return the mass in the unit of the balance, a whole number of divisions
+     */
+    public Amount<Mass> substance() {
+        return shown(substance(Reckoning.plain()));
+    }
+
+    /**
+     * What of the diluent goes into the stock.
+     *
+     * @return the mass in the unit of the balance, a whole number of divisions
+     */
+    public Amount<Mass> diluent() {
+        return shown(diluent(Reckoning.plain()));
+    }
+
+    /**
+     * What of the stock is taken for the batch.
+     *
+     * @return the exact mass in the unit of the balance
+     */
+    public Amount<Mass> aliquot() {
+        return shown(aliquot(Reckoning.plain()));
+    }
+
+    /**
+     * What is left to weigh of the line that gives the diluent.
+     *
+     * @return the exact mass in the unit of the balance
+     */
+    public Amount<Mass> carrierLeft() {
+        return shown(carrierLeft(Reckoning.plain()));
+    }
+
+    /**
+     * How {@link #carrierLeft()} comes about.
+     *
+     * @return the working
+     */
+    public Working carrierLeftWorking() {
+        return Working.of(
+                Phrase.of("question.carrier-left", carrier.name()), carrierLeft(Reckoning.plain()), this::carrierLeft);
+    }
+
+    /**
+     * Between which masses the substance will be in the batch, the errors of both weighings of the stock and of the aliquot
+     * carried through: its strength is lowest with too little substance and too much diluent, and the aliquot with it.
+     *
+     * @return an interval in grams around the exact mass of the line
+     */
+    public Bounds delivered() {
+        return Bounds.closed(lowest(Reckoning.plain()), highest(Reckoning.plain()));
+    }
+
+    /**
+     * The largest possible error of the delivered mass, as a share of it.
+     *
+     * @return the relative error, at least 0
+     */
+    public Ratio relativeError() {
+        return relative(Reckoning.plain());
+    }
+
+    /**
+     * How {@link #relativeError()} comes about, from every weighing.
+     *
+     * @return the working
+     */
+    public Working relativeErrorWorking() {
+        return Working.of(Phrase.of("question.delivered-relative-error", line.name()), relativeError(), this::relative);
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.aliquot", line.name());
+    }
+
+    /** The aliquot in grams. */
+    @Override
+    public Ratio result() {
+        return aliquot(Reckoning.plain());
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        return aliquot(r);
+    }
+
+    private <V> V factor(Reckoning<V> r) {
+        V smallest = r.rounded(r.quotient(least(r), r.known(line)), UP);
+        return r.named(FACTOR, smallest);
+    }
+
+    private <V> V least(Reckoning<V> r) {
+        return r.given(LEAST, least, Source.user());
+    }
+
+    private <V> V substance(Reckoning<V> r) {
+        V d = BatchSymbols.readability(r, balance);
+        V needed = r.maximum(List.of(least(r), r.known(line)));
+        return r.named(SUBSTANCE, r.product(r.rounded(r.quotient(needed, d), UP), d));
+    }
+
+    private <V> V diluent(Reckoning<V> r) {
+        return r.named(DILUENT, r.product(substance(r), r.difference(factor(r), r.literal(1))));
+    }
+
+    private <V> V aliquot(Reckoning<V> r) {
+        return r.named(ALIQUOT, r.product(r.known(line), factor(r)));
+    }
+
+    private <V> V carrierLeft(Reckoning<V> r) {
+        V inAliquot = r.difference(aliquot(r), r.known(line));
+        return r.named(CARRIER, LEFT, r.difference(r.known(carrier), inAliquot));
+    }
+
+    private AdditionError weighed(String index, Amount<Mass> target) {
+        Ratio divisions = balance.divisions(target).rounded(Rounding.toDecimalPlaces(0));
+        return AdditionError.of(Addition.of(index, target, balance.readability().times(divisions), balance));
+    }
+
+    private <V> V lowest(Reckoning<V> r) {
+        V a = r.known(weighed("A", substance()).lowest());
+        V b = r.known(weighed("B", diluent()).highest());
+        V q = r.known(weighed("Q", aliquot()).lowest());
+        return r.named(LOWEST, DELIVERED, r.product(r.quotient(a, r.sum(a, b)), q));
+    }
+
+    private <V> V highest(Reckoning<V> r) {
+        V a = r.known(weighed("A", substance()).highest());
+        V b = r.known(weighed("B", diluent()).lowest());
+        V q = r.known(weighed("Q", aliquot()).highest());
+        return r.named(HIGHEST, DELIVERED, r.product(r.quotient(a, r.sum(a, b)), q));
+    }
+
+    private <V> V relative(Reckoning<V> r) {
+        V exact = r.known(line);
+        V error = r.maximum(List.of(r.difference(highest(r), exact), r.difference(exact, lowest(r))));
+        return r.named(RELATIVE, r.quotient(error, exact));
+    }
+
+    private Amount<Mass> shown(Ratio grams) {
+        return BalanceUnit.amount(balance, grams);
+    }
+
+    @Override
+    public String toString() {
+        return line.name() + " 1 in " + factor + ": " + substance() + " and " + diluent() + " of " + carrier.name()
+                + ", of which " + aliquot();
+    }
+}
