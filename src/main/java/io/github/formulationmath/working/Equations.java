@@ -1,8 +1,11 @@
 package io.github.formulationmath.working;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /** Steps, comparisons and answers as lines of arithmetic: in symbols, with the numbers put in, the result. */
 final class Equations {
@@ -42,13 +45,15 @@ final class Equations {
         if (decision.left() instanceof Applied || decision.right() instanceof Applied) {
             lines.add(Line.first(numbers(decision.left()), sign, numbers(decision.right())));
         }
-        boolean blanked = numerals.isBlanked(decision.left()) || numerals.isBlanked(decision.right());
+        if (anywhere(decision.left(), numerals::isBlanked) || anywhere(decision.right(), numerals::isBlanked)) {
+            return lines;
+        }
         String outcome = decision.holds() ? "decision.holds" : "decision.fails";
         lines.add(new Line(
                 out -> out.number(numerals.exact(decision.left())),
                 sign,
                 out -> out.number(numerals.exact(decision.right())),
-                blanked ? "____" : words.say(outcome)));
+                words.say(outcome)));
         return lines;
     }
 
@@ -82,13 +87,26 @@ final class Equations {
 
     /** A root and a statistical function are not exact, and their results do not claim to be. */
     private static String sign(Term definition) {
-        return isInexact(definition) ? "≈" : "=";
+        return anywhere(definition, Equations::isInexact) ? "≈" : "=";
     }
 
     private static boolean isInexact(Term term) {
         return term instanceof Applied applied
-                && (applied.operation() instanceof RootOperation
-                        || applied.operation() instanceof FunctionOperation
-                        || applied.inputs().stream().anyMatch(Equations::isInexact));
+                && (applied.operation() instanceof RootOperation || applied.operation() instanceof FunctionOperation);
+    }
+
+    /** Whether a term or one written out in it will do; works off a list, since a chain of operations may be long. */
+    private static boolean anywhere(Term whole, Predicate<Term> wanted) {
+        Deque<Term> open = new ArrayDeque<>(List.of(whole));
+        while (!open.isEmpty()) {
+            Term term = open.pop();
+            if (wanted.test(term)) {
+                return true;
+            }
+            if (term instanceof Applied applied) {
+                applied.inputs().forEach(open::push);
+            }
+        }
+        return false;
     }
 }

@@ -16,6 +16,7 @@ final class HtmlPage implements Page {
             thead th { font-weight: bold; }
             ol { padding-left: 2rem; }
             li { margin: 0.75rem 0; break-inside: avoid; }
+            ul { list-style: none; padding-left: 2rem; }
             li p { margin: 0.25rem 0; }
             .line { padding-left: 2rem; text-indent: -1rem; }
             .next { padding-left: 3rem; }
@@ -122,6 +123,25 @@ final class HtmlPage implements Page {
         }
         equations(lines);
         out.append("</section>\n");
+    }
+
+    @Override
+    public void beginExercises(String heading) {
+        beginSteps(heading);
+    }
+
+    @Override
+    public void exercise(String exercise, List<String> choices) {
+        out.append("<li>");
+        element("p", exercise);
+        out.append("<ul>\n");
+        choices.forEach(choice -> element("li", choice));
+        out.append("</ul></li>\n");
+    }
+
+    @Override
+    public void endExercises() {
+        endSteps();
     }
 
     @Override

@@ -115,6 +115,25 @@ final class LatexPage implements Page {
     }
 
     @Override
+    public void beginExercises(String heading) {
+        heading(level + 1, heading);
+    }
+
+    @Override
+    public void exercise(String words, List<String> choices) {
+        paragraph(words);
+        out.append("\\begin{itemize}\n");
+        choices.forEach(
+                choice -> out.append("\\item[] ").append(Escape.latex(choice)).append('\n'));
+        out.append("\\end{itemize}\n\n");
+    }
+
+    @Override
+    public void endExercises() {
+        // Nothing follows.
+    }
+
+    @Override
     public String text() {
         return out.append(document ? "\\end{document}\n" : "").toString();
     }

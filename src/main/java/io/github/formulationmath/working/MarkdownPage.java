@@ -91,6 +91,24 @@ final class MarkdownPage implements Page {
     }
 
     @Override
+    public void beginExercises(String heading) {
+        heading(level + 1, heading);
+    }
+
+    @Override
+    public void exercise(String words, List<String> choices) {
+        paragraph(words);
+        choices.forEach(
+                choice -> out.append("- ").append(Escape.markdown(choice)).append('\n'));
+        out.append('\n');
+    }
+
+    @Override
+    public void endExercises() {
+        // Nothing follows.
+    }
+
+    @Override
     public String text() {
         out.setLength(out.length() - 1);
         return out.toString();

@@ -41,9 +41,14 @@ final class Numerals {
 
     /** The value of a term in few digits, if its exact form is a fraction or a long decimal. */
     Optional<Numeral> inFewDigits(Term term) {
-        Measure measure = measure(term);
-        Ratio shown = term.value().dividedBy(measure.size());
-        if (isBlanked(term) || shown.isDecimal() && digitCount(shown) <= READABLE_DIGITS) {
+        return isBlanked(term) ? Optional.empty() : inFewDigits(term.value(), term);
+    }
+
+    /** The same for any value in the unit of a term. */
+    Optional<Numeral> inFewDigits(Ratio value, Term like) {
+        Measure measure = measure(like);
+        Ratio shown = value.dividedBy(measure.size());
+        if (shown.isDecimal() && digitCount(shown) <= READABLE_DIGITS) {
             return Optional.empty();
         }
         Rounding few = Rounding.toSignificantDigits(significantDigits);

@@ -27,6 +27,12 @@ interface Page {
 
     void answer(String heading, String meaning, List<Line> lines);
 
+    void beginExercises(String heading);
+
+    void exercise(String words, List<String> choices);
+
+    void endExercises();
+
     /** The finished text. */
     String text();
 }

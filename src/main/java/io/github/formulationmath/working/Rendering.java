@@ -22,6 +22,17 @@ final class Rendering {
     }
 
     String write(Working working) {
+        body(working);
+        return page.text();
+    }
+
+    String write(Worksheet worksheet, boolean withKey) {
+        body(worksheet.working());
+        new Exercises(page, words, numerals).write(worksheet, withKey);
+        return page.text();
+    }
+
+    private void body(Working working) {
         page.question(words.say(working.question()));
         if (depth != Depth.ANSWER) {
             givens(working);
@@ -32,7 +43,6 @@ final class Rendering {
                 words.say("working.answer"),
                 answer instanceof Step step ? words.meaning(step) : "",
                 equations.answer(answer));
-        return page.text();
     }
 
     private void givens(Working working) {
@@ -49,7 +59,10 @@ final class Rendering {
                 everything ? words.say("working.column.origin") : "");
         page.beginGivens(words.say("working.given"), columns);
         for (Step step : givens) {
-            page.given(equations.value(step), words.meaning(step), everything ? words.origin(step.source()) : "");
+            page.given(
+                    equations.value(step),
+                    words.meaning(step),
+                    everything && !numerals.isBlanked(step) ? words.origin(step.source()) : "");
         }
         page.endGivens();
     }
@@ -87,7 +100,8 @@ final class Rendering {
                 || numerals.isBlanked(step)
                 || !(step.definition().orElse(step) instanceof Applied applied)
                 || !(applied.operation() instanceof RoundingOperation rounding)
-                || rounding.rounding().stepFor(step.value()).isZero()) {
+                || rounding.rounding().stepFor(step.value()).isZero()
+                || numerals.isBlanked(applied.inputs().get(0))) {
             return "";
         }
         Ratio change = step.value().minus(applied.inputs().get(0).value());

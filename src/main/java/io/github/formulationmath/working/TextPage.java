@@ -94,6 +94,22 @@ final class TextPage implements Page {
     }
 
     @Override
+    public void beginExercises(String heading) {
+        heading(heading);
+    }
+
+    @Override
+    public void exercise(String words, List<String> choices) {
+        Columns.fill(out, INDENT, INDENT, words, ' ');
+        choices.forEach(choice -> Columns.fill(out, INDENT + INDENT, INDENT + INDENT + INDENT, choice, ' '));
+    }
+
+    @Override
+    public void endExercises() {
+        // Nothing follows.
+    }
+
+    @Override
     public String text() {
         return out.toString();
     }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -91,6 +92,15 @@ public final class Wording {
      */
     public boolean has(String key) {
         return texts.containsKey(key);
+    }
+
+    /**
+     * The keys of all texts, as a translation must have them.
+     *
+     * @return an unmodifiable set
+     */
+    public Set<String> keys() {
+        return texts.keySet();
     }
 
     private static Wording load() {

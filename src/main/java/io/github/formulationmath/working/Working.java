@@ -1,6 +1,8 @@
 package io.github.formulationmath.working;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.function.Function;
 
@@ -106,23 +108,37 @@ public final class Working {
      * @throws IllegalStateException if one of them gives another result than the recorded one
      */
     public void check() {
+        check(answer);
         for (Entry entry : entries) {
             if (entry instanceof Step step) {
                 step.definition().ifPresent(Working::check);
-            } else if (entry instanceof Decision d
-                    && d.holds()
-                            != d.comparison().holds(d.left().value(), d.right().value())) {
-                throw new IllegalStateException("the outcome of " + d + " does not follow from its two sides");
+            } else if (entry instanceof Decision decision) {
+                check(decision);
             }
         }
     }
 
-    private static void check(Term term) {
-        if (term instanceof Applied applied) {
-            applied.inputs().forEach(Working::check);
-            Applied again = Applied.of(applied.operation(), applied.inputs());
-            if (!again.value().equals(applied.value())) {
-                throw new IllegalStateException(applied + " gives " + again.value() + " when computed again");
+    private static void check(Decision d) {
+        check(d.left());
+        check(d.right());
+        if (d.holds() != d.comparison().holds(d.left().value(), d.right().value())) {
+            throw new IllegalStateException("the outcome of " + d.left().value() + " "
+                    + d.comparison().sign() + " " + d.right().value() + " is not " + d.holds());
+        }
+    }
+
+    /** Works off a list instead of calling itself: a chain of operations may be long. */
+    private static void check(Term whole) {
+        Deque<Term> open = new ArrayDeque<>(List.of(whole));
+        while (!open.isEmpty()) {
+            if (open.pop() instanceof Applied applied) {
+                Applied again = Applied.of(applied.operation(), applied.inputs());
+                if (!again.value().equals(applied.value())) {
+                    throw new IllegalStateException(applied.operation() + " of "
+                            + applied.inputs().stream().map(Term::value).toList() + " gives " + again.value()
+                            + " when computed again, not " + applied.value());
+                }
+                applied.inputs().forEach(open::push);
             }
         }
     }

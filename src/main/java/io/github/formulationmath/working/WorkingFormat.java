@@ -183,12 +183,17 @@ public final class WorkingFormat {
      * @throws IllegalArgumentException if the wording lacks a text that the working asks for; the message names the key
      */
     public String format(Working working) {
-        return format(Objects.requireNonNull(working, "working"), step -> false);
+        Objects.requireNonNull(working, "working");
+        return rendering(step -> false).write(working);
     }
 
-    /** Prints a working with some of its values left blank. */
-    String format(Working working, Predicate<Step> blanked) {
+    /** Prints a worksheet with some of its values left blank, or its key. */
+    String format(Worksheet worksheet, Predicate<Step> blanked, boolean withKey) {
+        return rendering(blanked).write(worksheet, withKey);
+    }
+
+    private Rendering rendering(Predicate<Step> blanked) {
         Words words = new Words(style.wording());
-        return new Rendering(markup.page(words, headingLevel), style, words, blanked).write(working);
+        return new Rendering(markup.page(words, headingLevel), style, words, blanked);
     }
 }

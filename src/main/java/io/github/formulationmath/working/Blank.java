@@ -1,0 +1,82 @@
+package io.github.formulationmath.working;
+
+import io.github.formulationmath.number.Ratio;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+
+/**
+ * A value left blank on a worksheet, with the answers to choose from.
+ *
+ * <p>Immutable.
+ */
+public final class Blank {
+
+    private static final int MOST_DISTRACTORS = 4;
+
+    private final Step step;
+    private final List<Distractor> distractors;
+    private final List<Ratio> choices;
+
+    private Blank(Step step, List<Distractor> distractors, List<Ratio> choices) {
+        this.step = step;
+        this.distractors = List.copyOf(distractors);
+        this.choices = List.copyOf(choices);
+    }
+
+    static Blank of(Step step, Working working, Random random) {
+        List<Distractor> distractors = new ArrayList<>();
+        for (Mistake mistake : Mistake.values()) {
+            outcome(mistake, step, working)
+                    .filter(value -> !value.equals(step.value()))
+                    .filter(value -> distractors.stream()
+                            .noneMatch(known -> known.value().equals(value)))
+                    .ifPresent(value -> distractors.add(new Distractor(mistake, value)));
+        }
+        Collections.shuffle(distractors, random);
+        List<Distractor> kept = distractors.subList(0, Math.min(MOST_DISTRACTORS, distractors.size()));
+        List<Ratio> choices =
+                new ArrayList<>(kept.stream().map(Distractor::value).toList());
+        choices.add(step.value());
+        Collections.shuffle(choices, random);
+        return new Blank(step, kept, choices);
+    }
+
+    private static Optional<Ratio> outcome(Mistake mistake, Step step, Working working) {
+        try {
+            return step.definition().isEmpty() ? Optional.empty() : mistake.make(step, working);
+        } catch (ArithmeticException e) {
+            // A mistake that cannot even be worked out is no answer anybody comes to.
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The step whose value is left blank.
+     *
+     * @return the step, with the right value
+     */
+    public Step step() {
+        return step;
+    }
+
+    /**
+     * The wrong answers among the choices.
+     *
+     * @return an unmodifiable list; empty for a given value
+     */
+    public List<Distractor> distractors() {
+        return distractors;
+    }
+
+    /**
+     * The answers to choose from, the right one among them.
+     *
+     * @return values in the canonical unit, in the order in which they are printed
+     */
+    public List<Ratio> choices() {
+        return choices;
+    }
+}

@@ -1,0 +1,39 @@
+package io.github.formulationmath.support;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Texts kept in files: what the library prints must be what stands there, to the byte. To accept a change that was meant,
+ * run the test with {@code -Dgolden.write=true} and read the difference before committing it.
+ */
+public final class Golden {
+
+    private static final Path ROOT = Path.of("src", "test", "resources", "golden");
+
+    private Golden() {}
+
+    /**
+     * Asserts that a text is what its file holds.
+     *
+     * @param file the path below the folder of golden files, with slashes
+     * @param printed the text
+     */
+    public static void assertGolden(String file, String printed) {
+        Path path = ROOT.resolve(file);
+        try {
+            if (Boolean.getBoolean("golden.write")) {
+                Files.createDirectories(path.getParent());
+                Files.writeString(path, printed);
+            }
+            assertThat(printed).as(file).isEqualTo(Files.readString(path, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(file, e);
+        }
+    }
+}
