@@ -1,7 +1,9 @@
 package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.planning.ExpectedProduct;
 import io.github.formulationmath.planning.PlannedLine;
+import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Phrase;
@@ -10,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The sheet that lies beside the balance: for each phase what the display must read line by line, with the exact mass it
@@ -22,10 +25,12 @@ import javax.measure.quantity.Mass;
 public final class BatchSheet {
 
     private final WeighingPlan plan;
+    private final @Nullable Expectation expectation;
     private final Wording wording;
 
-    private BatchSheet(WeighingPlan plan, Wording wording) {
+    private BatchSheet(WeighingPlan plan, @Nullable Expectation expectation, Wording wording) {
         this.plan = plan;
+        this.expectation = expectation;
         this.wording = wording;
     }
 
@@ -36,7 +41,21 @@ public final class BatchSheet {
      * @return the sheet
      */
     public static BatchSheet of(WeighingPlan plan) {
-        return new BatchSheet(Objects.requireNonNull(plan, "plan"), Wording.english());
+        return new BatchSheet(Objects.requireNonNull(plan, "plan"), null, Wording.english());
+    }
+
+    /**
+     * The sheet of a plan with what it is sure to make: for each line the guaranteed interval of its share, and in words
+     * whether it keeps its tolerance.
+     *
+     * @param expected the plan and the errors of its weighings
+     * @param tolerances how far each line may be off
+     * @return the sheet
+     */
+    public static BatchSheet of(ExpectedProduct expected, Tolerances tolerances) {
+        Expectation expectation = new Expectation(
+                Objects.requireNonNull(expected, "expected"), Objects.requireNonNull(tolerances, "tolerances"));
+        return new BatchSheet(expected.plan(), expectation, Wording.english());
     }
 
     /**
@@ -46,7 +65,7 @@ public final class BatchSheet {
      * @return the sheet
      */
     public BatchSheet in(Wording newWording) {
-        return new BatchSheet(plan, Objects.requireNonNull(newWording, "newWording"));
+        return new BatchSheet(plan, expectation, Objects.requireNonNull(newWording, "newWording"));
     }
 
     /**
@@ -65,6 +84,9 @@ public final class BatchSheet {
         plan.batch().formula().phases().forEach(phase -> blocks.add(table(phase)));
         blocks.add(new Page.Facts(List.of(
                 fact("total", reading(plan.total())), fact("difference", SheetNumbers.signed(plan.difference())))));
+        if (expectation != null) {
+            expectation.addTo(blocks, wording);
+        }
         remarks(blocks);
         blocks.add(new Page.Caution(say("sheet.caution")));
         return new Page(say("sheet.batch-title", plan.batch().formula().name()), blocks);

@@ -1,5 +1,6 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -28,6 +29,16 @@ final class SheetNumbers {
     /** An error in percent, to the two digits that say anything. */
     static String error(Ratio fraction) {
         return fraction.isZero() ? "0 %" : TWO_DIGITS.format(fraction.times(100)) + " %";
+    }
+
+    /** A guaranteed interval of shares in percent, rounded outwards so that it stays guaranteed. */
+    static String interval(Bounds fractions) {
+        Ratio low = fractions.lower().orElseThrow().times(100);
+        Ratio high = fractions.upper().orElseThrow().times(100);
+        Ratio step = low.equals(high) ? TWO_DIGITS.stepFor(low) : TWO_DIGITS.stepFor(high.minus(low));
+        Rounding grid = Rounding.toMultipleOf(step);
+        return grid.with(RoundingMode.FLOOR).format(low) + " to "
+                + grid.with(RoundingMode.CEILING).format(high) + " %";
     }
 
     static String signed(Amount<?> amount) {

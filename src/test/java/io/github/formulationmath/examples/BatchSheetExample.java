@@ -4,6 +4,8 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.planning.ExpectedProduct;
+import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -13,6 +15,7 @@ import io.github.formulationmath.sheet.BatchSheet;
 import io.github.formulationmath.sheet.SheetFormat;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
 
 /** The main job: a hand cream in percent, eight jars of it, on a balance that shows 0.1 g. */
 public final class BatchSheetExample {
@@ -49,8 +52,13 @@ public final class BatchSheetExample {
         return WeighingPlan.of(batch, bench);
     }
 
+    /** Its sheet, with what it is sure to make if each line may be off by 5 % of itself. */
+    public static BatchSheet sheet() {
+        return BatchSheet.of(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH), Tolerances.of("5 %"));
+    }
+
     /** Prints the batch sheet. */
     public static void main(String[] args) {
-        System.out.print(BatchSheet.of(plan()).print(SheetFormat.TEXT));
+        System.out.print(sheet().print(SheetFormat.TEXT));
     }
 }

@@ -20,6 +20,7 @@ import io.github.formulationmath.support.NullTester;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Wording;
 import java.util.HashMap;
 import java.util.List;
@@ -56,6 +57,8 @@ class NullsAreRefusedTest {
         samples.put(List.class, List.of(FORMULA));
         samples.put(double[].class, new double[9]);
         samples.put(ErrorModel.class, ErrorModel.readabilityOnly());
+        samples.put(ExpectedProduct.class, ExpectedProduct.of(PLAN, WeighingMethod.TARE_EACH));
+        samples.put(Tolerances.class, Tolerances.of("5 %"));
         samples.put(int.class, 0);
         return samples;
     }

@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.examples.BatchSheetExample;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.planning.ExpectedProduct;
+import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -47,7 +52,7 @@ class BatchSheetTest {
     @EnumSource(SheetFormat.class)
     void theExampleIsPrintedAsKept(SheetFormat format) throws IOException {
         Path kept = Path.of("src/test/resources/sheet/hand-cream." + format.name());
-        String printed = BatchSheet.of(BatchSheetExample.plan()).print(format);
+        String printed = BatchSheetExample.sheet().print(format);
         if (Boolean.getBoolean("formulationmath.sheets.write")) {
             Files.createDirectories(kept.getParent());
             Files.writeString(kept, printed);
@@ -62,6 +67,30 @@ class BatchSheetTest {
                 .contains("trace: too little for this balance to show")
                 .contains(": less than the minimum load of\nthis balance, 2 g.")
                 .contains("qualified safety assessor");
+    }
+
+    @Test
+    void linesOutsideToleranceAreMarkedInWords() {
+        ExpectedProduct expected = ExpectedProduct.of(hostilePlan(), WeighingMethod.TARE_EACH);
+        String sheet = BatchSheet.of(expected, Tolerances.of("5 %")).print(SheetFormat.TEXT);
+        assertThat(rowOf(sheet, "1  Aqua")).endsWith("kept");
+        assertThat(rowOf(sheet, "2  <script>")).endsWith("NOT SURE");
+        assertThat(rowOf(sheet, "3  trace")).endsWith("NOT SURE");
+        assertThat(sheet).contains("against its share: ± 5 %");
+    }
+
+    /** The last row with a text is the one of the guaranteed shares. */
+    private static String rowOf(String sheet, String text) {
+        return sheet.lines().filter(row -> row.contains(text)).reduce("", (first, last) -> last);
+    }
+
+    @Test
+    void intervalsAreRoundedOutwards() {
+        assertThat(SheetNumbers.interval(Bounds.closed(Ratio.parse("0.02425"), Ratio.parse("0.02531"))))
+                .isEqualTo("2.42 to 2.54 %");
+        assertThat(SheetNumbers.interval(Bounds.closed(Ratio.of(1, 3), Ratio.of(2, 3))))
+                .isEqualTo("33 to 67 %");
+        assertThat(SheetNumbers.interval(Bounds.point(Ratio.of(1, 4)))).isEqualTo("25 to 25 %");
     }
 
     @Test
