@@ -2,7 +2,6 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -41,21 +40,21 @@ final class Bands {
                 exactLine = exact.isEmpty() ? i : exactLine;
                 exact.add(weights.get(i));
             } else {
-                bands.add(new Band(i, weights.get(i), tolerances.get(i)));
+                bands.add(Band.of(i, weights.get(i), tolerances.get(i)));
             }
         }
         if (!exact.isEmpty()) {
-            bands.add(new Band(exactLine, CommonPeriod.of(exact).reciprocal(), Ratio.ZERO));
+            bands.add(Band.of(exactLine, CommonPeriod.of(exact).reciprocal(), Ratio.ZERO));
         }
         // The line with the widest gaps first: it makes the largest jumps.
-        bands.sort(Comparator.comparing(band -> band.upSlope));
+        bands.sort(Band.BY_SLOPE);
         return new Bands(bands);
     }
 
     /** The smallest size at which every line passes. */
     Landing smallest(SearchMeter meter) {
         Band first = bands.get(0);
-        Landing found = atLeast(first.upSlope.reciprocal(), meter);
+        Landing found = atLeast(first.upSlope().reciprocal(), meter);
         return found.line() == Landing.NO_LINE ? new Landing(found.at(), first.line) : found;
     }
 
@@ -88,8 +87,8 @@ final class Bands {
             if (most.isZero()) {
                 return null;
             }
-            if (most.compareTo(band.lowSlope.times(at)) < 0) {
-                at = most.dividedBy(band.lowSlope);
+            if (most.compareTo(band.lowSlope().times(at)) < 0) {
+                at = most.dividedBy(band.lowSlope());
                 line = band.line;
                 place = -1;
             }
@@ -99,7 +98,8 @@ final class Bands {
 
     /** Whether every line passes at a size above 0. */
     boolean pass(Ratio size) {
-        return bands.stream().allMatch(band -> band.least(size).compareTo(band.upSlope.times(size)) <= 0);
+        return bands.stream()
+                .allMatch(band -> band.least(size).compareTo(band.upSlope().times(size)) <= 0);
     }
 
     /** The size from which on every size passes; none if some line must be exact. */
@@ -131,7 +131,7 @@ final class Bands {
         List<Ratio> ends = new ArrayList<>(bands.size());
         for (Band band : bands) {
             count(meter, size);
-            ends.add(band.most(size).dividedBy(band.lowSlope));
+            ends.add(band.most(size).dividedBy(band.lowSlope()));
         }
         return ends.stream().reduce(Ratio::min).orElseThrow();
     }
@@ -142,8 +142,8 @@ final class Bands {
         for (Band band : bands) {
             count(meter, end);
             Ratio most = band.most(end);
-            if (most.dividedBy(band.lowSlope).equals(end)) {
-                next = next.max(most.plus(Ratio.ONE).dividedBy(band.upSlope));
+            if (most.dividedBy(band.lowSlope()).equals(end)) {
+                next = next.max(most.plus(Ratio.ONE).dividedBy(band.upSlope()));
             }
         }
         return atLeast(next, meter);

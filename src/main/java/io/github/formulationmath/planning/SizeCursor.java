@@ -71,14 +71,14 @@ final class SizeCursor {
     }
 
     private boolean jumpsInBigNumbers(Band band) {
-        BigInteger unit = band.bigDen.multiply(bigDen);
-        BigInteger[] parts = band.bigLow.multiply(bigNum).divideAndRemainder(unit);
+        BigInteger unit = band.bigDen().multiply(bigDen);
+        BigInteger[] parts = band.bigLow().multiply(bigNum).divideAndRemainder(unit);
         BigInteger least = parts[1].signum() == 0 ? parts[0] : parts[0].add(BigInteger.ONE);
-        if (least.multiply(unit).compareTo(band.bigUp.multiply(bigNum)) <= 0) {
+        if (least.multiply(unit).compareTo(band.bigUp().multiply(bigNum)) <= 0) {
             return false;
         }
-        bigNum = least.multiply(band.bigDen);
-        bigDen = band.bigUp;
+        bigNum = least.multiply(band.bigDen());
+        bigDen = band.bigUp();
         line = band.line;
         return true;
     }
