@@ -2,6 +2,7 @@
 //   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.formula.*;
+import io.github.formulationmath.limit.*;
 import io.github.formulationmath.number.*;
 import io.github.formulationmath.planning.*;
 import io.github.formulationmath.quantity.*;
