@@ -3,13 +3,17 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import javax.measure.quantity.Mass;
 
 /**
  * Each mass lies in an interval of its own, and the total in another. A share rises with its own mass and falls with every
@@ -107,6 +111,22 @@ final class BoxErrors implements PotErrors {
     @Override
     public int size() {
         return masses.size();
+    }
+
+    /**
+     * A line whose mass is only known to lie in an interval, as an addition on a display so fine that it adds nothing
+     * worth counting (a microgram) and with a linearity that reaches to the further end.
+     */
+    static Addition addition(MadeLine line) {
+        Ratio reading = line.result();
+        Bounds bounds = line.massBounds();
+        Ratio error =
+                high(bounds).minus(reading).max(reading.minus(low(bounds))).max(Ratio.ZERO);
+        Amount<Mass> step = Amount.of(1, FormulationUnits.MICROGRAM);
+        Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
+                .named("line " + line.subscript())
+                .withErrors(ErrorModel.readabilityOnly().withLinearity(Amount.grams(error)));
+        return Addition.of(line.name(), line.mass(), line.mass(), balance);
     }
 
     static Bounds sum(Bounds a, Bounds b) {

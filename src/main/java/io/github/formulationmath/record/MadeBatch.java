@@ -4,12 +4,15 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.MassFormula;
 import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -156,6 +159,27 @@ public final class MadeBatch implements Explained, Serializable {
     public List<LineCheck> check(Tolerances tolerances) {
         Objects.requireNonNull(tolerances, "tolerances");
         return lines.stream().map(line -> line.check(tolerances)).toList();
+    }
+
+    /**
+     * The masses of the lines with everything the displays hide, one per line in the order of the formula, to be checked
+     * against limits or put onto a label. After additions, a second weighing, or readings in another order, each line is
+     * taken to be anywhere within its own bounds, which is on the safe side.
+     *
+     * @return the masses together
+     */
+    public MadeMasses masses() {
+        return errors.masses(lines);
+    }
+
+    /**
+     * Checks limits again, on what was made.
+     *
+     * @param checker the limits, the product and the rule of decision
+     * @return the report on the shares as made and what the displays hide of them
+     */
+    public LimitReport check(LimitChecker checker) {
+        return Objects.requireNonNull(checker, "checker").check(plan.batch().formula(), masses());
     }
 
     /**

@@ -3,8 +3,11 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.MadeMasses;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What the displays hide: where the mass and the share of each line in the pot are sure to lie. */
@@ -21,6 +24,15 @@ sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors 
 
     /** How many lines there are. */
     int size();
+
+    /** One mass per line for a check of limits: as weighed where that can be told line by line, else the boxes. */
+    default MadeMasses masses(List<MadeLine> lines) {
+        List<Addition> additions = new ArrayList<>(lines.size());
+        for (MadeLine line : lines) {
+            additions.add(BoxErrors.addition(line));
+        }
+        return MadeMasses.of(additions);
+    }
 
     /** The errors behind readings. */
     static PotErrors of(Readings readings) {

@@ -91,6 +91,13 @@ final class PouredErrors implements PotErrors {
         return size;
     }
 
+    @Override
+    public MadeMasses masses(List<MadeLine> lines) {
+        boolean lineByLine = pours.size() == size
+                && IntStream.range(0, size).allMatch(k -> pours.get(k).line() == k);
+        return lineByLine ? masses() : PotErrors.super.masses(lines);
+    }
+
     private MadeMasses masses() {
         MadeMasses known = masses;
         if (known == null) {

@@ -1,0 +1,220 @@
+package io.github.formulationmath.sheet;
+
+import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.record.Amendment;
+import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.record.BenchEntry;
+import io.github.formulationmath.record.Filling;
+import io.github.formulationmath.record.LineCheck;
+import io.github.formulationmath.record.MadeBatch;
+import io.github.formulationmath.record.MadeLine;
+import io.github.formulationmath.record.Reading;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Wording;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+
+/**
+ * The filled-in page of the notebook: for each phase what was read and what is in the pot after everything, how far it is
+ * off and what that means, then what happened, how the batch was filled, and the amendments.
+ *
+ * <p>Example: {@code RecordSheet.of(record).print(SheetFormat.TEXT)}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class RecordSheet {
+
+    private final BatchRecord record;
+    private final Wording wording;
+
+    private RecordSheet(BatchRecord record, Wording wording) {
+        this.record = record;
+        this.wording = wording;
+    }
+
+    /**
+     * The sheet of a record, in English.
+     *
+     * @param record the record
+     * @return the sheet
+     */
+    public static RecordSheet of(BatchRecord record) {
+        return new RecordSheet(Objects.requireNonNull(record, "record"), Wording.english());
+    }
+
+    /**
+     * The same sheet in other words.
+     *
+     * @param newWording the words
+     * @return the sheet
+     */
+    public RecordSheet in(Wording newWording) {
+        return new RecordSheet(record, Objects.requireNonNull(newWording, "newWording"));
+    }
+
+    /**
+     * Prints the sheet.
+     *
+     * @param format text, Markdown, HTML or CSV
+     * @return the sheet, its lines ended by a line feed (CSV: by carriage return and line feed)
+     */
+    public String print(SheetFormat format) {
+        return Objects.requireNonNull(format, "format").write(page());
+    }
+
+    private Page page() {
+        MadeBatch made = record.made();
+        List<Page.Block> blocks = new ArrayList<>();
+        blocks.add(facts(made));
+        Map<Integer, Reading> readings = new HashMap<>();
+        record.readings().taken().forEach(reading -> readings.put(reading.line().position(), reading));
+        record.formula().phases().forEach(phase -> blocks.add(table(phase, made, readings)));
+        record.readings()
+                .missing()
+                .forEach(line -> blocks.add(new Page.Remark(say("sheet.record.missing", line.name()))));
+        if (!record.entries().isEmpty()) {
+            blocks.add(entries());
+        }
+        record.filling().ifPresent(filling -> blocks.add(filling(filling)));
+        if (!record.amendments().isEmpty()) {
+            blocks.add(amendments());
+        }
+        blocks.add(new Page.Caution(say("sheet.record.caution")));
+        return new Page(say("sheet.record.title", record.formula().name()), blocks);
+    }
+
+    private Page.Facts facts(MadeBatch made) {
+        return new Page.Facts(List.of(
+                fact("record.code", record.code().toString()),
+                fact("record.day", record.code().day().toString()),
+                fact("record.planned", SheetNumbers.amount(record.plan().batch().mass())),
+                fact("record.made", SheetNumbers.amount(made.mass())),
+                fact(
+                        "record.method",
+                        say("sheet.record.method." + record.readings().method().name())),
+                fact("record.tolerances", record.tolerances().toString())));
+    }
+
+    private Page.Table table(Phase phase, MadeBatch made, Map<Integer, Reading> readings) {
+        List<List<String>> rows = new ArrayList<>();
+        phase.lines()
+                .forEach(line -> rows.add(row(
+                        made.lines().get(line.position() - 1), Optional.ofNullable(readings.get(line.position())))));
+        return new Page.Table(
+                say("sheet.phase", phase.name()),
+                List.of(
+                        say("sheet.column.number"),
+                        say("sheet.column.ingredient"),
+                        say("sheet.record.column.planned"),
+                        say("sheet.record.column.read"),
+                        say("sheet.record.column.in-pot"),
+                        say("sheet.record.column.asked"),
+                        say("sheet.record.column.share"),
+                        say("sheet.record.column.off"),
+                        say("sheet.record.column.verdict")),
+                List.of(true, false, true, true, true, true, true, true, false),
+                rows);
+    }
+
+    private List<String> row(MadeLine line, Optional<Reading> reading) {
+        LineCheck check = line.check(record.tolerances());
+        return List.of(
+                line.subscript(),
+                line.name(),
+                SheetNumbers.amount(record.plan()
+                        .batch()
+                        .lines()
+                        .get(line.line().position() - 1)
+                        .mass()),
+                reading.map(this::read).orElseGet(() -> say("sheet.record.not-written-down")),
+                SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
+                SheetNumbers.percent(line.line().fraction()),
+                line.isAssumed() ? "?" : SheetNumbers.percent(line.share().fraction()),
+                line.isAssumed() ? "?" : off(check.deviation()),
+                say("sheet.record.verdict." + check.verdict().name()));
+    }
+
+    private static String off(Ratio deviation) {
+        String sign = deviation.signum() < 0 ? "−" : deviation.signum() > 0 ? "+" : "";
+        return sign + SheetNumbers.error(deviation.abs());
+    }
+
+    private String read(Reading reading) {
+        return switch (reading.kind()) {
+            case SHOWN -> shown(reading);
+            case LEFT_OUT -> say("sheet.record.left-out");
+            case NOT_WRITTEN_DOWN -> say("sheet.record.not-written-down");
+        };
+    }
+
+    private String shown(Reading reading) {
+        Amount<Mass> step =
+                reading.balance().orElse(record.plan().bench().balance()).readability();
+        return reading.shown()
+                .map(shown -> SheetNumbers.reading(shown.to(step.getUnit()), step))
+                .orElse("");
+    }
+
+    private Page.Table entries() {
+        List<List<String>> rows = new ArrayList<>();
+        record.entries().forEach(entry -> rows.add(List.of(time(entry.time()), words(entry))));
+        return new Page.Table(
+                say("sheet.record.entries"),
+                List.of(say("sheet.record.column.time"), say("sheet.record.column.what")),
+                List.of(false, false),
+                rows);
+    }
+
+    private String words(BenchEntry entry) {
+        String mass = entry.mass().map(SheetNumbers::amount).orElse("");
+        String name = entry.line().map(line -> line.name()).orElse("");
+        return switch (entry.kind()) {
+            case OBSERVATION -> entry.text();
+            case ADDITION -> say("sheet.record.addition", mass, name);
+            case WEIGHED_AGAIN -> say("sheet.record.weighed-again", mass, name);
+        };
+    }
+
+    private Page.Facts filling(Filling filling) {
+        return new Page.Facts(List.of(
+                fact("record.residue", SheetNumbers.amount(filling.residue())),
+                fact("record.fill", SheetNumbers.amount(filling.fill().mass())),
+                fact("record.packs", Integer.toString(filling.fullPacks())),
+                fact("record.last-pack", SheetNumbers.amount(filling.lastPack()))));
+    }
+
+    private Page.Table amendments() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Amendment amendment : record.amendments()) {
+            rows.add(List.of(time(Optional.of(amendment.time())), amendment.who(), amendment.text()));
+        }
+        return new Page.Table(
+                say("sheet.record.amendments"),
+                List.of(
+                        say("sheet.record.column.time"),
+                        say("sheet.record.column.who"),
+                        say("sheet.record.column.what")),
+                List.of(false, false, false),
+                rows);
+    }
+
+    private static String time(Optional<Instant> time) {
+        return time.map(Instant::toString).orElse("");
+    }
+
+    private Page.Fact fact(String key, String value) {
+        return new Page.Fact(say("sheet." + key), value);
+    }
+
+    private String say(String key, String... arguments) {
+        return wording.text(Phrase.of(key, arguments));
+    }
+}
