@@ -2,30 +2,28 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A share as a model of its independent errors: both its numerator and its denominator are affine in them. */
 final class ShareModel implements MeasurementModel {
 
     private final List<InputQuantity> inputs = new ArrayList<>();
-    private final double[] numerator;
-    private final double[] denominator;
-    private final double fixedNumerator;
-    private final double fixedDenominator;
+    private final Affine numerator;
+    private final Affine denominator;
 
     ShareModel(Whole whole, Weights weights) {
-        List<ErrorTerm> terms = whole.relations().errors().touching(Weights.TOTAL);
-        this.numerator = new double[terms.size()];
-        this.denominator = new double[terms.size()];
-        for (int i = 0; i < numerator.length; i++) {
-            ErrorTerm term = terms.get(i);
+        // Law by law, which draws them fastest.
+        List<ErrorTerm> terms = whole.relations().errors().touching(Weights.TOTAL).stream()
+                .sorted(Comparator.comparing(ErrorTerm::law))
+                .toList();
+        for (ErrorTerm term : terms) {
             // Centred at 0: the middles are in the estimates already.
             inputs.add(InputQuantity.from(term.law(), Ratio.ZERO, term.scale()));
-            numerator[i] = weights.sensitivity(term).doubleValue();
-            denominator[i] = Weights.TOTAL.sensitivity(term).doubleValue();
         }
-        this.fixedNumerator = whole.estimated(weights).doubleValue();
-        this.fixedDenominator = whole.total().result().doubleValue();
+        this.numerator = new Affine(whole.estimated(weights), terms, weights);
+        this.denominator = new Affine(whole.total().result(), terms, Weights.TOTAL);
     }
 
     List<InputQuantity> inputs() {
@@ -34,12 +32,43 @@ final class ShareModel implements MeasurementModel {
 
     @Override
     public double valueAt(double[] errors) {
-        double part = fixedNumerator;
-        double total = fixedDenominator;
-        for (int i = 0; i < errors.length; i++) {
-            part += numerator[i] * errors[i];
-            total += denominator[i] * errors[i];
+        return numerator.valueAt(errors) / denominator.valueAt(errors);
+    }
+
+    /** A constant and a factor for each of the errors that matter. */
+    private static final class Affine {
+
+        private final double constant;
+        private final int[] places;
+        private final double[] factors;
+
+        Affine(Ratio constant, List<ErrorTerm> terms, Weights weights) {
+            this.constant = constant.doubleValue();
+            this.places = IntStream.range(0, terms.size())
+                    .filter(i -> !weights.sensitivity(terms.get(i)).isZero())
+                    .toArray();
+            this.factors = IntStream.of(places)
+                    .mapToDouble(i -> weights.sensitivity(terms.get(i)).doubleValue())
+                    .toArray();
         }
-        return part / total;
+
+        /** Four sums side by side, because an addition waits for the one before it in its sum. */
+        double valueAt(double[] errors) {
+            double a = constant;
+            double b = 0;
+            double c = 0;
+            double d = 0;
+            int i = 0;
+            for (; i < places.length - 3; i += 4) {
+                a += factors[i] * errors[places[i]];
+                b += factors[i + 1] * errors[places[i + 1]];
+                c += factors[i + 2] * errors[places[i + 2]];
+                d += factors[i + 3] * errors[places[i + 3]];
+            }
+            for (; i < places.length; i++) {
+                a += factors[i] * errors[places[i]];
+            }
+            return a + b + (c + d);
+        }
     }
 }

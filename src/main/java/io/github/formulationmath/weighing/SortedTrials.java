@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** Model values in order, and the intervals they give (JCGM 101:2008, 7.5 to 7.7). */
 final class SortedTrials {
@@ -30,6 +31,19 @@ final class SortedTrials {
         return new SortedTrials(values, mean, squares);
     }
 
+    /** All values of several blocks, with the mean and the squares that follow from those of the blocks. */
+    static SortedTrials of(List<SortedTrials> blocks, double mean, double squares) {
+        double[] all = new double[blocks.stream().mapToInt(SortedTrials::size).sum()];
+        int from = 0;
+        for (SortedTrials block : blocks) {
+            System.arraycopy(block.values, 0, all, from, block.size());
+            from += block.size();
+        }
+        // The blocks are in order already, and the sort of the JDK merges what is.
+        Arrays.sort(all);
+        return new SortedTrials(all, mean, squares);
+    }
+
     double mean() {
         return mean;
     }
@@ -45,10 +59,6 @@ final class SortedTrials {
 
     int size() {
         return values.length;
-    }
-
-    void copyTo(double[] all, int from) {
-        System.arraycopy(values, 0, all, from, values.length);
     }
 
     /** As many values on one side as on the other (7.7.2). */

@@ -72,12 +72,7 @@ final class Stability {
     }
 
     MonteCarloResult result() {
-        double[] all = new double[Math.toIntExact(trials())];
-        int from = 0;
-        for (SortedTrials block : blocks) {
-            block.copyTo(all, from);
-            from += block.size();
-        }
-        return new MonteCarloResult(SortedTrials.of(all), probability, tolerance(), isReached());
+        SortedTrials all = SortedTrials.of(blocks, mean, squares);
+        return new MonteCarloResult(all, probability, tolerance(), isReached());
     }
 }
