@@ -19,7 +19,7 @@ final class CheckIndex {
     private final Map<StatedContent.Key, StatedContent> stated;
     private final Map<UsageLimit, Applicability> applicability = new HashMap<>();
     private final Map<String, Slot> slots = new HashMap<>();
-    private final Map<String, CheckEntry> byName = new HashMap<>();
+    private final NameTable byName;
     private final Map<String, CheckEntry> byCas = new HashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<StatedContent.Key, StatedContent> stated) {
@@ -27,12 +27,10 @@ final class CheckIndex {
         this.stated = stated;
         table.limits().forEach(limit -> applicability.put(limit, limit.scope().applicabilityTo(product)));
         MemberIndex members = table.index();
-        members.normalisedNames().forEach(name -> byName.put(name, named(members, name)));
+        Map<String, CheckEntry> names = new HashMap<>();
+        members.normalisedNames().forEach(name -> names.put(name, named(members, name)));
+        this.byName = new NameTable(names);
         members.casNumbers().forEach(cas -> byCas.put(cas, entry(members.withCas(cas), Map.of(), Set.of())));
-    }
-
-    int slotCount() {
-        return slots.size();
     }
 
     @Nullable
@@ -42,11 +40,11 @@ final class CheckIndex {
 
     @Nullable
     CheckEntry find(Substance substance) {
-        CheckEntry entry = byName.get(LimitNames.normalise(substance.name()));
-        if (substance.cas().isEmpty()) {
+        CheckEntry entry = byName.get(substance.name());
+        String cas = substance.cas().orElse(null);
+        if (cas == null) {
             return entry;
         }
-        String cas = substance.cas().get();
         return entry == null ? byCas.get(cas) : entry.byCas().getOrDefault(cas, entry);
     }
 

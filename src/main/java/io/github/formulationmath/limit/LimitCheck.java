@@ -3,14 +3,11 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** One run of a checker over one formula; used once, by one thread. */
@@ -19,9 +16,8 @@ final class LimitCheck {
     private final LimitChecker checker;
     private final Formula formula;
     private final @Nullable MadeMasses masses;
-    private final @Nullable Tally[] bySlot;
     private final List<Tally> tallies = new ArrayList<>();
-    private final Set<Substance> withoutLimit = new LinkedHashSet<>();
+    private final List<Substance> withoutLimit = new ArrayList<>();
     private final List<OutOfScope> outside = new ArrayList<>(0);
     private final List<Substance> conflicts = new ArrayList<>(0);
 
@@ -29,7 +25,6 @@ final class LimitCheck {
         this.checker = checker;
         this.formula = formula;
         this.masses = masses;
-        this.bySlot = new Tally[checker.index().slotCount()];
     }
 
     LimitReport report() {
@@ -46,18 +41,15 @@ final class LimitCheck {
 
     private void countLine(FormulaLine line) {
         Map<Substance, MassFraction> parts = line.ingredient().parts();
-        boolean named = parts.size() == 1;
-        for (Map.Entry<Substance, MassFraction> part : parts.entrySet()) {
-            Substance substance = part.getKey();
-            named &= substance.name().equals(line.name());
-            count(line, substance, part.getValue().fraction());
-        }
+        parts.forEach((substance, strength) -> count(line, substance, strength));
+        boolean named =
+                parts.size() == 1 && parts.keySet().iterator().next().name().equals(line.name());
         if (!named) {
             countAsSupplied(line);
         }
     }
 
-    private void count(FormulaLine line, Substance substance, Ratio strength) {
+    private void count(FormulaLine line, Substance substance, MassFraction strength) {
         CheckEntry entry = checker.index().find(substance);
         if (entry == null) {
             withoutLimit.add(substance);
@@ -81,13 +73,13 @@ final class LimitCheck {
 
     /** A material may itself be what a limit on materials as bought is about. */
     private void countAsSupplied(FormulaLine line) {
-        CheckEntry entry = checker.index().named(LimitNames.normalise(line.name()));
+        CheckEntry entry = checker.index().named(line.name());
         if (entry == null) {
             return;
         }
         for (Hit hit : entry.hits()) {
             if (hit.slot().limit().basis().isAsSupplied()) {
-                tally(hit.slot()).add(line, hit.member().substance(), Ratio.ONE, hit);
+                tally(hit.slot()).add(line, hit.member().substance(), MassFraction.WHOLE, hit);
             }
         }
     }
@@ -109,13 +101,15 @@ final class LimitCheck {
         }
     }
 
+    /** A formula counts towards few slots: looking through them is faster than any map. */
     private Tally tally(Slot slot) {
-        Tally tally = bySlot[slot.index()];
-        if (tally == null) {
-            tally = new Tally(formula, slot);
-            bySlot[slot.index()] = tally;
-            tallies.add(tally);
+        for (int i = 0; i < tallies.size(); i++) {
+            if (tallies.get(i).slot().index() == slot.index()) {
+                return tallies.get(i);
+            }
         }
+        Tally tally = new Tally(formula, slot);
+        tallies.add(tally);
         return tally;
     }
 }

@@ -2,7 +2,6 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
@@ -27,7 +26,7 @@ public final class LimitReport {
                     (Verdict verdict) -> !verdict.limit().kind().restrictsContents())
             .thenComparing(Verdict::conformity, Comparator.reverseOrder())
             .thenComparing(Verdict::applicability)
-            .thenComparing(LimitReport::tighter)
+            .thenComparing(Verdict::used, Comparator.reverseOrder())
             .thenComparing(verdict -> verdict.limit().id())
             .thenComparing(Verdict::counted);
 
@@ -43,20 +42,6 @@ public final class LimitReport {
         sorted.sort(BINDING_FIRST);
         this.verdicts = List.copyOf(sorted);
         this.findings = findings;
-    }
-
-    /** The one that uses up more of its limit comes first: y₁/T₁ against y₂/T₂, or T/y for lowest shares. */
-    private static int tighter(Verdict one, Verdict other) {
-        return used(other).compareTo(used(one));
-    }
-
-    private static Ratio used(Verdict verdict) {
-        Ratio limit = verdict.limit().share().fraction();
-        Ratio share = verdict.share();
-        boolean upper = verdict.limit().kind().isUpper();
-        Ratio part = upper ? share : limit;
-        Ratio whole = upper ? limit : share;
-        return whole.isZero() ? Ratio.of(Long.MAX_VALUE) : part.dividedBy(whole);
     }
 
     /**
@@ -171,7 +156,7 @@ public final class LimitReport {
      * @return an unmodifiable list in the order of the formula
      */
     public List<Substance> withoutLimit() {
-        return findings.withoutLimit();
+        return findings.distinctWithoutLimit();
     }
 
     /**

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
@@ -32,14 +33,15 @@ final class Tally implements Subject {
     }
 
     /** Adds a substance of a line; a material that counts as supplied counts once. */
-    void add(FormulaLine line, Substance substance, Ratio strength, Hit hit) {
+    void add(FormulaLine line, Substance substance, MassFraction strength, Hit hit) {
         int place = 0;
         for (Contribution earlier : contributions) {
             place += earlier.line().position() == line.position() ? 1 : 0;
         }
         boolean asSupplied = slot.limit().basis().isAsSupplied();
         if (place == 0 || !asSupplied) {
-            contributions.add(new Contribution(place, line, substance, asSupplied ? Ratio.ONE : strength, hit));
+            contributions.add(
+                    new Contribution(place, line, substance, asSupplied ? Ratio.ONE : strength.fraction(), hit));
         }
     }
 
@@ -78,7 +80,12 @@ final class Tally implements Subject {
     }
 
     boolean isAssessable() {
-        return problem().isEmpty();
+        for (Contribution contribution : contributions) {
+            if (!contribution.hit().isAssessable()) {
+                return false;
+            }
+        }
+        return slot.limit().isOfProduct() || !whole().isEmpty();
     }
 
     /** The first thing that keeps the limit from being assessed. */

@@ -36,6 +36,7 @@ public final class Verdict implements Explained {
     private final VerdictRelations relations;
     private final Ratio share;
     private final Conformity conformity;
+    private final Ratio used;
 
     Verdict(LimitChecker checker, Tally tally, @Nullable MadeShares masses) {
         this.checker = checker;
@@ -44,6 +45,7 @@ public final class Verdict implements Explained {
         Evidence evidence = masses == null ? new WrittenEvidence(tally) : new MadeEvidence(masses.share(tally));
         this.relations = new VerdictRelations(tally, checker.rule(), evidence);
         this.share = relations.value(Reckoning.plain());
+        this.used = used(limit().share().fraction(), share, limit().kind().isUpper());
         this.conformity = tally.isAssessable() ? relations.decide(Reckoning.plain()) : Conformity.NOT_ASSESSABLE;
     }
 
@@ -305,8 +307,15 @@ public final class Verdict implements Explained {
         return new VerdictText(this, wording).lines();
     }
 
-    Tally tally() {
-        return tally;
+    private static Ratio used(Ratio limit, Ratio share, boolean upper) {
+        Ratio part = upper ? share : limit;
+        Ratio whole = upper ? limit : share;
+        return whole.isZero() ? Ratio.of(Long.MAX_VALUE) : part.dividedBy(whole);
+    }
+
+    /** How much of the limit is used up: y/T, or T/y for a lowest share. */
+    Ratio used() {
+        return used;
     }
 
     /** The share that was or is to be weighed. */
