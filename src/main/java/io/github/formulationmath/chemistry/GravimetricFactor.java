@@ -90,7 +90,7 @@ public final class GravimetricFactor implements Explained, Serializable {
      * @return {@code share · F}, exact
      */
     public Ratio toReference(Ratio share) {
-        return share.times(factor);
+        return Objects.requireNonNull(share, "share").times(factor);
     }
 
     /**
@@ -100,7 +100,7 @@ public final class GravimetricFactor implements Explained, Serializable {
      * @return {@code share / F}, exact; the inverse of {@link #toReference}
      */
     public Ratio fromReference(Ratio shareAsReference) {
-        return shareAsReference.dividedBy(factor);
+        return Objects.requireNonNull(shareAsReference, "shareAsReference").dividedBy(factor);
     }
 
     /**

@@ -113,7 +113,10 @@ public final class DecisionRule implements Serializable {
      * @throws IllegalArgumentException if an end of the interval is missing or the variance is negative
      */
     public Conformity decide(LimitKind kind, Ratio limit, Ratio value, Bounds interval, Ratio variance) {
-        if (variance.signum() < 0) {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(value, "value");
+        Objects.requireNonNull(interval, "interval");
+        if (Objects.requireNonNull(variance, "variance").signum() < 0) {
             throw new IllegalArgumentException("variance is " + variance + ": it cannot be negative");
         }
         Evidence evidence = NumberEvidence.of(value, interval, variance);

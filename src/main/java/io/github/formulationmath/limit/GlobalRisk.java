@@ -35,8 +35,8 @@ public final class GlobalRisk {
 
     private GlobalRisk(RealDistribution batches, Ratio limit, Ratio acceptance, Ratio uncertainty) {
         this.batches = batches;
-        this.limit = limit.doubleValue();
-        this.acceptance = acceptance.doubleValue();
+        this.limit = Objects.requireNonNull(limit, "limit").doubleValue();
+        this.acceptance = Objects.requireNonNull(acceptance, "acceptance").doubleValue();
         this.uncertainty = requirePositive("standardUncertainty", uncertainty);
     }
 
@@ -53,6 +53,7 @@ public final class GlobalRisk {
      */
     public static GlobalRisk ofNormal(
             Ratio mean, Ratio standardDeviation, Ratio limit, Ratio acceptance, Ratio standardUncertainty) {
+        Objects.requireNonNull(mean, "mean");
         double sigma = requirePositive("standardDeviation", standardDeviation);
         return new GlobalRisk(
                 new NormalDistribution(null, mean.doubleValue(), sigma), limit, acceptance, standardUncertainty);

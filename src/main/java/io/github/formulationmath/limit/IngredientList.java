@@ -5,6 +5,7 @@ import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -129,6 +130,7 @@ public final class IngredientList {
      * @return the lines
      */
     public List<String> describe(Wording wording) {
+        Objects.requireNonNull(wording, "wording");
         List<String> lines = new ArrayList<>();
         lines.add(text());
         orderDoubts()

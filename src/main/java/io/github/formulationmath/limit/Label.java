@@ -50,8 +50,8 @@ public final class Label {
      */
     public Label colorants(String... names) {
         Set<String> more = new HashSet<>(colorants);
-        for (String name : names) {
-            more.add(LimitNames.normalise(name));
+        for (String name : Objects.requireNonNull(names, "names")) {
+            more.add(LimitNames.normalise(Objects.requireNonNull(name, "names")));
         }
         return new Label(rule, more, perfumes, declared);
     }
@@ -66,7 +66,9 @@ public final class Label {
      */
     public Label perfume(String material, String word) {
         Map<String, String> more = new HashMap<>(perfumes);
-        more.put(LimitNames.normalise(material), Objects.requireNonNull(word, "word"));
+        more.put(
+                LimitNames.normalise(Objects.requireNonNull(material, "material")),
+                Objects.requireNonNull(word, "word"));
         return new Label(rule, colorants, more, declared);
     }
 
@@ -78,7 +80,7 @@ public final class Label {
      */
     public Label declaring(LimitReport report) {
         Map<String, String> more = new HashMap<>(declared);
-        for (Verdict verdict : report.declarations()) {
+        for (Verdict verdict : Objects.requireNonNull(report, "report").declarations()) {
             String name = verdict.limit().declaredAs();
             verdict.substances()
                     .forEach(substance ->
@@ -106,6 +108,7 @@ public final class Label {
      * @throws IllegalArgumentException if there are not as many masses as lines
      */
     public IngredientList list(Formula formula, MadeMasses masses) {
+        Objects.requireNonNull(formula, "formula");
         if (Objects.requireNonNull(masses, "masses").size() != formula.lines().size()) {
             throw new IllegalArgumentException("masses are " + masses.size() + ": \"" + formula.name() + "\" has "
                     + formula.lines().size() + " lines, and each needs one, in their order");

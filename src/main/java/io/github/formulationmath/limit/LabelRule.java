@@ -104,7 +104,7 @@ public final class LabelRule implements Serializable {
      * @return true if it is below the threshold, or at it where that is free
      */
     public boolean isFree(Ratio share) {
-        int order = share.compareTo(threshold);
+        int order = Objects.requireNonNull(share, "share").compareTo(threshold);
         return order < 0 || order == 0 && thresholdIsFree;
     }
 

@@ -7,6 +7,7 @@ import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -90,7 +91,7 @@ public final class LimitReport {
      * @return an unmodifiable list
      */
     public List<Verdict> verdictsFor(String inciName) {
-        String name = LimitNames.normalise(inciName);
+        String name = LimitNames.normalise(Objects.requireNonNull(inciName, "inciName"));
         return verdicts.stream()
                 .filter(verdict -> verdict.substances().stream()
                         .anyMatch(substance ->
@@ -105,6 +106,7 @@ public final class LimitReport {
      * @return the verdict, the worst if the limit counts several substances alone; empty if it counts nothing here
      */
     public Optional<Verdict> verdict(String limitId) {
+        Objects.requireNonNull(limitId, "limitId");
         return verdicts.stream()
                 .filter(verdict -> verdict.limit().id().equals(limitId))
                 .findFirst();
@@ -200,6 +202,7 @@ public final class LimitReport {
      * @return the lines
      */
     public List<String> describe(Wording wording) {
+        Objects.requireNonNull(wording, "wording");
         List<String> lines = new ArrayList<>();
         verdicts.forEach(verdict -> lines.addAll(verdict.describe(wording)));
         withoutLimit()

@@ -78,7 +78,7 @@ public final class LimitTable implements Serializable {
     static LimitTable of(String name, List<String> provenance, List<UsageLimit> limits) {
         Objects.requireNonNull(name, "name");
         Set<String> ids = new HashSet<>();
-        for (UsageLimit limit : limits) {
+        for (UsageLimit limit : Objects.requireNonNull(limits, "limits")) {
             if (!ids.add(limit.id())) {
                 throw new IllegalArgumentException("two limits have the id " + limit.id() + ": give each its own");
             }
@@ -96,6 +96,8 @@ public final class LimitTable implements Serializable {
      * @throws LimitTableException if a file is not as it should be
      */
     public static LimitTable read(Path limits, Path substances) throws IOException {
+        Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(substances, "substances");
         try (BufferedReader first = Files.newBufferedReader(limits);
                 BufferedReader second = Files.newBufferedReader(substances)) {
             return read(String.valueOf(limits.getFileName()), first, second);
@@ -155,6 +157,7 @@ public final class LimitTable implements Serializable {
      * @throws IllegalArgumentException if there is none
      */
     public UsageLimit limit(String id) {
+        Objects.requireNonNull(id, "id");
         return limits.stream()
                 .filter(limit -> limit.id().equals(id))
                 .findFirst()

@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Substance;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A substance that a table knows, but not for such a product: no limit of its entry covers the product. The entry may say
@@ -19,7 +20,8 @@ public record OutOfScope(Substance substance, List<UsageLimit> limits) {
      * @param limits the limits
      */
     public OutOfScope {
-        limits = List.copyOf(limits);
+        Objects.requireNonNull(substance, "substance");
+        limits = List.copyOf(Objects.requireNonNull(limits, "limits"));
     }
 
     /**

@@ -124,6 +124,8 @@ public final class Product implements Serializable {
     }
 
     private static Set<String> require(String name, String... words) {
+        Objects.requireNonNull(words, name);
+        Stream.of(words).forEach(word -> Objects.requireNonNull(word, name));
         if (words.length == 0 || Stream.of(words).anyMatch(String::isBlank)) {
             throw new IllegalArgumentException(name + " is blank: name at least one, or leave it unstated");
         }

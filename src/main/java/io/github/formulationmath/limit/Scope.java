@@ -88,7 +88,7 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope areas(String... words) {
-        return with(ScopeTerms.of(words), products, forms);
+        return with(ScopeTerms.of(Objects.requireNonNull(words, "words")), products, forms);
     }
 
     /**
@@ -99,7 +99,7 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope products(String... words) {
-        return with(areas, ScopeTerms.of(words), forms);
+        return with(areas, ScopeTerms.of(Objects.requireNonNull(words, "words")), forms);
     }
 
     /**
@@ -110,7 +110,7 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope forms(String... words) {
-        return with(areas, products, ScopeTerms.of(words));
+        return with(areas, products, ScopeTerms.of(Objects.requireNonNull(words, "words")));
     }
 
     /**
@@ -132,7 +132,7 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if the word is blank
      */
     public Scope purpose(String word) {
-        String term = LimitNames.term(word);
+        String term = LimitNames.term(Objects.requireNonNull(word, "word"));
         if (term.isEmpty()) {
             throw new IllegalArgumentException("purpose is blank: name one, for example preservative");
         }
@@ -144,7 +144,7 @@ public final class Scope implements Serializable {
     }
 
     private static String requireOneOf(String name, String word, String one, String other) {
-        if (!word.equals(one) && !word.equals(other)) {
+        if (!Objects.requireNonNull(word, name).equals(one) && !word.equals(other)) {
             throw new IllegalArgumentException(name + " is \"" + word + "\": it must be " + one + " or " + other);
         }
         return word;
@@ -166,6 +166,7 @@ public final class Scope implements Serializable {
      * @return whether it does, or may
      */
     public Applicability applicabilityTo(Product product) {
+        Objects.requireNonNull(product, "product");
         boolean otherUse = !use.equals(ANY) && !use.equals(product.use());
         boolean otherUser = !user.equals(ANY) && !user.equals(product.user());
         return otherUse || otherUser

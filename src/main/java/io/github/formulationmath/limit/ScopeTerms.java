@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -43,7 +44,7 @@ record ScopeTerms(Set<String> meant, Set<String> leftOut) implements Serializabl
         Set<String> meant = new LinkedHashSet<>();
         Set<String> leftOut = new LinkedHashSet<>();
         for (String word : words) {
-            boolean negative = word.startsWith(NOT);
+            boolean negative = Objects.requireNonNull(word, "words").startsWith(NOT);
             String term = LimitNames.term(negative ? word.substring(NOT.length()) : word);
             if (term.isEmpty() || term.equals("any")) {
                 throw new IllegalArgumentException("a word of the list is \"" + word

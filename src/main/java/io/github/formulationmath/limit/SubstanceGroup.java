@@ -50,7 +50,7 @@ public final class SubstanceGroup implements Serializable {
         if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("name is blank: name the group");
         }
-        if (members.isEmpty()) {
+        if (Objects.requireNonNull(members, "members").isEmpty()) {
             throw new IllegalArgumentException("members is empty: a group needs at least one substance");
         }
         return new SubstanceGroup(name, members);

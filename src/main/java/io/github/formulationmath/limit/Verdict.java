@@ -11,6 +11,7 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Wording;
 import io.github.formulationmath.working.Working;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -232,6 +233,7 @@ public final class Verdict implements Explained {
      * @throws IllegalArgumentException if the line is not counted
      */
     public Optional<Ratio> limitingShareOf(FormulaLine line) {
+        Objects.requireNonNull(line, "line");
         Ratio own = tally.strengths(List.of(line)).get(0);
         if (own.isZero()) {
             throw new IllegalArgumentException(line + " is not counted by " + limit().id());
@@ -304,7 +306,7 @@ public final class Verdict implements Explained {
      * @return the lines; the cautions are always among them
      */
     public List<String> describe(Wording wording) {
-        return new VerdictText(this, wording).lines();
+        return new VerdictText(this, Objects.requireNonNull(wording, "wording")).lines();
     }
 
     private static Ratio used(Ratio limit, Ratio share, boolean upper) {
