@@ -49,10 +49,11 @@ record GuidePage(Path path, List<String> lines, List<Fence> fences) {
         return List.copyOf(fences);
     }
 
-    /** The blocks in a language. */
+    /** The blocks in a language, but for parts of files: those are compiled where the file is. */
     List<Fence> in(String language) {
         return fences.stream()
-                .filter(fence -> fence.language().equals(language))
+                .filter(fence ->
+                        fence.language().equals(language) && fence.file().isEmpty())
                 .toList();
     }
 
