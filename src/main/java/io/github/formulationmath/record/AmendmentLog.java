@@ -5,7 +5,7 @@ import java.io.ObjectInputStream;
 import java.io.Serial;
 import java.io.Serializable;
 import java.time.Instant;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -69,7 +69,7 @@ final class AmendmentLog implements Serializable {
     }
 
     /** A chain of objects would be written by as many calls one in another. */
-    private record Flat(Amendment[] amendments) implements Serializable {
+    private record Flat(ArrayList<Amendment> amendments) implements Serializable {
 
         @Serial
         private Object readResolve() throws InvalidObjectException {
@@ -84,26 +84,11 @@ final class AmendmentLog implements Serializable {
             }
             return log;
         }
-
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof Flat that && Arrays.equals(amendments, that.amendments);
-        }
-
-        @Override
-        public int hashCode() {
-            return Arrays.hashCode(amendments);
-        }
-
-        @Override
-        public String toString() {
-            return Arrays.toString(amendments);
-        }
     }
 
     @Serial
     private Object writeReplace() {
-        return new Flat(list().toArray(new Amendment[0]));
+        return new Flat(new ArrayList<>(list()));
     }
 
     @Serial

@@ -32,6 +32,7 @@ public final class JsonBatchRecords {
      * @param record the record
      * @return JSON text
      * @throws IllegalArgumentException if the text would be too long to be read again
+     * @throws UncheckedIOException never, as memory takes every text
      */
     public static String write(BatchRecord record) {
         StringWriter text = new StringWriter();
@@ -62,6 +63,7 @@ public final class JsonBatchRecords {
      * @param json JSON text
      * @return the record, and the fields that were not understood
      * @throws RecordFormatException if the text is no batch record
+     * @throws UncheckedIOException never, as memory gives every text
      */
     public static ReadRecord read(String json) {
         try {

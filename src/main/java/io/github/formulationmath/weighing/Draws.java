@@ -58,7 +58,8 @@ final class Draws {
 
     private static void fillTriangular(double[] values, SplittableRandom random, int from, int to) {
         for (int i = from; i < to; i++) {
-            values[i] = NormalDraws.uniform(random) - NormalDraws.uniform(random);
+            double first = NormalDraws.uniform(random);
+            values[i] = first - NormalDraws.uniform(random);
         }
     }
 
