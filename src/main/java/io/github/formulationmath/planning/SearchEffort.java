@@ -1,5 +1,6 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.weighing.ProgressListener;
 import java.util.Objects;
 
 /**
@@ -19,9 +20,9 @@ public final class SearchEffort {
     private static final SearchEffort STANDARD = new SearchEffort(20_000_000, (checks, limit) -> {});
 
     private final long limit;
-    private final SearchListener listener;
+    private final ProgressListener listener;
 
-    private SearchEffort(long limit, SearchListener listener) {
+    private SearchEffort(long limit, ProgressListener listener) {
         this.limit = limit;
         this.listener = listener;
     }
@@ -55,7 +56,7 @@ public final class SearchEffort {
      * @param newListener hears of the progress, every few thousand checks
      * @return the effort
      */
-    public SearchEffort reportingTo(SearchListener newListener) {
+    public SearchEffort reportingTo(ProgressListener newListener) {
         return new SearchEffort(limit, Objects.requireNonNull(newListener, "newListener"));
     }
 
@@ -73,7 +74,7 @@ public final class SearchEffort {
      *
      * @return who hears of the progress
      */
-    public SearchListener listener() {
+    public ProgressListener listener() {
         return listener;
     }
 

@@ -1,0 +1,51 @@
+package io.github.formulationmath.figures;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.jfree.chart.ChartUtils;
+import org.jfree.svg.SVGGraphics2D;
+
+/**
+ * Draws the pictures of the documentation as SVG and PNG, each with a table of the numbers it shows. The build draws them
+ * into its own folder and compares the numbers with those in {@code docs/figures}; run {@link #main} with that folder to
+ * renew the pictures there.
+ */
+public final class Figures {
+
+    private Figures() {}
+
+    /** All pictures. */
+    static List<Figure> all() {
+        return List.of(SawTooth.draw(), BudgetPerLine.draw(), WindowAgainstReadability.draw());
+    }
+
+    /** Writes a picture and its numbers into a folder. */
+    static void write(Figure figure, Path folder) throws IOException {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve(figure.name() + ".csv"), figure.csv(), StandardCharsets.UTF_8);
+        ChartUtils.saveChartAsPNG(
+                folder.resolve(figure.name() + ".png").toFile(), figure.chart(), figure.width(), figure.height());
+        SVGGraphics2D canvas = new SVGGraphics2D(figure.width(), figure.height());
+        canvas.setDefsKeyPrefix(figure.name());
+        figure.chart().draw(canvas, new java.awt.geom.Rectangle2D.Double(0, 0, figure.width(), figure.height()));
+        Files.writeString(
+                folder.resolve(figure.name() + ".svg"), canvas.getSVGElement() + "\n", StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Draws all pictures.
+     *
+     * @param args the folder, {@code docs/figures} if none is given
+     * @throws IOException if a file cannot be written
+     */
+    public static void main(String[] args) throws IOException {
+        System.setProperty("java.awt.headless", "true");
+        Path folder = Path.of(args.length > 0 ? args[0] : "docs/figures");
+        for (Figure figure : all()) {
+            write(figure, folder);
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package io.github.formulationmath.figures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Draws every picture, and finds the numbers under it unchanged since the picture in the documentation was drawn. */
+class FiguresTest {
+
+    private static final Path DRAWN = Path.of("target", "figures");
+    private static final Path DOCUMENTED = Path.of("docs", "figures");
+
+    @BeforeAll
+    static void withoutAScreen() {
+        System.setProperty("java.awt.headless", "true");
+    }
+
+    @ParameterizedTest
+    @MethodSource("io.github.formulationmath.figures.Figures#all")
+    void the_picture_in_the_documentation_shows_today_s_numbers(Figure figure) throws IOException {
+        Figures.write(figure, DRAWN);
+        assertThat(DOCUMENTED.resolve(figure.name() + ".csv"))
+                .as("draw the figures again with the class Figures if the change is meant")
+                .hasSameTextualContentAs(DRAWN.resolve(figure.name() + ".csv"));
+        var picture = ImageIO.read(DRAWN.resolve(figure.name() + ".png").toFile());
+        assertThat(picture.getWidth()).isEqualTo(figure.width());
+        assertThat(Files.readString(DRAWN.resolve(figure.name() + ".svg"))).contains("<svg", "</svg>");
+        assertThat(DOCUMENTED.resolve(figure.name() + ".svg")).isNotEmptyFile();
+        assertThat(DOCUMENTED.resolve(figure.name() + ".png")).isNotEmptyFile();
+    }
+}

@@ -1,0 +1,110 @@
+package io.github.formulationmath.figures;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.planning.PassingSizes;
+import io.github.formulationmath.planning.PlannedLine;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.annotations.XYBoxAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** The largest relative rounding error of any line against the batch size: a saw-tooth, with its windows. */
+final class SawTooth {
+
+    private static final Formula FORMULA = Formula.inPercent("six lines")
+            .line("Aqua", "70 %")
+            .line("Oil", "20 %")
+            .line("Emulsifier", "5 %")
+            .line("Glycerin", "3 %")
+            .line("Thickener", "1.5 %")
+            .line("Preservative", "0.5 %")
+            .build();
+    private static final Balance BALANCE = Balance.of("0.1 g", "5 kg");
+    private static final int LARGEST = 250;
+    private static final int STEPS_PER_GRAM = 4;
+    private static final double TOP = 26;
+    private static final Rounding FOUR = Rounding.toDecimalPlaces(4);
+
+    private SawTooth() {}
+
+    static Figure draw() {
+        XYSeries worst = new XYSeries("worst line");
+        List<String> rows = new ArrayList<>();
+        for (int i = 15 * STEPS_PER_GRAM; i <= LARGEST * STEPS_PER_GRAM; i++) {
+            Ratio grams = Ratio.of(i, STEPS_PER_GRAM);
+            Ratio percent = worst(grams).times(100);
+            worst.add(grams.doubleValue(), percent.doubleValue());
+            rows.add("error," + FOUR.format(grams) + "," + FOUR.format(percent));
+        }
+        NumberAxis domain = Ink.axis("batch mass in g");
+        domain.setRange(15, LARGEST);
+        domain.setTickUnit(new NumberTickUnit(20));
+        NumberAxis range = Ink.axis("largest relative rounding error of any line in %");
+        range.setRange(0, TOP);
+        XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, false);
+        line.setDrawSeriesLineAsPath(true);
+        line.setSeriesPaint(0, Ink.DARK);
+        line.setSeriesStroke(0, Ink.SOLID);
+        XYPlot plot = new XYPlot(new XYSeriesCollection(worst), domain, range, line);
+        Ink.grid(plot);
+        windows(plot, rows);
+        notes(plot);
+        return new Figure(
+                "error-against-batch-size",
+                "kind,from g,to g or %",
+                rows,
+                Ink.chart("A larger batch is not always better (display 0.1 g, smallest line 0.5 %)", plot),
+                1000,
+                560);
+    }
+
+    private static Ratio worst(Ratio grams) {
+        Batch batch = Batch.of(FORMULA, BatchSize.ofMass(Amount.grams(grams)));
+        return WeighingPlan.of(batch, BALANCE).lines().stream()
+                .map(PlannedLine::relativeRoundingError)
+                .reduce(Ratio::max)
+                .orElseThrow();
+    }
+
+    private static void windows(XYPlot plot, List<String> rows) {
+        PassingSizes sizes = PassingSizes.of(FORMULA, BALANCE, Tolerances.of("5 %"));
+        for (Bounds part : sizes.all().parts()) {
+            Ratio low = part.lower().orElseThrow();
+            Ratio high = part.upper().orElse(Ratio.of(LARGEST));
+            rows.add("passes," + FOUR.format(low) + ","
+                    + part.upper().map(FOUR::format).orElse("no end"));
+            plot.addAnnotation(new XYBoxAnnotation(
+                    low.doubleValue(), 0, high.doubleValue(), 5, Ink.THIN, Ink.BLACK, new Color(0, 0, 0, 60)));
+        }
+    }
+
+    private static void notes(XYPlot plot) {
+        ValueMarker tolerance = new ValueMarker(5, Ink.BLACK, Ink.DASHED);
+        plot.addRangeMarker(tolerance);
+        ValueMarker from = new ValueMarker(4000d / 21, Ink.BLACK, Ink.DOTTED);
+        plot.addDomainMarker(from);
+        Ink.write(plot, "tolerance 5 %", LARGEST - 1, 5.3, TextAnchor.BOTTOM_RIGHT);
+        Ink.write(plot, "grey boxes: sizes that pass", 94, 12.4, TextAnchor.BOTTOM_LEFT);
+        Ink.write(plot, "20 g passes, 22 to 38 g fail", 36, 23.2, TextAnchor.BOTTOM_LEFT);
+        Ink.write(plot, "190 g fails", 189.5, 7, TextAnchor.BOTTOM_RIGHT);
+        Ink.write(plot, "from 190.48 g on", 192, 8.6, TextAnchor.BOTTOM_LEFT);
+        Ink.write(plot, "every batch passes", 192, 7, TextAnchor.BOTTOM_LEFT);
+    }
+}

@@ -1,0 +1,164 @@
+package io.github.formulationmath.figures;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.planning.BatchConstraints;
+import io.github.formulationmath.planning.BatchCriterion;
+import io.github.formulationmath.planning.BatchWindow;
+import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.EmptyWindow;
+import io.github.formulationmath.planning.FeasibleWindow;
+import io.github.formulationmath.planning.PassingSizes;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.planning.WindowEnd;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYDifferenceRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.chart.util.ShapeUtils;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** The smallest batch under three criteria, and the largest that the bench allows, against the step of the display. */
+final class WindowAgainstReadability {
+
+    private static final Formula FORMULA = Formula.inPercent("cream")
+            .line("Aqua", "70 %")
+            .line("Oil", "20 %")
+            .line("Emulsifier", "5 %")
+            .line("Glycerin", "3 %")
+            .line("Thickener", "1.5 %")
+            .line("Preservative", "0.5 %")
+            .build();
+    private static final List<String> STEPS =
+            List.of("0.001", "0.002", "0.005", "0.01", "0.02", "0.05", "0.1", "0.2", "0.5", "1", "2", "5");
+    private static final int LARGEST = 1786;
+    private static final Tolerances FIVE = Tolerances.of("5 %");
+    private static final Rounding FOUR = Rounding.toDecimalPlaces(4);
+
+    private WindowAgainstReadability() {}
+
+    static Figure draw() {
+        List<String> rows = new ArrayList<>();
+        XYSeries errors = new XYSeries("worst error");
+        XYSeries rounding = new XYSeries("rounding");
+        XYSeries division = new XYSeries("one division");
+        for (String step : STEPS) {
+            double d = Ratio.parse(step).doubleValue();
+            BatchCriterion bound = BatchCriterion.errorBound(FIVE, WeighingMethod.TARE_EACH);
+            errors.add(d, row(rows, "worst error within 5 %", step, smallest(step, bound)));
+            rounding.add(d, row(rows, "every batch rounds within 5 %", step, allFrom(step)));
+            division.add(d, row(rows, "one division", step, smallest(step, BatchCriterion.oneDivision())));
+        }
+        return new Figure(
+                "window-against-readability",
+                "criterion,readability g,smallest batch g,window",
+                rows,
+                Ink.chart(
+                        "The finer the display, the smaller the batch (balance of 2 kg, beaker of 214 g)",
+                        plot(List.of(errors, rounding, division))),
+                1000,
+                600);
+    }
+
+    private static double row(List<String> rows, String name, String step, Ratio smallest) {
+        String window = smallest.compareTo(Ratio.of(LARGEST)) <= 0 ? "open" : "empty";
+        rows.add(name + "," + step + "," + FOUR.format(smallest) + "," + window);
+        return smallest.doubleValue();
+    }
+
+    private static Ratio smallest(String step, BatchCriterion criterion) {
+        Bench bench = Bench.of(Balance.of(step + " g", "2000 g")).with(Vessel.of("beaker", "214 g"));
+        BatchWindow window = BatchWindow.of(FORMULA, bench, BatchConstraints.of(criterion));
+        WindowEnd end = window instanceof FeasibleWindow found
+                ? found.smallest()
+                : ((EmptyWindow) window).smallestNeeded().orElseThrow();
+        return end.result();
+    }
+
+    private static Ratio allFrom(String step) {
+        return PassingSizes.of(FORMULA, Balance.of(step + " g", "2000 g"), FIVE)
+                .allFrom()
+                .orElseThrow()
+                .in(FormulationUnits.GRAM);
+    }
+
+    private static XYPlot plot(List<XYSeries> lines) {
+        LogAxis domain = Ink.logAxis("readability d in g");
+        domain.setRange(0.0009, 6.5);
+        LogAxis range = Ink.logAxis("batch mass in g");
+        range.setRange(0.15, 60_000);
+        XYPlot plot = new XYPlot(null, domain, range, null);
+        Ink.grid(plot);
+        addLines(plot, lines);
+        addArea(plot, lines.get(0));
+        plot.addRangeMarker(new ValueMarker(LARGEST, Ink.BLACK, new BasicStroke(2.4f)));
+        Ink.write(plot, "largest batch 1786 g: capacity less beaker", 0.001, 2050, TextAnchor.BOTTOM_LEFT);
+        Ink.write(plot, "grey: window when every addition's", 0.0011, 700, TextAnchor.BOTTOM_LEFT);
+        Ink.write(plot, "worst error must be within 5 %", 0.0011, 410, TextAnchor.BOTTOM_LEFT);
+        Ink.write(plot, "smallest batch: worst error within 5 %", 0.018, 135, TextAnchor.BOTTOM_RIGHT);
+        Ink.write(plot, "from here on every batch", 0.12, 185, TextAnchor.TOP_LEFT);
+        Ink.write(plot, "rounds within 5 %", 0.12, 108, TextAnchor.TOP_LEFT);
+        Ink.write(plot, "every line at least one division", 0.12, 20, TextAnchor.TOP_LEFT);
+        return plot;
+    }
+
+    private static void addLines(XYPlot plot, List<XYSeries> lines) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        lines.forEach(data::addSeries);
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
+        List<BasicStroke> strokes = List.of(Ink.SOLID, Ink.DASHED, Ink.DOTTED);
+        List<Shape> shapes = List.of(
+                new Ellipse2D.Double(-4.5, -4.5, 9, 9),
+                new Rectangle2D.Double(-4, -4, 8, 8),
+                ShapeUtils.createUpTriangle(5f));
+        for (int i = 0; i < lines.size(); i++) {
+            renderer.setSeriesPaint(i, Ink.BLACK);
+            renderer.setSeriesStroke(i, strokes.get(i));
+            renderer.setSeriesShape(i, shapes.get(i));
+            renderer.setSeriesFillPaint(i, Color.WHITE);
+        }
+        renderer.setUseFillPaint(true);
+        renderer.setDrawOutlines(true);
+        plot.setDataset(0, data);
+        plot.setRenderer(0, renderer);
+    }
+
+    /** From the smallest batch by the worst error up to the largest the bench allows. */
+    private static void addArea(XYPlot plot, XYSeries smallest) {
+        XYSeries top = new XYSeries("top");
+        XYSeries bottom = new XYSeries("bottom");
+        for (int i = 0; i < smallest.getItemCount(); i++) {
+            double d = smallest.getX(i).doubleValue();
+            if (smallest.getY(i).doubleValue() < LARGEST) {
+                top.add(d, LARGEST);
+                bottom.add(d, smallest.getY(i).doubleValue());
+            }
+        }
+        double end = LARGEST / 6000d;
+        top.add(end, LARGEST);
+        bottom.add(end, LARGEST);
+        XYSeriesCollection data = new XYSeriesCollection();
+        data.addSeries(top);
+        data.addSeries(bottom);
+        XYDifferenceRenderer area = new XYDifferenceRenderer(new Color(225, 225, 225), Color.WHITE, false);
+        area.setSeriesPaint(0, new Color(0, 0, 0, 0));
+        area.setSeriesPaint(1, new Color(0, 0, 0, 0));
+        plot.setDataset(1, data);
+        plot.setRenderer(1, area);
+    }
+}
