@@ -7,6 +7,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.CoverageFactor;
+import io.github.formulationmath.weighing.MinimumWeight;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Phrase;
 import java.io.Serial;
@@ -28,7 +29,7 @@ import javax.measure.quantity.Mass;
  * <tr><td>{@link #madeWithin}</td><td>M = N·d, and some whole n that add up to N have |n/N − w| ≤ τ·w</td><td>certain
  * N, then all from some N on</td></tr>
  * <tr><td>{@link #exactReadings}</td><td>x is whole</td><td>the multiples of one size</td></tr>
- * <tr><td>{@link #leastNetMass}</td><td>w·M ≥ the least net mass</td><td>all from one size on</td></tr>
+ * <tr><td>{@link #leastNetMass}, {@link #minimumWeight()}</td><td>w·M ≥ the least net mass</td><td>all from one size on</td></tr>
  * <tr><td>{@link #capKept}</td><td>(for a substance) its guaranteed share ≤ its cap</td><td>all from one size on, or
  * none</td></tr>
  * </table>
@@ -89,10 +90,9 @@ public abstract sealed class BatchCriterion implements Serializable
 
     /**
      * No line is below the least net mass that the balance weighs well enough, by a standard of balances or the balance's
-     * own minimum load.
+     * own minimum load: the minimum weighable quantity of pharmacy, for example ({@link MinimumWeight#bySensitivity}).
      *
-     * <p>Example: by the pharmacopoeial rule a display of 0.01 g weighs from 8.2 g on (820 d); a line of 0.5 % then needs
-     * a batch of 1640 g.
+     * <p>Example: a display of 0.01 g that weighs from 8.2 g on (820 d); a line of 0.5 % then needs a batch of 1640 g.
      *
      * @param least the least net mass, above 0
      * @return the criterion
@@ -103,6 +103,31 @@ public abstract sealed class BatchCriterion implements Serializable
             throw new IllegalArgumentException("least is " + least + ": it must be above 0");
         }
         return new LeastNetMass(least);
+    }
+
+    /**
+     * As {@link #leastNetMass}, by the pharmacopoeial rule for whatever balance is asked about: {@code 2·s ≤ 0.10 %} of the
+     * line, with s at least 0.41 d; see {@link MinimumWeight#pharmacopoeial}.
+     *
+     * @return the criterion
+     */
+    public static BatchCriterion minimumWeight() {
+        return minimumWeight(MassFraction.parse("0.1 %"), CoverageFactor.of(2));
+    }
+
+    /**
+     * The structure of the pharmacopoeial rule with another tolerance: {@code k·s ≤ τ} of the line, with s at least 0.41 d.
+     *
+     * @param tolerance the permitted relative error τ, above 0
+     * @param factor the coverage factor k
+     * @return the criterion
+     * @throws IllegalArgumentException if the tolerance is 0
+     */
+    public static BatchCriterion minimumWeight(MassFraction tolerance, CoverageFactor factor) {
+        if (Objects.requireNonNull(tolerance, "tolerance").equals(MassFraction.ZERO)) {
+            throw new IllegalArgumentException("tolerance is " + tolerance + ": it must be above 0");
+        }
+        return new RepeatabilityMinimum(tolerance.fraction(), Objects.requireNonNull(factor, "factor"));
     }
 
     /**

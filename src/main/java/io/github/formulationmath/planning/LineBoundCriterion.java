@@ -10,7 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** A criterion that each line answers with a least batch mass; the largest of them binds, and every larger batch passes. */
-abstract sealed class LineBoundCriterion extends BatchCriterion permits OneDivision, ErrorBound, LeastNetMass, CapKept {
+abstract sealed class LineBoundCriterion extends BatchCriterion
+        permits OneDivision, ErrorBound, LeastNetMass, RepeatabilityMinimum, CapKept {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -19,6 +19,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.CoverageFactor;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.MinimumWeight;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,6 +130,24 @@ class WorstErrorCriteriaTest {
         FoundBatch found = found(TENTH, BatchCriterion.leastNetMass(Amount.mass(least)));
         assertThat(found.smallest()).isEqualTo(Amount.mass(batch));
         WorkingAssertions.assertSelfChecking(found);
+    }
+
+    /** USP general chapter 41: s = 0.00015 g gives 0.3 g; below 0.41 d it is 820 d, on 0.01 g 8.2 g. */
+    @Test
+    void the_pharmacopoeial_rule_follows_the_balance() {
+        Balance fine = Balance.of("0.0001 g", "200 g")
+                .withErrors(ErrorModel.readabilityOnly().withRepeatability("0.00015 g"));
+        FoundBatch found = found(fine, BatchCriterion.minimumWeight());
+        assertThat(found.smallest()).isEqualTo(Amount.mass("60 g"));
+        WorkingAssertions.assertSelfChecking(found);
+        assertThat(found(Balance.of("0.01 g", "200 g"), BatchCriterion.minimumWeight())
+                        .smallest())
+                .isEqualTo(Amount.mass("1640 g"));
+        MinimumWeight weighable = MinimumWeight.bySensitivity(Amount.mass("6 mg"), Ratio.of(5, 100));
+        assertThat(found(fine, BatchCriterion.leastNetMass(weighable.mass())).smallest())
+                .isEqualTo(Amount.mass("24 g"));
+        assertThatThrownBy(() -> BatchCriterion.minimumWeight(MassFraction.ZERO, CoverageFactor.of(2)))
+                .hasMessageContaining("above 0");
     }
 
     @Test
