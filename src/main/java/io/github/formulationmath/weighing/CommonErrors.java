@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -27,6 +28,20 @@ final class CommonErrors {
                 byLine.get(load.line()).add(new Entry(term, load.factor()));
             }
         }
+    }
+
+    /** The errors of some of the lines, counted from 0 again: what they have in common with the others stays in them. */
+    CommonErrors part(List<Integer> lines) {
+        Map<Integer, Integer> places = new HashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            places.put(lines.get(i), i);
+        }
+        return new CommonErrors(
+                lines.size(),
+                terms.stream()
+                        .map(term -> term.part(places))
+                        .filter(term -> !term.isNothing())
+                        .toList());
     }
 
     List<Entry> of(int line) {

@@ -42,6 +42,10 @@ public record CoverageInterval(double low, double high) {
      * @throws IllegalArgumentException if a number is not finite or U negative
      */
     public static CoverageInterval around(double estimate, double expanded) {
+        if (!Double.isFinite(estimate) || !Double.isFinite(expanded)) {
+            throw new IllegalArgumentException("estimate is " + estimate + " and expanded " + expanded
+                    + ": both must be finite numbers, the second at least 0");
+        }
         return new CoverageInterval(estimate - expanded, estimate + expanded);
     }
 }

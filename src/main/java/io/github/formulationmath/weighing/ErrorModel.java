@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  *       not known better (see {@link AirBuoyancy}).
  * </ul>
  *
+ * <p>Errors add up, {@code mass = reading · (1 + b) + errors}: the products of two of them, b times half a division above
+ * all, are left out. With b below 0.002 that is less than a five-hundredth of what the display hides.
+ *
  * <p>Example: {@code ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearity("0.1 g")}.
  *
  * <p>Immutable and thread-safe.

@@ -7,6 +7,7 @@ import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.List;
+import java.util.Map;
 
 /**
  * One independent error q and the lines it enters: mass of line i = reading of i + Σ load · q.
@@ -45,6 +46,16 @@ record ErrorTerm(
         Ratio total = loads.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
         Ratio middle = figures.middle(Reckoning.plain());
         return new ErrorTerm(source, law, middle, figures.scale(Reckoning.plain()), figures, loads, total);
+    }
+
+    /** The same error as it enters some of the lines, under their new numbers. */
+    ErrorTerm part(Map<Integer, Integer> places) {
+        List<Load> kept = loads.stream()
+                .filter(load -> places.containsKey(load.line()))
+                .map(load -> new Load(places.get(load.line()), load.factor()))
+                .toList();
+        Ratio total = kept.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
+        return new ErrorTerm(source, law, middle, scale, origin, kept, total);
     }
 
     Ratio variance() {

@@ -38,6 +38,11 @@ public final class MadeMasses {
                 IntStream.range(0, additions.size())
                         .mapToObj(i -> new AdditionError(relations, i))
                         .toList());
+        if (whole.total().result().signum() <= 0) {
+            throw new IllegalArgumentException("additions are " + additions + ": after what stays behind in boats "
+                    + whole.total().result() + " g are left, no whole to take shares of; is the residue in the right"
+                    + " unit?");
+        }
     }
 
     /**
@@ -45,8 +50,8 @@ public final class MadeMasses {
      *
      * @param additions the additions, at least one; balances of different figures need different names
      * @return the masses together
-     * @throws IllegalArgumentException if there is no addition, if all readings are 0, or if two balances that differ
-     *     have the same name
+     * @throws IllegalArgumentException if there is no addition, if all readings are 0 or less than what stays behind, or
+     *     if two balances that differ have the same name
      */
     public static MadeMasses of(List<Addition> additions) {
         List<Addition> copy = List.copyOf(Objects.requireNonNull(additions, "additions"));
@@ -86,20 +91,24 @@ public final class MadeMasses {
     }
 
     /**
-     * Some of the masses by themselves, for example those of one phase, so that shares are shares of them alone. Bounds
-     * cover the same factor.
+     * Some of the masses by themselves, for example those of one phase, so that shares are shares of them alone. Their
+     * errors stay what they are in the whole sequence: a line weighed on top of another that is not named here still begins
+     * at the reading of that one. Bounds cover the same factor.
      *
-     * @param lines the lines, from 0; lines that were weighed one on top of the other have to follow each other here too
+     * @param lines the lines, from 0, each once
      * @return the masses of these lines, counted from 0 again
      * @throws IndexOutOfBoundsException if there is no such line
-     * @throws IllegalArgumentException if no line is named, or all their readings are 0
+     * @throws IllegalArgumentException if no line is named, a line is named twice, or all their readings are 0
      */
     public MadeMasses part(List<Integer> lines) {
+        List<Integer> copy = List.copyOf(Objects.requireNonNull(lines, "lines"));
+        if (new HashSet<>(copy).size() < copy.size()) {
+            throw new IllegalArgumentException("lines are " + copy + ": name each line once");
+        }
         List<Addition> additions =
-                lines.stream().map(line -> at(line).addition()).toList();
-        MadeMasses part = of(additions);
-        CoverageFactor factor = relations.coverage();
-        return factor == null ? part : part.covering(factor);
+                copy.stream().map(line -> at(line).addition()).toList();
+        requireSomething(additions);
+        return new MadeMasses(additions, relations.errors().part(copy), relations.coverage());
     }
 
     /**

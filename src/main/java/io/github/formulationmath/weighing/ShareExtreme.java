@@ -7,6 +7,7 @@ import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
+import org.jspecify.annotations.Nullable;
 
 /** One end of the interval of a share: found by {@link ShareExtremes}, worked out again at the corner it was found in. */
 final class ShareExtreme implements Explained {
@@ -18,8 +19,7 @@ final class ShareExtreme implements Explained {
     private final Weights weights;
     private final Subject subject;
     private final boolean largest;
-    private final ShareExtremes.Corner corner;
-    private final boolean isCut;
+    private final ShareExtremes.@Nullable Corner corner;
     private final Ratio value;
 
     ShareExtreme(Whole whole, Weights weights, Subject subject, boolean largest) {
@@ -27,16 +27,27 @@ final class ShareExtreme implements Explained {
         this.weights = weights;
         this.subject = subject;
         this.largest = largest;
-        this.corner = new ShareExtremes(whole.box(), whole.range(), weights).extreme(largest);
         Ratio hull = whole.hull(weights, largest);
-        boolean outside = corner.share().compareTo(hull) * (largest ? 1 : -1) > 0;
-        this.isCut = outside || totalMayVanish();
-        this.value = isCut ? hull : corner.share();
+        this.corner = cornerWithin(hull);
+        this.value = corner == null ? hull : corner.share();
+    }
+
+    /** The corner with the extreme share; none if the masses reach so far down that the hull is all that can be said. */
+    private ShareExtremes.@Nullable Corner cornerWithin(Ratio hull) {
+        // The search needs a total above 0 wherever it goes.
+        if (totalMayVanish()) {
+            return null;
+        }
+        ShareExtremes.Corner found = new ShareExtremes(whole.box(), whole.range(), weights).extreme(largest);
+        return found.share().compareTo(hull) * (largest ? 1 : -1) > 0 ? null : found;
     }
 
     /** Only where masses share errors can the sum come down to 0 without every mass being cut off there. */
     private boolean totalMayVanish() {
-        return whole.box().sharesAnything() && whole.range().least().signum() <= 0;
+        Ratio extreme = whole.box().sharesAnything()
+                ? whole.range().least()
+                : whole.range().most();
+        return extreme.signum() <= 0;
     }
 
     @Override
@@ -52,22 +63,22 @@ final class ShareExtreme implements Explained {
     @Override
     public <V> V derive(Reckoning<V> r) {
         Symbol symbol = largest ? HIGHEST : LOWEST;
-        if (isCut) {
+        ShareExtremes.Corner at = corner;
+        if (at == null) {
             r.note(() -> Phrase.of("note.share-cut"));
             return r.named(symbol, subject, r.literal(value));
         }
-        V part = whole.weighted(r, weights, i -> massAtCorner(r, i));
-        V total = whole.weighted(r, Weights.TOTAL, i -> massAtCorner(r, i));
+        V part = whole.weighted(r, weights, i -> massAt(r, at, i));
+        V total = whole.weighted(r, Weights.TOTAL, i -> massAt(r, at, i));
         return r.named(symbol, subject, r.quotient(part, total));
     }
 
-    private <V> V massAtCorner(Reckoning<V> r, int line) {
+    private <V> V massAt(Reckoning<V> r, ShareExtremes.Corner at, int line) {
         MassBox box = whole.box();
         if (!box.isShared(line)) {
-            return r.known(
-                    whole.extreme(line, corner.isHigh(box.variablesOf(line).get(0))));
+            return r.known(whole.extreme(line, at.isHigh(box.variablesOf(line).get(0))));
         }
-        return whole.relations().massAt(r, line, entry -> corner.isHigh(box.variableOf(entry.term())));
+        return whole.relations().massAt(r, line, entry -> at.isHigh(box.variableOf(entry.term())));
     }
 
     @Override

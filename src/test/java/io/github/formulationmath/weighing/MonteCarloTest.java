@@ -208,4 +208,14 @@ class MonteCarloTest {
     private static List<InputQuantity> copies(InputQuantity input, int count) {
         return Collections.nCopies(count, input);
     }
+
+    @Test
+    void an_interval_around_an_estimate_is_finite() {
+        for (double[] bad :
+                new double[][] {{Double.NaN, 1}, {1, Double.NaN}, {1, Double.POSITIVE_INFINITY}, {1, -0.5}}) {
+            assertThatThrownBy(() -> CoverageInterval.around(bad[0], bad[1]))
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
+        assertThat(CoverageInterval.around(1, 0.5)).isEqualTo(new CoverageInterval(0.5, 1.5));
+    }
 }

@@ -1,13 +1,18 @@
 package io.github.formulationmath.weighing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The extremes of shares against all corners, one by one, in exact arithmetic. */
@@ -57,6 +62,86 @@ class ShareExtremesTest {
             }
             seen.assertEqualTo(made, strengths);
         }
+    }
+
+    /** A part of a cumulative sequence, its lines in any choice and order, by all corners of all indications. */
+    @Test
+    void partOfACumulativeSequenceAgainstAllCorners() {
+        for (int round = 0; round < 300; round++) {
+            int k = 3 + random.nextInt(5);
+            List<Ratio> readings = readings(k, 5);
+            MadeMasses whole = make(readings, WeighingMethod.CUMULATIVE, "0.07");
+            List<Integer> lines = new ArrayList<>(IntStream.range(0, k).boxed().toList());
+            Collections.shuffle(lines, random);
+            lines = lines.subList(0, 1 + random.nextInt(k));
+            List<Ratio> strengths = strengths(lines.size());
+            Extremes seen = new Extremes();
+            for (int corner = 0; corner < 1 << (k + 1); corner++) {
+                List<Ratio> masses = new ArrayList<>();
+                for (int i : lines) {
+                    masses.add(readings.get(i).plus(indication(corner, i + 1)).minus(indication(corner, i)));
+                }
+                seen.add(masses, strengths);
+            }
+            MadeMasses part = whole.part(lines);
+            seen.assertEqualTo(part, strengths);
+            for (int i = 0; i < lines.size(); i++) {
+                assertThat(part.massBounds(i)).isEqualTo(whole.massBounds(lines.get(i)));
+                for (int j = 0; j < lines.size(); j++) {
+                    assertThat(part.covariance(i, j)).isEqualTo(whole.covariance(lines.get(i), lines.get(j)));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aPartNamesEachLineOnce() {
+        MadeMasses whole = make(readings(3, 5), WeighingMethod.CUMULATIVE, "0");
+        assertThatThrownBy(() -> whole.part(List.of(1, 2, 1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("[1, 2, 1]");
+    }
+
+    /** Errors as large as the masses, down to totals that could be 0: an answer that holds every honest corner, no hang. */
+    @Test
+    void errorsAsLargeAsTheMassesEndAndContain() {
+        for (int round = 0; round < 300; round++) {
+            int k = 2 + random.nextInt(4);
+            List<Ratio> readings = readings(k, 1);
+            int tenths = random.nextInt(20);
+            MadeMasses made = make(readings, WeighingMethod.CUMULATIVE, "0." + tenths);
+            Ratio later = Ratio.parse("0." + tenths).plus(Ratio.parse("0.05"));
+            List<Ratio> strengths = strengths(k);
+            Bounds mixture = assertTimeoutPreemptively(Duration.ofSeconds(10), () -> made.shareBounds(strengths));
+            for (int corner = 0; corner < 1 << (k + 1); corner++) {
+                Ratio sum = Ratio.ZERO;
+                Ratio total = Ratio.ZERO;
+                boolean possible = true;
+                for (int i = 0; i < k; i++) {
+                    Ratio begin = i == 0 ? Ratio.parse("0.05") : later;
+                    Ratio mass = readings.get(i)
+                            .plus((corner >> i + 1 & 1) == 0 ? later.unaryMinus() : later)
+                            .minus((corner >> i & 1) == 0 ? begin.unaryMinus() : begin);
+                    possible &= mass.signum() >= 0;
+                    total = total.plus(mass);
+                    sum = sum.plus(mass.times(strengths.get(i)));
+                }
+                if (possible && !total.isZero()) {
+                    assertThat(mixture.contains(sum.dividedBy(total))).isTrue();
+                }
+            }
+        }
+    }
+
+    @Test
+    void whatStaysBehindMustLeaveSomething() {
+        Balance balance = Balance.of("0.1 g", "2 kg")
+                .withErrors(ErrorModel.readabilityOnly().withResidue(Amount.mass("1 g"), Amount.mass("2 g")));
+        Addition little = Addition.of("Dye", Amount.mass("0.5 g"), Amount.mass("0.5 g"), balance)
+                .by(WeighingMethod.FROM_BOAT);
+        assertThatThrownBy(() -> MadeMasses.of(List.of(little)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("residue");
     }
 
     private static Ratio indication(int corner, int index) {
