@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Limits from one source, of one day.
@@ -240,21 +241,21 @@ public final class LimitTable implements Serializable {
         static final LimitTable EU_2024_MAY = load();
 
         private static LimitTable load() {
-            try (Reader limits = open("eu-1223-2009-2024-05.csv");
-                    Reader substances = open("eu-1223-2009-2024-05-substances.csv")) {
+            try (InputStream limits = LimitTable.class.getResourceAsStream("eu-1223-2009-2024-05.csv");
+                    InputStream substances =
+                            LimitTable.class.getResourceAsStream("eu-1223-2009-2024-05-substances.csv")) {
                 return read(
                         "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
-                        limits,
-                        substances);
+                        text(limits),
+                        text(substances));
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }
         }
 
-        private static Reader open(String file) {
-            InputStream in = Objects.requireNonNull(
-                    LimitTable.class.getResourceAsStream(file), () -> file + " is missing from the jar");
-            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+        private static Reader text(@Nullable InputStream in) {
+            return new BufferedReader(new InputStreamReader(
+                    Objects.requireNonNull(in, "the bundled table is missing from the jar"), StandardCharsets.UTF_8));
         }
     }
 }
