@@ -136,13 +136,13 @@ public final class LabelText {
     /** What the maker has to look at before the label is used. */
     private List<String> doubts() {
         List<String> doubts = new ArrayList<>();
+        doubts.add(say("sheet.label.caution"));
         if (ingredients == null) {
             doubts.add(say("sheet.label.no-ingredients"));
         } else {
             List<String> described = ingredients.describe(wording);
             doubts.addAll(described.subList(1, described.size()));
         }
-        doubts.add(say("sheet.label.caution"));
         return doubts;
     }
 
