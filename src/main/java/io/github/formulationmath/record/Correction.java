@@ -32,7 +32,7 @@ public final class Correction implements Explained, Serializable {
     private static final long serialVersionUID = 1L;
 
     /** The most lines that a correction is worked out for. */
-    public static final int MAX_LINES = 200;
+    public static final int MAX_LINES = 100;
 
     /** What comes of a correction. */
     public enum Outcome {

@@ -40,7 +40,7 @@ public final class DisplayedAdditions implements Explained, Serializable {
     public enum Quality {
         /** Within all tolerances and caps, and no smaller ones in whole steps are. */
         SMALLEST,
-        /** Within all tolerances and caps; smaller ones may be, the search was broken off. */
+        /** Within all tolerances and caps; smaller ones may be, they were not searched for or could not be ruled out. */
         WITHIN,
         /** Not within, and no additions in whole steps are. */
         NONE_WITHIN,
@@ -68,6 +68,10 @@ public final class DisplayedAdditions implements Explained, Serializable {
                 .toList();
         boolean within = isWithin(made, rules, steps);
         return new DisplayedAdditions(made, rules, steps, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+    }
+
+    DisplayedAdditions with(Quality known) {
+        return new DisplayedAdditions(made, rules, steps, known);
     }
 
     /** Whether additions in steps keep every condition, decided exactly. */
