@@ -23,6 +23,11 @@ sealed interface LinearAnswer extends Serializable {
     /** The unknowns at which the cost is smallest. */
     record Optimal(List<Ratio> values, List<Ratio> multipliers, Ratio cost) implements LinearAnswer {
 
+        Optimal {
+            values = List.copyOf(values);
+            multipliers = List.copyOf(multipliers);
+        }
+
         @Override
         public void requireProof(LinearProgram program) {
             require(isNonNegative(values), "an unknown is negative");
@@ -41,6 +46,10 @@ sealed interface LinearAnswer extends Serializable {
 
     /** No unknowns keep all rows. */
     record Infeasible(List<Ratio> multipliers) implements LinearAnswer {
+
+        Infeasible {
+            multipliers = List.copyOf(multipliers);
+        }
 
         @Override
         public void requireProof(LinearProgram program) {

@@ -58,6 +58,10 @@ sealed interface Weights {
     /** A weight per line. */
     record PerLine(List<Ratio> weights) implements Weights {
 
+        PerLine {
+            weights = List.copyOf(weights);
+        }
+
         @Override
         public Ratio of(int line) {
             return weights.get(line);
