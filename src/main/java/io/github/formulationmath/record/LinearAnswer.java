@@ -23,7 +23,7 @@ sealed interface LinearAnswer extends Serializable {
     /** The unknowns at which the cost is smallest. */
     record Optimal(List<Ratio> values, List<Ratio> multipliers, Ratio cost) implements LinearAnswer {
 
-        Optimal {
+        public Optimal {
             values = List.copyOf(values);
             multipliers = List.copyOf(multipliers);
         }
@@ -47,7 +47,7 @@ sealed interface LinearAnswer extends Serializable {
     /** No unknowns keep all rows. */
     record Infeasible(List<Ratio> multipliers) implements LinearAnswer {
 
-        Infeasible {
+        public Infeasible {
             multipliers = List.copyOf(multipliers);
         }
 

@@ -58,7 +58,7 @@ sealed interface Weights {
     /** A weight per line. */
     record PerLine(List<Ratio> weights) implements Weights {
 
-        PerLine {
+        public PerLine {
             weights = List.copyOf(weights);
         }
 
