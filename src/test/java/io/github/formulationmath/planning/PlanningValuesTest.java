@@ -1,0 +1,140 @@
+package io.github.formulationmath.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.CoverageFactor;
+import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.util.Iterator;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+
+/** Equality, text and serial form of the values that questions are made of and answered with. */
+class PlanningValuesTest {
+
+    private static final Formula BALM = Formula.inPercent("balm")
+            .line("Oil", "79.5 %")
+            .line("Wax", "20 %")
+            .line("Tocopherol", "0.5 %")
+            .build();
+    private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
+    private static final Substance WAX = Substance.of("Wax");
+
+    private static final List<Supplier<Object>> VALUES = List.of(
+            () -> Tolerances.of("5 %").forPhase("A", "3 %").forLine("Wax", "2 %"),
+            BatchCriterion::oneDivision,
+            BatchCriterion::exactReadings,
+            BatchCriterion::minimumWeight,
+            () -> BatchCriterion.minimumWeight(MassFraction.parse("1 %"), CoverageFactor.of(3)),
+            () -> BatchCriterion.leastNetMass(Amount.mass("1 g")),
+            () -> BatchCriterion.roundingWithin(Tolerances.of("5 %")),
+            () -> BatchCriterion.madeWithin(Tolerances.of("5 %")),
+            () -> BatchCriterion.madeWithin(Tolerances.of("5 %"), Amount.mass("0.1 g")),
+            () -> BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH),
+            () -> BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.FROM_BOAT, CoverageFactor.of(2)),
+            () -> BatchCriterion.capKept(WAX, MassFraction.parse("25 %"), WeighingMethod.TARE_EACH),
+            () -> WeighingStation.inVessel(TENTH, Vessel.of("beaker", "200 g")),
+            () -> WeighingStation.fromBoat(TENTH, Vessel.of("boat", "2 g")));
+
+    @Test
+    void equal_values_are_equal_and_survive_the_serial_form() throws Exception {
+        for (Supplier<Object> maker : VALUES) {
+            Object one = maker.get();
+            assertThat(one).isEqualTo(maker.get()).hasSameHashCodeAs(maker.get());
+            assertThat(copied(one)).isEqualTo(one).hasToString(one.toString());
+            for (Supplier<Object> other : VALUES) {
+                assertThat(one.equals(other.get())).isEqualTo(other == maker);
+            }
+        }
+    }
+
+    private static Object copied(Object value) throws IOException, ClassNotFoundException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+            out.writeObject(value);
+        }
+        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+            return in.readObject();
+        }
+    }
+
+    @Test
+    void answers_survive_the_serial_form() throws Exception {
+        FoundBatch found = (FoundBatch) copied(MinimumBatch.of(BALM, TENTH, BatchCriterion.oneDivision()));
+        assertThat(found.mass()).contains(Amount.mass("20 g"));
+        assertThat(found.batch().mass()).isEqualTo(Amount.mass("20 g"));
+        assertThat(found.working().answer().value()).isEqualTo(Ratio.of(20));
+        FeasibleWindow window = (FeasibleWindow) copied(BatchWindow.of(
+                BALM,
+                Bench.of(TENTH),
+                BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Wax", "1 kg")));
+        assertThat(window.largest().mass()).isEqualTo(Amount.mass("2000 g"));
+        assertThat(window).hasToString("balm: from 20 g to 2000 g");
+        EmptyWindow none = (EmptyWindow) copied(BatchWindow.of(
+                BALM, Bench.of(Balance.of("1 g", "100 g")), BatchConstraints.of(BatchCriterion.oneDivision())));
+        assertThat(none.openings()).hasSize(3);
+        CoarsestReadability coarsest = (CoarsestReadability)
+                copied(CoarsestReadability.of(Batch.of(BALM, BatchSize.ofMass("200 g")), Tolerances.of("5 %")));
+        assertThat(coarsest).hasToString("d at most 1.05 g");
+        ImpossibleBatch impossible = (ImpossibleBatch) copied(MinimumBatch.of(
+                BALM, TENTH, BatchCriterion.errorBound(Tolerances.of("0 %"), WeighingMethod.TARE_EACH)));
+        assertThat(impossible.reason().arguments()).contains("Oil");
+        assertThat(impossible.toString()).contains("no batch");
+        assertThat(found.toString()).contains("20 g").contains("one division");
+    }
+
+    @Test
+    void questions_below_nothing_are_refused() {
+        PassingSizes sizes = PassingSizes.of(BALM, TENTH, Tolerances.of("5 %"));
+        assertThatThrownBy(() -> sizes.contains(Amount.mass("0 g"))).hasMessageContaining("size is 0 g");
+        assertThatThrownBy(() -> sizes.smallestMultipleOf(Amount.mass("0 g"))).hasMessageContaining("step is 0 g");
+        assertThatThrownBy(() -> SearchEffort.ofChecks(0)).hasMessageContaining("checks is 0");
+        assertThatThrownBy(() -> BatchCriterion.madeWithin(Tolerances.of("5 %"), Amount.mass("-1 g")))
+                .hasMessageContaining("readingError");
+        BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
+        assertThatThrownBy(() -> constraints.inStepsOf("0 g")).hasMessageContaining("newStep");
+        assertThatThrownBy(() -> constraints.ofAtLeast("0 g")).hasMessageContaining("size");
+        assertThatThrownBy(() -> constraints.withStock("Wax", "0 g")).hasMessageContaining("inStock");
+        assertThatThrownBy(() -> MinimumBatch.of(
+                        BALM,
+                        TENTH,
+                        BatchCriterion.capKept(
+                                Substance.of("Aroma"), MassFraction.parse("1 %"), WeighingMethod.TARE_EACH)))
+                .hasMessageContaining("does not contain");
+        assertThat(SearchEffort.standard()).hasToString("at most 20000000 checks");
+        assertThat(constraints
+                        .inStepsOf("5 g")
+                        .ofAtLeast("10 g")
+                        .withStock("Wax", "1 g")
+                        .toString())
+                .contains("5 g", "10 g", "Wax");
+    }
+
+    @Test
+    void a_part_of_the_passing_sizes_and_its_neighbours() {
+        PassingSizes sizes = PassingSizes.of(BALM, TENTH, Tolerances.of("5 %"));
+        assertThat(sizes.atMost(Amount.mass("19 g"))).isEmpty();
+        assertThat(sizes.within(Bounds.atMost(Ratio.of(45))).parts()).hasSize(2);
+        assertThat(sizes.within(Bounds.atLeast(Ratio.of(300))).parts()).containsExactly(Bounds.atLeast(Ratio.of(300)));
+        Iterator<Bounds> walk = sizes.intervals().iterator();
+        walk.forEachRemaining(part -> assertThat(part.lower()).isPresent());
+        assertThatThrownBy(walk::next).isInstanceOf(NoSuchElementException.class);
+    }
+}
