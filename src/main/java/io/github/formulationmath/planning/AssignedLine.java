@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
@@ -123,8 +124,7 @@ public final class AssignedLine implements Explained {
         @Override
         public <V> V derive(Reckoning<V> r) {
             V d = BatchSymbols.readability(r, station.balance());
-            V divisions = r.rounded(
-                    r.quotient(r.known(line), d), io.github.formulationmath.number.Rounding.toDecimalPlaces(0));
+            V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
             return r.named(READING, line, r.product(divisions, d));
         }
     }

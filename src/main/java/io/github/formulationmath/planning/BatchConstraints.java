@@ -54,7 +54,7 @@ public final class BatchConstraints implements Serializable {
     public static BatchConstraints of(BatchCriterion criterion, BatchCriterion... more) {
         List<BatchCriterion> all = new ArrayList<>();
         all.add(Objects.requireNonNull(criterion, "criterion"));
-        all.addAll(List.of(more));
+        all.addAll(List.of(Objects.requireNonNull(more, "more")));
         return new BatchConstraints(Collections.unmodifiableList(all), Map.of(), null, null);
     }
 

@@ -48,11 +48,12 @@ public sealed interface BatchWindow extends Serializable permits FeasibleWindow,
      * @throws java.util.concurrent.CancellationException if the thread is interrupted while it searches
      */
     static BatchWindow of(Formula formula, Bench bench, BatchConstraints constraints, SearchEffort effort) {
+        Objects.requireNonNull(effort, "effort");
         return new WindowQuestion(
                         Objects.requireNonNull(formula, "formula"),
                         Objects.requireNonNull(bench, "bench"),
                         Objects.requireNonNull(constraints, "constraints"))
-                .answer(new SearchMeter(Objects.requireNonNull(effort, "effort")));
+                .answer(new SearchMeter(effort));
     }
 
     /**

@@ -53,6 +53,9 @@ public final class BenchComparison implements Serializable {
      */
     public static BenchComparison of(
             Formula formula, List<Bench> benches, BatchConstraints constraints, SearchEffort effort) {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(constraints, "constraints");
+        Objects.requireNonNull(effort, "effort");
         List<Bench> copy = List.copyOf(Objects.requireNonNull(benches, "benches"));
         if (copy.isEmpty()) {
             throw new IllegalArgumentException("benches is empty: at least one is needed");

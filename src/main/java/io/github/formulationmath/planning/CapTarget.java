@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
@@ -58,7 +59,7 @@ public final class CapTarget implements Explained, Serializable {
         CapKept criterion = (CapKept) BatchCriterion.capKept(substance, cap, method);
         criterion.check(Objects.requireNonNull(batch, "batch").formula());
         var air = Objects.requireNonNull(balance, "balance").errors().buoyancy();
-        if (!air.equals(io.github.formulationmath.number.Bounds.point(Ratio.ZERO))) {
+        if (!air.equals(Bounds.point(Ratio.ZERO))) {
             throw new IllegalArgumentException("balance corrects for air buoyancy by " + air
                     + ", in proportion to masses that are not chosen yet: leave the correction out here");
         }

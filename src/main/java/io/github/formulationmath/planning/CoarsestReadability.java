@@ -3,6 +3,7 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.working.Comparison;
@@ -10,6 +11,7 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
@@ -80,12 +82,13 @@ public final class CoarsestReadability implements Explained, Serializable {
      * @throws SearchLimitException if the search reaches its limit
      */
     public static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
+        Objects.requireNonNull(tolerances, "tolerances");
+        Objects.requireNonNull(effort, "effort");
         List<Batch> copy = List.copyOf(Objects.requireNonNull(batches, "batches"));
         if (copy.isEmpty()) {
             throw new IllegalArgumentException("batches is empty: at least one is needed");
         }
-        return new CoarsestReadability(
-                copy, Objects.requireNonNull(tolerances, "tolerances"), Objects.requireNonNull(effort, "effort"));
+        return new CoarsestReadability(copy, tolerances, effort);
     }
 
     private List<BatchLine> lines() {
@@ -144,8 +147,7 @@ public final class CoarsestReadability implements Explained, Serializable {
         if (Objects.requireNonNull(step, "step").signum() <= 0) {
             throw new IllegalArgumentException("step is " + step + ": it must be above 0");
         }
-        return bands().pass(step.in(io.github.formulationmath.quantity.FormulationUnits.GRAM)
-                .reciprocal());
+        return bands().pass(step.in(FormulationUnits.GRAM).reciprocal());
     }
 
     /**
@@ -196,11 +198,7 @@ public final class CoarsestReadability implements Explained, Serializable {
     private <V> V mass(Reckoning<V> r, BatchLine line, int index) {
         return batches.size() == 1
                 ? r.known(line)
-                : r.given(
-                        BatchSymbols.LINE_MASS,
-                        subject(line, index),
-                        line.result(),
-                        io.github.formulationmath.working.Source.user());
+                : r.given(BatchSymbols.LINE_MASS, subject(line, index), line.result(), Source.user());
     }
 
     private static Subject subject(BatchLine line, int index) {

@@ -53,11 +53,12 @@ public final class LeastCapacity implements Explained, Serializable {
      * @throws IllegalArgumentException if there is no batch
      */
     public static LeastCapacity of(List<Batch> batches, Vessel vessel) {
+        Objects.requireNonNull(vessel, "vessel");
         List<Batch> copy = List.copyOf(Objects.requireNonNull(batches, "batches"));
         if (copy.isEmpty()) {
             throw new IllegalArgumentException("batches is empty: at least one is needed");
         }
-        return new LeastCapacity(copy, Objects.requireNonNull(vessel, "vessel"));
+        return new LeastCapacity(copy, vessel);
     }
 
     /**

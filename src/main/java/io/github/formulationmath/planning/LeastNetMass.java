@@ -9,6 +9,7 @@ import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import javax.measure.quantity.Mass;
@@ -35,11 +36,7 @@ final class LeastNetMass extends LineBoundCriterion {
 
     @Override
     <V> V bound(Reckoning<V> r, Formula formula, Balance balance, FormulaLine line) {
-        V net = r.given(
-                LEAST_NET,
-                io.github.formulationmath.working.Subject.of("least", ""),
-                least.in(FormulationUnits.GRAM),
-                Source.user());
+        V net = r.given(LEAST_NET, Subject.of("least", ""), least.in(FormulationUnits.GRAM), Source.user());
         return r.quotient(net, r.known(line));
     }
 

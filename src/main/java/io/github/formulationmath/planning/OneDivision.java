@@ -6,6 +6,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
+import org.jspecify.annotations.Nullable;
 
 /** M = d / w. */
 final class OneDivision extends LineBoundCriterion {
@@ -24,7 +25,7 @@ final class OneDivision extends LineBoundCriterion {
     }
 
     @Override
-    public boolean equals(@org.jspecify.annotations.Nullable Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof OneDivision;
     }
 

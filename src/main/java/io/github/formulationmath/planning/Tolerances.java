@@ -128,7 +128,7 @@ public final class Tolerances implements Serializable {
      * @return the share of its own amount by which it may be off, at least 0 and below 1
      */
     public MassFraction of(FormulaLine line) {
-        MassFraction own = byIngredient.get(line.name());
+        MassFraction own = byIngredient.get(Objects.requireNonNull(line, "line").name());
         return own != null ? own : byPhase.getOrDefault(line.phase(), general);
     }
 

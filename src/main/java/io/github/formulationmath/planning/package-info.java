@@ -3,7 +3,8 @@
  * bench would need.
  *
  * <p>Reading order: {@link io.github.formulationmath.planning.Bench} (balance, vessel, how the total is closed), {@link
- * io.github.formulationmath.planning.WeighingPlan}, {@link io.github.formulationmath.planning.PlannedLine}. Sizes: {@link io.github.formulationmath.planning.BatchCriterion} (what makes a batch large enough), {@link
+ * io.github.formulationmath.planning.WeighingPlan}, {@link io.github.formulationmath.planning.PlannedLine}. Sizes: {@link
+ * io.github.formulationmath.planning.BatchCriterion} (what makes a batch large enough), {@link
  * io.github.formulationmath.planning.MinimumBatch}, {@link io.github.formulationmath.planning.PassingSizes} (all sizes that
  * round within tolerance), {@link io.github.formulationmath.planning.BatchWindow} (both ends at once), {@link
  * io.github.formulationmath.planning.CapTarget}. The bench: {@link

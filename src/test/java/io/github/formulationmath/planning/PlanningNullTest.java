@@ -1,0 +1,79 @@
+package io.github.formulationmath.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.support.NullTester;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.CoverageFactor;
+import io.github.formulationmath.weighing.ProgressListener;
+import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Null is refused by every question about batch sizes. */
+class PlanningNullTest {
+
+    private static final Formula BALM =
+            Formula.inPercent("balm").line("Oil", "80 %").line("Wax", "20 %").build();
+
+    @Test
+    void null_is_refused_with_the_name_of_the_argument() throws IllegalAccessException {
+        Balance balance = Balance.of("0.1 g", "2 kg");
+        Batch batch = Batch.of(BALM, BatchSize.ofMass("100 g"));
+        Tolerances tolerances = Tolerances.of("5 %");
+        BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
+        Bench bench = Bench.of(balance);
+        Map<Class<?>, Object> samples = new HashMap<>(Map.of(
+                Formula.class, BALM,
+                FormulaLine.class, BALM.line("Wax"),
+                Balance.class, balance,
+                Batch.class, batch,
+                Tolerances.class, tolerances,
+                BatchConstraints.class, constraints,
+                Bench.class, bench,
+                Vessel.class, Vessel.none(),
+                SearchEffort.class, SearchEffort.standard(),
+                WeighingMethod.class, WeighingMethod.TARE_EACH));
+        samples.put(BatchCriterion.class, BatchCriterion.oneDivision());
+        samples.put(BatchCriterion[].class, new BatchCriterion[0]);
+        samples.put(CoverageFactor.class, CoverageFactor.of(2));
+        samples.put(Substance.class, Substance.of("Wax"));
+        samples.put(MassFraction.class, MassFraction.parse("25 %"));
+        samples.put(Amount.class, Amount.mass("1 g"));
+        samples.put(String.class, "1 g");
+        samples.put(Bounds.class, Bounds.atLeast(Ratio.ONE));
+        samples.put(ProgressListener.class, (ProgressListener) (done, most) -> {});
+        samples.put(List.class, List.of());
+        NullTester tester = new NullTester(samples);
+        int tries = 0;
+        Map<Class<?>, Object> types = new HashMap<>();
+        types.put(BatchCriterion.class, BatchCriterion.oneDivision());
+        types.put(Tolerances.class, tolerances);
+        types.put(BatchConstraints.class, constraints);
+        types.put(SearchEffort.class, SearchEffort.standard());
+        types.put(MinimumBatch.class, MinimumBatch.of(BALM, balance, BatchCriterion.oneDivision()));
+        types.put(PassingSizes.class, PassingSizes.of(BALM, balance, tolerances));
+        types.put(FeasibleWindow.class, BatchWindow.of(BALM, bench, constraints));
+        types.put(BatchWindow.class, BatchWindow.of(BALM, bench, constraints));
+        types.put(CoarsestReadability.class, CoarsestReadability.of(batch, tolerances));
+        types.put(LeastCapacity.class, LeastCapacity.of(List.of(batch), Vessel.none()));
+        types.put(BenchComparison.class, BenchComparison.of(BALM, List.of(bench), constraints));
+        types.put(WeighingStation.class, WeighingStation.inVessel(balance, Vessel.none()));
+        for (Map.Entry<Class<?>, Object> type : types.entrySet()) {
+            tries += tester.test(type.getKey(), type.getValue());
+        }
+        assertThat(tries).isGreaterThan(50);
+    }
+}
