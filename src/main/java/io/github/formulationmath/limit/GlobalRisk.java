@@ -1,29 +1,41 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.List;
 import java.util.Objects;
+import java.util.TreeSet;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
 import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.RealDistribution;
+import org.apache.commons.math3.exception.MaxCountExceededException;
 
 /**
  * What an acceptance limit A does in the long run, when batches scatter by a known law g and each is found with a standard
  * uncertainty u: how many are accepted though above the limit T (consumer's risk), and how many rejected though within
  * (producer's risk).
  *
- * <p>{@code R_C = ∫_{y>T} g(y) · Φ((A − y)/u) dy}, {@code R_P = ∫_{y≤T} g(y) · (1 − Φ((A − y)/u)) dy}.
+ * <p>{@code R_C = ∫_{y>T} g(y) · Φ((A − y)/u) dy}, {@code R_P = ∫_{y≤T} g(y) · (1 − Φ((A − y)/u)) dy}. A batch is accepted
+ * if y ≤ A + u·z, z being standard normal; with the distribution function G of the batches this is {@code R_C = ∫ φ(z) ·
+ * max(G(A + u·z) − G(T), 0) dz}, and R_P the same with the difference the other way round. So it is worked out, for G
+ * is bounded where g need not be.
  *
  * <p>Example: y ~ Gamma(4, 4), T = 2, u = 0.25, A = 2 − 0.65 · 0.5: R_C = 0.1 %, R_P = 7.5 % (JCGM 106:2012, 9.5.4).
  *
- * <p>The integrals are numerical, to about nine digits. Immutable and thread-safe.
+ * <p>The integrals are numerical, to about nine decimal places. Immutable and thread-safe.
  */
 public final class GlobalRisk {
 
-    /** What lies outside these quantiles is less than can be seen in nine digits. */
-    private static final double TAIL = 1e-13;
+    /** The normal law has less than 1e-18 beyond. */
+    private static final double REACH = 9;
 
+    /** Between neighbours of these quantiles the law of the batches is tame at the scale of the piece. */
+    private static final double[] QUANTILES = {
+        1e-12, 1e-9, 1e-6, 1e-4, 1e-3, 1e-2, 0.1, 0.5, 0.9, 0.99, 1 - 1e-3, 1 - 1e-4, 1 - 1e-6, 1 - 1e-9, 1 - 1e-12
+    };
+
+    private static final int LEAST_ROUNDS = 6;
     private static final int MOST_EVALUATIONS = 2_000_000;
     private static final double RELATIVE = 1e-10;
     private static final double ABSOLUTE = 1e-13;
@@ -100,30 +112,52 @@ public final class GlobalRisk {
      * How many batches are accepted though they are above the limit.
      *
      * @return a probability
+     * @throws ArithmeticException if the integral does not settle, the law of the batches being far too steep
      */
     public double consumerRisk() {
-        return integral(y -> batches.density(y) * accepted(y), limit, batches.inverseCumulativeProbability(1 - TAIL));
+        double inLimit = batches.cumulativeProbability(limit);
+        return integral(y -> Math.max(batches.cumulativeProbability(y) - inLimit, 0), reached(limit), REACH);
     }
 
     /**
      * How many batches are rejected though they are within the limit.
      *
      * @return a probability
+     * @throws ArithmeticException if the integral does not settle, the law of the batches being far too steep
      */
     public double producerRisk() {
-        return integral(y -> batches.density(y) * (1 - accepted(y)), batches.inverseCumulativeProbability(TAIL), limit);
+        double inLimit = batches.cumulativeProbability(limit);
+        return integral(y -> Math.max(inLimit - batches.cumulativeProbability(y), 0), -REACH, reached(limit));
     }
 
-    private double accepted(double y) {
-        return StandardNormal.DISTRIBUTION.applyAsDouble((acceptance - y) / uncertainty);
+    /** By how many standard uncertainties a value lies above the acceptance limit, cut off where nothing is left. */
+    private double reached(double value) {
+        return Math.max(-REACH, Math.min((value - acceptance) / uncertainty, REACH));
     }
 
-    private static double integral(UnivariateFunction function, double from, double to) {
-        if (from >= to) {
-            return 0;
+    /** ∫ φ(z) · f(A + u·z) dz, piece by piece, so that no bend is narrow in its piece. */
+    private double integral(UnivariateFunction atValue, double from, double to) {
+        TreeSet<Double> ends = new TreeSet<>(List.of(from, to));
+        for (double quantile : QUANTILES) {
+            ends.add(Math.max(from, Math.min(reached(batches.inverseCumulativeProbability(quantile)), to)));
         }
-        return new SimpsonIntegrator(RELATIVE, ABSOLUTE, 12, SimpsonIntegrator.SIMPSON_MAX_ITERATIONS_COUNT)
-                .integrate(MOST_EVALUATIONS, function, from, to);
+        UnivariateFunction weighted = z -> StandardNormal.density(z) * atValue.value(acceptance + uncertainty * z);
+        double sum = 0;
+        for (double end : ends.tailSet(from, false)) {
+            sum += piece(weighted, ends.lower(end), end);
+        }
+        return sum;
+    }
+
+    private double piece(UnivariateFunction function, double from, double to) {
+        try {
+            return new SimpsonIntegrator(
+                            RELATIVE, ABSOLUTE, LEAST_ROUNDS, SimpsonIntegrator.SIMPSON_MAX_ITERATIONS_COUNT)
+                    .integrate(MOST_EVALUATIONS, function, from, to);
+        } catch (MaxCountExceededException e) {
+            throw new ArithmeticException("the risk of " + this + " does not settle within " + MOST_EVALUATIONS
+                    + " evaluations: the law of the batches is too steep; is its shape far below 1?");
+        }
     }
 
     @Override

@@ -10,6 +10,11 @@ enum StandardNormal implements StatisticalFunction {
 
     private static final NormalDistribution LAW = new NormalDistribution(null, 0, 1);
 
+    /** The density at a number. */
+    static double density(double z) {
+        return LAW.density(z);
+    }
+
     @Override
     public String symbol() {
         return "Φ";

@@ -18,7 +18,8 @@ import javax.measure.quantity.Mass;
 /**
  * How far any one addition may be from its exact target before it is known what the target is: rounding it to the display
  * (half a division), the tare (half its step), the reading (half a division), linearity, k times the repeatability, and,
- * from a boat, what stays behind. Weighed cumulatively, both ends of the addition are readings.
+ * from a boat, what stays behind. Weighed cumulatively, both ends of the addition are readings, but
+ * for the first, which begins at the tare; the worse of the two counts.
  *
  * <p>What is too much is bounded apart from what is too little. The buoyancy of air changes a mass in proportion, by the
  * factor {@link #factor}; the rest is a constant.
@@ -75,24 +76,42 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) imp
     }
 
     private <V> void addIndications(Reckoning<V> r, List<V> terms, V half) {
-        boolean twice = method == WeighingMethod.CUMULATIVE;
-        terms.add(
-                twice || balance.errors().tareResolution().isEmpty()
-                        ? half
-                        : r.quotient(
-                                given(r, TARE, balance.errors().tareResolution().get()), r.literal(2)));
+        if (method == WeighingMethod.CUMULATIVE && !isTareWorse()) {
+            addReading(r, terms, half);
+        } else {
+            terms.add(
+                    balance.errors().tareResolution().isEmpty()
+                            ? half
+                            : r.quotient(
+                                    given(
+                                            r,
+                                            TARE,
+                                            balance.errors().tareResolution().get()),
+                                    r.literal(2)));
+        }
+        addReading(r, terms, half);
+    }
+
+    /** Whether a cumulative sequence is worst at its first addition, which begins at a tare coarser than any reading. */
+    private boolean isTareWorse() {
+        Ratio tare = balance.errors().tareResolution().map(AdditionBound::grams).orElse(Ratio.ZERO);
+        Ratio reading = balance.gramsPerDivision()
+                .dividedBy(2)
+                .plus(grams(balance.errors().linearity()))
+                .plus(coverage.times(grams(balance.errors().repeatability())));
+        return tare.dividedBy(2).compareTo(reading) > 0;
+    }
+
+    /** One reading: half a division, linearity, k times the repeatability. */
+    private <V> void addReading(Reckoning<V> r, List<V> terms, V half) {
         terms.add(half);
         if (!balance.errors().linearity().isZero()) {
-            terms.add(times(r, twice, given(r, LINEARITY, balance.errors().linearity())));
+            terms.add(given(r, LINEARITY, balance.errors().linearity()));
         }
         if (!coverage.isZero() && !balance.errors().repeatability().isZero()) {
             V spread = given(r, REPEATABILITY, balance.errors().repeatability());
-            terms.add(times(r, twice, r.product(r.given(COVERAGE, coverage, Source.user()), spread)));
+            terms.add(r.product(r.given(COVERAGE, coverage, Source.user()), spread));
         }
-    }
-
-    private static <V> V times(Reckoning<V> r, boolean twice, V value) {
-        return twice ? r.product(r.literal(2), value) : value;
     }
 
     /** What the target is multiplied by at worst: 1 but for the buoyancy of air. */

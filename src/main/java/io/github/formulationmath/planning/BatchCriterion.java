@@ -59,7 +59,8 @@ public abstract sealed class BatchCriterion implements Serializable
     /**
      * The worst error of every addition, against its exact target, is within tolerance: rounding the target to the display,
      * tare, reading, linearity, and from a boat what stays behind. Known before any size is chosen, so it holds for every
-     * larger batch too. Repeatability has no bound and is left out.
+     * larger batch too. Repeatability has no bound and is left out. Lines are rounded each by itself ({@link
+     * Closure#INDEPENDENT}); closing the total may move a line by almost a whole division instead of a half.
      *
      * <p>Example: on a display of 0.1 g of which nothing else is known the worst error is 0.05 + 0.05 + 0.05 = 0.15 g; a
      * line of 0.5 % within 5 % needs 0.15 / (0.05 · 0.005) = 600 g.
@@ -133,7 +134,9 @@ public abstract sealed class BatchCriterion implements Serializable
     /**
      * A substance stays at or below its cap in what is really made, whatever the worst errors of all additions do. The cap
      * is a share of the substance itself in the whole; one stated otherwise (as acid, say) must be converted. If the target
-     * equals the cap no batch keeps it; {@link CapTarget} then gives the largest target that a batch can keep.
+     * equals the cap no batch keeps it; {@link CapTarget} then gives the largest target that a batch can keep. Errors are as
+     * for {@link #errorBound(Tolerances, WeighingMethod)}; those that cumulative weighing makes neighbours share are not set
+     * off against each other, so that the batch may be larger than need be there, never too small.
      *
      * @param substance the substance, through all lines that contain it
      * @param cap the largest share permitted

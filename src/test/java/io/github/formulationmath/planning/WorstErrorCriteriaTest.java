@@ -77,6 +77,27 @@ class WorstErrorCriteriaTest {
             .withResidue(Amount.mass("0.02 g"), Amount.mass("0.3 g"))
             .withBuoyancy(Bounds.closed(Ratio.parse("0.0008"), Ratio.parse("0.0014"))));
 
+    private static final Balance COARSE_TARE = TENTH.withErrors(
+            ErrorModel.readabilityOnly().withLinearity("0.05 g").withTareResolution(Amount.mass("1 g")));
+
+    /** By hand: rounding 0.05 + tare 0.5 + reading 0.05 + linearity 0.05 = 0.65 g against 5 % of 0.5 %: 2600 g. */
+    @ParameterizedTest
+    @EnumSource(WeighingMethod.class)
+    void a_coarse_tare_counts_even_if_only_the_first_addition_begins_there(WeighingMethod method) {
+        BatchCriterion criterion = BatchCriterion.errorBound(Tolerances.of("5 %"), method);
+        Formula dyeFirst = Formula.inPercent("dye first")
+                .line("Dye", "0.5 %")
+                .quantitySufficient("Aqua")
+                .build();
+        FoundBatch found = (FoundBatch) MinimumBatch.of(dyeFirst, COARSE_TARE, criterion);
+        assertThat(found.smallest()).isEqualTo(Amount.mass("2600 g"));
+        WorkingAssertions.assertSelfChecking(found);
+        AdditionError dye = MadeMasses.of(additions(dyeFirst, found.result(), COARSE_TARE, method))
+                .additions()
+                .get(0);
+        assertThat(dye.result()).isEqualTo(Ratio.parse("0.6"));
+    }
+
     /** At every size from the bound on, the error of each planned addition, by the weighing package, is within tolerance. */
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
