@@ -58,7 +58,9 @@ public final class FeasibleWindow implements BatchWindow {
     }
 
     /**
-     * The largest batch and what forbids more.
+     * The largest batch and what forbids more. It is a bound for the exact mass: readings rounded each by itself may add up
+     * to a few divisions more, and a plan of the very largest batch is then refused for them; {@link Closure} says how to
+     * close the total.
      *
      * @return the upper end
      */

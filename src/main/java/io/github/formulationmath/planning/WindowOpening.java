@@ -22,7 +22,7 @@ public sealed interface WindowOpening extends Serializable {
     Phrase phrase();
 
     /**
-     * A balance of finer step, everything else as it is.
+     * A balance of finer step, everything else as it is: linearity, minimum load and the other figures of the present one.
      *
      * @param readability the coarsest step of the series 1, 2, 5 that opens the window
      */

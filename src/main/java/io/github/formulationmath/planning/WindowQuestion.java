@@ -131,7 +131,9 @@ final class WindowQuestion {
     private Optional<Amount<Mass>> finerBalance() {
         Ratio top = ceilingLanding().at();
         for (Amount<Mass> d : StepSeries.finerThan(bench.balance().readability())) {
-            Balance finer = Balance.of(d, bench.balance().capacity());
+            Balance finer = Balance.of(d, bench.balance().capacity())
+                    .withErrors(bench.balance().errors())
+                    .withMinimumLoad(bench.balance().minimumLoad());
             SearchMeter meter = new SearchMeter(SearchEffort.ofChecks(1_000_000));
             try {
                 JointRequirement joint = JointRequirement.of(formula, finer, constraints);

@@ -11,7 +11,10 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.List;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
@@ -103,6 +106,24 @@ class BatchWindowTest {
                 .with(small.vessel())
                 .withProductDensity(Density.parse("0.9 g/mL"));
         assertThat(BatchWindow.of(BALM, finer, ONE_DIVISION)).isInstanceOf(FeasibleWindow.class);
+    }
+
+    /** By hand: worst error 1.5 d + a; 5 % of 0.5 % of 700 g is 0.175 g: d = 0.05 g for a = 0.1 g, none for a = 0.2 g. */
+    @Test
+    void a_finer_display_does_not_straighten_a_crooked_balance() {
+        BatchConstraints within =
+                BatchConstraints.of(BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH));
+        assertThat(finerBalances("0.1 g", within)).containsExactly(new WindowOpening.FinerBalance(mass("0.05 g")));
+        assertThat(finerBalances("0.2 g", within)).isEmpty();
+    }
+
+    private static List<WindowOpening> finerBalances(String linearity, BatchConstraints constraints) {
+        Balance crooked = Balance.of("0.1 g", "700 g")
+                .withErrors(ErrorModel.readabilityOnly().withLinearity(linearity));
+        EmptyWindow none = (EmptyWindow) BatchWindow.of(BALM, Bench.of(crooked), constraints);
+        return none.openings().stream()
+                .filter(WindowOpening.FinerBalance.class::isInstance)
+                .toList();
     }
 
     @Test
