@@ -97,4 +97,10 @@ public final class Blend {
         }
         return Ingredient.ofParts(name, new LinkedHashMap<>(parts));
     }
+
+    /** The name and the parts so far; not the ingredient itself, which {@link #build()} makes. */
+    @Override
+    public String toString() {
+        return name + ", not built yet: " + parts;
+    }
 }

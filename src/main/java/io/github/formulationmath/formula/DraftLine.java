@@ -38,4 +38,9 @@ record DraftLine(int position, String phase, Ingredient ingredient, LineAmount a
     public String name() {
         return ingredient.name();
     }
+
+    @Override
+    public String toString() {
+        return position + ". " + ingredient + " " + amount;
+    }
 }

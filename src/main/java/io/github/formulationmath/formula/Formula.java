@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +35,8 @@ public final class Formula implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
+
+    private static final int NAMES_IN_MESSAGE = 12;
 
     private final String name;
     private final List<FormulaLine> lines;
@@ -164,11 +167,13 @@ public final class Formula implements Serializable {
      */
     public FormulaLine line(String phaseName, String ingredientName) {
         Objects.requireNonNull(phaseName, "phaseName");
-        return named(ingredientName).stream()
+        List<FormulaLine> found = named(ingredientName);
+        return found.stream()
                 .filter(line -> line.phase().equals(phaseName))
                 .findFirst()
                 .orElseThrow(() ->
-                        new IllegalArgumentException("phase \"" + phaseName + "\" has no line for " + ingredientName));
+                        new IllegalArgumentException("phase \"" + phaseName + "\" has no line for " + ingredientName
+                                + ", which stands in phase " + found.get(0).phase()));
     }
 
     private List<FormulaLine> named(String ingredientName) {
@@ -176,9 +181,17 @@ public final class Formula implements Serializable {
         List<FormulaLine> found =
                 lines.stream().filter(l -> l.name().equals(ingredientName)).toList();
         if (found.isEmpty()) {
-            throw new IllegalArgumentException("\"" + name + "\" has no line for " + ingredientName);
+            throw new IllegalArgumentException("\"" + name + "\" has no line for " + ingredientName
+                    + ": names are compared letter by letter; it has " + someNames(lines));
         }
         return found;
+    }
+
+    /** The names, cut where a message would become unreadable. */
+    private static String someNames(List<FormulaLine> of) {
+        String names =
+                of.stream().limit(NAMES_IN_MESSAGE).map(FormulaLine::name).collect(Collectors.joining(", "));
+        return of.size() <= NAMES_IN_MESSAGE ? names : names + " and " + (of.size() - NAMES_IN_MESSAGE) + " more";
     }
 
     /**

@@ -120,6 +120,12 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
         return Formula.resolve(name, new Shares(List.copyOf(lines), rule, toMake));
     }
 
+    /** The name, and how far the formula is; not the formula itself, which {@link #build()} makes. */
+    @Override
+    public String toString() {
+        return name + ", not built yet: " + lines;
+    }
+
     private void requireLinesInPhase() {
         if (!phase.isEmpty() && namesInPhase.isEmpty()) {
             throw new IllegalArgumentException("phase \"" + phase + "\" has no lines: add one or leave the phase out");

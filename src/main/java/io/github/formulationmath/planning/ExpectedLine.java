@@ -191,7 +191,7 @@ public final class ExpectedLine implements Subject, Explained {
 
     @Override
     public String toString() {
-        return name() + " in " + bounds();
+        return made.toString();
     }
 
     /** Δ / w. */

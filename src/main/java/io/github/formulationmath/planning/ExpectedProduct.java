@@ -106,6 +106,18 @@ public final class ExpectedProduct {
     }
 
     /**
+     * The line of an ingredient in a phase.
+     *
+     * @param phaseName the name of the phase
+     * @param ingredientName the name of the ingredient
+     * @return its line
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public ExpectedLine line(String phaseName, String ingredientName) {
+        return lines.get(plan.batch().formula().line(phaseName, ingredientName).position() - 1);
+    }
+
+    /**
      * The lines that are not sure to keep their tolerance.
      *
      * @param tolerances how far each line may be off

@@ -124,6 +124,18 @@ public final class WeighingPlan implements Explained, Serializable {
     }
 
     /**
+     * The line of an ingredient in a phase.
+     *
+     * @param phaseName the name of the phase
+     * @param ingredientName the name of the ingredient
+     * @return its line
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public PlannedLine line(String phaseName, String ingredientName) {
+        return lines.get(batch.formula().line(phaseName, ingredientName).position() - 1);
+    }
+
+    /**
      * What all readings add up to.
      *
      * @return the total in the unit of the balance

@@ -66,7 +66,7 @@ record AmountText(Ratio number, UnitScale scale) {
 
     private static void requireUnit(String text, String rest, char decimalMark) {
         if (rest.isEmpty()) {
-            throw new NumberTextException(text, "the unit is missing, like g in 12.5 g");
+            throw new NumberTextException(text, "the unit is missing, like g in 12.5 g or % in 3 %");
         }
         char next = rest.charAt(0);
         if (Character.isDigit(next) || next == '.' || next == '/' || next == decimalMark) {

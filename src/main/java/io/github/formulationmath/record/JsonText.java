@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,9 +110,23 @@ final class JsonText {
     }
 
     static void write(Object document, Writer writer) throws IOException {
+        if (count(document) > MAX_VALUES) {
+            throw new IllegalArgumentException("the record has more than " + MAX_VALUES
+                    + " values, which could not be read again: split the formula or start a new record");
+        }
         try (JsonGenerator generator = FACTORY.createGenerator(writer)) {
             write(document, generator);
         }
+    }
+
+    private static long count(Object value) {
+        Collection<?> parts =
+                value instanceof Map<?, ?> map ? map.values() : value instanceof List<?> list ? list : List.of();
+        long count = 1;
+        for (Object part : parts) {
+            count += count(part);
+        }
+        return count;
     }
 
     private static void write(Object value, JsonGenerator generator) throws IOException {

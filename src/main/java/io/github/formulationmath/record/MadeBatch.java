@@ -151,6 +151,18 @@ public final class MadeBatch implements Explained, Serializable {
     }
 
     /**
+     * The line of an ingredient in a phase.
+     *
+     * @param phaseName the name of the phase
+     * @param ingredientName the name of the ingredient
+     * @return its line
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public MadeLine line(String phaseName, String ingredientName) {
+        return lines.get(plan.batch().formula().line(phaseName, ingredientName).position() - 1);
+    }
+
+    /**
      * Holds every line against its tolerance.
      *
      * @param tolerances how far each line may be off

@@ -107,6 +107,18 @@ public final class Batch implements Explained, Serializable {
     }
 
     /**
+     * The line of an ingredient in a phase.
+     *
+     * @param phaseName the name of the phase
+     * @param ingredientName the name of the ingredient
+     * @return its line with its mass
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public BatchLine line(String phaseName, String ingredientName) {
+        return lines.get(formula.line(phaseName, ingredientName).position() - 1);
+    }
+
+    /**
      * The batch written down as masses, a formula again; its shares are those of this batch's formula.
      *
      * @return the formula in masses

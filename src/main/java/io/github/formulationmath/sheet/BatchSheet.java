@@ -78,6 +78,12 @@ public final class BatchSheet {
         return Objects.requireNonNull(format, "format").write(page());
     }
 
+    /** The sheet as plain text. */
+    @Override
+    public String toString() {
+        return print(SheetFormat.TEXT);
+    }
+
     private Page page() {
         List<Page.Block> blocks = new ArrayList<>();
         blocks.add(facts());

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,8 +80,11 @@ public final class ErrorBudget implements Serializable {
         return variances.hashCode();
     }
 
+    /** The part of each source in the variance, rounded. */
     @Override
     public String toString() {
-        return variances.toString();
+        return variances.keySet().stream()
+                .map(source -> source + " " + PercentText.of(share(source)))
+                .collect(Collectors.joining(", ", "variance from [", "]"));
     }
 }

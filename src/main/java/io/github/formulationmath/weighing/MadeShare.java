@@ -183,6 +183,6 @@ public final class MadeShare implements Explained {
 
     @Override
     public String toString() {
-        return subject.name() + " " + result() + " in " + bounds();
+        return subject.name() + " " + PercentText.of(result()) + " in " + PercentText.of(bounds());
     }
 }

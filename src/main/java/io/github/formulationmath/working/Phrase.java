@@ -32,4 +32,14 @@ public record Phrase(String key, List<String> arguments) {
     public static Phrase of(String key, String... arguments) {
         return new Phrase(key, List.of(arguments));
     }
+
+    /**
+     * The phrase in English, for reading at a prompt or in a log; for another language ask {@link Wording#text(Phrase)}.
+     *
+     * @return the English text, or key and arguments if the English wording has no such key
+     */
+    @Override
+    public String toString() {
+        return Wording.english().has(key) ? Wording.english().text(this) : key + arguments;
+    }
 }

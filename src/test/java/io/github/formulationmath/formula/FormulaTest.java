@@ -164,6 +164,29 @@ class FormulaTest {
                 .build();
         assertThat(both.line("B", "Glycerin").share()).isEqualTo(MassFraction.ofPercent("2"));
         assertThatThrownBy(() -> both.line("Glycerin")).hasMessageContaining("several phases (A, B)");
+        assertThatThrownBy(() -> both.line("A", "Aqua"))
+                .hasMessage("phase \"A\" has no line for Aqua, which stands in phase B");
+        assertThatThrownBy(() -> both.line("aqua"))
+                .hasMessage("\"twice\" has no line for aqua: names are compared letter by letter; it has Glycerin,"
+                        + " Glycerin, Aqua");
+    }
+
+    @Test
+    void aMessageDoesNotListManyNames() {
+        PartsFormula draft = Formula.inParts("many");
+        for (int i = 1; i <= 20; i++) {
+            draft.line("material " + i, "1");
+        }
+        Formula many = draft.build();
+        assertThatThrownBy(() -> many.line("other")).message().endsWith("material 11, material 12 and 8 more");
+    }
+
+    @Test
+    void whatIsNotBuiltYetShowsHowFarItIs() {
+        assertThat(Formula.inPercent("Cream").quantitySufficient("Aqua").line("Glycerin", "3 %"))
+                .hasToString("Cream, not built yet: [1. Aqua q.s., 2. Glycerin 3 %]");
+        assertThat(Ingredient.blend("Mix").part("Benzyl Alcohol", "84 %"))
+                .hasToString("Mix, not built yet: {Benzyl Alcohol=84 %}");
     }
 
     @Test

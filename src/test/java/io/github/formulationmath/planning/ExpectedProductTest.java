@@ -48,6 +48,28 @@ class ExpectedProductTest {
         assertThat(tocopherol.relativeDeviation().result())
                 .isEqualTo(Ratio.of(6, 999).dividedBy(Ratio.of(5, 1000)).minus(Ratio.ONE));
         assertThat(tocopherol.budget().share(ErrorSource.READING)).isEqualTo(Ratio.of(1, 2));
+        // 400/1001 = 0.39960… and 600/999 = 0.60060…, outwards
+        assertThat(tocopherol).hasToString("Tocopherol 0.5 % in [0.3996, 0.60061] %");
+        assertThat(tocopherol.budget()).hasToString("variance from [TARE 50 %, READING 50 %]");
+    }
+
+    /** Glycerin in both phases: by name alone it is not one line. */
+    @Test
+    void aLineIsFoundByPhaseAndName() {
+        Formula twice = Formula.inPercent("Twice")
+                .phase("hot")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "3 %")
+                .phase("cool")
+                .line("Glycerin", "2 %")
+                .build();
+        WeighingPlan plan = WeighingPlan.of(Batch.of(twice, BatchSize.ofMass("100 g")), TENTH);
+        assertThat(plan.batch().line("cool", "Glycerin").mass()).isEqualTo(Amount.mass("2 g"));
+        assertThat(plan.line("cool", "Glycerin").reading()).isEqualTo(Amount.mass("2 g"));
+        ExpectedProduct product = ExpectedProduct.of(plan, WeighingMethod.TARE_EACH);
+        assertThat(product.line("hot", "Glycerin").planned()).isEqualTo(plan.line("hot", "Glycerin"));
+        assertThatThrownBy(() -> product.line("Glycerin")).hasMessageContaining("line(phase, ingredient)");
+        assertThatThrownBy(() -> plan.line("cool", "Aqua")).hasMessageContaining("stands in phase hot");
     }
 
     @Test

@@ -4,6 +4,8 @@ import static io.github.formulationmath.record.BatchRecordTest.CODE;
 import static io.github.formulationmath.record.BatchRecordTest.NOON;
 import static io.github.formulationmath.record.Lotion.g;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.networknt.schema.InputFormat;
@@ -31,7 +33,9 @@ import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -208,6 +212,15 @@ final class JsonBatchRecordsTest {
         String json = JsonBatchRecords.write(BatchRecordTest.record());
         refused(json.replace("\"value\":\"12.3\"", "\"value\":\"1e1000000000\""), "power of ten");
         refused(json.replace("\"value\":\"12.3\"", "\"value\":\"" + "9".repeat(2000) + "\""), "longer than 1000");
+    }
+
+    @Test
+    void nothing_is_written_that_could_not_be_read_again() {
+        List<String> most = Collections.nCopies(JsonText.MAX_VALUES - 1, "");
+        assertThatCode(() -> JsonText.write(most, Writer.nullWriter())).doesNotThrowAnyException();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> JsonText.write(List.of(most), Writer.nullWriter()))
+                .withMessageContaining("more than 1000000 values");
     }
 
     private static void refused(String json, String reason) {

@@ -27,6 +27,7 @@ final class MadeBatchTest {
         assertThat(made.mass()).isEqualTo(g("400.3"));
         MadeLine glycerin = made.line("Glycerin");
         assertThat(glycerin.mass()).isEqualTo(g("12.3"));
+        assertThat(made.line(glycerin.line().phase(), "Glycerin")).isSameAs(glycerin);
         assertThat(glycerin.share().fraction()).isEqualTo(Ratio.of(123, 4003));
         assertThat(glycerin.deviation()).isEqualTo(g("0.3"));
         assertThat(made.lines().stream().map(MadeLine::result).reduce(Ratio.ZERO, Ratio::plus))

@@ -33,6 +33,13 @@ class WordingTest {
     }
 
     @Test
+    void aPhraseReadsAsEnglishAndShowsItsKeyWhereThereIsNoText() {
+        assertThat(Phrase.of("rounding.grid", "0.1 g", "ties to even"))
+                .hasToString("to a multiple of 0.1 g, ties to even");
+        assertThat(Phrase.of("my.own", "a", "b")).hasToString("my.own[a, b]");
+    }
+
+    @Test
     void everyMistakeHasAName() {
         assertThat(Mistake.values()).allMatch(mistake -> Wording.english().has(mistake.key()));
     }
