@@ -79,7 +79,10 @@ final class CapKept extends LineBoundCriterion {
 
     @Override
     <V> V bound(Reckoning<V> r, Formula formula, Balance balance, FormulaLine line) {
-        return r.quotient(r.named(ERRORS, errors(r, formula, balance)), r.named(ROOM, room(r, formula, balance)));
+        V errors = r.named(ERRORS, errors(r, formula, balance));
+        V bound = r.quotient(errors, r.named(ROOM, room(r, formula, balance)));
+        // Where so much stays in the boat that errors only help, any batch passes that the display can show.
+        return r.number(errors).signum() > 0 ? bound : r.maximum(List.of(bound, BatchSymbols.readability(r, balance)));
     }
 
     private <V> V cap(Reckoning<V> r) {

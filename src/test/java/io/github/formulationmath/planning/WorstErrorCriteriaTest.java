@@ -172,6 +172,16 @@ class WorstErrorCriteriaTest {
     }
 
     @Test
+    void a_cap_that_errors_only_help_to_keep_needs_no_negative_batch() {
+        Balance lossy =
+                TENTH.withErrors(ErrorModel.readabilityOnly().withResidue(Amount.mass("3 g"), Amount.mass("3 g")));
+        FoundBatch found =
+                found(lossy, BatchCriterion.capKept(PRESERVATIVE, MassFraction.parse("1 %"), WeighingMethod.FROM_BOAT));
+        assertThat(found.smallest()).isEqualTo(Amount.mass("0.1 g"));
+        WorkingAssertions.assertSelfChecking(found);
+    }
+
+    @Test
     void a_least_net_mass_is_above_nothing() {
         assertThatThrownBy(() -> BatchCriterion.leastNetMass(Amount.mass("0 g")))
                 .isInstanceOf(IllegalArgumentException.class);
