@@ -30,7 +30,8 @@ import javax.measure.quantity.Mass;
 public sealed interface Predilution permits PredilutionPlan, NoPredilution {
 
     /**
-     * For tolerances: W = E/τ with the worst error E of one addition.
+     * For tolerances: W = E/τ with the worst error E of one addition. Each weighing then keeps τ; what is delivered depends
+     * on three of them and may be off by up to about 3τ, which {@link PredilutionPlan#relativeError()} works out.
      *
      * @param batch the batch
      * @param line the line to dilute
