@@ -15,7 +15,9 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One line as it is weighed: the exact mass and what the display must read for it, {@code r = n · d}.
@@ -192,6 +194,17 @@ public final class PlannedLine implements Subject, Explained, Serializable {
     @Override
     public String name() {
         return target.name();
+    }
+
+    /** Equal if plan and line are. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof PlannedLine that && target.equals(that.target) && plan.equals(that.plan);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(target, divisions);
     }
 
     @Override

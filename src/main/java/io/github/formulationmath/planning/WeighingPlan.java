@@ -18,6 +18,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A batch as it is weighed on a bench: for every line what the display must read, and how the rounded lines add up.
@@ -195,6 +196,17 @@ public final class WeighingPlan implements Explained, Serializable {
 
     Divisions rule() {
         return rule;
+    }
+
+    /** Equal if batch and bench are. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof WeighingPlan that && batch.equals(that.batch) && bench.equals(that.bench);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(batch, bench);
     }
 
     @Override

@@ -16,6 +16,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A formula at a size: the exact mass of the batch and of each line. Nothing is rounded; the lines add up to the batch
@@ -147,6 +148,17 @@ public final class Batch implements Explained, Serializable {
     @Override
     public <V> V derive(Reckoning<V> reckoning) {
         return size.mass(reckoning, formula);
+    }
+
+    /** Equal if formula and size are. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Batch that && formula.equals(that.formula) && size.equals(that.size);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(formula, size);
     }
 
     @Override

@@ -11,7 +11,9 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
+import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One line of a batch: its exact mass {@code m = w · M}.
@@ -78,6 +80,17 @@ public final class BatchLine implements Subject, Explained, Serializable {
     @Override
     public String name() {
         return line.name();
+    }
+
+    /** Equal if batch and line are. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BatchLine that && line.equals(that.line) && batch.equals(that.batch);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(line, grams);
     }
 
     @Override

@@ -32,7 +32,12 @@ class PlanSerializationTest {
         WeighingPlan plan = BatchSheetExample.plan();
         WeighingPlan back = copy(plan);
         assertThat(BatchSheet.of(back).print(SheetFormat.TEXT)).isEqualTo(SHEET);
-        assertThat(back.bench()).isEqualTo(plan.bench());
+        assertThat(back).isEqualTo(plan).hasSameHashCodeAs(plan);
+        assertThat(back.batch()).isEqualTo(plan.batch());
+        assertThat(back.lines()).isEqualTo(plan.lines());
+        assertThat(back.batch().lines()).isEqualTo(plan.batch().lines());
+        assertThat(back).isNotEqualTo(WeighingPlan.of(plan.batch(), plan.bench().balance()));
+        assertThat(back.lines().get(0)).isNotEqualTo(plan.lines().get(1));
         back.lines().forEach(line -> line.working().check());
         double[] divisions = new double[9];
         BulkPlanner planner = copy(BulkPlanner.of(List.of(formula)));
