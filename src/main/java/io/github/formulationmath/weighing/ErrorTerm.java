@@ -8,6 +8,7 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * One independent error q and the lines it enters: mass of line i = reading of i + Σ load · q.
@@ -52,7 +53,7 @@ record ErrorTerm(
     ErrorTerm part(Map<Integer, Integer> places) {
         List<Load> kept = loads.stream()
                 .filter(load -> places.containsKey(load.line()))
-                .map(load -> new Load(places.get(load.line()), load.factor()))
+                .map(load -> new Load(Objects.requireNonNull(places.get(load.line())), load.factor()))
                 .toList();
         Ratio total = kept.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
         return new ErrorTerm(source, law, middle, scale, origin, kept, total);
