@@ -1,6 +1,7 @@
 package io.github.formulationmath.fuzz;
 
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.AmountFormat;
@@ -8,6 +9,9 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.VolumeFraction;
+import io.github.formulationmath.record.BatchCode;
+import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.record.JsonBatchRecords;
 import io.github.formulationmath.working.Wording;
 import java.io.IOException;
 import java.io.StringReader;
@@ -40,7 +44,16 @@ enum FuzzTarget {
 
     MOLECULAR_FORMULA(text -> comesBack(MolecularFormula.parse(text), MolecularFormula::parse)),
 
-    WORDING(FuzzTarget::readWording);
+    WORDING(FuzzTarget::readWording),
+
+    LIMITS_CSV(FuzzTarget::readLimits),
+
+    BATCH_CODE(text -> comesBack(BatchCode.parse(text), BatchCode::parse)),
+
+    RECORD_JSON(text -> {
+        BatchRecord record = JsonBatchRecords.read(text).record();
+        same(record, JsonBatchRecords.read(JsonBatchRecords.write(record)).record());
+    });
 
     private interface Reading {
         void read(String text);
@@ -92,6 +105,19 @@ enum FuzzTarget {
     private static void readWording(String text) {
         try {
             Wording.read(new StringReader(text));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The two files of a table in one text, with a form feed between them. */
+    private static void readLimits(String text) {
+        int cut = Math.max(0, text.indexOf('\f'));
+        try {
+            LimitTable.read(
+                    "fuzz",
+                    new StringReader(text.substring(0, cut)),
+                    new StringReader(text.substring(Math.min(text.length(), cut + 1))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

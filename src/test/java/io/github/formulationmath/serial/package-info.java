@@ -1,0 +1,2 @@
+/** Serialized forms across JVMs of different releases. */
+package io.github.formulationmath.serial;
