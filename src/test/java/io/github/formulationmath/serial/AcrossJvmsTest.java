@@ -35,7 +35,8 @@ class AcrossJvmsTest {
     void fromTheOldestToTheNewestAndBack() throws Exception {
         List<Jdk> jdks = jdks();
         assumeTrue(
-                jdks.size() > 1, "there is only one JDK beside " + System.getProperty("java.home") + ": nothing to compare");
+                jdks.size() > 1,
+                "there is only one JDK beside " + System.getProperty("java.home") + ": nothing to compare");
         Jdk oldest = jdks.get(0);
         Jdk newest = jdks.get(jdks.size() - 1);
         Path there = folder.resolve("oldest.ser");
