@@ -25,15 +25,24 @@ public final class Golden {
      * @param printed the text
      */
     public static void assertGolden(String file, String printed) {
-        Path path = ROOT.resolve(file);
+        assertSameAsFile(ROOT.resolve(file), printed);
+    }
+
+    /**
+     * Asserts that a text is what a file holds.
+     *
+     * @param path the file
+     * @param printed the text
+     */
+    public static void assertSameAsFile(Path path, String printed) {
         try {
             if (Boolean.getBoolean("golden.write")) {
                 Files.createDirectories(path.getParent());
                 Files.writeString(path, printed);
             }
-            assertThat(printed).as(file).isEqualTo(Files.readString(path, StandardCharsets.UTF_8));
+            assertThat(printed).as(path.toString()).isEqualTo(Files.readString(path, StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new UncheckedIOException(file, e);
+            throw new UncheckedIOException(path.toString(), e);
         }
     }
 }

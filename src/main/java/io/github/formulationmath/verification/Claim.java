@@ -1,0 +1,231 @@
+package io.github.formulationmath.verification;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.weighing.Balance;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a calculator was asked and the figures it showed.
+ *
+ * <pre>{@code
+ * Claim claim = Claim.about(lotion, new ClaimedSize.OfMass(Amount.mass("400 g")))
+ *         .figure("Aqua", "320 g").figure("Glycerin", "12 g").figure("Avena Sativa Kernel Oil", "9.6 g")
+ *         .figure("Glyceryl Stearate SE", "4 g");
+ * }</pre>
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Claim implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final Formula formula;
+    private final ClaimedSize size;
+    private final @Nullable Balance balance;
+    private final LinkedHashMap<Integer, Figure> figures;
+    private final @Nullable Figure total;
+
+    private Claim(
+            Formula formula,
+            ClaimedSize size,
+            @Nullable Balance balance,
+            LinkedHashMap<Integer, Figure> figures,
+            @Nullable Figure total) {
+        this.formula = formula;
+        this.size = size;
+        this.balance = balance;
+        this.figures = figures;
+        this.total = total;
+    }
+
+    /**
+     * A claim without figures yet.
+     *
+     * @param formula the formula
+     * @param size what was to be made
+     * @return the claim
+     */
+    public static Claim about(Formula formula, ClaimedSize size) {
+        return new Claim(
+                Objects.requireNonNull(formula, "formula"),
+                Objects.requireNonNull(size, "size"),
+                null,
+                new LinkedHashMap<>(),
+                null);
+    }
+
+    /**
+     * Reads a claim from comma-separated values, as {@code docs/verification.md} describes them.
+     *
+     * @param reader the text
+     * @return the claim
+     * @throws IOException if the reader fails
+     * @throws ClaimFormatException if the text is no claim; it names line and column
+     */
+    public static Claim read(Reader reader) throws IOException {
+        return ClaimReader.read(Objects.requireNonNull(reader, "reader"));
+    }
+
+    /**
+     * The same claim, made for a balance.
+     *
+     * @param newBalance the balance whose display the figures are for
+     * @return the claim
+     */
+    public Claim on(Balance newBalance) {
+        return new Claim(formula, size, Objects.requireNonNull(newBalance, "newBalance"), figures, total);
+    }
+
+    /**
+     * The same claim with one more figure.
+     *
+     * @param line the line of the formula
+     * @param figure what was shown for it
+     * @return the claim
+     * @throws IllegalArgumentException if the line has a figure already or is not of this formula, or if the figure is a
+     *     volume and the ingredient has no density
+     */
+    public Claim figure(FormulaLine line, Figure figure) {
+        if (!formula.lines().contains(line)) {
+            throw new IllegalArgumentException(line + " is not a line of \"" + formula.name() + "\"");
+        }
+        if (Objects.requireNonNull(figure, "figure").isVolume()
+                && line.ingredient().density().isEmpty()) {
+            throw new IllegalArgumentException("the figure of " + line.name() + " is the volume " + figure
+                    + ", and the ingredient has no density: give it one with withDensity");
+        }
+        LinkedHashMap<Integer, Figure> more = new LinkedHashMap<>(figures);
+        if (more.put(line.position(), figure) != null) {
+            throw new IllegalArgumentException(line.name() + " has a figure already: give each line one");
+        }
+        return new Claim(formula, size, balance, more, total);
+    }
+
+    /**
+     * As {@link #figure(FormulaLine, Figure)}, by name and text.
+     *
+     * @param ingredientName the ingredient
+     * @param text the figure as written
+     * @return the claim
+     * @throws IllegalArgumentException as there, and if no single line has that ingredient or the text is no figure
+     */
+    public Claim figure(String ingredientName, String text) {
+        return figure(formula.line(ingredientName), Figure.parse(text));
+    }
+
+    /**
+     * The same claim with the total that was shown.
+     *
+     * @param text the total as written, a mass
+     * @return the claim
+     * @throws IllegalArgumentException if the text is no mass
+     */
+    public Claim total(String text) {
+        Figure figure = Figure.parse(text);
+        if (figure.isVolume()) {
+            throw new IllegalArgumentException("total is " + text + ": it must be a mass");
+        }
+        return new Claim(formula, size, balance, figures, figure);
+    }
+
+    /**
+     * The formula.
+     *
+     * @return the formula that the calculator was given
+     */
+    public Formula formula() {
+        return formula;
+    }
+
+    /**
+     * The size.
+     *
+     * @return what was to be made
+     */
+    public ClaimedSize size() {
+        return size;
+    }
+
+    /**
+     * The balance.
+     *
+     * @return the balance whose display the figures are for, if it is known
+     */
+    public Optional<Balance> balance() {
+        return Optional.ofNullable(balance);
+    }
+
+    /**
+     * The figures by the position of their lines.
+     *
+     * @return an unmodifiable map, in the order in which they were given
+     */
+    public Map<Integer, Figure> figures() {
+        return Collections.unmodifiableMap(figures);
+    }
+
+    /**
+     * The total shown.
+     *
+     * @return the figure, if there was one
+     */
+    public Optional<Figure> total() {
+        return Optional.ofNullable(total);
+    }
+
+    /** The right batch. */
+    Batch batch() {
+        return Batch.of(formula, size.toBatchSize());
+    }
+
+    /** What a figure would be for a mass of its line: a number in the unit of the figure. */
+    Ratio shown(FormulaLine line, Figure figure, Ratio grams) {
+        Ratio canonical = figure.isVolume() ? grams.dividedBy(densityOf(line)) : grams;
+        return canonical.dividedBy(figure.unitSize());
+    }
+
+    static Ratio densityOf(FormulaLine line) {
+        Density density = line.ingredient()
+                .density()
+                .orElseThrow(() -> new IllegalStateException(line.name() + " lost its density"));
+        return density.gramsPerMillilitre();
+    }
+
+    /**
+     * How finely a figure was rounded: to the step of the balance if every figure lies on it and shows no less, else to its
+     * last digit.
+     */
+    Ratio step(Figure figure) {
+        if (balance == null || !figures.values().stream().allMatch(f -> liesOn(f, balance))) {
+            return figure.lastDigit();
+        }
+        return balance.gramsPerDivision().dividedBy(figure.unitSize()).max(figure.lastDigit());
+    }
+
+    private static boolean liesOn(Figure figure, Balance balance) {
+        return !figure.isVolume()
+                && figure.number()
+                        .times(figure.unitSize())
+                        .dividedBy(balance.gramsPerDivision())
+                        .isInteger();
+    }
+
+    @Override
+    public String toString() {
+        return formula.name() + ", " + figures.size() + " figures";
+    }
+}

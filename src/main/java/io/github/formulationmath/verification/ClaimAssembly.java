@@ -1,0 +1,159 @@
+package io.github.formulationmath.verification;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.PartsFormula;
+import io.github.formulationmath.formula.PercentFormula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.weighing.Balance;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/** Makes a claim of the rows that were read. */
+final class ClaimAssembly {
+
+    private static final Set<String> KNOWN = Set.of(
+            "formula",
+            "formula value",
+            "size mass",
+            "size packs",
+            "size fill mass",
+            "size overage",
+            "size volume",
+            "size density",
+            "balance readability",
+            "balance capacity",
+            "total");
+
+    private final Map<String, Cell> settings;
+    private final List<ClaimReader.Row> lines;
+    private final Function<Cell, Ingredient> ingredients;
+    private final Cell last;
+
+    ClaimAssembly(
+            Map<String, Cell> settings,
+            List<ClaimReader.Row> lines,
+            Function<Cell, Ingredient> ingredients,
+            Cell last) {
+        this.settings = settings;
+        this.lines = lines;
+        this.ingredients = ingredients;
+        this.last = last;
+    }
+
+    Claim claim() {
+        settings.forEach((key, cell) -> {
+            if (!KNOWN.contains(key)) {
+                throw cell.wrong("\"" + key + "\" is not known: choose from " + new TreeSet<>(KNOWN));
+            }
+        });
+        Claim claim = Claim.about(formula(), size());
+        if (settings.containsKey("balance readability") || settings.containsKey("balance capacity")) {
+            String capacity = required("balance capacity").text();
+            claim = claim.on(required("balance readability").as(d -> Balance.of(d, capacity)));
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            claim = withFigure(claim, i);
+        }
+        Claim all = claim;
+        Cell total = settings.get("total");
+        return total == null ? all : total.as(all::total);
+    }
+
+    private Claim withFigure(Claim claim, int i) {
+        Cell figure = lines.get(i).figure();
+        return figure.text().isEmpty()
+                ? claim
+                : figure.as(text -> claim.figure(claim.formula().lines().get(i), Figure.parse(text)));
+    }
+
+    private Formula formula() {
+        String name = required("formula").text();
+        Cell kind = required("formula value");
+        return switch (kind.text()) {
+            case "percent" -> filled(Formula.inPercent(name));
+            case "parts" -> filled(Formula.inParts(name));
+            case "masses" -> filled(Formula.inMasses(name));
+            default -> throw kind.wrong("value is \"" + kind.text() + "\": it must be percent, parts or masses");
+        };
+    }
+
+    private Formula filled(FormulaBuilder<?> builder) {
+        String phase = "";
+        for (ClaimReader.Row row : lines) {
+            if (!row.group().text().equals(phase)) {
+                phase = row.group().as(name -> {
+                    builder.phase(name);
+                    return name;
+                });
+            }
+            row.value().as(amount -> added(builder, ingredients.apply(row.name()), amount));
+        }
+        return last.as(text -> builder.build());
+    }
+
+    private static FormulaBuilder<?> added(FormulaBuilder<?> builder, Ingredient ingredient, String amount) {
+        if (amount.equals("q.s.")) {
+            return builder.quantitySufficient(ingredient);
+        }
+        if (builder instanceof PercentFormula percent) {
+            return percent.line(ingredient, amount);
+        }
+        return builder instanceof PartsFormula parts
+                ? parts.line(ingredient, Ratio.parse(amount))
+                : ((MassFormula) builder).line(ingredient, Amount.mass(amount));
+    }
+
+    private ClaimedSize size() {
+        @Nullable Cell mass = settings.get("size mass");
+        @Nullable Cell volume = settings.get("size volume");
+        if (mass != null) {
+            return mass.as(text -> checked(new ClaimedSize.OfMass(Amount.mass(text))));
+        }
+        if (volume != null) {
+            Density density = required("size density").as(Density::parse);
+            return volume.as(text -> checked(new ClaimedSize.OfVolume(Amount.volume(text), density)));
+        }
+        return packs();
+    }
+
+    private ClaimedSize packs() {
+        int packs = required("size packs").as(ClaimAssembly::packCount);
+        Amount<Mass> fill = required("size fill mass").as(Amount::mass);
+        @Nullable Cell overage = settings.get("size overage");
+        MassFraction extra = overage == null ? MassFraction.ZERO : overage.as(MassFraction::parse);
+        return required("size packs").as(text -> checked(new ClaimedSize.OfPacks(packs, fill, extra)));
+    }
+
+    private static int packCount(String text) {
+        Ratio packs = Ratio.parse(text);
+        if (!packs.isInteger() || packs.abs().compareTo(Ratio.of(Integer.MAX_VALUE)) > 0) {
+            throw new IllegalArgumentException("packs is " + text + ": it must be a whole number that can be counted");
+        }
+        return packs.intValue();
+    }
+
+    /** A size is checked where it is read. */
+    private static ClaimedSize checked(ClaimedSize size) {
+        size.toBatchSize();
+        return size;
+    }
+
+    private Cell required(String key) {
+        Cell cell = settings.get(key);
+        if (cell == null) {
+            throw last.wrong("the claim ends without a row for \"" + key + "\"");
+        }
+        return cell;
+    }
+}

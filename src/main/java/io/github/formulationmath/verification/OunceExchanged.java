@@ -1,0 +1,66 @@
+package io.github.formulationmath.verification;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.FormulationUnits;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import javax.measure.Unit;
+
+/**
+ * One ounce for another where an ounce was asked for or shown: avoirdupois, troy, or a fluid ounce filled with water at 1
+ * g/mL.
+ */
+final class OunceExchanged implements SlipModel {
+
+    private static final Map<String, Ratio> GRAMS = Map.of(
+            "oz", FormulationUnits.factorOf(FormulationUnits.OUNCE),
+            "oz t", FormulationUnits.factorOf(FormulationUnits.TROY_OUNCE),
+            "US fl oz", FormulationUnits.factorOf(FormulationUnits.US_FLUID_OUNCE),
+            "imp fl oz", FormulationUnits.factorOf(FormulationUnits.IMPERIAL_FLUID_OUNCE));
+
+    @Override
+    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
+        Stream<Hypothesis> asked = meant(claim)
+                .flatMap(unit -> others(unit)
+                        .map(other -> Hypothesis.scaled(
+                                Slip.OUNCE_EXCHANGED,
+                                unit + " → " + other,
+                                right,
+                                GRAMS.get(other).dividedBy(GRAMS.get(unit)))));
+        Stream<Hypothesis> shown = shownIn(claim)
+                .flatMap(unit -> others(unit)
+                        .map(other -> Hypothesis.scaled(
+                                Slip.OUNCE_EXCHANGED,
+                                other + " → " + unit,
+                                right,
+                                GRAMS.get(unit).dividedBy(GRAMS.get(other)))));
+        return Stream.concat(asked, shown);
+    }
+
+    private static Stream<String> others(String unit) {
+        return GRAMS.keySet().stream().filter(other -> !other.equals(unit)).sorted();
+    }
+
+    /** The ounce the size was given in: a weight stays a weight, a volume is not its business. */
+    private static Stream<String> meant(Claim claim) {
+        if (claim.size() instanceof ClaimedSize.OfMass size) {
+            return ounce(size.mass().getUnit());
+        }
+        return claim.size() instanceof ClaimedSize.OfPacks packs
+                ? ounce(packs.fillMass().getUnit())
+                : Stream.empty();
+    }
+
+    private static Stream<String> shownIn(Claim claim) {
+        List<String> units = claim.figures().values().stream()
+                .map(figure -> FormulationUnits.symbolOf(figure.unit()))
+                .distinct()
+                .toList();
+        return units.size() == 1 ? units.stream().filter(GRAMS::containsKey) : Stream.empty();
+    }
+
+    private static Stream<String> ounce(Unit<?> unit) {
+        return Stream.of(FormulationUnits.symbolOf(unit)).filter(GRAMS::containsKey);
+    }
+}

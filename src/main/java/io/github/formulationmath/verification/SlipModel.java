@@ -1,0 +1,32 @@
+package io.github.formulationmath.verification;
+
+import io.github.formulationmath.number.Ratio;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Computes the figures that a slip would lead to. */
+interface SlipModel {
+
+    /** All slips that are looked for. */
+    List<SlipModel> ALL = List.of(
+            new WrongWhole(),
+            new PartsAsPercent(),
+            new MillilitresAsGrams(),
+            new OunceExchanged(),
+            new FluidOunceExchanged(),
+            new RoundedTwice(),
+            new Truncated(),
+            new OverageSlips(),
+            new RestNotAdjusted(),
+            new StrengthIgnored(),
+            new AlkaliExchanged(),
+            new DensityInverted());
+
+    /**
+     * The slip in each way it can be made with this claim; none if the claim offers no place for it.
+     *
+     * @param claim what was asked
+     * @param right the right masses of the lines in grams
+     */
+    Stream<Hypothesis> figures(Claim claim, List<Ratio> right);
+}

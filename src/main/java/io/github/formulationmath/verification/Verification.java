@@ -1,0 +1,218 @@
+package io.github.formulationmath.verification;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitReport;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Symbol;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
+
+/**
+ * A claim held against our own calculation. As a result it is the largest deviation of a figure, in grams.
+ *
+ * <p>Example: of a lotion at 12 % oil phase and 400 g, a calculator that shows 1.9 g for 4 % of an oil took the 4 % of the
+ * oil phase (48 g · 4 % = 1.92 g) instead of the batch (16 g); {@link #diagnosis()} names {@link Slip#WRONG_WHOLE}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Verification implements Explained {
+
+    private static final Symbol LARGEST = Symbol.of("Δmax", "largest-deviation", Kind.MASS);
+
+    private final Claim claim;
+    private final Batch batch;
+    private final List<FigureCheck> figures;
+    private final Diagnosis diagnosis;
+
+    private Verification(Claim claim) {
+        this.claim = claim;
+        this.batch = claim.batch();
+        this.figures = FigureChecks.of(claim, batch);
+        List<Ratio> right = batch.lines().stream().map(BatchLine::result).toList();
+        this.diagnosis = agrees() ? Diagnosis.none() : Diagnosis.of(claim, right);
+    }
+
+    /**
+     * Verifies a claim.
+     *
+     * @param claim the claim, with at least one figure
+     * @return the outcome
+     * @throws IllegalArgumentException if the claim has no figures
+     */
+    public static Verification of(Claim claim) {
+        if (Objects.requireNonNull(claim, "claim").figures().isEmpty()) {
+            throw new IllegalArgumentException(
+                    "the claim about \"" + claim.formula().name() + "\" has no figures: give at least one");
+        }
+        return new Verification(claim);
+    }
+
+    /**
+     * The claim.
+     *
+     * @return what was verified
+     */
+    public Claim claim() {
+        return claim;
+    }
+
+    /**
+     * Our batch.
+     *
+     * @return the batch as it should be
+     */
+    public Batch batch() {
+        return batch;
+    }
+
+    /**
+     * The figures, one by one.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<FigureCheck> figures() {
+        return figures;
+    }
+
+    /**
+     * Whether all figures agree, be it as rounded.
+     *
+     * @return false if at least one disagrees
+     */
+    public boolean agrees() {
+        return figures.stream().noneMatch(check -> check.agreement() == Agreement.DISAGREES);
+    }
+
+    /**
+     * The figure that is off the most.
+     *
+     * @return the check with the largest deviation in grams
+     */
+    public FigureCheck largestError() {
+        return figures.stream()
+                .max(Comparator.comparing(check -> check.result().abs()))
+                .orElseThrow(() -> new IllegalStateException("no figures"));
+    }
+
+    /**
+     * What the figures add up to.
+     *
+     * @return the sum; volumes count by the densities of their ingredients
+     */
+    public Amount<Mass> sum() {
+        return Amount.grams(figures.stream()
+                .map(check -> check.result().plus(check.line().result()))
+                .reduce(Ratio.ZERO, Ratio::plus));
+    }
+
+    /**
+     * Whether the figures add up to the batch that was asked for, exactly; only a claim with a figure for each line can.
+     *
+     * @return true if they do
+     */
+    public boolean closes() {
+        return isComplete() && sum().equals(Amount.grams(batch.result()));
+    }
+
+    /**
+     * Whether each line of the formula has a figure.
+     *
+     * @return true if none is missing
+     */
+    public boolean isComplete() {
+        return figures.size() == batch.lines().size();
+    }
+
+    /**
+     * Whether the total that was shown is the batch, to its last digit.
+     *
+     * @return true also if no total was shown
+     */
+    public boolean totalAgrees() {
+        return claim.total()
+                .map(total -> {
+                    Ratio shown = batch.result().dividedBy(total.unitSize());
+                    return Hypothesis.Display.NEAREST.mayShow(shown, total.lastDigit(), total.number());
+                })
+                .orElse(true);
+    }
+
+    /**
+     * What would explain the figures.
+     *
+     * @return the causes, if the figures disagree and known slips reproduce them
+     */
+    public Diagnosis diagnosis() {
+        return diagnosis;
+    }
+
+    /**
+     * Checks limits against their figures, as if they had been weighed out so. The result defers to the law in force and a
+     * qualified safety assessment.
+     *
+     * @param checker the limits and the kind of product
+     * @return the report on the masses claimed
+     * @throws IllegalStateException if a line has no figure or a figure of 0, so that their product is not known
+     */
+    public LimitReport limits(LimitChecker checker) {
+        return Objects.requireNonNull(checker, "checker").check(asClaimed());
+    }
+
+    private Formula asClaimed() {
+        if (!isComplete()) {
+            throw new IllegalStateException("the claim has " + figures.size() + " figures for "
+                    + batch.lines().size() + " lines: limits need them all");
+        }
+        MassFormula masses = Formula.inMasses(claim.formula().name());
+        for (Phase phase : claim.formula().phases()) {
+            masses.phase(phase.name());
+            for (FormulaLine line : phase.lines()) {
+                FigureCheck check = figures.get(line.position() - 1);
+                if (check.figure().number().isZero()) {
+                    throw new IllegalStateException(
+                            line.name() + " has the figure " + check.figure() + ": limits need more than 0");
+                }
+                masses.line(
+                        line.ingredient(),
+                        Amount.grams(check.result().plus(check.line().result())));
+            }
+        }
+        return masses.build();
+    }
+
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.largest-deviation");
+    }
+
+    @Override
+    public Ratio result() {
+        return largestError().result().abs();
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r) {
+        List<V> sizes =
+                figures.stream().map(check -> r.absolute(r.known(check))).toList();
+        return r.named(LARGEST, r.maximum(sizes));
+    }
+
+    /** The claim, whether it agrees, and the diagnosis. */
+    @Override
+    public String toString() {
+        return claim + ": " + (agrees() ? "agrees" : diagnosis.toString());
+    }
+}
