@@ -69,7 +69,7 @@ public final class Claim implements Serializable {
     }
 
     /**
-     * Reads a claim from comma-separated values, as {@code docs/verification.md} describes them.
+     * Reads a claim from comma-separated values, as {@code docs/verifying.md} describes them.
      *
      * @param reader the text
      * @return the claim
@@ -206,14 +206,17 @@ public final class Claim implements Serializable {
     }
 
     /**
-     * How finely a figure was rounded: to the step of the balance if every figure lies on it and shows no less, else to its
-     * last digit.
+     * How finely a figure was rounded: to its last digit; on a balance that every figure fits, to the step of its display,
+     * whatever zeros were left out behind the point.
      */
     Ratio step(Figure figure) {
         if (balance == null || !figures.values().stream().allMatch(f -> liesOn(f, balance))) {
             return figure.lastDigit();
         }
-        return balance.gramsPerDivision().dividedBy(figure.unitSize()).max(figure.lastDigit());
+        Ratio finest = figures.values().stream()
+                .map(f -> f.lastDigit().times(f.unitSize()))
+                .reduce(figure.lastDigit().times(figure.unitSize()), Ratio::min);
+        return balance.gramsPerDivision().max(finest).dividedBy(figure.unitSize());
     }
 
     private static boolean liesOn(Figure figure, Balance balance) {

@@ -14,7 +14,9 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Report;
 import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.working.Wording;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -191,6 +193,31 @@ public final class Verification implements Explained {
             }
         }
         return masses.build();
+    }
+
+    /**
+     * The outcome in words.
+     *
+     * @param wording the words
+     * @return a report to print as text, Markdown or HTML
+     */
+    public Report report(Wording wording) {
+        return new VerificationReport(this, wording).report();
+    }
+
+    /**
+     * The outcome in words, with limits under their figures.
+     *
+     * @param wording the words
+     * @param limits what {@link #limits(LimitChecker)} found
+     * @return a report to print as text, Markdown or HTML
+     */
+    public Report report(Wording wording, LimitReport limits) {
+        Report report = report(wording).heading(wording.text(Phrase.of("verification.limits")));
+        for (String line : limits.describe(wording)) {
+            report = report.paragraph(line);
+        }
+        return report;
     }
 
     @Override

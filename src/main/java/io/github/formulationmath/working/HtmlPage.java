@@ -36,15 +36,22 @@ final class HtmlPage implements Page {
         this.level = level;
     }
 
+    /** Everything up to the first words of a page. */
+    static void open(StringBuilder out, String language, String title) {
+        out.append("<!DOCTYPE html>\n<html lang=\"")
+                .append(Escape.html(language))
+                .append("\">\n<head>\n");
+        out.append("<meta charset=\"utf-8\"/>\n");
+        out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+        out.append("<title>").append(Escape.html(title)).append("</title>\n");
+        out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
+    }
+
     @Override
     public void question(String question) {
         String language = Escape.html(words.say("language"));
         if (wholePage) {
-            out.append("<!DOCTYPE html>\n<html lang=\"").append(language).append("\">\n<head>\n");
-            out.append("<meta charset=\"utf-8\"/>\n");
-            out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
-            element("title", question);
-            out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
+            open(out, words.say("language"), question);
         }
         out.append("<article")
                 .append(wholePage ? "" : " lang=\"" + language + "\"")

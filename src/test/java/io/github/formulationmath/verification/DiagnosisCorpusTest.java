@@ -3,6 +3,8 @@ package io.github.formulationmath.verification;
 import static io.github.formulationmath.support.Golden.assertSameAsFile;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -96,9 +98,9 @@ class DiagnosisCorpusTest {
     }
 
     private static int atLeast(String share, int of) {
-        return new java.math.BigDecimal(share)
-                .multiply(java.math.BigDecimal.valueOf(of))
-                .setScale(0, java.math.RoundingMode.CEILING)
+        return new BigDecimal(share)
+                .multiply(BigDecimal.valueOf(of))
+                .setScale(0, RoundingMode.CEILING)
                 .intValueExact();
     }
 
@@ -109,13 +111,17 @@ class DiagnosisCorpusTest {
         lines.add(
                 "Written and checked by the build (`DiagnosisCorpusTest`): claims made at random from fixed seeds, each");
         lines.add(
-                "with one slip that shows in at least one figure; the figures are worked out by an arithmetic of their");
+                "with one slip that shows, that is, at least one figure is not the right number rounded, and the figures");
         lines.add(
-                "own. *Alone*: the slip is the only cause named. *First*: several slips reproduce all figures within");
-        lines.add("their rounding, and the right one comes closest. *Among*: it is one of them, another comes closer.");
+                "are not those of a right plan whose total was closed. The figures are worked out by an arithmetic of");
+        lines.add("their own. *Alone*: the slip is the only cause named. *First*: several slips reproduce all figures");
+        lines.add("within their rounding, and the right one comes closest. *Among*: it is one of them, another comes");
         lines.add(
-                "*Next best*: it is not named but told as next best. *Taken along* lists the slips that these figures");
-        lines.add("could not tell apart from the right one, or that were named instead of it, with their number.");
+                "closer. *Next best*: it is not named but told as next best. *Taken along* lists the slips that these");
+        lines.add(
+                "figures could not tell apart from the right one, or that were named instead of it, with their number.");
+        lines.add("The claims are ours: they show that the slips are told apart, not how often people make them. See");
+        lines.add("[how to check the figures of another calculator](verifying.md).");
         lines.add("");
         lines.add("| slip made | claims | alone | first | among | next best | not found | taken along |");
         lines.add("| --- | --: | --: | --: | --: | --: | --: | --- |");

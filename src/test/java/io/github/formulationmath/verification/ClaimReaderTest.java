@@ -1,0 +1,151 @@
+package io.github.formulationmath.verification;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import io.github.formulationmath.quantity.Amount;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ClaimReaderTest {
+
+    private static final String TEXT = """
+            record,group,name,value,figure
+            formula,,"Wash, mild",percent,
+            size,,packs,12,
+            size,,fill mass,50 g,
+            size,,overage,5 %,
+            balance,,readability,0.1 g,
+            balance,,capacity,2000 g,
+            part,Betaine 30,Cocamidopropyl Betaine,30 %,
+            part,Betaine 30,Aqua,70 %,
+            density,,Betaine 30,1.05 g/mL,
+            line,water,Aqua,q.s.,498.0 g
+            line,water,Betaine 30,20 %,120.0 g
+            line,care,"Panthenol ""5"" D",2 %,12.0 g
+            total,,,,630 g
+            """;
+
+    private static Claim read(String text) {
+        try {
+            return Claim.read(new StringReader(text));
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void aTableIsAClaim() {
+        Claim claim = read(TEXT);
+        assertThat(claim.formula().name()).isEqualTo("Wash, mild");
+        assertThat(claim.formula().line("Betaine 30").ingredient().parts()).hasSize(2);
+        assertThat(claim.formula().line("Betaine 30").ingredient().density()).isPresent();
+        assertThat(claim.formula().phases()).hasSize(2);
+        assertThat(claim.formula().line("Panthenol \"5\" D").phase()).isEqualTo("care");
+        assertThat(claim.batch().mass()).isEqualTo(Amount.mass("630 g"));
+        assertThat(claim.balance()).isPresent();
+        assertThat(claim.total()).contains(Figure.parse("630 g"));
+        // Left out: 600 g of which 78 % are 468 g. The water figure is neither, so no slip explains all.
+        Verification verification = Verification.of(claim);
+        assertThat(verification.totalAgrees()).isTrue();
+        assertThat(verification.diagnosis().runnerUp()).hasValueSatisfying(cause -> {
+            assertThat(cause.slip()).isEqualTo(Slip.OVERAGE_LEFT_OUT);
+            assertThat(cause.missed()).hasSize(1);
+        });
+    }
+
+    /** The example in the documentation is a claim with its overage left out. */
+    @Test
+    void theDocumentedTableIsAClaim() throws IOException {
+        String page = Files.readString(Path.of("docs", "verifying.md"));
+        int from = page.indexOf("record,group");
+        Verification verification = Verification.of(read(page.substring(from, page.indexOf("```", from))));
+        assertThat(verification.diagnosis().causes().stream().map(Cause::slip)).containsExactly(Slip.OVERAGE_LEFT_OUT);
+        assertThat(verification.totalAgrees()).isFalse();
+    }
+
+    @Test
+    void otherKindsAndLineEnds() {
+        String parts = "record,group,name,value,figure\r\nformula,,p,parts,\r\nsize,,volume,500 mL,\r\n"
+                + "size,,density,0.95 g/mL,\r\nline,A,Oil,3,356.3 g\r\nline,A,Wax,1,\r\n";
+        assertThat(read(parts).batch().mass()).isEqualTo(Amount.mass("475 g"));
+        assertThat(read(parts).figures()).hasSize(1);
+        String masses = "record,group,name,value,figure\nformula,,m,masses,\nsize,,mass,10 oz,\nline,A,Oil,30 g,2.5 oz";
+        assertThat(read(masses).formula().lines()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '~',
+            value = {
+                "record,group~Record,group~1~1~first line",
+                "formula,,~formular,,~2~1~record is",
+                "percent,~percents,~2~23~percent, parts or masses",
+                "size,,packs,12,~size,,packs,12~3~1~has 4 fields",
+                "size,,packs,12,~size,,packs,1.5,~3~13~whole number",
+                "size,,packs,12,~size,,packs,0,~3~13~at least one",
+                "size,,packs,12,~size,,boxes,12,~3~13~not known",
+                "size,,packs,12,~size,,fill mass,12 g,~4~1~stands twice",
+                "50 g~50 grm~4~17~grm",
+                "5 %~five~5~15~five",
+                "0.1 g~0 g~6~22~0 g",
+                "30 %~130 %~8~40~130 %",
+                "1.05~0~10~21~0 g/mL",
+                "20 %,120.0 g~20 %,120.0~12~28~plain decimal",
+                "20 %,120.0 g~-20 %,120.0 g~12~23~-20",
+                "line,care~line,water\"~13~11~quote inside",
+                "\"Panthenol \"\"5\"\" D\"~\"Panthenol~13~11~never closed",
+                "\"Panthenol \"\"5\"\" D\"~\"P\"x~13~14~comma or the end",
+                "2 %~200 %~13~31~200",
+                "630 g~630 mL~14~10~must be a mass",
+                "q.s.~70 %~14~1~92 %"
+            })
+    void errorsSayWhere(String right, String wrong, int line, int column, String message) {
+        String text = TEXT.replace(right, wrong);
+        assertThat(text).isNotEqualTo(TEXT);
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(text))
+                .withMessageStartingWith("line " + line + ", column " + column + ": ")
+                .withMessageContaining(message)
+                .satisfies(e -> {
+                    assertThat(e.line()).isEqualTo(line);
+                    assertThat(e.column()).isEqualTo(column);
+                });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"formula", "size", "balance"})
+    void whatIsMissingIsNamed(String record) {
+        String text = TEXT.replaceFirst("(?m)^" + record + ".*\n", "");
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(text))
+                .withMessageContaining("ends without a row for");
+    }
+
+    @Test
+    void nothingIsTooLongToRefuse() {
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read("x".repeat(2_000_000)))
+                .withMessageContaining("longer than");
+        assertThatExceptionOfType(ClaimFormatException.class).isThrownBy(() -> read(""));
+    }
+
+    @Property(tries = 500)
+    void anyTextIsReadOrRefusedWithItsPlace(@ForAll String garbage, @ForAll int at) {
+        int cut = Math.floorMod(at, TEXT.length());
+        String text = TEXT.substring(0, cut) + garbage + TEXT.substring(cut);
+        try {
+            read(text);
+        } catch (ClaimFormatException e) {
+            assertThat(e.line()).isPositive();
+            assertThat(e.column()).isPositive();
+        }
+    }
+}

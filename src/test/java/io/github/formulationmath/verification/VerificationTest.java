@@ -1,0 +1,252 @@
+package io.github.formulationmath.verification;
+
+import static io.github.formulationmath.support.Golden.assertGolden;
+import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.limit.DecisionRule;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitTable;
+import io.github.formulationmath.limit.Product;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.planning.PlannedLine;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.support.HtmlChecks;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Report;
+import io.github.formulationmath.working.Wording;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class VerificationTest {
+
+    private static final Formula LOTION = Formula.inPercent("Oat lotion")
+            .phase("water")
+            .quantitySufficient("Aqua")
+            .line("Glycerin", "3 %")
+            .phase("oil")
+            .line("Avena Sativa Kernel Oil", "12 %")
+            .line("Glyceryl Stearate SE", "5 %")
+            .build();
+    private static final ClaimedSize SIZE = new ClaimedSize.OfMass(Amount.mass("400 g"));
+
+    private static Claim claim(String... figures) {
+        Claim claim = Claim.about(LOTION, SIZE);
+        for (int i = 0; i < figures.length; i++) {
+            claim = claim.figure(LOTION.lines().get(i), Figure.parse(figures[i]));
+        }
+        return claim;
+    }
+
+    /** Shares of the oil phase of 68 g: 12 % is 8.16 g, 5 % is 3.4 g. Worked by hand. */
+    @Test
+    void sharesOfTheWrongWhole() {
+        Verification verification =
+                Verification.of(claim("320.0 g", "12.0 g", "8.2 g", "3.4 g").total("400 g"));
+        assertThat(verification.agrees()).isFalse();
+        assertThat(verification.figures().stream().map(FigureCheck::agreement))
+                .containsExactly(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES);
+        assertThat(verification.largestError().line().name()).isEqualTo("Avena Sativa Kernel Oil");
+        assertThat(verification.result()).isEqualTo(Ratio.parse("39.8"));
+        assertThat(verification.diagnosis().causes()).singleElement().satisfies(cause -> {
+            assertThat(cause.slip()).isEqualTo(Slip.WRONG_WHOLE);
+            assertThat(cause.detail()).isEqualTo("oil");
+            assertThat(cause.explainsAll()).isTrue();
+        });
+        assertThat(verification.diagnosis().runnerUp()).isPresent();
+        assertThat(verification.closes()).isFalse();
+        assertThat(verification.totalAgrees()).isTrue();
+        assertThat(verification.sum()).isEqualTo(Amount.mass("343.6 g"));
+        assertReports("wrong-whole", verification.report(Wording.english()));
+    }
+
+    private static void assertReports(String name, Report report) {
+        assertGolden("verification/" + name + ".txt", report.text());
+        assertGolden("verification/" + name + ".md", report.markdown());
+        String html = report.html(Wording.english());
+        assertGolden("verification/" + name + ".html", html);
+        HtmlChecks.assertAccessible(html);
+    }
+
+    @Test
+    void rightFiguresNeedNoExplanation() {
+        Verification verification = Verification.of(claim("320 g", "12 g", "48.0 g", "20.00 g"));
+        assertThat(verification.agrees()).isTrue();
+        assertThat(verification.closes()).isTrue();
+        assertThat(verification.result()).isEqualTo(Ratio.ZERO);
+        assertThat(verification.diagnosis().causes()).isEmpty();
+        assertThat(verification.diagnosis().runnerUp()).isEmpty();
+        assertReports("right", verification.report(Wording.english()));
+    }
+
+    @Test
+    void noSlipExplainsEverything() {
+        Verification verification = Verification.of(claim("320 g", "13 g", "48 g", "99 g"));
+        assertThat(verification.diagnosis()).hasToString("no known slip explains this");
+        assertThat(verification.diagnosis().isUnique()).isFalse();
+        assertReports("unexplained", verification.report(Wording.english()));
+    }
+
+    /** 1 oz t is 31.1034768 g and 1 US fl oz of water 29.57 g: on a coarse display, told by the figures or not at all. */
+    @Test
+    void whatCannotBeToldApartIsSaid() {
+        Formula two = Formula.inPercent("two")
+                .line("Aqua", "50 %")
+                .line("Glycerin", "50 %")
+                .build();
+        ClaimedSize packs = new ClaimedSize.OfPacks(10, Amount.mass("10 g"), MassFraction.ofPercent("10"));
+        Verification verification =
+                Verification.of(Claim.about(two, packs).figure("Aqua", "50 g").figure("Glycerin", "50 g"));
+        assertThat(verification.diagnosis().causes().get(0).slip()).isEqualTo(Slip.OVERAGE_LEFT_OUT);
+        Ingredient thick = Ingredient.of("Syrup").withDensity(Density.ofGramsPerMillilitre("1.1"));
+        Formula syrups = Formula.inPercent("syrups")
+                .line(thick, "50 %")
+                .line(Ingredient.of("Syrup B").withDensity(Density.ofGramsPerMillilitre("1.1")), "50 %")
+                .build();
+        Verification both = Verification.of(
+                Claim.about(syrups, packs).figure("Syrup", "50 g").figure("Syrup B", "50 g"));
+        assertThat(both.diagnosis().causes().stream().map(Cause::slip))
+                .containsExactlyInAnyOrder(Slip.MILLILITRES_AS_GRAMS, Slip.OVERAGE_LEFT_OUT);
+        assertThat(both.diagnosis().isUnique()).isFalse();
+        assertThat(both.report(Wording.english()).text()).contains("cannot tell them apart");
+    }
+
+    @Test
+    void exchangedAlkaliIsWarnedOf() {
+        Formula soap = Formula.inMasses("Bar")
+                .line("Olea Europaea Fruit Oil", "500 g")
+                .line("Aqua", "150 g")
+                .line("Sodium Hydroxide", "67.7 g")
+                .build();
+        Claim claim = Claim.about(soap, new ClaimedSize.OfMass(Amount.mass("717.7 g")))
+                .figure("Olea Europaea Fruit Oil", "500.0 g")
+                .figure("Aqua", "150.0 g")
+                .figure("Sodium Hydroxide", "95.0 g");
+        Verification verification = Verification.of(claim);
+        assertThat(verification.diagnosis().causes().get(0).slip()).isEqualTo(Slip.ALKALI_EXCHANGED);
+        assertThat(verification.report(Wording.english()).text()).contains("Do not make this");
+    }
+
+    @Property(tries = 100)
+    void planThatClosesAgrees(@ForAll @IntRange(min = 20, max = 900) int grams) {
+        Batch batch = Batch.of(LOTION, BatchSize.ofMass(grams + ".3 g"));
+        for (Closure closure : Closure.values()) {
+            WeighingPlan plan = WeighingPlan.of(
+                    batch, Bench.of(Balance.of("0.2 g", "5000 g")).closing(closure));
+            Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass(grams + ".3 g")))
+                    .on(Balance.of("0.2 g", "5000 g"));
+            for (PlannedLine line : plan.lines()) {
+                claim = claim.figure(
+                        line.target().line(),
+                        Figure.parse(
+                                line.reading().in(io.github.formulationmath.quantity.FormulationUnits.GRAM) + " g"));
+            }
+            Verification verification = Verification.of(claim);
+            assertThat(verification.agrees()).as("%s %s", claim, closure).isTrue();
+            assertThat(verification.diagnosis().causes()).isEmpty();
+        }
+    }
+
+    @Test
+    void everyDeviationShowsItsWorking() {
+        Verification verification = Verification.of(claim("320.1 g", "12 g", "8.2 g", "3.4 g"));
+        assertSelfChecking(verification);
+        verification.figures().forEach(check -> assertSelfChecking(check));
+        Ingredient oil = Ingredient.of("Oil").withDensity(Density.ofGramsPerMillilitre("0.92"));
+        Formula formula =
+                Formula.inPercent("f").line(oil, "50 %").line("Aqua", "50 %").build();
+        Verification volumes = Verification.of(
+                Claim.about(formula, SIZE).figure("Oil", "184 mL").figure("Aqua", "200 g"));
+        assertSelfChecking(volumes);
+        assertThat(volumes.diagnosis().causes().get(0).slip()).isEqualTo(Slip.DENSITY_INVERTED);
+        assertThat(volumes.largestError().toString()).contains("Oil 184 mL: disagrees, ours 5000/23 mL");
+    }
+
+    @Property(tries = 60)
+    void randomClaimsShowTheirWorking(@ForAll long seed) {
+        Slip slip = Slip.values()[(int) Math.floorMod(seed, (long) Slip.values().length)];
+        Verification verification = Verification.of(RandomClaims.with(slip, seed % 100_000));
+        assertSelfChecking(verification);
+        HtmlChecks.parse(verification.report(Wording.english()).html(Wording.english()));
+        assertThat(verification.report(Wording.english()).text().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    /** Phenoxyethanol is allowed up to 1.0 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
+    @Test
+    void limitsAreCheckedUnderTheirFigures() {
+        Formula kept = Formula.inPercent("kept")
+                .quantitySufficient("Aqua")
+                .line("Phenoxyethanol", "0.9 %")
+                .build();
+        Claim claim = Claim.about(kept, new ClaimedSize.OfMass(Amount.mass("100 g")))
+                .figure("Aqua", "90.0 g")
+                .figure("Phenoxyethanol", "9.0 g");
+        LimitChecker checker =
+                LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.simpleAcceptance());
+        Verification verification = Verification.of(claim);
+        assertThat(verification.limits(checker).verdicts())
+                .anyMatch(verdict -> verdict.conformity().toString().contains("EXCEED"));
+        assertThat(verification
+                        .report(Wording.english(), verification.limits(checker))
+                        .text())
+                .contains("Limits under these figures")
+                .contains("Phenoxyethanol");
+        Claim half = Claim.about(kept, SIZE).figure("Aqua", "90 g");
+        assertThatIllegalStateException()
+                .isThrownBy(() -> Verification.of(half).limits(checker))
+                .withMessageContaining("1 figures for 2 lines");
+        Claim nothing = half.figure("Phenoxyethanol", "0 g");
+        assertThatIllegalStateException()
+                .isThrownBy(() -> Verification.of(nothing).limits(checker))
+                .withMessageContaining("more than 0");
+    }
+
+    @Test
+    void whatIsNoClaimIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Verification.of(Claim.about(LOTION, SIZE)))
+                .withMessageContaining("no figures");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> claim("1 g").figure("Aqua", "2 g"))
+                .withMessageContaining("has a figure already");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> claim().figure("Aqua", "2 mL"))
+                .withMessageContaining("no density");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> claim().total("2 mL"))
+                .withMessageContaining("must be a mass");
+        Formula other = Formula.inPercent("other").line("Aqua", "100 %").build();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> claim().figure(other.lines().get(0), Figure.parse("1 g")))
+                .withMessageContaining("is not a line of");
+        for (String text : List.of("", "12", "12g", "1e3 g", "1/2 g", "-1 g", "12 stone", "12,5 g", "1.5.2 g")) {
+            assertThatIllegalArgumentException().as(text).isThrownBy(() -> Figure.parse(text));
+        }
+        assertThatNullPointerException().isThrownBy(() -> Verification.of(null)).withMessage("claim");
+    }
+
+    @Test
+    void figuresKeepTheirDigits() {
+        Figure figure = Figure.parse("12.50 oz");
+        assertThat(figure.lastDigit()).isEqualTo(Ratio.parse("0.01"));
+        assertThat(figure).hasToString("12.50 oz").isEqualTo(Figure.parse("12.50 oz"));
+        assertThat(figure).isNotEqualTo(Figure.parse("12.5 oz")).hasSameHashCodeAs(Figure.parse("12.50 oz"));
+        assertThat(figure.isVolume()).isFalse();
+        assertThat(Figure.parse("2 US fl oz").isVolume()).isTrue();
+    }
+}
