@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import java.util.Objects;
 import java.util.function.Function;
 
 /**
@@ -22,7 +23,7 @@ record Cell(String text, int line, int column) {
         } catch (ClaimFormatException e) {
             throw e;
         } catch (IllegalArgumentException e) {
-            throw wrong(e.getMessage());
+            throw wrong(Objects.requireNonNullElse(e.getMessage(), "it cannot be read"));
         }
     }
 }

@@ -36,14 +36,14 @@ public final class Claim implements Serializable {
     private final Formula formula;
     private final ClaimedSize size;
     private final @Nullable Balance balance;
-    private final LinkedHashMap<Integer, Figure> figures;
+    private final Map<Integer, Figure> figures;
     private final @Nullable Figure total;
 
     private Claim(
             Formula formula,
             ClaimedSize size,
             @Nullable Balance balance,
-            LinkedHashMap<Integer, Figure> figures,
+            Map<Integer, Figure> figures,
             @Nullable Figure total) {
         this.formula = formula;
         this.size = size;
@@ -108,7 +108,7 @@ public final class Claim implements Serializable {
             throw new IllegalArgumentException("the figure of " + line.name() + " is the volume " + figure
                     + ", and the ingredient has no density: give it one with withDensity");
         }
-        LinkedHashMap<Integer, Figure> more = new LinkedHashMap<>(figures);
+        Map<Integer, Figure> more = new LinkedHashMap<>(figures);
         if (more.put(line.position(), figure) != null) {
             throw new IllegalArgumentException(line.name() + " has a figure already: give each line one");
         }

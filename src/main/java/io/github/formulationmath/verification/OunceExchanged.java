@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import javax.measure.Unit;
 
@@ -27,15 +28,19 @@ final class OunceExchanged implements SlipModel {
                                 Slip.OUNCE_EXCHANGED,
                                 unit + " → " + other,
                                 right,
-                                GRAMS.get(other).dividedBy(GRAMS.get(unit)))));
+                                grams(other).dividedBy(grams(unit)))));
         Stream<Hypothesis> shown = shownIn(claim)
                 .flatMap(unit -> others(unit)
                         .map(other -> Hypothesis.scaled(
                                 Slip.OUNCE_EXCHANGED,
                                 other + " → " + unit,
                                 right,
-                                GRAMS.get(unit).dividedBy(GRAMS.get(other)))));
+                                grams(unit).dividedBy(grams(other)))));
         return Stream.concat(asked, shown);
+    }
+
+    private static Ratio grams(String unit) {
+        return Objects.requireNonNull(GRAMS.get(unit), unit);
     }
 
     private static Stream<String> others(String unit) {
