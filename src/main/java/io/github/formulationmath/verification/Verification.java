@@ -32,7 +32,7 @@ import javax.measure.quantity.Mass;
  */
 public final class Verification implements Explained {
 
-    private static final Symbol LARGEST = Symbol.of("Δmax", "largest-deviation", Kind.MASS);
+    private static final Symbol LARGEST = Symbol.of("Δmax", "largest-claim-deviation", Kind.MASS);
 
     private final Claim claim;
     private final Batch batch;
@@ -222,7 +222,7 @@ public final class Verification implements Explained {
 
     @Override
     public Phrase question() {
-        return Phrase.of("question.largest-deviation");
+        return Phrase.of("question.largest-claim-deviation");
     }
 
     @Override
