@@ -42,7 +42,7 @@ public final class Verification implements Explained {
     private Verification(Claim claim) {
         this.claim = claim;
         this.batch = claim.batch();
-        this.figures = FigureChecks.of(claim, batch);
+        this.figures = List.copyOf(FigureChecks.of(claim, batch));
         List<Ratio> right = batch.lines().stream().map(BatchLine::result).toList();
         this.diagnosis = agrees() ? Diagnosis.none() : Diagnosis.of(claim, right);
     }
