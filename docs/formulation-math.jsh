@@ -9,6 +9,7 @@ import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.record.*;
 import io.github.formulationmath.scaling.*;
 import io.github.formulationmath.sheet.*;
+import io.github.formulationmath.verification.*;
 import io.github.formulationmath.weighing.*;
 import io.github.formulationmath.working.*;
 import javax.measure.quantity.*;

@@ -12,6 +12,8 @@ import io.github.formulationmath.quantity.VolumeFraction;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.JsonBatchRecords;
+import io.github.formulationmath.verification.Claim;
+import io.github.formulationmath.verification.Verification;
 import io.github.formulationmath.working.Wording;
 import java.io.IOException;
 import java.io.StringReader;
@@ -47,6 +49,8 @@ enum FuzzTarget {
     WORDING(FuzzTarget::readWording),
 
     LIMITS_CSV(FuzzTarget::readLimits),
+
+    CLAIM_CSV(FuzzTarget::readClaim),
 
     BATCH_CODE(text -> comesBack(BatchCode.parse(text), BatchCode::parse)),
 
@@ -118,6 +122,15 @@ enum FuzzTarget {
                     "fuzz",
                     new StringReader(text.substring(0, cut)),
                     new StringReader(text.substring(Math.min(text.length(), cut + 1))));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A claim that is read can be verified, diagnosis and all. */
+    private static void readClaim(String text) {
+        try {
+            Verification.of(Claim.read(new StringReader(text))).diagnosis();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
