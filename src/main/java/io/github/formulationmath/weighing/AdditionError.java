@@ -145,7 +145,7 @@ public final class AdditionError implements Explained {
      * @return k · u in grams
      */
     public double expanded(CoverageFactor factor) {
-        return factor.factor().doubleValue() * standardUncertainty();
+        return Objects.requireNonNull(factor, "factor").factor().doubleValue() * standardUncertainty();
     }
 
     /**

@@ -343,7 +343,8 @@ public final class ErrorModel implements Serializable {
 
     @Override
     public String toString() {
-        return "repeatability " + repeatability + ", linearity " + linearity + ", calibration " + calibration
+        return "repeatability " + repeatability + ", linearity " + linearity + " " + linearityLaw + ", calibration "
+                + calibration
                 + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toString()) + ", residue "
                 + leastResidue + " to " + mostResidue + ", buoyancy " + buoyancy;
     }

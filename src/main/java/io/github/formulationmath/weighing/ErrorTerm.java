@@ -30,6 +30,9 @@ record ErrorTerm(
     /** The figures from which a term is made. */
     interface Figures {
 
+        /** What the figures are about: a balance, or a line. */
+        Subject subject();
+
         /** The scale, as a relation of given figures. */
         <V> V scale(Reckoning<V> r);
 

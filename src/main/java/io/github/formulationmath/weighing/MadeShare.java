@@ -12,6 +12,7 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A share of what was really made, y = Σ c·m / Σ m: of one line (its c is 1, all others 0), or of something that several
@@ -111,7 +112,7 @@ public final class MadeShare implements Explained {
      * @return k · u, a plain fraction
      */
     public double expanded(CoverageFactor factor) {
-        return factor.factor().doubleValue() * standardUncertainty();
+        return Objects.requireNonNull(factor, "factor").factor().doubleValue() * standardUncertainty();
     }
 
     /**
@@ -126,7 +127,7 @@ public final class MadeShare implements Explained {
         Map<ErrorSource, Ratio> sum = new EnumMap<>(ErrorSource.class);
         add(sum, errors.bySource(weights, weights), Ratio.ONE);
         add(sum, errors.bySource(weights, Weights.TOTAL), share.times(-2));
-        add(sum, errors.bySource(Weights.TOTAL, Weights.TOTAL), share.times(share));
+        add(sum, whole.variances(), share.times(share));
         sum.values().removeIf(Ratio::isZero);
         sum.replaceAll((source, variance) -> variance.dividedBy(total.times(total)));
         return new ErrorBudget(sum);

@@ -85,7 +85,7 @@ record MassRelations(
                 : r.product(r.given(COVERAGE, coverage.factor(), Source.user()), scale);
     }
 
-    private <V> V reading(Reckoning<V> r, int line) {
+    <V> V reading(Reckoning<V> r, int line) {
         return r.known(additions.get(line).reading());
     }
 
@@ -129,6 +129,9 @@ record MassRelations(
     }
 
     private <V> V sensitivity(Reckoning<V> r, Weights weights, ErrorTerm term) {
+        if (weights instanceof Weights.Total && term.loads().size() > 1) {
+            return r.known(new ScaleTotal(this, term));
+        }
         List<V> parts = new ArrayList<>();
         for (Load load : term.loads()) {
             if (!weights.of(load.line()).isZero()) {

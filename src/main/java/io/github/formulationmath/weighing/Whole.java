@@ -8,6 +8,7 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What all the shares of one whole need: worked out once, derived again when a working asks for it. */
 final class Whole {
@@ -24,6 +25,7 @@ final class Whole {
     private final List<Explained> highest;
     private final Derived total;
     private final Derived variance;
+    private final Map<ErrorSource, Ratio> variances;
 
     Whole(MassRelations relations, List<AdditionError> errors) {
         this.relations = relations;
@@ -34,6 +36,7 @@ final class Whole {
         this.box = new MassBox(relations, this);
         this.range = new TotalRange(box);
         this.total = Derived.of(Phrase.of("question.made-total"), this::total);
+        this.variances = Map.copyOf(relations.errors().bySource(Weights.TOTAL, Weights.TOTAL));
         this.variance = Derived.of(Phrase.of("question.total-variance"), this::variance);
     }
 
@@ -59,6 +62,11 @@ final class Whole {
 
     Derived variance() {
         return variance;
+    }
+
+    /** The variance of the total, source by source. */
+    Map<ErrorSource, Ratio> variances() {
+        return variances;
     }
 
     Explained estimate(int line) {

@@ -1,0 +1,62 @@
+package io.github.formulationmath.weighing;
+
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.ValueContract;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ErrorModelTest implements ValueContract<ErrorModel> {
+
+    private static final ErrorModel NONE = ErrorModel.readabilityOnly();
+
+    @Override
+    public List<ErrorModel> different() {
+        return List.of(
+                NONE,
+                NONE.withRepeatability("0.1 g"),
+                NONE.withLinearity("0.1 g"),
+                NONE.withLinearity(Amount.mass("0.1 g"), Law.TRIANGULAR),
+                NONE.withCalibration(Ratio.of(1, 1000)),
+                NONE.withTareResolution(Amount.mass("0.1 g")),
+                NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.1 g")),
+                NONE.withResidue(Amount.mass("0.1 g"), Amount.mass("0.1 g")),
+                NONE.withBuoyancy(Bounds.closed(Ratio.ZERO, Ratio.of(1, 1000))));
+    }
+
+    @Override
+    public List<ErrorModel> same() {
+        return List.of(
+                NONE.withRepeatability("1 g").withRepeatability("0 g"),
+                NONE.withRepeatability(Amount.mass("0.10 g")),
+                NONE.withLinearity(Amount.mass("0.10 g"), Law.RECTANGULAR),
+                NONE.withLinearity(Amount.mass("0.10 g"), Law.TRIANGULAR),
+                NONE.withCalibration(Ratio.parse("0.001")),
+                NONE.withTareResolution(Amount.mass("0.10 g")),
+                NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.10 g")),
+                NONE.withResidue(Amount.mass("0.10 g"), Amount.mass("0.10 g")),
+                NONE.withBuoyancy(Bounds.closed(Ratio.ZERO, Ratio.parse("0.001"))));
+    }
+
+    @Test
+    void refusals() {
+        Amount<javax.measure.quantity.Mass> negative = Amount.mass("-0.1 g");
+        Amount<javax.measure.quantity.Mass> one = Amount.mass("1 g");
+        assertThatThrownBy(() -> NONE.withRepeatability(negative)).hasMessageContaining("standardDeviation is -0.1 g");
+        assertThatThrownBy(() -> NONE.withLinearity(negative)).hasMessageContaining("halfWidth is -0.1 g");
+        assertThatThrownBy(() -> NONE.withLinearity(one, Law.NORMAL)).hasMessageContaining("law is NORMAL");
+        assertThatThrownBy(() -> NONE.withCalibration(Ratio.ONE)).hasMessageContaining("relativeStandardUncertainty");
+        assertThatThrownBy(() -> NONE.withCalibration(Ratio.of(-1)))
+                .hasMessageContaining("relativeStandardUncertainty");
+        assertThatThrownBy(() -> NONE.withTareResolution(negative)).hasMessageContaining("step is -0.1 g");
+        assertThatThrownBy(() -> NONE.withResidue(negative, one)).hasMessageContaining("least is -0.1 g");
+        assertThatThrownBy(() -> NONE.withResidue(one, Amount.mass("0.5 g"))).hasMessageContaining("exchanged");
+        assertThatThrownBy(() -> NONE.withBuoyancy(Bounds.atLeast(Ratio.ZERO)))
+                .hasMessageContaining("relativeCorrection");
+        assertThatThrownBy(() -> NONE.withBuoyancy(Bounds.closed(Ratio.of(-1), Ratio.ZERO)))
+                .hasMessageContaining("relativeCorrection");
+    }
+}

@@ -1,0 +1,79 @@
+package io.github.formulationmath.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Absurd input gets an answer in bounded time. The limits are generous: the machine may be busy. */
+class HostileWeighingTest {
+
+    private static final Balance BALANCE = Balance.of("0.01 g", "500 kg")
+            .withErrors(ErrorModel.readabilityOnly()
+                    .withLinearity("0.01 g")
+                    .withRepeatability("0.01 g")
+                    .withCalibration(Ratio.of(1, 10_000)));
+
+    /** Ten thousand lines: interval, variance and budget of every one, and of a mixture of all. */
+    @ParameterizedTest
+    @EnumSource(WeighingMethod.class)
+    void tenThousandLines(WeighingMethod method) {
+        int lines = 10_000;
+        assertTimeoutPreemptively(Duration.ofSeconds(120), () -> {
+            MadeMasses made = MadeMasses.of(IntStream.range(0, lines)
+                    .mapToObj(i -> addition("L" + i, Ratio.of(1 + i % 97, 7)).by(method))
+                    .toList());
+            Ratio shares = Ratio.ZERO;
+            for (int i = 0; i < lines; i++) {
+                MadeShare share = made.madeShare(i);
+                shares = shares.plus(share.result());
+                assertThat(share.bounds().contains(share.result())).isTrue();
+                assertThat(share.variance().result()).isEqualTo(share.budget().total());
+            }
+            assertThat(shares).isEqualTo(Ratio.ONE);
+            List<Ratio> strengths =
+                    IntStream.range(0, lines).mapToObj(i -> Ratio.of(i % 5, 5)).toList();
+            assertThat(made.shareBounds(strengths).lower().orElseThrow())
+                    .isLessThan(made.shareBounds(strengths).upper().orElseThrow());
+            assertThat(made.shareVariance(strengths).signum()).isPositive();
+        });
+    }
+
+    /** A trace of a trace, beside tonnes: exact, and cut off at 0 and 1 where the display hides everything. */
+    @ParameterizedTest
+    @EnumSource(WeighingMethod.class)
+    void lineBelowEverythingTheDisplayShows(WeighingMethod method) {
+        MadeMasses made = MadeMasses.of(List.of(
+                addition("trace", Ratio.parse("1e-300")).by(method),
+                addition("bulk", Ratio.parse("1e5")).by(method),
+                addition("none", Ratio.ZERO).by(method)));
+        Bounds trace = made.shareBounds(0);
+        assertThat(trace.lower()).contains(Ratio.ZERO);
+        assertThat(trace.contains(made.share(0))).isTrue();
+        assertThat(made.shareBounds(2).lower()).contains(Ratio.ZERO);
+        assertThat(made.shareBounds(1).upper().orElseThrow()).isLessThanOrEqualTo(Ratio.ONE);
+        assertThat(made.standardUncertainty(0)).isPositive();
+    }
+
+    /** A batch that the display hides whole: nothing is guaranteed, and that is what the interval says. */
+    @ParameterizedTest
+    @EnumSource(WeighingMethod.class)
+    void batchBelowEverythingTheDisplayShows(WeighingMethod method) {
+        MadeMasses made = MadeMasses.of(List.of(
+                addition("a", Ratio.parse("0.001")).by(method),
+                addition("b", Ratio.parse("0.002")).by(method)));
+        assertThat(made.shareBounds(0)).isEqualTo(Bounds.closed(Ratio.ZERO, Ratio.ONE));
+    }
+
+    private static Addition addition(String name, Ratio grams) {
+        Amount<javax.measure.quantity.Mass> mass = Amount.grams(grams);
+        return Addition.of(name, mass, mass, BALANCE);
+    }
+}
