@@ -54,7 +54,11 @@ public final class Addition {
             throw new IllegalArgumentException("name is blank: say what was added");
         }
         Subject subject = Subject.of(name, name);
-        return of(subject, GivenMass.target(subject, target), GivenMass.reading(subject, reading), balance);
+        return of(
+                subject,
+                GivenMass.target(subject, Objects.requireNonNull(target, "target")),
+                GivenMass.reading(subject, Objects.requireNonNull(reading, "reading")),
+                balance);
     }
 
     /**

@@ -182,12 +182,12 @@ public final class MadeMasses {
      * @throws IllegalArgumentException if there are not as many strengths as lines
      */
     public MadeShare madeShare(Subject subject, List<Ratio> strengths) {
+        Objects.requireNonNull(subject, "subject");
         List<Ratio> copy = List.copyOf(Objects.requireNonNull(strengths, "strengths"));
         if (copy.size() != size()) {
             throw new IllegalArgumentException(
                     "strengths are " + copy.size() + ": one is needed for each of the " + size() + " lines");
         }
-        Objects.requireNonNull(subject, "subject");
         return new MadeShare(whole, new Weights.PerLine(copy), subject);
     }
 

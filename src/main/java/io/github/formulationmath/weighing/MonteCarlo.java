@@ -60,11 +60,12 @@ public final class MonteCarlo {
      * @throws IllegalArgumentException if there is no input
      */
     public static MonteCarlo of(List<InputQuantity> inputs, MeasurementModel model) {
+        Objects.requireNonNull(model, "model");
         List<InputQuantity> copy = List.copyOf(Objects.requireNonNull(inputs, "inputs"));
         if (copy.isEmpty()) {
             throw new IllegalArgumentException("inputs is empty: a simulation needs at least one quantity to draw");
         }
-        return new MonteCarlo(new Draws(copy), Objects.requireNonNull(model, "model"), 1, 0.95, 2, 10_000_000);
+        return new MonteCarlo(new Draws(copy), model, 1, 0.95, 2, 10_000_000);
     }
 
     /**

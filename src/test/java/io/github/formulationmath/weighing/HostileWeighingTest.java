@@ -26,7 +26,7 @@ class HostileWeighingTest {
     @EnumSource(WeighingMethod.class)
     void tenThousandLines(WeighingMethod method) {
         int lines = 10_000;
-        assertTimeoutPreemptively(Duration.ofSeconds(120), () -> {
+        assertTimeoutPreemptively(Duration.ofSeconds(300), () -> {
             MadeMasses made = MadeMasses.of(IntStream.range(0, lines)
                     .mapToObj(i -> addition("L" + i, Ratio.of(1 + i % 97, 7)).by(method))
                     .toList());

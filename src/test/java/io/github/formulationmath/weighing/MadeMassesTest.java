@@ -97,6 +97,25 @@ class MadeMassesTest {
         assertThat(total).isEqualTo(twelfth.times(2));
     }
 
+    /** A part keeps its errors: covariances are those of the whole, and the reading below it is as uncertain as before. */
+    @Test
+    void aPartKeepsItsErrors() {
+        for (WeighingMethod method : WeighingMethod.values()) {
+            MadeMasses made = masses(KNOWN, method, "10", "20", "30", "5");
+            MadeMasses part = made.part(List.of(3, 1));
+            assertThat(part.covariance(0, 0)).isEqualTo(made.covariance(3, 3));
+            assertThat(part.covariance(0, 1)).isEqualTo(made.covariance(3, 1));
+            assertThat(part.massBounds(1)).isEqualTo(made.massBounds(1));
+            check(part.madeShare(0));
+        }
+        // 20 g and 30 g on top of 10 g: each reading hides 0.05 g and 0.08 g, the one below them too.
+        Balance crooked = TENTH.withErrors(ErrorModel.readabilityOnly().withLinearity("0.08 g"));
+        MadeMasses part =
+                masses(crooked, WeighingMethod.CUMULATIVE, "10", "20", "30").part(List.of(1, 2));
+        assertThat(part.shareBounds(0).upper()).contains(Ratio.parse("20.26").dividedBy(50));
+        assertThatThrownBy(() -> part.part(List.of(0, 0))).hasMessageContaining("twice");
+    }
+
     @Test
     void aCommonScaleCancelsFromTheShares() {
         Balance plain = TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.05 g"));

@@ -27,6 +27,8 @@ class WeighingNullsTest {
         samples.put(String.class, "1 g");
         samples.put(Ratio.class, Ratio.of(1, 10));
         samples.put(Amount.class, Amount.mass("1 g"));
+        samples.put(ErrorModel.class, BALANCE.errors());
+        samples.put(Vessel.class, Vessel.none());
         samples.put(Bounds.class, Bounds.point(Ratio.ZERO));
         samples.put(Law.class, Law.TRIANGULAR);
         samples.put(Balance.class, BALANCE);
