@@ -1,5 +1,7 @@
 package io.github.formulationmath.weighing;
 
+import java.util.Objects;
+
 /**
  * What a Monte Carlo simulation found: the law of the output quantity, as far as it was drawn.
  *
@@ -125,6 +127,7 @@ public final class MonteCarloResult {
      * @return true if it agrees with the symmetric interval
      */
     public boolean validates(CoverageInterval other) {
+        Objects.requireNonNull(other, "other");
         CoverageInterval own = symmetricInterval();
         return Math.abs(own.low() - other.low()) <= tolerance && Math.abs(own.high() - other.high()) <= tolerance;
     }

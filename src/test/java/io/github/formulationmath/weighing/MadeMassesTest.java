@@ -113,7 +113,7 @@ class MadeMassesTest {
         MadeMasses part =
                 masses(crooked, WeighingMethod.CUMULATIVE, "10", "20", "30").part(List.of(1, 2));
         assertThat(part.shareBounds(0).upper()).contains(Ratio.parse("20.26").dividedBy(50));
-        assertThatThrownBy(() -> part.part(List.of(0, 0))).hasMessageContaining("twice");
+        assertThatThrownBy(() -> part.part(List.of(0, 0))).hasMessageContaining("name each line once");
     }
 
     @Test
