@@ -90,6 +90,10 @@ public final class AirBuoyancy implements Explained {
      * @throws IllegalArgumentException if something is not denser than air
      */
     public static Bounds corrections(Density lightest, Density heaviest, Density thinnestAir, Density thickestAir) {
+        Objects.requireNonNull(lightest, "lightest");
+        Objects.requireNonNull(heaviest, "heaviest");
+        Objects.requireNonNull(thinnestAir, "thinnestAir");
+        Objects.requireNonNull(thickestAir, "thickestAir");
         List<Ratio> corners = List.of(
                 of(lightest, thinnestAir, CONVENTIONAL_WEIGHTS).correction(),
                 of(lightest, thickestAir, CONVENTIONAL_WEIGHTS).correction(),

@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
@@ -14,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 
 /** Null is refused at the door, by the name of the argument. */
@@ -52,10 +55,11 @@ class WeighingNullsTest {
     }
 
     @Test
-    void everyPublicDoorRefusesNull() throws IllegalAccessException, InterruptedException {
+    void everyPublicDoorRefusesNull() throws InterruptedException {
         MadeMasses made = MadeMasses.of(List.of(ADDITION));
         NullTester tester = new NullTester(samples());
-        int tries = 0;
+        AtomicInteger tries = new AtomicInteger();
+        SoftAssertions softly = new SoftAssertions();
         for (Object instance : List.of(
                 BALANCE,
                 BALANCE.errors(),
@@ -71,10 +75,18 @@ class WeighingNullsTest {
                 AirBuoyancy.of(Density.ofGramsPerMillilitre("1")),
                 MinimumWeight.pharmacopoeial(BALANCE),
                 WaterDensity.at(Amount.temperature("20 °C")))) {
-            tries += tester.test(instance.getClass(), instance);
+            softly.check(() -> tries.addAndGet(tester.test(instance.getClass(), instance)));
         }
-        tries += tester.test(AccuracyClass.class, AccuracyClass.III);
-        tries += tester.test(NumericalTolerance.class, null);
-        assertThat(tries).isGreaterThan(50);
+        // Not the whole enum: the words of its valueOf are the JDK's.
+        Amount<javax.measure.quantity.Mass> gram = Amount.mass("1 g");
+        assertThatNullPointerException()
+                .isThrownBy(() -> AccuracyClass.III.permissibleError(null, gram))
+                .withMessage("load");
+        assertThatNullPointerException()
+                .isThrownBy(() -> AccuracyClass.III.allows(gram, null))
+                .withMessage("interval");
+        softly.check(() -> tries.addAndGet(tester.test(NumericalTolerance.class, null)));
+        softly.assertAll();
+        assertThat(tries.get()).isGreaterThan(50);
     }
 }
