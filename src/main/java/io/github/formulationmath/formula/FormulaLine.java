@@ -138,7 +138,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
 
     @Override
     public int hashCode() {
-        return Objects.hash(position, phase, ingredient, fraction);
+        return Objects.hash(position, phase, ingredient, amount, fraction);
     }
 
     @Override

@@ -128,6 +128,6 @@ public final class Bench implements Serializable {
 
     @Override
     public String toString() {
-        return balance + ", " + vessel + ", " + closure;
+        return balance + ", " + vessel + ", " + closure + (density == null ? "" : ", " + density);
     }
 }

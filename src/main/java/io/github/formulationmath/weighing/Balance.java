@@ -216,6 +216,8 @@ public final class Balance implements Serializable {
 
     @Override
     public String toString() {
-        return "balance " + (name.isEmpty() ? "" : name + " ") + "d = " + readability + ", capacity " + capacity;
+        return "balance " + (name.isEmpty() ? "" : name + " ") + "d = " + readability + ", capacity " + capacity
+                + (minimumLoad.isZero() ? "" : ", minimum load " + minimumLoad)
+                + (errors.equals(ErrorModel.readabilityOnly()) ? "" : ", " + errors);
     }
 }

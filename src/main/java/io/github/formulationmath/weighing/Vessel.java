@@ -167,6 +167,7 @@ public final class Vessel implements Serializable {
 
     @Override
     public String toString() {
-        return mass.isZero() ? name : name + " (" + mass + ")";
+        String own = mass.isZero() ? name : name + " (" + mass + ")";
+        return brim == null || working == null ? own : own + " for " + working + " of " + brim;
     }
 }
