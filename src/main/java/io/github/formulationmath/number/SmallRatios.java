@@ -14,16 +14,17 @@ final class SmallRatios {
     /** The sum; common factors are taken out before multiplying (D. E. Knuth, TAOCP 2, 4.5.1; from memory). */
     static Ratio add(long a, long b, long c, long d) {
         long g = b == d ? b : Longs.gcd(b, d);
-        long left = b / g;
-        long right = d / g;
+        long left = Longs.over(b, g);
+        long right = Longs.over(d, g);
         if (Longs.productFits(a, right) && Longs.productFits(c, left)) {
             long x = a * right;
             long y = c * left;
             long sum = x + y;
             if (((x ^ sum) & (y ^ sum)) >= 0 && sum != Long.MIN_VALUE) {
                 long common = g == 1 ? 1 : Longs.gcd(sum, g);
-                if (Longs.productFits(left, d / common)) {
-                    return Ratio.ofLowestTerms(sum / common, left * (d / common));
+                long rest = Longs.over(d, common);
+                if (Longs.productFits(left, rest)) {
+                    return Ratio.ofLowestTerms(Longs.over(sum, common), left * rest);
                 }
             }
         }
@@ -34,10 +35,10 @@ final class SmallRatios {
     static Ratio multiply(long a, long b, long c, long d) {
         long g = Longs.gcd(a, d);
         long h = Longs.gcd(c, b);
-        long top = a / g;
-        long topToo = c / h;
-        long bottom = b / h;
-        long bottomToo = d / g;
+        long top = Longs.over(a, g);
+        long topToo = Longs.over(c, h);
+        long bottom = Longs.over(b, h);
+        long bottomToo = Longs.over(d, g);
         if (Longs.productFits(top, topToo) && Longs.productFits(bottom, bottomToo)) {
             return Ratio.ofLowestTerms(top * topToo, bottom * bottomToo);
         }
@@ -51,7 +52,7 @@ final class SmallRatios {
         if (Longs.productFits(a, d) && Longs.productFits(b, c)) {
             long steps = Longs.divide(a * d, b * c, mode);
             if (Longs.productFits(steps, c)) {
-                return Ratio.of(steps * c, d);
+                return d == 1 ? Ratio.ofLowestTerms(steps * c, 1) : Ratio.of(steps * c, d);
             }
         }
         return multiply(a, b, d, c).toWhole(mode).times(Ratio.ofLowestTerms(c, d));

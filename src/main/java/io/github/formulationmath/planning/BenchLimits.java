@@ -1,7 +1,9 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Vessel;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -11,12 +13,15 @@ final class BenchLimits {
 
     private BenchLimits() {}
 
-    static void require(Amount<Mass> content, Bench bench) {
-        Amount<Mass> most = bench.balance().capacityUnder(bench.vessel());
-        if (content.compareTo(most) > 0) {
-            throw new OverloadException(content, bench, most);
+    /** Refuses what the balance does not carry or the vessel does not hold. */
+    static void require(Ratio grams, Bench bench) {
+        Amount<Mass> vessel = bench.vessel().mass();
+        Ratio load = vessel.isZero() ? grams : grams.plus(vessel.in(FormulationUnits.GRAM));
+        if (load.compareTo(bench.balance().gramsCapacity()) > 0) {
+            throw new OverloadException(
+                    Amount.grams(grams), bench, bench.balance().capacityUnder(bench.vessel()));
         }
-        bench.productDensity().ifPresent(density -> requireRoom(content, bench.vessel(), density));
+        bench.productDensity().ifPresent(density -> requireRoom(Amount.grams(grams), bench.vessel(), density));
     }
 
     private static void requireRoom(Amount<Mass> content, Vessel vessel, Density density) {

@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
@@ -47,8 +48,9 @@ public final class WeighingPlan implements Explained, Serializable {
         List<Ratio> divisions = rule.all(Reckoning.plain());
         List<PlannedLine> all = new ArrayList<>(divisions.size());
         Ratio soFar = Ratio.ZERO;
+        List<BatchLine> targets = batch.lines();
         for (int i = 0; i < divisions.size(); i++) {
-            PlannedLine line = new PlannedLine(this, batch.lines().get(i), divisions.get(i), soFar);
+            PlannedLine line = new PlannedLine(this, targets.get(i), divisions.get(i), soFar);
             soFar = line.divisionsSoFar();
             all.add(line);
         }
@@ -68,9 +70,9 @@ public final class WeighingPlan implements Explained, Serializable {
      */
     public static WeighingPlan of(Batch batch, Bench bench) {
         Objects.requireNonNull(batch, "batch");
-        BenchLimits.require(batch.mass(), Objects.requireNonNull(bench, "bench"));
+        Objects.requireNonNull(bench, "bench");
         WeighingPlan plan = new WeighingPlan(batch, bench);
-        BenchLimits.require(plan.total(), bench);
+        BenchLimits.require(batch.result().max(plan.result()), bench);
         return plan;
     }
 
@@ -182,7 +184,9 @@ public final class WeighingPlan implements Explained, Serializable {
 
     @Override
     public Ratio result() {
-        return total().in(FormulationUnits.GRAM);
+        return lines.get(lines.size() - 1)
+                .divisionsSoFar()
+                .times(bench.balance().gramsPerDivision());
     }
 
     @Override

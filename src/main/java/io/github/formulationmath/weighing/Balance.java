@@ -31,6 +31,8 @@ public final class Balance implements Serializable {
     private final Amount<Mass> readability;
     private final Amount<Mass> capacity;
     private final Amount<Mass> minimumLoad;
+    private final Ratio gramsPerDivision;
+    private final Ratio gramsCapacity;
     private final ErrorModel errors;
     private final String name;
 
@@ -40,6 +42,8 @@ public final class Balance implements Serializable {
         this.capacity = capacity;
         this.minimumLoad = minimumLoad;
         this.errors = errors;
+        this.gramsPerDivision = readability.in(FormulationUnits.GRAM);
+        this.gramsCapacity = capacity.in(FormulationUnits.GRAM);
         this.name = name;
     }
 
@@ -190,7 +194,16 @@ public final class Balance implements Serializable {
      * @return the readability as an exact number of grams
      */
     public Ratio gramsPerDivision() {
-        return readability.in(FormulationUnits.GRAM);
+        return gramsPerDivision;
+    }
+
+    /**
+     * The largest load in grams.
+     *
+     * @return the capacity as an exact number of grams
+     */
+    public Ratio gramsCapacity() {
+        return gramsCapacity;
     }
 
     private static void requirePositive(String name, Amount<Mass> amount) {

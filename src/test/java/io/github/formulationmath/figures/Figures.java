@@ -19,7 +19,7 @@ public final class Figures {
 
     /** All pictures. */
     static List<Figure> all() {
-        return List.of(SawTooth.draw(), BudgetPerLine.draw(), WindowAgainstReadability.draw());
+        return List.of(SawTooth.draw(), BudgetPerLine.draw(), WindowAgainstReadability.draw(), GrowthOfCost.draw());
     }
 
     /** Writes a picture and its numbers into a folder. */
