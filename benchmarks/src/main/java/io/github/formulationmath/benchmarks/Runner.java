@@ -35,6 +35,8 @@ public final class Runner {
     public static void main(String[] args) throws RunnerException, IOException {
         ChainedOptionsBuilder options = new OptionsBuilder()
                 .addProfiler(GCProfiler.class)
+                // All alternatives on one core, the collector's work included.
+                .jvmArgsAppend("-XX:+UseSerialGC")
                 .shouldFailOnError(true)
                 .timeUnit(TimeUnit.NANOSECONDS);
         Path out = Path.of(DEFAULT_OUT);
