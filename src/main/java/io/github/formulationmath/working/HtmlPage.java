@@ -24,6 +24,9 @@ final class HtmlPage implements Page {
             @media print { body { max-width: none; padding: 0; } }
             """;
 
+    static final String TABLE_END = "</tbody>\n</table>\n";
+    static final String END = "</main>\n</body>\n</html>\n";
+
     private final StringBuilder out = new StringBuilder();
     private final Words words;
     private final boolean wholePage;
@@ -47,6 +50,14 @@ final class HtmlPage implements Page {
         out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
     }
 
+    /** The head of a table, up to its first row. */
+    static void openTable(StringBuilder out, List<String> columns) {
+        out.append("<table>\n<thead>\n<tr>");
+        columns.forEach(column ->
+                out.append("<th scope=\"col\">").append(Escape.html(column)).append("</th>"));
+        out.append("</tr>\n</thead>\n<tbody>\n");
+    }
+
     @Override
     public void question(String question) {
         String language = Escape.html(words.say("language"));
@@ -64,12 +75,7 @@ final class HtmlPage implements Page {
         out.append("<section>\n");
         heading(level + 1, heading);
         withOrigin = !columns.get(2).isEmpty();
-        out.append("<table>\n<thead>\n<tr>");
-        (withOrigin ? columns : columns.subList(0, 2))
-                .forEach(column -> out.append("<th scope=\"col\">")
-                        .append(Escape.html(column))
-                        .append("</th>"));
-        out.append("</tr>\n</thead>\n<tbody>\n");
+        openTable(out, withOrigin ? columns : columns.subList(0, 2));
     }
 
     @Override
@@ -81,7 +87,7 @@ final class HtmlPage implements Page {
 
     @Override
     public void endGivens() {
-        out.append("</tbody>\n</table>\n</section>\n");
+        out.append(TABLE_END).append("</section>\n");
     }
 
     @Override
@@ -153,7 +159,7 @@ final class HtmlPage implements Page {
 
     @Override
     public String text() {
-        out.append("</article>\n").append(wholePage ? "</main>\n</body>\n</html>\n" : "");
+        out.append("</article>\n").append(wholePage ? END : "");
         return out.toString();
     }
 
@@ -162,6 +168,11 @@ final class HtmlPage implements Page {
     }
 
     private void element(String name, String text) {
+        element(out, name, text);
+    }
+
+    /** A text between its tags. */
+    static void element(StringBuilder out, String name, String text) {
         out.append('<').append(name).append('>').append(Escape.html(text));
         out.append("</").append(name).append(">\n");
     }

@@ -3,7 +3,7 @@ package io.github.formulationmath.working;
 import java.util.List;
 
 /** LaTeX: a document, or what stands between its begin and its end. */
-final class LatexPage implements Page {
+final class LatexPage extends RunningPage {
 
     private static final String PREAMBLE = """
             \\documentclass{article}
@@ -26,25 +26,23 @@ final class LatexPage implements Page {
     private static final List<String> HEADINGS =
             List.of("section", "subsection", "subsubsection", "paragraph", "subparagraph");
 
-    private final StringBuilder out = new StringBuilder();
     private final boolean document;
-    private final int level;
     private boolean withOrigin;
 
     LatexPage(boolean document, int level) {
+        super(level);
         this.document = document;
-        this.level = level;
     }
 
     @Override
     public void question(String words) {
         out.append(document ? PREAMBLE : "");
-        heading(level, words);
+        super.question(words);
     }
 
     @Override
     public void beginGivens(String heading, List<String> columns) {
-        heading(level + 1, heading);
+        super.beginGivens(heading, columns);
         withOrigin = !columns.get(2).isEmpty();
         out.append("\\begin{longtable}{@{}l>{\\raggedright\\arraybackslash}p{0.3\\linewidth}");
         out.append(withOrigin ? ">{\\raggedright\\arraybackslash}p{0.3\\linewidth}" : "")
@@ -75,48 +73,9 @@ final class LatexPage implements Page {
     }
 
     @Override
-    public void beginSteps(String heading) {
-        heading(level + 1, heading);
-    }
-
-    @Override
-    public void step(String meaning, List<Line> lines, String remark) {
-        paragraph(meaning);
-        equations(lines);
-        if (!remark.isEmpty()) {
-            paragraph(remark);
-        }
-    }
-
-    @Override
-    public void decision(String heading, List<Line> lines) {
-        paragraph(heading);
-        equations(lines);
-    }
-
-    @Override
     public void note(String heading, String words) {
         out.append("\\textit{").append(Escape.latex(heading)).append(":} ");
         paragraph(words);
-    }
-
-    @Override
-    public void endSteps() {
-        // The next heading ends them.
-    }
-
-    @Override
-    public void answer(String heading, String meaning, List<Line> lines) {
-        heading(level + 1, heading);
-        if (!meaning.isEmpty()) {
-            paragraph(meaning);
-        }
-        equations(lines);
-    }
-
-    @Override
-    public void beginExercises(String heading) {
-        heading(level + 1, heading);
     }
 
     @Override
@@ -129,16 +88,12 @@ final class LatexPage implements Page {
     }
 
     @Override
-    public void endExercises() {
-        // Nothing follows.
-    }
-
-    @Override
     public String text() {
         return out.append(document ? "\\end{document}\n" : "").toString();
     }
 
-    private void heading(int depth, String words) {
+    @Override
+    void heading(int depth, String words) {
         String command = HEADINGS.get(Math.min(depth, HEADINGS.size()) - 1);
         out.append('\\')
                 .append(command)
@@ -147,11 +102,13 @@ final class LatexPage implements Page {
                 .append("}\n\n");
     }
 
-    private void paragraph(String words) {
+    @Override
+    void paragraph(String words) {
         out.append(Escape.latex(words.strip())).append("\n\n");
     }
 
-    private void equations(List<Line> lines) {
+    @Override
+    void equations(List<Line> lines) {
         out.append("\\begin{align*}\n");
         for (int i = 0; i < lines.size(); i++) {
             out.append(LatexNotation.write(lines.get(i)));

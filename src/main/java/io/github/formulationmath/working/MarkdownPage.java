@@ -5,44 +5,38 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Markdown as CommonMark describes it, with the tables of GitHub. Arithmetic stands in fenced blocks, lined up. */
-final class MarkdownPage implements Page {
+final class MarkdownPage extends RunningPage {
 
     private static final Pattern BACKTICKS = Pattern.compile("`+");
 
-    private final StringBuilder out = new StringBuilder();
-    private final int level;
     private boolean withOrigin;
 
     MarkdownPage(int level) {
-        this.level = level;
-    }
-
-    @Override
-    public void question(String words) {
-        heading(level, words);
+        super(level);
     }
 
     @Override
     public void beginGivens(String heading, List<String> columns) {
-        heading(level + 1, heading);
+        super.beginGivens(heading, columns);
         withOrigin = !columns.get(2).isEmpty();
-        List<String> shown = withOrigin ? columns : columns.subList(0, 2);
-        shown.forEach(column -> out.append("| ").append(Escape.markdown(column)).append(' '));
-        out.append("|\n").append("| --- ".repeat(shown.size())).append("|\n");
+        openTable(out, withOrigin ? columns : columns.subList(0, 2));
     }
 
     @Override
     public void given(Line value, String meaning, String origin) {
-        cell(LinearNotation.write(value::writeTo).replace(LinearNotation.BREAK, ' '));
-        cell(meaning);
-        if (withOrigin) {
-            cell(origin);
-        }
-        out.append("|\n");
+        String written = LinearNotation.write(value::writeTo).replace(LinearNotation.BREAK, ' ');
+        row(out, withOrigin ? List.of(written, meaning, origin) : List.of(written, meaning));
     }
 
-    private void cell(String text) {
-        out.append("| ").append(Escape.markdown(text)).append(' ');
+    /** The head of a table. */
+    static void openTable(StringBuilder out, List<String> columns) {
+        row(out, columns);
+        out.append("| --- ".repeat(columns.size())).append("|\n");
+    }
+
+    static void row(StringBuilder out, List<String> cells) {
+        cells.forEach(cell -> out.append("| ").append(Escape.markdown(cell)).append(' '));
+        out.append("|\n");
     }
 
     @Override
@@ -51,48 +45,9 @@ final class MarkdownPage implements Page {
     }
 
     @Override
-    public void beginSteps(String heading) {
-        heading(level + 1, heading);
-    }
-
-    @Override
-    public void step(String meaning, List<Line> lines, String remark) {
-        paragraph(meaning);
-        fence(lines);
-        if (!remark.isEmpty()) {
-            paragraph(remark);
-        }
-    }
-
-    @Override
-    public void decision(String heading, List<Line> lines) {
-        paragraph(heading);
-        fence(lines);
-    }
-
-    @Override
     public void note(String heading, String words) {
         out.append("> ");
         paragraph(heading + ": " + words);
-    }
-
-    @Override
-    public void endSteps() {
-        // The next heading ends them.
-    }
-
-    @Override
-    public void answer(String heading, String meaning, List<Line> lines) {
-        heading(level + 1, heading);
-        if (!meaning.isEmpty()) {
-            paragraph(meaning);
-        }
-        fence(lines);
-    }
-
-    @Override
-    public void beginExercises(String heading) {
-        heading(level + 1, heading);
     }
 
     @Override
@@ -104,26 +59,24 @@ final class MarkdownPage implements Page {
     }
 
     @Override
-    public void endExercises() {
-        // Nothing follows.
-    }
-
-    @Override
     public String text() {
         out.setLength(out.length() - 1);
         return out.toString();
     }
 
-    private void heading(int depth, String words) {
+    @Override
+    void heading(int depth, String words) {
         out.append("#".repeat(depth)).append(' ').append(Escape.markdown(words)).append("\n\n");
     }
 
-    private void paragraph(String words) {
+    @Override
+    void paragraph(String words) {
         out.append(Escape.markdown(words.strip())).append("\n\n");
     }
 
     /** The fence is longer than any row of backticks inside. */
-    private void fence(List<Line> lines) {
+    @Override
+    void equations(List<Line> lines) {
         String content = TextPage.equations("", lines);
         Matcher backticks = BACKTICKS.matcher(content);
         int longest = 2;

@@ -122,14 +122,9 @@ public final class Report {
     public String html(Wording wording) {
         StringBuilder out = new StringBuilder();
         HtmlPage.open(out, wording.text(Phrase.of("language")), title);
-        element(out, "h1", title);
+        HtmlPage.element(out, "h1", title);
         blocks.forEach(block -> block.html(out));
-        return out.append("</main>\n</body>\n</html>\n").toString();
-    }
-
-    private static void element(StringBuilder out, String name, String text) {
-        out.append('<').append(name).append('>').append(Escape.html(text));
-        out.append("</").append(name).append(">\n");
+        return out.append(HtmlPage.END).toString();
     }
 
     private record Heading(String words) implements Block {
@@ -147,7 +142,7 @@ public final class Report {
 
         @Override
         public void html(StringBuilder out) {
-            element(out, "h2", words);
+            HtmlPage.element(out, "h2", words);
         }
     }
 
@@ -165,7 +160,7 @@ public final class Report {
 
         @Override
         public void html(StringBuilder out) {
-            element(out, "p", words);
+            HtmlPage.element(out, "p", words);
         }
     }
 
@@ -184,22 +179,13 @@ public final class Report {
         @Override
         public void markdown(StringBuilder out) {
             out.append('\n');
-            markdownRow(out, columns);
-            out.append("| --- ".repeat(columns.size())).append("|\n");
-            rows.forEach(row -> markdownRow(out, row));
-        }
-
-        private static void markdownRow(StringBuilder out, List<String> cells) {
-            cells.forEach(cell -> out.append("| ").append(Escape.markdown(cell)).append(' '));
-            out.append("|\n");
+            MarkdownPage.openTable(out, columns);
+            rows.forEach(row -> MarkdownPage.row(out, row));
         }
 
         @Override
         public void html(StringBuilder out) {
-            out.append("<table>\n<thead>\n<tr>");
-            columns.forEach(column ->
-                    out.append("<th scope=\"col\">").append(Escape.html(column)).append("</th>"));
-            out.append("</tr>\n</thead>\n<tbody>\n");
+            HtmlPage.openTable(out, columns);
             for (List<String> row : rows) {
                 out.append("<tr><th scope=\"row\">")
                         .append(Escape.html(row.get(0)))
@@ -209,7 +195,7 @@ public final class Report {
                                 out.append("<td>").append(Escape.html(cell)).append("</td>"));
                 out.append("</tr>\n");
             }
-            out.append("</tbody>\n</table>\n");
+            out.append(HtmlPage.TABLE_END);
         }
     }
 }

@@ -4,24 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Plain text of at most 80 columns. */
-final class TextPage implements Page {
+final class TextPage extends RunningPage {
 
     private static final String INDENT = "  ";
     private static final int WIDEST_VALUE = 30;
 
     private record Given(String value, String words) {}
 
-    private final StringBuilder out = new StringBuilder();
     private final List<Given> givens = new ArrayList<>();
 
-    @Override
-    public void question(String words) {
-        Columns.fill(out, "", "", words, ' ');
-    }
-
-    @Override
-    public void beginGivens(String heading, List<String> columns) {
-        heading(heading);
+    TextPage() {
+        super(1);
     }
 
     @Override
@@ -57,56 +50,14 @@ final class TextPage implements Page {
     }
 
     @Override
-    public void beginSteps(String heading) {
-        heading(heading);
-    }
-
-    @Override
-    public void step(String meaning, List<Line> lines, String remark) {
-        block(meaning, lines);
-        if (!remark.isEmpty()) {
-            Columns.fill(out, INDENT + INDENT, INDENT + INDENT + INDENT, remark, ' ');
-        }
-    }
-
-    @Override
-    public void decision(String heading, List<Line> lines) {
-        block(heading, lines);
-    }
-
-    @Override
     public void note(String heading, String words) {
         Columns.fill(out, INDENT + heading + ": ", INDENT + INDENT, words, ' ');
     }
 
     @Override
-    public void endSteps() {
-        // The blank line before the next heading is enough.
-    }
-
-    @Override
-    public void answer(String heading, String meaning, List<Line> lines) {
-        heading(heading);
-        if (!meaning.isEmpty()) {
-            Columns.fill(out, INDENT, INDENT, meaning, ' ');
-        }
-        out.append(equations(INDENT + INDENT, lines));
-    }
-
-    @Override
-    public void beginExercises(String heading) {
-        heading(heading);
-    }
-
-    @Override
     public void exercise(String words, List<String> choices) {
-        Columns.fill(out, INDENT, INDENT, words, ' ');
+        paragraph(words);
         choices.forEach(choice -> Columns.fill(out, INDENT + INDENT, INDENT + INDENT + INDENT, choice, ' '));
-    }
-
-    @Override
-    public void endExercises() {
-        // Nothing follows.
     }
 
     @Override
@@ -114,13 +65,25 @@ final class TextPage implements Page {
         return out.toString();
     }
 
-    private void heading(String words) {
-        out.append('\n');
+    /** A blank line stands above every heading but the first. */
+    @Override
+    void heading(int depth, String words) {
+        out.append(out.isEmpty() ? "" : "\n");
         Columns.fill(out, "", "", words, ' ');
     }
 
-    private void block(String words, List<Line> lines) {
+    @Override
+    void paragraph(String words) {
         Columns.fill(out, INDENT, INDENT, words, ' ');
+    }
+
+    @Override
+    void remark(String words) {
+        Columns.fill(out, INDENT + INDENT, INDENT + INDENT + INDENT, words, ' ');
+    }
+
+    @Override
+    void equations(List<Line> lines) {
         out.append(equations(INDENT + INDENT, lines));
     }
 
