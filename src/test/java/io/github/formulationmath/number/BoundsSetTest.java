@@ -44,6 +44,7 @@ class BoundsSetTest implements ValueContract<BoundsSet> {
         assertThat(islands()).hasToString("[19, 21] ∪ [38, 42] ∪ [57, ∞)");
         assertThat(BoundsSet.of(List.of())).hasToString("∅");
         assertThat(BoundsSet.of(List.of()).isEmpty()).isTrue();
+        assertThat(islands().isEmpty()).isFalse();
         assertThat(islands().parts()).hasSize(3);
     }
 

@@ -47,6 +47,11 @@ class BoundsTest implements ValueContract<Bounds> {
         assertThat(Bounds.closed(TWO, FIVE).encloses(Bounds.atLeast(TWO))).isFalse();
         assertThat(Bounds.closed(TWO, FIVE).encloses(Bounds.atMost(FIVE))).isFalse();
         assertThat(Bounds.all().encloses(Bounds.all())).isTrue();
+        assertThat(Bounds.closed(TWO, FIVE).encloses(Bounds.closed(TWO, FIVE))).isTrue();
+        assertThat(Bounds.atMost(FIVE).encloses(Bounds.atMost(FIVE))).isTrue();
+        assertThat(Bounds.atMost(FIVE).encloses(Bounds.atMost(Ratio.of(6)))).isFalse();
+        assertThat(Bounds.atLeast(TWO).encloses(Bounds.atLeast(Ratio.ONE))).isFalse();
+        assertThat(Bounds.atLeast(TWO).encloses(Bounds.atMost(FIVE))).isFalse();
         assertThat(Bounds.atMost(TWO).intersection(Bounds.atLeast(TWO))).contains(Bounds.point(TWO));
         assertThat(Bounds.atMost(TWO).intersection(Bounds.atLeast(FIVE))).isEmpty();
         assertThat(Bounds.closed(TWO, FIVE)).hasToString("[2, 5]");

@@ -91,6 +91,7 @@ class RatioTest implements ValueContract<Ratio> {
         "Infinity, not a number",
         "0x10, not a number",
         "12.5g, not a number",
+        "',5', no comma",
         "١٢, not a number",
         "1/0, below the line is 0",
         "1e1001, power of ten",
@@ -101,7 +102,34 @@ class RatioTest implements ValueContract<Ratio> {
                 .isInstanceOf(NumberTextException.class)
                 .hasMessageContaining(reason)
                 .hasMessageContaining("\"" + text + "\"")
-                .satisfies(e -> assertThat(((NumberTextException) e).text()).isEqualTo(text));
+                .satisfies(e -> assertThat(((NumberTextException) e).text()).isEqualTo(text))
+                .satisfies(e -> assertThat(((NumberTextException) e).reason()).contains(reason));
+    }
+
+    @Test
+    void the_longest_number_and_the_largest_power_of_ten_are_still_read() {
+        assertThat(Ratio.parse("9".repeat(1000)).plus(Ratio.ONE)).isEqualTo(Ratio.parse("1e1000"));
+        assertThat(Ratio.parse("1e-1000").reciprocal()).isEqualTo(Ratio.parse("1e1000"));
+        assertThatThrownBy(() -> Ratio.parse("9".repeat(1001)))
+                .isInstanceOf(NumberTextException.class)
+                .hasMessageContaining("longer than 1000");
+    }
+
+    @Test
+    void a_message_quotes_up_to_60_characters() {
+        assertThat(new NumberTextException("x".repeat(60), "no")).hasMessage("\"" + "x".repeat(60) + "\": no");
+        assertThat(new NumberTextException("x".repeat(61), "no")).hasMessage("\"" + "x".repeat(57) + "...\": no");
+    }
+
+    @Test
+    void numerator_and_denominator_come_out_as_longs_if_they_fit() {
+        assertThat(Ratio.of(-3, 4).longNumerator()).isEqualTo(-3);
+        assertThat(Ratio.of(-3, 4).longDenominator()).isEqualTo(4);
+        Ratio large = Ratio.of(HUGE, BigInteger.valueOf(3));
+        assertThat(large.longDenominator()).isEqualTo(3);
+        assertThatThrownBy(large::longNumerator).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(large.reciprocal()::longDenominator).isInstanceOf(ArithmeticException.class);
+        assertThat(large.reciprocal().longNumerator()).isEqualTo(3);
     }
 
     @Test
@@ -118,9 +146,10 @@ class RatioTest implements ValueContract<Ratio> {
     void a_decimal_with_a_hostile_exponent_is_refused_before_it_fills_the_memory() {
         assertThatThrownBy(() -> Ratio.of(new BigDecimal("1e1000000000")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("1000000000");
+                .hasMessageContaining("times 10^1000000000");
         assertThatThrownBy(() -> Ratio.of(BigDecimal.valueOf(1, Integer.MAX_VALUE)))
-                .isInstanceOf(IllegalArgumentException.class);
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("times 10^-2147483647");
         assertThatThrownBy(() -> Ratio.of(BigDecimal.valueOf(1, Integer.MIN_VALUE)))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThat(Ratio.of(new BigDecimal("1e1000")).reciprocal()).isEqualTo(Ratio.of(new BigDecimal("1e-1000")));
@@ -130,6 +159,7 @@ class RatioTest implements ValueContract<Ratio> {
     void floating_point_comes_in_as_the_shortest_decimal_that_identifies_it() {
         assertThat(Ratio.from(0.1)).isEqualTo(Ratio.of(1, 10));
         assertThat(Ratio.from(0.1f)).isEqualTo(Ratio.of(1, 10));
+        assertThat(Ratio.from(0.1234567f)).isEqualTo(Ratio.parse("0.1234567"));
         assertThat(Ratio.from(-0.0)).isEqualTo(Ratio.ZERO);
         assertThat(Ratio.from(1e23)).isEqualTo(Ratio.parse("1e23"));
         assertThat(Ratio.from(Double.MIN_VALUE)).isEqualTo(Ratio.parse("4.9e-324"));
@@ -191,6 +221,9 @@ class RatioTest implements ValueContract<Ratio> {
         assertThat(x.min(Ratio.ONE)).isEqualTo(x);
         assertThat(x.max(Ratio.ONE)).isEqualTo(Ratio.ONE);
         assertThat(Ratio.ONE.min(x)).isEqualTo(x);
+        assertThat(x.min(Ratio.of(7, -2))).isSameAs(x);
+        assertThat(x.max(Ratio.of(7, -2))).isSameAs(x);
+        assertThat(x.div(Ratio.of(7))).isEqualTo(Ratio.of(-1, 2));
         assertThat(x.intValue()).isEqualTo(-3);
         assertThat(x.longValue()).isEqualTo(-3);
         assertThat(x.floatValue()).isEqualTo(-3.5f);

@@ -115,6 +115,14 @@ class RoundingTest implements ValueContract<Rounding> {
     }
 
     @Test
+    void the_widest_grids_are_still_served() {
+        assertThat(Rounding.toDecimalPlaces(0).format(Ratio.of(5, 2))).isEqualTo("2");
+        assertThat(Rounding.toDecimalPlaces(1000).apply(Ratio.parse("1e-1000"))).isEqualTo(Ratio.parse("1e-1000"));
+        assertThat(Rounding.toSignificantDigits(1).apply(Ratio.of(19))).isEqualTo(Ratio.of(20));
+        assertThat(Rounding.toSignificantDigits(1000).apply(Ratio.of(19))).isEqualTo(Ratio.of(19));
+    }
+
+    @Test
     void nonsense_is_refused() {
         assertThatThrownBy(() -> Rounding.toDecimalPlaces(-1)).hasMessageContaining("places is -1");
         assertThatThrownBy(() -> Rounding.toDecimalPlaces(1001)).hasMessageContaining("1000");
