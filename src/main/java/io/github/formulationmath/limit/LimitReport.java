@@ -5,8 +5,11 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -17,7 +20,9 @@ import java.util.stream.Collectors;
  * Everything one table says of one formula: a verdict for every limit that counts something in it, the binding one first,
  * and what the table does not say.
  *
- * <p>A substance in {@link #withoutLimit()} has no limit in this table; that does not mean that it is safe or allowed.
+ * <p>A substance in {@link #withoutLimit()} has no limit in this table; that does not mean that it is safe or allowed. It
+ * may also be the slip of a pen: a formula with {@code Phenoxyethanoll} is not checked for phenoxyethanol, and
+ * {@link #suggestions()} tells that PHENOXYETHANOL may be meant.
  *
  * <p>Immutable and thread-safe.
  */
@@ -30,6 +35,8 @@ public final class LimitReport {
             .thenComparing(Verdict::used, Comparator.reverseOrder())
             .thenComparing(verdict -> verdict.limit().id())
             .thenComparing(Verdict::counted);
+
+    private static final int MOST_SUGGESTIONS = 3;
 
     private final LimitChecker checker;
     private final Formula formula;
@@ -162,6 +169,25 @@ public final class LimitReport {
     }
 
     /**
+     * The substances without a limit whose names are so close to names of the table that those are probably meant: one
+     * letter is wrong, or at most one in six. Nothing was counted under them. Correct the name and check again, or leave
+     * it if the substance is another: sodium chloride is close to sodium chlorate.
+     *
+     * @return an unmodifiable map in the order of the formula, from the substance to at most three names as the table
+     *     writes them, the closest first; substances that no name is close to are not in it
+     */
+    public Map<Substance, List<String>> suggestions() {
+        Map<Substance, List<String>> close = new LinkedHashMap<>();
+        for (Substance substance : withoutLimit()) {
+            List<String> names = table().index().names().slips(substance.name(), MOST_SUGGESTIONS);
+            if (!names.isEmpty()) {
+                close.put(substance, names);
+            }
+        }
+        return Collections.unmodifiableMap(close);
+    }
+
+    /**
      * The substances whose entries cover other products only.
      *
      * @return an unmodifiable list
@@ -207,6 +233,9 @@ public final class LimitReport {
         verdicts.forEach(verdict -> lines.addAll(verdict.describe(wording)));
         withoutLimit()
                 .forEach(substance -> lines.add(wording.text(Phrase.of("remark.no-limit", substance.toString()))));
+        suggestions()
+                .forEach((substance, names) -> lines.add(
+                        wording.text(Phrase.of("remark.close-name", substance.toString(), String.join("; ", names)))));
         outOfScope()
                 .forEach(finding -> lines.add(wording.text(Phrase.of(
                         finding.isNotAllowed() ? "remark.not-allowed" : "remark.read-entry",
@@ -222,6 +251,20 @@ public final class LimitReport {
 
     @Override
     public String toString() {
-        return formula.name() + ": " + verdicts + ", no limit in this table: " + withoutLimit();
+        StringBuilder text = new StringBuilder(formula.name())
+                .append(": ")
+                .append(verdicts)
+                .append(", no limit in this table: ")
+                .append(withoutLimit());
+        suggestions()
+                .forEach((substance, names) -> text.append(", ")
+                        .append(substance)
+                        .append(" is close to ")
+                        .append(String.join(" or ", names)));
+        Set<String> words = unknownWords();
+        if (!words.isEmpty()) {
+            text.append(", words unknown to this table: ").append(words);
+        }
+        return text.toString();
     }
 }

@@ -200,7 +200,8 @@ public final class LimitTable implements Serializable {
     }
 
     /**
-     * Names of the table that are spelt much like another; a suggestion, never used for matching.
+     * Names of the table that are spelt like another, at most a third of the letters away; a suggestion, never used for
+     * matching. What was probably meant by a name of a formula, {@link LimitReport#suggestions()} tells.
      *
      * @param text what was written
      * @param most how many to return at most, from 1 to 100
@@ -211,7 +212,7 @@ public final class LimitTable implements Serializable {
         if (most < 1 || most > 100) {
             throw new IllegalArgumentException("most is " + most + ": it must lie between 1 and 100");
         }
-        return SpellingDistance.closest(Objects.requireNonNull(text, "text"), index.names(), most);
+        return index.names().alike(Objects.requireNonNull(text, "text"), most);
     }
 
     /** The day in few words, for a line of a working. */

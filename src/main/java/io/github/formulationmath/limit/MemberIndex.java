@@ -21,21 +21,23 @@ final class MemberIndex {
 
     private final Map<String, List<Counted>> byName = new LinkedHashMap<>();
     private final Map<String, List<Counted>> byCas = new HashMap<>();
-    private final Set<String> names = new TreeSet<>();
+    private final KnownNames names;
 
     MemberIndex(List<UsageLimit> limits) {
+        Set<String> written = new TreeSet<>();
         for (UsageLimit limit : limits) {
             for (GroupMember member : limit.group().members()) {
                 if (member.isCounted()) {
                     add(new Counted(limit, member, false));
+                    written.add(member.substance().name());
                 }
             }
         }
+        this.names = new KnownNames(written);
     }
 
     private void add(Counted counted) {
         Substance substance = counted.member().substance();
-        names.add(substance.name());
         byName.computeIfAbsent(LimitNames.normalise(substance.name()), name -> new ArrayList<>())
                 .add(counted);
         substance
@@ -45,7 +47,7 @@ final class MemberIndex {
     }
 
     /** All names as the table writes them. */
-    Set<String> names() {
+    KnownNames names() {
         return names;
     }
 

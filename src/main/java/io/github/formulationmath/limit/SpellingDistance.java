@@ -1,53 +1,37 @@
 package io.github.formulationmath.limit;
 
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-
 /** How many letters have to be put in, left out or exchanged to make one name of another (Levenshtein distance). */
 final class SpellingDistance {
 
-    /** A name longer than any of a table is close to none. */
-    private static final int MAX_LENGTH = 200;
-
     private SpellingDistance() {}
 
-    /** The closest names, at most a third of the letters away. */
-    static List<String> closest(String text, Collection<String> names, int most) {
-        String wanted = LimitNames.normalise(text);
-        if (wanted.isEmpty() || wanted.length() > MAX_LENGTH) {
-            return List.of();
+    /** The distance, or any number above {@code most} as soon as it is known to be above it. */
+    static int between(String a, String b, int most) {
+        if (Math.abs(a.length() - b.length()) > most) {
+            return most + 1;
         }
-        Map<String, Integer> distances = new TreeMap<>();
-        for (String name : names) {
-            int distance = between(wanted, LimitNames.normalise(name));
-            if (3 * distance <= wanted.length()) {
-                distances.put(name, distance);
-            }
-        }
-        return distances.entrySet().stream()
-                .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.naturalOrder()))
-                .limit(most)
-                .map(Map.Entry::getKey)
-                .toList();
-    }
-
-    static int between(String a, String b) {
         int[] above = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             above[j] = j;
         }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = above[0];
-            above[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int exchanged = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = above[j];
-                above[j] = Math.min(exchanged, 1 + Math.min(above[j], above[j - 1]));
-            }
+        int least = 0;
+        for (int i = 0; i < a.length() && least <= most; i++) {
+            least = nextRow(above, a.charAt(i), b, i + 1);
         }
-        return above[b.length()];
+        return least > most ? least : above[b.length()];
+    }
+
+    /** Puts the next row in place of the one above, and tells its least number: rows never go below it again. */
+    private static int nextRow(int[] above, char letter, String b, int first) {
+        int diagonal = above[0];
+        above[0] = first;
+        int least = first;
+        for (int j = 1; j <= b.length(); j++) {
+            int exchanged = diagonal + (letter == b.charAt(j - 1) ? 0 : 1);
+            diagonal = above[j];
+            above[j] = Math.min(exchanged, 1 + Math.min(above[j], above[j - 1]));
+            least = Math.min(least, above[j]);
+        }
+        return least;
     }
 }

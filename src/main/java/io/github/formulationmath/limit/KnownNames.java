@@ -1,0 +1,61 @@
+package io.github.formulationmath.limit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+
+/** The names of a table, sorted by length so that only those which can be close are looked at. */
+final class KnownNames {
+
+    /** A name longer than any of a table is close to none. */
+    private static final int MAX_LENGTH = 200;
+
+    private final NavigableMap<Integer, List<Name>> byLength = new TreeMap<>();
+
+    KnownNames(Collection<String> names) {
+        for (String name : names) {
+            String plain = LimitNames.normalise(name);
+            byLength.computeIfAbsent(plain.length(), length -> new ArrayList<>())
+                    .add(new Name(name, plain));
+        }
+    }
+
+    /** What may have been meant, if one looks for it: names at most a third of the letters away. */
+    List<String> alike(String text, int most) {
+        return within(text, 3, 0, most);
+    }
+
+    /**
+     * What was probably meant: one letter is wrong, or at most one in six. Of 177 usual materials, all spelt right, a
+     * third of the letters finds one alike for 35, a sixth for 5, whose names are truly close.
+     */
+    List<String> slips(String text, int most) {
+        return within(text, 6, 1, most);
+    }
+
+    private List<String> within(String text, int letters, int atLeast, int most) {
+        String wanted = text.length() > MAX_LENGTH ? "" : LimitNames.normalise(text);
+        int furthest = Math.max(atLeast, wanted.length() / letters);
+        if (wanted.length() <= furthest) {
+            return List.of();
+        }
+        List<Near> near = new ArrayList<>();
+        byLength.subMap(wanted.length() - furthest, true, wanted.length() + furthest, true).values().stream()
+                .flatMap(List::stream)
+                .forEach(name -> {
+                    int distance = SpellingDistance.between(wanted, name.plain(), furthest);
+                    if (distance <= furthest) {
+                        near.add(new Near(distance, name.written()));
+                    }
+                });
+        near.sort(Comparator.comparingInt(Near::distance).thenComparing(Near::name));
+        return near.stream().limit(most).map(Near::name).toList();
+    }
+
+    private record Name(String written, String plain) {}
+
+    private record Near(int distance, String name) {}
+}
