@@ -48,10 +48,7 @@ public final class BalanceAssignment {
      */
     public static BalanceAssignment of(Batch batch, List<WeighingStation> stations) {
         Objects.requireNonNull(batch, "batch");
-        List<WeighingStation> copy = List.copyOf(Objects.requireNonNull(stations, "stations"));
-        if (copy.isEmpty()) {
-            throw new IllegalArgumentException("stations is empty: at least one is needed");
-        }
+        List<WeighingStation> copy = Arguments.atLeastOne("stations", stations);
         List<AssignedLine> lines = new ArrayList<>();
         List<BatchLine> unassigned = new ArrayList<>();
         Ratio content = Ratio.ZERO;

@@ -69,7 +69,7 @@ public final class BatchConstraints implements Serializable {
     public BatchConstraints withStock(String ingredientName, Amount<Mass> inStock) {
         Objects.requireNonNull(ingredientName, "ingredientName");
         Map<String, Amount<Mass>> all = new LinkedHashMap<>(stock);
-        all.put(ingredientName, requirePositive("inStock", inStock));
+        all.put(ingredientName, Arguments.positive("inStock", inStock));
         return new BatchConstraints(criteria, Collections.unmodifiableMap(all), step, leastSize);
     }
 
@@ -93,7 +93,7 @@ public final class BatchConstraints implements Serializable {
      * @throws IllegalArgumentException if the text is no mass or not above 0
      */
     public BatchConstraints inStepsOf(String newStep) {
-        return new BatchConstraints(criteria, stock, requirePositive("newStep", Amount.mass(newStep)), leastSize);
+        return new BatchConstraints(criteria, stock, Arguments.positive("newStep", Amount.mass(newStep)), leastSize);
     }
 
     /**
@@ -104,7 +104,7 @@ public final class BatchConstraints implements Serializable {
      * @throws IllegalArgumentException if the text is no mass or not above 0
      */
     public BatchConstraints ofAtLeast(String size) {
-        return new BatchConstraints(criteria, stock, step, requirePositive("size", Amount.mass(size)));
+        return new BatchConstraints(criteria, stock, step, Arguments.positive("size", Amount.mass(size)));
     }
 
     /**
@@ -156,13 +156,6 @@ public final class BatchConstraints implements Serializable {
             throw new IllegalArgumentException(
                     "a stock is given for " + ingredientName + ", which is no line of \"" + formula.name() + "\"");
         }
-    }
-
-    private static Amount<Mass> requirePositive(String name, Amount<Mass> amount) {
-        if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
-        }
-        return amount;
     }
 
     @Override

@@ -100,10 +100,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public static BatchCriterion leastNetMass(Amount<Mass> least) {
-        if (Objects.requireNonNull(least, "least").signum() <= 0) {
-            throw new IllegalArgumentException("least is " + least + ": it must be above 0");
-        }
-        return new LeastNetMass(least);
+        return new LeastNetMass(Arguments.positive("least", least));
     }
 
     /**

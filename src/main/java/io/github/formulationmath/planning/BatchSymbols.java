@@ -1,13 +1,15 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
+import java.math.RoundingMode;
 
-/** The symbols that the relations about batch sizes share. */
+/** The symbols and roundings that the relations about batch sizes share. */
 final class BatchSymbols {
 
     static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
@@ -16,6 +18,17 @@ final class BatchSymbols {
     static final Symbol LEAST = Symbol.of("M", "least-batch", Kind.MASS);
     static final Symbol LOWER = Symbol.of("M", "smallest-of-window", Kind.MASS);
     static final Symbol UPPER = Symbol.of("M", "largest-of-window", Kind.MASS);
+
+    static final Symbol LEAST_DIVISIONS = Symbol.of("l", "least-divisions", Kind.NUMBER);
+    static final Symbol MOST_DIVISIONS = Symbol.of("u", "most-divisions", Kind.NUMBER);
+    static final Symbol ROOM_UNDER_CAP = Symbol.of("G", "room-under-cap", Kind.SHARE);
+    static final Symbol ERRORS_AGAINST_CAP = Symbol.of("H", "errors-against-cap", Kind.MASS);
+
+    /** To the next whole number, up. */
+    static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
+
+    /** To the next whole number, down. */
+    static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
 
     static final Subject MIN = Subject.of("min", "");
     static final Subject LOW = Subject.of("low", "");

@@ -56,10 +56,7 @@ public final class BenchComparison implements Serializable {
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(constraints, "constraints");
         Objects.requireNonNull(effort, "effort");
-        List<Bench> copy = List.copyOf(Objects.requireNonNull(benches, "benches"));
-        if (copy.isEmpty()) {
-            throw new IllegalArgumentException("benches is empty: at least one is needed");
-        }
+        List<Bench> copy = Arguments.atLeastOne("benches", benches);
         return new BenchComparison(copy.stream()
                 .map(bench -> BatchWindow.of(formula, bench, constraints, effort))
                 .toList());

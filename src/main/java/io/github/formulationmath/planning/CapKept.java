@@ -33,8 +33,6 @@ final class CapKept extends LineBoundCriterion {
 
     private static final Symbol CAP = Symbol.of("C", "largest-permitted-share", Kind.SHARE);
     private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
-    private static final Symbol ROOM = Symbol.of("G", "room-under-cap", Kind.SHARE);
-    private static final Symbol ERRORS = Symbol.of("H", "errors-against-cap", Kind.MASS);
     private static final Symbol LARGEST = Symbol.of("y", "largest-target-under-cap", Kind.SHARE);
 
     private final Substance substance;
@@ -79,8 +77,8 @@ final class CapKept extends LineBoundCriterion {
 
     @Override
     <V> V bound(Reckoning<V> r, Formula formula, Balance balance, FormulaLine line) {
-        V errors = r.named(ERRORS, errors(r, formula, balance));
-        V bound = r.quotient(errors, r.named(ROOM, room(r, formula, balance)));
+        V errors = r.named(BatchSymbols.ERRORS_AGAINST_CAP, errors(r, formula, balance));
+        V bound = r.quotient(errors, r.named(BatchSymbols.ROOM_UNDER_CAP, room(r, formula, balance)));
         // Where so much stays in the boat that errors only help, any batch passes that the display can show.
         return r.number(errors).signum() > 0 ? bound : r.maximum(List.of(bound, BatchSymbols.readability(r, balance)));
     }
@@ -134,7 +132,7 @@ final class CapKept extends LineBoundCriterion {
 
     /** The largest share of the substance that a batch of M keeps under the cap: C − H/M. */
     <V> V largestTarget(Reckoning<V> r, Formula formula, Balance balance, V batchMass) {
-        V taken = r.quotient(r.named(ERRORS, errors(r, formula, balance)), batchMass);
+        V taken = r.quotient(r.named(BatchSymbols.ERRORS_AGAINST_CAP, errors(r, formula, balance)), batchMass);
         return r.named(LARGEST, r.difference(cap(r), taken));
     }
 

@@ -1,7 +1,6 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
@@ -16,7 +15,6 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -43,11 +41,6 @@ public final class CoarsestReadability implements Explained, Serializable {
 
     private static final Symbol STEP = Symbol.of("d", "coarsest-readability", Kind.MASS);
     private static final Symbol DIVISIONS = Symbol.of("x", "divisions-at-coarsest", Kind.NUMBER);
-    private static final Symbol LEAST = Symbol.of("l", "least-divisions", Kind.NUMBER);
-    private static final Symbol MOST = Symbol.of("u", "most-divisions", Kind.NUMBER);
-
-    private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
-    private static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
 
     private final List<Batch> batches;
     private final Tolerances tolerances;
@@ -84,10 +77,7 @@ public final class CoarsestReadability implements Explained, Serializable {
     public static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
         Objects.requireNonNull(tolerances, "tolerances");
         Objects.requireNonNull(effort, "effort");
-        List<Batch> copy = List.copyOf(Objects.requireNonNull(batches, "batches"));
-        if (copy.isEmpty()) {
-            throw new IllegalArgumentException("batches is empty: at least one is needed");
-        }
+        List<Batch> copy = Arguments.atLeastOne("batches", batches);
         return new CoarsestReadability(copy, tolerances, effort);
     }
 
@@ -144,10 +134,9 @@ public final class CoarsestReadability implements Explained, Serializable {
      * @throws IllegalArgumentException if the step is not above 0
      */
     public boolean serves(Amount<Mass> step) {
-        if (Objects.requireNonNull(step, "step").signum() <= 0) {
-            throw new IllegalArgumentException("step is " + step + ": it must be above 0");
-        }
-        return bands().pass(step.in(FormulationUnits.GRAM).reciprocal());
+        return bands().pass(Arguments.positive("step", step)
+                .in(FormulationUnits.GRAM)
+                .reciprocal());
     }
 
     /**
@@ -176,8 +165,7 @@ public final class CoarsestReadability implements Explained, Serializable {
         BatchLine binding = all.get(smallest.line());
         Ratio share = Ratio.ONE.plus(tolerances.fraction(binding.line()));
         Ratio n = binding.result().times(smallest.at()).times(share).floor();
-        V reach =
-                r.product(mass(r, binding, smallest.line()), r.sum(r.literal(1), tolerances.value(r, binding.line())));
+        V reach = r.product(mass(r, binding, smallest.line()), tolerances.most(r, binding.line()));
         V step = r.named(STEP, Subject.of("max", ""), r.quotient(reach, r.literal(n)));
         for (int i = 0; i < all.size(); i++) {
             confirm(r, all.get(i), i, step);
@@ -187,10 +175,11 @@ public final class CoarsestReadability implements Explained, Serializable {
 
     private <V> void confirm(Reckoning<V> r, BatchLine line, int index, V step) {
         Subject subject = subject(line, index);
-        V tau = tolerances.value(r, line.line());
+        V under = tolerances.least(r, line.line());
+        V over = tolerances.most(r, line.line());
         V x = r.named(DIVISIONS, subject, r.quotient(mass(r, line, index), step));
-        V low = r.named(LEAST, subject, r.rounded(r.product(r.difference(r.literal(1), tau), x), UP));
-        V high = r.named(MOST, subject, r.rounded(r.product(r.sum(r.literal(1), tau), x), DOWN));
+        V low = r.named(BatchSymbols.LEAST_DIVISIONS, subject, r.rounded(r.product(under, x), BatchSymbols.UP));
+        V high = r.named(BatchSymbols.MOST_DIVISIONS, subject, r.rounded(r.product(over, x), BatchSymbols.DOWN));
         r.holds(low, Comparison.AT_MOST, high);
     }
 

@@ -1,6 +1,5 @@
 package io.github.formulationmath.planning;
 
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.working.Phrase;
 import java.io.Serial;
 import java.util.List;
@@ -12,38 +11,18 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class EmptyWindow implements BatchWindow {
+public final class EmptyWindow extends WindowAnswer implements BatchWindow {
 
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final Formula formula;
-    private final Bench bench;
-    private final BatchConstraints constraints;
     private final @Nullable WindowEnd needed;
     private final List<WindowOpening> openings;
 
     EmptyWindow(WindowQuestion question, @Nullable WindowEnd needed, List<WindowOpening> openings) {
-        this.formula = question.formula();
-        this.bench = question.bench();
-        this.constraints = question.constraints();
+        super(question);
         this.needed = needed;
         this.openings = List.copyOf(openings);
-    }
-
-    @Override
-    public Formula formula() {
-        return formula;
-    }
-
-    @Override
-    public Bench bench() {
-        return bench;
-    }
-
-    @Override
-    public BatchConstraints constraints() {
-        return constraints;
     }
 
     /**
@@ -83,12 +62,8 @@ public final class EmptyWindow implements BatchWindow {
         return question().requirements().obstacle();
     }
 
-    private WindowQuestion question() {
-        return new WindowQuestion(formula, bench, constraints);
-    }
-
     @Override
     public String toString() {
-        return formula.name() + ": no batch; " + openings;
+        return formula().name() + ": no batch; " + openings;
     }
 }

@@ -21,32 +21,29 @@ final class ExactRequirement implements Requirement {
     private final Formula formula;
     private final Balance balance;
     private final Ratio period;
+    private final StepRequirement multiples;
 
     ExactRequirement(Formula formula, Balance balance) {
         this.formula = formula;
         this.balance = balance;
         this.period = CommonPeriod.of(
                 formula.lines().stream().map(FormulaLine::fraction).toList());
-    }
-
-    private Ratio step() {
-        return period.times(balance.gramsPerDivision());
+        this.multiples = new StepRequirement(period.times(balance.gramsPerDivision()));
     }
 
     @Override
     public Landing smallest(SearchMeter meter) {
-        return new Landing(step(), Landing.NO_LINE);
+        return multiples.smallest(meter);
     }
 
     @Override
     public Landing atLeast(Ratio grams, SearchMeter meter) {
-        return new Landing(grams.dividedBy(step()).ceil().times(step()), Landing.NO_LINE);
+        return multiples.atLeast(grams, meter);
     }
 
     @Override
     public Optional<Landing> atMost(Ratio grams, SearchMeter meter) {
-        Ratio multiple = grams.dividedBy(step()).floor();
-        return multiple.isZero() ? Optional.empty() : Optional.of(new Landing(multiple.times(step()), Landing.NO_LINE));
+        return multiples.atMost(grams, meter);
     }
 
     @Override
@@ -68,7 +65,7 @@ final class ExactRequirement implements Requirement {
 
     @Override
     public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
-        V multiple = r.literal(at.at().dividedBy(step()));
-        return r.product(multiple, derive(r, new Landing(step(), Landing.NO_LINE)));
+        V multiple = r.literal(at.at().dividedBy(multiples.step()));
+        return r.product(multiple, derive(r, new Landing(multiples.step(), Landing.NO_LINE)));
     }
 }

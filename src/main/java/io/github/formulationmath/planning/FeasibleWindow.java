@@ -1,6 +1,5 @@
 package io.github.formulationmath.planning;
 
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -14,38 +13,18 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class FeasibleWindow implements BatchWindow {
+public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
 
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final Formula formula;
-    private final Bench bench;
-    private final BatchConstraints constraints;
     private final WindowEnd smallest;
     private final WindowEnd largest;
 
     FeasibleWindow(WindowQuestion question, WindowEnd smallest, WindowEnd largest) {
-        this.formula = question.formula();
-        this.bench = question.bench();
-        this.constraints = question.constraints();
+        super(question);
         this.smallest = smallest;
         this.largest = largest;
-    }
-
-    @Override
-    public Formula formula() {
-        return formula;
-    }
-
-    @Override
-    public Bench bench() {
-        return bench;
-    }
-
-    @Override
-    public BatchConstraints constraints() {
-        return constraints;
     }
 
     /**
@@ -100,19 +79,15 @@ public final class FeasibleWindow implements BatchWindow {
                 .landing()
                 .at();
         boolean down = inside.minus(below).compareTo(above.minus(inside)) <= 0;
-        return BalanceUnit.amount(bench.balance(), down ? below : above);
+        return BalanceUnit.amount(bench().balance(), down ? below : above);
     }
 
     private Optional<JointRequirement.Rest> rest(Ratio from) {
         return question().requirements().atLeast(from, new SearchMeter(SearchEffort.standard()), largest.result());
     }
 
-    private WindowQuestion question() {
-        return new WindowQuestion(formula, bench, constraints);
-    }
-
     @Override
     public String toString() {
-        return formula.name() + ": from " + smallest.mass() + " to " + largest.mass();
+        return formula().name() + ": from " + smallest.mass() + " to " + largest.mass();
     }
 }

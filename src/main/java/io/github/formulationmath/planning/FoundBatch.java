@@ -21,36 +21,16 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class FoundBatch implements MinimumBatch, Explained {
+public final class FoundBatch extends SizeAnswer implements MinimumBatch, Explained {
 
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final Formula formula;
-    private final Balance balance;
-    private final BatchCriterion criterion;
     private final Landing found;
 
     FoundBatch(Formula formula, Balance balance, BatchCriterion criterion, Landing found) {
-        this.formula = formula;
-        this.balance = balance;
-        this.criterion = criterion;
+        super(formula, balance, criterion);
         this.found = found;
-    }
-
-    @Override
-    public Formula formula() {
-        return formula;
-    }
-
-    @Override
-    public Balance balance() {
-        return balance;
-    }
-
-    @Override
-    public BatchCriterion criterion() {
-        return criterion;
     }
 
     /**
@@ -69,7 +49,7 @@ public final class FoundBatch implements MinimumBatch, Explained {
      * @return its mass in the unit of the balance, exact
      */
     public Amount<Mass> smallest() {
-        return BalanceUnit.amount(balance, found.at());
+        return BalanceUnit.amount(balance(), found.at());
     }
 
     /**
@@ -78,7 +58,7 @@ public final class FoundBatch implements MinimumBatch, Explained {
      * @return the formula at this size
      */
     public Batch batch() {
-        return Batch.of(formula, BatchSize.ofMass(smallest()));
+        return Batch.of(formula(), BatchSize.ofMass(smallest()));
     }
 
     /**
@@ -87,7 +67,7 @@ public final class FoundBatch implements MinimumBatch, Explained {
      * @return the line; empty if all lines together do
      */
     public Optional<FormulaLine> bindingLine() {
-        return found.line() >= 0 ? Optional.of(formula.lines().get(found.line())) : Optional.empty();
+        return found.line() >= 0 ? Optional.of(formula().lines().get(found.line())) : Optional.empty();
     }
 
     /**
@@ -97,17 +77,17 @@ public final class FoundBatch implements MinimumBatch, Explained {
      * @return a reading for each line of the formula, in the unit of the balance; empty under other criteria
      */
     public List<Amount<Mass>> readings() {
-        if (!(criterion instanceof MadeWithin made)) {
+        if (!(criterion() instanceof MadeWithin made)) {
             return List.of();
         }
-        return made.of(formula, balance).readings(found.at()).stream()
-                .map(n -> balance.readability().times(n))
+        return made.of(formula(), balance()).readings(found.at()).stream()
+                .map(n -> balance().readability().times(n))
                 .toList();
     }
 
     @Override
     public Phrase question() {
-        return Phrase.of("question.smallest-batch", formula.name());
+        return Phrase.of("question.smallest-batch", formula().name());
     }
 
     @Override
@@ -117,11 +97,11 @@ public final class FoundBatch implements MinimumBatch, Explained {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        return criterion.of(formula, balance).derive(r, found);
+        return requirement().derive(r, found);
     }
 
     @Override
     public String toString() {
-        return formula.name() + ": at least " + smallest() + " (" + criterion + ")";
+        return describe("at least " + smallest());
     }
 }

@@ -13,34 +13,13 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ImpossibleBatch implements MinimumBatch {
+public final class ImpossibleBatch extends SizeAnswer implements MinimumBatch {
 
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final Formula formula;
-    private final Balance balance;
-    private final BatchCriterion criterion;
-
     ImpossibleBatch(Formula formula, Balance balance, BatchCriterion criterion) {
-        this.formula = formula;
-        this.balance = balance;
-        this.criterion = criterion;
-    }
-
-    @Override
-    public Formula formula() {
-        return formula;
-    }
-
-    @Override
-    public Balance balance() {
-        return balance;
-    }
-
-    @Override
-    public BatchCriterion criterion() {
-        return criterion;
+        super(formula, balance, criterion);
     }
 
     /**
@@ -59,11 +38,11 @@ public final class ImpossibleBatch implements MinimumBatch {
      * @return the reason in words
      */
     public Phrase reason() {
-        return criterion.of(formula, balance).obstacle().orElseThrow();
+        return requirement().obstacle().orElseThrow();
     }
 
     @Override
     public String toString() {
-        return formula.name() + ": no batch (" + criterion + ")";
+        return describe("no batch");
     }
 }

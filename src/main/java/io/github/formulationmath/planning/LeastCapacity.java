@@ -54,10 +54,7 @@ public final class LeastCapacity implements Explained, Serializable {
      */
     public static LeastCapacity of(List<Batch> batches, Vessel vessel) {
         Objects.requireNonNull(vessel, "vessel");
-        List<Batch> copy = List.copyOf(Objects.requireNonNull(batches, "batches"));
-        if (copy.isEmpty()) {
-            throw new IllegalArgumentException("batches is empty: at least one is needed");
-        }
+        List<Batch> copy = Arguments.atLeastOne("batches", batches);
         return new LeastCapacity(copy, vessel);
     }
 

@@ -3,7 +3,6 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
@@ -12,7 +11,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,15 +22,10 @@ record MadeCertificate(Formula formula, Balance balance, Tolerances tolerances, 
 
     private static final Symbol SHOWN = Symbol.of("n", "chosen-divisions", Kind.NUMBER);
     private static final Symbol TOTAL = Symbol.of("N", "made-divisions", Kind.NUMBER);
-    private static final Symbol LEAST = Symbol.of("l", "least-divisions", Kind.NUMBER);
-    private static final Symbol MOST = Symbol.of("u", "most-divisions", Kind.NUMBER);
     private static final Symbol LESS = Symbol.of("N", "one-division-less", Kind.NUMBER);
     private static final Symbol LEAST_OF_LESS = Symbol.of("a", "least-divisions-of-less", Kind.NUMBER);
     private static final Symbol MOST_OF_LESS = Symbol.of("b", "most-divisions-of-less", Kind.NUMBER);
     private static final Symbol ERROR = Symbol.of("e", "reading-error-divisions", Kind.NUMBER);
-
-    private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
-    private static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
 
     <V> V derive(Reckoning<V> r, ClosedSearch search) {
         V total = total(r);
@@ -49,8 +42,11 @@ record MadeCertificate(Formula formula, Balance balance, Tolerances tolerances, 
         V total = r.named(TOTAL, r.sum(shown));
         for (int i = 0; i < readings.size(); i++) {
             FormulaLine line = formula.lines().get(i);
-            r.holds(r.named(LEAST, line, least(r, line, total)), Comparison.AT_MOST, shown.get(i));
-            r.holds(shown.get(i), Comparison.AT_MOST, r.named(MOST, line, most(r, line, total)));
+            r.holds(
+                    r.named(BatchSymbols.LEAST_DIVISIONS, line, least(r, line, total)),
+                    Comparison.AT_MOST,
+                    shown.get(i));
+            r.holds(shown.get(i), Comparison.AT_MOST, r.named(BatchSymbols.MOST_DIVISIONS, line, most(r, line, total)));
         }
         return total;
     }
@@ -87,19 +83,19 @@ record MadeCertificate(Formula formula, Balance balance, Tolerances tolerances, 
     }
 
     private <V> V least(Reckoning<V> r, FormulaLine line, V total) {
-        V edge = r.product(r.known(line), r.difference(r.literal(1), tolerances.value(r, line)));
+        V edge = r.product(r.known(line), tolerances.least(r, line));
         if (error.isZero()) {
-            return r.rounded(r.product(edge, total), UP);
+            return r.rounded(r.product(edge, total), BatchSymbols.UP);
         }
-        return r.rounded(r.sum(r.product(edge, r.sum(total, others(r))), e(r)), UP);
+        return r.rounded(r.sum(r.product(edge, r.sum(total, others(r))), e(r)), BatchSymbols.UP);
     }
 
     private <V> V most(Reckoning<V> r, FormulaLine line, V total) {
-        V edge = r.product(r.known(line), r.sum(r.literal(1), tolerances.value(r, line)));
+        V edge = r.product(r.known(line), tolerances.most(r, line));
         if (error.isZero()) {
-            return r.rounded(r.product(edge, total), DOWN);
+            return r.rounded(r.product(edge, total), BatchSymbols.DOWN);
         }
-        return r.rounded(r.difference(r.product(edge, r.difference(total, others(r))), e(r)), DOWN);
+        return r.rounded(r.difference(r.product(edge, r.difference(total, others(r))), e(r)), BatchSymbols.DOWN);
     }
 
     private <V> V others(Reckoning<V> r) {

@@ -236,10 +236,7 @@ public final class PassingSizes {
     }
 
     private Ratio divisions(String name, Amount<Mass> size) {
-        if (Objects.requireNonNull(size, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + size + ": it must be above 0");
-        }
-        return size.in(FormulationUnits.GRAM).dividedBy(requirement.readability());
+        return Arguments.positive(name, size).in(FormulationUnits.GRAM).dividedBy(requirement.readability());
     }
 
     private Amount<Mass> grams(Ratio divisions) {

@@ -75,10 +75,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         if (target.equals(giver)) {
             throw new IllegalArgumentException("carrier is " + carrier.name() + ", the line to dilute: take another");
         }
-        if (Objects.requireNonNull(leastWeighed, "leastWeighed").signum() <= 0) {
-            throw new IllegalArgumentException("leastWeighed is " + leastWeighed + ": it must be above 0");
-        }
-        Ratio least = leastWeighed.in(FormulationUnits.GRAM);
+        Ratio least = Arguments.positive("leastWeighed", leastWeighed).in(FormulationUnits.GRAM);
         Ratio factor = least.dividedBy(target.result()).ceil();
         if (factor.compareTo(Ratio.ONE) <= 0) {
             return new NoPredilution(Phrase.of(

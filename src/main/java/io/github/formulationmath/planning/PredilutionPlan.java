@@ -18,7 +18,6 @@ import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Working;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
@@ -43,7 +42,6 @@ public final class PredilutionPlan implements Predilution, Explained {
 
     private static final Subject LEFT = Subject.of("left", "");
     private static final Subject DELIVERED = Subject.of("delivered", "");
-    private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
 
     private final BatchLine line;
     private final BatchLine carrier;
@@ -169,7 +167,7 @@ public final class PredilutionPlan implements Predilution, Explained {
     }
 
     private <V> V factor(Reckoning<V> r) {
-        V smallest = r.rounded(r.quotient(least(r), r.known(line)), UP);
+        V smallest = r.rounded(r.quotient(least(r), r.known(line)), BatchSymbols.UP);
         return r.named(FACTOR, smallest);
     }
 
@@ -180,7 +178,7 @@ public final class PredilutionPlan implements Predilution, Explained {
     private <V> V substance(Reckoning<V> r) {
         V d = BatchSymbols.readability(r, balance);
         V needed = r.maximum(List.of(least(r), r.known(line)));
-        return r.named(SUBSTANCE, r.product(r.rounded(r.quotient(needed, d), UP), d));
+        return r.named(SUBSTANCE, r.product(r.rounded(r.quotient(needed, d), BatchSymbols.UP), d));
     }
 
     private <V> V diluent(Reckoning<V> r) {

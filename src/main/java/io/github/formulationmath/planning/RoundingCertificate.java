@@ -3,7 +3,6 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
@@ -11,7 +10,6 @@ import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.math.RoundingMode;
 import java.util.Comparator;
 
 /**
@@ -29,12 +27,7 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
             Symbol.of("a", "least-reached", Kind.NUMBER),
             Symbol.of("b", "most-reached", Kind.NUMBER));
     private static final Names LAST = new Names(
-            Symbol.of("x", "target-divisions", Kind.NUMBER),
-            Symbol.of("l", "least-divisions", Kind.NUMBER),
-            Symbol.of("u", "most-divisions", Kind.NUMBER));
-
-    private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
-    private static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
+            Symbol.of("x", "target-divisions", Kind.NUMBER), BatchSymbols.LEAST_DIVISIONS, BatchSymbols.MOST_DIVISIONS);
 
     /** What the divisions of a line and the ends of its band are called, on the way and at the end. */
     private record Names(Symbol divisions, Symbol least, Symbol most) {}
@@ -121,23 +114,24 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
 
     /** n·d / (w·(1 + τ)): the size at which the band of a line reaches up to n. */
     private <V> V windowStart(Reckoning<V> r, FormulaLine line, V n) {
-        V share = r.product(r.known(line), r.sum(r.literal(1), tolerances.value(r, line)));
+        V share = r.product(r.known(line), tolerances.most(r, line));
         return r.quotient(r.product(n, BatchSymbols.readability(r, balance)), share);
     }
 
     /** n·d / (w·(1 − τ)): the size at which the band of a line leaves n behind. */
     private <V> V windowEnd(Reckoning<V> r, FormulaLine line, V n) {
-        V share = r.product(r.known(line), r.difference(r.literal(1), tolerances.value(r, line)));
+        V share = r.product(r.known(line), tolerances.least(r, line));
         return r.quotient(r.product(n, BatchSymbols.readability(r, balance)), share);
     }
 
     /** ⌈(1 − τ)·x⌉ and ⌊(1 + τ)·x⌋, with x = w·M/d. */
     private <V> Ends<V> ends(Reckoning<V> r, FormulaLine line, V size, Names names, Subject subject) {
-        V tau = tolerances.value(r, line);
+        V under = tolerances.least(r, line);
+        V over = tolerances.most(r, line);
         V divisions = r.quotient(r.product(r.known(line), size), BatchSymbols.readability(r, balance));
         V x = r.named(names.divisions(), subject, divisions);
-        V low = r.rounded(r.product(r.difference(r.literal(1), tau), x), UP);
-        V high = r.rounded(r.product(r.sum(r.literal(1), tau), x), DOWN);
+        V low = r.rounded(r.product(under, x), BatchSymbols.UP);
+        V high = r.rounded(r.product(over, x), BatchSymbols.DOWN);
         return new Ends<>(r.named(names.least(), subject, low), r.named(names.most(), subject, high));
     }
 }

@@ -38,8 +38,6 @@ public final class SafeBatch implements Explained {
 
     private static final Symbol LIMIT = Symbol.of("T", "usage-limit", Kind.SHARE);
     private static final Symbol COUNTED = Symbol.of("C", "counted-per-line", Kind.SHARE);
-    private static final Symbol ROOM = Symbol.of("G", "room-under-cap", Kind.SHARE);
-    private static final Symbol ERRORS = Symbol.of("H", "errors-against-cap", Kind.MASS);
     private static final Symbol BATCH = Symbol.of("Msafe", "safe-batch", Kind.MASS);
 
     private final Verdict verdict;
@@ -110,7 +108,11 @@ public final class SafeBatch implements Explained {
     @Override
     public <V> V derive(Reckoning<V> r) {
         r.note(() -> Phrase.of("caution.limit-short"));
-        return r.named(BATCH, r.quotient(r.named(ERRORS, errors(r)), r.named(ROOM, room(r))));
+        return r.named(
+                BATCH,
+                r.quotient(
+                        r.named(BatchSymbols.ERRORS_AGAINST_CAP, errors(r)),
+                        r.named(BatchSymbols.ROOM_UNDER_CAP, room(r))));
     }
 
     /** T − c, or c − T for a lowest share: positive if more of the line is harmless. */

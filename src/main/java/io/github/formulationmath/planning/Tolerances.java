@@ -162,6 +162,16 @@ public final class Tolerances implements Serializable {
                 : r.given(OWN_TOLERANCE, line, own.fraction(), source);
     }
 
+    /** 1 − τ: the least part of its amount that a line may come to. */
+    <V> V least(Reckoning<V> r, FormulaLine line) {
+        return r.difference(r.literal(1), value(r, line));
+    }
+
+    /** 1 + τ: the most that a line may come to, as a part of its amount. */
+    <V> V most(Reckoning<V> r, FormulaLine line) {
+        return r.sum(r.literal(1), value(r, line));
+    }
+
     private static Map<String, MassFraction> with(Map<String, MassFraction> old, String name, String tolerance) {
         Map<String, MassFraction> all = new LinkedHashMap<>(old);
         all.put(name, requireBelowWhole(MassFraction.parse(tolerance)));

@@ -14,36 +14,16 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class UndecidedBatch implements MinimumBatch {
+public final class UndecidedBatch extends SizeAnswer implements MinimumBatch {
 
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final Formula formula;
-    private final Balance balance;
-    private final BatchCriterion criterion;
     private final Ratio reached;
 
     UndecidedBatch(Formula formula, Balance balance, BatchCriterion criterion, Ratio reached) {
-        this.formula = formula;
-        this.balance = balance;
-        this.criterion = criterion;
+        super(formula, balance, criterion);
         this.reached = reached;
-    }
-
-    @Override
-    public Formula formula() {
-        return formula;
-    }
-
-    @Override
-    public Balance balance() {
-        return balance;
-    }
-
-    @Override
-    public BatchCriterion criterion() {
-        return criterion;
     }
 
     /**
@@ -62,7 +42,7 @@ public final class UndecidedBatch implements MinimumBatch {
      * @return how far the search came, in the unit of the balance
      */
     public Amount<Mass> allFailBelow() {
-        return balance.readability().times(reached);
+        return balance().readability().times(reached);
     }
 
     /**
@@ -72,11 +52,11 @@ public final class UndecidedBatch implements MinimumBatch {
      * @return the mass in the unit of the balance; empty if there is none, some line having to be exact
      */
     public Optional<Amount<Mass>> allPassFrom() {
-        return criterion.of(formula, balance).passesFrom().map(grams -> BalanceUnit.amount(balance, grams));
+        return requirement().passesFrom().map(grams -> BalanceUnit.amount(balance(), grams));
     }
 
     @Override
     public String toString() {
-        return formula.name() + ": not decided; above " + allFailBelow() + " (" + criterion + ")";
+        return describe("not decided; above " + allFailBelow());
     }
 }

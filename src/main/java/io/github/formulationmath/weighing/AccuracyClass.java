@@ -3,7 +3,6 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
-import java.util.Objects;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -86,7 +85,7 @@ public enum AccuracyClass {
      * @throws IllegalArgumentException if the interval is not above 0
      */
     public Amount<Mass> minimumCapacity(Amount<Mass> interval) {
-        Ratio grams = grams("interval", interval);
+        Ratio grams = grams(interval);
         return interval.times(
                 switch (this) {
                     case I -> 100;
@@ -106,7 +105,7 @@ public enum AccuracyClass {
      */
     public boolean allows(Amount<Mass> capacity, Amount<Mass> interval) {
         Ratio count = intervals("capacity", capacity, interval);
-        Ratio e = grams("interval", interval);
+        Ratio e = grams(interval);
         Ratio least = Ratio.of(
                 switch (this) {
                     case I -> 50_000;
@@ -146,16 +145,10 @@ public enum AccuracyClass {
     }
 
     private static Ratio intervals(String name, Amount<Mass> load, Amount<Mass> interval) {
-        if (Objects.requireNonNull(load, name).signum() < 0) {
-            throw new IllegalArgumentException(name + " is " + load + ": it must be at least 0");
-        }
-        return load.in(FormulationUnits.GRAM).dividedBy(grams("interval", interval));
+        return Arguments.notNegative(name, load).in(FormulationUnits.GRAM).dividedBy(grams(interval));
     }
 
-    private static Ratio grams(String name, Amount<Mass> amount) {
-        if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
-        }
-        return amount.in(FormulationUnits.GRAM);
+    private static Ratio grams(Amount<Mass> interval) {
+        return Arguments.positive("interval", interval).in(FormulationUnits.GRAM);
     }
 }

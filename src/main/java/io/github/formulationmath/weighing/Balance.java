@@ -56,8 +56,8 @@ public final class Balance implements Serializable {
      * @throws IllegalArgumentException if an amount is out of range
      */
     public static Balance of(Amount<Mass> readability, Amount<Mass> capacity) {
-        requirePositive("readability", readability);
-        requirePositive("capacity", capacity);
+        Arguments.positive("readability", readability);
+        Arguments.positive("capacity", capacity);
         if (capacity.compareTo(readability) < 0) {
             throw new IllegalArgumentException("capacity is " + capacity + ", less than one step of the display ("
                     + readability + "): the two may have been exchanged");
@@ -204,12 +204,6 @@ public final class Balance implements Serializable {
      */
     public Ratio gramsCapacity() {
         return gramsCapacity;
-    }
-
-    private static void requirePositive(String name, Amount<Mass> amount) {
-        if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
-        }
     }
 
     @Override

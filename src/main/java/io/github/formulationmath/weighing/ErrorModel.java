@@ -87,7 +87,7 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if it is negative
      */
     public ErrorModel withRepeatability(Amount<Mass> standardDeviation) {
-        requireNotNegative("standardDeviation", standardDeviation);
+        Arguments.notNegative("standardDeviation", standardDeviation);
         return new ErrorModel(
                 standardDeviation,
                 linearity,
@@ -141,7 +141,7 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if the half-width is negative or the law has no bounds
      */
     public ErrorModel withLinearity(Amount<Mass> halfWidth, Law law) {
-        requireNotNegative("halfWidth", halfWidth);
+        Arguments.notNegative("halfWidth", halfWidth);
         if (!Objects.requireNonNull(law, "law").isBounded()) {
             throw new IllegalArgumentException(
                     "law is " + law + ", which has no half-width: take RECTANGULAR or TRIANGULAR");
@@ -183,7 +183,7 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if it is negative
      */
     public ErrorModel withTareResolution(Amount<Mass> step) {
-        requireNotNegative("step", step);
+        Arguments.notNegative("step", step);
         return new ErrorModel(
                 repeatability, linearity, linearityLaw, calibration, step, leastResidue, mostResidue, buoyancy);
     }
@@ -197,8 +197,8 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if one is negative or they are the wrong way round
      */
     public ErrorModel withResidue(Amount<Mass> least, Amount<Mass> most) {
-        requireNotNegative("least", least);
-        requireNotNegative("most", most);
+        Arguments.notNegative("least", least);
+        Arguments.notNegative("most", most);
         if (least.compareTo(most) > 0) {
             throw new IllegalArgumentException(
                     "least is " + least + ", more than most (" + most + "): the two may have been exchanged");
@@ -235,12 +235,6 @@ public final class ErrorModel implements Serializable {
 
     private static boolean isAtMostMinusOne(Ratio value) {
         return value.plus(Ratio.ONE).signum() <= 0;
-    }
-
-    private static void requireNotNegative(String name, Amount<Mass> amount) {
-        if (Objects.requireNonNull(amount, name).signum() < 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be at least 0");
-        }
     }
 
     /**

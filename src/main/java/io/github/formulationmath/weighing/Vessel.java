@@ -88,8 +88,8 @@ public final class Vessel implements Serializable {
      * @throws IllegalArgumentException if a volume is out of range
      */
     public Vessel holding(Amount<Volume> brimVolume, Amount<Volume> workingVolume) {
-        requirePositive("brimVolume", brimVolume);
-        requirePositive("workingVolume", workingVolume);
+        Arguments.positive("brimVolume", brimVolume);
+        Arguments.positive("workingVolume", workingVolume);
         if (workingVolume.compareTo(brimVolume) > 0) {
             throw new IllegalArgumentException("workingVolume is " + workingVolume + ", more than the vessel holds to"
                     + " the brim (" + brimVolume + "): the two may have been exchanged");
@@ -143,12 +143,6 @@ public final class Vessel implements Serializable {
      */
     public Optional<Amount<Volume>> workingVolume() {
         return Optional.ofNullable(working);
-    }
-
-    private static void requirePositive(String name, Amount<Volume> amount) {
-        if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
-        }
     }
 
     @Override

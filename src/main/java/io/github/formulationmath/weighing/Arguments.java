@@ -1,0 +1,25 @@
+package io.github.formulationmath.weighing;
+
+import io.github.formulationmath.quantity.Amount;
+import java.util.Objects;
+import javax.measure.Quantity;
+
+/** Amounts that are refused, each by the name of the argument. */
+final class Arguments {
+
+    private Arguments() {}
+
+    static <Q extends Quantity<Q>> Amount<Q> positive(String name, Amount<Q> amount) {
+        if (Objects.requireNonNull(amount, name).signum() <= 0) {
+            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
+        }
+        return amount;
+    }
+
+    static <Q extends Quantity<Q>> Amount<Q> notNegative(String name, Amount<Q> amount) {
+        if (Objects.requireNonNull(amount, name).signum() < 0) {
+            throw new IllegalArgumentException(name + " is " + amount + ": it must be at least 0");
+        }
+        return amount;
+    }
+}
