@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A formula rolled up to substances, each with its share of the whole ({@link SubstanceShare}). The shares add up to
@@ -65,6 +66,16 @@ public final class Composition implements Serializable {
      */
     public Optional<SubstanceShare> shareOf(Substance substance) {
         return Optional.ofNullable(shares.get(Objects.requireNonNull(substance, "substance")));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Composition that && shares.equals(that.shares);
+    }
+
+    @Override
+    public int hashCode() {
+        return shares.hashCode();
     }
 
     @Override

@@ -13,6 +13,8 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much of a whole formula one substance makes up: {@code s = Σ w_i · c_i} over the lines that bring it in, with
@@ -99,6 +101,16 @@ public final class SubstanceShare implements Subject, Explained, Serializable {
     @Override
     public String name() {
         return substance.name();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof SubstanceShare that && substance.equals(that.substance) && lines.equals(that.lines);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(substance, lines);
     }
 
     @Override

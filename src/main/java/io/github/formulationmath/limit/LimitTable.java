@@ -231,6 +231,19 @@ public final class LimitTable implements Serializable {
     }
 
     @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LimitTable that
+                && name.equals(that.name)
+                && provenance.equals(that.provenance)
+                && limits.equals(that.limits);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, limits.size());
+    }
+
+    @Override
     public String toString() {
         return name + ", " + limits.size() + " limits, snapshot of "
                 + snapshot().map(LocalDate::toString).orElse("an unknown day");

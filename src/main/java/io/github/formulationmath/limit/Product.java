@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a product is, as far as limits ask: whether it stays on, for which part of the body, of which kind and form, and
@@ -165,8 +167,25 @@ public final class Product implements Serializable {
     }
 
     @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Product that
+                && use.equals(that.use)
+                && areas.equals(that.areas)
+                && kinds.equals(that.kinds)
+                && forms.equals(that.forms)
+                && user.equals(that.user)
+                && purposes.equals(that.purposes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(use, areas, kinds, forms, user, purposes);
+    }
+
+    @Override
     public String toString() {
-        return use + ", area " + text(areas) + ", kind " + text(kinds) + ", form " + text(forms) + ", user " + user;
+        return use + ", area " + text(areas) + ", kind " + text(kinds) + ", form " + text(forms) + ", user " + user
+                + (purposes.isEmpty() ? "" : ", purposes " + new TreeMap<>(purposes));
     }
 
     private static String text(Set<String> words) {

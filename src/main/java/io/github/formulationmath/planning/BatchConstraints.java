@@ -159,6 +159,20 @@ public final class BatchConstraints implements Serializable {
     }
 
     @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BatchConstraints that
+                && criteria.equals(that.criteria)
+                && stock.equals(that.stock)
+                && Objects.equals(step, that.step)
+                && Objects.equals(leastSize, that.leastSize);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(criteria, stock, step, leastSize);
+    }
+
+    @Override
     public String toString() {
         return criteria
                 + (stock.isEmpty() ? "" : ", stock " + stock)

@@ -12,8 +12,10 @@ import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Each mass lies in an interval of its own, and the total in another. A share rises with its own mass and falls with every
@@ -143,5 +145,18 @@ final class BoxErrors implements PotErrors {
 
     private static Ratio high(Bounds bounds) {
         return bounds.upper().orElseThrow();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BoxErrors that
+                && masses.equals(that.masses)
+                && total.equals(that.total)
+                && sum.equals(that.sum);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(masses, total, sum);
     }
 }

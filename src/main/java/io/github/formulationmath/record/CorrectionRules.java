@@ -197,6 +197,21 @@ public final class CorrectionRules implements Serializable {
     }
 
     @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof CorrectionRules that
+                && tolerances.equals(that.tolerances)
+                && caps.equals(that.caps)
+                && frozen.equals(that.frozen)
+                && stock.equals(that.stock)
+                && Objects.equals(room, that.room);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(tolerances, caps, frozen, stock, room);
+    }
+
+    @Override
     public String toString() {
         return tolerances
                 + (caps.isEmpty() ? "" : ", caps " + caps)

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is usually lost on the way, and how much that varies: a residue r̄ that does not depend on the batch (the film in the
@@ -188,7 +189,22 @@ public final class ExpectedLoss implements Serializable {
     }
 
     @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof ExpectedLoss that
+                && past.equals(that.past)
+                && mean.equals(that.mean)
+                && spread.equals(that.spread)
+                && share.equals(that.share);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(past, mean, spread, share);
+    }
+
+    @Override
     public String toString() {
-        return "loss " + mean + " ± " + spread + (share.fraction().isZero() ? "" : " and " + share);
+        return "loss " + mean + " ± " + spread + (share.fraction().isZero() ? "" : " and " + share)
+                + (past.isEmpty() ? "" : ", from " + past);
     }
 }

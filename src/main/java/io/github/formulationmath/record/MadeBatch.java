@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is in the pot: the mass of every line as the readings tell it, or as later additions and losses left it. Its
@@ -234,6 +235,16 @@ public final class MadeBatch implements Explained, Serializable {
         return r.named(symbols.total(), r.sum(masses));
     }
 
+    /** What decides whether two batches are the same: how much of each line is in the pot, and whether that is known. */
+    private List<Object> contents() {
+        List<Object> all = new ArrayList<>(2 * lines.size());
+        for (MadeLine line : lines) {
+            all.add(line.mass());
+            all.add(line.isAssumed());
+        }
+        return all;
+    }
+
     PotSymbols symbols() {
         return symbols;
     }
@@ -248,6 +259,19 @@ public final class MadeBatch implements Explained, Serializable {
 
     Bounds massBounds(MadeLine line) {
         return errors.massBounds(line.line().position() - 1);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof MadeBatch that
+                && plan.equals(that.plan)
+                && errors.equals(that.errors)
+                && contents().equals(that.contents());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(plan, grams);
     }
 
     @Override

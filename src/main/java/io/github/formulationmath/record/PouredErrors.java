@@ -14,6 +14,7 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -107,5 +108,15 @@ final class PouredErrors implements PotErrors {
             masses = known;
         }
         return known;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof PouredErrors that && size == that.size && pours.equals(that.pours);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(size, pours);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What ingredients cost, in one currency. An ingredient may be offered in several pack sizes; the first is the one that
@@ -66,6 +67,16 @@ public final class PriceList implements Serializable {
 
     Optional<Offer> firstOf(String ingredientName) {
         return offersOf(ingredientName).stream().findFirst();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof PriceList that && offers.equals(that.offers);
+    }
+
+    @Override
+    public int hashCode() {
+        return offers.hashCode();
     }
 
     @Override

@@ -228,7 +228,27 @@ public final class Claim implements Serializable {
     }
 
     @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Claim that
+                && formula.equals(that.formula)
+                && size.equals(that.size)
+                && Objects.equals(balance, that.balance)
+                && figures.equals(that.figures)
+                && Objects.equals(total, that.total);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(formula, size, balance, figures, total);
+    }
+
+    @Override
     public String toString() {
-        return formula.name() + ", " + figures.size() + " figures";
+        StringBuilder text = new StringBuilder(formula.name()).append(", ").append(size);
+        figures.forEach((position, figure) -> text.append(", ")
+                .append(formula.lines().get(position - 1).name())
+                .append(' ')
+                .append(figure));
+        return text + (total == null ? "" : ", total " + total) + (balance == null ? "" : ", on " + balance);
     }
 }

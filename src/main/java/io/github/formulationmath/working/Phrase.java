@@ -1,5 +1,6 @@
 package io.github.formulationmath.working;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 
@@ -9,7 +10,7 @@ import java.util.Objects;
  * @param key the key
  * @param arguments what stands for {0}, {1}, … in the wording
  */
-public record Phrase(String key, List<String> arguments) {
+public record Phrase(String key, List<String> arguments) implements Serializable {
 
     /**
      * Checks and copies.

@@ -1,5 +1,7 @@
 package io.github.formulationmath.working;
 
+import java.io.Serial;
+import java.io.Serializable;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +14,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Symbol {
+public final class Symbol implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
 
     private final String letter;
     private final String meaningKey;

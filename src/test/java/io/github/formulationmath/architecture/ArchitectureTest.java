@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -79,6 +80,16 @@ final class ArchitectureTest {
     @ArchTest
     static final ArchRule statics_never_change =
             fields().that().areStatic().should().beFinal().andShould(Conditions.notBeSharedArrays());
+
+    @ArchTest
+    static final ArchRule what_is_serializable_holds_nothing_that_is_not = fields().that()
+            .areNotStatic()
+            .and()
+            .doNotHaveModifier(JavaModifier.TRANSIENT)
+            .and()
+            .areDeclaredInClassesThat()
+            .areAssignableTo(java.io.Serializable.class)
+            .should(Conditions.beSerializable());
 
     @ArchTest
     static final ArchRule enums_never_change = fields().that()

@@ -10,6 +10,8 @@ import com.tngtech.archunit.core.domain.JavaType;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -131,5 +133,32 @@ final class Conditions {
 
     private static void violated(ConditionEvents events, JavaClass type, String message) {
         events.add(SimpleConditionEvent.violated(type, message));
+    }
+
+    /**
+     * Lists, maps and sets are taken for serializable, and so are dimensions, of which there are no values. The two
+     * interfaces of the workings are left to the tests: whoever implements them decides.
+     */
+    static ArchCondition<JavaField> beSerializable() {
+        return new ArchCondition<>("be serializable") {
+            @Override
+            public void check(JavaField field, ConditionEvents events) {
+                field.getType().getAllInvolvedRawTypes().stream()
+                        .filter(type -> !mayBeSerializable(type))
+                        .forEach(type -> events.add(SimpleConditionEvent.violated(
+                                field,
+                                field.getFullName() + " holds " + type.getName() + ", which is not serializable")));
+            }
+        };
+    }
+
+    private static boolean mayBeSerializable(JavaClass type) {
+        return type.isPrimitive()
+                || type.isArray()
+                || type.isAssignableTo(java.io.Serializable.class)
+                || type.getPackageName().startsWith("javax.measure")
+                || type.getPackageName().equals("java.util") && type.isInterface()
+                || type.isEquivalentTo(Explained.class)
+                || type.isEquivalentTo(Subject.class);
     }
 }

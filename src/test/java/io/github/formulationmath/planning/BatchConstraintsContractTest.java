@@ -1,0 +1,26 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.support.ValueContract;
+import java.util.List;
+
+/** Two sets of constraints are equal if criteria, stock, step and least size are. */
+class BatchConstraintsContractTest implements ValueContract<BatchConstraints> {
+
+    @Override
+    public List<BatchConstraints> different() {
+        BatchConstraints plain = BatchConstraints.of(BatchCriterion.oneDivision());
+        return List.of(
+                plain,
+                BatchConstraints.of(BatchCriterion.exactReadings()),
+                BatchConstraints.of(BatchCriterion.oneDivision(), BatchCriterion.exactReadings()),
+                plain.withStock("Glycerin", "35 g"),
+                plain.withStock("Glycerin", "36 g"),
+                plain.inStepsOf("5 g"),
+                plain.ofAtLeast("100 g"));
+    }
+
+    @Override
+    public List<BatchConstraints> same() {
+        return different();
+    }
+}
