@@ -6,7 +6,7 @@ import java.io.Serial;
 import java.io.Serializable;
 
 /** What every answer about the smallest batch was asked for. */
-abstract class SizeAnswer implements Serializable {
+abstract sealed class SizeAnswer implements Serializable permits FoundBatch, ImpossibleBatch, UndecidedBatch {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -5,7 +5,7 @@ import java.io.Serial;
 import java.io.Serializable;
 
 /** What every answer about the window of batch sizes was asked for. */
-abstract class WindowAnswer implements Serializable {
+abstract sealed class WindowAnswer implements Serializable permits FeasibleWindow, EmptyWindow {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -61,6 +61,12 @@ abstract sealed class AmountOperations<Q extends Quantity<Q>> implements Quantit
         return self().exactValue().isZero();
     }
 
+    void requirePositive(String name) {
+        if (signum() <= 0) {
+            throw new IllegalArgumentException(name + " is " + self() + ": it must be above 0");
+        }
+    }
+
     /**
      * The value as the plainest standard number type that holds it exactly: {@link Long}, {@link java.math.BigInteger},
      * {@link java.math.BigDecimal}, or for thirds and the like the rational number of the reference implementation.

@@ -74,9 +74,7 @@ public final class Density implements Comparable<Density>, Serializable {
      */
     public static Density of(Amount<Mass> mass, Amount<Volume> volume) {
         Objects.requireNonNull(mass, "mass");
-        if (Objects.requireNonNull(volume, "volume").signum() <= 0) {
-            throw new IllegalArgumentException("volume is " + volume + ": it must be above 0");
-        }
+        Objects.requireNonNull(volume, "volume").requirePositive("volume");
         return ofGramsPerMillilitre(mass.in(FormulationUnits.GRAM).dividedBy(volume.in(FormulationUnits.MILLILITRE)));
     }
 
@@ -195,10 +193,6 @@ public final class Density implements Comparable<Density>, Serializable {
 
     @Serial
     private Object readResolve() throws InvalidObjectException {
-        try {
-            return new Density(gramsPerMillilitre, temperature);
-        } catch (IllegalArgumentException | NullPointerException e) {
-            throw (InvalidObjectException) new InvalidObjectException("no density: " + e.getMessage()).initCause(e);
-        }
+        return Deserialized.checked("density", () -> new Density(gramsPerMillilitre, temperature));
     }
 }

@@ -83,9 +83,7 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
      */
     public static MassConcentration of(Amount<Mass> part, Amount<Volume> whole) {
         Objects.requireNonNull(part, "part");
-        if (Objects.requireNonNull(whole, "whole").signum() <= 0) {
-            throw new IllegalArgumentException("whole is " + whole + ": it must be above 0");
-        }
+        Objects.requireNonNull(whole, "whole").requirePositive("whole");
         return ofGramsPerMillilitre(part.in(FormulationUnits.GRAM).dividedBy(whole.in(FormulationUnits.MILLILITRE)));
     }
 
@@ -187,11 +185,6 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
 
     @Serial
     private Object readResolve() throws InvalidObjectException {
-        try {
-            return new MassConcentration(gramsPerMillilitre, asWritten);
-        } catch (IllegalArgumentException | NullPointerException e) {
-            throw (InvalidObjectException)
-                    new InvalidObjectException("no mass concentration: " + e.getMessage()).initCause(e);
-        }
+        return Deserialized.checked("mass concentration", () -> new MassConcentration(gramsPerMillilitre, asWritten));
     }
 }

@@ -60,9 +60,7 @@ public final class MassFraction implements Comparable<MassFraction>, Serializabl
      */
     public static MassFraction of(Amount<Mass> part, Amount<Mass> whole) {
         Objects.requireNonNull(part, "part");
-        if (Objects.requireNonNull(whole, "whole").signum() <= 0) {
-            throw new IllegalArgumentException("whole is " + whole + ": it must be above 0");
-        }
+        Objects.requireNonNull(whole, "whole").requirePositive("whole");
         return of(part.ratioTo(whole));
     }
 
@@ -199,11 +197,6 @@ public final class MassFraction implements Comparable<MassFraction>, Serializabl
 
     @Serial
     private Object readResolve() throws InvalidObjectException {
-        try {
-            return new MassFraction(fraction, asWritten);
-        } catch (IllegalArgumentException | NullPointerException e) {
-            throw (InvalidObjectException)
-                    new InvalidObjectException("no mass fraction: " + e.getMessage()).initCause(e);
-        }
+        return Deserialized.checked("mass fraction", () -> new MassFraction(fraction, asWritten));
     }
 }

@@ -167,11 +167,6 @@ public final class VolumeFraction implements Comparable<VolumeFraction>, Seriali
 
     @Serial
     private Object readResolve() throws InvalidObjectException {
-        try {
-            return new VolumeFraction(fraction, asWritten);
-        } catch (IllegalArgumentException | NullPointerException e) {
-            throw (InvalidObjectException)
-                    new InvalidObjectException("no volume fraction: " + e.getMessage()).initCause(e);
-        }
+        return Deserialized.checked("volume fraction", () -> new VolumeFraction(fraction, asWritten));
     }
 }

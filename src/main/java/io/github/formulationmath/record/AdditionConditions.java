@@ -2,14 +2,12 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -40,31 +38,10 @@ final class AdditionConditions {
     private static List<Condition> physical(MadeBatch made, CorrectionRules rules) {
         List<Condition> all = new ArrayList<>();
         for (MadeLine line : made.lines()) {
-            limit(line.line(), rules).forEach((kind, grams) -> all.add(new Stock(line.line(), kind, grams)));
+            rules.limitOf(line.line()).forEach((kind, grams) -> all.add(new Stock(line.line(), kind, grams)));
         }
-        all.add(new Room(made, room(made, rules)));
+        all.add(new Room(made, rules.roomFor(made)));
         return all;
-    }
-
-    /** How much of a line can be added, if that is limited. */
-    static Map<Obstacle.Kind, Ratio> limit(FormulaLine line, CorrectionRules rules) {
-        if (rules.frozen().contains(line)) {
-            return Map.of(Obstacle.Kind.LINE_FROZEN, Ratio.ZERO);
-        }
-        return rules.stock().containsKey(line)
-                ? Map.of(Obstacle.Kind.STOCK_OUT, rules.stock().get(line).in(FormulationUnits.GRAM))
-                : Map.of();
-    }
-
-    /** A pot that holds more than it can hold is simply full. */
-    static Ratio room(MadeBatch made, CorrectionRules rules) {
-        return rules.roomOn(made.plan().bench()).max(made.result());
-    }
-
-    static List<Cap> caps(CorrectionRules rules) {
-        List<Cap> caps = new ArrayList<>();
-        rules.caps().forEach((substance, most) -> caps.add(new Cap(caps.size() + 1, substance, most)));
-        return caps;
     }
 
     /** x_i − lo·Σx ≥ lo·Z − z_i. */
@@ -135,12 +112,7 @@ final class AdditionConditions {
 
         @Override
         public <V> V least(Reckoning<V> r) {
-            List<V> there = new ArrayList<>();
-            for (MadeLine line : made.lines()) {
-                if (cap.isIn(line.line())) {
-                    there.add(r.product(cap.strength(r, line.line()), r.known(line)));
-                }
-            }
+            List<V> there = cap.parts(r, made.lines(), r::known);
             V allowed = r.product(cap.cap(r), r.known(made));
             return there.isEmpty() ? r.product(r.literal(-1), allowed) : r.difference(r.sum(there), allowed);
         }
@@ -169,11 +141,6 @@ final class AdditionConditions {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.VESSEL_FULL;
-        }
-
-        @Override
-        public String name() {
-            return "";
         }
 
         @Override

@@ -14,7 +14,7 @@ record Allowance(FormulaLine line, Ratio tolerance, Source source) implements Se
 
     /** The allowance that a tolerance gives. */
     static Allowance of(FormulaLine line, MassFraction tolerance) {
-        Source source = tolerance.asWritten().map(Source::written).orElseGet(Source::user);
+        Source source = Sources.of(tolerance);
         return new Allowance(line, tolerance.fraction(), source);
     }
 

@@ -10,6 +10,9 @@ import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
 
 /** The most that a substance may make up, and the strengths of the lines that bring it in. */
 record Cap(int number, Substance substance, MassFraction most) implements Subject, Serializable {
@@ -18,11 +21,7 @@ record Cap(int number, Substance substance, MassFraction most) implements Subjec
     private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
 
     <V> V cap(Reckoning<V> r) {
-        return r.given(
-                CAP,
-                this,
-                most.fraction(),
-                most.asWritten().map(Source::written).orElseGet(Source::user));
+        return r.given(CAP, this, most.fraction(), Sources.of(most));
     }
 
     boolean isIn(FormulaLine line) {
@@ -32,6 +31,17 @@ record Cap(int number, Substance substance, MassFraction most) implements Subjec
     <V> V strength(Reckoning<V> r, FormulaLine line) {
         Ratio strength = line.ingredient().strengthOf(substance).orElseThrow().fraction();
         return r.given(STRENGTH, Subject.of(number + "," + line.subscript(), line.name()), strength, Source.user());
+    }
+
+    /** What each line that contains the substance brings in, given an amount of each. */
+    <V> List<V> parts(Reckoning<V> r, List<MadeLine> lines, Function<MadeLine, V> amount) {
+        List<V> parts = new ArrayList<>();
+        for (MadeLine line : lines) {
+            if (isIn(line.line())) {
+                parts.add(r.product(strength(r, line.line()), amount.apply(line)));
+            }
+        }
+        return parts;
     }
 
     @Override

@@ -9,8 +9,10 @@ interface Condition extends Serializable {
     /** What the condition is about, should it stand in the way. */
     Obstacle.Kind kind();
 
-    /** The line or substance it is about. */
-    String name();
+    /** The line or substance it is about; empty if it is about the whole pot. */
+    default String name() {
+        return "";
+    }
 
     /** The coefficient a_j of an unknown. */
     <V> V coefficient(Reckoning<V> r, int unknown);

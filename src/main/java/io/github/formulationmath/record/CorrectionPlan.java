@@ -29,7 +29,7 @@ record CorrectionPlan(
     private static final Symbol WORST = Symbol.of("T", "worst-deviation", Kind.SHARE);
 
     static CorrectionPlan of(MadeBatch made, CorrectionRules rules) {
-        List<Cap> caps = AdditionConditions.caps(rules);
+        List<Cap> caps = rules.numberedCaps();
         List<Condition> conditions = AdditionConditions.of(made, rules, allowances(rules), caps);
         List<Ratio> ones = Collections.nCopies(made.lines().size(), Ratio.ONE);
         LinearAnswer answer = LinearProof.program(conditions, ones).solve();
@@ -48,14 +48,10 @@ record CorrectionPlan(
 
     /** The conditions that contradict each other. */
     private static List<Obstacle> obstacles(List<Condition> conditions, LinearAnswer answer) {
-        List<Obstacle> obstacles = new ArrayList<>();
-        for (int k = 0; k < conditions.size(); k++) {
-            if (!answer.multipliers().get(k).isZero()) {
-                obstacles.add(
-                        new Obstacle(conditions.get(k).kind(), conditions.get(k).name(), null));
-            }
-        }
-        return List.copyOf(obstacles);
+        return answer.binding().stream()
+                .map(conditions::get)
+                .map(condition -> new Obstacle(condition.kind(), condition.name(), null))
+                .toList();
     }
 
     private static CorrectionPlan bestPossible(MadeBatch made, CorrectionRules rules, List<Obstacle> obstacles) {
@@ -63,8 +59,8 @@ record CorrectionPlan(
         List<Condition> conditions = DeviationConditions.forDeviation(made, rules, excess);
         LinearAnswer.Optimal deviation = solved(conditions, made);
         LinearProof deviationProof = new LinearProof(conditions, unknowns(made), deviation, WORST);
-        List<Condition> again = AdditionConditions.of(
-                made, rules, within(deviation.cost()), relaxed(AdditionConditions.caps(rules), excess));
+        List<Condition> again =
+                AdditionConditions.of(made, rules, within(deviation.cost()), relaxed(rules.numberedCaps(), excess));
         List<Ratio> ones = Collections.nCopies(made.lines().size(), Ratio.ONE);
         LinearAnswer.Optimal least =
                 (LinearAnswer.Optimal) LinearProof.program(again, ones).solve();

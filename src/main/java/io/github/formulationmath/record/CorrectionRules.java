@@ -10,6 +10,7 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serial;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -172,7 +173,7 @@ public final class CorrectionRules implements Serializable {
     }
 
     /** The largest content in grams that these rules and a bench allow. */
-    Ratio roomOn(Bench bench) {
+    private Ratio roomOn(Bench bench) {
         Ratio carried = bench.balance().capacityUnder(bench.vessel()).in(FormulationUnits.GRAM);
         Ratio held = bench.vessel()
                 .workingVolume()
@@ -181,6 +182,26 @@ public final class CorrectionRules implements Serializable {
                 .orElse(carried);
         Ratio said = room == null ? carried : room.in(FormulationUnits.GRAM);
         return carried.min(held).min(said);
+    }
+
+    /** The room in grams for a batch; a pot that holds more than it can hold is simply full. */
+    Ratio roomFor(MadeBatch made) {
+        return roomOn(made.plan().bench()).max(made.result());
+    }
+
+    /** How much of a line can be added in grams, and why no more; empty if that is not limited. */
+    Map<Obstacle.Kind, Ratio> limitOf(FormulaLine line) {
+        if (frozen.contains(line)) {
+            return Map.of(Obstacle.Kind.LINE_FROZEN, Ratio.ZERO);
+        }
+        Amount<Mass> left = stock.get(line);
+        return left == null ? Map.of() : Map.of(Obstacle.Kind.STOCK_OUT, left.in(FormulationUnits.GRAM));
+    }
+
+    List<Cap> numberedCaps() {
+        List<Cap> numbered = new ArrayList<>();
+        caps.forEach((substance, most) -> numbered.add(new Cap(numbered.size() + 1, substance, most)));
+        return numbered;
     }
 
     /** The same rules, once it is sure that every line in them is one of the formula. */

@@ -28,14 +28,14 @@ final class DeviationConditions {
     /** Conditions for the least excess over caps: what can be done at all, whatever becomes of the lines. */
     static List<Condition> forExcess(MadeBatch made, CorrectionRules rules) {
         List<Condition> all = physical(made, rules);
-        AdditionConditions.caps(rules).forEach(cap -> all.add(new Capped(made, cap, null)));
+        rules.numberedCaps().forEach(cap -> all.add(new Capped(made, cap, null)));
         return all;
     }
 
     /** Conditions for the least worst deviation, with caps exceeded no more than they have to be. */
     static List<Condition> forDeviation(MadeBatch made, CorrectionRules rules, Ratio excess) {
         List<Condition> all = physical(made, rules);
-        AdditionConditions.caps(rules).forEach(cap -> all.add(new Capped(made, cap, excess)));
+        rules.numberedCaps().forEach(cap -> all.add(new Capped(made, cap, excess)));
         for (MadeLine line : made.lines()) {
             all.add(new Off(made, line, 1));
             all.add(new Off(made, line, -1));
@@ -48,10 +48,10 @@ final class DeviationConditions {
         all.add(new Whole(made.lines().size(), 1));
         all.add(new Whole(made.lines().size(), -1));
         for (MadeLine line : made.lines()) {
-            Map<Obstacle.Kind, Ratio> limit = AdditionConditions.limit(line.line(), rules);
+            Map<Obstacle.Kind, Ratio> limit = rules.limitOf(line.line());
             limit.forEach((kind, grams) -> all.add(new Stock(line, kind, grams.dividedBy(made.result()))));
         }
-        all.add(new Room(AdditionConditions.room(made, rules).dividedBy(made.result())));
+        all.add(new Room(rules.roomFor(made).dividedBy(made.result())));
         return all;
     }
 
@@ -60,11 +60,6 @@ final class DeviationConditions {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.WHOLE;
-        }
-
-        @Override
-        public String name() {
-            return "";
         }
 
         @Override
@@ -123,23 +118,14 @@ final class DeviationConditions {
         public <V> V coefficient(Reckoning<V> r, int unknown) {
             int count = made.lines().size();
             if (unknown == 0) {
-                return r.product(r.literal(-1), there(r));
+                V there = r.sum(cap.parts(r, made.lines(), line -> line.share(r)));
+                return r.product(r.literal(-1), there);
             }
             if (unknown == count + 1) {
                 return r.literal(excess == null ? 1 : 0);
             }
             MadeLine line = made.lines().get(unknown - 1);
             return cap.isIn(line.line()) ? r.product(r.literal(-1), cap.strength(r, line.line())) : r.literal(0);
-        }
-
-        private <V> V there(Reckoning<V> r) {
-            List<V> parts = new ArrayList<>();
-            for (MadeLine line : made.lines()) {
-                if (cap.isIn(line.line())) {
-                    parts.add(r.product(cap.strength(r, line.line()), line.share(r)));
-                }
-            }
-            return r.sum(parts);
         }
 
         @Override
@@ -177,11 +163,6 @@ final class DeviationConditions {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.VESSEL_FULL;
-        }
-
-        @Override
-        public String name() {
-            return "";
         }
 
         @Override

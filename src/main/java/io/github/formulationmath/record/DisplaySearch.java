@@ -38,7 +38,7 @@ final class DisplaySearch {
         this.rules = rules;
         this.plan = plan;
         this.step = made.plan().bench().balance().gramsPerDivision();
-        this.caps = AdditionConditions.caps(rules);
+        this.caps = rules.numberedCaps();
         made.lines()
                 .forEach(line -> allowances.add(CorrectionPlan.allowances(rules).apply(line.line())));
         orders.add(IntStream.range(0, made.lines().size()).boxed().toList());
@@ -67,10 +67,7 @@ final class DisplaySearch {
                 .reduce(Ratio.ZERO, Ratio::plus)
                 .dividedBy(step)
                 .toWhole(RoundingMode.CEILING);
-        Ratio most = AdditionConditions.room(made, rules)
-                .minus(made.result())
-                .dividedBy(step)
-                .floor();
+        Ratio most = rules.roomFor(made).minus(made.result()).dividedBy(step).floor();
         for (int tried = 0; tried < EFFORT; tried++) {
             if (total.compareTo(most) > 0) {
                 return none();
@@ -120,8 +117,7 @@ final class DisplaySearch {
     private Ratio most(int i, Ratio content) {
         MadeLine line = made.lines().get(i);
         Ratio allowed = allowances.get(i).most(Reckoning.plain()).times(content).minus(line.result());
-        Ratio limited =
-                AdditionConditions.limit(line.line(), rules).values().stream().reduce(allowed, Ratio::min);
+        Ratio limited = rules.limitOf(line.line()).values().stream().reduce(allowed, Ratio::min);
         return inSteps(limited, RoundingMode.FLOOR);
     }
 

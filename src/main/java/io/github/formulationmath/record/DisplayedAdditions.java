@@ -77,7 +77,7 @@ public final class DisplayedAdditions implements Explained, Serializable {
     /** Whether additions in steps keep every condition, decided exactly. */
     static boolean isWithin(MadeBatch made, CorrectionRules rules, List<Ratio> steps) {
         List<Condition> conditions =
-                AdditionConditions.of(made, rules, CorrectionPlan.allowances(rules), AdditionConditions.caps(rules));
+                AdditionConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
         Ratio step = made.plan().bench().balance().gramsPerDivision();
         List<Ratio> grams = steps.stream().map(n -> n.times(step)).toList();
         List<Ratio> ones = java.util.Collections.nCopies(grams.size(), Ratio.ONE);

@@ -169,8 +169,7 @@ public final class ExpectedLoss implements Serializable {
     }
 
     <V> V share(Reckoning<V> r) {
-        return r.given(
-                SHARE, share.fraction(), share.asWritten().map(Source::written).orElseGet(Source::user));
+        return r.given(SHARE, share.fraction(), Sources.of(share));
     }
 
     private <V> V count(Reckoning<V> r) {

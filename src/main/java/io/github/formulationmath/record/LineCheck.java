@@ -8,7 +8,6 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
@@ -104,11 +103,7 @@ public final class LineCheck implements Explained, Serializable {
     @Override
     public <V> V derive(Reckoning<V> r) {
         V deviation = deviation(r);
-        V allowed = r.given(
-                TOLERANCE,
-                line.line(),
-                tolerance.fraction(),
-                tolerance.asWritten().map(Source::written).orElseGet(Source::user));
+        V allowed = r.given(TOLERANCE, line.line(), tolerance.fraction(), Sources.of(tolerance));
         r.holds(r.absolute(deviation), Comparison.AT_MOST, allowed);
         return deviation;
     }

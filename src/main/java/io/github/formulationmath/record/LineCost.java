@@ -2,12 +2,10 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
@@ -25,8 +23,6 @@ public final class LineCost implements Explained, Serializable {
     private static final long serialVersionUID = 1L;
 
     private static final Symbol COST = Symbol.of("K", "line-cost", Kind.MONEY);
-    private static final Symbol PRICE = Symbol.of("P", "pack-price", Kind.MONEY);
-    private static final Symbol SIZE = Symbol.of("Q", "pack-size", Kind.MASS);
 
     private final Explained mass;
     private final FormulaLine line;
@@ -71,12 +67,8 @@ public final class LineCost implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        V price = r.given(PRICE, line, offer.price(), Source.user());
-        V size = r.given(
-                SIZE,
-                line,
-                offer.packSize().in(FormulationUnits.GRAM),
-                Source.written(offer.packSize().toString()));
+        V price = offer.price(r, line);
+        V size = offer.packSize(r, line);
         return r.named(COST, line, r.quotient(r.product(r.known(mass), price), size));
     }
 

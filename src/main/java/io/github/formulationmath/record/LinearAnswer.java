@@ -3,6 +3,7 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.number.Ratio;
 import java.io.Serializable;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The answer to a linear program, together with the multipliers that prove it.
@@ -16,6 +17,14 @@ sealed interface LinearAnswer extends Serializable {
 
     /** One per row, at least 0. */
     List<Ratio> multipliers();
+
+    /** The rows that bind: those whose multiplier is not 0. */
+    default List<Integer> binding() {
+        return IntStream.range(0, multipliers().size())
+                .filter(k -> !multipliers().get(k).isZero())
+                .boxed()
+                .toList();
+    }
 
     /** Checks the proof; a failure is a mistake of the solver and never of the caller. */
     void requireProof(LinearProgram program);

@@ -87,12 +87,10 @@ record LinearProof(List<Condition> conditions, List<Unknown> unknowns, LinearAns
     /** Σ λ_k·a_kj ≤ c_j for one unknown. */
     private <V> void column(Reckoning<V> r, int j) {
         List<V> terms = new ArrayList<>();
-        for (int k = 0; k < conditions.size(); k++) {
-            if (!answer.multipliers().get(k).isZero()) {
-                V coefficient = conditions.get(k).coefficient(r, j);
-                if (!r.number(coefficient).isZero()) {
-                    terms.add(r.product(multiplier(r, k), coefficient));
-                }
+        for (int k : answer.binding()) {
+            V coefficient = conditions.get(k).coefficient(r, j);
+            if (!r.number(coefficient).isZero()) {
+                terms.add(r.product(multiplier(r, k), coefficient));
             }
         }
         if (!terms.isEmpty()) {
@@ -103,10 +101,8 @@ record LinearProof(List<Condition> conditions, List<Unknown> unknowns, LinearAns
     /** Σ λ_k·b_k. */
     private <V> V combined(Reckoning<V> r) {
         List<V> terms = new ArrayList<>();
-        for (int k = 0; k < conditions.size(); k++) {
-            if (!answer.multipliers().get(k).isZero()) {
-                terms.add(r.product(multiplier(r, k), conditions.get(k).least(r)));
-            }
+        for (int k : answer.binding()) {
+            terms.add(r.product(multiplier(r, k), conditions.get(k).least(r)));
         }
         return r.sum(terms);
     }

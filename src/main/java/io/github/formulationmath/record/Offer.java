@@ -2,6 +2,12 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -20,6 +26,9 @@ public final class Offer implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
+
+    private static final Symbol PRICE = Symbol.of("P", "pack-price", Kind.MONEY);
+    private static final Symbol SIZE = Symbol.of("Q", "pack-size", Kind.MASS);
 
     private final Ratio price;
     private final Amount<Mass> packSize;
@@ -75,6 +84,14 @@ public final class Offer implements Serializable {
      */
     public Amount<Mass> packSize() {
         return packSize;
+    }
+
+    <V> V price(Reckoning<V> r, Subject ingredient) {
+        return r.given(PRICE, ingredient, price, Source.user());
+    }
+
+    <V> V packSize(Reckoning<V> r, Subject ingredient) {
+        return r.given(SIZE, ingredient, packSize.in(FormulationUnits.GRAM), Source.written(packSize.toString()));
     }
 
     @Override

@@ -3,12 +3,10 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
@@ -34,8 +32,6 @@ public final class Purchase implements Explained, Serializable {
 
     private static final Symbol COUNT = Symbol.of("N", "packs-to-buy", Kind.NUMBER);
     private static final Symbol COST = Symbol.of("B", "purchase-cost", Kind.MONEY);
-    private static final Symbol PRICE = Symbol.of("P", "pack-price", Kind.MONEY);
-    private static final Symbol SIZE = Symbol.of("Q", "pack-size", Kind.MASS);
     private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
 
     private final Subject ingredient;
@@ -122,7 +118,7 @@ public final class Purchase implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        return r.named(COST, ingredient, r.product(packs(r), r.given(PRICE, ingredient, offer.price(), Source.user())));
+        return r.named(COST, ingredient, r.product(packs(r), offer.price(r, ingredient)));
     }
 
     private <V> V packs(Reckoning<V> r) {
@@ -130,11 +126,7 @@ public final class Purchase implements Explained, Serializable {
         for (Explained mass : masses) {
             needed.add(r.known(mass));
         }
-        V size = r.given(
-                SIZE,
-                ingredient,
-                offer.packSize().in(FormulationUnits.GRAM),
-                Source.written(offer.packSize().toString()));
+        V size = offer.packSize(r, ingredient);
         V sum = needed.size() == 1 ? needed.get(0) : r.sum(needed);
         return r.named(COUNT, ingredient, r.rounded(r.quotient(sum, size), UP));
     }

@@ -134,13 +134,13 @@ public final class Restoration implements Explained, Serializable {
         List<Obstacle> obstacles = new ArrayList<>();
         for (MadeLine line : made.lines()) {
             Ratio wanted = additions.get(line.line().position() - 1);
-            AdditionConditions.limit(line.line(), rules).forEach((kind, most) -> {
+            rules.limitOf(line.line()).forEach((kind, most) -> {
                 if (wanted.compareTo(most) > 0) {
                     obstacles.add(new Obstacle(kind, line.name(), Amount.grams(wanted.minus(most))));
                 }
             });
         }
-        Ratio room = AdditionConditions.room(made, rules);
+        Ratio room = rules.roomFor(made);
         if (grams.compareTo(room) > 0) {
             obstacles.add(new Obstacle(Obstacle.Kind.VESSEL_FULL, "", Amount.grams(grams.minus(room))));
         }

@@ -6,7 +6,6 @@ import io.github.formulationmath.planning.PlannedLine;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,12 +25,12 @@ public final class BatchSheet {
 
     private final WeighingPlan plan;
     private final @Nullable Expectation expectation;
-    private final Wording wording;
+    private final SheetWords words;
 
     private BatchSheet(WeighingPlan plan, @Nullable Expectation expectation, Wording wording) {
         this.plan = plan;
         this.expectation = expectation;
-        this.wording = wording;
+        this.words = new SheetWords(wording);
     }
 
     /**
@@ -89,42 +88,45 @@ public final class BatchSheet {
         blocks.add(facts());
         plan.batch().formula().phases().forEach(phase -> blocks.add(table(phase)));
         blocks.add(new Page.Facts(List.of(
-                fact("total", reading(plan.total())), fact("difference", SheetNumbers.signed(plan.difference())))));
+                words.fact("total", reading(plan.total())),
+                words.fact("difference", SheetNumbers.signed(plan.difference())))));
         if (expectation != null) {
-            expectation.addTo(blocks, wording);
+            expectation.addTo(blocks, words);
         }
         remarks(blocks);
-        blocks.add(new Page.Caution(say("sheet.caution")));
-        return new Page(say("sheet.batch-title", plan.batch().formula().name()), blocks);
+        blocks.add(new Page.Caution(words.say("sheet.caution")));
+        return new Page(words.say("sheet.batch-title", plan.batch().formula().name()), blocks);
     }
 
     private Page.Facts facts() {
         return new Page.Facts(List.of(
-                fact("batch", SheetNumbers.amount(plan.batch().mass())),
-                fact(
+                words.fact("batch", SheetNumbers.amount(plan.batch().mass())),
+                words.fact(
                         "balance",
-                        say(
+                        words.say(
                                 "sheet.balance-facts",
                                 SheetNumbers.amount(plan.bench().balance().readability()),
                                 SheetNumbers.amount(plan.bench().balance().capacity()))),
-                fact("vessel", plan.bench().vessel().toString()),
-                fact("closure", say("sheet.closure." + plan.bench().closure().name()))));
+                words.fact("vessel", plan.bench().vessel().toString()),
+                words.fact(
+                        "closure",
+                        words.say("sheet.closure." + plan.bench().closure().name()))));
     }
 
     private Page.Table table(Phase phase) {
         List<List<String>> rows = new ArrayList<>();
         phase.lines().forEach(line -> rows.add(row(plan.lines().get(line.position() - 1))));
         return new Page.Table(
-                say("sheet.phase", phase.name()),
+                words.say("sheet.phase", phase.name()),
                 List.of(
-                        say("sheet.column.done"),
-                        say("sheet.column.number"),
-                        say("sheet.column.ingredient"),
-                        say("sheet.column.reading"),
-                        say("sheet.column.cumulative"),
-                        say("sheet.column.share"),
-                        say("sheet.column.exact"),
-                        say("sheet.column.error")),
+                        words.say("sheet.column.done"),
+                        words.say("sheet.column.number"),
+                        words.say("sheet.column.ingredient"),
+                        words.say("sheet.column.reading"),
+                        words.say("sheet.column.cumulative"),
+                        words.say("sheet.column.share"),
+                        words.say("sheet.column.exact"),
+                        words.say("sheet.column.error")),
                 List.of(false, true, false, true, true, true, true, true),
                 rows);
     }
@@ -144,9 +146,9 @@ public final class BatchSheet {
     private void remarks(List<Page.Block> blocks) {
         for (PlannedLine line : plan.lines()) {
             if (line.divisions().isZero()) {
-                blocks.add(new Page.Remark(say("sheet.below-display", line.name())));
+                blocks.add(new Page.Remark(words.say("sheet.below-display", line.name())));
             } else if (line.isBelowMinimumLoad()) {
-                blocks.add(new Page.Remark(say(
+                blocks.add(new Page.Remark(words.say(
                         "sheet.below-minimum",
                         line.name(),
                         SheetNumbers.amount(plan.bench().balance().minimumLoad()))));
@@ -156,13 +158,5 @@ public final class BatchSheet {
 
     private String reading(Amount<Mass> reading) {
         return SheetNumbers.reading(reading, plan.bench().balance().readability());
-    }
-
-    private Page.Fact fact(String key, String value) {
-        return new Page.Fact(say("sheet." + key), value);
-    }
-
-    private String say(String key, String... arguments) {
-        return wording.text(Phrase.of(key, arguments));
     }
 }

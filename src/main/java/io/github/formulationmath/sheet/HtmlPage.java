@@ -3,7 +3,7 @@ package io.github.formulationmath.sheet;
 import java.util.List;
 
 /** A page as HTML that needs no other file: real headings and table heads, dark text on white, and a style for print. */
-final class HtmlPage {
+final class HtmlPage extends PageWriter {
 
     private static final String STYLE = """
             body{font:1rem/1.45 system-ui,sans-serif;max-width:60rem;margin:1.5rem auto;padding:0 1rem;color:#1a1a1a;\
@@ -19,8 +19,6 @@ final class HtmlPage {
             @media print{body{margin:0;max-width:none;font-size:10pt}tr,.caution{break-inside:avoid}\
             h2{break-after:avoid}}
             """;
-
-    private final StringBuilder out = new StringBuilder();
 
     private HtmlPage() {}
 
@@ -42,24 +40,28 @@ final class HtmlPage {
         html.line("</main>");
         html.line("</body>");
         html.line("</html>");
-        return html.out.toString();
+        return html.text();
     }
 
-    private void block(Page.Block block) {
-        if (block instanceof Page.Facts facts) {
-            line("<dl>");
-            facts.facts().forEach(f -> line("<dt>" + escape(f.name()) + "</dt><dd>" + escape(f.value()) + "</dd>"));
-            line("</dl>");
-        } else if (block instanceof Page.Table table) {
-            table(table);
-        } else if (block instanceof Page.Remark remark) {
-            line("<p>" + escape(remark.text()) + "</p>");
-        } else if (block instanceof Page.Caution caution) {
-            line("<p class=\"caution\">" + escape(caution.text()) + "</p>");
-        }
+    @Override
+    void facts(Page.Facts facts) {
+        line("<dl>");
+        facts.facts().forEach(f -> line("<dt>" + escape(f.name()) + "</dt><dd>" + escape(f.value()) + "</dd>"));
+        line("</dl>");
     }
 
-    private void table(Page.Table table) {
+    @Override
+    void remark(String text) {
+        line("<p>" + escape(text) + "</p>");
+    }
+
+    @Override
+    void caution(String text) {
+        line("<p class=\"caution\">" + escape(text) + "</p>");
+    }
+
+    @Override
+    void table(Page.Table table) {
         if (!table.heading().isEmpty()) {
             line("<h2>" + escape(table.heading()) + "</h2>");
         }
@@ -88,12 +90,8 @@ final class HtmlPage {
         return row.append("</tr>").toString();
     }
 
-    private void line(String text) {
-        out.append(text).append('\n');
-    }
-
     private static String escape(String text) {
-        return text.replaceAll("[\\p{Cntrl}]+", " ")
+        return oneLine(text)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

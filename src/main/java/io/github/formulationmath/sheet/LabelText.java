@@ -3,7 +3,6 @@ package io.github.formulationmath.sheet;
 import io.github.formulationmath.limit.IngredientList;
 import io.github.formulationmath.limit.NetContents;
 import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,19 +25,19 @@ public final class LabelText {
     private final @Nullable IngredientList ingredients;
     private final @Nullable String contents;
     private final List<String> notices;
-    private final Wording wording;
+    private final SheetWords words;
 
     private LabelText(
             BatchRecord record,
             @Nullable IngredientList ingredients,
             @Nullable String contents,
             List<String> notices,
-            Wording wording) {
+            SheetWords words) {
         this.record = record;
         this.ingredients = ingredients;
         this.contents = contents;
         this.notices = List.copyOf(notices);
-        this.wording = wording;
+        this.words = words;
     }
 
     /**
@@ -55,7 +54,7 @@ public final class LabelText {
                         .map(SheetNumbers::amount)
                         .orElseGet(() -> SheetNumbers.amount(filling.fill().mass())))
                 .orElse(null);
-        return new LabelText(record, null, filled, List.of(), Wording.english());
+        return new LabelText(record, null, filled, List.of(), new SheetWords(Wording.english()));
     }
 
     /**
@@ -65,7 +64,7 @@ public final class LabelText {
      * @return the label
      */
     public LabelText with(IngredientList list) {
-        return new LabelText(record, Objects.requireNonNull(list, "list"), contents, notices, wording);
+        return new LabelText(record, Objects.requireNonNull(list, "list"), contents, notices, words);
     }
 
     /**
@@ -76,7 +75,7 @@ public final class LabelText {
      */
     public LabelText with(NetContents<?> net) {
         String declared = SheetNumbers.amount(Objects.requireNonNull(net, "net").declared());
-        return new LabelText(record, ingredients, declared, notices, wording);
+        return new LabelText(record, ingredients, declared, notices, words);
     }
 
     /**
@@ -88,7 +87,7 @@ public final class LabelText {
     public LabelText withNotice(String sentence) {
         List<String> more = new ArrayList<>(notices);
         more.add(Objects.requireNonNull(sentence, "sentence"));
-        return new LabelText(record, ingredients, contents, more, wording);
+        return new LabelText(record, ingredients, contents, more, words);
     }
 
     /**
@@ -98,7 +97,8 @@ public final class LabelText {
      * @return the label
      */
     public LabelText in(Wording newWording) {
-        return new LabelText(record, ingredients, contents, notices, Objects.requireNonNull(newWording, "newWording"));
+        SheetWords other = new SheetWords(Objects.requireNonNull(newWording, "newWording"));
+        return new LabelText(record, ingredients, contents, notices, other);
     }
 
     /**
@@ -120,13 +120,13 @@ public final class LabelText {
         List<Page.Block> blocks = new ArrayList<>();
         List<Page.Fact> facts = new ArrayList<>();
         if (contents != null) {
-            facts.add(fact("contents", contents));
+            facts.add(words.fact("label.contents", contents));
         }
         if (ingredients != null) {
-            facts.add(fact("ingredients", ingredients.text()));
+            facts.add(words.fact("label.ingredients", ingredients.text()));
         }
-        facts.add(fact("day", record.code().day().toString()));
-        facts.add(fact("code", record.code().toString()));
+        facts.add(words.fact("label.day", record.code().day().toString()));
+        facts.add(words.fact("label.code", record.code().toString()));
         blocks.add(new Page.Facts(facts));
         notices.forEach(notice -> blocks.add(new Page.Remark(notice)));
         doubts().forEach(doubt -> blocks.add(new Page.Caution(doubt)));
@@ -136,21 +136,13 @@ public final class LabelText {
     /** What the maker has to look at before the label is used. */
     private List<String> doubts() {
         List<String> doubts = new ArrayList<>();
-        doubts.add(say("sheet.label.caution"));
+        doubts.add(words.say("sheet.label.caution"));
         if (ingredients == null) {
-            doubts.add(say("sheet.label.no-ingredients"));
+            doubts.add(words.say("sheet.label.no-ingredients"));
         } else {
-            List<String> described = ingredients.describe(wording);
+            List<String> described = ingredients.describe(words.wording());
             doubts.addAll(described.subList(1, described.size()));
         }
         return doubts;
-    }
-
-    private Page.Fact fact(String key, String value) {
-        return new Page.Fact(say("sheet.label." + key), value);
-    }
-
-    private String say(String key, String... arguments) {
-        return wording.text(Phrase.of(key, arguments));
     }
 }

@@ -4,33 +4,37 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A page as Markdown with pipe tables. */
-final class MarkdownPage {
-
-    private final StringBuilder out = new StringBuilder();
+final class MarkdownPage extends PageWriter {
 
     private MarkdownPage() {}
 
     static String write(Page page) {
         MarkdownPage markdown = new MarkdownPage();
         markdown.line("# " + escape(page.title()));
-        page.blocks().forEach(markdown::block);
-        return markdown.out.toString();
-    }
-
-    private void block(Page.Block block) {
-        line("");
-        if (block instanceof Page.Facts facts) {
-            facts.facts().forEach(f -> line("- **" + escape(f.name()) + ":** " + escape(f.value())));
-        } else if (block instanceof Page.Table table) {
-            table(table);
-        } else if (block instanceof Page.Remark remark) {
-            line(escape(remark.text()));
-        } else if (block instanceof Page.Caution caution) {
-            line("> **!** " + escape(caution.text()));
+        for (Page.Block block : page.blocks()) {
+            markdown.line("");
+            markdown.block(block);
         }
+        return markdown.text();
     }
 
-    private void table(Page.Table table) {
+    @Override
+    void facts(Page.Facts facts) {
+        facts.facts().forEach(f -> line("- **" + escape(f.name()) + ":** " + escape(f.value())));
+    }
+
+    @Override
+    void remark(String text) {
+        line(escape(text));
+    }
+
+    @Override
+    void caution(String text) {
+        line("> **!** " + escape(text));
+    }
+
+    @Override
+    void table(Page.Table table) {
         if (!table.heading().isEmpty()) {
             line("## " + escape(table.heading()));
             line("");
@@ -44,12 +48,8 @@ final class MarkdownPage {
         line(cells.stream().map(MarkdownPage::escape).collect(Collectors.joining(" | ", "| ", " |")));
     }
 
-    private void line(String text) {
-        out.append(text).append('\n');
-    }
-
     /** Whatever Markdown or HTML would read as a mark is taken literally. */
     private static String escape(String text) {
-        return text.replaceAll("[\\p{Cntrl}]+", " ").replaceAll("([\\\\`*_{}\\[\\]<>#|~$&])", "\\\\$1");
+        return oneLine(text).replaceAll("([\\\\`*_{}\\[\\]<>#|~$&])", "\\\\$1");
     }
 }

@@ -11,7 +11,6 @@ import io.github.formulationmath.record.LineCheck;
 import io.github.formulationmath.record.MadeBatch;
 import io.github.formulationmath.record.MadeLine;
 import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -33,11 +32,11 @@ import javax.measure.quantity.Mass;
 public final class RecordSheet {
 
     private final BatchRecord record;
-    private final Wording wording;
+    private final SheetWords words;
 
     private RecordSheet(BatchRecord record, Wording wording) {
         this.record = record;
-        this.wording = wording;
+        this.words = new SheetWords(wording);
     }
 
     /**
@@ -79,7 +78,7 @@ public final class RecordSheet {
         record.formula().phases().forEach(phase -> blocks.add(table(phase, made, readings)));
         record.readings()
                 .missing()
-                .forEach(line -> blocks.add(new Page.Remark(say("sheet.record.missing", line.name()))));
+                .forEach(line -> blocks.add(new Page.Remark(words.say("sheet.record.missing", line.name()))));
         if (!record.entries().isEmpty()) {
             blocks.add(entries());
         }
@@ -87,20 +86,23 @@ public final class RecordSheet {
         if (!record.amendments().isEmpty()) {
             blocks.add(amendments());
         }
-        blocks.add(new Page.Caution(say("sheet.record.caution")));
-        return new Page(say("sheet.record.title", record.formula().name()), blocks);
+        blocks.add(new Page.Caution(words.say("sheet.record.caution")));
+        return new Page(words.say("sheet.record.title", record.formula().name()), blocks);
     }
 
     private Page.Facts facts(MadeBatch made) {
         return new Page.Facts(List.of(
-                fact("record.code", record.code().toString()),
-                fact("record.day", record.code().day().toString()),
-                fact("record.planned", SheetNumbers.amount(record.plan().batch().mass())),
-                fact("record.made", SheetNumbers.amount(made.mass())),
-                fact(
+                words.fact("record.code", record.code().toString()),
+                words.fact("record.day", record.code().day().toString()),
+                words.fact(
+                        "record.planned",
+                        SheetNumbers.amount(record.plan().batch().mass())),
+                words.fact("record.made", SheetNumbers.amount(made.mass())),
+                words.fact(
                         "record.method",
-                        say("sheet.record.method." + record.readings().method().name())),
-                fact("record.tolerances", record.tolerances().toString())));
+                        words.say("sheet.record.method."
+                                + record.readings().method().name())),
+                words.fact("record.tolerances", record.tolerances().toString())));
     }
 
     private Page.Table table(Phase phase, MadeBatch made, Map<Integer, Reading> readings) {
@@ -109,17 +111,17 @@ public final class RecordSheet {
                 .forEach(line -> rows.add(row(
                         made.lines().get(line.position() - 1), Optional.ofNullable(readings.get(line.position())))));
         return new Page.Table(
-                say("sheet.phase", phase.name()),
+                words.say("sheet.phase", phase.name()),
                 List.of(
-                        say("sheet.column.number"),
-                        say("sheet.column.ingredient"),
-                        say("sheet.record.column.planned"),
-                        say("sheet.record.column.read"),
-                        say("sheet.record.column.in-pot"),
-                        say("sheet.record.column.asked"),
-                        say("sheet.record.column.share"),
-                        say("sheet.record.column.off"),
-                        say("sheet.record.column.verdict")),
+                        words.say("sheet.column.number"),
+                        words.say("sheet.column.ingredient"),
+                        words.say("sheet.record.column.planned"),
+                        words.say("sheet.record.column.read"),
+                        words.say("sheet.record.column.in-pot"),
+                        words.say("sheet.record.column.asked"),
+                        words.say("sheet.record.column.share"),
+                        words.say("sheet.record.column.off"),
+                        words.say("sheet.record.column.verdict")),
                 List.of(true, false, true, true, true, true, true, true, false),
                 rows);
     }
@@ -134,12 +136,12 @@ public final class RecordSheet {
                         .lines()
                         .get(line.line().position() - 1)
                         .mass()),
-                reading.map(this::read).orElseGet(() -> say("sheet.record.not-written-down")),
+                reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
                 SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
                 SheetNumbers.percent(line.line().fraction()),
                 line.isAssumed() ? "?" : SheetNumbers.percent(line.share().fraction()),
                 line.isAssumed() ? "?" : off(check.deviation()),
-                say("sheet.record.verdict." + check.verdict().name()));
+                words.say("sheet.record.verdict." + check.verdict().name()));
     }
 
     private static String off(Ratio deviation) {
@@ -150,8 +152,8 @@ public final class RecordSheet {
     private String read(Reading reading) {
         return switch (reading.kind()) {
             case SHOWN -> shown(reading);
-            case LEFT_OUT -> say("sheet.record.left-out");
-            case NOT_WRITTEN_DOWN -> say("sheet.record.not-written-down");
+            case LEFT_OUT -> words.say("sheet.record.left-out");
+            case NOT_WRITTEN_DOWN -> words.say("sheet.record.not-written-down");
         };
     }
 
@@ -167,8 +169,8 @@ public final class RecordSheet {
         List<List<String>> rows = new ArrayList<>();
         record.entries().forEach(entry -> rows.add(List.of(time(entry.time()), words(entry))));
         return new Page.Table(
-                say("sheet.record.entries"),
-                List.of(say("sheet.record.column.time"), say("sheet.record.column.what")),
+                words.say("sheet.record.entries"),
+                List.of(words.say("sheet.record.column.time"), words.say("sheet.record.column.what")),
                 List.of(false, false),
                 rows);
     }
@@ -178,17 +180,17 @@ public final class RecordSheet {
         String name = entry.line().map(line -> line.name()).orElse("");
         return switch (entry.kind()) {
             case OBSERVATION -> entry.text();
-            case ADDITION -> say("sheet.record.addition", mass, name);
-            case WEIGHED_AGAIN -> say("sheet.record.weighed-again", mass, name);
+            case ADDITION -> words.say("sheet.record.addition", mass, name);
+            case WEIGHED_AGAIN -> words.say("sheet.record.weighed-again", mass, name);
         };
     }
 
     private Page.Facts filling(Filling filling) {
         return new Page.Facts(List.of(
-                fact("record.residue", SheetNumbers.amount(filling.residue())),
-                fact("record.fill", SheetNumbers.amount(filling.fill().mass())),
-                fact("record.packs", Integer.toString(filling.fullPacks())),
-                fact("record.last-pack", SheetNumbers.amount(filling.lastPack()))));
+                words.fact("record.residue", SheetNumbers.amount(filling.residue())),
+                words.fact("record.fill", SheetNumbers.amount(filling.fill().mass())),
+                words.fact("record.packs", Integer.toString(filling.fullPacks())),
+                words.fact("record.last-pack", SheetNumbers.amount(filling.lastPack()))));
     }
 
     private Page.Table amendments() {
@@ -197,24 +199,16 @@ public final class RecordSheet {
             rows.add(List.of(time(Optional.of(amendment.time())), amendment.who(), amendment.text()));
         }
         return new Page.Table(
-                say("sheet.record.amendments"),
+                words.say("sheet.record.amendments"),
                 List.of(
-                        say("sheet.record.column.time"),
-                        say("sheet.record.column.who"),
-                        say("sheet.record.column.what")),
+                        words.say("sheet.record.column.time"),
+                        words.say("sheet.record.column.who"),
+                        words.say("sheet.record.column.what")),
                 List.of(false, false, false),
                 rows);
     }
 
     private static String time(Optional<Instant> time) {
         return time.map(Instant::toString).orElse("");
-    }
-
-    private Page.Fact fact(String key, String value) {
-        return new Page.Fact(say("sheet." + key), value);
-    }
-
-    private String say(String key, String... arguments) {
-        return wording.text(Phrase.of(key, arguments));
     }
 }

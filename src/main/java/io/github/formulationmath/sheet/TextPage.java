@@ -7,11 +7,9 @@ import java.util.Map;
 import java.util.Objects;
 
 /** A page as plain text: columns as wide as they must be, sentences wrapped at {@value #WIDTH} characters. */
-final class TextPage {
+final class TextPage extends PageWriter {
 
     private static final int WIDTH = 80;
-
-    private final StringBuilder out = new StringBuilder();
 
     /** Tables with the same columns are set to the same widths, so that the eye runs down the page. */
     private final Map<List<String>, int[]> widths = new HashMap<>();
@@ -23,29 +21,21 @@ final class TextPage {
         text.line(oneLine(page.title()));
         text.line("=".repeat(Math.min(WIDTH, width(oneLine(page.title())))));
         page.tables().forEach(text::widen);
-        page.blocks().forEach(text::block);
-        return text.out.toString();
-    }
-
-    private void block(Page.Block block) {
-        line("");
-        if (block instanceof Page.Facts facts) {
-            facts(facts);
-        } else if (block instanceof Page.Table table) {
-            table(table);
-        } else if (block instanceof Page.Remark remark) {
-            wrapped("", oneLine(remark.text()));
-        } else if (block instanceof Page.Caution caution) {
-            wrapped("! ", oneLine(caution.text()));
+        for (Page.Block block : page.blocks()) {
+            text.line("");
+            text.block(block);
         }
+        return text.text();
     }
 
-    private void facts(Page.Facts facts) {
+    @Override
+    void facts(Page.Facts facts) {
         int widest = facts.facts().stream().mapToInt(f -> width(f.name())).max().orElse(0);
         facts.facts().forEach(f -> line(padRight(f.name(), widest) + "  " + oneLine(f.value())));
     }
 
-    private void table(Page.Table table) {
+    @Override
+    void table(Page.Table table) {
         if (!table.heading().isEmpty()) {
             line(oneLine(table.heading()));
         }
@@ -57,6 +47,16 @@ final class TextPage {
         }
         row(rules, table.numeric(), columns);
         table.rows().forEach(cells -> row(cells, table.numeric(), columns));
+    }
+
+    @Override
+    void remark(String text) {
+        wrapped("", oneLine(text));
+    }
+
+    @Override
+    void caution(String text) {
+        wrapped("! ", oneLine(text));
     }
 
     private void widen(Page.Table table) {
@@ -89,15 +89,6 @@ final class TextPage {
             line.append(word).append(' ');
         }
         line(line.toString().stripTrailing());
-    }
-
-    private void line(String text) {
-        out.append(text).append('\n');
-    }
-
-    /** Line breaks and control characters in a name would break the columns. */
-    private static String oneLine(String text) {
-        return text.replaceAll("[\\p{Cntrl}]+", " ");
     }
 
     private static int width(String text) {

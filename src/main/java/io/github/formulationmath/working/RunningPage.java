@@ -3,7 +3,7 @@ package io.github.formulationmath.working;
 import java.util.List;
 
 /** A page whose parts simply follow one another: headings, paragraphs and arithmetic, nothing that has to be closed. */
-abstract class RunningPage implements Page {
+abstract sealed class RunningPage implements Page permits LatexPage, MarkdownPage, TextPage {
 
     final StringBuilder out = new StringBuilder();
     private final int level;
