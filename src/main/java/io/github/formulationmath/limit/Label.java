@@ -108,12 +108,7 @@ public final class Label {
      * @throws IllegalArgumentException if there are not as many masses as lines
      */
     public IngredientList list(Formula formula, MadeMasses masses) {
-        Objects.requireNonNull(formula, "formula");
-        if (Objects.requireNonNull(masses, "masses").size() != formula.lines().size()) {
-            throw new IllegalArgumentException("masses are " + masses.size() + ": \"" + formula.name() + "\" has "
-                    + formula.lines().size() + " lines, and each needs one, in their order");
-        }
-        return new LabelDraft(this, formula, masses).list();
+        return new LabelDraft(this, formula, MadeShares.oneForEachLine(formula, masses)).list();
     }
 
     LabelRule rule() {

@@ -98,12 +98,7 @@ public final class LimitChecker {
      * @throws IllegalArgumentException if there are not as many masses as lines
      */
     public LimitReport check(Formula formula, MadeMasses masses) {
-        Objects.requireNonNull(formula, "formula");
-        if (Objects.requireNonNull(masses, "masses").size() != formula.lines().size()) {
-            throw new IllegalArgumentException("masses are " + masses.size() + ": \"" + formula.name() + "\" has "
-                    + formula.lines().size() + " lines, and each needs one, in their order");
-        }
-        return new LimitCheck(this, formula, masses).report();
+        return new LimitCheck(this, formula, MadeShares.oneForEachLine(formula, masses)).report();
     }
 
     /**

@@ -28,7 +28,7 @@ record AmountText(Ratio number, UnitScale scale) {
                 throw new NumberTextException(text, "longer than " + MAX_LENGTH + " characters");
             }
             requirePlainCharacters(text, decimalMark);
-            String plain = stripped(text).replace(decimalMark, '.');
+            String plain = text.strip().replace(decimalMark, '.');
             Matcher m = NUMBER.matcher(plain);
             if (!m.lookingAt()) {
                 throw new NumberTextException(text, "a number and a unit are needed, like 12.5 g or 1 3/4 oz");
@@ -73,17 +73,5 @@ record AmountText(Ratio number, UnitScale scale) {
             throw new NumberTextException(
                     text, "not one number before the unit; write it like 12.5, 1e-3, 3/4 or 1 3/4");
         }
-    }
-
-    private static String stripped(String text) {
-        int from = 0;
-        int to = text.length();
-        while (from < to && text.charAt(from) == ' ') {
-            from++;
-        }
-        while (to > from && text.charAt(to - 1) == ' ') {
-            to--;
-        }
-        return text.substring(from, to);
     }
 }

@@ -121,10 +121,7 @@ public final class CorrectionRules implements Serializable {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public CorrectionRules withRoomFor(Amount<Mass> content) {
-        if (Objects.requireNonNull(content, "content").signum() <= 0) {
-            throw new IllegalArgumentException("content is " + content + ": it must be above 0");
-        }
-        return new CorrectionRules(tolerances, caps, frozen, stock, content);
+        return new CorrectionRules(tolerances, caps, frozen, stock, Arguments.positive("content", content));
     }
 
     /**

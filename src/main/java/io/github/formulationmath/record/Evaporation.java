@@ -58,11 +58,8 @@ public final class Evaporation implements Explained, Serializable {
      *     than there was of the line
      */
     public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
-        Objects.requireNonNull(made, "made").requireLine(Objects.requireNonNull(from, "from"));
-        if (Objects.requireNonNull(contentNow, "contentNow").signum() <= 0) {
-            throw new IllegalArgumentException("contentNow is " + contentNow + ": it must be above 0");
-        }
-        Evaporation loss = new Evaporation(made, contentNow, from);
+        Objects.requireNonNull(made, "made").indexOf(Objects.requireNonNull(from, "from"));
+        Evaporation loss = new Evaporation(made, Arguments.positive("contentNow", contentNow), from);
         if (loss.grams.signum() < 0) {
             throw new IllegalArgumentException("contentNow is " + contentNow + ", more than the " + made.mass()
                     + " that were put in: was the vessel weighed with it?");

@@ -89,7 +89,7 @@ public final class MadeBatch implements Explained, Serializable {
         PotErrors after = errors;
         for (LineAddition addition : List.copyOf(Objects.requireNonNull(additions, "additions"))) {
             Ratio more = addition.mass().in(FormulationUnits.GRAM);
-            requireLine(addition.line());
+            indexOf(addition.line());
             if (byLine.putIfAbsent(addition.line().position(), more) != null) {
                 throw new IllegalArgumentException(
                         "additions has " + addition.line().name() + " twice: add the two up");
@@ -101,11 +101,14 @@ public final class MadeBatch implements Explained, Serializable {
                 line -> new PotMass.Plus(line, byLine.getOrDefault(line.line().position(), Ratio.ZERO), symbol), after);
     }
 
-    void requireLine(FormulaLine line) {
-        if (!plan.batch().formula().lines().contains(line)) {
+    /** The place of a line, from 0; a line of another formula is refused. */
+    int indexOf(FormulaLine line) {
+        int index = plan.batch().formula().lines().indexOf(line);
+        if (index < 0) {
             throw new IllegalArgumentException(
                     line + " is no line of \"" + plan.batch().formula().name() + "\"");
         }
+        return index;
     }
 
     /** The pot after something happened to its lines, each known to within the same errors as before and some more. */

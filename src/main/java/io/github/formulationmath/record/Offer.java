@@ -50,10 +50,7 @@ public final class Offer implements Serializable {
         if (Objects.requireNonNull(price, "price").signum() < 0) {
             throw new IllegalArgumentException("price is " + price + ": it must be at least 0");
         }
-        if (Objects.requireNonNull(packSize, "packSize").signum() <= 0) {
-            throw new IllegalArgumentException("packSize is " + packSize + ": it must be above 0");
-        }
-        return new Offer(price, packSize);
+        return new Offer(price, Arguments.positive("packSize", packSize));
     }
 
     /**

@@ -52,7 +52,7 @@ public final class PackFill implements Explained, Serializable {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public static PackFill ofMass(Amount<Mass> mass) {
-        requirePositive("mass", mass);
+        Arguments.positive("mass", mass);
         return new PackFill(mass, null, null);
     }
 
@@ -76,14 +76,8 @@ public final class PackFill implements Explained, Serializable {
      * @throws IllegalArgumentException if the volume is not above 0
      */
     public static PackFill ofVolume(Amount<Volume> volume, Density density) {
-        requirePositive("volume", volume);
+        Arguments.positive("volume", volume);
         return new PackFill(null, volume, Objects.requireNonNull(density, "density"));
-    }
-
-    private static void requirePositive(String name, Amount<?> amount) {
-        if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
-        }
     }
 
     /**

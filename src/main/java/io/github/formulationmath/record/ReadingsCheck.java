@@ -21,7 +21,10 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method) {
         requireTimesInOrder(readings);
         readings.forEach(reading -> reading.requireOnDisplayOf(balance(reading)));
         switch (method) {
-            case CUMULATIVE -> requireRising(readings, seen);
+            case CUMULATIVE -> {
+                requireEveryLine(seen);
+                requireRising(readings);
+            }
             case TARE_EACH -> requireCarriedTogether(readings);
             case FROM_BOAT ->
                 readings.forEach(reading ->
@@ -56,7 +59,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method) {
         }
     }
 
-    private void requireRising(List<Reading> readings, Set<Integer> seen) {
+    private void requireEveryLine(Set<Integer> seen) {
         plan.batch().formula().lines().stream()
                 .filter(line -> !seen.contains(line.position()))
                 .findFirst()
@@ -65,11 +68,15 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method) {
                             + ": cumulative readings need every line at its place in the order; give leftOut(line) or"
                             + " notWrittenDown(line) for it");
                 });
+    }
+
+    private void requireRising(List<Reading> readings) {
+        Amount<Mass> most = plan.bench().balance().capacityUnder(plan.bench().vessel());
         Amount<Mass> before = null;
         for (Reading reading : readings) {
             if (reading.balance().isPresent()) {
                 throw new IllegalArgumentException(
-                        reading + " was read on another balance: cumulative readings are" + " taken on one");
+                        reading + " was read on another balance: cumulative readings are taken on one");
             }
             if (reading.kind() != Reading.Kind.SHOWN) {
                 continue;
@@ -81,10 +88,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method) {
                         + "): something was taken out or the balance was tared; weigh again, or record it as tared"
                         + " readings");
             }
-            requireCarried(
-                    reading,
-                    shown,
-                    plan.bench().balance().capacityUnder(plan.bench().vessel()));
+            requireCarried(reading, shown, most);
             before = shown;
         }
     }

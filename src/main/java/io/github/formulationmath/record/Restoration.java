@@ -117,12 +117,7 @@ public final class Restoration implements Explained, Serializable {
     }
 
     private int index(FormulaLine line) {
-        int index = made.plan().batch().formula().lines().indexOf(Objects.requireNonNull(line, "line"));
-        if (index < 0) {
-            throw new IllegalArgumentException(
-                    line + " is no line of \"" + made.plan().batch().formula().name() + "\"");
-        }
-        return index;
+        return made.indexOf(Objects.requireNonNull(line, "line"));
     }
 
     /**

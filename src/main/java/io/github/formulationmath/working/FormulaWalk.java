@@ -59,7 +59,14 @@ final class FormulaWalk {
     private void operation(Applied applied, Place place) {
         if (level(applied) < 3) {
             chain(applied, place);
-        } else if (applied.operation() == Arithmetic.QUOTIENT) {
+        } else {
+            enclosed(applied);
+        }
+    }
+
+    /** What needs no brackets, because its own marks enclose it. */
+    private void enclosed(Applied applied) {
+        if (applied.operation() == Arithmetic.QUOTIENT) {
             out.openFraction();
             write(applied.inputs().get(0));
             out.fractionLine();

@@ -57,8 +57,16 @@ final class LatexCharacters {
     }
 
     private static void text(Map<Integer, String> map, String... pairs) {
+        put(map, "\\", "{}", pairs);
+    }
+
+    private static void math(Map<Integer, String> map, String... pairs) {
+        put(map, "\\ensuremath{", "}", pairs);
+    }
+
+    private static void put(Map<Integer, String> map, String before, String after, String... pairs) {
         for (int i = 0; i < pairs.length; i += 2) {
-            map.put(pairs[i].codePointAt(0), "\\" + pairs[i + 1] + "{}");
+            map.put(pairs[i].codePointAt(0), before + pairs[i + 1] + after);
         }
     }
 
@@ -74,11 +82,5 @@ final class LatexCharacters {
         }
         math(map, "Γ", "\\Gamma", "Δ", "\\Delta", "Θ", "\\Theta", "Λ", "\\Lambda", "Ξ", "\\Xi", "Π", "\\Pi");
         math(map, "Σ", "\\Sigma", "Φ", "\\Phi", "Ψ", "\\Psi", "Ω", "\\Omega");
-    }
-
-    private static void math(Map<Integer, String> map, String... pairs) {
-        for (int i = 0; i < pairs.length; i += 2) {
-            map.put(pairs[i].codePointAt(0), "\\ensuremath{" + pairs[i + 1] + "}");
-        }
     }
 }
