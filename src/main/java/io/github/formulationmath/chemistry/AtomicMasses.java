@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Which edition is used is always said: later ones give ranges for some elements, and factors "as acid" change by less
  * than one part in ten thousand. An element without a standard atomic weight is not in the table.
  *
- * <p>Example: {@code AtomicMasses.iupac2007().of("Na")} is 22.98976928.
+ * <p>Example: {@code AtomicMasses.iupac2007().massOf("Na")} is 22.98976928.
  *
  * <p>Immutable and thread-safe.
  */
@@ -80,7 +80,7 @@ public final class AtomicMasses implements Serializable {
      * @return the standard atomic weight in g/mol
      * @throws IllegalArgumentException if the table has no such element
      */
-    public Ratio of(String element) {
+    public Ratio massOf(String element) {
         Ratio mass = masses.get(Objects.requireNonNull(element, "element"));
         if (mass == null) {
             throw new IllegalArgumentException("element is \"" + element + "\": " + source

@@ -99,7 +99,7 @@ public final class MolarMass implements Explained, Serializable {
     }
 
     private <V> V part(Reckoning<V> r, String element, Ratio count) {
-        V mass = r.given(ATOMIC_MASS, Subject.of(element, element), atoms.of(element), atoms.source());
+        V mass = r.given(ATOMIC_MASS, Subject.of(element, element), atoms.massOf(element), atoms.source());
         return count.equals(Ratio.ONE) ? mass : r.product(r.literal(count), mass);
     }
 

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Written in percent ({@link #inPercent}), in parts ({@link #inParts}) or in masses ({@link #inMasses}); one line may
  * take as much as suffices (q.s.). Percentages that do not add up are refused, never adjusted; normalising them is a call
- * of its own ({@link PercentFormula#buildNormalised()}).
+ * of its own ({@link PercentFormulaBuilder#buildNormalised()}).
  *
  * <p>Example:
  *
@@ -54,8 +54,8 @@ public final class Formula implements Serializable {
      * @param name the name of the product
      * @return a builder
      */
-    public static PercentFormula inPercent(String name) {
-        return new PercentFormula(name);
+    public static PercentFormulaBuilder inPercent(String name) {
+        return new PercentFormulaBuilder(name);
     }
 
     /**
@@ -64,8 +64,8 @@ public final class Formula implements Serializable {
      * @param name the name of the product
      * @return a builder
      */
-    public static PartsFormula inParts(String name) {
-        return new PartsFormula(name);
+    public static PartsFormulaBuilder inParts(String name) {
+        return new PartsFormulaBuilder(name);
     }
 
     /**
@@ -74,8 +74,8 @@ public final class Formula implements Serializable {
      * @param name the name of the product
      * @return a builder
      */
-    public static MassFormula inMasses(String name) {
-        return new MassFormula(name);
+    public static MassFormulaBuilder inMasses(String name) {
+        return new MassFormulaBuilder(name);
     }
 
     static Formula resolve(String name, Shares shares) {

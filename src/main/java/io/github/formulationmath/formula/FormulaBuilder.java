@@ -14,7 +14,7 @@ import java.util.Set;
  * @param <B> the builder itself
  */
 public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
-        permits PercentFormula, PartsFormula, MassFormula {
+        permits PercentFormulaBuilder, PartsFormulaBuilder, MassFormulaBuilder {
 
     /** The name of the phase when none is opened. */
     public static final String ONLY_PHASE = "A";

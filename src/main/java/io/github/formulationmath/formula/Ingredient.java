@@ -67,8 +67,8 @@ public final class Ingredient implements Serializable {
      * @param name the name used at the bench
      * @return a builder that takes the parts
      */
-    public static Blend blend(String name) {
-        return new Blend(Names.require("name", name));
+    public static BlendBuilder blend(String name) {
+        return new BlendBuilder(Names.require("name", name));
     }
 
     static Ingredient ofParts(String name, Map<Substance, MassFraction> parts) {

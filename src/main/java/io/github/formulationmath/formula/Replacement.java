@@ -35,7 +35,7 @@ record Replacement(
     }
 
     private Formula build() {
-        PercentFormula draft = Formula.inPercent(formula.name());
+        PercentFormulaBuilder draft = Formula.inPercent(formula.name());
         for (Phase phase : formula.phases()) {
             draft.phase(phase.name());
             phase.lines().forEach(each -> add(draft, each));
@@ -43,7 +43,7 @@ record Replacement(
         return draft.build();
     }
 
-    private void add(PercentFormula draft, FormulaLine each) {
+    private void add(PercentFormulaBuilder draft, FormulaLine each) {
         if (each.equals(line)) {
             draft.line(material, MassFraction.of(needed));
         } else if (!each.equals(balancing)) {

@@ -14,7 +14,7 @@ import java.util.Set;
  *
  * <p>Names like {@code CI 77891} are colorants without being told.
  *
- * <p>Example: {@code Label.of(LabelRule.eu()).perfume("Lavender fragrance", "Parfum").declaring(report).list(formula)}.
+ * <p>Example: {@code Label.of(LabelRule.eu()).withPerfume("Lavender fragrance", "Parfum").declaring(report).list(formula)}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -48,7 +48,7 @@ public final class Label {
      * @param names their INCI names
      * @return the label
      */
-    public Label colorants(String... names) {
+    public Label withColorants(String... names) {
         Set<String> more = new HashSet<>(colorants);
         for (String name : Objects.requireNonNull(names, "names")) {
             more.add(LimitNames.normalise(Objects.requireNonNull(name, "names")));
@@ -64,7 +64,7 @@ public final class Label {
      * @param word for example {@code Parfum} or {@code Aroma}
      * @return the label
      */
-    public Label perfume(String material, String word) {
+    public Label withPerfume(String material, String word) {
         Map<String, String> more = new HashMap<>(perfumes);
         more.put(
                 LimitNames.normalise(Objects.requireNonNull(material, "material")),

@@ -117,9 +117,9 @@ final class LimitTableReader {
             scope = row.read("scope_use", scope::use);
         }
         if (!row.text("scope_user").equals(Scope.ANY)) {
-            scope = row.read("scope_user", scope::user);
+            scope = row.read("scope_user", scope::withUser);
         }
-        return row.text("purpose").equals(Scope.ANY) ? scope : row.read("purpose", scope::purpose);
+        return row.text("purpose").equals(Scope.ANY) ? scope : row.read("purpose", scope::withPurpose);
     }
 
     private static LimitDetail detail(CsvRow row) {

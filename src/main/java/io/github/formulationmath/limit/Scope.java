@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Words are written as in a table: {@code hair}, {@code face_cream}, {@code not:oral}. Letter case, spaces and hyphens
  * make no difference. Several words that are meant: one of them is enough. Words with {@code not:} are left out.
  *
- * <p>Example: {@code Scope.leaveOn().areas("not:oral", "not:lips").forms("not:spray")}.
+ * <p>Example: {@code Scope.leaveOn().withAreas("not:oral", "not:lips").withForms("not:spray")}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -87,7 +87,7 @@ public final class Scope implements Serializable {
      * @return the scope
      * @throws IllegalArgumentException if a word is blank
      */
-    public Scope areas(String... words) {
+    public Scope withAreas(String... words) {
         return with(ScopeTerms.of(Objects.requireNonNull(words, "words")), products, forms);
     }
 
@@ -98,7 +98,7 @@ public final class Scope implements Serializable {
      * @return the scope
      * @throws IllegalArgumentException if a word is blank
      */
-    public Scope products(String... words) {
+    public Scope withProducts(String... words) {
         return with(areas, ScopeTerms.of(Objects.requireNonNull(words, "words")), forms);
     }
 
@@ -109,7 +109,7 @@ public final class Scope implements Serializable {
      * @return the scope
      * @throws IllegalArgumentException if a word is blank
      */
-    public Scope forms(String... words) {
+    public Scope withForms(String... words) {
         return with(areas, products, ScopeTerms.of(Objects.requireNonNull(words, "words")));
     }
 
@@ -120,7 +120,7 @@ public final class Scope implements Serializable {
      * @return the scope
      * @throws IllegalArgumentException if it is another word
      */
-    public Scope user(String word) {
+    public Scope withUser(String word) {
         return new Scope(use, areas, products, forms, requireOneOf("user", word, GENERAL, PROFESSIONAL), purpose);
     }
 
@@ -131,7 +131,7 @@ public final class Scope implements Serializable {
      * @return the scope
      * @throws IllegalArgumentException if the word is blank
      */
-    public Scope purpose(String word) {
+    public Scope withPurpose(String word) {
         String term = LimitNames.term(Objects.requireNonNull(word, "word"));
         if (term.isEmpty()) {
             throw new IllegalArgumentException("purpose is blank: name one, for example preservative");

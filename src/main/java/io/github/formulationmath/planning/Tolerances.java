@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>0 % asks for exact amounts. 100 % or more is refused: a line could then be left out and still be within.
  *
- * <p>Example: {@code Tolerances.of("5 %").forPhase("oil", "3 %").forLine("Phenoxyethanol", "1 %")}.
+ * <p>Example: {@code Tolerances.of("5 %").withPhase("oil", "3 %").withLine("Phenoxyethanol", "1 %")}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -74,7 +74,7 @@ public final class Tolerances implements Serializable {
      * @return the tolerances
      * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
      */
-    public Tolerances forPhase(String phaseName, String tolerance) {
+    public Tolerances withPhase(String phaseName, String tolerance) {
         return new Tolerances(
                 general, with(byPhase, Objects.requireNonNull(phaseName, "phaseName"), tolerance), byIngredient);
     }
@@ -87,7 +87,7 @@ public final class Tolerances implements Serializable {
      * @return the tolerances
      * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
      */
-    public Tolerances forLine(String ingredientName, String tolerance) {
+    public Tolerances withLine(String ingredientName, String tolerance) {
         return new Tolerances(
                 general,
                 byPhase,
@@ -127,7 +127,7 @@ public final class Tolerances implements Serializable {
      * @param line the line
      * @return the share of its own amount by which it may be off, at least 0 and below 1
      */
-    public MassFraction of(FormulaLine line) {
+    public MassFraction forLine(FormulaLine line) {
         MassFraction own = byIngredient.get(Objects.requireNonNull(line, "line").name());
         return own != null ? own : byPhase.getOrDefault(line.phase(), general);
     }
@@ -150,12 +150,14 @@ public final class Tolerances implements Serializable {
     }
 
     Ratio fraction(FormulaLine line) {
-        return byIngredient.isEmpty() && byPhase.isEmpty() ? general.fraction() : of(line).fraction();
+        return byIngredient.isEmpty() && byPhase.isEmpty()
+                ? general.fraction()
+                : forLine(line).fraction();
     }
 
     @SuppressWarnings("ReferenceEquality") // whether the line has the general tolerance, not merely an equal one
     <V> V value(Reckoning<V> r, FormulaLine line) {
-        MassFraction own = of(line);
+        MassFraction own = forLine(line);
         Source source = own.asWritten().map(Source::written).orElseGet(Source::user);
         return own == general
                 ? r.given(TOLERANCE, own.fraction(), source)

@@ -85,7 +85,7 @@ record CorrectionPlan(
     }
 
     static Function<FormulaLine, Allowance> allowances(CorrectionRules rules) {
-        return line -> Allowance.of(line, rules.tolerances().of(line));
+        return line -> Allowance.of(line, rules.tolerances().forLine(line));
     }
 
     private static List<Cap> relaxed(List<Cap> caps, Ratio excess) {

@@ -93,7 +93,7 @@ public final class ExpectedLoss implements Serializable {
      * @return the loss
      * @throws IllegalArgumentException if the share is 100 %
      */
-    public ExpectedLoss andShare(MassFraction lost) {
+    public ExpectedLoss withShare(MassFraction lost) {
         if (Objects.requireNonNull(lost, "lost").equals(MassFraction.WHOLE)) {
             throw new IllegalArgumentException("lost is " + lost + ": nothing would be left");
         }

@@ -1,14 +1,14 @@
 package io.github.formulationmath.record;
 
-import io.github.formulationmath.formula.Blend;
+import io.github.formulationmath.formula.BlendBuilder;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.LineAmount;
-import io.github.formulationmath.formula.MassFormula;
-import io.github.formulationmath.formula.PartsFormula;
-import io.github.formulationmath.formula.PercentFormula;
+import io.github.formulationmath.formula.MassFormulaBuilder;
+import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
@@ -154,11 +154,11 @@ final class FormulaDocument {
             if (amount.find("rest").isPresent()) {
                 ValueDocument.require(amount.get("rest"), QUANTITY_SUFFICIENT);
                 builder.quantitySufficient(ingredient);
-            } else if (builder instanceof PercentFormula percent) {
+            } else if (builder instanceof PercentFormulaBuilder percent) {
                 percent.line(ingredient, ValueDocument.share(amount.get("share")));
-            } else if (builder instanceof PartsFormula parts) {
+            } else if (builder instanceof PartsFormulaBuilder parts) {
                 parts.line(ingredient, ValueDocument.number(amount.get("parts")));
-            } else if (builder instanceof MassFormula masses) {
+            } else if (builder instanceof MassFormulaBuilder masses) {
                 masses.line(ingredient, ValueDocument.mass(amount.get("mass")));
             }
             return builder;
@@ -167,7 +167,7 @@ final class FormulaDocument {
 
     private static Ingredient ingredient(Node node) {
         return node.object(f -> {
-            Blend blend = Ingredient.blend(f.get("name").text());
+            BlendBuilder blend = Ingredient.blend(f.get("name").text());
             f.get("parts")
                     .list(part -> part.object(g -> {
                         Substance substance = Substance.of(g.get("inci").text());

@@ -2,7 +2,7 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
@@ -205,7 +205,7 @@ public final class MadeBatch implements Explained, Serializable {
      * @return the formula of the pot
      */
     public Formula asFormula() {
-        MassFormula masses = Formula.inMasses(plan.batch().formula().name());
+        MassFormulaBuilder masses = Formula.inMasses(plan.batch().formula().name());
         for (Phase phase : plan.batch().formula().phases()) {
             List<MadeLine> there = phase.lines().stream()
                     .map(line -> lines.get(line.position() - 1))

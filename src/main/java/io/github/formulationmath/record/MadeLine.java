@@ -135,7 +135,7 @@ public final class MadeLine implements Subject, Explained, Serializable {
      */
     public LineCheck check(Tolerances tolerances) {
         return new LineCheck(
-                this, Objects.requireNonNull(tolerances, "tolerances").of(line));
+                this, Objects.requireNonNull(tolerances, "tolerances").forLine(line));
     }
 
     @Override

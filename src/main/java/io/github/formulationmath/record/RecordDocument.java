@@ -172,10 +172,10 @@ final class RecordDocument {
         return node.object(f -> {
             Tolerances tolerances = Tolerances.of(ValueDocument.share(f.get("general")));
             for (Named phase : f.list("phases", RecordDocument::named)) {
-                tolerances = tolerances.forPhase(phase.name(), phase.tolerance());
+                tolerances = tolerances.withPhase(phase.name(), phase.tolerance());
             }
             for (Named ingredient : f.list("ingredients", RecordDocument::named)) {
-                tolerances = tolerances.forLine(ingredient.name(), ingredient.tolerance());
+                tolerances = tolerances.withLine(ingredient.name(), ingredient.tolerance());
             }
             return tolerances;
         });

@@ -2,7 +2,7 @@ package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -125,7 +125,7 @@ public final class Batch implements Explained, Serializable {
      * @return the formula in masses
      */
     public Formula asMasses() {
-        MassFormula masses = Formula.inMasses(formula.name());
+        MassFormulaBuilder masses = Formula.inMasses(formula.name());
         for (Phase phase : formula.phases()) {
             masses.phase(phase.name());
             phase.lines()

@@ -63,7 +63,7 @@ public final class BatchSheet {
      * @param newWording the words
      * @return the sheet
      */
-    public BatchSheet in(Wording newWording) {
+    public BatchSheet with(Wording newWording) {
         return new BatchSheet(plan, expectation, Objects.requireNonNull(newWording, "newWording"));
     }
 

@@ -96,7 +96,7 @@ public final class LabelText {
      * @param newWording the words
      * @return the label
      */
-    public LabelText in(Wording newWording) {
+    public LabelText with(Wording newWording) {
         SheetWords other = new SheetWords(Objects.requireNonNull(newWording, "newWording"));
         return new LabelText(record, ingredients, contents, notices, other);
     }

@@ -55,7 +55,7 @@ public final class RecordSheet {
      * @param newWording the words
      * @return the sheet
      */
-    public RecordSheet in(Wording newWording) {
+    public RecordSheet with(Wording newWording) {
         return new RecordSheet(record, Objects.requireNonNull(newWording, "newWording"));
     }
 

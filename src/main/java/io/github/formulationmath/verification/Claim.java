@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Claim claim = Claim.about(lotion, new ClaimedSize.OfMass(Amount.mass("400 g")))
- *         .figure("Aqua", "320 g").figure("Glycerin", "12 g").figure("Avena Sativa Kernel Oil", "9.6 g")
- *         .figure("Glyceryl Stearate SE", "4 g");
+ *         .withFigure("Aqua", "320 g").withFigure("Glycerin", "12 g").withFigure("Avena Sativa Kernel Oil", "9.6 g")
+ *         .withFigure("Glyceryl Stearate SE", "4 g");
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -99,7 +99,7 @@ public final class Claim implements Serializable {
      * @throws IllegalArgumentException if the line has a figure already or is not of this formula, or if the figure is a
      *     volume and the ingredient has no density
      */
-    public Claim figure(FormulaLine line, Figure figure) {
+    public Claim withFigure(FormulaLine line, Figure figure) {
         if (!formula.lines().contains(line)) {
             throw new IllegalArgumentException(line + " is not a line of \"" + formula.name() + "\"");
         }
@@ -116,15 +116,15 @@ public final class Claim implements Serializable {
     }
 
     /**
-     * As {@link #figure(FormulaLine, Figure)}, by name and text.
+     * As {@link #withFigure(FormulaLine, Figure)}, by name and text.
      *
      * @param ingredientName the ingredient
      * @param text the figure as written
      * @return the claim
      * @throws IllegalArgumentException as there, and if no single line has that ingredient or the text is no figure
      */
-    public Claim figure(String ingredientName, String text) {
-        return figure(formula.line(ingredientName), Figure.parse(text));
+    public Claim withFigure(String ingredientName, String text) {
+        return withFigure(formula.line(ingredientName), Figure.parse(text));
     }
 
     /**
@@ -134,7 +134,7 @@ public final class Claim implements Serializable {
      * @return the claim
      * @throws IllegalArgumentException if the text is no mass
      */
-    public Claim total(String text) {
+    public Claim withTotal(String text) {
         Figure figure = Figure.parse(text);
         if (figure.isVolume()) {
             throw new IllegalArgumentException("total is " + text + ": it must be a mass");

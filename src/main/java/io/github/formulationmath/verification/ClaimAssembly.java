@@ -3,9 +3,9 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.MassFormula;
-import io.github.formulationmath.formula.PartsFormula;
-import io.github.formulationmath.formula.PercentFormula;
+import io.github.formulationmath.formula.MassFormulaBuilder;
+import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -67,14 +67,14 @@ final class ClaimAssembly {
         }
         Claim all = claim;
         Cell total = settings.get("total");
-        return total == null ? all : total.as(all::total);
+        return total == null ? all : total.as(all::withTotal);
     }
 
     private Claim withFigure(Claim claim, int i) {
         Cell figure = lines.get(i).figure();
         return figure.text().isEmpty()
                 ? claim
-                : figure.as(text -> claim.figure(claim.formula().lines().get(i), Figure.parse(text)));
+                : figure.as(text -> claim.withFigure(claim.formula().lines().get(i), Figure.parse(text)));
     }
 
     private Formula formula() {
@@ -106,12 +106,12 @@ final class ClaimAssembly {
         if (amount.equals("q.s.")) {
             return builder.quantitySufficient(ingredient);
         }
-        if (builder instanceof PercentFormula percent) {
+        if (builder instanceof PercentFormulaBuilder percent) {
             return percent.line(ingredient, amount);
         }
-        return builder instanceof PartsFormula parts
+        return builder instanceof PartsFormulaBuilder parts
                 ? parts.line(ingredient, Ratio.parse(amount))
-                : ((MassFormula) builder).line(ingredient, Amount.mass(amount));
+                : ((MassFormulaBuilder) builder).line(ingredient, Amount.mass(amount));
     }
 
     private ClaimedSize size() {

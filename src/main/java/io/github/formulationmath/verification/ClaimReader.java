@@ -1,6 +1,6 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.formula.Blend;
+import io.github.formulationmath.formula.BlendBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.quantity.Density;
 import java.io.IOException;
@@ -22,7 +22,7 @@ final class ClaimReader {
 
     private final List<Row> lines = new ArrayList<>();
     private final Map<String, Cell> settings = new LinkedHashMap<>();
-    private final Map<String, Blend> blends = new LinkedHashMap<>();
+    private final Map<String, BlendBuilder> blends = new LinkedHashMap<>();
     private final Map<String, Cell> densities = new LinkedHashMap<>();
 
     /** A row with its five fields. */
@@ -75,7 +75,7 @@ final class ClaimReader {
     }
 
     private void part(Row row) {
-        Blend blend = row.group().as(name -> blends.computeIfAbsent(name, Ingredient::blend));
+        BlendBuilder blend = row.group().as(name -> blends.computeIfAbsent(name, Ingredient::blend));
         row.value().as(strength -> blend.part(row.name().text(), strength));
     }
 

@@ -2,7 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.MassFormula;
+import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
@@ -178,7 +178,7 @@ public final class Verification implements Explained {
             throw new IllegalStateException("the claim has " + figures.size() + " figures for "
                     + batch.lines().size() + " lines: limits need them all");
         }
-        MassFormula masses = Formula.inMasses(claim.formula().name());
+        MassFormulaBuilder masses = Formula.inMasses(claim.formula().name());
         for (Phase phase : claim.formula().phases()) {
             masses.phase(phase.name());
             for (FormulaLine line : phase.lines()) {

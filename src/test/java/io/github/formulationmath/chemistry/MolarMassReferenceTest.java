@@ -80,7 +80,7 @@ class MolarMassReferenceTest {
     void all_elements_but_those_without_a_standard_weight_are_there() {
         assertThat(Set.of("H", "C", "N", "O", "Na", "K", "Ag", "Hg"))
                 .allSatisfy(element -> assertThat(
-                                AtomicMasses.iupac2007().of(element).signum())
+                                AtomicMasses.iupac2007().massOf(element).signum())
                         .isPositive());
     }
 

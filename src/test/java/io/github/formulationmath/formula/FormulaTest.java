@@ -36,7 +36,7 @@ class FormulaTest {
 
     @Test
     void percentagesThatDoNotAddUpAreRefusedWithSumAndDifference() {
-        PercentFormula short100 =
+        PercentFormulaBuilder short100 =
                 Formula.inPercent("short").line("Aqua", "90 %").line("Glycerin", "9.5 %");
         assertThatThrownBy(short100::build)
                 .isInstanceOf(FormulaTotalException.class)
@@ -46,7 +46,8 @@ class FormulaTest {
                     assertThat(((FormulaTotalException) e).total()).isEqualTo(Ratio.parse("0.995"));
                     assertThat(((FormulaTotalException) e).difference()).isEqualTo(Ratio.parse("-0.005"));
                 });
-        PercentFormula over100 = Formula.inPercent("over").line("Aqua", "90 %").line("Glycerin", "10.01 %");
+        PercentFormulaBuilder over100 =
+                Formula.inPercent("over").line("Aqua", "90 %").line("Glycerin", "10.01 %");
         assertThatThrownBy(over100::build).hasMessageContaining("100.01 %").hasMessageContaining("0.01 % more");
     }
 
@@ -134,13 +135,13 @@ class FormulaTest {
 
     @Test
     void nothingLeftForTheQuantitySufficientLineIsRefused() {
-        PercentFormula full =
+        PercentFormulaBuilder full =
                 Formula.inPercent("full").line("Glycerin", "100 %").quantitySufficient("Aqua");
         assertThatThrownBy(full::build)
                 .isInstanceOf(FormulaTotalException.class)
                 .hasMessageContaining("100 %")
                 .hasMessageContaining("Aqua");
-        PercentFormula over = Formula.inPercent("over")
+        PercentFormulaBuilder over = Formula.inPercent("over")
                 .line("Glycerin", "70 %")
                 .line("Propanediol", "31 %")
                 .quantitySufficient("Aqua");
@@ -149,13 +150,13 @@ class FormulaTest {
 
     @Test
     void oneQuantitySufficientLineIsEnough() {
-        PercentFormula draft = Formula.inPercent("two").quantitySufficient("Aqua");
+        PercentFormulaBuilder draft = Formula.inPercent("two").quantitySufficient("Aqua");
         assertThatThrownBy(() -> draft.quantitySufficient("Glycerin")).hasMessageContaining("second q.s.");
     }
 
     @Test
     void anIngredientStandsOnceInAPhase() {
-        PercentFormula draft = Formula.inPercent("twice").phase("A").line("Glycerin", "3 %");
+        PercentFormulaBuilder draft = Formula.inPercent("twice").phase("A").line("Glycerin", "3 %");
         assertThatThrownBy(() -> draft.line("Glycerin", "2 %"))
                 .hasMessageContaining("Glycerin stands twice in phase A");
         Formula both = draft.phase("B")
@@ -173,7 +174,7 @@ class FormulaTest {
 
     @Test
     void aMessageDoesNotListManyNames() {
-        PartsFormula draft = Formula.inParts("many");
+        PartsFormulaBuilder draft = Formula.inParts("many");
         for (int i = 1; i <= 20; i++) {
             draft.line("material " + i, "1");
         }
@@ -230,7 +231,7 @@ class FormulaTest {
 
     @Test
     void aHundredThousandLinesAreNoTrouble() {
-        PercentFormula draft = Formula.inPercent("long");
+        PercentFormulaBuilder draft = Formula.inPercent("long");
         for (int i = 0; i < 100_000; i++) {
             draft.line("line " + i, "0.001 %");
         }

@@ -101,7 +101,7 @@ class IngredientListTest {
                         DecisionRule.worstCase())
                 .check(formula);
         String text = Label.of(LabelRule.eu())
-                .perfume("lavender fragrance", "Parfum")
+                .withPerfume("lavender fragrance", "Parfum")
                 .declaring(report)
                 .list(formula)
                 .text();
@@ -146,7 +146,7 @@ class IngredientListTest {
     @Test
     void colorants_may_be_named_and_rules_made() {
         IngredientList list = Label.of(LabelRule.of("house", Ratio.parse("0.02"), true, Source.user()))
-                .colorants("xanthan  gum")
+                .withColorants("xanthan  gum")
                 .list(lotion());
         assertThat(list.text()).endsWith("CI 77891, Xanthan Gum");
         assertThat(list.ordered()).hasSize(2);

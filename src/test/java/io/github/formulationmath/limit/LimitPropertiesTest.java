@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormula;
+import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -68,7 +68,7 @@ class LimitPropertiesTest {
     }
 
     private static Formula formula(List<Part> parts) {
-        PercentFormula draft = Formula.inPercent("F");
+        PercentFormulaBuilder draft = Formula.inPercent("F");
         draft.phase("water").quantitySufficient("Aqua");
         parts.forEach(part -> draft.line(Ingredient.of(part.name()), part.share()));
         return draft.build();
@@ -134,7 +134,7 @@ class LimitPropertiesTest {
             @ForAll @IntRange(max = 9) int which,
             @ForAll @LongRange(min = 1, max = 99) long percent) {
         Part part = parts.get(which % parts.size());
-        PercentFormula draft = Formula.inPercent("F");
+        PercentFormulaBuilder draft = Formula.inPercent("F");
         draft.phase("water").quantitySufficient("Aqua");
         parts.forEach(each -> draft.line(
                 Ingredient.of(each.name()),

@@ -3,7 +3,7 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormula;
+import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.WholeDivisions;
 import io.github.formulationmath.quantity.Amount;
@@ -56,7 +56,7 @@ class DisplayOracleTest {
         }
 
         Formula formula() {
-            PartsFormula draft = Formula.inParts("random");
+            PartsFormulaBuilder draft = Formula.inParts("random");
             for (int i = 0; i < parts.length; i++) {
                 draft.line("line " + i, Long.toString(parts[i]));
             }

@@ -79,11 +79,11 @@ class ExpectedProductTest {
         assertThat(product.line("Cera Alba").verdict(two)).isEqualTo(ToleranceVerdict.WITHIN);
         assertThat(product.line("Tocopherol").verdict(two)).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
         assertThat(product.notShownWithin(two)).containsExactly(product.line("Tocopherol"));
-        assertThat(product.notShownWithin(two.forLine("Tocopherol", "25 %"))).isEmpty();
+        assertThat(product.notShownWithin(two.withLine("Tocopherol", "25 %"))).isEmpty();
         // 10 g: 0.05 g of Tocopherol are shown as 0.0 g; made 0 to 0.1 g, while 5 % of it allows 0.0475 g to 0.0525 g.
         ExpectedProduct small = expect("10 g", TENTH, WeighingMethod.TARE_EACH, Closure.CLOSED);
         assertThat(small.line("Tocopherol").verdict(Tolerances.of("5 %"))).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
-        assertThatThrownBy(() -> product.notShownWithin(two.forLine("Aqua", "1 %")))
+        assertThatThrownBy(() -> product.notShownWithin(two.withLine("Aqua", "1 %")))
                 .hasMessageContaining("Aqua");
     }
 
@@ -139,7 +139,7 @@ class ExpectedProductTest {
                 for (ExpectedLine line : product.lines()) {
                     assertSelfChecking(line);
                     assertSelfChecking(line.relativeDeviation());
-                    assertSelfChecking(line.verdictWorking(Tolerances.of("3 %").forLine("Tocopherol", "1 %")));
+                    assertSelfChecking(line.verdictWorking(Tolerances.of("3 %").withLine("Tocopherol", "1 %")));
                     assertSelfChecking(line.made().uncertainty());
                     assertSelfChecking(line.addition());
                 }

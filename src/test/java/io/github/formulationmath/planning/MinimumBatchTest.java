@@ -70,8 +70,8 @@ class MinimumBatchTest {
         List<BatchCriterion> criteria = List.of(
                 BatchCriterion.oneDivision(),
                 BatchCriterion.roundingWithin(Tolerances.of("5 %")),
-                BatchCriterion.roundingWithin(Tolerances.of("2 %").forLine("Preservative", "1 %")),
-                BatchCriterion.roundingWithin(Tolerances.of("0 %").forLine("Aqua", "1 %")),
+                BatchCriterion.roundingWithin(Tolerances.of("2 %").withLine("Preservative", "1 %")),
+                BatchCriterion.roundingWithin(Tolerances.of("0 %").withLine("Aqua", "1 %")),
                 BatchCriterion.madeWithin(Tolerances.of("5 %")),
                 BatchCriterion.madeWithin(Tolerances.of("5 %"), mass("0.05 g")),
                 BatchCriterion.exactReadings());
@@ -119,14 +119,14 @@ class MinimumBatchTest {
                 .line("Oil", "19.5 %")
                 .line("Tocopherol", "0.5 %")
                 .build();
-        Tolerances tolerances = Tolerances.of("10 %").forPhase("oil", "20 %").forLine("Glycerin", "1 %");
-        assertThat(tolerances.of(lotion.line("Aqua"))).hasToString("10 %");
-        assertThat(tolerances.of(lotion.line("Tocopherol"))).hasToString("20 %");
-        assertThat(tolerances.of(lotion.line("Glycerin"))).hasToString("1 %");
+        Tolerances tolerances = Tolerances.of("10 %").withPhase("oil", "20 %").withLine("Glycerin", "1 %");
+        assertThat(tolerances.forLine(lotion.line("Aqua"))).hasToString("10 %");
+        assertThat(tolerances.forLine(lotion.line("Tocopherol"))).hasToString("20 %");
+        assertThat(tolerances.forLine(lotion.line("Glycerin"))).hasToString("1 %");
         assertThat(PassingSizes.of(lotion, TENTH, tolerances).allFrom()).contains(Amount.grams(Ratio.of(50_000, 101)));
-        assertThatThrownBy(() -> PassingSizes.of(lotion, TENTH, tolerances.forPhase("cool-down", "1 %")))
+        assertThatThrownBy(() -> PassingSizes.of(lotion, TENTH, tolerances.withPhase("cool-down", "1 %")))
                 .hasMessageContaining("cool-down");
-        assertThatThrownBy(() -> PassingSizes.of(lotion, TENTH, tolerances.forLine("Aroma", "1 %")))
+        assertThatThrownBy(() -> PassingSizes.of(lotion, TENTH, tolerances.withLine("Aroma", "1 %")))
                 .hasMessageContaining("Aroma");
     }
 
@@ -135,7 +135,7 @@ class MinimumBatchTest {
         assertThatThrownBy(() -> Tolerances.of("100 %"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("below 100 %");
-        assertThatThrownBy(() -> Tolerances.of("5 %").forPhase("A", "120 %"))
+        assertThatThrownBy(() -> Tolerances.of("5 %").withPhase("A", "120 %"))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

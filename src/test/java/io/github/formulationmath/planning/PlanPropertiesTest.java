@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PartsFormula;
+import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
@@ -28,7 +28,7 @@ import net.jqwik.api.constraints.Size;
 class PlanPropertiesTest {
 
     private static Formula formula(List<Integer> parts) {
-        PartsFormula draft = Formula.inParts("any");
+        PartsFormulaBuilder draft = Formula.inParts("any");
         for (int i = 0; i < parts.size(); i++) {
             draft.line("line " + i, Integer.toString(parts.get(i)));
         }

@@ -38,7 +38,7 @@ class PlanningValuesTest {
     private static final Substance WAX = Substance.of("Wax");
 
     private static final List<Supplier<Object>> VALUES = List.of(
-            () -> Tolerances.of("5 %").forPhase("A", "3 %").forLine("Wax", "2 %"),
+            () -> Tolerances.of("5 %").withPhase("A", "3 %").withLine("Wax", "2 %"),
             BatchCriterion::oneDivision,
             BatchCriterion::exactReadings,
             BatchCriterion::minimumWeight,

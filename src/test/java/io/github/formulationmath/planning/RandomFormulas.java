@@ -1,7 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormula;
+import io.github.formulationmath.formula.PartsFormulaBuilder;
 import java.util.Random;
 
 /** Formulas of a few lines in whole parts, from a fixed seed. */
@@ -27,7 +27,7 @@ final class RandomFormulas {
     }
 
     static Formula formula(long... parts) {
-        PartsFormula builder = Formula.inParts("random");
+        PartsFormulaBuilder builder = Formula.inParts("random");
         for (int i = 0; i < parts.length; i++) {
             builder.line("material " + (i + 1), Long.toString(parts[i]));
         }

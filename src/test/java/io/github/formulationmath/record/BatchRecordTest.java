@@ -26,7 +26,7 @@ final class BatchRecordTest {
         return BatchRecord.of(
                         CODE,
                         Lotion.tared("316.0", "12.3", "48.0", "20.0", "4.0"),
-                        Tolerances.of("5 %").forLine("Glycerin", "2.0 %"))
+                        Tolerances.of("5 %").withLine("Glycerin", "2.0 %"))
                 .with(BenchEntry.observation("Smooth; thickened at 45 °C.").at(NOON))
                 .with(BenchEntry.weighedAgain(g("391.2"), line("Aqua")).at(NOON.plusSeconds(60)))
                 .with(BenchEntry.addition(LineAddition.of(line("Aqua"), g("9.1")))

@@ -150,7 +150,7 @@ final class CorrectionTest {
     @Test
     void several_lines_poured_over_in_a_lotion() {
         MadeBatch made = Lotion.made("316.0", "13.5", "52.0", "20.0", "4.6");
-        CorrectionRules rules = CorrectionRules.within(Tolerances.of("2 %").forLine("Preservative blend", "1 %"))
+        CorrectionRules rules = CorrectionRules.within(Tolerances.of("2 %").withLine("Preservative blend", "1 %"))
                 .withCap(Substance.of("Phenoxyethanol"), MassFraction.parse("0.95 %"));
         Correction correction = Correction.smallest(made, rules);
         assertThat(correction.outcome()).isEqualTo(Correction.Outcome.MENDED);

@@ -15,7 +15,7 @@ class ExpectedLossContractTest implements ValueContract<ExpectedLoss> {
                 ExpectedLoss.of(g("8"), g("2")),
                 ExpectedLoss.of(g("9"), g("2")),
                 ExpectedLoss.of(g("8"), g("3")),
-                ExpectedLoss.of(g("8"), g("2")).andShare(MassFraction.parse("1 %")),
+                ExpectedLoss.of(g("8"), g("2")).withShare(MassFraction.parse("1 %")),
                 ExpectedLoss.ofPast(List.of(g("6"), g("8"), g("10"))),
                 ExpectedLoss.ofPast(List.of(g("8"), g("6"), g("10"))));
     }

@@ -102,8 +102,8 @@ final class JsonBatchRecordsTest {
                         CODE,
                         readings,
                         Tolerances.of("1/3 %")
-                                .forPhase("A", "2.50 %")
-                                .forLine(formula.lines().get(0).name(), "1 %"))
+                                .withPhase("A", "2.50 %")
+                                .withLine(formula.lines().get(0).name(), "1 %"))
                 .filled(
                         Amount.mass("1/7 g"),
                         PackFill.ofVolume(Amount.volume("30 mL"), Density.ofGramsPerMillilitre("1.1")));

@@ -119,7 +119,7 @@ final class LossAndFillingTest {
         assertThat(batch.mass()).isEqualTo(g("412"));
         WorkingAssertions.assertSelfChecking(batch);
         BatchForPacks steam =
-                loss.andShare(MassFraction.parse("3 %")).toFill(8, PackFill.ofMass("50 g"), CoverageFactor.of(2));
+                loss.withShare(MassFraction.parse("3 %")).toFill(8, PackFill.ofMass("50 g"), CoverageFactor.of(2));
         assertThat(steam.mass().rounded(Rounding.toDecimalPlaces(2))).isEqualTo(g("424.74"));
         assertThat(steam.mass().times(Ratio.parse("0.97"))).isEqualTo(g("412"));
         WorkingAssertions.assertSelfChecking(steam);
@@ -140,6 +140,6 @@ final class LossAndFillingTest {
         WorkingAssertions.assertSelfChecking(loss.toFill(3, PackFill.ofMass("50 g"), CoverageFactor.of(2)));
         assertThatThrownBy(() -> ExpectedLoss.ofPast(List.of(g("6")))).hasMessageContaining("at least two");
         assertThatThrownBy(() -> ExpectedLoss.of(g("-1"), g("0"))).hasMessageContaining("-1 g");
-        assertThatThrownBy(() -> loss.andShare(MassFraction.WHOLE)).hasMessageContaining("nothing would be left");
+        assertThatThrownBy(() -> loss.withShare(MassFraction.WHOLE)).hasMessageContaining("nothing would be left");
     }
 }

@@ -25,10 +25,10 @@ class ClaimContractTest implements ValueContract<Claim> {
                 about("6 %", "200 g"),
                 about("5 %", "300 g"),
                 plain.on(Balance.of("0.1 g", "2 kg")),
-                plain.figure("Glycerin", "10 g"),
-                plain.figure("Glycerin", "10.0 g"),
-                plain.figure("Aqua", "190 g").figure("Glycerin", "10 g"),
-                plain.total("200 g"));
+                plain.withFigure("Glycerin", "10 g"),
+                plain.withFigure("Glycerin", "10.0 g"),
+                plain.withFigure("Aqua", "190 g").withFigure("Glycerin", "10 g"),
+                plain.withTotal("200 g"));
     }
 
     @Override
@@ -39,9 +39,9 @@ class ClaimContractTest implements ValueContract<Claim> {
                 about("6 %", "200 g"),
                 about("5 %", "300 g"),
                 plain.on(Balance.of("0.1 g", "2 kg")),
-                plain.figure("Glycerin", "10 g"),
-                plain.figure("Glycerin", "10.0 g"),
-                plain.figure("Aqua", "190 g").figure("Glycerin", "10 g"),
-                plain.total("200 g"));
+                plain.withFigure("Glycerin", "10 g"),
+                plain.withFigure("Glycerin", "10.0 g"),
+                plain.withFigure("Aqua", "190 g").withFigure("Glycerin", "10 g"),
+                plain.withTotal("200 g"));
     }
 }

@@ -2,8 +2,8 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PartsFormula;
-import io.github.formulationmath.formula.PercentFormula;
+import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -148,7 +148,7 @@ final class RandomClaims {
     }
 
     private Formula inParts(List<BigDecimal> written) {
-        PartsFormula builder = Formula.inParts("claimed");
+        PartsFormulaBuilder builder = Formula.inParts("claimed");
         for (int i = 0; i < written.size(); i++) {
             if (i == 0 || !phaseOf.get(i).equals(phaseOf.get(i - 1))) {
                 builder.phase("phase " + phaseOf.get(i));
@@ -159,7 +159,7 @@ final class RandomClaims {
     }
 
     private Formula inPercent(List<BigDecimal> written) {
-        PercentFormula builder = Formula.inPercent("claimed");
+        PercentFormulaBuilder builder = Formula.inPercent("claimed");
         for (int i = 0; i < written.size(); i++) {
             if (i == 0 || !phaseOf.get(i).equals(phaseOf.get(i - 1))) {
                 builder.phase("phase " + phaseOf.get(i));
@@ -369,7 +369,7 @@ final class RandomClaims {
             shownSteps.add(shown.divide(step, 0, RoundingMode.UNNECESSARY));
             String text = shown.setScale(places, RoundingMode.UNNECESSARY).toPlainString()
                     + (ounces ? " oz" : inMillilitres ? " mL" : " g");
-            claim = claim.figure(formula.lines().get(i), Figure.parse(text));
+            claim = claim.withFigure(formula.lines().get(i), Figure.parse(text));
         }
         boolean wrongAlone = slip.isPresent() && !isClosed(exactSteps, shownSteps);
         return shows == slip.isPresent() && wrongAlone == slip.isPresent() ? Optional.of(claim) : Optional.empty();
@@ -419,7 +419,7 @@ final class RandomClaims {
             claim = correct.balance().map(claim::on).orElse(claim);
             for (int i = 0; i < figures.size(); i++) {
                 String text = figures.get(i).written();
-                claim = claim.figure(
+                claim = claim.withFigure(
                         correct.formula().lines().get(i), Figure.parse(i == line ? typo(text, random) : text));
             }
             if (!Verification.of(claim).agrees()) {

@@ -48,7 +48,7 @@ class VerificationTest {
     private static Claim claim(String... figures) {
         Claim claim = Claim.about(LOTION, SIZE);
         for (int i = 0; i < figures.length; i++) {
-            claim = claim.figure(LOTION.lines().get(i), Figure.parse(figures[i]));
+            claim = claim.withFigure(LOTION.lines().get(i), Figure.parse(figures[i]));
         }
         return claim;
     }
@@ -57,7 +57,7 @@ class VerificationTest {
     @Test
     void sharesOfTheWrongWhole() {
         Verification verification =
-                Verification.of(claim("320.0 g", "12.0 g", "8.2 g", "3.4 g").total("400 g"));
+                Verification.of(claim("320.0 g", "12.0 g", "8.2 g", "3.4 g").withTotal("400 g"));
         assertThat(verification.agrees()).isFalse();
         assertThat(verification.figures().stream().map(FigureCheck::agreement))
                 .containsExactly(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES);
@@ -110,8 +110,8 @@ class VerificationTest {
                 .line("Glycerin", "50 %")
                 .build();
         ClaimedSize packs = new ClaimedSize.OfPacks(10, Amount.mass("10 g"), MassFraction.ofPercent("10"));
-        Verification verification =
-                Verification.of(Claim.about(two, packs).figure("Aqua", "50 g").figure("Glycerin", "50 g"));
+        Verification verification = Verification.of(
+                Claim.about(two, packs).withFigure("Aqua", "50 g").withFigure("Glycerin", "50 g"));
         assertThat(verification.diagnosis().causes().get(0).slip()).isEqualTo(Slip.OVERAGE_LEFT_OUT);
         Ingredient thick = Ingredient.of("Syrup").withDensity(Density.ofGramsPerMillilitre("1.1"));
         Formula syrups = Formula.inPercent("syrups")
@@ -119,7 +119,7 @@ class VerificationTest {
                 .line(Ingredient.of("Syrup B").withDensity(Density.ofGramsPerMillilitre("1.1")), "50 %")
                 .build();
         Verification both = Verification.of(
-                Claim.about(syrups, packs).figure("Syrup", "50 g").figure("Syrup B", "50 g"));
+                Claim.about(syrups, packs).withFigure("Syrup", "50 g").withFigure("Syrup B", "50 g"));
         assertThat(both.diagnosis().causes().stream().map(Cause::slip))
                 .containsExactlyInAnyOrder(Slip.MILLILITRES_AS_GRAMS, Slip.OVERAGE_LEFT_OUT);
         assertThat(both.diagnosis().isUnique()).isFalse();
@@ -134,9 +134,9 @@ class VerificationTest {
                 .line("Sodium Hydroxide", "67.7 g")
                 .build();
         Claim claim = Claim.about(soap, new ClaimedSize.OfMass(Amount.mass("717.7 g")))
-                .figure("Olea Europaea Fruit Oil", "500.0 g")
-                .figure("Aqua", "150.0 g")
-                .figure("Sodium Hydroxide", "95.0 g");
+                .withFigure("Olea Europaea Fruit Oil", "500.0 g")
+                .withFigure("Aqua", "150.0 g")
+                .withFigure("Sodium Hydroxide", "95.0 g");
         Verification verification = Verification.of(claim);
         assertThat(verification.diagnosis().causes().get(0).slip()).isEqualTo(Slip.ALKALI_EXCHANGED);
         assertThat(verification.report(Wording.english()).text()).contains("Do not make this");
@@ -151,7 +151,7 @@ class VerificationTest {
             Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass(grams + ".3 g")))
                     .on(Balance.of("0.2 g", "5000 g"));
             for (PlannedLine line : plan.lines()) {
-                claim = claim.figure(
+                claim = claim.withFigure(
                         line.target().line(),
                         Figure.parse(
                                 line.reading().in(io.github.formulationmath.quantity.FormulationUnits.GRAM) + " g"));
@@ -171,7 +171,7 @@ class VerificationTest {
         Formula formula =
                 Formula.inPercent("f").line(oil, "50 %").line("Aqua", "50 %").build();
         Verification volumes = Verification.of(
-                Claim.about(formula, SIZE).figure("Oil", "184 mL").figure("Aqua", "200 g"));
+                Claim.about(formula, SIZE).withFigure("Oil", "184 mL").withFigure("Aqua", "200 g"));
         assertSelfChecking(volumes);
         assertThat(volumes.diagnosis().causes().get(0).slip()).isEqualTo(Slip.DENSITY_INVERTED);
         assertThat(volumes.largestError().toString()).contains("Oil 184 mL: disagrees, ours 5000/23 mL");
@@ -194,8 +194,8 @@ class VerificationTest {
                 .line("Phenoxyethanol", "0.9 %")
                 .build();
         Claim claim = Claim.about(kept, new ClaimedSize.OfMass(Amount.mass("100 g")))
-                .figure("Aqua", "90.0 g")
-                .figure("Phenoxyethanol", "9.0 g");
+                .withFigure("Aqua", "90.0 g")
+                .withFigure("Phenoxyethanol", "9.0 g");
         LimitChecker checker =
                 LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.simpleAcceptance());
         Verification verification = Verification.of(claim);
@@ -206,11 +206,11 @@ class VerificationTest {
                         .text())
                 .contains("Limits under these figures")
                 .contains("Phenoxyethanol");
-        Claim half = Claim.about(kept, SIZE).figure("Aqua", "90 g");
+        Claim half = Claim.about(kept, SIZE).withFigure("Aqua", "90 g");
         assertThatIllegalStateException()
                 .isThrownBy(() -> Verification.of(half).limits(checker))
                 .withMessageContaining("1 figures for 2 lines");
-        Claim nothing = half.figure("Phenoxyethanol", "0 g");
+        Claim nothing = half.withFigure("Phenoxyethanol", "0 g");
         assertThatIllegalStateException()
                 .isThrownBy(() -> Verification.of(nothing).limits(checker))
                 .withMessageContaining("more than 0");
@@ -222,17 +222,17 @@ class VerificationTest {
                 .isThrownBy(() -> Verification.of(Claim.about(LOTION, SIZE)))
                 .withMessageContaining("no figures");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> claim("1 g").figure("Aqua", "2 g"))
+                .isThrownBy(() -> claim("1 g").withFigure("Aqua", "2 g"))
                 .withMessageContaining("has a figure already");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> claim().figure("Aqua", "2 mL"))
+                .isThrownBy(() -> claim().withFigure("Aqua", "2 mL"))
                 .withMessageContaining("no density");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> claim().total("2 mL"))
+                .isThrownBy(() -> claim().withTotal("2 mL"))
                 .withMessageContaining("must be a mass");
         Formula other = Formula.inPercent("other").line("Aqua", "100 %").build();
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> claim().figure(other.lines().get(0), Figure.parse("1 g")))
+                .isThrownBy(() -> claim().withFigure(other.lines().get(0), Figure.parse("1 g")))
                 .withMessageContaining("is not a line of");
         for (String text : List.of("", "12", "12g", "1e3 g", "1/2 g", "-1 g", "12 stone", "12,5 g", "1.5.2 g")) {
             assertThatIllegalArgumentException().as(text).isThrownBy(() -> Figure.parse(text));

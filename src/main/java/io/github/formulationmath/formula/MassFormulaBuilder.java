@@ -10,9 +10,9 @@ import javax.measure.quantity.Mass;
  * A formula being written in masses, as a batch once made is noted down. Started by {@link Formula#inMasses}. The shares
  * are masses divided by their sum, or by the mass to make if there is a q.s. line.
  */
-public final class MassFormula extends FormulaBuilder<MassFormula> {
+public final class MassFormulaBuilder extends FormulaBuilder<MassFormulaBuilder> {
 
-    MassFormula(String name) {
+    MassFormulaBuilder(String name) {
         super(name);
     }
 
@@ -24,7 +24,7 @@ public final class MassFormula extends FormulaBuilder<MassFormula> {
      * @return this
      * @throws IllegalArgumentException if the mass is not above 0 or the ingredient stands in this phase already
      */
-    public MassFormula line(Ingredient ingredient, Amount<Mass> mass) {
+    public MassFormulaBuilder line(Ingredient ingredient, Amount<Mass> mass) {
         Objects.requireNonNull(mass, "mass");
         requirePositive(ingredient, mass.signum(), mass);
         add(ingredient, new LineAmount.Weight(mass));
@@ -39,7 +39,7 @@ public final class MassFormula extends FormulaBuilder<MassFormula> {
      * @return this
      * @throws IllegalArgumentException as {@link #line(Ingredient, Amount)}, or if the text is no mass
      */
-    public MassFormula line(String ingredientName, String mass) {
+    public MassFormulaBuilder line(String ingredientName, String mass) {
         return line(Ingredient.of(ingredientName), Amount.mass(mass));
     }
 
@@ -79,7 +79,7 @@ public final class MassFormula extends FormulaBuilder<MassFormula> {
     }
 
     @Override
-    MassFormula self() {
+    MassFormulaBuilder self() {
         return this;
     }
 }

@@ -9,13 +9,13 @@ import java.util.Objects;
 /**
  * The parts of a supplied material being declared, one after the other. Not thread-safe; every call returns this object.
  */
-public final class Blend {
+public final class BlendBuilder {
 
     private final String name;
     private final Map<Substance, MassFraction> parts = new LinkedHashMap<>();
     private Ratio total = Ratio.ZERO;
 
-    Blend(String name) {
+    BlendBuilder(String name) {
         this.name = name;
     }
 
@@ -27,7 +27,7 @@ public final class Blend {
      * @return this
      * @throws IllegalArgumentException if the substance was declared before, the strength is 0, or the parts pass 100 %
      */
-    public Blend part(Substance substance, MassFraction strength) {
+    public BlendBuilder part(Substance substance, MassFraction strength) {
         Objects.requireNonNull(substance, "substance");
         Objects.requireNonNull(strength, "strength");
         if (strength.fraction().isZero()) {
@@ -53,7 +53,7 @@ public final class Blend {
      * @return this
      * @throws IllegalArgumentException as {@link #part(Substance, MassFraction)}, or if the text is no mass fraction
      */
-    public Blend part(String inciName, String percent) {
+    public BlendBuilder part(String inciName, String percent) {
         return part(Substance.of(inciName), MassFraction.parse(percent));
     }
 

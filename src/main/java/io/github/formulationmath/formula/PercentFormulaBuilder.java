@@ -5,9 +5,9 @@ import io.github.formulationmath.quantity.MassFraction;
 import java.util.Objects;
 
 /** A formula being written in percent by weight, with or without a q.s. line. Started by {@link Formula#inPercent}. */
-public final class PercentFormula extends FormulaBuilder<PercentFormula> {
+public final class PercentFormulaBuilder extends FormulaBuilder<PercentFormulaBuilder> {
 
-    PercentFormula(String name) {
+    PercentFormulaBuilder(String name) {
         super(name);
     }
 
@@ -19,7 +19,7 @@ public final class PercentFormula extends FormulaBuilder<PercentFormula> {
      * @return this
      * @throws IllegalArgumentException if the share is 0 or the ingredient stands in this phase already
      */
-    public PercentFormula line(Ingredient ingredient, MassFraction share) {
+    public PercentFormulaBuilder line(Ingredient ingredient, MassFraction share) {
         Objects.requireNonNull(share, "share");
         requirePositive(ingredient, share.fraction().signum(), share);
         add(ingredient, new LineAmount.Share(share));
@@ -34,7 +34,7 @@ public final class PercentFormula extends FormulaBuilder<PercentFormula> {
      * @return this
      * @throws IllegalArgumentException as {@link #line(Ingredient, MassFraction)}, or if the text is no mass fraction
      */
-    public PercentFormula line(Ingredient ingredient, String percent) {
+    public PercentFormulaBuilder line(Ingredient ingredient, String percent) {
         return line(ingredient, MassFraction.parse(percent));
     }
 
@@ -46,7 +46,7 @@ public final class PercentFormula extends FormulaBuilder<PercentFormula> {
      * @return this
      * @throws IllegalArgumentException as {@link #line(Ingredient, MassFraction)}, or if the text is no mass fraction
      */
-    public PercentFormula line(String ingredientName, String percent) {
+    public PercentFormulaBuilder line(String ingredientName, String percent) {
         return line(Ingredient.of(ingredientName), percent);
     }
 
@@ -77,7 +77,7 @@ public final class PercentFormula extends FormulaBuilder<PercentFormula> {
     }
 
     @Override
-    PercentFormula self() {
+    PercentFormulaBuilder self() {
         return this;
     }
 }

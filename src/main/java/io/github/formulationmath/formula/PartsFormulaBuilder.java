@@ -7,9 +7,9 @@ import java.util.Objects;
  * A formula being written in parts by weight. Started by {@link Formula#inParts}. Parts are shares of their own sum,
  * exactly: 1 : 1 : 1 is three times 1/3.
  */
-public final class PartsFormula extends FormulaBuilder<PartsFormula> {
+public final class PartsFormulaBuilder extends FormulaBuilder<PartsFormulaBuilder> {
 
-    PartsFormula(String name) {
+    PartsFormulaBuilder(String name) {
         super(name);
     }
 
@@ -21,7 +21,7 @@ public final class PartsFormula extends FormulaBuilder<PartsFormula> {
      * @return this
      * @throws IllegalArgumentException if the parts are not above 0 or the ingredient stands in this phase already
      */
-    public PartsFormula line(Ingredient ingredient, Ratio parts) {
+    public PartsFormulaBuilder line(Ingredient ingredient, Ratio parts) {
         Objects.requireNonNull(parts, "parts");
         requirePositive(ingredient, parts.signum(), parts + " parts");
         add(ingredient, new LineAmount.Parts(parts));
@@ -36,7 +36,7 @@ public final class PartsFormula extends FormulaBuilder<PartsFormula> {
      * @return this
      * @throws IllegalArgumentException as {@link #line(Ingredient, Ratio)}, or if the text is no number
      */
-    public PartsFormula line(String ingredientName, String parts) {
+    public PartsFormulaBuilder line(String ingredientName, String parts) {
         return line(Ingredient.of(ingredientName), Ratio.parse(parts));
     }
 
@@ -48,7 +48,7 @@ public final class PartsFormula extends FormulaBuilder<PartsFormula> {
      * @throws IllegalArgumentException always
      */
     @Override
-    public PartsFormula quantitySufficient(Ingredient ingredient) {
+    public PartsFormulaBuilder quantitySufficient(Ingredient ingredient) {
         throw new IllegalArgumentException(Objects.requireNonNull(ingredient, "ingredient")
                 + " cannot be q.s. in a formula in parts: parts have no whole to fill up to; give it its own parts");
     }
@@ -59,7 +59,7 @@ public final class PartsFormula extends FormulaBuilder<PartsFormula> {
     }
 
     @Override
-    PartsFormula self() {
+    PartsFormulaBuilder self() {
         return this;
     }
 }
