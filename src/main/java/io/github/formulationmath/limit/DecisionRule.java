@@ -105,21 +105,21 @@ public final class DecisionRule implements Serializable {
      * Decides on bare numbers.
      *
      * @param kind what the limit is
-     * @param limit the limit T
-     * @param value the share y
-     * @param interval where the share is sure to lie; both ends are there
-     * @param variance u², at least 0
+     * @param limit the limit T, a fraction of one
+     * @param value the share y, a fraction of one
+     * @param bounds where the share is sure to lie, in fractions of one; both ends are there
+     * @param variance u² of that fraction, at least 0
      * @return the verdict
-     * @throws IllegalArgumentException if an end of the interval is missing or the variance is negative
+     * @throws IllegalArgumentException if an end of the bounds is missing or the variance is negative
      */
-    public Conformity decide(LimitKind kind, Ratio limit, Ratio value, Bounds interval, Ratio variance) {
+    public Conformity decide(LimitKind kind, Ratio limit, Ratio value, Bounds bounds, Ratio variance) {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(value, "value");
-        Objects.requireNonNull(interval, "interval");
+        Objects.requireNonNull(bounds, "bounds");
         if (Objects.requireNonNull(variance, "variance").signum() < 0) {
             throw new IllegalArgumentException("variance is " + variance + ": it cannot be negative");
         }
-        Evidence evidence = NumberEvidence.of(value, interval, variance);
+        Evidence evidence = NumberEvidence.of(value, bounds, variance);
         return decide(Reckoning.plain(), kind, Objects.requireNonNull(limit, "limit"), evidence);
     }
 

@@ -107,7 +107,7 @@ public final class IngredientList {
     public List<ListedIngredient> thresholdDoubts() {
         return Stream.concat(ordered.stream(), free.stream())
                 .filter(ingredient -> {
-                    Bounds interval = ingredient.interval();
+                    Bounds interval = ingredient.bounds();
                     return rule.isFree(interval.lower().orElseThrow())
                             != rule.isFree(interval.upper().orElseThrow());
                 })

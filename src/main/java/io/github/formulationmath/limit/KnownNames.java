@@ -19,7 +19,7 @@ final class KnownNames {
         for (String name : names) {
             String plain = LimitNames.normalise(name);
             byLength.computeIfAbsent(plain.length(), length -> new ArrayList<>())
-                    .add(new Name(name, plain));
+                    .add(new Name(name, plain, letters(plain)));
         }
     }
 
@@ -42,9 +42,11 @@ final class KnownNames {
         if (wanted.length() <= furthest) {
             return List.of();
         }
+        int bits = letters(wanted);
         List<Near> near = new ArrayList<>();
         byLength.subMap(wanted.length() - furthest, true, wanted.length() + furthest, true).values().stream()
                 .flatMap(List::stream)
+                .filter(name -> name.mayBeWithin(furthest, bits))
                 .forEach(name -> {
                     int distance = SpellingDistance.between(wanted, name.plain(), furthest);
                     if (distance <= furthest) {
@@ -55,7 +57,22 @@ final class KnownNames {
         return near.stream().limit(most).map(Near::name).toList();
     }
 
-    private record Name(String written, String plain) {}
+    /** Which letters occur, one bit each; letters that share a bit make the sieve coarser, not wrong. */
+    private static int letters(String plain) {
+        int bits = 0;
+        for (int i = 0; i < plain.length(); i++) {
+            bits |= 1 << (plain.charAt(i) & 31);
+        }
+        return bits;
+    }
+
+    private record Name(String written, String plain, int letters) {
+
+        /** Every letter that the other has not takes a step of its own. */
+        boolean mayBeWithin(int steps, int others) {
+            return Integer.bitCount(letters & ~others) <= steps && Integer.bitCount(others & ~letters) <= steps;
+        }
+    }
 
     private record Near(int distance, String name) {}
 }

@@ -56,9 +56,9 @@ public final class ListedIngredient implements Subject, Explained {
     /**
      * Where the share is sure to lie.
      *
-     * @return the guaranteed interval; a single point if nothing was weighed
+     * @return the guaranteed interval, as fractions of one; a single point if nothing was weighed
      */
-    public Bounds interval() {
+    public Bounds bounds() {
         return made(strengths()).map(MadeShare::bounds).orElseGet(() -> Bounds.point(share));
     }
 
@@ -153,6 +153,6 @@ public final class ListedIngredient implements Subject, Explained {
 
     @Override
     public String toString() {
-        return name + " " + PercentText.of(share);
+        return name + " " + PercentText.of(share, bounds());
     }
 }

@@ -1,7 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import java.math.RoundingMode;
 
 /** Shares as text: exact if that is short, else rounded and marked as such. */
 final class PercentText {
@@ -17,5 +19,17 @@ final class PercentText {
             return percent + " %";
         }
         return "≈ " + ROUNDED.apply(percent) + " %";
+    }
+
+    /** The share, and between which ends, rounded outwards, it lies: {@code 1.008 % in [0.99, 1.03] %}. */
+    static String of(Ratio share, Bounds bounds) {
+        return bounds.equals(Bounds.point(share))
+                ? of(share)
+                : of(share) + " in [" + end(bounds.lower().orElseThrow(), RoundingMode.FLOOR) + ", "
+                        + end(bounds.upper().orElseThrow(), RoundingMode.CEILING) + "] %";
+    }
+
+    private static Ratio end(Ratio share, RoundingMode outwards) {
+        return ROUNDED.with(outwards).apply(share.times(100));
     }
 }

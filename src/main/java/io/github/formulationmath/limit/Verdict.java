@@ -107,9 +107,10 @@ public final class Verdict implements Explained {
     /**
      * Where the share is sure to lie.
      *
-     * @return the guaranteed interval; a single point if nothing was weighed
+     * @return the guaranteed interval, as fractions of one on the basis of the limit; a single point if nothing was
+     *     weighed
      */
-    public Bounds interval() {
+    public Bounds bounds() {
         Reckoning<Ratio> r = Reckoning.plain();
         return Bounds.closed(
                 relations.evidence().lowest(r), relations.evidence().highest(r));
@@ -343,7 +344,7 @@ public final class Verdict implements Explained {
     /** In short: what is counted, its share, the limit, and the verdict. */
     @Override
     public String toString() {
-        return counted() + " " + PercentText.of(share) + " (" + limit().kind().code() + " "
-                + limit().share().percent() + " %, " + limit().id() + "): " + conformity;
+        return counted() + " " + PercentText.of(share, bounds()) + " ("
+                + limit().kind().code() + " " + limit().share().percent() + " %, " + limit().id() + "): " + conformity;
     }
 }

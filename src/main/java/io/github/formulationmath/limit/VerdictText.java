@@ -19,8 +19,8 @@ record VerdictText(Verdict verdict, Wording wording) {
         verdict.made()
                 .ifPresent(share -> phrases.add(Phrase.of(
                         "limit.interval",
-                        PercentText.of(verdict.interval().lower().orElseThrow()),
-                        PercentText.of(verdict.interval().upper().orElseThrow()),
+                        PercentText.of(verdict.bounds().lower().orElseThrow()),
+                        PercentText.of(verdict.bounds().upper().orElseThrow()),
                         verdict.rule().toString())));
         phrases.addAll(entryTexts(verdict.limit().text()));
         phrases.addAll(verdict.remarks());

@@ -128,7 +128,7 @@ public final class PredilutionPlan implements Predilution, Explained {
      *
      * @return an interval in grams around the exact mass of the line
      */
-    public Bounds delivered() {
+    public Bounds deliveredBounds() {
         return Bounds.closed(lowest(Reckoning.plain()), highest(Reckoning.plain()));
     }
 

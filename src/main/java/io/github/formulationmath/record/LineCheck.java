@@ -65,7 +65,7 @@ public final class LineCheck implements Explained, Serializable {
     /**
      * The shares that are within.
      *
-     * @return from w(1 − τ) to w(1 + τ)
+     * @return from w(1 − τ) to w(1 + τ), as fractions of one
      */
     public Bounds allowed() {
         Ratio share = line.line().fraction();

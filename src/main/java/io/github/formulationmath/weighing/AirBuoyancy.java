@@ -86,7 +86,7 @@ public final class AirBuoyancy implements Explained {
      * @param heaviest the largest density of what is weighed
      * @param thinnestAir the least density of the air
      * @param thickestAir the largest density of the air
-     * @return from the least to the largest K − 1, with conventional weights
+     * @return from the least to the largest K − 1, plain numbers, with conventional weights
      * @throws IllegalArgumentException if something is not denser than air
      */
     public static Bounds corrections(Density lightest, Density heaviest, Density thinnestAir, Density thickestAir) {

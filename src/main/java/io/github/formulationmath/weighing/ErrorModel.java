@@ -303,7 +303,7 @@ public final class ErrorModel implements Serializable {
     /**
      * The relative correction for the buoyancy of air.
      *
-     * @return b in mass = reading · (1 + b); both ends are there
+     * @return b in mass = reading · (1 + b), a plain number; both ends are there
      */
     public Bounds buoyancy() {
         return buoyancy;

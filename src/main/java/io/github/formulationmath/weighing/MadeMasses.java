@@ -205,7 +205,7 @@ public final class MadeMasses {
      * Where the share of a line is sure to lie.
      *
      * @param line the line, from 0
-     * @return the true extremes, see {@link MadeShare#bounds()}
+     * @return the true extremes as fractions of one, see {@link MadeShare#bounds()}
      */
     public Bounds shareBounds(int line) {
         return madeShare(line).bounds();
@@ -215,7 +215,7 @@ public final class MadeMasses {
      * Where a share of different strengths is sure to lie.
      *
      * @param strengths the mass fraction in each line, one per line
-     * @return the true extremes, see {@link MadeShare#bounds()}
+     * @return the true extremes as fractions of one, see {@link MadeShare#bounds()}
      * @throws IllegalArgumentException if there are not as many strengths as lines
      */
     public Bounds shareBounds(List<Ratio> strengths) {

@@ -69,7 +69,7 @@ class WeighedLimitTest {
         assertThat(verdict.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
         assertThat(verdict.share()).isEqualTo(Ratio.parse("0.01"));
         // (5 + 0.1) / (5.1 + 495 − 0.3), ALGORITHMS: the line at its upper end, the three others at their lower ends
-        assertThat(verdict.interval().upper()).contains(Ratio.parse("5.1").dividedBy(Ratio.parse("499.8")));
+        assertThat(verdict.bounds().upper()).contains(Ratio.parse("5.1").dividedBy(Ratio.parse("499.8")));
         assertThat(verdict.probability().orElseThrow()).isEqualTo(0.5, within(1e-9));
         assertThat(verdict.headroom().signum()).isNegative();
         assertThat(String.join("\n", verdict.describe(Wording.english())))
@@ -161,7 +161,7 @@ class WeighedLimitTest {
                 .orElseThrow();
         assertThat(made.share()).isEqualTo(Ratio.of(5, 205));
         assertThat(made.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
-        assertThat(made.interval().upper()).contains(Ratio.parse("1.1").dividedBy(Ratio.parse("41")));
+        assertThat(made.bounds().upper()).contains(Ratio.parse("1.1").dividedBy(Ratio.parse("41")));
         assertSelfChecking(made.headroomWorking());
         assertSelfChecking(made.acceptableTargetWorking().orElseThrow());
         assertThat(written.limitingShareOf(formula.line("Tocopherol"))).contains(Ratio.parse("0.005125"));

@@ -73,6 +73,6 @@ final class MadeLimitsTest {
                         .upper()
                         .orElseThrow()
                         .times(Ratio.parse("0.9")));
-        assertThat(verdict.interval().encloses(exact)).isTrue();
+        assertThat(verdict.bounds().encloses(exact)).isTrue();
     }
 }
