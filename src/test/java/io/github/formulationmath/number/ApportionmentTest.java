@@ -10,6 +10,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class ApportionmentTest {
@@ -51,6 +52,7 @@ class ApportionmentTest {
         assertThat(Apportionment.largestRemainder(List.of())).isEmpty();
     }
 
+    @Tag("long")
     @Test
     void random_quotas_agree_with_the_hand_method() {
         Hard hard = new Hard(29);

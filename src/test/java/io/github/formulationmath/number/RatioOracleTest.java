@@ -6,6 +6,7 @@ import io.github.formulationmath.oracle.Rational;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Three quarters of a million random cases against the independent oracle, hard around the 64-bit border. */
@@ -13,6 +14,7 @@ class RatioOracleTest {
 
     private static final int CASES = 250_000;
 
+    @Tag("long")
     @Test
     void the_four_operations_and_the_order_agree_with_plain_fractions() {
         Hard hard = new Hard(20261125);
@@ -61,6 +63,7 @@ class RatioOracleTest {
         }
     }
 
+    @Tag("long")
     @Test
     void rounding_to_a_grid_agrees_with_plain_fractions_ties_included() {
         Hard hard = new Hard(7);
@@ -84,6 +87,7 @@ class RatioOracleTest {
         assertThat(ties).isGreaterThan(CASES / 10);
     }
 
+    @Tag("long")
     @Test
     void numbers_that_differ_in_the_last_place_compare_right() {
         Hard hard = new Hard(11);
@@ -97,6 +101,7 @@ class RatioOracleTest {
         }
     }
 
+    @Tag("long")
     @Test
     void the_nearest_double_is_the_nearest_double() {
         Hard hard = new Hard(13);

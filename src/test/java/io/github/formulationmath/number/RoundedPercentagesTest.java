@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.reference.ReferenceTable;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -68,6 +69,7 @@ class RoundedPercentagesTest {
                 .isLessThan(Ratio.of(1, n));
     }
 
+    @Tag("long")
     @Test
     void more_parts_close_as_often_as_published() {
         SplittableRandom random = new SplittableRandom(1967);

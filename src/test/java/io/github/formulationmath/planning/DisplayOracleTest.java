@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Mass;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -80,6 +81,7 @@ class DisplayOracleTest {
         }
     }
 
+    @Tag("long")
     @Test
     void everyDisplayedDigitAgreesWithTheOracle() {
         SplittableRandom random = new SplittableRandom(1967);

@@ -16,6 +16,7 @@ import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.ErrorSource;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Wording;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class ExpectedProductTest {
@@ -127,6 +128,7 @@ class ExpectedProductTest {
                 .isEqualTo(bare.line("Cera Alba").standardUncertainty());
     }
 
+    @Tag("long")
     @Test
     void everyNumberShowsItsWorking() {
         Balance known = TENTH.withErrors(ErrorModel.readabilityOnly()

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import javax.measure.quantity.Mass;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -148,6 +149,7 @@ class MinimumBatchTest {
         assertThat(none.mass()).isEmpty();
     }
 
+    @Tag("long")
     @Test
     void a_search_that_gives_up_says_what_it_has_shown() {
         Formula primes = RandomFormulas.formula(1_000_003, 998_244_353, 999_999_937, 1_000_000_007);

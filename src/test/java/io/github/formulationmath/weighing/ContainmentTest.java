@@ -8,6 +8,7 @@ import io.github.formulationmath.quantity.Amount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -26,6 +27,7 @@ class ContainmentTest {
 
     private final SplittableRandom random = new SplittableRandom(1012008);
 
+    @Tag("long")
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
     void noShareLeavesItsInterval(WeighingMethod method) {

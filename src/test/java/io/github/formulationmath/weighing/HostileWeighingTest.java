@@ -9,6 +9,7 @@ import io.github.formulationmath.quantity.Amount;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -22,6 +23,7 @@ class HostileWeighingTest {
                     .withCalibration(Ratio.of(1, 10_000)));
 
     /** Ten thousand lines: interval, variance and budget of every one, and of a mixture of all. */
+    @Tag("long")
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
     void tenThousandLines(WeighingMethod method) {

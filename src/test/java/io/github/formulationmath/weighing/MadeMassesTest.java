@@ -11,6 +11,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Subject;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Figures that can be checked by hand; the relations are in the class comments. */
@@ -128,6 +129,7 @@ class MadeMassesTest {
         }
     }
 
+    @Tag("long")
     @Test
     void everyWorkingLeadsToItsResult() {
         for (WeighingMethod method : WeighingMethod.values()) {

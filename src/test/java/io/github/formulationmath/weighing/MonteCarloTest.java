@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The adaptive procedure and its intervals against JCGM 101:2008. */
@@ -56,6 +57,7 @@ class MonteCarloTest {
      * JCGM 101:2008, 9.2.3: four rectangular quantities of the same standard uncertainty 1: u = 2.00 and 95 % within ±3.88
      * (numbers of the table from memory; 3.88 follows from the fourfold convolution, computed below).
      */
+    @Tag("long")
     @Test
     void fourRectangularQuantities() throws InterruptedException {
         double half = Math.sqrt(3);
@@ -76,6 +78,7 @@ class MonteCarloTest {
     }
 
     /** JCGM 100:2008, G.2.2: three equal rectangular quantities: 95 % at 1.937 σ, 99 % at 2.379 σ. */
+    @Tag("long")
     @Test
     void threeRectangularQuantities() throws InterruptedException {
         for (ReferenceTable.Row row :

@@ -13,6 +13,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The extremes of shares against all corners, one by one, in exact arithmetic. */
@@ -45,6 +46,7 @@ class ShareExtremesTest {
     }
 
     /** All corners of the k + 1 indications: the first hides d/2, each later one d/2 and the linearity. */
+    @Tag("long")
     @Test
     void cumulativeMassesAgainstAllCorners() {
         for (int round = 0; round < 300; round++) {

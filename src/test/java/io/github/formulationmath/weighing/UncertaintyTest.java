@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.differentiation.DerivativeStructure;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -52,6 +53,7 @@ class UncertaintyTest {
     }
 
     /** The linear formula agrees with drawing to two significant digits, for every line and for a mixture. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("cases")
     void analyticAgreesWithMonteCarlo(Case it) throws InterruptedException {
@@ -140,6 +142,7 @@ class UncertaintyTest {
     }
 
     /** Each input drawn alone gives its contribution. */
+    @Tag("long")
     @Test
     void cadmiumBudget() throws InterruptedException {
         for (ReferenceTable.Row row :

@@ -3,12 +3,14 @@ package io.github.formulationmath.working;
 import static io.github.formulationmath.support.HtmlChecks.assertAccessible;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HtmlPageTest {
 
+    @Tag("long")
     @ParameterizedTest
     @EnumSource(Depth.class)
     void pagesCanBeReadByEverybody(Depth depth) {
@@ -19,6 +21,7 @@ class HtmlPageTest {
         assertAccessible(format.format(Workings.hostile()));
     }
 
+    @Tag("long")
     @ParameterizedTest
     @ValueSource(
             strings = {

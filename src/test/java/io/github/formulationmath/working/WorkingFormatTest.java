@@ -193,6 +193,7 @@ class WorkingFormatTest {
     }
 
     /** Ten thousand lines take a moment, and twice as many about twice as long. */
+    @Tag("long")
     @Test
     void renderingIsLinear() {
         Working small = Workings.total(5_000);

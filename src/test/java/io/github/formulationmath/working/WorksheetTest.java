@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class WorksheetTest {
@@ -31,6 +32,7 @@ class WorksheetTest {
         assertGolden("worksheet/key.html", worksheet.key(WorkingFormat.htmlPage()));
     }
 
+    @Tag("long")
     @Test
     void sheetsCanBeReadByEverybody() {
         Worksheet worksheet = Worksheet.of(Workings.everything(), 3, 1);
