@@ -22,6 +22,8 @@ import java.util.Map;
 /** A formula in a document: its lines as written, and the rule that makes them shares. */
 final class FormulaDocument {
 
+    private static final String FORMAT = "formulation-math/formula";
+    private static final String VERSION = "1";
     private static final String QUANTITY_SUFFICIENT = "quantity-sufficient";
 
     /** What the lines are shares of. */
@@ -34,6 +36,23 @@ final class FormulaDocument {
     }
 
     private FormulaDocument() {}
+
+    /** A formula that is a document of its own. */
+    static Map<String, Object> writeAlone(Formula formula) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        ValueDocument.putFormat(map, FORMAT, VERSION);
+        map.put("formula", write(formula));
+        return map;
+    }
+
+    static ReadFormula readAlone(Object document) {
+        Node root = Node.root(document);
+        Formula formula = root.object(f -> {
+            ValueDocument.requireFormat(f, FORMAT, VERSION);
+            return read(f.get("formula"));
+        });
+        return new ReadFormula(formula, root.unknownFields());
+    }
 
     static Map<String, Object> write(Formula formula) {
         Map<String, Object> map = new LinkedHashMap<>();

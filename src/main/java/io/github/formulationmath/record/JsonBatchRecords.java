@@ -9,7 +9,7 @@ import java.io.Writer;
 import java.util.Objects;
 
 /**
- * Batch records as JSON. Needs Jackson's streaming library ({@code com.fasterxml.jackson.core:jackson-core} 2.x) on the
+ * Batch records as JSON; a formula alone is written by {@link JsonFormulas}. Needs Jackson's streaming library ({@code com.fasterxml.jackson.core:jackson-core} 2.x) on the
  * class path; nothing else in this library does.
  *
  * <p>The form is described by the JSON Schema {@code io/github/formulationmath/record/batch-record-1.schema.json} in the
@@ -54,7 +54,12 @@ public final class JsonBatchRecords {
      */
     public static void write(BatchRecord record, Writer writer) throws IOException {
         Objects.requireNonNull(record, "record");
-        JsonText.write(RecordDocument.write(record), new LimitedWriter(Objects.requireNonNull(writer, "writer")));
+        JsonText.write(
+                RecordDocument.write(record),
+                new JsonLimitedWriter(
+                        Objects.requireNonNull(writer, "writer"),
+                        "the record",
+                        "start a new record and refer to this one"));
     }
 
     /**
@@ -83,36 +88,5 @@ public final class JsonBatchRecords {
      */
     public static ReadRecord read(Reader reader) throws IOException {
         return RecordDocument.read(JsonText.read(Objects.requireNonNull(reader, "reader")));
-    }
-
-    /** Refuses to write what could not be read again. */
-    private static final class LimitedWriter extends Writer {
-
-        private final Writer to;
-        private long written;
-
-        LimitedWriter(Writer to) {
-            this.to = to;
-        }
-
-        @Override
-        public void write(char[] buffer, int from, int length) throws IOException {
-            written += length;
-            if (written > JsonText.MAX_CHARACTERS) {
-                throw new IllegalArgumentException("the record takes more than " + JsonText.MAX_CHARACTERS
-                        + " characters: start a new record and refer to this one");
-            }
-            to.write(buffer, from, length);
-        }
-
-        @Override
-        public void flush() throws IOException {
-            to.flush();
-        }
-
-        @Override
-        public void close() throws IOException {
-            to.flush();
-        }
     }
 }

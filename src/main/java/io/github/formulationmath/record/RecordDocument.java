@@ -27,8 +27,7 @@ final class RecordDocument {
 
     static Map<String, Object> write(BatchRecord record) {
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("format", FORMAT);
-        map.put("version", VERSION);
+        ValueDocument.putFormat(map, FORMAT, VERSION);
         map.put("code", record.code().toString());
         map.put("formula", FormulaDocument.write(record.formula()));
         map.put("batch", BenchDocument.write(record.plan().batch().size()));
@@ -117,8 +116,7 @@ final class RecordDocument {
     }
 
     private static BatchRecord read(Node.Fields f) {
-        ValueDocument.require(f.get("format"), FORMAT);
-        requireVersion(f.get("version"));
+        ValueDocument.requireFormat(f, FORMAT, VERSION);
         BatchCode code = f.get("code").parsed(BatchCode::parse);
         Readings readings = readings(f);
         Tolerances tolerances = tolerances(f.get("tolerances"));
@@ -133,13 +131,6 @@ final class RecordDocument {
             record = record.amended(amendment);
         }
         return record;
-    }
-
-    private static void requireVersion(Node node) {
-        if (!node.text().equals(VERSION)) {
-            throw node.wrong("version \"" + node.text() + "\" is not known here, only \"" + VERSION
-                    + "\": read it with the release that wrote it, or a later one");
-        }
     }
 
     private static Readings readings(Node.Fields f) {

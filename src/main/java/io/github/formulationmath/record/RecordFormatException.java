@@ -2,7 +2,7 @@ package io.github.formulationmath.record;
 
 import java.io.Serial;
 
-/** A document that is no batch record; says where in it, and what was expected there. */
+/** A document that is no batch record, or no formula; says where in it, and what was expected there. */
 public final class RecordFormatException extends IllegalArgumentException {
 
     @Serial

@@ -21,6 +21,20 @@ final class ValueDocument {
 
     private ValueDocument() {}
 
+    static void putFormat(Map<String, Object> map, String format, String version) {
+        map.put("format", format);
+        map.put("version", version);
+    }
+
+    static void requireFormat(Node.Fields fields, String format, String version) {
+        require(fields.get("format"), format);
+        Node stated = fields.get("version");
+        if (!stated.text().equals(version)) {
+            throw stated.wrong("version \"" + stated.text() + "\" is not known here, only \"" + version
+                    + "\": read it with the release that wrote it, or a later one");
+        }
+    }
+
     static Map<String, Object> amount(Amount<?> amount) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put(VALUE, number(amount.exactValue()));

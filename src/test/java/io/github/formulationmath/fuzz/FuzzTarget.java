@@ -1,6 +1,7 @@
 package io.github.formulationmath.fuzz;
 
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -12,6 +13,7 @@ import io.github.formulationmath.quantity.VolumeFraction;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.JsonBatchRecords;
+import io.github.formulationmath.record.JsonFormulas;
 import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.verification.Verification;
 import io.github.formulationmath.working.Wording;
@@ -57,6 +59,11 @@ enum FuzzTarget {
     RECORD_JSON(text -> {
         BatchRecord record = JsonBatchRecords.read(text).record();
         same(record, JsonBatchRecords.read(JsonBatchRecords.write(record)).record());
+    }),
+
+    FORMULA_JSON(text -> {
+        Formula formula = JsonFormulas.read(text).formula();
+        same(formula, JsonFormulas.read(JsonFormulas.write(formula)).formula());
     });
 
     private interface Reading {
