@@ -309,6 +309,12 @@ class PublishedRulesTest {
         assertThatThrownBy(() -> AirDensity.cipm2007(Double.NaN, 1000, 0.5)).hasMessageContaining("celsius");
         assertThatThrownBy(() -> AirDensity.cipm2007(20, 100_000, 0.5)).hasMessageContaining("hectopascals");
         assertThatThrownBy(() -> AirDensity.simplified(20, 1000, 50)).hasMessageContaining("relativeHumidity");
+        assertThatThrownBy(() -> AirDensity.cipm2007(20, 1000, 50)).hasMessageContaining("relativeHumidity");
+        assertThatThrownBy(() -> AirDensity.simplified(28, 1000, 0.5)).hasMessageContaining("celsius");
+        assertThatThrownBy(() -> AirDensity.simplified(20, 899, 0.5)).hasMessageContaining("hectopascals");
+        // The ends of the ranges belong to them.
+        assertThat(AirDensity.cipm2007(15, 600, 0)).isLessThan(AirDensity.cipm2007(15, 1100, 0));
+        assertThat(AirDensity.simplified(27, 900, 0.8)).isLessThan(AirDensity.simplified(15, 1100, 0));
     }
 
     private static Amount<Mass> grams(BigDecimal value) {
