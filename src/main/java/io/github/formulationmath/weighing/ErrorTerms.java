@@ -39,7 +39,7 @@ final class ErrorTerms {
     private void addDisplay(int i) {
         Balance balance = additions.get(i).balance();
         ErrorModel errors = balance.errors();
-        if (previousInChain(i) < 0) {
+        if (!goesOn(i)) {
             add(ErrorSource.TARE, Law.RECTANGULAR, tareStep(balance), List.of(new Load(i, MINUS_ONE)));
         }
         List<Load> indication = indication(i);
@@ -54,9 +54,8 @@ final class ErrorTerms {
 
     /** The error of an indication: this addition gets it, and the next one loses it if it goes on from there. */
     private List<Load> indication(int i) {
-        int next = nextInChain(i);
         Load here = new Load(i, Ratio.ONE);
-        return next < 0 ? List.of(here) : List.of(here, new Load(next, MINUS_ONE));
+        return goesOn(i + 1) ? List.of(here, new Load(i + 1, MINUS_ONE)) : List.of(here);
     }
 
     private void addOwn(int i) {
@@ -110,12 +109,9 @@ final class ErrorTerms {
         }
     }
 
-    private int nextInChain(int i) {
-        return i + 1 < additions.size() && additions.get(i).sharesIndicationsWith(additions.get(i + 1)) ? i + 1 : -1;
-    }
-
-    private int previousInChain(int i) {
-        return i > 0 && additions.get(i - 1).sharesIndicationsWith(additions.get(i)) ? i - 1 : -1;
+    /** Whether there is such an addition, and it begins at the indication of the one before. */
+    private boolean goesOn(int i) {
+        return i > 0 && i < additions.size() && additions.get(i - 1).sharesIndicationsWith(additions.get(i));
     }
 
     private static Figure tareStep(Balance balance) {

@@ -253,10 +253,6 @@ public final class MadeMasses {
         return Roots.sqrt(shareVariance(line), RootOperation.DIGITS).doubleValue();
     }
 
-    MassRelations relations() {
-        return relations;
-    }
-
     private AdditionError at(int line) {
         return whole.errors().get(Objects.checkIndex(line, size()));
     }

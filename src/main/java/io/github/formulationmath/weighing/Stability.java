@@ -66,7 +66,8 @@ final class Stability {
         double average = sum / h;
         double deviations = 0;
         for (double[] block : figures) {
-            deviations += (block[figure] - average) * (block[figure] - average);
+            double deviation = block[figure] - average;
+            deviations += deviation * deviation;
         }
         return Math.sqrt(deviations / h / (h - 1));
     }

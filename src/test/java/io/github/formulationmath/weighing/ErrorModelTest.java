@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Bounds;
@@ -39,6 +40,14 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
                 NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.10 g")),
                 NONE.withResidue(Amount.mass("0.10 g"), Amount.mass("0.10 g")),
                 NONE.withBuoyancy(Bounds.closed(Ratio.ZERO, Ratio.parse("0.001"))));
+    }
+
+    @Test
+    void what_is_0_is_as_if_it_were_not_said() {
+        assertThat(NONE.withCalibration(Ratio.ZERO)).isEqualTo(NONE);
+        assertThat(NONE.tareResolution()).isEmpty();
+        assertThat(NONE.withTareResolution(Amount.mass("0.01 g")).tareResolution())
+                .contains(Amount.mass("0.01 g"));
     }
 
     @Test

@@ -169,5 +169,22 @@ class MadeMassesTest {
                 .hasMessageContaining("reading");
         assertThatThrownBy(() -> masses(TENTH, WeighingMethod.TARE_EACH, "1").shareBounds(List.of()))
                 .hasMessageContaining("strengths");
+        MadeMasses half = masses(TENTH, WeighingMethod.TARE_EACH, "1", "0", "0");
+        assertThatThrownBy(() -> half.part(List.of(1, 2)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no display reads anything");
+        // All of the only gram stays in its boat.
+        Balance sticky = TENTH.withErrors(ErrorModel.readabilityOnly().withResidue(one, one));
+        assertThatThrownBy(() -> masses(sticky, WeighingMethod.FROM_BOAT, "1"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("0 g are left")
+                .hasMessageContaining("residue");
+    }
+
+    @Test
+    void itsTextSaysWhereEachMassLies() {
+        assertThat(masses(TENTH, WeighingMethod.CUMULATIVE, "10", "0.1"))
+                .hasToString("[L1 10 g on balance d = 0.1 g, capacity 2 kg, CUMULATIVE: [9.9, 10.1] g, "
+                        + "L2 0.1 g on balance d = 0.1 g, capacity 2 kg, CUMULATIVE: [0, 0.2] g]");
     }
 }

@@ -20,6 +20,42 @@ class NormalDrawsTest {
         assertThat(edges[256]).isZero();
     }
 
+    /** All layers have one area; that of the lowest is a strip up to the last edge, and the tail beyond it. */
+    @Test
+    void allLayersAreEqual() {
+        double[] edges = NormalDraws.edges();
+        double area = 0.00492867323399;
+        for (int layer = 1; layer < 256; layer++) {
+            assertThat(edges[layer] * (density(edges[layer + 1]) - density(edges[layer])))
+                    .isCloseTo(area, within(1e-9));
+        }
+        double tail = Math.sqrt(2 * Math.PI) * new NormalDistribution(null, 0, 1).cumulativeProbability(-edges[1]);
+        assertThat(edges[1] * density(edges[1]) + tail).isCloseTo(area, within(1e-9));
+        // The lowest is drawn as a rectangle of the height of its strip.
+        assertThat(edges[0] * density(edges[1])).isCloseTo(area, within(1e-9));
+    }
+
+    private static double density(double x) {
+        return Math.exp(-0.5 * x * x);
+    }
+
+    /** Half of the tail lies on either side. */
+    @Test
+    void theTailHasTwoSides() {
+        SplittableRandom random = new SplittableRandom(7);
+        int trials = 4_000_000;
+        int above = 0;
+        int below = 0;
+        for (int i = 0; i < trials; i++) {
+            double x = NormalDraws.next(random);
+            above += x > 3.7 ? 1 : 0;
+            below += x < -3.7 ? 1 : 0;
+        }
+        double expected = trials * new NormalDistribution(null, 0, 1).cumulativeProbability(-3.7);
+        assertThat((double) above).isCloseTo(expected, within(4 * Math.sqrt(expected)));
+        assertThat((double) below).isCloseTo(expected, within(4 * Math.sqrt(expected)));
+    }
+
     /** Against the normal law of Commons Math, by the test of Kolmogorov and Smirnov; the seed is fixed. */
     @Test
     void theyFollowTheNormalLaw() {

@@ -94,6 +94,8 @@ class PublishedRulesTest {
         if (!row.text("e_to_g").isEmpty()) {
             Amount<Mass> coarsest = grams(row.decimal("e_to_g"));
             assertThat(accuracyClass.allows(coarsest.times(least), coarsest)).isTrue();
+            assertThat(accuracyClass.minimumCapacity(coarsest))
+                    .isEqualTo(coarsest.times(Ratio.of(row.decimal("minimum_capacity_e"))));
         }
     }
 

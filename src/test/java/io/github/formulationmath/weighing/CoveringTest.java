@@ -1,0 +1,61 @@
+package io.github.formulationmath.weighing;
+
+import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
+import org.junit.jupiter.api.Test;
+
+/** What has no bound is taken in as far as k times its standard deviation; what has one stays within it. By hand. */
+class CoveringTest {
+
+    private static final Balance TENTH = MadeMassesTest.TENTH;
+
+    private static Bounds bounds(String lower, String upper) {
+        return Bounds.closed(Ratio.parse(lower), Ratio.parse(upper));
+    }
+
+    private static Bounds shares(String least, String leastTotal, String most, String mostTotal) {
+        return Bounds.closed(
+                Ratio.parse(least).dividedBy(Ratio.parse(leastTotal)),
+                Ratio.parse(most).dividedBy(Ratio.parse(mostTotal)));
+    }
+
+    private static void workingsLeadThere(MadeMasses made) {
+        assertSelfChecking(made.additions().get(0).lowest());
+        assertSelfChecking(made.madeShare(0).lowest());
+        assertSelfChecking(made.madeShare(0).highest());
+    }
+
+    /** d/2 = 0.05 g, s = 0.05 g, a = 0.1 g, k = 2. */
+    @Test
+    void repeatability_is_taken_in_and_linearity_stays() {
+        Balance balance = TENTH.withErrors(
+                ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearity("0.1 g"));
+        MadeMasses made = MadeMassesTest.masses(balance, WeighingMethod.CUMULATIVE, "10", "20");
+        // 10 ± (0.05 + 0.05 + 0.1); the second is then 20 ∓ (0.05 + 0.1) ∓ (0.05 + 0.1).
+        assertThat(made.massBounds(0)).isEqualTo(bounds("9.8", "10.2"));
+        assertThat(made.shareBounds(0)).isEqualTo(shares("9.8", "30.1", "10.2", "29.9"));
+        // Each indication gets 2 s = 0.1 g more.
+        MadeMasses covered = made.covering(CoverageFactor.of(2));
+        assertThat(covered.massBounds(0)).isEqualTo(bounds("9.7", "10.3"));
+        assertThat(covered.massBounds(1)).isEqualTo(bounds("19.5", "20.5"));
+        assertThat(covered.shareBounds(0)).isEqualTo(shares("9.7", "30.2", "10.3", "29.8"));
+        assertThat(covered.shareVariance(0)).isEqualTo(made.shareVariance(0));
+        workingsLeadThere(covered);
+    }
+
+    /** A scale known to 1 % is off by at most 2 % for both lines alike, so that the tenths of a gram weigh more or less. */
+    @Test
+    void a_common_scale_is_common_to_all_lines() {
+        Balance balance = TENTH.withErrors(ErrorModel.readabilityOnly().withCalibration(Ratio.of(1, 100)));
+        MadeMasses covered = MadeMassesTest.masses(balance, WeighingMethod.TARE_EACH, "10", "20")
+                .covering(CoverageFactor.of(2));
+        assertThat(covered.massBounds(0)).isEqualTo(bounds("9.7", "10.3"));
+        assertThat(covered.massBounds(1)).isEqualTo(bounds("19.5", "20.5"));
+        // (9.8 ± 0.1) g in 9.8 g + 19.6 g
+        assertThat(covered.shareBounds(0)).isEqualTo(shares("9.7", "29.4", "9.9", "29.4"));
+        workingsLeadThere(covered);
+    }
+}

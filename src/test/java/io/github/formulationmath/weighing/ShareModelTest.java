@@ -1,0 +1,73 @@
+package io.github.formulationmath.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.formulationmath.number.Ratio;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The model that is drawn, against masses worked out by hand: tared each, an addition has two errors, that of its tare,
+ * which it loses, and that of its reading, which it gains.
+ */
+class ShareModelTest {
+
+    private static final double[] READINGS = {10, 20, 30, 40, 50};
+
+    private static final double[] STRENGTHS = {0.5, 0, 0.25, 1, 0.125};
+
+    private static ShareModel model(Weights weights) {
+        List<Addition> additions = MadeMassesTest.masses(
+                        MadeMassesTest.TENTH, WeighingMethod.TARE_EACH, "10", "20", "30", "40", "50")
+                .additions()
+                .stream()
+                .map(AdditionError::addition)
+                .toList();
+        MassRelations relations = new MassRelations(additions, new CommonErrors(5, ErrorTerms.of(additions)), null);
+        List<AdditionError> errors = IntStream.range(0, 5)
+                .mapToObj(i -> new AdditionError(relations, i))
+                .toList();
+        return new ShareModel(new Whole(relations, errors), weights);
+    }
+
+    /** Σ c · m / Σ m with m = reading − tare error + reading error. */
+    private static double byHand(double[] strengths, double[] errors) {
+        double part = 0;
+        double total = 0;
+        for (int i = 0; i < READINGS.length; i++) {
+            double mass = READINGS[i] - errors[2 * i] + errors[2 * i + 1];
+            part += strengths[i] * mass;
+            total += mass;
+        }
+        return part / total;
+    }
+
+    private static void agrees(Weights weights, double[] strengths) {
+        ShareModel model = model(weights);
+        assertThat(model.inputs()).hasSize(10).containsOnly(InputQuantity.of(Law.RECTANGULAR, 0, 0.05));
+        double[] all = new double[10];
+        for (int i = 0; i < all.length; i++) {
+            double[] alone = new double[10];
+            alone[i] = 0.05;
+            assertThat(model.valueAt(alone)).isCloseTo(byHand(strengths, alone), within(1e-15));
+            all[i] = 0.004 * (i + 1) * (i % 3 - 1);
+        }
+        assertThat(model.valueAt(all)).isCloseTo(byHand(strengths, all), within(1e-15));
+    }
+
+    @Test
+    void the_share_of_a_line() {
+        agrees(new Weights.OneLine(3), new double[] {0, 0, 0, 1, 0});
+    }
+
+    @Test
+    void the_share_of_a_mixture() {
+        agrees(
+                new Weights.PerLine(IntStream.range(0, 5)
+                        .mapToObj(i -> Ratio.from(STRENGTHS[i]))
+                        .toList()),
+                STRENGTHS);
+    }
+}
