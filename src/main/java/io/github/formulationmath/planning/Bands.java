@@ -103,14 +103,13 @@ final class Bands {
     }
 
     /** The size from which on every size passes; none if some line must be exact. */
-    Optional<Landing> allFrom() {
-        Landing last = new Landing(Ratio.ZERO, Landing.NO_LINE);
+    Optional<Ratio> allFrom() {
+        Ratio last = Ratio.ZERO;
         for (Band band : bands) {
             if (band.tolerance.isZero()) {
                 return Optional.empty();
             }
-            Ratio start = band.rayStart();
-            last = start.compareTo(last.at()) > 0 ? new Landing(start, band.line) : last;
+            last = last.max(band.rayStart());
         }
         return Optional.of(last);
     }

@@ -123,7 +123,7 @@ public final class CoarsestReadability implements Explained, Serializable {
      * @return the step in grams; empty if some tolerance is 0
      */
     public Optional<Amount<Mass>> everyFinerFrom() {
-        return bands().allFrom().map(u -> Amount.grams(u.at().reciprocal()));
+        return bands().allFrom().map(u -> Amount.grams(u.reciprocal()));
     }
 
     /**

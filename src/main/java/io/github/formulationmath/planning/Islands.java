@@ -19,7 +19,7 @@ final class Islands implements Iterator<Bounds> {
     /** From a size on, passing or not; the interval around a passing size is entered at that size. */
     Islands(Bands bands, Ratio from, Supplier<SearchMeter> meters) {
         this.bands = bands;
-        this.allFrom = bands.allFrom().map(Landing::at);
+        this.allFrom = bands.allFrom();
         this.meters = meters;
         this.next = bands.atLeast(from, meters.get()).at();
     }

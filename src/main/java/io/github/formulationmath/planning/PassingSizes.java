@@ -168,7 +168,7 @@ public final class PassingSizes {
      * @return the size in grams; empty if some tolerance is 0, for then gaps never end
      */
     public Optional<Amount<Mass>> allFrom() {
-        return requirement.bands().allFrom().map(start -> grams(start.at()));
+        return requirement.bands().allFrom().map(this::grams);
     }
 
     /**

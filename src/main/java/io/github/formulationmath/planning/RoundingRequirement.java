@@ -58,7 +58,7 @@ final class RoundingRequirement implements Requirement {
 
     @Override
     public Optional<Ratio> passesFrom() {
-        return bands.allFrom().map(start -> start.at().times(d));
+        return bands.allFrom().map(start -> start.times(d));
     }
 
     private Landing inGrams(Landing inDivisions) {

@@ -1,0 +1,150 @@
+package io.github.formulationmath.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.WorkingAssertions;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.working.Step;
+import javax.measure.quantity.Mass;
+import org.junit.jupiter.api.Test;
+
+/** What binds a window at its two ends, what would open it, and what its search costs. */
+class WindowBindingTest {
+
+    /** The smallest line stands first. */
+    private static final Formula DYE = Formula.inPercent("dye bath")
+            .line("Dye", "0.5 %")
+            .line("Wax", "20 %")
+            .line("Oil", "79.5 %")
+            .build();
+
+    private static final BatchConstraints ONE_DIVISION = BatchConstraints.of(BatchCriterion.oneDivision());
+
+    private static Amount<Mass> mass(String text) {
+        return Amount.mass(text);
+    }
+
+    private static Bench bench(String readability, String capacity) {
+        return Bench.of(Balance.of(readability, capacity));
+    }
+
+    private static FeasibleWindow feasible(Formula formula, Bench bench, BatchConstraints constraints) {
+        return (FeasibleWindow) BatchWindow.of(formula, bench, constraints);
+    }
+
+    private static EmptyWindow empty(Bench bench, BatchConstraints constraints) {
+        return (EmptyWindow) BatchWindow.of(DYE, bench, constraints);
+    }
+
+    private static String meaningOfTheAnswer(WindowEnd end) {
+        return ((Step) end.working().answer()).symbol().meaningKey();
+    }
+
+    @Test
+    void each_end_says_what_it_is_and_what_binds_it() {
+        FeasibleWindow window = feasible(DYE, bench("0.1 g", "2 kg"), ONE_DIVISION);
+        assertThat(window.smallest().boundBy().key()).isEqualTo("criterion.one-division");
+        assertThat(window.smallest().bindingLine()).contains(DYE.line("Dye"));
+        assertThat(window.smallest().question().key()).isEqualTo("question.smallest-batch");
+        assertThat(window.largest().question().key()).isEqualTo("question.largest-batch");
+        assertThat(meaningOfTheAnswer(window.smallest())).isEqualTo("smallest-of-window");
+        assertThat(meaningOfTheAnswer(window.largest())).isEqualTo("largest-of-window");
+        assertThat(window.smallest()).hasToString("20 g (every line at least one division)");
+        FoundBatch least = (FoundBatch) MinimumBatch.of(DYE, Balance.of("0.1 g", "2 kg"), BatchCriterion.oneDivision());
+        assertThat(least.bindingLine()).contains(DYE.line("Dye"));
+    }
+
+    @Test
+    void both_ends_belong_to_the_window_and_of_two_as_near_the_smaller_is_named() {
+        FeasibleWindow window = feasible(DYE, bench("0.1 g", "1990 g"), ONE_DIVISION.inStepsOf("50 g"));
+        assertThat(window.contains(mass("50 g"))).isTrue();
+        assertThat(window.contains(mass("1950 g"))).isTrue();
+        assertThat(window.contains(mass("2000 g"))).isFalse();
+        assertThat(window.nearest(mass("225 g"))).isEqualTo(mass("200 g"));
+        assertThat(window.nearest(mass("226 g"))).isEqualTo(mass("250 g"));
+    }
+
+    /** One division asks for 20 g, the wish is 20 g; the balance carries 2000 g, 400 g of wax are a fifth of 2000 g. */
+    @Test
+    void of_two_that_bind_at_the_same_size_the_first_is_named() {
+        FeasibleWindow window = feasible(
+                DYE, bench("0.1 g", "2 kg"), ONE_DIVISION.ofAtLeast("20 g").withStock("Wax", "400 g"));
+        assertThat(window.smallest().boundBy().key()).isEqualTo("criterion.one-division");
+        assertThat(window.largest().mass()).isEqualTo(mass("2000 g"));
+        assertThat(window.largest().boundBy().key()).isEqualTo("ceiling.capacity");
+        Formula twins = Formula.inPercent("twins")
+                .quantitySufficient("Aqua")
+                .line("First", "1 %")
+                .line("Second", "1 %")
+                .build();
+        assertThat(feasible(twins, bench("0.1 g", "2 kg"), ONE_DIVISION)
+                        .smallest()
+                        .bindingLine())
+                .contains(twins.line("First"));
+    }
+
+    /** 0.5 % on 1 g needs 200 g; 5 g of wax make 25 g: eight times more wax, a dye diluted 1 in 8, or a display of 0.1 g. */
+    @Test
+    void only_what_is_too_low_need_be_raised() {
+        EmptyWindow none = empty(bench("1 g", "200 g"), ONE_DIVISION.withStock("Wax", "5 g"));
+        assertThat(none.openings())
+                .containsExactly(
+                        new WindowOpening.MoreStock("Wax", mass("40 g")),
+                        new WindowOpening.FinerBalance(mass("0.1 g")),
+                        new WindowOpening.PreDilute(DYE.line("Dye"), Ratio.of(8)));
+        assertThat(empty(bench("1 g", "199 g"), ONE_DIVISION.withStock("Wax", "5 g"))
+                        .openings())
+                .contains(new WindowOpening.HigherCapacity(mass("200 g")));
+    }
+
+    @Test
+    void a_vessel_that_uses_up_the_capacity_is_not_helped_by_a_dilution() {
+        Bench full = bench("1 g", "500 g").with(Vessel.of("crock", "500 g"));
+        EmptyWindow none = empty(full, ONE_DIVISION);
+        assertThat(none.largestAllowed().mass()).isEqualTo(mass("0 g"));
+        assertThat(none.openings())
+                .containsExactly(
+                        new WindowOpening.HigherCapacity(mass("700 g")),
+                        new WindowOpening.LighterVessel(mass("300 g")));
+    }
+
+    /** Multiples of 97 g that are multiples of 101 g: 9797 g alone up to 14.7 kg. */
+    @Test
+    void requirements_that_seldom_meet_are_searched_for_within_the_effort() {
+        Formula parts = RandomFormulas.formula(1, 96);
+        BatchConstraints both =
+                BatchConstraints.of(BatchCriterion.exactReadings()).inStepsOf("101 g");
+        Bench large = bench("1 g", "14700 g");
+        FeasibleWindow window = feasible(parts, large, both);
+        assertThat(window.smallest().mass()).isEqualTo(mass("9797 g"));
+        assertThat(window.largest().mass()).isEqualTo(mass("9797 g"));
+        // Up it is some 200 rests, down another 100, each of which counts as sixteen checks.
+        assertThatThrownBy(() -> BatchWindow.of(parts, large, both, SearchEffort.ofChecks(4_000)))
+                .isInstanceOf(SearchLimitException.class);
+        assertThat(BatchWindow.of(parts, large, both, SearchEffort.ofChecks(6_000)))
+                .isInstanceOf(FeasibleWindow.class);
+        assertThat(BatchWindow.of(parts, bench("1 g", "9797 g"), both, SearchEffort.ofChecks(4_000)))
+                .isInstanceOf(FeasibleWindow.class);
+    }
+
+    /** 1 to 2 within 5 %, off by half a division each: found and bound by the whole as made. */
+    @Test
+    void a_batch_as_made_may_bind_both_ends() {
+        Formula third = RandomFormulas.formula(1, 2);
+        BatchConstraints made = BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("5 %"), mass("0.05 g")));
+        FeasibleWindow window = feasible(third, bench("0.1 g", "10.05 g"), made);
+        assertThat(window.smallest().boundBy().key()).isEqualTo("criterion.made-within-error");
+        assertThat(window.largest().mass().exactValue().times(10).isInteger()).isTrue();
+        WorkingAssertions.assertSelfChecking(window.smallest());
+        WorkingAssertions.assertSelfChecking(window.largest());
+        FeasibleWindow plain = feasible(
+                third, bench("0.1 g", "0.5 g"), BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("5 %"))));
+        assertThat(plain.smallest().boundBy().key()).isEqualTo("criterion.made-within");
+        assertThat(plain.largest().mass()).isEqualTo(mass("0.3 g"));
+    }
+}
