@@ -70,7 +70,8 @@ class PassingSizesRangeTest {
     void ten_thousand_intervals_are_listed_and_one_more_is_not() {
         assertThat(within(Ratio.of(1, 20_001)).all().parts()).hasSize(PassingSizes.MOST_INTERVALS);
         assertThatThrownBy(() -> within(Ratio.of(1, 20_003)).all())
-                .isInstanceOf(SearchLimitException.class)
-                .hasMessageContaining("10000");
+                .isInstanceOfSatisfying(
+                        SearchLimitException.class, e -> assertThat(e.limit()).isEqualTo(10_000));
+        assertThat(SearchEffort.ofChecks(1).limit()).isEqualTo(1);
     }
 }
