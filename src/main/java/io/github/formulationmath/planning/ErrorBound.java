@@ -31,7 +31,9 @@ final class ErrorBound extends LineBoundCriterion {
 
     @Override
     Phrase name() {
-        return Phrase.of("criterion.error-bound", tolerances.toString());
+        return coverage.isZero()
+                ? Phrase.of("criterion.error-bound", tolerances.toString())
+                : Phrase.of("criterion.error-bound-repeated", tolerances.toString(), coverage.toString());
     }
 
     @Override
@@ -86,6 +88,7 @@ final class ErrorBound extends LineBoundCriterion {
 
     @Override
     public String toString() {
-        return "worst error of every addition within " + tolerances;
+        return "worst error of every addition within " + tolerances
+                + (coverage.isZero() ? "" : ", " + coverage + " times the repeatability taken in");
     }
 }
