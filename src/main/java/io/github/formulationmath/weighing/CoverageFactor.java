@@ -66,7 +66,7 @@ public final class CoverageFactor implements Serializable {
     public static CoverageFactor normal(Ratio probability) {
         Objects.requireNonNull(probability, "probability");
         double upper = probability.plus(Ratio.ONE).dividedBy(2).doubleValue();
-        if (probability.signum() <= 0 || probability.compareTo(Ratio.ONE) >= 0 || upper == 0.5 || upper == 1) {
+        if (!(upper > 0.5 && upper < 1)) {
             throw new IllegalArgumentException(
                     "probability is " + probability + ": a level of confidence lies between 0 and 1, often 0.95");
         }

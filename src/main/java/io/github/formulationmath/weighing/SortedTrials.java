@@ -25,7 +25,8 @@ final class SortedTrials {
         double mean = sum / values.length;
         double squares = 0;
         for (double value : values) {
-            squares += (value - mean) * (value - mean);
+            double deviation = value - mean;
+            squares += deviation * deviation;
         }
         Arrays.sort(values);
         return new SortedTrials(values, mean, squares);

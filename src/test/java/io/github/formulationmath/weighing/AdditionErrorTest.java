@@ -2,6 +2,7 @@ package io.github.formulationmath.weighing;
 
 import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.number.Bounds;
@@ -34,6 +35,11 @@ class AdditionErrorTest {
     }
 
     @Test
+    void derived_numbers_print_as_numbers() {
+        assertThat(error(TENTH, "12.3").variance()).hasToString("1/600");
+    }
+
+    @Test
     void it_names_what_it_is_about() {
         AdditionError error = error(TENTH, "12.3");
         for (Explained answer : new Explained[] {
@@ -43,7 +49,9 @@ class AdditionErrorTest {
             error.lowest(),
             error.highest(),
             error.variance(),
-            error.uncertainty()
+            error.uncertainty(),
+            error.addition().target(),
+            error.addition().reading()
         }) {
             assertThat(answer.question().toString()).contains("Glycerin").endsWith("?");
         }
@@ -77,5 +85,19 @@ class AdditionErrorTest {
         Map<String, String> values = WorkingAssertions.values(error.lowest().working());
         assertThat(values).containsEntry("z", "0.02").containsEntry("d", "0.1");
         assertSelfChecking(error.variance());
+    }
+
+    /** 100 g of a known density, b = 0.001: the display reads too little by 0.1 g. */
+    @Test
+    void an_addition_may_have_a_buoyancy_of_its_own() {
+        Amount<javax.measure.quantity.Mass> mass = Amount.mass("100 g");
+        Addition light = Addition.of("Oil", mass, mass, TENTH).withBuoyancy(Bounds.point(Ratio.of(1, 1000)));
+        assertThat(light.buoyancy()).isEqualTo(Bounds.point(Ratio.of(1, 1000)));
+        AdditionError error = AdditionError.of(light);
+        assertThat(error.estimate().result()).isEqualTo(Ratio.parse("100.1"));
+        assertThat(error.bounds()).isEqualTo(Bounds.closed(Ratio.parse("100"), Ratio.parse("100.2")));
+        assertThatThrownBy(() -> light.withBuoyancy(Bounds.atLeast(Ratio.ZERO)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("relativeCorrection");
     }
 }

@@ -96,4 +96,21 @@ class MadeShareTest {
                         share(SCALED, WeighingMethod.TARE_EACH, "10").variance().working()))
                 .doesNotContainKey("Rq");
     }
+
+    @Test
+    void the_sum_of_the_readings_is_a_result_of_its_own() {
+        List<Addition> additions =
+                MadeMassesTest.masses(SCALED, WeighingMethod.TARE_EACH, "10", "30").additions().stream()
+                        .map(AdditionError::addition)
+                        .toList();
+        CommonErrors errors = new CommonErrors(2, ErrorTerms.of(additions));
+        ErrorTerm scale = errors.touching(Weights.TOTAL).stream()
+                .filter(term -> term.source() == ErrorSource.CALIBRATION)
+                .findFirst()
+                .orElseThrow();
+        ScaleTotal total = new ScaleTotal(new MassRelations(additions, errors, null), scale);
+        assertThat(total.question()).hasToString("What do all readings of the balance add up to?");
+        assertThat(total.result()).isEqualTo(Ratio.of(40));
+        WorkingAssertions.assertSelfChecking(total);
+    }
 }

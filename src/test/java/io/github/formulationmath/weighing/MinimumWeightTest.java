@@ -44,4 +44,12 @@ class MinimumWeightTest {
                     .hasMessageContaining("5 % is 1/20");
         }
     }
+
+    /** USP general chapter 41 (1 August 2019; from memory): 0.41 d stands in for a smaller repeatability, and it is named. */
+    @Test
+    void the_floor_of_the_repeatability_is_explained() {
+        MinimumWeight least = MinimumWeight.pharmacopoeial(Balance.of("0.01 g", "500 g"));
+        assertThat(least.mass()).isEqualTo(Amount.mass("8.2 g"));
+        assertThat(least.working().toString()).contains("0.41 d stands for the repeatability: USP general chapter 41");
+    }
 }

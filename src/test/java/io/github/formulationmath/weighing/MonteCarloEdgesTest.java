@@ -5,9 +5,15 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
@@ -39,6 +45,18 @@ class MonteCarloEdgesTest {
         List<Long> heard = heard(simulation(x -> x[0]).withProbability(0.9975).withMostTrials(80_010));
         assertThat(heard.get(0)).isBetween(40_000L, 40_001L);
         assertThat(heard).hasSize(2);
+    }
+
+    /** 100 / (1 - p) is 51 200 exactly, and two such blocks are needed. */
+    @Test
+    void two_blocks_must_fit() throws InterruptedException {
+        MonteCarlo rare = simulation(x -> x[0]).withProbability(1 - 1.0 / 512);
+        assertThat(heard(rare.withMostTrials(102_400))).containsExactly(51_200L, 102_400L);
+        MonteCarlo tooFew = rare.withMostTrials(102_399);
+        assertThatThrownBy(tooFew::run)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("51200")
+                .hasMessageContaining("102399");
     }
 
     @Test
@@ -77,6 +95,37 @@ class MonteCarloEdgesTest {
         } finally {
             executor.shutdownNow();
         }
+    }
+
+    /** As many blocks at a time as were asked for, and no more work than that at once. */
+    @Test
+    void blocks_are_handed_over_in_waves() throws InterruptedException {
+        List<Integer> waves = new ArrayList<>();
+        ExecutorService executor = new ThreadPoolExecutor(2, 2, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>()) {
+            @Override
+            public <T> List<Future<T>> invokeAll(Collection<? extends Callable<T>> tasks) throws InterruptedException {
+                waves.add(tasks.size());
+                return super.invokeAll(tasks);
+            }
+        };
+        try {
+            simulation(x -> x[0])
+                    .withSignificantDigits(4)
+                    .withMostTrials(50_000)
+                    .run(executor, 3, (done, most) -> {});
+        } finally {
+            executor.shutdownNow();
+        }
+        assertThat(waves).containsExactly(3, 3);
+    }
+
+    @Test
+    void an_interrupted_thread_draws_nothing() {
+        AtomicInteger calls = new AtomicInteger();
+        MonteCarlo counted = simulation(x -> calls.incrementAndGet());
+        Thread.currentThread().interrupt();
+        assertThatThrownBy(counted::run).isInstanceOf(InterruptedException.class);
+        assertThat(calls).hasValue(0);
     }
 
     @Test

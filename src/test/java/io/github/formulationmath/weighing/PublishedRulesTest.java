@@ -14,6 +14,8 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.reference.ReferenceTable;
 import io.github.formulationmath.reference.ReferenceTable.Row;
+import io.github.formulationmath.working.Depth;
+import io.github.formulationmath.working.WorkingFormat;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
@@ -262,6 +264,20 @@ class PublishedRulesTest {
         assertThatThrownBy(() -> AirBuoyancy.of(heavy, light, light)).hasMessageContaining("weights");
     }
 
+    /** OIML D 28:2004: 1.2 kg/m³ and 8000 kg/m³ are conventions; other densities are the user's. */
+    @Test
+    void conventionalDensitiesNameTheirSource() {
+        Density matter = Density.ofGramsPerMillilitre("0.9");
+        AirBuoyancy usual = AirBuoyancy.of(matter);
+        AirBuoyancy onHigh =
+                AirBuoyancy.of(matter, Density.ofGramsPerMillilitre("0.0011"), Density.ofGramsPerMillilitre("8.4"));
+        assertThat(WorkingFormat.text().with(Depth.EVERYTHING).format(usual.working()))
+                .contains("OIML D 28:2004");
+        assertThat(WorkingFormat.text().with(Depth.EVERYTHING).format(onHigh.working()))
+                .doesNotContain("OIML D 28:2004");
+        assertThat(onHigh.toString()).contains("0.9 g/mL").contains("0.0011 g/mL");
+    }
+
     static Stream<Row> waters() {
         return rows("water-density").stream();
     }
@@ -281,6 +297,11 @@ class PublishedRulesTest {
                 .isLessThanOrEqualTo(Ratio.of(row.decimal("table_tolerance")));
         assertThat(water.density().temperature()).contains(temperature);
         assertSelfChecking(water);
+    }
+
+    @Test
+    void waterIsNamedByItsTemperature() {
+        assertThat(WaterDensity.at(Amount.temperature("20 °C"))).hasToString("water at 20 °C");
     }
 
     static Stream<Row> airs() {

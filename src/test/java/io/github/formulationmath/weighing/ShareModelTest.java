@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -69,5 +70,33 @@ class ShareModelTest {
                         .mapToObj(i -> Ratio.from(STRENGTHS[i]))
                         .toList()),
                 STRENGTHS);
+    }
+
+    /** Lines that share nothing with the others are drawn as if they had been weighed alone: the same bits. */
+    @Test
+    void a_part_of_independent_lines_draws_its_own_errors_alone() throws InterruptedException {
+        MadeMasses part = MadeMassesTest.masses(MadeMassesTest.TENTH, WeighingMethod.TARE_EACH, "10", "20", "30")
+                .part(List.of(0, 1));
+        MadeMasses alone = MadeMassesTest.masses(MadeMassesTest.TENTH, WeighingMethod.TARE_EACH, "10", "20");
+        assertThat(drawn(part)).isEqualTo(drawn(alone));
+    }
+
+    private static String drawn(MadeMasses made) throws InterruptedException {
+        return made.madeShare(0).simulation().withMostTrials(20_000).run().toString();
+    }
+
+    /** A scale on which nothing was weighed but nothing: its calibration changes no mass. */
+    @Test
+    void an_error_in_proportion_to_nothing_is_not_drawn() {
+        Balance scaled = MadeMassesTest.TENTH
+                .withErrors(ErrorModel.readabilityOnly().withCalibration(Ratio.of(1, 100)))
+                .named("scaled");
+        Amount<javax.measure.quantity.Mass> some = Amount.mass("10 g");
+        Amount<javax.measure.quantity.Mass> none = Amount.mass("0 g");
+        List<Addition> additions =
+                List.of(Addition.of("A", some, some, MadeMassesTest.TENTH), Addition.of("B", none, none, scaled));
+        assertThat(ErrorTerms.of(additions))
+                .extracting(ErrorTerm::source)
+                .containsExactly(ErrorSource.TARE, ErrorSource.READING, ErrorSource.TARE, ErrorSource.READING);
     }
 }
