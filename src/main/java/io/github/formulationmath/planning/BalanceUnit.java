@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import javax.measure.quantity.Mass;
@@ -10,7 +11,14 @@ final class BalanceUnit {
 
     private BalanceUnit() {}
 
+    private static final Rounding FOUR_DIGITS = Rounding.toSignificantDigits(4);
+
     static Amount<Mass> amount(Balance balance, Ratio grams) {
         return Amount.grams(grams).to(balance.readability().getUnit());
+    }
+
+    /** The exact mass, with an approximation beside it where it is no decimal number: {@code 100/21 g ≈ 4.762 g}. */
+    static String text(Amount<Mass> mass) {
+        return mass.exactValue().isDecimal() ? mass.toString() : mass + " ≈ " + mass.rounded(FOUR_DIGITS);
     }
 }

@@ -77,6 +77,12 @@ final class Band {
         return n.max(Ratio.ONE).dividedBy(upSlope());
     }
 
+    /** Where the windows around a passing size start: its own window, or the ray if the size lies on it. */
+    Ratio startAround(Ratio passing) {
+        boolean onRay = !tolerance.isZero() && passing.compareTo(rayStart()) >= 0;
+        return onRay ? rayStart() : least(passing).dividedBy(upSlope());
+    }
+
     /** The largest whole number that is not above the band. */
     Ratio most(Ratio size) {
         return upSlope().times(size).floor();

@@ -114,6 +114,14 @@ final class Bands {
         return Optional.of(last);
     }
 
+    /** The start of the interval of passing sizes around a passing size. */
+    Ratio startAround(Ratio passing) {
+        return bands.stream()
+                .map(band -> band.startAround(passing))
+                .reduce(Ratio::max)
+                .orElseThrow();
+    }
+
     /** The end of the interval of passing sizes around a passing size; only for sizes below {@link #allFrom()}. */
     Ratio endAround(Ratio passing, SearchMeter meter) {
         Ratio end = passing;

@@ -103,7 +103,7 @@ public final class BatchConstraints implements Serializable {
      * @return the constraints
      * @throws IllegalArgumentException if the text is no mass or not above 0
      */
-    public BatchConstraints ofAtLeast(String size) {
+    public BatchConstraints withLeastSize(String size) {
         return new BatchConstraints(criteria, stock, step, Arguments.positive("size", Amount.mass(size)));
     }
 

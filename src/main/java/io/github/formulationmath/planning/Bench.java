@@ -3,17 +3,20 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.working.Phrase;
 import java.io.Serial;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Where and how a batch is weighed: the balance, the vessel on it, how the rounded lines are closed to a total, and the
  * density of the product, if the volume in the vessel is to be watched.
  *
- * <p>Example: {@code Bench.of(balance).with(beaker).closing(Closure.CLOSED)}.
+ * <p>Example: {@code Bench.of(balance).with(beaker).closing(Closure.CLOSED).withProductDensity(Density.parse("0.96 g/mL"))}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -67,7 +70,8 @@ public final class Bench implements Serializable {
     }
 
     /**
-     * The same bench for a product of known density, so that a batch too large for the vessel is noticed.
+     * The same bench for a product of known density, so that a batch too large for the vessel is noticed: a
+     * vessel's volume limits nothing without it.
      *
      * @param productDensity the density of the finished product
      * @return the bench
@@ -110,6 +114,22 @@ public final class Bench implements Serializable {
      */
     public Optional<Density> productDensity() {
         return Optional.ofNullable(density);
+    }
+
+    /**
+     * What is given but limits nothing, because a figure is missing: the volume of the vessel, if the density of the
+     * product is not known.
+     *
+     * @return an unmodifiable list, empty if everything given is considered
+     */
+    public List<Phrase> notConsidered() {
+        boolean blind = vessel.workingVolume().isPresent() && density == null;
+        return blind ? List.of(Phrase.of("unconsidered.vessel-volume", vessel.name())) : List.of();
+    }
+
+    /** What is not considered, as the end of a text; nothing if all is. */
+    String unconsideredText() {
+        return notConsidered().stream().map(phrase -> "; " + phrase).collect(Collectors.joining());
     }
 
     @Override

@@ -80,7 +80,7 @@ public final class BenchComparison implements Serializable {
         return rows.stream()
                 .filter(FeasibleWindow.class::isInstance)
                 .map(FeasibleWindow.class::cast)
-                .sorted(Comparator.comparing(window -> window.smallest().result()))
+                .sorted(Comparator.comparing(window -> window.lowerEnd().result()))
                 .toList();
     }
 

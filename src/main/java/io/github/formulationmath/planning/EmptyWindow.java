@@ -1,9 +1,12 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Phrase;
 import java.io.Serial;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -62,8 +65,53 @@ public final class EmptyWindow extends WindowAnswer implements BatchWindow {
         return question().requirements().obstacle();
     }
 
+    /**
+     * None.
+     *
+     * @return empty; what would be large enough is {@link #smallestNeeded()}
+     */
+    @Override
+    public Optional<WindowEnd> smallest() {
+        return Optional.empty();
+    }
+
+    /**
+     * None.
+     *
+     * @return empty; what the bench would carry is {@link #largestAllowed()}
+     */
+    @Override
+    public Optional<WindowEnd> largest() {
+        return Optional.empty();
+    }
+
+    /**
+     * No size lies in an empty window.
+     *
+     * @param size a batch mass
+     * @return false
+     */
+    @Override
+    public boolean contains(Amount<Mass> size) {
+        Objects.requireNonNull(size, "size");
+        return false;
+    }
+
+    /**
+     * No size lies in an empty window.
+     *
+     * @param wish the batch mass wished for
+     * @return empty
+     */
+    @Override
+    public Optional<Amount<Mass>> nearest(Amount<Mass> wish) {
+        Objects.requireNonNull(wish, "wish");
+        return Optional.empty();
+    }
+
+    /** What would open it, and what was not considered. */
     @Override
     public String toString() {
-        return formula().name() + ": no batch; " + openings;
+        return formula().name() + ": no batch; " + openings + unconsidered();
     }
 }

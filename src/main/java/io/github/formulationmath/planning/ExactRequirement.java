@@ -47,6 +47,11 @@ final class ExactRequirement implements Requirement {
     }
 
     @Override
+    public Ratio unbrokenFrom(Ratio passing) {
+        return passing;
+    }
+
+    @Override
     public Optional<Ratio> passesFrom() {
         return Optional.empty();
     }

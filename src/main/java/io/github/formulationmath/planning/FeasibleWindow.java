@@ -30,9 +30,19 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
     /**
      * The smallest batch and what forbids less.
      *
+     * @return the lower end; never empty here
+     */
+    @Override
+    public Optional<WindowEnd> smallest() {
+        return Optional.of(smallest);
+    }
+
+    /**
+     * The smallest batch and what forbids less.
+     *
      * @return the lower end
      */
-    public WindowEnd smallest() {
+    public WindowEnd lowerEnd() {
         return smallest;
     }
 
@@ -41,10 +51,31 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
      * to a few divisions more, and a plan of the very largest batch is then refused for them; {@link Closure} says how to
      * close the total.
      *
+     * @return the upper end; never empty here
+     */
+    @Override
+    public Optional<WindowEnd> largest() {
+        return Optional.of(largest);
+    }
+
+    /**
+     * The largest batch and what forbids more, as {@link #largest()}.
+     *
      * @return the upper end
      */
-    public WindowEnd largest() {
+    public WindowEnd upperEnd() {
         return largest;
+    }
+
+    /**
+     * The smallest size from which on every size up to the largest passes; below it there are gaps, unless it is the
+     * smallest batch. Where the sizes stand apart, in steps for example, it is the largest.
+     *
+     * @return the mass in the unit of the balance, exact
+     */
+    public Amount<Mass> everySizeFrom() {
+        Ratio start = question().requirements().unbrokenFrom(largest.result()).max(smallest.result());
+        return BalanceUnit.amount(bench().balance(), start);
     }
 
     /**
@@ -53,6 +84,7 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
      * @param size a batch mass
      * @return true if it can be made
      */
+    @Override
     public boolean contains(Amount<Mass> size) {
         Ratio grams = Objects.requireNonNull(size, "size").in(FormulationUnits.GRAM);
         if (grams.compareTo(smallest.result()) < 0 || grams.compareTo(largest.result()) > 0) {
@@ -65,10 +97,11 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
      * The size in the window nearest to a wish; of two at the same distance, the smaller.
      *
      * @param wish the batch mass wished for
-     * @return a size that can be made, in the unit of the balance
+     * @return a size that can be made, in the unit of the balance; never empty here
      * @throws SearchLimitException if the search reaches its limit
      */
-    public Amount<Mass> nearest(Amount<Mass> wish) {
+    @Override
+    public Optional<Amount<Mass>> nearest(Amount<Mass> wish) {
         Ratio grams = Objects.requireNonNull(wish, "wish").in(FormulationUnits.GRAM);
         Ratio inside = grams.max(smallest.result()).min(largest.result());
         Ratio above = rest(inside).orElseThrow().landing().at();
@@ -79,15 +112,27 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
                 .landing()
                 .at();
         boolean down = inside.minus(below).compareTo(above.minus(inside)) <= 0;
-        return BalanceUnit.amount(bench().balance(), down ? below : above);
+        return Optional.of(BalanceUnit.amount(bench().balance(), down ? below : above));
     }
 
     private Optional<JointRequirement.Rest> rest(Ratio from) {
         return question().requirements().atLeast(from, new SearchMeter(SearchEffort.standard()), largest.result());
     }
 
+    /** Both ends, where the gaps between them end, and what was not considered. */
     @Override
     public String toString() {
-        return formula().name() + ": from " + smallest.mass() + " to " + largest.mass();
+        return formula().name() + ": from " + BalanceUnit.text(smallest.mass()) + " to "
+                + BalanceUnit.text(largest.mass()) + gaps() + unconsidered();
+    }
+
+    private String gaps() {
+        Amount<Mass> start = everySizeFrom();
+        if (start.compareTo(smallest.mass()) == 0) {
+            return "";
+        }
+        return start.compareTo(largest.mass()) == 0
+                ? ", with gaps between"
+                : ", with gaps below " + BalanceUnit.text(start);
     }
 }

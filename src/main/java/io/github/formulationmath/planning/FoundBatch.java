@@ -102,6 +102,6 @@ public final class FoundBatch extends SizeAnswer implements MinimumBatch, Explai
 
     @Override
     public String toString() {
-        return describe("at least " + smallest());
+        return describe("at least " + BalanceUnit.text(smallest()));
     }
 }

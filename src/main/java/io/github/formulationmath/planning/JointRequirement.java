@@ -109,6 +109,14 @@ final class JointRequirement {
         return Optional.of(at);
     }
 
+    /** Where the interval of sizes that all allow starts, around such a size. */
+    Ratio unbrokenFrom(Ratio passing) {
+        return all.stream()
+                .map(named -> named.requirement().unbrokenFrom(passing))
+                .reduce(Ratio::max)
+                .orElse(passing);
+    }
+
     private static void count(SearchMeter meter, Ratio reached) {
         if (meter.isPauseDue(false)) {
             meter.pause(reached);

@@ -44,6 +44,11 @@ record LineBoundRequirement(LineBoundCriterion criterion, Formula formula, Balan
     }
 
     @Override
+    public Ratio unbrokenFrom(Ratio passing) {
+        return smallest(new SearchMeter(SearchEffort.standard())).at();
+    }
+
+    @Override
     public Optional<Ratio> passesFrom() {
         return Optional.of(smallest(new SearchMeter(SearchEffort.standard())).at());
     }

@@ -59,6 +59,11 @@ final class MadeRequirement implements Requirement {
     }
 
     @Override
+    public Ratio unbrokenFrom(Ratio passing) {
+        return passing;
+    }
+
+    @Override
     public Optional<Ratio> passesFrom() {
         return search.allFrom().map(total -> total.times(d));
     }

@@ -94,6 +94,17 @@ public final class PassingSizes {
     }
 
     /**
+     * Whether a size given as text passes.
+     *
+     * @param size a batch mass above 0, for example {@code "30 g"}
+     * @return true if every line's rounding is within tolerance
+     * @throws IllegalArgumentException if the text is no mass or not above 0
+     */
+    public boolean contains(String size) {
+        return contains(Amount.mass(size));
+    }
+
+    /**
      * The smallest passing size.
      *
      * @return the size in grams; there always is one
@@ -160,6 +171,18 @@ public final class PassingSizes {
         return atMost(wish)
                 .filter(below -> wish.minus(below).compareTo(above.minus(wish)) <= 0)
                 .orElse(above);
+    }
+
+    /**
+     * The passing size nearest to a wish given as text.
+     *
+     * @param wish the batch mass wished for, above 0, for example {@code "30 g"}
+     * @return the size in grams
+     * @throws IllegalArgumentException if the text is no mass or not above 0
+     * @throws SearchLimitException if the search reaches its limit
+     */
+    public Amount<Mass> nearest(String wish) {
+        return nearest(Amount.mass(wish));
     }
 
     /**
@@ -237,6 +260,23 @@ public final class PassingSizes {
 
     private Ratio divisions(String name, Amount<Mass> size) {
         return Arguments.positive(name, size).in(FormulationUnits.GRAM).dividedBy(requirement.readability());
+    }
+
+    /** The ends of the set; the islands between them are not counted. */
+    @Override
+    public String toString() {
+        String ray = allFrom()
+                .map(start -> "; all from " + BalanceUnit.text(start) + " on")
+                .orElse("; gaps never end");
+        return requirement.describe() + ": from " + least() + ray;
+    }
+
+    private String least() {
+        try {
+            return BalanceUnit.text(smallest());
+        } catch (SearchLimitException e) {
+            return "more than " + BalanceUnit.text(grams(e.reached()));
+        }
     }
 
     private Amount<Mass> grams(Ratio divisions) {

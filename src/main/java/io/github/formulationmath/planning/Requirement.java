@@ -22,6 +22,9 @@ interface Requirement {
     /** The largest passing size not above a size. */
     Optional<Landing> atMost(Ratio grams, SearchMeter meter);
 
+    /** Where the interval of passing sizes around a passing size starts; the size itself if it stands alone. */
+    Ratio unbrokenFrom(Ratio passing);
+
     /** A size from which on, for certain, every size (every whole number of divisions) passes; not always the first. */
     Optional<Ratio> passesFrom();
 

@@ -41,6 +41,11 @@ final class RoundingRequirement implements Requirement {
         return d;
     }
 
+    /** What is asked, in short. */
+    String describe() {
+        return formula.name() + " on d = " + balance.readability() + ", " + new RoundingWithin(tolerances);
+    }
+
     @Override
     public Landing smallest(SearchMeter meter) {
         return inGrams(bands.smallest(meter));
@@ -54,6 +59,11 @@ final class RoundingRequirement implements Requirement {
     @Override
     public Optional<Landing> atMost(Ratio grams, SearchMeter meter) {
         return bands.atMost(grams.dividedBy(d), meter).map(this::inGrams);
+    }
+
+    @Override
+    public Ratio unbrokenFrom(Ratio passing) {
+        return bands.startAround(passing.dividedBy(d)).times(d);
     }
 
     @Override

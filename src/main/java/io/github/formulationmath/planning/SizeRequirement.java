@@ -28,6 +28,11 @@ record SizeRequirement(Ratio least) implements Requirement {
     }
 
     @Override
+    public Ratio unbrokenFrom(Ratio passing) {
+        return least;
+    }
+
+    @Override
     public Optional<Ratio> passesFrom() {
         return Optional.of(least);
     }

@@ -29,6 +29,11 @@ record StepRequirement(Ratio step) implements Requirement {
     }
 
     @Override
+    public Ratio unbrokenFrom(Ratio passing) {
+        return passing;
+    }
+
+    @Override
     public Optional<Ratio> passesFrom() {
         return Optional.empty();
     }

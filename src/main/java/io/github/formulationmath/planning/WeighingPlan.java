@@ -198,6 +198,16 @@ public final class WeighingPlan implements Explained, Serializable {
         return r.named(TOTAL, r.sum(readings));
     }
 
+    /**
+     * What could have forbidden the batch but was not considered, because a figure is missing; see {@link
+     * Bench#notConsidered()}.
+     *
+     * @return an unmodifiable list, empty if everything given was considered
+     */
+    public List<Phrase> notConsidered() {
+        return bench.notConsidered();
+    }
+
     Divisions rule() {
         return rule;
     }
@@ -215,6 +225,6 @@ public final class WeighingPlan implements Explained, Serializable {
 
     @Override
     public String toString() {
-        return batch + " on " + bench + ": " + lines;
+        return batch + " on " + bench + ": " + lines + bench.unconsideredText();
     }
 }

@@ -47,6 +47,11 @@ abstract sealed class WindowAnswer implements Serializable permits FeasibleWindo
         return constraints;
     }
 
+    /** What was not considered, as the end of a text. */
+    final String unconsidered() {
+        return bench.unconsideredText();
+    }
+
     final WindowQuestion question() {
         return new WindowQuestion(formula, bench, constraints);
     }

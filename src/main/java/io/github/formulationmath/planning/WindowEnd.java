@@ -87,11 +87,14 @@ public final class WindowEnd implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
+        if (!lower) {
+            bench.notConsidered().forEach(phrase -> r.note(() -> phrase));
+        }
         return asked().derive(r, lower, at, binding);
     }
 
     @Override
     public String toString() {
-        return mass() + " (" + boundBy() + ")";
+        return BalanceUnit.text(mass()) + " (" + boundBy() + ")";
     }
 }

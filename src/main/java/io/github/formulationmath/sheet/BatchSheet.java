@@ -144,6 +144,9 @@ public final class BatchSheet {
     }
 
     private void remarks(List<Page.Block> blocks) {
+        plan.notConsidered()
+                .forEach(phrase -> blocks.add(new Page.Remark(
+                        words.say("sheet." + phrase.key(), phrase.arguments().toArray(String[]::new)))));
         for (PlannedLine line : plan.lines()) {
             if (line.divisions().isZero()) {
                 blocks.add(new Page.Remark(words.say("sheet.below-display", line.name())));

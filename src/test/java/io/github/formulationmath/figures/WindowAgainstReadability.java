@@ -85,7 +85,7 @@ final class WindowAgainstReadability {
         Bench bench = Bench.of(Balance.of(step + " g", "2000 g")).with(Vessel.of("beaker", "214 g"));
         BatchWindow window = BatchWindow.of(FORMULA, bench, BatchConstraints.of(criterion));
         WindowEnd end = window instanceof FeasibleWindow found
-                ? found.smallest()
+                ? found.lowerEnd()
                 : ((EmptyWindow) window).smallestNeeded().orElseThrow();
         return end.result();
     }

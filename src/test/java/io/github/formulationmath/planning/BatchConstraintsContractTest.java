@@ -16,7 +16,7 @@ class BatchConstraintsContractTest implements ValueContract<BatchConstraints> {
                 plain.withStock("Glycerin", "35 g"),
                 plain.withStock("Glycerin", "36 g"),
                 plain.inStepsOf("5 g"),
-                plain.ofAtLeast("100 g"));
+                plain.withLeastSize("100 g"));
     }
 
     @Override

@@ -42,44 +42,44 @@ class BatchWindowTest {
     @Test
     void a_window_reaches_from_the_smallest_line_to_the_capacity_left_under_the_vessel() {
         FeasibleWindow window = feasible(BENCH, ONE_DIVISION);
-        assertThat(window.smallest().mass()).isEqualTo(mass("20 g"));
-        assertThat(window.smallest().bindingLine()).contains(BALM.line("Tocopherol"));
-        assertThat(window.largest().mass()).isEqualTo(mass("1786 g"));
-        assertThat(window.largest().boundBy().key()).isEqualTo("ceiling.capacity");
-        assertThat(window.largest().bindingLine()).isEmpty();
-        WorkingAssertions.assertSelfChecking(window.smallest());
-        WorkingAssertions.assertSelfChecking(window.largest());
+        assertThat(window.lowerEnd().mass()).isEqualTo(mass("20 g"));
+        assertThat(window.lowerEnd().bindingLine()).contains(BALM.line("Tocopherol"));
+        assertThat(window.upperEnd().mass()).isEqualTo(mass("1786 g"));
+        assertThat(window.upperEnd().boundBy().key()).isEqualTo("ceiling.capacity");
+        assertThat(window.upperEnd().bindingLine()).isEmpty();
+        WorkingAssertions.assertSelfChecking(window.lowerEnd());
+        WorkingAssertions.assertSelfChecking(window.upperEnd());
     }
 
     @Test
     void volume_and_stock_lower_the_upper_end() {
         Bench watched = BENCH.withProductDensity(Density.parse("0.9 g/mL"));
         FeasibleWindow byVolume = feasible(watched, ONE_DIVISION);
-        assertThat(byVolume.largest().mass()).isEqualTo(mass("405 g"));
-        assertThat(byVolume.largest().boundBy().key()).isEqualTo("ceiling.volume");
-        WorkingAssertions.assertSelfChecking(byVolume.largest());
+        assertThat(byVolume.upperEnd().mass()).isEqualTo(mass("405 g"));
+        assertThat(byVolume.upperEnd().boundBy().key()).isEqualTo("ceiling.volume");
+        WorkingAssertions.assertSelfChecking(byVolume.upperEnd());
         FeasibleWindow byStock =
                 feasible(watched, ONE_DIVISION.withStock("Wax", "30 g").withStock("Oil", "200 g"));
-        assertThat(byStock.largest().mass()).isEqualTo(mass("150 g"));
-        assertThat(byStock.largest().bindingLine()).contains(BALM.line("Wax"));
-        WorkingAssertions.assertSelfChecking(byStock.largest());
+        assertThat(byStock.upperEnd().mass()).isEqualTo(mass("150 g"));
+        assertThat(byStock.upperEnd().bindingLine()).contains(BALM.line("Wax"));
+        WorkingAssertions.assertSelfChecking(byStock.upperEnd());
         assertThatThrownBy(() -> feasible(watched, ONE_DIVISION.withStock("Cocoa butter", "1 kg")))
                 .hasMessageContaining("Cocoa butter");
     }
 
     @Test
     void sizes_may_be_rounded_to_a_step_and_wished_for() {
-        FeasibleWindow window = feasible(BENCH, ONE_DIVISION.inStepsOf("50 g").ofAtLeast("120 g"));
-        assertThat(window.smallest().mass()).isEqualTo(mass("150 g"));
-        assertThat(window.largest().mass()).isEqualTo(mass("1750 g"));
+        FeasibleWindow window = feasible(BENCH, ONE_DIVISION.inStepsOf("50 g").withLeastSize("120 g"));
+        assertThat(window.lowerEnd().mass()).isEqualTo(mass("150 g"));
+        assertThat(window.upperEnd().mass()).isEqualTo(mass("1750 g"));
         assertThat(window.contains(mass("200 g"))).isTrue();
         assertThat(window.contains(mass("210 g"))).isFalse();
         assertThat(window.contains(mass("100 g"))).isFalse();
-        assertThat(window.nearest(mass("224 g"))).isEqualTo(mass("200 g"));
-        assertThat(window.nearest(mass("10 g"))).isEqualTo(mass("150 g"));
-        assertThat(window.nearest(mass("10 kg"))).isEqualTo(mass("1750 g"));
-        WorkingAssertions.assertSelfChecking(window.smallest());
-        WorkingAssertions.assertSelfChecking(window.largest());
+        assertThat(window.nearest(mass("224 g"))).contains(mass("200 g"));
+        assertThat(window.nearest(mass("10 g"))).contains(mass("150 g"));
+        assertThat(window.nearest(mass("10 kg"))).contains(mass("1750 g"));
+        WorkingAssertions.assertSelfChecking(window.lowerEnd());
+        WorkingAssertions.assertSelfChecking(window.upperEnd());
     }
 
     @Test
@@ -152,16 +152,16 @@ class BatchWindowTest {
                     BatchConstraints.of(BatchCriterion.roundingWithin(tolerances)));
             Ratio capacity = bench.balance().capacity().in(io.github.formulationmath.quantity.FormulationUnits.GRAM);
             if (window instanceof FeasibleWindow found) {
-                Ratio low = found.smallest().result();
-                Ratio high = found.largest().result();
+                Ratio low = found.lowerEnd().result();
+                Ratio high = found.upperEnd().result();
                 assertThat(passes(oracle, low)).isTrue();
                 assertThat(passes(oracle, high)).isTrue();
                 assertThat(passes(oracle, low.minus(Ratio.of(1, 100_000)))).isFalse();
                 Ratio above = high.plus(Ratio.of(1, 100_000));
                 assertThat(above.compareTo(capacity) > 0 || !passes(oracle, above))
                         .isTrue();
-                found.smallest().working().check();
-                found.largest().working().check();
+                found.lowerEnd().working().check();
+                found.upperEnd().working().check();
             } else {
                 long[] best = oracle.smallestRounding(capacity.toLongExact());
                 assertThat(best.length == 0 || Ratio.of(best[0], best[1]).compareTo(capacity) > 0)
@@ -200,8 +200,8 @@ class BatchWindowTest {
                 }
             }
             if (window instanceof FeasibleWindow found) {
-                assertThat(found.smallest().result()).isEqualTo(Ratio.of(least));
-                assertThat(found.largest().result()).isEqualTo(Ratio.of(most));
+                assertThat(found.lowerEnd().result()).isEqualTo(Ratio.of(least));
+                assertThat(found.upperEnd().result()).isEqualTo(Ratio.of(most));
             } else {
                 assertThat(least).isZero();
             }

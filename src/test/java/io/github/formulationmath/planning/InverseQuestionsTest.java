@@ -85,7 +85,7 @@ class InverseQuestionsTest {
         assertThat(comparison.rows()).hasSize(3);
         assertThat(comparison.feasible()).hasSize(2);
         assertThat(comparison.finest().orElseThrow().bench()).isEqualTo(pocket);
-        assertThat(comparison.finest().orElseThrow().largest().mass()).isEqualTo(Amount.mass("155 g"));
+        assertThat(comparison.finest().orElseThrow().upperEnd().mass()).isEqualTo(Amount.mass("155 g"));
         assertThat(comparison.rows().get(2)).isInstanceOf(EmptyWindow.class);
         assertThat(comparison.toString()).contains("no batch").contains("from 2 g to 155 g");
         assertThatThrownBy(() -> BenchComparison.of(BALM, List.of(), BatchConstraints.of(BatchCriterion.oneDivision())))

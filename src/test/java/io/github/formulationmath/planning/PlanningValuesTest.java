@@ -85,7 +85,7 @@ class PlanningValuesTest {
                 BALM,
                 Bench.of(TENTH),
                 BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Wax", "1 kg")));
-        assertThat(window.largest().mass()).isEqualTo(Amount.mass("2000 g"));
+        assertThat(window.upperEnd().mass()).isEqualTo(Amount.mass("2000 g"));
         assertThat(window).hasToString("balm: from 20 g to 2000 g");
         EmptyWindow none = (EmptyWindow) copied(BatchWindow.of(
                 BALM, Bench.of(Balance.of("1 g", "100 g")), BatchConstraints.of(BatchCriterion.oneDivision())));
@@ -110,7 +110,7 @@ class PlanningValuesTest {
                 .hasMessageContaining("readingError");
         BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
         assertThatThrownBy(() -> constraints.inStepsOf("0 g")).hasMessageContaining("newStep");
-        assertThatThrownBy(() -> constraints.ofAtLeast("0 g")).hasMessageContaining("size");
+        assertThatThrownBy(() -> constraints.withLeastSize("0 g")).hasMessageContaining("size");
         assertThatThrownBy(() -> constraints.withStock("Wax", "0 g")).hasMessageContaining("inStock");
         assertThatThrownBy(() -> MinimumBatch.of(
                         BALM,
@@ -121,7 +121,7 @@ class PlanningValuesTest {
         assertThat(SearchEffort.standard()).hasToString("at most 20000000 checks");
         assertThat(constraints
                         .inStepsOf("5 g")
-                        .ofAtLeast("10 g")
+                        .withLeastSize("10 g")
                         .withStock("Wax", "1 g")
                         .toString())
                 .contains("5 g", "10 g", "Wax");
