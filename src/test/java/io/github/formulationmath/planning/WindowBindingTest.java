@@ -48,13 +48,13 @@ class WindowBindingTest {
     @Test
     void each_end_says_what_it_is_and_what_binds_it() {
         FeasibleWindow window = feasible(DYE, bench("0.1 g", "2 kg"), ONE_DIVISION);
-        assertThat(window.smallest().boundBy().key()).isEqualTo("criterion.one-division");
-        assertThat(window.smallest().bindingLine()).contains(DYE.line("Dye"));
-        assertThat(window.smallest().question().key()).isEqualTo("question.smallest-batch");
-        assertThat(window.largest().question().key()).isEqualTo("question.largest-batch");
-        assertThat(meaningOfTheAnswer(window.smallest())).isEqualTo("smallest-of-window");
-        assertThat(meaningOfTheAnswer(window.largest())).isEqualTo("largest-of-window");
-        assertThat(window.smallest()).hasToString("20 g (every line at least one division)");
+        assertThat(window.lowerEnd().boundBy().key()).isEqualTo("criterion.one-division");
+        assertThat(window.lowerEnd().bindingLine()).contains(DYE.line("Dye"));
+        assertThat(window.lowerEnd().question().key()).isEqualTo("question.smallest-batch");
+        assertThat(window.upperEnd().question().key()).isEqualTo("question.largest-batch");
+        assertThat(meaningOfTheAnswer(window.lowerEnd())).isEqualTo("smallest-of-window");
+        assertThat(meaningOfTheAnswer(window.upperEnd())).isEqualTo("largest-of-window");
+        assertThat(window.lowerEnd()).hasToString("20 g (every line at least one division)");
         FoundBatch least = (FoundBatch) MinimumBatch.of(DYE, Balance.of("0.1 g", "2 kg"), BatchCriterion.oneDivision());
         assertThat(least.bindingLine()).contains(DYE.line("Dye"));
     }
@@ -73,17 +73,17 @@ class WindowBindingTest {
     @Test
     void of_two_that_bind_at_the_same_size_the_first_is_named() {
         FeasibleWindow window = feasible(
-                DYE, bench("0.1 g", "2 kg"), ONE_DIVISION.ofAtLeast("20 g").withStock("Wax", "400 g"));
-        assertThat(window.smallest().boundBy().key()).isEqualTo("criterion.one-division");
-        assertThat(window.largest().mass()).isEqualTo(mass("2000 g"));
-        assertThat(window.largest().boundBy().key()).isEqualTo("ceiling.capacity");
+                DYE, bench("0.1 g", "2 kg"), ONE_DIVISION.withLeastSize("20 g").withStock("Wax", "400 g"));
+        assertThat(window.lowerEnd().boundBy().key()).isEqualTo("criterion.one-division");
+        assertThat(window.upperEnd().mass()).isEqualTo(mass("2000 g"));
+        assertThat(window.upperEnd().boundBy().key()).isEqualTo("ceiling.capacity");
         Formula twins = Formula.inPercent("twins")
                 .quantitySufficient("Aqua")
                 .line("First", "1 %")
                 .line("Second", "1 %")
                 .build();
         assertThat(feasible(twins, bench("0.1 g", "2 kg"), ONE_DIVISION)
-                        .smallest()
+                        .lowerEnd()
                         .bindingLine())
                 .contains(twins.line("First"));
     }
@@ -121,8 +121,8 @@ class WindowBindingTest {
                 BatchConstraints.of(BatchCriterion.exactReadings()).inStepsOf("101 g");
         Bench large = bench("1 g", "14700 g");
         FeasibleWindow window = feasible(parts, large, both);
-        assertThat(window.smallest().mass()).isEqualTo(mass("9797 g"));
-        assertThat(window.largest().mass()).isEqualTo(mass("9797 g"));
+        assertThat(window.lowerEnd().mass()).isEqualTo(mass("9797 g"));
+        assertThat(window.upperEnd().mass()).isEqualTo(mass("9797 g"));
         // Up it is some 200 rests, down another 100, each of which counts as sixteen checks.
         assertThatThrownBy(() -> BatchWindow.of(parts, large, both, SearchEffort.ofChecks(4_000)))
                 .isInstanceOf(SearchLimitException.class);
@@ -138,13 +138,13 @@ class WindowBindingTest {
         Formula third = RandomFormulas.formula(1, 2);
         BatchConstraints made = BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("5 %"), mass("0.05 g")));
         FeasibleWindow window = feasible(third, bench("0.1 g", "10.05 g"), made);
-        assertThat(window.smallest().boundBy().key()).isEqualTo("criterion.made-within-error");
-        assertThat(window.largest().mass().exactValue().times(10).isInteger()).isTrue();
-        WorkingAssertions.assertSelfChecking(window.smallest());
-        WorkingAssertions.assertSelfChecking(window.largest());
+        assertThat(window.lowerEnd().boundBy().key()).isEqualTo("criterion.made-within-error");
+        assertThat(window.upperEnd().mass().exactValue().times(10).isInteger()).isTrue();
+        WorkingAssertions.assertSelfChecking(window.lowerEnd());
+        WorkingAssertions.assertSelfChecking(window.upperEnd());
         FeasibleWindow plain = feasible(
                 third, bench("0.1 g", "0.5 g"), BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("5 %"))));
-        assertThat(plain.smallest().boundBy().key()).isEqualTo("criterion.made-within");
-        assertThat(plain.largest().mass()).isEqualTo(mass("0.3 g"));
+        assertThat(plain.lowerEnd().boundBy().key()).isEqualTo("criterion.made-within");
+        assertThat(plain.upperEnd().mass()).isEqualTo(mass("0.3 g"));
     }
 }
