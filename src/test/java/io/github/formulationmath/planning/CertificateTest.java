@@ -179,7 +179,7 @@ class CertificateTest {
                 RandomFormulas.formula(1, 96),
                 Bench.of(Balance.of("1 g", "300 g")),
                 BatchConstraints.of(BatchCriterion.exactReadings()));
-        WindowEnd largest = ((FeasibleWindow) window).largest();
+        WindowEnd largest = ((FeasibleWindow) window).upperEnd();
         assertThat(largest.result()).isEqualTo(Ratio.of(291));
         assertThat(largest.derive(io.github.formulationmath.working.Reckoning.plain()))
                 .isEqualTo(Ratio.of(291));

@@ -156,8 +156,8 @@ class EdgesOfPlansTest {
                 BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Oil", "60 g");
         FeasibleWindow window = (FeasibleWindow) BatchWindow.of(twice, Bench.of(TENTH), stock);
         assertThat(window.constraints()).isEqualTo(stock);
-        assertThat(window.largest().mass()).isEqualTo(Amount.mass("200 g"));
-        assertThat(window.largest().boundBy().key()).isEqualTo("ceiling.stock");
-        assertThat(window.largest().boundBy().arguments()).contains("Oil", "60 g");
+        assertThat(window.upperEnd().mass()).isEqualTo(Amount.mass("200 g"));
+        assertThat(window.upperEnd().boundBy().key()).isEqualTo("ceiling.stock");
+        assertThat(window.upperEnd().boundBy().arguments()).contains("Oil", "60 g");
     }
 }
