@@ -85,11 +85,11 @@ class AnswersTest {
                 Bench.of(TENTH),
                 BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Wax", "100 g"));
         assertThat(window.constraints().criteria()).containsExactly(BatchCriterion.oneDivision());
-        assertThat(window.smallest().toString()).isEqualTo("20 g (every line at least one division)");
-        assertThat(window.smallest().bindingLine()).contains(BALM.line("Tocopherol"));
-        assertThat(window.largest().toString()).startsWith("500 g (").contains("Wax");
-        assertThat(english(window.smallest().question()))
-                .isNotEqualTo(english(window.largest().question()));
+        assertThat(window.lowerEnd().toString()).isEqualTo("20 g (every line at least one division)");
+        assertThat(window.lowerEnd().bindingLine()).contains(BALM.line("Tocopherol"));
+        assertThat(window.upperEnd().toString()).startsWith("500 g (").contains("Wax");
+        assertThat(english(window.lowerEnd().question()))
+                .isNotEqualTo(english(window.upperEnd().question()));
         assertThat(window.contains(Amount.mass("20 g"))).isTrue();
         assertThat(window.contains(Amount.mass("500 g"))).isTrue();
         assertThat(window.contains(Amount.mass("500.1 g"))).isFalse();
