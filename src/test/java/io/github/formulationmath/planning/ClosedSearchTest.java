@@ -56,6 +56,30 @@ class ClosedSearchTest {
         }
     }
 
+    /**
+     * Lines that each have a whole number while their sum does not enclose the total: 2 : 1 : 2 within 28 % of 4 divisions
+     * takes 2 + 1 + 2 at least, 3 : 8 : 11 : 8 within 20 % of 9 divisions 1 + 2 + 3 + 2 at most.
+     */
+    @Test
+    void sums_of_readings_push_both_ways() {
+        for (Ratio hair : List.of(Ratio.ZERO, HAIR)) {
+            ClosedSearch least = search(new long[] {2, 1, 2}, of(28, 100).plus(hair), Ratio.ZERO);
+            compare(feasible(new BatchOracle(new long[] {2, 1, 2}, 28, 100)), least);
+            assertThat(least.atLeast(Ratio.of(4), meter())).isEqualTo(new Landing(Ratio.of(5), Landing.TOTAL));
+            ClosedSearch most = search(new long[] {3, 8, 11, 8}, of(20, 100).plus(hair), Ratio.ZERO);
+            compare(feasible(new BatchOracle(new long[] {3, 8, 11, 8}, 20, 100)), most);
+            assertThat(most.atLeast(Ratio.of(9), meter())).isEqualTo(new Landing(Ratio.of(10), Landing.TOTAL));
+        }
+    }
+
+    private static boolean[] feasible(BatchOracle oracle) {
+        boolean[] feasible = new boolean[3 * REACH];
+        for (int total = 1; total < feasible.length; total++) {
+            feasible[total] = oracle.madePasses(total, 0, 1);
+        }
+        return feasible;
+    }
+
     private static void compare(boolean[] feasible, ClosedSearch search) {
         for (int from = 1; from <= REACH; from++) {
             int up = from;
