@@ -212,6 +212,9 @@ class ClosedSearchTest {
         // Halves within 25 %: a band of w·N/2 is one division wide from N = 4 on; the sums of the ends, which rounding
         // moves by less than a division a line, enclose N from 2/(1 − 0.75) = 8 on.
         assertThat(search(new long[] {1, 1}, of(1, 4), Ratio.ZERO).allFrom()).contains(Ratio.of(8));
+        // Thirds off by half a division each: the largest fall short by 1.5 + 1.25 · 0.5 and 3 in all: 5.125/0.25 =
+        // 20.5.
+        assertThat(search(new long[] {1, 1, 1}, of(1, 4), of(1, 2)).allFrom()).contains(Ratio.of(21));
         assertThat(exact(of(1, 2), of(1, 2)).allFrom()).isEmpty();
     }
 
