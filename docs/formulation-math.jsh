@@ -25,5 +25,18 @@ WeighingPlan plan = WeighingPlan.of(Batch.of(lotion, BatchSize.ofMass("180 g")),
 /** Prints the working of a result. */
 void why(Explained result) { System.out.print(WorkingFormat.text().format(result.working())); }
 
+/** Prints the working of a smallest batch, or why there is none. */
+void why(MinimumBatch batch) {
+    if (batch instanceof FoundBatch found) { why((Explained) found); } else { System.out.println(batch); }
+}
+void why(FoundBatch found) { why((Explained) found); }
+
+/** Prints the workings of both ends of a window, or what would open it. */
+void why(BatchWindow window) {
+    window.smallest().ifPresent(end -> why(end));
+    window.largest().ifPresent(end -> why(end));
+    if (window.smallest().isEmpty()) { System.out.println(window); }
+}
+
 /** Prints the sheet of a plan. */
 void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(SheetFormat.TEXT)); }

@@ -135,6 +135,11 @@ public abstract sealed class BatchCriterion implements Serializable
      * for {@link #errorBound(Tolerances, WeighingMethod)}; those that cumulative weighing makes neighbours share are not set
      * off against each other, so that the batch may be larger than need be there, never too small.
      *
+     * <p>The size is sufficient before anything is read: it and every larger one keep the cap, however the targets round and
+     * whatever the balance does. A smaller batch may keep it too. Whether one plan does, with the readings it has, is
+     * another question, put to {@code LimitChecker} with the masses of an {@link ExpectedProduct}; a plan below the size may
+     * well be within there, because its own readings happen to round down.
+     *
      * @param substance the substance, through all lines that contain it
      * @param cap the largest share permitted
      * @param method how it is weighed

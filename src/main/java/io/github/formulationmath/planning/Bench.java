@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * Where and how a batch is weighed: the balance, the vessel on it, how the rounded lines are closed to a total, and the
  * density of the product, if the volume in the vessel is to be watched.
  *
- * <p>Example: {@code Bench.of(balance).with(beaker).closing(Closure.CLOSED).withProductDensity(Density.parse("0.96 g/mL"))}.
+ * <p>Example: {@code Bench.of(balance).with(beaker).closing(Closure.CLOSED).withProductDensity("0.96 g/mL")}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -78,6 +78,17 @@ public final class Bench implements Serializable {
      */
     public Bench withProductDensity(Density productDensity) {
         return new Bench(balance, vessel, closure, Objects.requireNonNull(productDensity, "productDensity"));
+    }
+
+    /**
+     * The same bench for a product of known density, as text.
+     *
+     * @param productDensity the density of the finished product, for example {@code "0.96 g/mL"}
+     * @return the bench
+     * @throws IllegalArgumentException if the text is no density or not above 0
+     */
+    public Bench withProductDensity(String productDensity) {
+        return withProductDensity(Density.parse(Objects.requireNonNull(productDensity, "productDensity")));
     }
 
     /**

@@ -32,6 +32,9 @@ import javax.measure.quantity.Mass;
  * <p>Example: 200 g with a smallest line of 0.5 %, 1 g, within 5 %: the smallest line alone would allow d = 1.05 g, which
  * shows it as one division, 5 % too much.
  *
+ * <p>Rounding is the least of what a balance does: its other errors may well ask for a finer display. For any {@link
+ * BatchCriterion} over the steps that are built there is {@link CoarsestStep}.
+ *
  * <p>Immutable and thread-safe.
  */
 public final class CoarsestReadability implements Explained, Serializable {
@@ -127,7 +130,7 @@ public final class CoarsestReadability implements Explained, Serializable {
     }
 
     /**
-     * Whether a step passes.
+     * Whether a step rounds within tolerance; nothing else is asked.
      *
      * @param step a readability, above 0
      * @return true if it rounds every line of every batch within tolerance
@@ -137,6 +140,17 @@ public final class CoarsestReadability implements Explained, Serializable {
         return bands().pass(Arguments.positive("step", step)
                 .in(FormulationUnits.GRAM)
                 .reciprocal());
+    }
+
+    /**
+     * Whether a step given as text rounds within tolerance; nothing else is asked.
+     *
+     * @param step a readability, above 0, for example {@code "0.1 g"}
+     * @return true if it rounds every line of every batch within tolerance
+     * @throws IllegalArgumentException if the text is no mass or not above 0
+     */
+    public boolean serves(String step) {
+        return serves(Amount.mass(step));
     }
 
     /**
@@ -196,6 +210,9 @@ public final class CoarsestReadability implements Explained, Serializable {
 
     @Override
     public String toString() {
-        return "d at most " + step();
+        String finer = everyFinerFrom()
+                .map(from -> "; every d of at most " + BalanceUnit.text(from) + " passes, some in between may fail")
+                .orElse("");
+        return "d at most " + BalanceUnit.text(step()) + ", counting the rounding of the display alone" + finer;
     }
 }

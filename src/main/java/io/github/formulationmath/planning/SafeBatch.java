@@ -32,6 +32,9 @@ import javax.measure.quantity.Mass;
  * <p>Example: a preservative at 0.9 % under a cap of 1 %, in three lines on a display of 0.1 g, E = 0.15 g: H = 0.99 · 0.15
  * + 2 · 0.01 · 0.15 = 0.1515 g, G = 0.1 %, M = 151.5 g.
  *
+ * <p>It is sufficient before anything is read; the plan of a smaller batch may be within too, if its own readings round
+ * favourably: that is what a verdict on the plan says.
+ *
  * <p>It defers to the law in force and a qualified safety assessor, as every verdict does. Immutable and thread-safe.
  */
 public final class SafeBatch implements Explained {

@@ -15,6 +15,8 @@ record AmountText(Ratio number, UnitScale scale) {
     private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++ ++[0-9]++/[0-9]++|[0-9]++/[0-9]++"
             + "|(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?)) *+");
 
+    private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9][0-9]{0,2}[.,][0-9]{3}(?![0-9])");
+
     static AmountText read(String text, char decimalMark) {
         NumberAndRest parts = NumberAndRest.split(text, decimalMark);
         return new AmountText(parts.number(), UnitNames.find(text, parts.rest()));
@@ -59,9 +61,20 @@ record AmountText(Ratio number, UnitScale scale) {
                 throw new NumberTextException(
                         text,
                         "the decimal mark here is \"" + decimalMark + "\", and grouping marks are not read: \"" + c
-                                + "\" could mean either");
+                                + "\" could mean either; " + remedy(text.strip(), c, decimalMark));
             }
         }
+    }
+
+    /** What to write instead; three digits behind the mark leave both readings open. */
+    private static String remedy(String text, char mark, char decimalMark) {
+        boolean single = text.indexOf(mark) == text.lastIndexOf(mark) && text.indexOf(decimalMark) < 0;
+        if (!single) {
+            return "write one decimal mark and no other, like 1000" + decimalMark + "5";
+        }
+        String decimal = "write " + text.replace(mark, decimalMark);
+        boolean mayGroup = GROUPED.matcher(text).lookingAt();
+        return mayGroup ? decimal + " or " + text.replace(String.valueOf(mark), "") : decimal;
     }
 
     private static void requireUnit(String text, String rest, char decimalMark) {

@@ -116,6 +116,12 @@ public final class LabelText {
         return format.write(page());
     }
 
+    /** The text format, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return print(SheetFormat.TEXT);
+    }
+
     private Page page() {
         List<Page.Block> blocks = new ArrayList<>();
         List<Page.Fact> facts = new ArrayList<>();

@@ -69,6 +69,12 @@ public final class RecordSheet {
         return Objects.requireNonNull(format, "format").write(page());
     }
 
+    /** The text format, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return print(SheetFormat.TEXT);
+    }
+
     private Page page() {
         MadeBatch made = record.made();
         List<Page.Block> blocks = new ArrayList<>();

@@ -110,6 +110,19 @@ public final class Vessel implements Serializable {
     }
 
     /**
+     * The same vessel with one volume, up to which it may be filled: brim and working volume are the same. Somebody who
+     * stirs in it leaves room, and gives {@linkplain #holding(String, String) both}.
+     *
+     * @param volume what it holds, above 0, for example {@code "120 mL"}
+     * @return the vessel with its volume
+     * @throws IllegalArgumentException if the text is no volume, or the volume not above 0
+     */
+    public Vessel holding(String volume) {
+        Amount<Volume> both = Amount.volume(volume);
+        return holding(both, both);
+    }
+
+    /**
      * What the vessel is called.
      *
      * @return the name

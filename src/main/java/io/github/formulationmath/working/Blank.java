@@ -26,6 +26,12 @@ public final class Blank {
         this.choices = List.copyOf(choices);
     }
 
+    /** What is asked for and the answers to choose from, without saying which is right. */
+    @Override
+    public String toString() {
+        return step.label() + ": one of " + choices;
+    }
+
     static Blank of(Step step, Working working, Random random) {
         List<Distractor> distractors = new ArrayList<>();
         for (Mistake mistake : Mistake.values()) {

@@ -127,6 +127,12 @@ public final class Report {
         return out.append(HtmlPage.END).toString();
     }
 
+    /** The report as plain text, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return text();
+    }
+
     private record Heading(String words) implements Block {
 
         @Override

@@ -12,7 +12,9 @@ import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -90,5 +92,59 @@ class InverseQuestionsTest {
         assertThat(comparison.toString()).contains("no batch").contains("from 2 g to 155 g");
         assertThatThrownBy(() -> BenchComparison.of(BALM, List.of(), BatchConstraints.of(BatchCriterion.oneDivision())))
                 .hasMessageContaining("benches");
+    }
+
+    /** By hand: 2 % of 60 g is 1.2 g; a worst error of 1.5 d within 5 % of it, 0.06 g, allows d = 0.04 g. */
+    @Test
+    void the_coarsest_step_of_the_series_under_any_criterion() {
+        Formula salve = Formula.inPercent("salve")
+                .line("Oil", "98 %")
+                .line("Wax", "2 %")
+                .build();
+        Batch batch = batch(salve, "60 g");
+        Balance balance = Balance.of("0.1 g", "2 kg");
+        assertThat(CoarsestStep.of(batch, balance, BatchCriterion.oneDivision()).step())
+                .contains(Amount.mass("1 g"));
+        BatchCriterion worst = BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH);
+        CoarsestStep coarsest = CoarsestStep.of(batch, balance, worst);
+        assertThat(coarsest.step()).contains(Amount.mass("0.02 g"));
+        assertThat(coarsest.serves(Amount.mass("0.04 g"))).isTrue();
+        assertThat(coarsest.serves(Amount.mass("0.041 g"))).isFalse();
+        assertThat(coarsest.toString())
+                .contains("0.02 g is the coarsest of the series 1-2-5")
+                .contains("worst error");
+        assertThatThrownBy(() -> coarsest.serves(Amount.mass("0 g"))).hasMessageContaining("readability is 0 g");
+        Balance crooked = balance.withErrors(ErrorModel.readabilityOnly().withLinearity("0.1 g"));
+        CoarsestStep none = CoarsestStep.of(batch, crooked, worst);
+        assertThat(none.step()).isEmpty();
+        assertThat(none.toString()).contains("no step of the series 1-2-5 serves");
+    }
+
+    /** For rounding, the step of the series is the one that the exact answer finds by another way. */
+    @Test
+    void both_ways_to_the_coarsest_step_agree_for_rounding() {
+        RandomFormulas random = new RandomFormulas(67);
+        for (int run = 0; run < 100; run++) {
+            Tolerances tolerances = Tolerances.of((2 + random.below(28)) + " %");
+            Batch batch = batch(RandomFormulas.formula(random.parts(40)), "100 g");
+            CoarsestReadability exact = CoarsestReadability.of(batch, tolerances);
+            CoarsestStep tried =
+                    CoarsestStep.of(batch, Balance.of("0.1 g", "2 kg"), BatchCriterion.roundingWithin(tolerances));
+            assertThat(tried.step()).isEqualTo(exact.stepOfSeries());
+            assertThat(exact.serves("0.7 g")).isEqualTo(tried.serves(Amount.mass("0.7 g")));
+        }
+    }
+
+    /** By hand: of 1.2 g, 0.6 g is half and 0.4 g a third, but 0.5 g shows 1 g, 17 % too little. */
+    @Test
+    void a_finer_display_may_fail_where_a_coarser_one_serves() {
+        Formula salve = Formula.inPercent("salve")
+                .line("Oil", "98 %")
+                .line("Wax", "2 %")
+                .build();
+        CoarsestReadability coarsest = CoarsestReadability.of(batch(salve, "60 g"), Tolerances.of("5 %"));
+        assertThat(coarsest.serves("0.6 g")).isTrue();
+        assertThat(coarsest.serves("0.5 g")).isFalse();
+        assertThat(coarsest.serves("0.4 g")).isTrue();
     }
 }

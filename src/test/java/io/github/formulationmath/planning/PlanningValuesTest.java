@@ -92,7 +92,9 @@ class PlanningValuesTest {
         assertThat(none.openings()).hasSize(3);
         CoarsestReadability coarsest = (CoarsestReadability)
                 copied(CoarsestReadability.of(Batch.of(BALM, BatchSize.ofMass("200 g")), Tolerances.of("5 %")));
-        assertThat(coarsest).hasToString("d at most 1.05 g");
+        assertThat(coarsest)
+                .hasToString("d at most 1.05 g, counting the rounding of the display alone;"
+                        + " every d of at most 0.105 g passes, some in between may fail");
         ImpossibleBatch impossible = (ImpossibleBatch) copied(MinimumBatch.of(
                 BALM, TENTH, BatchCriterion.errorBound(Tolerances.of("0 %"), WeighingMethod.TARE_EACH)));
         assertThat(impossible.reason().arguments()).contains("Oil");

@@ -65,6 +65,8 @@ class WindowAnswersTest {
     @Test
     void with_the_density_the_volume_counts_and_nothing_is_left_out() {
         Bench watched = BLIND.withProductDensity(Density.parse("0.96 g/mL"));
+        assertThat(BLIND.withProductDensity("0.96 g/mL")).isEqualTo(watched);
+        assertThatThrownBy(() -> BLIND.withProductDensity("0.96")).hasMessageContaining("unit is missing");
         BatchWindow window = BatchWindow.of(BALM, watched, BatchCriterion.oneDivision());
         assertThat(window.notConsidered()).isEmpty();
         assertThat(window).hasToString("balm: from 5 g to 115.2 g");

@@ -70,7 +70,12 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
                 "g | a number and a unit are needed",
                 "'' | a number and a unit are needed",
                 "12,5 g | the decimal mark here is \".\"",
+                "0,01 g | could mean either; write 0.01 g",
+                "0,010 g | could mean either; write 0.010 g",
                 "1,000 g | grouping marks are not read",
+                "1,000 g | could mean either; write 1.000 g or 1000 g",
+                "1,000.5 g | write one decimal mark and no other, like 1000.5",
+                "1,000,000 g | write one decimal mark and no other, like 1000.5",
                 "1.000.000 g | not one number",
                 "1 2 g | not one number",
                 "1/2/3 g | not one number",
@@ -138,7 +143,9 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
         assertThat(german.decimalMark()).isEqualTo(',');
         assertThat(german.parseMass("12,5 g")).isEqualTo(Amount.mass("12.5 g"));
         assertThat(german.parseMass("1 3/4 oz")).isEqualTo(Amount.mass("1.75 oz"));
-        assertThatThrownBy(() -> german.parseMass("12.5 g")).hasMessageContaining("decimal mark here is \",\"");
+        assertThatThrownBy(() -> german.parseMass("12.5 g"))
+                .hasMessageContaining("decimal mark here is \",\"")
+                .hasMessageEndingWith("write 12,5 g");
         assertThatThrownBy(() -> german.parseMass("1.000,5 g")).isInstanceOf(NumberTextException.class);
         AmountFormat hindi = AmountFormat.forLocale(Locale.forLanguageTag("hi-IN-u-nu-deva"));
         assertThat(hindi.parseMass("12.5 g")).isEqualTo(Amount.mass("12.5 g"));

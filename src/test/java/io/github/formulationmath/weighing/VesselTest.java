@@ -43,4 +43,12 @@ class VesselTest {
                 .hasMessageContaining("workingVolume is 101 mL")
                 .hasMessageContaining("exchanged");
     }
+
+    @Test
+    void one_volume_stands_for_both() {
+        Vessel jar = Vessel.of("jar", "85 g");
+        assertThat(jar.holding("120 mL")).isEqualTo(jar.holding("120 mL", "120 mL"));
+        assertThatThrownBy(() -> jar.holding("0 mL")).hasMessageContaining("Volume is 0 mL");
+        assertThatThrownBy(() -> jar.holding("120 g")).hasMessageContaining("not a unit of volume");
+    }
 }
