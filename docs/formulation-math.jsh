@@ -22,19 +22,22 @@ Formula lotion = Formula.inPercent("Oat lotion").
 Balance balance = Balance.of("0.1 g", "2 kg");
 WeighingPlan plan = WeighingPlan.of(Batch.of(lotion, BatchSize.ofMass("180 g")), balance);
 
+/** Prints a working. */
+void show(Working working) { System.out.print(WorkingFormat.text().format(working)); }
+
 /** Prints the working of a result. */
-void why(Explained result) { System.out.print(WorkingFormat.text().format(result.working())); }
+void why(Explained result) { show(result.working()); }
 
 /** Prints the working of a smallest batch, or why there is none. */
 void why(MinimumBatch batch) {
-    if (batch instanceof FoundBatch found) { why((Explained) found); } else { System.out.println(batch); }
+    if (batch instanceof FoundBatch found) { show(found.working()); } else { System.out.println(batch); }
 }
-void why(FoundBatch found) { why((Explained) found); }
+void why(FoundBatch found) { show(found.working()); }
 
 /** Prints the workings of both ends of a window, or what would open it. */
 void why(BatchWindow window) {
-    window.smallest().ifPresent(end -> why(end));
-    window.largest().ifPresent(end -> why(end));
+    window.smallest().ifPresent(end -> show(end.working()));
+    window.largest().ifPresent(end -> show(end.working()));
     if (window.smallest().isEmpty()) { System.out.println(window); }
 }
 
