@@ -42,25 +42,40 @@ public final class Diagnosis {
                     .forEach(cause -> best.merge(cause.slip(), cause, (a, b) -> BEST.compare(a, b) <= 0 ? a : b));
         }
         List<Cause> ranked = best.values().stream().sorted(BEST).toList();
+        int unexplained = missed(claim, right, Hypothesis.Display.NEAREST).size();
         return new Diagnosis(
                 ranked.stream().filter(Cause::explainsAll).toList(),
-                ranked.stream().filter(cause -> !cause.explainsAll()).toList());
+                ranked.stream()
+                        .filter(cause -> !cause.explainsAll() && cause.missed().size() < unexplained)
+                        .toList());
+    }
+
+    /** The lines whose figures cannot be these masses on such a display. */
+    private static List<FormulaLine> missed(Claim claim, List<Ratio> grams, Hypothesis.Display display) {
+        List<FormulaLine> missed = new ArrayList<>();
+        for (FormulaLine line : claim.formula().lines()) {
+            Figure figure = claim.figures().get(line.position());
+            if (figure != null) {
+                Ratio exact = claim.shown(line, figure, grams.get(line.position() - 1));
+                if (!display.mayShow(exact, claim.step(figure), figure.number())) {
+                    missed.add(line);
+                }
+            }
+        }
+        return missed;
     }
 
     private static Cause cause(Claim claim, Hypothesis hypothesis) {
-        List<FormulaLine> missed = new ArrayList<>();
         Ratio worst = Ratio.ZERO;
         for (FormulaLine line : claim.formula().lines()) {
             Figure figure = claim.figures().get(line.position());
             if (figure != null) {
                 Ratio exact = claim.shown(line, figure, hypothesis.grams().get(line.position() - 1));
                 Ratio step = claim.step(figure);
-                if (!hypothesis.display().mayShow(exact, step, figure.number())) {
-                    missed.add(line);
-                }
                 worst = worst.max(figure.number().minus(exact).abs().dividedBy(step));
             }
         }
+        List<FormulaLine> missed = missed(claim, hypothesis.grams(), hypothesis.display());
         return new Cause(hypothesis.slip(), hypothesis.detail(), missed, worst);
     }
 
@@ -83,9 +98,10 @@ public final class Diagnosis {
     }
 
     /**
-     * The next best: the slip that comes closest among those that do not reproduce every figure.
+     * The next best: the slip that comes closest among those that do not reproduce every figure. One that reproduces no more
+     * figures than the right calculation does explains nothing, and is not told.
      *
-     * @return the slip, if there is one that could have been made with this claim
+     * @return the slip, if one misses fewer figures than there are to explain
      */
     public Optional<Cause> runnerUp() {
         return others.stream().findFirst();

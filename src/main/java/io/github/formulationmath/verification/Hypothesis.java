@@ -1,6 +1,8 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -35,6 +37,13 @@ record Hypothesis(Slip slip, String detail, List<Ratio> grams, Display display) 
 
     static Hypothesis scaled(Slip slip, String detail, List<Ratio> right, Ratio factor) {
         return of(slip, detail, mapped(right, grams -> grams.times(factor)));
+    }
+
+    /** One line wrong, and all others right. */
+    static Hypothesis single(Slip slip, String detail, List<Ratio> right, FormulaLine line, Ratio grams) {
+        List<Ratio> changed = new ArrayList<>(right);
+        changed.set(line.position() - 1, grams);
+        return of(slip, detail, changed);
     }
 
     static List<Ratio> mapped(List<Ratio> right, UnaryOperator<Ratio> change) {

@@ -22,14 +22,20 @@ public enum Slip {
     OVERAGE_LEFT_OUT,
     /** The overage added twice. */
     OVERAGE_TWICE,
-    /** The q.s. line not adjusted to the other lines. */
+    /** The q.s. line not adjusted to the other lines: it has what belongs to one of them, to a phase, or to all. */
     REST_NOT_ADJUSTED,
     /** The strength of a supplied solution ignored. */
     STRENGTH_IGNORED,
     /** Sodium hydroxide and potassium hydroxide exchanged. */
     ALKALI_EXCHANGED,
     /** A density used upside down. */
-    DENSITY_INVERTED;
+    DENSITY_INVERTED,
+    /** The share of one line taken of the mass of a phase it is not in. */
+    OTHER_PHASE,
+    /** The decimal point of one figure moved by one place. */
+    DECIMAL_POINT_MOVED,
+    /** Two neighbouring digits of one figure exchanged. */
+    DIGITS_EXCHANGED;
 
     /** The key of its name in the wording. */
     String key() {

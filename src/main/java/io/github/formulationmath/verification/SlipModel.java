@@ -20,7 +20,10 @@ interface SlipModel {
             new RestNotAdjusted(),
             new StrengthIgnored(),
             new AlkaliExchanged(),
-            new DensityInverted());
+            new DensityInverted(),
+            new OtherPhase(),
+            new DecimalPointMoved(),
+            new DigitsExchanged());
 
     /**
      * The slip in each way it can be made with this claim; none if the claim offers no place for it.

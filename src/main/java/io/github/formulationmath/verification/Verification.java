@@ -44,7 +44,7 @@ public final class Verification implements Explained {
         this.batch = claim.batch();
         this.figures = List.copyOf(FigureChecks.of(claim, batch));
         List<Ratio> right = batch.lines().stream().map(BatchLine::result).toList();
-        this.diagnosis = agrees() ? Diagnosis.none() : Diagnosis.of(claim, right);
+        this.diagnosis = figuresAgree() ? Diagnosis.none() : Diagnosis.of(claim, right);
     }
 
     /**
@@ -90,11 +90,20 @@ public final class Verification implements Explained {
     }
 
     /**
-     * Whether all figures agree, be it as rounded.
+     * Whether everything that was shown agrees: all figures, be it as rounded, and the total.
+     *
+     * @return false if at least one figure disagrees, or the total
+     */
+    public boolean agrees() {
+        return figuresAgree() && totalAgrees();
+    }
+
+    /**
+     * Whether all figures agree, be it as rounded, whatever total was shown.
      *
      * @return false if at least one disagrees
      */
-    public boolean agrees() {
+    public boolean figuresAgree() {
         return figures.stream().noneMatch(check -> check.agreement() == Agreement.DISAGREES);
     }
 
@@ -196,25 +205,29 @@ public final class Verification implements Explained {
     }
 
     /**
-     * The outcome in words.
+     * The outcome in words: a summary that can be sent as it is, every figure, what would explain them, and the caution
+     * that a figure which agrees is not thereby safe.
      *
      * @param wording the words
      * @return a report to print as text, Markdown or HTML
      */
     public Report report(Wording wording) {
-        return new VerificationReport(this, wording).report();
+        return new VerificationReport(this, wording)
+                .report()
+                .paragraph(wording.text(Phrase.of("caution.verification")));
     }
 
     /**
-     * The outcome in words, with limits under their figures.
+     * The outcome in words, with limits under their figures; the caution is that of the limits.
      *
      * @param wording the words
      * @param limits what {@link #limits(LimitChecker)} found
      * @return a report to print as text, Markdown or HTML
      */
     public Report report(Wording wording, LimitReport limits) {
-        Report report = report(wording).heading(wording.text(Phrase.of("verification.limits")));
-        for (String line : limits.describe(wording)) {
+        Report report =
+                new VerificationReport(this, wording).report().heading(wording.text(Phrase.of("verification.limits")));
+        for (String line : VerificationReport.limits(limits, wording)) {
             report = report.paragraph(line);
         }
         return report;
@@ -240,6 +253,7 @@ public final class Verification implements Explained {
     /** The claim, whether it agrees, and the diagnosis. */
     @Override
     public String toString() {
-        return claim + ": " + (agrees() ? "agrees" : diagnosis.toString());
+        String figuresStand = figuresAgree() ? "the figures agree, the total does not" : diagnosis.toString();
+        return claim + ": " + (agrees() ? "agrees" : figuresStand);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -7,6 +8,7 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Report;
 import io.github.formulationmath.working.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
@@ -27,19 +29,52 @@ final class VerificationReport {
     Report report() {
         Report report = Report.titled(
                         say("verification.title", verification.claim().formula().name()))
-                .table(columns(), verification.figures().stream().map(this::row).toList())
-                .paragraph(sum())
-                .paragraph(largest());
+                .paragraph(headline() + " " + sum());
         if (verification.claim().total().isPresent()) {
-            String key = verification.totalAgrees() ? "verification.total-agrees" : "verification.total-disagrees";
-            report = report.paragraph(
-                    say(key, verification.claim().total().orElseThrow().written()));
+            report = report.paragraph(total(verification.claim().total().orElseThrow()));
         }
-        report = report.heading(say("verification.diagnosis"));
+        report = report.table(
+                        columns(),
+                        verification.figures().stream().map(this::row).toList())
+                .paragraph(largest())
+                .heading(say("verification.diagnosis"));
         for (String line : diagnosis()) {
             report = report.paragraph(line);
         }
         return report;
+    }
+
+    /** How many figures hold, and which do not: what a reviewer sends first. */
+    private String headline() {
+        List<FigureCheck> wrong = verification.figures().stream()
+                .filter(check -> check.agreement() == Agreement.DISAGREES)
+                .toList();
+        String all = String.valueOf(verification.figures().size());
+        return wrong.isEmpty()
+                ? say("verification.all-hold", all)
+                : say(
+                        "verification.some-hold",
+                        String.valueOf(verification.figures().size() - wrong.size()),
+                        all,
+                        wrong.stream().map(this::wrong).collect(Collectors.joining(", ")));
+    }
+
+    private String wrong(FigureCheck check) {
+        String unit = FormulationUnits.symbolOf(check.figure().unit());
+        Ratio ours = check.expected();
+        String shown = isBrief(ours) ? ours.toString() : "≈ " + FEW.format(ours);
+        return say(
+                "verification.wrong-figure", check.line().name(), check.figure().written(), shown + " " + unit);
+    }
+
+    private String total(Figure total) {
+        if (verification.totalAgrees()) {
+            return say("verification.total-agrees", total.written());
+        }
+        Ratio shown = verification.sum().in(FormulationUnits.GRAM).dividedBy(total.unitSize());
+        boolean isSum = verification.isComplete()
+                && Hypothesis.Display.NEAREST.mayShow(shown, total.lastDigit(), total.number());
+        return say(isSum ? "verification.total-is-sum" : "verification.total-disagrees", total.written());
     }
 
     private List<String> columns() {
@@ -66,16 +101,25 @@ final class VerificationReport {
         };
     }
 
-    private static String signed(Ratio value, String unit) {
-        return (value.signum() > 0 ? "+" : "−") + number(value.abs(), unit);
+    private String signed(Ratio value, String unit) {
+        return number(value.signum() > 0 ? "+" : "−", value.abs(), unit);
     }
 
-    private static String number(Ratio value, String unit) {
-        boolean brief = value.isDecimal() && value.toString().length() <= 10;
-        return value + " " + unit + (brief ? "" : " ≈ " + FEW.format(value) + " " + unit);
+    private String number(Ratio value, String unit) {
+        return number("", value, unit);
     }
 
-    private static String grams(Amount<Mass> mass) {
+    /** The exact number if it is short, else one that can be read with the exact one behind it; each with its sign. */
+    private String number(String sign, Ratio value, String unit) {
+        String exact = sign + value + " " + unit;
+        return isBrief(value) ? exact : say("verification.about", sign + FEW.format(value) + " " + unit, exact);
+    }
+
+    private static boolean isBrief(Ratio value) {
+        return value.isDecimal() && value.toString().length() <= 10;
+    }
+
+    private String grams(Amount<Mass> mass) {
         return number(mass.in(FormulationUnits.GRAM), "g");
     }
 
@@ -98,26 +142,41 @@ final class VerificationReport {
     }
 
     private List<String> diagnosis() {
-        if (verification.agrees()) {
+        if (verification.figuresAgree()) {
             return List.of(say("diagnosis.agrees"));
         }
         List<Cause> causes = verification.diagnosis().causes();
-        String first = causes.isEmpty()
-                ? say("diagnosis.none")
-                : say(
-                        causes.size() == 1 ? "diagnosis.one" : "diagnosis.several",
-                        causes.stream().map(this::name).collect(Collectors.joining("; ")));
-        String next = verification
-                .diagnosis()
-                .runnerUp()
-                .map(cause -> say(
-                        "diagnosis.next",
-                        name(cause),
-                        String.valueOf(cause.missed().size()),
-                        String.valueOf(verification.figures().size())))
-                .orElseGet(() -> say("diagnosis.no-next"));
-        boolean alkali = causes.stream().anyMatch(cause -> cause.slip() == Slip.ALKALI_EXCHANGED);
-        return alkali ? List.of(first, next, say("caution.alkali-exchanged")) : List.of(first, next);
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                causes.isEmpty()
+                        ? say("diagnosis.none")
+                        : say(
+                                causes.size() == 1 ? "diagnosis.one" : "diagnosis.several",
+                                causes.stream().map(this::name).collect(Collectors.joining("; "))));
+        verification.diagnosis().runnerUp().ifPresent(cause -> lines.add(next(cause)));
+        if (causes.stream().anyMatch(cause -> cause.slip() == Slip.ALKALI_EXCHANGED)) {
+            lines.add(say("caution.alkali-exchanged"));
+        }
+        return List.copyOf(lines);
+    }
+
+    private String next(Cause cause) {
+        return say(
+                "diagnosis.next",
+                name(cause),
+                String.valueOf(cause.missed().size()),
+                String.valueOf(verification.figures().size()));
+    }
+
+    /** What limits say, with the cautions that stand behind each verdict told once, at the end. */
+    static List<String> limits(LimitReport limits, Wording wording) {
+        List<String> cautions = List.of(
+                wording.text(Phrase.of("caution.limit")),
+                wording.text(limits.table().caution()));
+        List<String> lines = new ArrayList<>(limits.describe(wording));
+        lines.removeIf(cautions::contains);
+        lines.addAll(cautions);
+        return List.copyOf(lines);
     }
 
     private String name(Cause cause) {

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 /**
  * How well slips are found, over claims made at random from fixed seeds with the figures of an arithmetic of their own. The
  * bars are those the project set itself: the slip among the causes for at least 95 of 100 claims, among the causes or the
- * next best for 99, and no diagnosis for 99.5 of 100 correct claims.
+ * next best for 99, no diagnosis for any correct claim, and none for 99 of 100 claims
+ * with a mere typing error.
  */
 class DiagnosisCorpusTest {
 
@@ -79,13 +80,17 @@ class DiagnosisCorpusTest {
             silent += verification.agrees() && verification.diagnosis().causes().isEmpty() ? 1 : 0;
         }
         int unexplained = 0;
+        Map<Slip, Integer> mistaken = new EnumMap<>(Slip.class);
         for (int i = 0; i < CORRECT; i++) {
             Verification verification = Verification.of(RandomClaims.mistyped(700_000L + i));
             unexplained += verification.diagnosis().causes().isEmpty() ? 1 : 0;
+            verification.diagnosis().causes().forEach(cause -> mistaken.merge(cause.slip(), 1, Integer::sum));
         }
         String text = table(outcomes, all, silent)
                 + "Of " + CORRECT + " claims with one digit mistyped in one figure, which is none of these slips, "
-                + unexplained + " were told to have no known explanation.\n";
+                + unexplained + " were told to have no known explanation. To the others were ascribed: "
+                + counted(mistaken)
+                + ".\n";
         assertSameAsFile(Path.of("docs", "diagnosis.md"), text);
         int named = outcomes.values().stream().mapToInt(Outcome::named).sum();
         int strict = outcomes.values().stream().mapToInt(o -> o.alone + o.first).sum();
@@ -94,7 +99,8 @@ class DiagnosisCorpusTest {
         assertThat(named).isGreaterThanOrEqualTo(atLeast("0.95", all));
         assertThat(strict).isGreaterThanOrEqualTo(atLeast("0.95", all));
         assertThat(named + second).isGreaterThanOrEqualTo(atLeast("0.99", all));
-        assertThat(silent).isGreaterThanOrEqualTo(atLeast("0.995", CORRECT));
+        assertThat(silent).isEqualTo(CORRECT);
+        assertThat(unexplained).isGreaterThanOrEqualTo(atLeast("0.99", CORRECT));
     }
 
     private static int atLeast(String share, int of) {
@@ -120,7 +126,12 @@ class DiagnosisCorpusTest {
                 "closer. *Next best*: it is not named but told as next best. *Taken along* lists the slips that these");
         lines.add(
                 "figures could not tell apart from the right one, or that were named instead of it, with their number.");
-        lines.add("The claims are ours: they show that the slips are told apart, not how often people make them. See");
+        lines.add("");
+        lines.add(
+                "What the numbers say: the slips are as this library defines them, and the claims are made for it, one slip");
+        lines.add(
+                "to a claim. They show that these slips are told apart, and that right figures are left alone. They do not");
+        lines.add("show how often people make them, nor how well a slip is found that was made otherwise. See");
         lines.add("[how to check the figures of another calculator](verifying.md).");
         lines.add("");
         lines.add("| slip made | claims | alone | first | among | next best | not found | taken along |");
@@ -135,11 +146,7 @@ class DiagnosisCorpusTest {
                 o.together,
                 o.runnerUp,
                 o.missed,
-                String.join(
-                        ", ",
-                        o.confused.entrySet().stream()
-                                .map(e -> name(e.getKey()) + " " + e.getValue())
-                                .toList()))));
+                counted(o.confused))));
         lines.add("");
         int alone = outcomes.values().stream().mapToInt(o -> o.alone).sum();
         int first = outcomes.values().stream().mapToInt(o -> o.first).sum();
@@ -149,6 +156,14 @@ class DiagnosisCorpusTest {
                 + ", among several in " + among + ", and told as next best in " + second + ".");
         lines.add("Of " + CORRECT + " correct claims " + silent + " were left without a diagnosis.");
         return String.join("\n", lines) + "\n";
+    }
+
+    private static String counted(Map<Slip, Integer> slips) {
+        return String.join(
+                ", ",
+                slips.entrySet().stream()
+                        .map(e -> name(e.getKey()) + " " + e.getValue())
+                        .toList());
     }
 
     private static String name(Slip slip) {

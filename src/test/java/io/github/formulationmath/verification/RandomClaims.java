@@ -262,12 +262,12 @@ final class RandomClaims {
                                 : US_FLUID.divide(IMPERIAL_FLUID, WIDE));
             case OVERAGE_LEFT_OUT -> scale(grams, filled.divide(batch, WIDE));
             case OVERAGE_TWICE -> scale(grams, BigDecimal.ONE.add(overage));
-            case REST_NOT_ADJUSTED ->
-                grams.set(
-                        rest,
-                        filled != null && random.nextBoolean()
-                                ? shares.get(rest).multiply(filled, WIDE)
-                                : batch);
+            case REST_NOT_ADJUSTED -> grams.set(rest, restNotAdjusted(grams));
+            case OTHER_PHASE -> otherPhase(grams);
+            case DECIMAL_POINT_MOVED -> {
+                int line = random.nextInt(grams.size());
+                grams.set(line, grams.get(line).movePointRight(random.nextBoolean() ? 1 : -1));
+            }
             case STRENGTH_IGNORED -> strengthIgnored(grams);
             case ALKALI_EXCHANGED -> {
                 BigDecimal factor = random.nextBoolean()
@@ -285,6 +285,32 @@ final class RandomClaims {
                 // The rounding slips come with the display.
             }
         }
+    }
+
+    /** The whole batch, the mass before the overage, or as if a line or a phase had come later. */
+    private BigDecimal restNotAdjusted(List<BigDecimal> grams) {
+        int way = random.nextInt(4);
+        if (way == 0) {
+            return filled != null && random.nextBoolean() ? shares.get(rest).multiply(filled, WIDE) : batch;
+        }
+        int other = (rest + 1 + random.nextInt(grams.size() - 1)) % grams.size();
+        BigDecimal sum = grams.get(rest);
+        for (int i = 0; i < grams.size(); i++) {
+            boolean later = way == 1 ? phaseOf.get(i).equals(phaseOf.get(other)) && i != rest : i == other;
+            sum = later ? sum.add(grams.get(i)) : sum;
+        }
+        return sum;
+    }
+
+    private void otherPhase(List<BigDecimal> grams) {
+        int phases = phaseOf.get(phaseOf.size() - 1) + 1;
+        int line = random.nextInt(grams.size());
+        int other = (phaseOf.get(line) + 1 + random.nextInt(phases - 1)) % phases;
+        BigDecimal whole = BigDecimal.ZERO;
+        for (int i = 0; i < grams.size(); i++) {
+            whole = phaseOf.get(i) == other ? whole.add(grams.get(i)) : whole;
+        }
+        grams.set(line, shares.get(line).multiply(whole, WIDE));
     }
 
     private BigDecimal partsOf(int i) {
@@ -352,6 +378,7 @@ final class RandomClaims {
         boolean shows = false;
         List<BigDecimal> exactSteps = new ArrayList<>();
         List<BigDecimal> shownSteps = new ArrayList<>();
+        int slipped = is(Slip.DIGITS_EXCHANGED) ? random.nextInt(right.size()) : -1;
         for (int i = 0; i < right.size(); i++) {
             boolean inMillilitres = inVolumes && densities.get(i) != null;
             BigDecimal unit = ounces ? OUNCE : inMillilitres ? densities.get(i) : BigDecimal.ONE;
@@ -361,12 +388,15 @@ final class RandomClaims {
                 number = wrong.get(i).multiply(unit, WIDE);
             }
             BigDecimal shown = display(number, step, ties);
+            if (i == slipped) {
+                shown = exchanged(shown.setScale(places, RoundingMode.UNNECESSARY));
+            }
             shows |= shown.subtract(exact)
                             .abs()
                             .compareTo(step.divide(BigDecimal.valueOf(2), WIDE).add(CRUMB))
                     > 0;
             exactSteps.add(exact.divide(step, 40, RoundingMode.HALF_EVEN));
-            shownSteps.add(shown.divide(step, 0, RoundingMode.UNNECESSARY));
+            shownSteps.add(shown.divide(step, WIDE));
             String text = shown.setScale(places, RoundingMode.UNNECESSARY).toPlainString()
                     + (ounces ? " oz" : inMillilitres ? " mL" : " g");
             claim = claim.withFigure(formula.lines().get(i), Figure.parse(text));
@@ -433,6 +463,18 @@ final class RandomClaims {
         char old = text.charAt(at);
         char digit = old == '.' ? '.' : (char) ('0' + (old - '0' + 1 + random.nextInt(9)) % 10);
         return text.substring(0, at) + digit + text.substring(at + 1);
+    }
+
+    /** Two neighbouring digits in the wrong order, the point where it was; the same number if it has only one digit. */
+    private BigDecimal exchanged(BigDecimal number) {
+        char[] digits = number.unscaledValue().toString().toCharArray();
+        if (digits.length > 1) {
+            int at = random.nextInt(digits.length - 1);
+            char first = digits[at];
+            digits[at] = digits[at + 1];
+            digits[at + 1] = first;
+        }
+        return new BigDecimal(new java.math.BigInteger(new String(digits)), number.scale());
     }
 
     private BigDecimal display(BigDecimal number, BigDecimal step, boolean ties) {

@@ -1,0 +1,102 @@
+package io.github.formulationmath.verification;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.quantity.Amount;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Slips that touch one figure. All figures by hand, of 400 g: 320, 12, 48 and 20 g; the oil phase is 68 g. */
+class SingleFigureSlipsTest {
+
+    private static final Formula LOTION = Formula.inPercent("Oat lotion")
+            .phase("water")
+            .quantitySufficient("Aqua")
+            .line("Glycerin", "3 %")
+            .phase("oil")
+            .line("Avena Sativa Kernel Oil", "12 %")
+            .line("Glyceryl Stearate SE", "5 %")
+            .build();
+
+    private static List<Cause> causes(String... figures) {
+        Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass("400 g")));
+        for (int i = 0; i < figures.length; i++) {
+            claim = claim.withFigure(LOTION.lines().get(i), Figure.parse(figures[i] + " g"));
+        }
+        return Verification.of(claim).diagnosis().causes();
+    }
+
+    private static void assertOnly(List<Cause> causes, Slip slip, String detail) {
+        assertThat(causes).singleElement().satisfies(cause -> {
+            assertThat(cause.slip()).isEqualTo(slip);
+            assertThat(cause.detail()).isEqualTo(detail);
+        });
+    }
+
+    /** 320 + 12 without the glycerin, + 48 without the oil, + 68 without the oil phase; the whole is 400. */
+    @ParameterizedTest
+    @CsvSource({
+        "332.0, Aqua + Glycerin",
+        "368.0, Aqua + Avena Sativa Kernel Oil",
+        "340.0, Aqua + Glyceryl Stearate SE",
+        "388.0, Aqua + oil",
+        "400.0, Aqua"
+    })
+    void waterLeftAsItWas(String water, String detail) {
+        assertOnly(causes(water, "12.0", "48.0", "20.0"), Slip.REST_NOT_ADJUSTED, detail);
+    }
+
+    @Test
+    void onlyExactlyTheMassOfALineExplainsTheWater() {
+        assertThat(causes("332.1", "12.0", "48.0", "20.0")).isEmpty();
+        assertThat(causes("331.9", "12.0", "48.0", "20.0")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4.80, Avena Sativa Kernel Oil", "480.0, Avena Sativa Kernel Oil"})
+    void decimalPointMoved(String oil, String detail) {
+        assertOnly(causes("320.0", "12.0", oil, "20.0"), Slip.DECIMAL_POINT_MOVED, detail);
+    }
+
+    /** A tenth of 12 g is 1.2 g; a display in grams shows 1, and so it does for a quarter of all slips. */
+    @Test
+    void oneDigitIsNoEvidence() {
+        assertThat(causes("320", "1", "48", "20")).isEmpty();
+        assertOnly(causes("320.0", "1.2", "48.0", "20.0"), Slip.DECIMAL_POINT_MOVED, "Glycerin");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"21.0, 48.0, Glycerin", "10.2, 48.0, Glycerin", "12.0, 84.0, Avena Sativa Kernel Oil"})
+    void digitsExchanged(String glycerin, String oil, String detail) {
+        assertOnly(causes("320.0", glycerin, oil, "20.0"), Slip.DIGITS_EXCHANGED, detail);
+    }
+
+    @Test
+    void digitsThatAreNotNeighboursAreNotExchanged() {
+        assertThat(causes("023.0", "12.0", "48.0", "20.0")).isEmpty();
+        assertThat(causes("320.0", "02.1", "48.0", "20.0")).isEmpty();
+    }
+
+    /** 3 % of the 68 g of the oil phase are 2.04 g; 12 % of the 332 g of the water phase are 39.84 g. */
+    @ParameterizedTest
+    @CsvSource({"2.04, 48.00, Glycerin · oil", "12.00, 39.84, Avena Sativa Kernel Oil · water"})
+    void shareOfAnotherPhase(String glycerin, String oil, String detail) {
+        assertOnly(causes("320.00", glycerin, oil, "20.00"), Slip.OTHER_PHASE, detail);
+    }
+
+    @Test
+    void aLineWithoutAFigureIsNotBlamed() {
+        Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass("400 g")))
+                .withFigure("Avena Sativa Kernel Oil", "84.0 g");
+        assertOnly(Verification.of(claim).diagnosis().causes(), Slip.DIGITS_EXCHANGED, "Avena Sativa Kernel Oil");
+    }
+
+    /** What was there to explain, when two figures are wrong in two ways, is explained by no single slip. */
+    @Test
+    void twoSlipsAreNotOne() {
+        assertThat(causes("332.0", "21.0", "48.0", "20.0")).isEmpty();
+    }
+}
