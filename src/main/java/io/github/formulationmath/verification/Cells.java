@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Comma-separated values as RFC 4180 writes them: a field with a comma, a quote or a line end stands in quotes, a quote in
@@ -12,6 +13,8 @@ import java.util.List;
 final class Cells {
 
     private static final int MOST_CHARACTERS = 1_000_000;
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private final String text;
     private int at;
@@ -22,7 +25,13 @@ final class Cells {
         this.text = text;
     }
 
-    static List<List<Cell>> read(Reader reader) throws IOException {
+    /**
+     * Reads all rows.
+     *
+     * @param reader the text
+     * @param first refuses a wrong first row, before what follows it is read as if it were right; there may be none
+     */
+    static List<List<Cell>> read(Reader reader, Consumer<List<Cell>> first) throws IOException {
         StringBuilder text = new StringBuilder();
         char[] buffer = new char[8192];
         for (int n = reader.read(buffer); n >= 0; n = reader.read(buffer)) {
@@ -31,10 +40,12 @@ final class Cells {
                 throw new ClaimFormatException(1, 1, "longer than " + MOST_CHARACTERS + " characters: no claim is");
             }
         }
-        return new Cells(text.toString()).rows();
+        // What a spreadsheet puts before UTF-8 says how the file is written, and is no part of it.
+        boolean marked = text.length() > 0 && text.charAt(0) == BYTE_ORDER_MARK;
+        return new Cells(text.substring(marked ? 1 : 0)).rows(first);
     }
 
-    private List<List<Cell>> rows() {
+    private List<List<Cell>> rows(Consumer<List<Cell>> first) {
         List<List<Cell>> rows = new ArrayList<>();
         while (at < text.length()) {
             List<Cell> row = new ArrayList<>();
@@ -45,6 +56,12 @@ final class Cells {
             }
             endOfLine();
             rows.add(row);
+            if (rows.size() == 1) {
+                first.accept(row);
+            }
+        }
+        if (rows.isEmpty()) {
+            first.accept(List.of());
         }
         return rows;
     }

@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.Serial;
 import java.io.Serializable;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -21,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * What a calculator was asked and the figures it showed.
  *
  * <pre>{@code
- * Claim claim = Claim.about(lotion, new ClaimedSize.OfMass(Amount.mass("400 g")))
+ * Claim claim = Claim.about(lotion, ClaimedSize.ofMass("400 g"))
  *         .withFigure("Aqua", "320 g").withFigure("Glycerin", "12 g").withFigure("Avena Sativa Kernel Oil", "9.6 g")
  *         .withFigure("Glyceryl Stearate SE", "4 g");
  * }</pre>
@@ -78,6 +80,20 @@ public final class Claim implements Serializable {
      */
     public static Claim read(Reader reader) throws IOException {
         return ClaimReader.read(Objects.requireNonNull(reader, "reader"));
+    }
+
+    /**
+     * Reads a claim from a file in UTF-8, as {@code docs/verifying.md} describes it.
+     *
+     * @param file the file
+     * @return the claim
+     * @throws IOException if the file cannot be read, or is not in UTF-8
+     * @throws ClaimFormatException if the text is no claim; it names line and column
+     */
+    public static Claim read(Path file) throws IOException {
+        try (Reader reader = Files.newBufferedReader(Objects.requireNonNull(file, "file"))) {
+            return ClaimReader.read(reader);
+        }
     }
 
     /**

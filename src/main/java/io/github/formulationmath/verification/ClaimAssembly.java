@@ -2,6 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.FormulaTotalException;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.PartsFormulaBuilder;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes a claim of the rows that were read. */
 final class ClaimAssembly {
+
+    private static final String REST = "q.s.";
 
     private static final Set<String> KNOWN = Set.of(
             "formula",
@@ -99,11 +102,27 @@ final class ClaimAssembly {
             }
             row.value().as(amount -> added(builder, ingredients.apply(row.name()), amount));
         }
-        return last.as(text -> builder.build());
+        return last.as(text -> built(builder));
+    }
+
+    /** Shares that make no whole are told with what can be done about it in a table. */
+    private Formula built(FormulaBuilder<?> builder) {
+        try {
+            return builder.build();
+        } catch (FormulaTotalException e) {
+            boolean hasRest = lines.stream().anyMatch(row -> row.value().text().equals(REST));
+            String shares = hasRest ? "the shares beside the q.s. line make " : "the shares make ";
+            String remedy = hasRest ? "" : "write q.s. for a line that takes what is left; ";
+            throw last.wrong(shares + e.total().times(100)
+                    + " %, from which no batch of 100 % follows; that is itself a "
+                    + "finding about the figures. Compare the shares with their source; " + remedy + "or, to hold the "
+                    + "figures against the proportions, write the value parts instead of percent, and the shares as "
+                    + "numbers without %");
+        }
     }
 
     private static FormulaBuilder<?> added(FormulaBuilder<?> builder, Ingredient ingredient, String amount) {
-        if (amount.equals("q.s.")) {
+        if (amount.equals(REST)) {
             return builder.quantitySufficient(ingredient);
         }
         if (builder instanceof PercentFormulaBuilder percent) {

@@ -31,10 +31,7 @@ final class ClaimReader {
     private ClaimReader() {}
 
     static Claim read(Reader reader) throws IOException {
-        List<List<Cell>> rows = Cells.read(reader);
-        if (rows.isEmpty() || !rows.get(0).stream().map(Cell::text).toList().equals(HEADER)) {
-            throw new ClaimFormatException(1, 1, "the first line must be " + String.join(",", HEADER));
-        }
+        List<List<Cell>> rows = Cells.read(reader, ClaimReader::requireHeader);
         ClaimReader claim = new ClaimReader();
         for (List<Cell> row : rows.subList(1, rows.size())) {
             if (row.size() != HEADER.size()) {
@@ -44,6 +41,22 @@ final class ClaimReader {
         }
         Cell last = rows.get(rows.size() - 1).get(0);
         return new ClaimAssembly(claim.settings, claim.lines, claim::ingredient, last).claim();
+    }
+
+    private static void requireHeader(List<Cell> first) {
+        List<String> found = first.stream().map(Cell::text).toList();
+        for (String separator : List.of(";", "\t")) {
+            if (found.equals(List.of(String.join(separator, HEADER)))) {
+                throw new ClaimFormatException(
+                        1,
+                        1,
+                        "the fields are separated by " + (separator.equals(";") ? "semicolons" : "tabs")
+                                + ": separate them by commas, and write decimals with a point");
+            }
+        }
+        if (!found.equals(HEADER)) {
+            throw new ClaimFormatException(1, 1, "the first line must be " + String.join(",", HEADER));
+        }
     }
 
     private void add(Row row) {

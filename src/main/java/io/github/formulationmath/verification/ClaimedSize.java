@@ -15,6 +15,59 @@ import javax.measure.quantity.Volume;
 public sealed interface ClaimedSize extends Serializable {
 
     /**
+     * A total mass.
+     *
+     * @param mass the mass of the batch, such as {@code "850 g"}
+     * @return the size
+     * @throws IllegalArgumentException if the text is no mass
+     */
+    static ClaimedSize ofMass(String mass) {
+        return new OfMass(Amount.mass(Objects.requireNonNull(mass, "mass")));
+    }
+
+    /**
+     * Packs to fill, with nothing over.
+     *
+     * @param packs how many
+     * @param fillMass what goes into one, such as {@code "50 g"}
+     * @return the size
+     * @throws IllegalArgumentException if a text is no mass
+     */
+    static ClaimedSize ofPacks(int packs, String fillMass) {
+        return new OfPacks(packs, Amount.mass(Objects.requireNonNull(fillMass, "fillMass")), MassFraction.ZERO);
+    }
+
+    /**
+     * Packs to fill, and something over.
+     *
+     * @param packs how many
+     * @param fillMass what goes into one, such as {@code "50 g"}
+     * @param overage what is made beyond the fills, as a share of them, such as {@code "5 %"}
+     * @return the size
+     * @throws IllegalArgumentException if a text is no mass or no share
+     */
+    static ClaimedSize ofPacks(int packs, String fillMass, String overage) {
+        return new OfPacks(
+                packs,
+                Amount.mass(Objects.requireNonNull(fillMass, "fillMass")),
+                MassFraction.parse(Objects.requireNonNull(overage, "overage")));
+    }
+
+    /**
+     * A volume of product.
+     *
+     * @param volume the volume, such as {@code "500 mL"}
+     * @param density the density of the product, such as {@code "0.95 g/mL"}
+     * @return the size
+     * @throws IllegalArgumentException if a text is no volume or no density
+     */
+    static ClaimedSize ofVolume(String volume, String density) {
+        return new OfVolume(
+                Amount.volume(Objects.requireNonNull(volume, "volume")),
+                Density.parse(Objects.requireNonNull(density, "density")));
+    }
+
+    /**
      * The size for our own calculation.
      *
      * @return the size

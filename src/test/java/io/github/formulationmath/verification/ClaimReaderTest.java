@@ -2,6 +2,7 @@ package io.github.formulationmath.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import io.github.formulationmath.quantity.Amount;
 import java.io.IOException;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -105,7 +107,10 @@ class ClaimReaderTest {
                 "\"Panthenol \"\"5\"\" D\"~\"P\"x~13~14~comma or the end",
                 "2 %~200 %~13~31~200",
                 "630 g~630 mL~14~10~must be a mass",
-                "q.s.~70 %~14~1~92 %"
+                "q.s.~70 %~14~1~92 %, from which no batch of 100 % follows",
+                "q.s.~70 %~14~1~write q.s. for a line that takes what is left",
+                "q.s.~70 %~14~1~write the value parts instead of percent",
+                "20 %,120.0~98 %,120.0~14~1~the shares beside the q.s. line make 100 %"
             })
     void errorsSayWhere(String right, String wrong, int line, int column, String message) {
         String text = TEXT.replace(right, wrong);
@@ -118,6 +123,46 @@ class ClaimReaderTest {
                     assertThat(e.line()).isEqualTo(line);
                     assertThat(e.column()).isEqualTo(column);
                 });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"';',semicolons", "'\t',tabs"})
+    void anotherSeparatorIsNamed(String separator, String name) {
+        String text = TEXT.replace("\"Wash, mild\"", "Wash").replace(",", separator);
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(text))
+                .withMessage("line 1, column 1: the fields are separated by " + name
+                        + ": separate them by commas, and write decimals with a point");
+    }
+
+    /** The remedy in the message works: 70 : 20 : 2 parts of 630 g are 479.3…, 136.9… and 13.7 g. */
+    @Test
+    void sharesThatMakeNoWholeCanBeReadAsParts() {
+        String parts = TEXT.replace("mild\",percent", "mild\",parts")
+                .replace("q.s.", "70")
+                .replace("20 %,120.0", "20,120.0")
+                .replace("2 %,12.0", "2,12.0");
+        assertThat(read(parts).batch().line("Aqua").result())
+                .isEqualTo(io.github.formulationmath.number.Ratio.of(630 * 70, 92));
+    }
+
+    @Test
+    void aFileIsRead(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("claim.csv"), TEXT.replace("Wash, mild", "Wäsche, mild"));
+        assertThat(Claim.read(file).formula().name()).isEqualTo("Wäsche, mild");
+        Path marked = Files.writeString(folder.resolve("marked.csv"), "\uFEFF" + TEXT);
+        assertThat(Claim.read(marked)).isEqualTo(read(TEXT));
+        Path latin = Files.writeString(
+                folder.resolve("latin.csv"),
+                TEXT.replace("Wash, mild", "Wäsche, mild"),
+                java.nio.charset.StandardCharsets.ISO_8859_1);
+        assertThatExceptionOfType(java.nio.charset.CharacterCodingException.class)
+                .isThrownBy(() -> Claim.read(latin));
+        assertThatExceptionOfType(java.nio.file.NoSuchFileException.class)
+                .isThrownBy(() -> Claim.read(folder.resolve("none.csv")));
+        assertThatNullPointerException()
+                .isThrownBy(() -> Claim.read((Path) null))
+                .withMessage("file");
     }
 
     @ParameterizedTest
