@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Two neighbouring digits of one figure written in the wrong order, also across the decimal point. */
+/**
+ * Two neighbouring digits of one figure written in the wrong order, also across the decimal point. A zero in front counts
+ * as no digit: 9.0 for 0.9 is a decimal point moved.
+ */
 final class DigitsExchanged implements SlipModel {
 
     @Override
@@ -33,6 +36,7 @@ final class DigitsExchanged implements SlipModel {
         int point = written.length() > digits.length() ? written.indexOf('.') : digits.length();
         return IntStream.range(1, digits.length())
                 .filter(at -> digits.charAt(at - 1) != digits.charAt(at))
+                .filter(at -> at > 1 || digits.charAt(0) != '0' && digits.charAt(1) != '0')
                 .mapToObj(at -> digits.substring(0, at - 1)
                         + digits.charAt(at)
                         + digits.charAt(at - 1)

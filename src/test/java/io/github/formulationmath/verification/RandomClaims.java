@@ -465,14 +465,16 @@ final class RandomClaims {
         return text.substring(0, at) + digit + text.substring(at + 1);
     }
 
-    /** Two neighbouring digits in the wrong order, the point where it was; the same number if it has only one digit. */
+    /** Two neighbouring digits in the wrong order, the point where it was, no zero in front; or the same number. */
     private BigDecimal exchanged(BigDecimal number) {
         char[] digits = number.unscaledValue().toString().toCharArray();
         if (digits.length > 1) {
             int at = random.nextInt(digits.length - 1);
-            char first = digits[at];
-            digits[at] = digits[at + 1];
-            digits[at + 1] = first;
+            if (at > 0 || digits[1] != '0') {
+                char first = digits[at];
+                digits[at] = digits[at + 1];
+                digits[at + 1] = first;
+            }
         }
         return new BigDecimal(new java.math.BigInteger(new String(digits)), number.scale());
     }

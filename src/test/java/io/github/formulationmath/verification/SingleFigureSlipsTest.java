@@ -80,6 +80,19 @@ class SingleFigureSlipsTest {
         assertThat(causes("320.0", "02.1", "48.0", "20.0")).isEmpty();
     }
 
+    /** 0.9 g shown as 9.0 g, of 100 g: the point has moved. */
+    @Test
+    void aZeroInFrontIsNoDigitToExchange() {
+        Formula gel = Formula.inPercent("Gel")
+                .quantitySufficient("Aqua")
+                .line("Phenoxyethanol", "0.9 %")
+                .build();
+        Claim claim = Claim.about(gel, ClaimedSize.ofMass("100 g"))
+                .withFigure("Aqua", "99.1 g")
+                .withFigure("Phenoxyethanol", "9.0 g");
+        assertOnly(Verification.of(claim).diagnosis().causes(), Slip.DECIMAL_POINT_MOVED, "Phenoxyethanol");
+    }
+
     /** 3 % of the 68 g of the oil phase are 2.04 g; 12 % of the 332 g of the water phase are 39.84 g. */
     @ParameterizedTest
     @CsvSource({"2.04, 48.00, Glycerin · oil", "12.00, 39.84, Avena Sativa Kernel Oil · water"})
