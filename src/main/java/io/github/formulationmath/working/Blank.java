@@ -8,13 +8,16 @@ import java.util.Optional;
 import java.util.Random;
 
 /**
- * A value left blank on a worksheet, with the answers to choose from.
+ * A value left blank on a worksheet, with the answers to choose from: three to five, or none.
+ *
+ * <p>There are none if fewer than two wrong answers are worth offering, and for a given value.
  *
  * <p>Immutable.
  */
 public final class Blank {
 
     private static final int MOST_DISTRACTORS = 4;
+    private static final int FEWEST_CHOICES = 3;
 
     private final Step step;
     private final List<Distractor> distractors;
@@ -34,12 +37,14 @@ public final class Blank {
 
     static Blank of(Step step, Working working, Random random) {
         List<Distractor> distractors = new ArrayList<>();
+        Plausible plausible = new Plausible(step, working);
         for (Mistake mistake : Mistake.values()) {
             outcome(mistake, step, working)
-                    .filter(value -> !value.equals(step.value()))
-                    .filter(value -> distractors.stream()
-                            .noneMatch(known -> known.value().equals(value)))
-                    .ifPresent(value -> distractors.add(new Distractor(mistake, value)));
+                    .filter(wrong -> plausible.test(wrong.value()))
+                    .filter(wrong -> !Plausible.looksLike(wrong.value(), step.value()))
+                    .filter(wrong ->
+                            distractors.stream().noneMatch(known -> Plausible.looksLike(known.value(), wrong.value())))
+                    .ifPresent(distractors::add);
         }
         Collections.shuffle(distractors, random);
         List<Distractor> kept = distractors.subList(0, Math.min(MOST_DISTRACTORS, distractors.size()));
@@ -47,16 +52,21 @@ public final class Blank {
                 new ArrayList<>(kept.stream().map(Distractor::value).toList());
         choices.add(step.value());
         Collections.shuffle(choices, random);
-        return new Blank(step, kept, choices);
+        Blank blank = new Blank(step, kept, choices);
+        return choices.size() < FEWEST_CHOICES ? blank.withoutChoices() : blank;
     }
 
-    private static Optional<Ratio> outcome(Mistake mistake, Step step, Working working) {
+    private static Optional<Distractor> outcome(Mistake mistake, Step step, Working working) {
         try {
             return step.definition().isEmpty() ? Optional.empty() : mistake.make(step, working);
         } catch (ArithmeticException e) {
             // A mistake that cannot even be worked out is no answer anybody comes to.
             return Optional.empty();
         }
+    }
+
+    Blank withoutChoices() {
+        return new Blank(step, List.of(), List.of());
     }
 
     /**
@@ -71,7 +81,7 @@ public final class Blank {
     /**
      * The wrong answers among the choices.
      *
-     * @return an unmodifiable list; empty for a given value
+     * @return an unmodifiable list; empty if there are no choices
      */
     public List<Distractor> distractors() {
         return distractors;
@@ -80,7 +90,7 @@ public final class Blank {
     /**
      * The answers to choose from, the right one among them.
      *
-     * @return values in the canonical unit, in the order in which they are printed
+     * @return values in the canonical unit, in the order in which they are printed; empty if there are none
      */
     public List<Ratio> choices() {
         return choices;

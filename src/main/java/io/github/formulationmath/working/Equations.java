@@ -64,7 +64,9 @@ final class Equations {
         if (answer instanceof Literal) {
             return List.of(Line.next("=", result(answer)));
         }
-        return List.of(Line.first(symbols(answer), "=", numbers(answer)), Line.next(sign(answer), result(answer)));
+        boolean giveAway = anywhere(answer, numerals::isBlanked);
+        Consumer<Notation> result = giveAway ? out -> out.number(numerals.blank(answer)) : result(answer);
+        return List.of(Line.first(symbols(answer), "=", numbers(answer)), Line.next(sign(answer), result));
     }
 
     private Consumer<Notation> symbols(Term term) {

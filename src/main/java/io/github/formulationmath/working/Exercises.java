@@ -17,33 +17,55 @@ final class Exercises {
         this.numerals = numerals;
     }
 
+    /** A sheet shows the choices where there are any; a key says something of every blank. */
     void write(Worksheet worksheet, boolean withKey) {
-        page.beginExercises(words.say(withKey ? "worksheet.key" : "worksheet.exercises"));
-        for (Blank blank : worksheet.blanks()) {
-            String heading = Words.clean(blank.step().label()) + ", " + words.meaning(blank.step());
-            page.exercise(heading, choices(blank, withKey));
+        List<Blank> shown = worksheet.blanks().stream()
+                .filter(blank -> withKey || !blank.choices().isEmpty())
+                .toList();
+        if (shown.isEmpty()) {
+            return;
+        }
+        page.beginExercises(words.say(withKey ? "worksheet.answers" : "worksheet.exercises"));
+        for (Blank blank : shown) {
+            page.exercise(blank.step(), words.meaning(blank.step()), choices(blank, withKey));
         }
         page.endExercises();
     }
 
-    private List<String> choices(Blank blank, boolean withKey) {
-        List<String> choices = new ArrayList<>();
+    private List<Choice> choices(Blank blank, boolean withKey) {
+        if (blank.choices().isEmpty()) {
+            return List.of(new Choice("", value(blank.step().value(), blank), "", true));
+        }
+        List<Choice> choices = new ArrayList<>();
         for (Ratio choice : blank.choices()) {
-            char letter = (char) ('a' + choices.size());
-            String number = Words.plain(numerals.exact(choice, blank.step()));
-            String few = numerals.inFewDigits(choice, blank.step())
-                    .map(numeral -> " ≈ " + Words.plain(numeral))
-                    .orElse("");
-            choices.add(letter + ") " + number + few + (withKey ? ": " + verdict(choice, blank) : ""));
+            String letter = String.valueOf((char) ('a' + choices.size()));
+            boolean right = withKey && choice.equals(blank.step().value());
+            choices.add(new Choice(letter, value(choice, blank), withKey ? verdict(choice, blank) : "", right));
         }
         return choices;
+    }
+
+    /** A decimal; where the exact value is none or is long, a shorter one after ≈. */
+    private String value(Ratio value, Blank blank) {
+        return numerals.inFewDigits(value, blank.step())
+                .map(few -> "≈ " + Words.plain(few))
+                .orElseGet(() -> Words.plain(numerals.exact(value, blank.step())));
     }
 
     private String verdict(Ratio choice, Blank blank) {
         return blank.distractors().stream()
                 .filter(distractor -> distractor.value().equals(choice))
                 .findFirst()
-                .map(distractor -> words.say(distractor.mistake().key()))
+                .map(this::slip)
                 .orElseGet(() -> words.say("worksheet.right"));
+    }
+
+    private String slip(Distractor distractor) {
+        List<String> names = new ArrayList<>();
+        for (Step step : distractor.exchanged()) {
+            names.add(Words.clean(step.label()));
+            names.add(words.meaning(step));
+        }
+        return words.say(distractor.mistake().key(), names.toArray(String[]::new));
     }
 }

@@ -20,8 +20,20 @@ final class HtmlPage implements Page {
             li p { margin: 0.25rem 0; }
             .line { padding-left: 2rem; text-indent: -1rem; }
             .next { padding-left: 3rem; }
+            ul.row li { display: inline-block; margin-right: 2rem; }
+            .filled { font-weight: bold; }
             math { font-size: 1.1rem; overflow-wrap: normal; white-space: nowrap; }
-            @media print { body { max-width: none; padding: 0; } }
+            article + article { break-before: page; }
+            @media print {
+              body { font-size: 10pt; line-height: 1.2; max-width: none; padding: 0; }
+              h1 { font-size: 1.4em; margin: 0 0 0.4em; }
+              h2 { font-size: 1.15em; margin: 0.5em 0 0.2em; }
+              p { margin: 0.3em 0; }
+              th, td { padding: 0.1rem 0.75rem 0.1rem 0; }
+              ol, ul { margin: 0.2em 0; }
+              li { margin: 0.2rem 0; }
+              li p, li li { margin: 0.05rem 0; }
+            }
             """;
 
     static final String TABLE_END = "</tbody>\n</table>\n";
@@ -48,6 +60,13 @@ final class HtmlPage implements Page {
         out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
         out.append("<title>").append(Escape.html(title)).append("</title>\n");
         out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
+    }
+
+    /** A page around its articles. */
+    static String whole(String language, String title, String articles) {
+        StringBuilder out = new StringBuilder();
+        open(out, language, title);
+        return out.append(articles).append(END).toString();
     }
 
     /** The head of a table, up to its first row. */
@@ -144,12 +163,22 @@ final class HtmlPage implements Page {
     }
 
     @Override
-    public void exercise(String exercise, List<String> choices) {
-        out.append("<li>");
-        element("p", exercise);
-        out.append("<ul>\n");
-        choices.forEach(choice -> element("li", choice));
+    public void exercise(Step step, String meaning, List<Choice> choices) {
+        out.append("<li><p>").append(MathMlNotation.write(step)).append(", ");
+        out.append(Escape.html(meaning)).append("</p>\n");
+        boolean inRow = choices.stream().allMatch(choice -> choice.verdict().isEmpty());
+        out.append(inRow ? "<ul class=\"row\">\n" : "<ul>\n");
+        for (Choice choice : choices) {
+            String answer = Escape.html(choice.answer());
+            out.append("<li>").append(choice.right() ? "<strong>" + answer + "</strong>" : answer);
+            out.append(Escape.html(choice.comment())).append("</li>\n");
+        }
         out.append("</ul></li>\n");
+    }
+
+    @Override
+    public void aside(String aside) {
+        element("p", aside);
     }
 
     @Override

@@ -31,6 +31,13 @@ final class LatexNotation implements Notation {
         return notation.out.toString();
     }
 
+    /** A symbol with its index, between dollars. */
+    static String write(Step step) {
+        LatexNotation notation = new LatexNotation(false);
+        notation.label(step);
+        return "$" + notation.out + "$";
+    }
+
     static boolean isLong(Line line) {
         return Columns.width(LinearNotation.write(line::writeTo)) > LONG;
     }
@@ -60,21 +67,22 @@ final class LatexNotation implements Notation {
     @Override
     public void number(Numeral numeral) {
         column += Words.plain(numeral).length();
-        out.append(numeral.negative() ? "-" : "");
+        out.append(numeral.bold() ? "\\boldsymbol{" : "").append(numeral.negative() ? "-" : "");
         if (numeral.isFraction()) {
             out.append("\\tfrac{").append(digits(numeral.digits())).append("}{");
             out.append(digits(numeral.below())).append('}');
         } else {
-            out.append(digits(numeral.digits()));
+            out.append(numeral.isBlank() ? "\\underline{\\hspace{25mm}}" : digits(numeral.digits()));
         }
+        out.append(numeral.bold() ? "}" : "");
         if (!numeral.unit().isEmpty()) {
             out.append("\\,\\text{").append(Escape.latex(numeral.unit())).append('}');
         }
     }
 
-    /** A comma in braces stands in a number, not between two; a blank is a line to write on. */
+    /** A comma in braces stands in a number, not between two. */
     private static String digits(String digits) {
-        return digits.startsWith("_") ? "\\underline{\\hspace{4em}}" : digits.replace(",", "{,}");
+        return digits.replace(",", "{,}");
     }
 
     @Override

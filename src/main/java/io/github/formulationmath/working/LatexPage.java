@@ -1,6 +1,7 @@
 package io.github.formulationmath.working;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** LaTeX: a document, or what stands between its begin and its end. */
 final class LatexPage extends RunningPage {
@@ -32,12 +33,6 @@ final class LatexPage extends RunningPage {
     LatexPage(boolean document, int level) {
         super(level);
         this.document = document;
-    }
-
-    @Override
-    public void question(String words) {
-        out.append(document ? PREAMBLE : "");
-        super.question(words);
     }
 
     @Override
@@ -79,17 +74,31 @@ final class LatexPage extends RunningPage {
     }
 
     @Override
-    public void exercise(String words, List<String> choices) {
-        paragraph(words);
+    public void exercise(Step step, String meaning, List<Choice> choices) {
+        out.append(LatexNotation.write(step)).append(", ");
+        paragraph(meaning);
+        if (choices.stream().allMatch(choice -> choice.verdict().isEmpty())) {
+            out.append(choices.stream().map(LatexPage::choice).collect(Collectors.joining(" \\qquad\n", "", "\n\n")));
+            return;
+        }
         out.append("\\begin{itemize}\n");
-        choices.forEach(
-                choice -> out.append("\\item[] ").append(Escape.latex(choice)).append('\n'));
+        choices.forEach(choice -> out.append("\\item[] ").append(choice(choice)).append('\n'));
         out.append("\\end{itemize}\n\n");
+    }
+
+    private static String choice(Choice choice) {
+        String answer = Escape.latex(choice.answer());
+        return (choice.right() ? "\\textbf{" + answer + "}" : answer) + Escape.latex(choice.comment());
     }
 
     @Override
     public String text() {
-        return out.append(document ? "\\end{document}\n" : "").toString();
+        return document ? whole(out.toString()) : out.toString();
+    }
+
+    /** A document around what stands between its begin and its end. */
+    static String whole(String body) {
+        return PREAMBLE + body + "\\end{document}\n";
     }
 
     @Override

@@ -3,6 +3,7 @@ package io.github.formulationmath.working;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Markdown as CommonMark describes it, with the tables of GitHub. Arithmetic stands in fenced blocks, lined up. */
 final class MarkdownPage extends RunningPage {
@@ -51,11 +52,17 @@ final class MarkdownPage extends RunningPage {
     }
 
     @Override
-    public void exercise(String words, List<String> choices) {
-        paragraph(words);
-        choices.forEach(
-                choice -> out.append("- ").append(Escape.markdown(choice)).append('\n'));
-        out.append('\n');
+    public void exercise(Step step, String meaning, List<Choice> choices) {
+        paragraph(Words.clean(step.label()) + ", " + meaning);
+        boolean inRow = choices.stream().allMatch(choice -> choice.verdict().isEmpty());
+        String before = inRow ? "" : "- ";
+        String between = inRow ? " &emsp; " : "\n- ";
+        out.append(choices.stream().map(MarkdownPage::choice).collect(Collectors.joining(between, before, "\n\n")));
+    }
+
+    private static String choice(Choice choice) {
+        String answer = Escape.markdown(choice.answer());
+        return (choice.right() ? "**" + answer + "**" : answer) + Escape.markdown(choice.comment());
     }
 
     @Override

@@ -9,6 +9,9 @@ final class MathMlNotation implements Notation {
 
     private static final int LONG = 40;
 
+    /** At least 25 mm wide when printed, also in a fraction, which is set in smaller type. */
+    private static final String BLANK = "<mtext>" + "_".repeat(24) + "</mtext>";
+
     private final StringBuilder out = new StringBuilder();
     private final boolean isLong;
     private boolean started;
@@ -25,6 +28,13 @@ final class MathMlNotation implements Notation {
     /** A value for a narrow column: what comes after ≈ may go below. */
     static String writeNarrow(Line line) {
         return write(line, true);
+    }
+
+    /** A symbol with its index. */
+    static String write(Step step) {
+        MathMlNotation notation = new MathMlNotation(false);
+        notation.label(step);
+        return "<math>" + notation.out + "</math>";
     }
 
     private static String write(Line line, boolean isLong) {
@@ -58,8 +68,9 @@ final class MathMlNotation implements Notation {
 
     @Override
     public void number(Numeral numeral) {
-        out.append("<mrow>").append(numeral.negative() ? "<mo form=\"prefix\">−</mo>" : "");
-        String digits = "<mn>" + Escape.html(numeral.digits()) + "</mn>";
+        out.append(numeral.bold() ? "<mrow class=\"filled\">" : "<mrow>");
+        out.append(numeral.negative() ? "<mo form=\"prefix\">−</mo>" : "");
+        String digits = numeral.isBlank() ? BLANK : "<mn>" + Escape.html(numeral.digits()) + "</mn>";
         if (numeral.isFraction()) {
             out.append("<mfrac>")
                     .append(digits)

@@ -14,61 +14,63 @@ import java.util.function.Predicate;
  * number of the step is exchanged, and the rest is worked as it should be.
  */
 public enum Mistake {
-    /** A share is taken of another quantity of the same kind than the one meant. */
+    /** A factor is exchanged for another value of the same kind. */
     WRONG_WHOLE {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
-            Optional<Term> whole = find(definition(step), term -> isOperation(term, Arithmetic.PRODUCT))
+        Optional<Distractor> make(Step step, Working working) {
+            return find(definition(step), term -> isOperation(term, Arithmetic.PRODUCT))
                     .flatMap(product -> ((Applied) product)
-                            .inputs().stream()
-                                    .filter(input -> input instanceof Step s
-                                            && s.symbol().kind() != Kind.SHARE
-                                            && s.symbol().kind() != Kind.NUMBER)
-                                    .findFirst());
-            return whole.flatMap(right -> working.steps().stream()
-                    .filter(other -> other != step
-                            && other != right
-                            && other.symbol().kind() == ((Step) right).symbol().kind())
-                    .findFirst()
-                    .map(wrong -> exchange(definition(step), right, wrong.value())));
+                            .inputs().stream().filter(Mistake::isWhole).findFirst())
+                    .flatMap(right -> other((Step) right, step, working)
+                            .map(wrong -> new Distractor(
+                                    this, exchange(definition(step), right, wrong.value()), List.of(wrong, (Step)
+                                            right))));
         }
     },
     /** A percentage is used as if it were the plain number: 2.5 % as 2.5. */
     PERCENT_AS_NUMBER {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
+        Optional<Distractor> make(Step step, Working working) {
             return find(
                             definition(step),
                             term -> term instanceof Step s && s.symbol().kind() == Kind.SHARE)
                     .map(share ->
-                            exchange(definition(step), share, share.value().times(100)));
+                            exchange(definition(step), share, share.value().times(100)))
+                    .map(this::with);
         }
     },
-    /** The decimal point is one place off. */
-    MOVED_POINT {
+    /** The decimal point is one place too far to the right. */
+    POINT_TO_THE_RIGHT {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
-            return Optional.of(step.value().times(10));
+        Optional<Distractor> make(Step step, Working working) {
+            return Optional.of(with(step.value().times(10)));
+        }
+    },
+    /** The decimal point is one place too far to the left. */
+    POINT_TO_THE_LEFT {
+        @Override
+        Optional<Distractor> make(Step step, Working working) {
+            return Optional.of(with(step.value().dividedBy(10)));
         }
     },
     /** The divisor is divided by the dividend. */
     INVERTED_QUOTIENT {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
+        Optional<Distractor> make(Step step, Working working) {
             return exchanged(step, Arithmetic.QUOTIENT, inputs -> inputs.get(1).dividedBy(inputs.get(0)));
         }
     },
     /** Multiplied where division was asked for. */
     MULTIPLIED {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
+        Optional<Distractor> make(Step step, Working working) {
             return exchanged(step, Arithmetic.QUOTIENT, inputs -> inputs.get(0).times(inputs.get(1)));
         }
     },
     /** Added where subtraction was asked for. */
     ADDED {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
+        Optional<Distractor> make(Step step, Working working) {
             return exchanged(
                     step, Arithmetic.DIFFERENCE, inputs -> inputs.get(0).plus(inputs.get(1)));
         }
@@ -76,34 +78,58 @@ public enum Mistake {
     /** The last term of a sum is left out. */
     LEFT_OUT {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
+        Optional<Distractor> make(Step step, Working working) {
             return exchanged(
                     step,
                     Arithmetic.SUM,
                     inputs -> inputs.subList(0, inputs.size() - 1).stream().reduce(Ratio.ZERO, Ratio::plus));
         }
     },
+    /** A value half way between two steps is rounded up, where it goes to the even step. */
+    HALF_UP {
+        @Override
+        Optional<Distractor> make(Step step, Working working) {
+            return rounding(
+                    step,
+                    rounding -> rounding.mode() == RoundingMode.HALF_EVEN,
+                    (rounding, value) -> rounding.with(RoundingMode.HALF_UP).apply(value));
+        }
+    },
+    /** Rounded to the nearest step, where always down or always up was asked for. */
+    NEAREST {
+        @Override
+        Optional<Distractor> make(Step step, Working working) {
+            return rounding(
+                    step,
+                    rounding -> !isToNearest(rounding),
+                    (rounding, value) -> rounding.with(RoundingMode.HALF_EVEN).apply(value));
+        }
+    },
     /** The digits beyond the grid are cut off. */
     TRUNCATED {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
+        Optional<Distractor> make(Step step, Working working) {
             return rounding(
-                    step, (rounding, value) -> rounding.with(RoundingMode.DOWN).apply(value));
+                    step,
+                    rounding -> true,
+                    (rounding, value) -> rounding.with(RoundingMode.DOWN).apply(value));
         }
     },
     /** Rounded up whatever the digits are. */
     ALWAYS_UP {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
+        Optional<Distractor> make(Step step, Working working) {
             return rounding(
-                    step, (rounding, value) -> rounding.with(RoundingMode.UP).apply(value));
+                    step,
+                    rounding -> true,
+                    (rounding, value) -> rounding.with(RoundingMode.UP).apply(value));
         }
     },
     /** Rounded to a tenth of the grid first, and the outcome once more. */
     ROUNDED_TWICE {
         @Override
-        Optional<Ratio> make(Step step, Working working) {
-            return rounding(step, (rounding, value) -> {
+        Optional<Distractor> make(Step step, Working working) {
+            return rounding(step, Mistake::isToNearest, (rounding, value) -> {
                 Rounding finer = Rounding.toMultipleOf(rounding.stepFor(value).dividedBy(10))
                         .with(RoundingMode.HALF_UP);
                 return rounding.with(RoundingMode.HALF_UP).apply(finer.apply(value));
@@ -111,16 +137,16 @@ public enum Mistake {
         }
     };
 
-    private interface Exchange {
+    interface Exchange {
         Ratio of(List<Ratio> inputs);
     }
 
-    private interface Rounder {
+    interface Rounder {
         Ratio round(Rounding rounding, Ratio value);
     }
 
-    /** The value of a computed step with this mistake in it; empty if the step offers no place for it. */
-    abstract Optional<Ratio> make(Step step, Working working);
+    /** What a computed step comes to with this mistake in it; empty if the step offers no place for it. */
+    abstract Optional<Distractor> make(Step step, Working working);
 
     /** The key of its name in the wording. */
     String key() {
@@ -135,26 +161,62 @@ public enum Mistake {
         return term instanceof Applied applied && applied.operation() == operation;
     }
 
-    private static Optional<Ratio> exchanged(Step step, Arithmetic operation, Exchange exchange) {
+    Distractor with(Ratio value) {
+        return new Distractor(this, value, List.of());
+    }
+
+    private static boolean isWhole(Term term) {
+        return term instanceof Step step
+                && step.symbol().kind() != Kind.SHARE
+                && step.symbol().kind() != Kind.NUMBER;
+    }
+
+    /** Another value of the same kind to take by mistake, a given one first. */
+    private static Optional<Step> other(Step right, Step step, Working working) {
+        List<Step> others = working.steps().stream()
+                .filter(other -> other != step
+                        && other != right
+                        && other.symbol().kind() == right.symbol().kind())
+                .toList();
+        return others.stream()
+                .filter(other -> other.definition().isEmpty())
+                .findFirst()
+                .or(() -> others.stream().findFirst());
+    }
+
+    private static boolean isToNearest(Rounding rounding) {
+        return switch (rounding.mode()) {
+            case HALF_EVEN, HALF_UP, HALF_DOWN -> true;
+            default -> false;
+        };
+    }
+
+    Optional<Distractor> exchanged(Step step, Arithmetic operation, Exchange exchange) {
         return find(definition(step), term -> isOperation(term, operation)).map(found -> {
             List<Ratio> inputs =
                     ((Applied) found).inputs().stream().map(Term::value).toList();
-            return exchange(definition(step), found, exchange.of(inputs));
+            return with(exchange(definition(step), found, exchange.of(inputs)));
         });
     }
 
-    private static Optional<Ratio> rounding(Step step, Rounder rounder) {
-        Predicate<Term> rounds = term -> term instanceof Applied applied
+    /** A rounding made another way: in the step itself, or in one whose value it uses. */
+    Optional<Distractor> rounding(Step step, Predicate<Rounding> wanted, Rounder rounder) {
+        return find(definition(step), term -> rounds(term, wanted))
+                .or(() -> find(
+                        definition(step), term -> term instanceof Step before && rounds(definition(before), wanted)))
+                .map(found -> {
+                    Applied applied = (Applied) (found instanceof Step before ? definition(before) : found);
+                    Rounding rounding = ((RoundingOperation) applied.operation()).rounding();
+                    Ratio input = applied.inputs().get(0).value();
+                    return with(exchange(definition(step), found, rounder.round(rounding, input)));
+                });
+    }
+
+    private static boolean rounds(Term term, Predicate<Rounding> wanted) {
+        return term instanceof Applied applied
                 && applied.operation() instanceof RoundingOperation r
-                && r.rounding().stepFor(Ratio.ONE).signum() > 0;
-        return find(definition(step), rounds).map(found -> {
-            Applied applied = (Applied) found;
-            Rounding rounding = ((RoundingOperation) applied.operation()).rounding();
-            return exchange(
-                    definition(step),
-                    found,
-                    rounder.round(rounding, applied.inputs().get(0).value()));
-        });
+                && r.rounding().stepFor(Ratio.ONE).signum() > 0
+                && wanted.test(r.rounding());
     }
 
     /** The first term that will do, the whole before its parts. */

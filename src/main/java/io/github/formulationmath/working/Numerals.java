@@ -5,7 +5,6 @@ import io.github.formulationmath.number.Rounding;
 import java.math.BigInteger;
 import java.text.DecimalFormatSymbols;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Numbers as a reader wants to see them: exact, in the chosen units, with the digits of a locale if one was asked for. */
@@ -17,31 +16,40 @@ final class Numerals {
     private final UnitChoice units;
     private final int significantDigits;
     private final @Nullable DecimalFormatSymbols symbols;
-    private final Predicate<Step> blanked;
+    private final Filling filling;
+    private final Grid grid = new Grid();
 
-    Numerals(Style style, Predicate<Step> blanked) {
+    Numerals(Style style, Filling filling) {
         this.units = style.units();
         this.significantDigits = style.significantDigits();
         this.symbols = style.locale() == null ? null : DecimalFormatSymbols.getInstance(style.locale());
-        this.blanked = blanked;
+        this.filling = filling;
     }
 
     boolean isBlanked(Term term) {
-        return term instanceof Step step && blanked.test(step);
+        return filling.isBlank(term);
     }
 
     /** The value of a term, exactly; a rounded step keeps the zeros of its grid, a blanked one shows none. */
     Numeral exact(Term term) {
         Measure measure = measure(term);
         if (isBlanked(term)) {
-            return new Numeral(false, "____", "", measure.text());
+            return Numeral.blank(measure.text());
         }
-        return exact(term.value(), measure, grid(term));
+        Numeral exact = exact(term.value(), measure, grid.of(term));
+        return filling.isFilledIn(term) ? exact.inBold() : exact;
+    }
+
+    /** A line to write on, with the unit of a term. */
+    Numeral blank(Term like) {
+        return Numeral.blank(measure(like).text());
     }
 
     /** The value of a term in few digits, if its exact form is a fraction or a long decimal. */
     Optional<Numeral> inFewDigits(Term term) {
-        return isBlanked(term) ? Optional.empty() : inFewDigits(term.value(), term);
+        return isBlanked(term)
+                ? Optional.empty()
+                : inFewDigits(term.value(), term).map(few -> filling.isFilledIn(term) ? few.inBold() : few);
     }
 
     /** The same for any value in the unit of a term. */
@@ -55,9 +63,9 @@ final class Numerals {
         return Optional.of(decimal(few.apply(shown), few.stepFor(few.apply(shown)), measure.text()));
     }
 
-    /** A value in the unit of a term. */
+    /** A value in the unit of a term, exactly; it keeps the zeros of the term's grid if it lies on it. */
     Numeral exact(Ratio value, Term like) {
-        return exact(value, measure(like), Ratio.ZERO);
+        return exact(value, measure(like), grid.of(like));
     }
 
     /** A grid step; in the canonical unit if the chosen one would make a fraction of it. */
@@ -69,13 +77,6 @@ final class Numerals {
 
     private Measure measure(Term term) {
         return term instanceof Step step ? units.of(step.symbol().kind()) : KindOf.measure(term, units);
-    }
-
-    private static Ratio grid(Term term) {
-        Term definition = term instanceof Step step ? step.definition().orElse(step) : term;
-        return definition instanceof Applied applied && applied.operation() instanceof RoundingOperation rounding
-                ? rounding.rounding().stepFor(term.value())
-                : Ratio.ZERO;
     }
 
     private Numeral exact(Ratio value, Measure measure, Ratio grid) {

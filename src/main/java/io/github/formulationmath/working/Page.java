@@ -7,6 +7,9 @@ interface Page {
 
     void question(String words);
 
+    /** A paragraph of its own: below the question, or at the end. */
+    void aside(String words);
+
     /** Ends the question and begins the table of given values. */
     void beginGivens(String heading, List<String> columns);
 
@@ -29,7 +32,8 @@ interface Page {
 
     void beginExercises(String heading);
 
-    void exercise(String words, List<String> choices);
+    /** A blank and the answers to it: in a row, or one below the other if something is said of them. */
+    void exercise(Step step, String meaning, List<Choice> choices);
 
     void endExercises();
 

@@ -1,8 +1,8 @@
 package io.github.formulationmath.working;
 
 import io.github.formulationmath.number.Ratio;
+import java.math.BigInteger;
 import java.util.List;
-import java.util.function.Predicate;
 
 /** Takes a working through a page, to the depth asked for. */
 final class Rendering {
@@ -10,33 +10,45 @@ final class Rendering {
     private final Page page;
     private final Depth depth;
     private final Words words;
+    private final Filling filling;
     private final Numerals numerals;
     private final Equations equations;
 
-    Rendering(Page page, Style style, Words words, Predicate<Step> blanked) {
+    Rendering(Page page, Style style, Words words, Filling filling) {
         this.page = page;
         this.depth = style.depth();
         this.words = words;
-        this.numerals = new Numerals(style, blanked);
+        this.filling = filling;
+        this.numerals = new Numerals(style, filling);
         this.equations = new Equations(numerals, words);
     }
 
     String write(Working working) {
-        body(working);
-        return page.text();
-    }
-
-    String write(Worksheet worksheet, boolean withKey) {
-        body(worksheet.working());
-        new Exercises(page, words, numerals).write(worksheet, withKey);
-        return page.text();
-    }
-
-    private void body(Working working) {
         page.question(words.say(working.question()));
+        body(working, false);
+        return page.text();
+    }
+
+    String write(Worksheet worksheet) {
+        BigInteger seed = BigInteger.valueOf(worksheet.seed());
+        String number = (seed.signum() < 0 ? "−" : "") + numerals.count(seed.abs());
+        String question = words.say(worksheet.working().question());
+        if (filling.filledIn()) {
+            page.question(words.say("worksheet.key", number, question));
+        } else {
+            page.question(question);
+            page.aside(words.say("worksheet.fields", number));
+        }
+        body(worksheet.working(), true);
+        new Exercises(page, words, numerals).write(worksheet, filling.filledIn());
+        page.aside(words.say("worksheet.caution"));
+        return page.text();
+    }
+
+    private void body(Working working, boolean explainsTies) {
         if (depth != Depth.ANSWER) {
             givens(working);
-            steps(working);
+            steps(working, explainsTies && breaksTie(working));
         }
         Term answer = working.answer();
         page.answer(
@@ -67,14 +79,25 @@ final class Rendering {
         page.endGivens();
     }
 
-    private void steps(Working working) {
+    private void steps(Working working, boolean tie) {
         List<Entry> shown = working.entries().stream().filter(this::isShown).toList();
         if (shown.isEmpty()) {
             return;
         }
         page.beginSteps(words.say("working.steps"));
         shown.forEach(this::entry);
+        if (tie) {
+            page.note(words.say("working.note"), words.say("worksheet.ties"));
+        }
         page.endSteps();
+    }
+
+    private static boolean breaksTie(Working working) {
+        return working.steps().stream()
+                .flatMap(step -> step.definition().stream())
+                .anyMatch(definition -> definition instanceof Applied applied
+                        && applied.operation() instanceof RoundingOperation rounding
+                        && rounding.breaksTie(applied.inputs().get(0).value()));
     }
 
     private boolean isShown(Entry entry) {

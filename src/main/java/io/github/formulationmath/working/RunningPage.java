@@ -30,6 +30,11 @@ abstract sealed class RunningPage implements Page permits LatexPage, MarkdownPag
     }
 
     @Override
+    public void aside(String words) {
+        paragraph(words);
+    }
+
+    @Override
     public void beginGivens(String heading, List<String> columns) {
         heading(level + 1, heading);
     }

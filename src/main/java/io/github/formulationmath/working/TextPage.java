@@ -2,12 +2,14 @@ package io.github.formulationmath.working;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Plain text of at most 80 columns. */
 final class TextPage extends RunningPage {
 
     private static final String INDENT = "  ";
     private static final int WIDEST_VALUE = 30;
+    private static final int LONGEST_ROW = 76;
 
     private record Given(String value, String words) {}
 
@@ -55,9 +57,22 @@ final class TextPage extends RunningPage {
     }
 
     @Override
-    public void exercise(String words, List<String> choices) {
-        paragraph(words);
-        choices.forEach(choice -> Columns.fill(out, INDENT + INDENT, INDENT + INDENT + INDENT, choice, ' '));
+    public void exercise(Step step, String meaning, List<Choice> choices) {
+        paragraph(Words.clean(step.label()) + ", " + meaning);
+        boolean inRow = choices.stream().allMatch(choice -> choice.verdict().isEmpty());
+        String row = choices.stream().map(Choice::answer).collect(Collectors.joining("    "));
+        if (inRow && Columns.width(row) <= LONGEST_ROW) {
+            out.append(INDENT + INDENT).append(row).append('\n');
+            return;
+        }
+        choices.forEach(choice ->
+                Columns.fill(out, INDENT + INDENT, INDENT + INDENT + INDENT, choice.answer() + choice.comment(), ' '));
+    }
+
+    @Override
+    public void aside(String words) {
+        out.append('\n');
+        Columns.fill(out, "", "", words, ' ');
     }
 
     @Override

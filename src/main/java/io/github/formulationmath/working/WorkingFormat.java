@@ -1,8 +1,8 @@
 package io.github.formulationmath.working;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.function.Predicate;
 
 /**
  * How a {@link Working} is printed: the format, how much of it, in which units, with how many digits where an exact number
@@ -184,16 +184,36 @@ public final class WorkingFormat {
      */
     public String format(Working working) {
         Objects.requireNonNull(working, "working");
-        return rendering(step -> false).write(working);
+        return rendering(markup, Filling.NONE).write(working);
     }
 
     /** Prints a worksheet with some of its values left blank, or its key. */
-    String format(Worksheet worksheet, Predicate<Step> blanked, boolean withKey) {
-        return rendering(blanked).write(worksheet, withKey);
+    String format(Worksheet worksheet, boolean withKey) {
+        return format(markup, worksheet, withKey);
     }
 
-    private Rendering rendering(Predicate<Step> blanked) {
+    /** Prints several worksheets, or their keys, one behind the other. */
+    String format(List<Worksheet> worksheets, boolean withKey) {
+        if (Objects.requireNonNull(worksheets, "worksheets").isEmpty()) {
+            throw new IllegalArgumentException("worksheets is empty: give at least one");
+        }
+        List<String> parts = worksheets.stream()
+                .map(worksheet -> format(markup.part(), worksheet, withKey))
+                .toList();
         Words words = new Words(style.wording());
-        return new Rendering(markup.page(words, headingLevel), style, words, blanked);
+        return markup.joined(words, words.say(withKey ? "worksheet.keys" : "worksheet.sheets"), parts);
+    }
+
+    private String format(Markup in, Worksheet worksheet, boolean withKey) {
+        if (style.depth() == Depth.ANSWER) {
+            throw new IllegalArgumentException("depth is ANSWER: a worksheet needs the steps;"
+                    + " print it with(Depth.STEPS) or with(Depth.EVERYTHING)");
+        }
+        return rendering(in, Filling.of(worksheet, withKey)).write(worksheet);
+    }
+
+    private Rendering rendering(Markup in, Filling filling) {
+        Words words = new Words(style.wording());
+        return new Rendering(in.page(words, headingLevel), style, words, filling);
     }
 }

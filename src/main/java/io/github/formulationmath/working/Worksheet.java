@@ -1,20 +1,26 @@
 package io.github.formulationmath.working;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.SplittableRandom;
 
 /**
  * An exercise made from a working: some of its values are left blank, each with answers to choose from, and there is a key
  * that names the mistake behind each wrong answer.
  *
- * <p>The wrong answers are worked out from the terms of the same step. For {@code m_3 = w_3 · M} with 2.5 % of 400 g, right
- * is 10 g, and the percentage used as a plain number gives 1000 g. The same working and seed give the same sheet.
+ * <p>The wrong answers are worked out from the terms of the same step. For {@code m_3 = w_3 · M} with 0.5 % of 400 g, right
+ * is 2 g, and the percentage used as a plain number gives 200 g. Wrong answers that a look at the sheet rules out are not
+ * offered: more than the largest mass on the sheet, less than nothing, between two steps of a display. A blank for which
+ * fewer than two are left has no choices.
+ *
+ * <p>No value stands elsewhere on the sheet in a way that gives a blank away. Where a blank is used later, a line to write
+ * on stands in its place, and a later result from which it could be worked back in one go ({@code x = m / d}) is left blank
+ * as well.
+ *
+ * <p>The same working and seed give the same sheet; the seed is printed as the number of the sheet, and on its key.
  *
  * <p>Immutable and thread-safe.
  */
@@ -22,23 +28,37 @@ public final class Worksheet {
 
     private final Working working;
     private final List<Blank> blanks;
+    private final long seed;
 
-    private Worksheet(Working working, List<Step> steps, Random random) {
+    private Worksheet(Working working, List<Blank> blanks, long seed) {
         this.working = working;
-        this.blanks =
-                steps.stream().map(step -> Blank.of(step, working, random)).toList();
+        this.blanks = List.copyOf(blanks);
+        this.seed = seed;
+    }
+
+    private static Worksheet of(Working working, Set<Step> chosen, long seed, Random random) {
+        List<Blank> blanks = working.steps().stream()
+                .filter(chosen::contains)
+                .map(step -> Blank.of(step, working, random))
+                .toList();
+        return new Worksheet(working, blanks, seed);
     }
 
     /**
      * A sheet with chosen values left blank.
      *
+     * <p>A computed value takes with it the later ones that would give it away, so there may be more blanks than labels. A
+     * given value does not: it is to be worked back from the line that uses it.
+     *
      * @param working the working
      * @param labels the symbols of the values, with their index, for example {@code m_3}
-     * @param seed decides which wrong answers are offered, and their order
+     * @param seed decides which wrong answers are offered, and their order; printed as the number of the sheet
      * @return the sheet
      * @throws IllegalArgumentException if the working has no such symbol; the message names those it has
      */
     public static Worksheet of(Working working, Set<String> labels, long seed) {
+        Objects.requireNonNull(working, "working");
+        Objects.requireNonNull(labels, "labels");
         List<Step> steps = working.steps().stream()
                 .filter(step -> labels.contains(step.label()))
                 .toList();
@@ -46,19 +66,21 @@ public final class Worksheet {
             throw new IllegalArgumentException("labels is " + labels + ": choose from "
                     + working.steps().stream().map(Step::label).toList());
         }
-        return new Worksheet(working, steps, new Random(seed));
+        return of(working, new Followers(working).closed(steps), seed, random(seed));
     }
 
     /**
-     * A sheet with some of the computed values left blank.
+     * A sheet with some of the computed values left blank. Those that belong to the line that was asked about come first;
+     * values of other lines follow when there are no more.
      *
      * @param working the working
      * @param count how many, from 1 to the number of computed steps
-     * @param seed decides which values, which wrong answers, and their order
+     * @param seed decides which values, which wrong answers, and their order; printed as the number of the sheet
      * @return the sheet
      * @throws IllegalArgumentException if count lies outside that range
      */
     public static Worksheet of(Working working, int count, long seed) {
+        Objects.requireNonNull(working, "working");
         List<Step> computed = new ArrayList<>(working.steps().stream()
                 .filter(step -> step.definition().isPresent())
                 .toList());
@@ -66,11 +88,22 @@ public final class Worksheet {
             throw new IllegalArgumentException("count is " + count + ": it must lie between 1 and " + computed.size()
                     + ", the number of computed steps");
         }
-        Random random = new Random(seed);
-        Collections.shuffle(computed, random);
-        List<Step> chosen = new ArrayList<>(computed.subList(0, count));
-        chosen.sort(Comparator.comparing(working.steps()::indexOf));
-        return new Worksheet(working, chosen, random);
+        Random random = random(seed);
+        return of(working, BlankChoice.of(working, computed, count, random), seed, random);
+    }
+
+    /** Neighbouring seeds, as those of a class are, make {@link Random} begin alike; mixed first they do not. */
+    private static Random random(long seed) {
+        return new Random(new SplittableRandom(seed).nextLong());
+    }
+
+    /**
+     * The same sheet without answers to choose from; its key says what is right.
+     *
+     * @return the sheet with the same blanks
+     */
+    public Worksheet withoutChoices() {
+        return new Worksheet(working, blanks.stream().map(Blank::withoutChoices).toList(), seed);
     }
 
     /**
@@ -92,14 +125,23 @@ public final class Worksheet {
     }
 
     /**
+     * The seed that the sheet was made with.
+     *
+     * @return the number printed on the sheet and its key
+     */
+    public long seed() {
+        return seed;
+    }
+
+    /**
      * Prints the sheet for the learner: the working with its blanks, and the answers to choose from.
      *
      * @param format the format
      * @return the text
+     * @throws IllegalArgumentException if the format prints the answer alone, which leaves nothing to fill in
      */
     public String sheet(WorkingFormat format) {
-        Set<Step> hidden = blanks.stream().map(Blank::step).collect(Collectors.toSet());
-        return Objects.requireNonNull(format, "format").format(this, hidden::contains, false);
+        return Objects.requireNonNull(format, "format").format(this, false);
     }
 
     /**
@@ -107,8 +149,40 @@ public final class Worksheet {
      *
      * @param format the format
      * @return the text
+     * @throws IllegalArgumentException if the format prints the answer alone
      */
     public String key(WorkingFormat format) {
-        return Objects.requireNonNull(format, "format").format(this, step -> false, true);
+        return Objects.requireNonNull(format, "format").format(this, true);
+    }
+
+    /**
+     * Prints the sheets of a class in one text. In HTML and LaTeX each begins a page of its own.
+     *
+     * @param worksheets the sheets, at least one
+     * @param format the format
+     * @return the text
+     * @throws IllegalArgumentException if there are none, or if the format prints the answer alone
+     */
+    public static String sheets(List<Worksheet> worksheets, WorkingFormat format) {
+        return Objects.requireNonNull(format, "format").format(worksheets, false);
+    }
+
+    /**
+     * Prints the keys of the sheets of a class in one text, as {@link #sheets} does.
+     *
+     * @param worksheets the sheets, at least one
+     * @param format the format
+     * @return the text
+     * @throws IllegalArgumentException if there are none, or if the format prints the answer alone
+     */
+    public static String keys(List<Worksheet> worksheets, WorkingFormat format) {
+        return Objects.requireNonNull(format, "format").format(worksheets, true);
+    }
+
+    /** What is asked, the blanks and the seed: {@code What …? sheet 7, blanks [m_3]}. */
+    @Override
+    public String toString() {
+        List<String> labels = blanks.stream().map(blank -> blank.step().label()).toList();
+        return working.question() + " sheet " + seed + ", blanks " + labels;
     }
 }

@@ -7,7 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.support.HtmlChecks;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
@@ -51,7 +53,8 @@ class WorksheetTest {
         });
         assertThat(made(working, Mistake.WRONG_WHOLE)).contains(Ratio.of(2));
         assertThat(made(working, Mistake.PERCENT_AS_NUMBER)).contains(Ratio.of(1000));
-        assertThat(made(working, Mistake.MOVED_POINT)).contains(Ratio.of(100));
+        assertThat(made(working, Mistake.POINT_TO_THE_RIGHT)).contains(Ratio.of(100));
+        assertThat(made(working, Mistake.POINT_TO_THE_LEFT)).contains(Ratio.of(1));
         assertThat(made(working, Mistake.INVERTED_QUOTIENT)).isEmpty();
         assertThat(made(working, Mistake.TRUNCATED)).isEmpty();
     }
@@ -84,7 +87,7 @@ class WorksheetTest {
 
     private static Optional<Ratio> made(Working working, Mistake mistake) {
         List<Step> steps = working.steps();
-        return mistake.make(steps.get(steps.size() - 1), working);
+        return mistake.make(steps.get(steps.size() - 1), working).map(Distractor::value);
     }
 
     @Property(tries = 200)
@@ -92,7 +95,12 @@ class WorksheetTest {
         Working working = RandomWorkings.of(seed);
         Worksheet worksheet = Worksheet.of(working, 1, seed);
         for (Blank blank : worksheet.blanks()) {
+            if (blank.choices().isEmpty()) {
+                assertThat(blank.distractors()).isEmpty();
+                continue;
+            }
             assertThat(blank.choices())
+                    .hasSizeBetween(3, 5)
                     .doesNotHaveDuplicates()
                     .contains(blank.step().value());
             assertThat(blank.choices()).hasSize(blank.distractors().size() + 1);
@@ -114,10 +122,11 @@ class WorksheetTest {
             String sheet = worksheet.sheet(format.with(Depth.EVERYTHING));
             String before = sheet.substring(0, sheet.indexOf("Which value is right?"));
             assertThat(before).doesNotContain("263/75", "3.50667", "2.63", "3.5 ", "1/150");
-            assertThat(before).containsAnyOf("____ g", "\\underline{\\hspace{4em}}", "\\_\\_\\_\\_ g");
-            assertThat(worksheet.key(format)).contains("263/75");
+            assertThat(before).containsAnyOf("____ g", "\\underline{\\hspace{25mm}}", "\\_\\_\\_\\_ g");
+            assertThat(worksheet.key(format)).containsAnyOf("263/75", "\\tfrac{263}{75}");
         }
-        assertThat(worksheet.blanks()).hasSize(3);
+        assertThat(worksheet.blanks().stream().map(blank -> blank.step().label()))
+                .containsExactly("w_3", "m_3", "r_3", "v", "q_3");
         assertThat(worksheet.blanks().get(0).distractors()).isEmpty();
     }
 
@@ -132,5 +141,230 @@ class WorksheetTest {
                 .isThrownBy(() -> Worksheet.of(working, 2, 1))
                 .withMessageContaining("between 1 and 1");
         assertThatIllegalArgumentException().isThrownBy(() -> Worksheet.of(working, 0, 1));
+    }
+
+    /** 6.76 % of 125 g is 8.45 g, 84.5 divisions of 0.1 g: a tie, of which the even step is 84. */
+    private static final Working TIE = WeighedLine.of("0.0676", "125", "0.1");
+
+    private static final Working NO_TIE = WeighedLine.of("0.0676", "130", "0.1");
+
+    private static List<String> linesFrom(String heading, String text) {
+        List<String> lines = text.lines().toList();
+        return lines.subList(lines.indexOf(heading), lines.size());
+    }
+
+    @Test
+    void theKeySaysWhatWasDone() {
+        String key = Worksheet.of(TIE, 4, 11).key(WorkingFormat.text());
+        assertThat(key).startsWith("Answer key, sheet 11: What must the display read for Cetearyl Alcohol?\n\nGiven\n");
+        assertThat(linesFrom("Answers", key))
+                .contains(
+                        "    c) 0.00676 g: multiplied by d (readability of the balance) instead of M",
+                        "      (batch mass)",
+                        "    a) 85: half was rounded up; here a tie goes to the even step",
+                        "    a) 84.0 g: decimal point one place too far to the right",
+                        "    c) 8.5 g: half was rounded up; here a tie goes to the even step",
+                        "    b) 8.4 g: right");
+        assertThat(key).doesNotContain("whatever the digits");
+    }
+
+    @Test
+    void aTieIsExplainedWhereOneOccurs() {
+        String sentence = "  Note: Ties to even: a number exactly half way between two steps goes to the\n"
+                + "    even one, so two and a half becomes 2 and three and a half becomes 4.\n\nAnswer\n";
+        assertThat(Worksheet.of(TIE, 1, 1).sheet(WorkingFormat.text())).contains(sentence);
+        assertThat(Worksheet.of(TIE, 1, 1).key(WorkingFormat.text())).contains(sentence);
+        assertThat(Worksheet.of(NO_TIE, 1, 1).sheet(WorkingFormat.text())).doesNotContain("Note");
+        assertThat(WorkingFormat.text().format(TIE)).doesNotContain("Note");
+    }
+
+    @Test
+    void whatATieIs() {
+        RoundingOperation even = new RoundingOperation(Rounding.toMultipleOf(Ratio.parse("0.2")));
+        assertThat(even.breaksTie(Ratio.parse("12.3"))).isTrue();
+        assertThat(even.breaksTie(Ratio.parse("12.4"))).isFalse();
+        assertThat(even.breaksTie(Ratio.parse("12.35"))).isFalse();
+        assertThat(new RoundingOperation(even.rounding().with(RoundingMode.FLOOR)).breaksTie(Ratio.parse("12.3")))
+                .isFalse();
+        assertThat(new RoundingOperation(Rounding.none()).breaksTie(Ratio.parse("12.3")))
+                .isFalse();
+    }
+
+    /** 8.788 g: 87.88 divisions, 88 shown. */
+    @Test
+    void aWrongRoundingIsCarriedOn() {
+        assertThat(made(NO_TIE, Mistake.TRUNCATED)).contains(Ratio.parse("8.7"));
+        assertThat(made(TIE, Mistake.HALF_UP)).contains(Ratio.parse("8.5"));
+        assertThat(made(NO_TIE, Mistake.NEAREST)).isEmpty();
+    }
+
+    /** 2.6 down to whole numbers is 2. */
+    @Test
+    void mistakesWhereOneDirectionIsAskedFor() {
+        Working working = Working.of(
+                Phrase.of("question.readings-total"),
+                r -> r.named(
+                        RESULT,
+                        r.rounded(
+                                r.literal(Ratio.parse("2.6")),
+                                Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR))));
+        assertThat(made(working, Mistake.NEAREST)).contains(Ratio.of(3));
+        assertThat(made(working, Mistake.HALF_UP)).isEmpty();
+        assertThat(made(working, Mistake.ROUNDED_TWICE)).isEmpty();
+    }
+
+    private static Blank blank(Working working, String label) {
+        return Worksheet.of(working, Set.of(label), 1).blanks().get(0);
+    }
+
+    @Test
+    void whatALookAtTheSheetRulesOutIsNotOffered() {
+        // 676 % of 125 g is more than the batch; 0.84 g lies between two steps of the display.
+        assertThat(blank(TIE, "m_5").choices())
+                .containsExactlyInAnyOrder(
+                        Ratio.parse("8.45"), Ratio.parse("84.5"), Ratio.parse("0.845"), Ratio.parse("0.00676"));
+        assertThat(blank(TIE, "r_5").choices())
+                .containsExactlyInAnyOrder(Ratio.parse("8.4"), Ratio.parse("8.5"), Ratio.of(84));
+        // 0.1 / 8.45 is no decimal, while the right answer is one.
+        assertThat(blank(TIE, "x_5").choices())
+                .containsExactlyInAnyOrder(
+                        Ratio.parse("84.5"), Ratio.of(845), Ratio.parse("8.45"), Ratio.parse("0.845"));
+    }
+
+    @Test
+    void anAnswerThatIsNoDecimalIsOfferedInFewDigits() {
+        Working working = Working.of(
+                Phrase.of("question.readings-total"),
+                r -> r.named(RESULT, r.quotient(r.given(PHASE, Ratio.of(400), Source.user()), r.literal(3))));
+        String sheet = Worksheet.of(working, 1, 1).sheet(WorkingFormat.text());
+        assertThat(linesFrom("Which value is right?", sheet).get(2))
+                .contains(") ≈ 133.333 g")
+                .doesNotContain("/");
+    }
+
+    /** 59.9 g of a batch of 60 g on a display of 0.1 g: 59.9 is exact, ten times as much is more than the batch. */
+    @Test
+    void withoutTwoWrongAnswersThereAreNoChoices() {
+        Working working = WeighedLine.of("599/600", "60", "0.1");
+        Worksheet worksheet = Worksheet.of(working, Set.of("r_5"), 1);
+        assertThat(worksheet.blanks().get(0).choices()).isEmpty();
+        assertThat(worksheet.blanks().get(0).distractors()).isEmpty();
+        assertThat(worksheet.sheet(WorkingFormat.text())).doesNotContain("Which value is right?");
+        assertThat(linesFrom("Answers", worksheet.key(WorkingFormat.text())).subList(0, 4))
+                .containsExactly("Answers", "  r_5, reading for Cetearyl Alcohol", "    59.9 g", "");
+        assertThat(Worksheet.of(TIE, Set.of("M"), 1).blanks().get(0).choices()).isEmpty();
+    }
+
+    @Test
+    void choicesCanBeLeftOut() {
+        Worksheet worksheet = Worksheet.of(TIE, 4, 11).withoutChoices();
+        assertThat(worksheet.blanks())
+                .hasSize(4)
+                .allMatch(blank -> blank.choices().isEmpty());
+        assertThat(worksheet.seed()).isEqualTo(11);
+        assertThat(worksheet.sheet(WorkingFormat.text())).doesNotContain("a)").contains("Sheet 11. Name: ______");
+        assertThat(worksheet.key(WorkingFormat.text())).contains("    8.4 g\n").doesNotContain("a)");
+    }
+
+    @Test
+    void choicesStandInARowIfTheyFit() {
+        Worksheet worksheet = Worksheet.of(TIE, 2, 7);
+        assertThat(linesFrom("Which value is right?", worksheet.sheet(WorkingFormat.text())))
+                .contains("    a) 84.0 g    b) 8.5 g    c) 8.4 g");
+        assertThat(worksheet.sheet(WorkingFormat.markdown()))
+                .contains("a\\) 84\\.0 g &emsp; b\\) 8\\.5 g &emsp; c\\) 8\\.4 g\n\n");
+        assertThat(worksheet.sheet(WorkingFormat.latexFragment()))
+                .contains("$r_{5}$, reading for Cetearyl Alcohol\n\na) 84.0 g \\qquad\nb) 8.5 g \\qquad\nc) 8.4 g\n\n");
+        assertThat(worksheet.sheet(WorkingFormat.htmlFragment()))
+                .contains("<li><p><math><msub><mi>r</mi><mn>5</mn></msub></math>, reading for Cetearyl Alcohol</p>\n"
+                        + "<ul class=\"row\">\n<li>a) 84.0 g</li>\n<li>b) 8.5 g</li>\n<li>c) 8.4 g</li>\n</ul></li>\n");
+    }
+
+    @Test
+    void theKeyPrintsWhatIsRightInBold() {
+        Worksheet worksheet = Worksheet.of(TIE, 2, 7);
+        assertThat(worksheet.key(WorkingFormat.markdown())).contains("even step\n- **c\\) 8\\.4 g**\\: right\n");
+        assertThat(worksheet.key(WorkingFormat.latexFragment()))
+                .contains("\\item[] \\textbf{c) 8.4 g}: right\n", "r_{5} &= \\boldsymbol{8.4}\\,\\text{g}");
+        assertThat(worksheet.key(WorkingFormat.htmlFragment()))
+                .contains(
+                        "<li><strong>c) 8.4 g</strong>: right</li>\n",
+                        "<mrow class=\"filled\"><mn>8.4</mn><mtext>\u00A0g</mtext></mrow>",
+                        "<mrow><mn>8.45</mn>");
+    }
+
+    @Test
+    void aPageSaysWhichSheetItIs() {
+        Worksheet worksheet = Worksheet.of(TIE, 2, -7);
+        assertThat(worksheet.sheet(WorkingFormat.htmlPage()))
+                .contains(
+                        "<title>What must the display read for Cetearyl Alcohol?</title>",
+                        "</h1>\n<p>Sheet −7. Name: ______________________________ Date: ______________</p>\n",
+                        "<p>An exercise in arithmetic. Weigh nothing by it");
+        assertThat(worksheet.key(WorkingFormat.htmlPage()))
+                .contains(
+                        "<title>Answer key, sheet −7: What must the display read for Cetearyl Alcohol?</title>",
+                        "<h1>Answer key, sheet −7: What must the display read for Cetearyl Alcohol?</h1>")
+                .doesNotContain("Name:");
+        assertThat(Worksheet.of(TIE, 2, 12).sheet(WorkingFormat.text().with(Locale.forLanguageTag("ar-EG-u-nu-arab"))))
+                .contains("Sheet ١٢.");
+    }
+
+    @Test
+    void aClassGetsItsSheetsInOneText() {
+        List<Worksheet> sheets = List.of(Worksheet.of(TIE, 2, 1), Worksheet.of(NO_TIE, 2, 2));
+        String page = Worksheet.sheets(sheets, WorkingFormat.htmlPage());
+        assertThat(page).contains("<title>Worksheets</title>", "article + article { break-before: page; }");
+        assertThat(page).containsOnlyOnce("<html").containsOnlyOnce("</html>");
+        assertThat(page)
+                .contains(sheets.get(0).sheet(WorkingFormat.htmlFragment().withHeadingLevel(1))
+                        + sheets.get(1).sheet(WorkingFormat.htmlFragment().withHeadingLevel(1)));
+        assertThat(Worksheet.keys(sheets, WorkingFormat.htmlPage()))
+                .contains("<title>Answer keys</title>", "Answer key, sheet 1:", "Answer key, sheet 2:");
+        WorkingFormat text = WorkingFormat.text();
+        assertThat(Worksheet.keys(sheets, text))
+                .isEqualTo(sheets.get(0).key(text) + "\n" + sheets.get(1).key(text));
+        WorkingFormat fragment = WorkingFormat.latexFragment();
+        String latex =
+                sheets.get(0).sheet(fragment) + "\\newpage\n" + sheets.get(1).sheet(fragment);
+        assertThat(Worksheet.sheets(sheets, fragment)).isEqualTo(latex);
+        assertThat(Worksheet.sheets(sheets, WorkingFormat.latexDocument()))
+                .startsWith("\\documentclass")
+                .endsWith(latex + "\\end{document}\n");
+    }
+
+    @Test
+    void whatLeavesNothingToFillInIsRefused() {
+        WorkingFormat answer = WorkingFormat.text().with(Depth.ANSWER);
+        String message =
+                "depth is ANSWER: a worksheet needs the steps; print it with(Depth.STEPS) or with(Depth.EVERYTHING)";
+        Worksheet worksheet = Worksheet.of(TIE, 2, 1);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> worksheet.sheet(answer))
+                .withMessage(message);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> worksheet.key(answer))
+                .withMessage(message);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Worksheet.sheets(List.of(), WorkingFormat.text()))
+                .withMessage("worksheets is empty: give at least one");
+    }
+
+    @Test
+    void aSheetSaysWhatItIs() {
+        assertThat(Worksheet.of(TIE, Set.of("n_5"), 7))
+                .hasToString("What must the display read for Cetearyl Alcohol? sheet 7, blanks [n_5, r_5]");
+    }
+
+    /** An answer without a name, worked out from a blank, is a blank itself. */
+    @Test
+    void anUnnamedAnswerGivesNothingAway() {
+        Working working = Working.of(
+                Phrase.of("question.readings-total"),
+                r -> r.sum(r.named(RESULT, r.product(r.literal(6), r.literal(7))), r.literal(1)));
+        Worksheet worksheet = Worksheet.of(working, 1, 1);
+        assertThat(worksheet.sheet(WorkingFormat.text()))
+                .contains("Answer\n    z + 1 = ____________ g + 1\n          = ____________ g\n");
+        assertThat(worksheet.key(WorkingFormat.text())).contains("          = 43 g\n");
     }
 }
