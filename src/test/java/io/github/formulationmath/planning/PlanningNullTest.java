@@ -68,6 +68,7 @@ class PlanningNullTest {
         types.put(FeasibleWindow.class, BatchWindow.of(BALM, bench, constraints));
         types.put(BatchWindow.class, BatchWindow.of(BALM, bench, constraints));
         types.put(CoarsestReadability.class, CoarsestReadability.of(batch, tolerances));
+        types.put(CoarsestStep.class, CoarsestStep.of(batch, bench.balance(), BatchCriterion.oneDivision()));
         types.put(LeastCapacity.class, LeastCapacity.of(List.of(batch), Vessel.none()));
         types.put(BenchComparison.class, BenchComparison.of(BALM, List.of(bench), constraints));
         types.put(WeighingStation.class, WeighingStation.inVessel(balance, Vessel.none()));
