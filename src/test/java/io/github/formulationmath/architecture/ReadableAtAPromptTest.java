@@ -25,7 +25,6 @@ class ReadableAtAPromptTest {
 
     private static final Map<String, String> WITHOUT_TEXT = Map.ofEntries(
             Map.entry("working.WorkingFormat", WRITES),
-            Map.entry("working.Worksheet", WRITES),
             Map.entry("working.Wording", WRITES),
             Map.entry("planning.BulkPlanner", COMPUTES),
             Map.entry("weighing.MonteCarlo", COMPUTES));
