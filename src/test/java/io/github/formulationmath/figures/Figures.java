@@ -19,7 +19,12 @@ public final class Figures {
 
     /** All pictures. */
     static List<Figure> all() {
-        return List.of(SawTooth.draw(), BudgetPerLine.draw(), WindowAgainstReadability.draw(), GrowthOfCost.draw());
+        return List.of(
+                SawTooth.draw(),
+                BudgetPerLine.draw(),
+                WindowAgainstReadability.draw(),
+                GrowthOfCost.draw(),
+                GrowthOfBulk.draw());
     }
 
     /** Writes a picture and its numbers into a folder. */

@@ -2,10 +2,6 @@ package io.github.formulationmath.figures;
 
 import java.awt.BasicStroke;
 import java.awt.Paint;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,7 +31,7 @@ final class GrowthOfCost {
     static Figure draw() {
         List<String> rows = new ArrayList<>();
         Map<String, XYSeries> series = new LinkedHashMap<>();
-        for (String line : measured()) {
+        for (String line : Measured.lines()) {
             Matcher row = ROW.matcher(line);
             if (row.matches()) {
                 double micros = Double.parseDouble(row.group(4).replace(",", "")) / 1000;
@@ -51,14 +47,6 @@ final class GrowthOfCost {
                 Ink.chart("What a smallest batch costs as lines and 1/τ grow", plot(series)),
                 1000,
                 600);
-    }
-
-    private static List<String> measured() {
-        try {
-            return Files.readAllLines(Path.of("docs/benchmarks.md"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private static XYPlot plot(Map<String, XYSeries> series) {

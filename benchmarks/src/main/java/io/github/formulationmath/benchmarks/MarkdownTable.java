@@ -36,7 +36,8 @@ final class MarkdownTable {
                 .append(System.getProperty("java.version"))
                 .append(", ")
                 .append(Runtime.getRuntime().availableProcessors())
-                .append(" processors. Compare ratios; the times belong to the machine they were taken on.\n");
+                .append(" processors. Compare ratios; the times belong to the machine they were taken on.\n")
+                .append("The serial collector runs, so that everything happens on one core.\n");
         byClass.forEach((name, rows) -> appendClass(text, name, rows));
         return text.toString();
     }

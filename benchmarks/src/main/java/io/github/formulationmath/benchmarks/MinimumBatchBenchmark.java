@@ -29,7 +29,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @Warmup(iterations = 2, time = 1)
-@Measurement(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class MinimumBatchBenchmark {
 
