@@ -1,6 +1,8 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explained;
@@ -12,7 +14,10 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -50,39 +55,74 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     private final MadeBatch made;
     private final CorrectionRules rules;
-    private final List<Ratio> steps;
+    /** Whole multiples of the steps of the displays. */
+    private final List<Ratio> grams;
+
     private final Quality quality;
 
-    DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Ratio> steps, Quality quality) {
+    private DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
         this.made = made;
         this.rules = rules;
-        this.steps = List.copyOf(steps);
+        this.grams = List.copyOf(grams);
         this.quality = quality;
     }
 
-    /** Each addition rounded to the nearest step, half to even. */
-    static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        Ratio step = made.plan().bench().balance().gramsPerDivision();
-        List<Ratio> steps = grams.stream()
-                .map(g -> g.dividedBy(step).toWhole(java.math.RoundingMode.HALF_EVEN))
+    /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
+    static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
+        StepProgram program = new StepProgram(rows(made, rules), steps(made));
+        StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.result()));
+        if (answer.values().isPresent()) {
+            Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
+            return new DisplayedAdditions(made, rules, answer.values().get(), quality);
+        }
+        DisplayedAdditions nearest = nearest(made, rules, grams);
+        return answer.isCertain() ? new DisplayedAdditions(made, rules, nearest.grams, Quality.NONE_WITHIN) : nearest;
+    }
+
+    /**
+     * Each addition rounded to the nearest step, half to even; where that would be more than there is of it, or than there
+     * is room for, to the step below, those first that were rounded up most.
+     */
+    static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> exact) {
+        List<Ratio> steps = steps(made);
+        List<Ratio> shown = new ArrayList<>();
+        for (int j = 0; j < exact.size(); j++) {
+            shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
+        }
+        for (LinearProgram.Row row :
+                CorrectionPlan.program(made, PotConditions.ofBench(made, rules)).rows()) {
+            lower(row, shown, exact, steps);
+        }
+        boolean within = rows(made, rules).stream().allMatch(row -> row.isKeptBy(shown));
+        return new DisplayedAdditions(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+    }
+
+    private static void lower(LinearProgram.Row row, List<Ratio> shown, List<Ratio> exact, List<Ratio> steps) {
+        List<Integer> roundedUp = IntStream.range(0, exact.size())
+                .boxed()
+                .filter(j -> !row.coefficients().get(j).isZero())
+                .filter(j -> shown.get(j).compareTo(exact.get(j)) > 0)
+                .sorted(Comparator.comparing((Integer j) -> exact.get(j).minus(shown.get(j))))
                 .toList();
-        boolean within = isWithin(made, rules, steps);
-        return new DisplayedAdditions(made, rules, steps, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+        for (int j : roundedUp) {
+            if (row.isKeptBy(shown)) {
+                return;
+            }
+            shown.set(j, shown.get(j).minus(steps.get(j)));
+        }
     }
 
-    DisplayedAdditions with(Quality known) {
-        return new DisplayedAdditions(made, rules, steps, known);
+    /** The step of the display on which each line is added. */
+    private static List<Ratio> steps(MadeBatch made) {
+        return Collections.nCopies(
+                made.lines().size(), made.plan().bench().balance().gramsPerDivision());
     }
 
-    /** Whether additions in steps keep every condition, decided exactly. */
-    static boolean isWithin(MadeBatch made, CorrectionRules rules, List<Ratio> steps) {
-        List<Condition> conditions =
-                AdditionConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
-        Ratio step = made.plan().bench().balance().gramsPerDivision();
-        List<Ratio> grams = steps.stream().map(n -> n.times(step)).toList();
-        List<Ratio> ones = java.util.Collections.nCopies(grams.size(), Ratio.ONE);
-        return LinearProof.program(conditions, ones).rows().stream()
-                .allMatch(row -> row.at(grams).compareTo(row.least()) >= 0);
+    /** What additions in grams have to keep. */
+    private static List<LinearProgram.Row> rows(MadeBatch made, CorrectionRules rules) {
+        List<PotCondition> conditions =
+                PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
+        return CorrectionPlan.program(made, conditions).rows();
     }
 
     /**
@@ -111,9 +151,9 @@ public final class DisplayedAdditions implements Explained, Serializable {
     public List<LineAddition> additions() {
         Balance balance = made.plan().bench().balance();
         List<LineAddition> additions = new ArrayList<>();
-        for (int i = 0; i < steps.size(); i++) {
-            if (!steps.get(i).isZero()) {
-                Amount<Mass> shown = balance.readability().times(steps.get(i));
+        for (int i = 0; i < grams.size(); i++) {
+            if (!grams.get(i).isZero()) {
+                Amount<Mass> shown = balance.readability().times(grams.get(i).dividedBy(balance.gramsPerDivision()));
                 additions.add(LineAddition.of(made.lines().get(i).line(), shown));
             }
         }
@@ -126,7 +166,9 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * @return the total in the unit of the balance
      */
     public Amount<Mass> total() {
-        return made.plan().bench().balance().readability().times(steps.stream().reduce(Ratio.ZERO, Ratio::plus));
+        Balance balance = made.plan().bench().balance();
+        Ratio total = grams.stream().reduce(Ratio.ZERO, Ratio::plus);
+        return balance.readability().times(total.dividedBy(balance.gramsPerDivision()));
     }
 
     /**
@@ -171,12 +213,14 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        V step = r.given(STEP, made.plan().bench().balance().gramsPerDivision(), Source.user());
+        Ratio grid = made.plan().bench().balance().gramsPerDivision();
+        V step = r.given(STEP, grid, Source.user());
         List<V> shown = new ArrayList<>();
-        for (int i : IntStream.range(0, steps.size()).toArray()) {
-            if (!steps.get(i).isZero()) {
+        for (int i : IntStream.range(0, grams.size()).toArray()) {
+            if (!grams.get(i).isZero()) {
                 Subject line = made.lines().get(i).line();
-                shown.add(r.named(SHOWN, line, r.product(r.given(STEPS, line, steps.get(i), Source.user()), step)));
+                Ratio count = grams.get(i).dividedBy(grid);
+                shown.add(r.named(SHOWN, line, r.product(r.given(STEPS, line, count, Source.user()), step)));
             }
         }
         return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step) : r.sum(shown));
