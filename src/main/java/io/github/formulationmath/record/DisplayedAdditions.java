@@ -2,7 +2,6 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -12,6 +11,7 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +20,8 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Additions in whole steps of the display, checked exactly against what the correction has to reach.
+ * Additions in whole steps of a display, each of the balance of its line ({@link MadeLine#balance()}) and weighed in one go,
+ * checked exactly against what the correction has to reach.
  *
  * <p>Example: 2.76… g on a display of 0.1 g become 2.8 g; 2.7 g would leave the line outside.
  *
@@ -60,11 +61,11 @@ public final class DisplayedAdditions implements Explained, Serializable {
         this.quality = quality;
     }
 
-    /** Each addition rounded to the nearest step, half to even. */
+    /** Each addition rounded to the nearest step of the balance of its line, half to even. */
     static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        Ratio step = made.plan().bench().balance().gramsPerDivision();
-        List<Ratio> steps = grams.stream()
-                .map(g -> g.dividedBy(step).toWhole(java.math.RoundingMode.HALF_EVEN))
+        LineSteps lines = new LineSteps(made);
+        List<Ratio> steps = IntStream.range(0, grams.size())
+                .mapToObj(i -> lines.inSteps(i, grams.get(i), RoundingMode.HALF_EVEN))
                 .toList();
         boolean within = isWithin(made, rules, steps);
         return new DisplayedAdditions(made, rules, steps, within ? Quality.WITHIN : Quality.NOT_WITHIN);
@@ -78,11 +79,12 @@ public final class DisplayedAdditions implements Explained, Serializable {
     static boolean isWithin(MadeBatch made, CorrectionRules rules, List<Ratio> steps) {
         List<Condition> conditions =
                 AdditionConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
-        Ratio step = made.plan().bench().balance().gramsPerDivision();
-        List<Ratio> grams = steps.stream().map(n -> n.times(step)).toList();
+        LineSteps lines = new LineSteps(made);
+        List<Ratio> grams = lines.grams(steps);
         List<Ratio> ones = java.util.Collections.nCopies(grams.size(), Ratio.ONE);
-        return LinearProof.program(conditions, ones).rows().stream()
-                .allMatch(row -> row.at(grams).compareTo(row.least()) >= 0);
+        return lines.areCarried(steps)
+                && LinearProof.program(conditions, ones).rows().stream()
+                        .allMatch(row -> row.at(grams).compareTo(row.least()) >= 0);
     }
 
     /**
@@ -104,17 +106,16 @@ public final class DisplayedAdditions implements Explained, Serializable {
     }
 
     /**
-     * What the display must read for each addition, tared before it.
+     * What the display must read for each addition, tared before it, on the balance of its line ({@link MadeLine#balance()}).
      *
-     * @return the additions above 0, in the unit of the balance
+     * @return the additions above 0, each in the unit of its balance
      */
     public List<LineAddition> additions() {
-        Balance balance = made.plan().bench().balance();
+        LineSteps lines = new LineSteps(made);
         List<LineAddition> additions = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             if (!steps.get(i).isZero()) {
-                Amount<Mass> shown = balance.readability().times(steps.get(i));
-                additions.add(LineAddition.of(made.lines().get(i).line(), shown));
+                additions.add(lines.shown(i, steps.get(i)));
             }
         }
         return List.copyOf(additions);
@@ -123,10 +124,10 @@ public final class DisplayedAdditions implements Explained, Serializable {
     /**
      * The mass of all additions.
      *
-     * @return the total in the unit of the balance
+     * @return the total in the unit of the balance of the bench
      */
     public Amount<Mass> total() {
-        return made.plan().bench().balance().readability().times(steps.stream().reduce(Ratio.ZERO, Ratio::plus));
+        return new LineSteps(made).total(steps);
     }
 
     /**
@@ -171,15 +172,23 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        V step = r.given(STEP, made.plan().bench().balance().gramsPerDivision(), Source.user());
+        LineSteps lines = new LineSteps(made);
         List<V> shown = new ArrayList<>();
         for (int i : IntStream.range(0, steps.size()).toArray()) {
             if (!steps.get(i).isZero()) {
                 Subject line = made.lines().get(i).line();
-                shown.add(r.named(SHOWN, line, r.product(r.given(STEPS, line, steps.get(i), Source.user()), step)));
+                V count = r.given(STEPS, line, steps.get(i), Source.user());
+                shown.add(r.named(SHOWN, line, r.product(count, step(r, lines, i))));
             }
         }
-        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step) : r.sum(shown));
+        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step(r, lines, 0)) : r.sum(shown));
+    }
+
+    /** One d for all, or one for each line where they differ. */
+    private static <V> V step(Reckoning<V> r, LineSteps lines, int line) {
+        return lines.areAllAlike()
+                ? r.given(STEP, lines.step(line), Source.user())
+                : r.given(STEP, lines.subject(line), lines.step(line), Source.user());
     }
 
     @Override
