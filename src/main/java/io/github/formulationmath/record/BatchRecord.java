@@ -97,7 +97,7 @@ public final class BatchRecord implements Serializable {
         MadeBatch made = made();
         for (BenchEntry entry : List.copyOf(Objects.requireNonNull(more, "more"))) {
             before = requireNotBefore(before, entry.time().orElse(before), "an entry");
-            entry.requireOnDisplayOf(plan().bench().balance());
+            entry.requireShownOn(plan().bench());
             made = entry.applyTo(made);
         }
         List<BenchEntry> all = new ArrayList<>(entries);

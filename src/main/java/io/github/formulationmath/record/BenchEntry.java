@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import java.io.Serial;
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 public final class BenchEntry implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     /** The kinds of entries. */
     public enum Kind {
@@ -39,14 +40,21 @@ public final class BenchEntry implements Serializable {
     private final String text;
     private final @Nullable FormulaLine line;
     private final @Nullable Amount<Mass> mass;
+    private final @Nullable Balance balance;
     private final @Nullable Instant time;
 
     private BenchEntry(
-            Kind kind, String text, @Nullable FormulaLine line, @Nullable Amount<Mass> mass, @Nullable Instant time) {
+            Kind kind,
+            String text,
+            @Nullable FormulaLine line,
+            @Nullable Amount<Mass> mass,
+            @Nullable Balance balance,
+            @Nullable Instant time) {
         this.kind = kind;
         this.text = text;
         this.line = line;
         this.mass = mass;
+        this.balance = balance;
         this.time = time;
     }
 
@@ -58,18 +66,24 @@ public final class BenchEntry implements Serializable {
      * @throws IllegalArgumentException if the text is blank or too long
      */
     public static BenchEntry observation(String text) {
-        return new BenchEntry(Kind.OBSERVATION, Texts.requireText("text", text), null, null, null);
+        return new BenchEntry(Kind.OBSERVATION, Texts.requireText("text", text), null, null, null, null);
     }
 
     /**
      * An addition to the pot.
      *
-     * @param addition what was added, as the display read it
+     * @param addition what was added, as the display read it, on the balance it says
      * @return the entry
      */
     public static BenchEntry addition(LineAddition addition) {
         Objects.requireNonNull(addition, "addition");
-        return new BenchEntry(Kind.ADDITION, "", addition.line(), addition.mass(), null);
+        return new BenchEntry(
+                Kind.ADDITION,
+                "",
+                addition.line(),
+                addition.mass(),
+                addition.balance().orElse(null),
+                null);
     }
 
     /**
@@ -85,7 +99,24 @@ public final class BenchEntry implements Serializable {
                 "",
                 Objects.requireNonNull(from, "from"),
                 Objects.requireNonNull(contentNow, "contentNow"),
+                null,
                 null);
+    }
+
+    /**
+     * The same entry, weighed on another balance than that of the bench.
+     *
+     * @param other the balance
+     * @return the entry on that balance
+     * @throws IllegalStateException if it is an observation, for which nothing was weighed
+     */
+    public BenchEntry on(Balance other) {
+        Objects.requireNonNull(other, "other");
+        if (kind == Kind.OBSERVATION) {
+            throw new IllegalStateException(
+                    "an observation was weighed on no balance: say it in its text, or enter what was weighed");
+        }
+        return new BenchEntry(kind, text, line, mass, other, time);
     }
 
     /**
@@ -95,7 +126,7 @@ public final class BenchEntry implements Serializable {
      * @return the entry
      */
     public BenchEntry at(Instant when) {
-        return new BenchEntry(kind, text, line, mass, Objects.requireNonNull(when, "when"));
+        return new BenchEntry(kind, text, line, mass, balance, Objects.requireNonNull(when, "when"));
     }
 
     /**
@@ -135,6 +166,15 @@ public final class BenchEntry implements Serializable {
     }
 
     /**
+     * The balance it was weighed on, if it was another than that of the bench.
+     *
+     * @return the balance; empty for an observation
+     */
+    public Optional<Balance> balance() {
+        return Optional.ofNullable(balance);
+    }
+
+    /**
      * When it happened.
      *
      * @return the time, if it was noted
@@ -143,9 +183,20 @@ public final class BenchEntry implements Serializable {
         return Optional.ofNullable(time);
     }
 
-    void requireOnDisplayOf(Balance balance) {
-        if (line != null && mass != null) {
-            Reading.requireOnDisplay(line, mass, balance);
+    /** What no display of the bench, or of the balance that is said, can have shown is a mistake. */
+    void requireShownOn(Bench bench) {
+        if (line == null || mass == null) {
+            return;
+        }
+        Balance used = balance().orElse(bench.balance());
+        boolean pot = kind == Kind.WEIGHED_AGAIN;
+        Reading.requireOnDisplay(pot ? "the pot" : line.name(), mass, used);
+        // An addition may come from a boat, the pot stands in its vessel.
+        Amount<Mass> most = pot ? used.capacityUnder(bench.vessel()) : used.capacity();
+        if (mass.compareTo(most) > 0) {
+            throw new IllegalArgumentException("shown is " + mass + " for " + (pot ? "the pot" : line.name())
+                    + ", more than the balance carries (" + most + (pot ? " besides the vessel" : "")
+                    + "): look for a slip of the pen, or say which other balance it was: on(balance)");
         }
     }
 
@@ -154,9 +205,10 @@ public final class BenchEntry implements Serializable {
         if (line == null || mass == null) {
             return made;
         }
+        Balance used = balance().orElse(made.plan().bench().balance());
         return kind == Kind.ADDITION
-                ? made.plus(List.of(LineAddition.of(line, mass)))
-                : Evaporation.of(made, mass, line).notAddedBack();
+                ? made.plus(List.of(LineAddition.of(line, mass).on(used)))
+                : Evaporation.of(made, mass, line).on(used).notAddedBack();
     }
 
     @Override
@@ -166,12 +218,13 @@ public final class BenchEntry implements Serializable {
                 && text.equals(that.text)
                 && Objects.equals(line, that.line)
                 && Objects.equals(mass, that.mass)
+                && Objects.equals(balance, that.balance)
                 && Objects.equals(time, that.time);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(kind, text, line, mass, time);
+        return Objects.hash(kind, text, line, mass, balance, time);
     }
 
     @Override

@@ -4,7 +4,6 @@ import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -16,7 +15,6 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +23,8 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Additions in whole steps of the display, checked exactly against what the correction has to reach.
+ * Additions in whole steps of a display, each of the balance of its line ({@link MadeLine#balance()}) and weighed in one go,
+ * checked exactly against what the correction has to reach.
  *
  * <p>Example: 2.76… g on a display of 0.1 g become 2.8 g; 2.7 g would leave the line outside.
  *
@@ -69,7 +68,7 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
     static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        StepProgram program = new StepProgram(rows(made, rules), steps(made));
+        StepProgram program = new StepProgram(rows(made, rules), new LineSteps(made).steps());
         StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.result()));
         if (answer.values().isPresent()) {
             Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
@@ -80,11 +79,11 @@ public final class DisplayedAdditions implements Explained, Serializable {
     }
 
     /**
-     * Each addition rounded to the nearest step, half to even; where that would be more than there is of it, or than there
+     * Each addition rounded to the nearest step of the balance of its line, half to even; where that would be more than there is of it, or than there
      * is room for, to the step below, those first that were rounded up most.
      */
     static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> exact) {
-        List<Ratio> steps = steps(made);
+        List<Ratio> steps = new LineSteps(made).steps();
         List<Ratio> shown = new ArrayList<>();
         for (int j = 0; j < exact.size(); j++) {
             shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
@@ -112,17 +111,14 @@ public final class DisplayedAdditions implements Explained, Serializable {
         }
     }
 
-    /** The step of the display on which each line is added. */
-    private static List<Ratio> steps(MadeBatch made) {
-        return Collections.nCopies(
-                made.lines().size(), made.plan().bench().balance().gramsPerDivision());
-    }
-
     /** What additions in grams have to keep. */
     private static List<LinearProgram.Row> rows(MadeBatch made, CorrectionRules rules) {
         List<PotCondition> conditions =
                 PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
-        return CorrectionPlan.program(made, conditions).rows();
+        List<LinearProgram.Row> rows =
+                new ArrayList<>(CorrectionPlan.program(made, conditions).rows());
+        rows.addAll(new LineSteps(made).carried());
+        return rows;
     }
 
     /**
@@ -144,17 +140,16 @@ public final class DisplayedAdditions implements Explained, Serializable {
     }
 
     /**
-     * What the display must read for each addition, tared before it.
+     * What the display must read for each addition, tared before it, on the balance of its line ({@link MadeLine#balance()}).
      *
-     * @return the additions above 0, in the unit of the balance
+     * @return the additions above 0, each in the unit of its balance
      */
     public List<LineAddition> additions() {
-        Balance balance = made.plan().bench().balance();
+        LineSteps lines = new LineSteps(made);
         List<LineAddition> additions = new ArrayList<>();
         for (int i = 0; i < grams.size(); i++) {
             if (!grams.get(i).isZero()) {
-                Amount<Mass> shown = balance.readability().times(grams.get(i).dividedBy(balance.gramsPerDivision()));
-                additions.add(LineAddition.of(made.lines().get(i).line(), shown));
+                additions.add(lines.shown(i, grams.get(i)));
             }
         }
         return List.copyOf(additions);
@@ -163,12 +158,10 @@ public final class DisplayedAdditions implements Explained, Serializable {
     /**
      * The mass of all additions.
      *
-     * @return the total in the unit of the balance
+     * @return the total in the unit of the balance of the bench
      */
     public Amount<Mass> total() {
-        Balance balance = made.plan().bench().balance();
-        Ratio total = grams.stream().reduce(Ratio.ZERO, Ratio::plus);
-        return balance.readability().times(total.dividedBy(balance.gramsPerDivision()));
+        return new LineSteps(made).total(grams);
     }
 
     /**
@@ -213,17 +206,23 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        Ratio grid = made.plan().bench().balance().gramsPerDivision();
-        V step = r.given(STEP, grid, Source.user());
+        LineSteps lines = new LineSteps(made);
         List<V> shown = new ArrayList<>();
         for (int i : IntStream.range(0, grams.size()).toArray()) {
             if (!grams.get(i).isZero()) {
-                Subject line = made.lines().get(i).line();
-                Ratio count = grams.get(i).dividedBy(grid);
-                shown.add(r.named(SHOWN, line, r.product(r.given(STEPS, line, count, Source.user()), step)));
+                Subject line = lines.subject(i);
+                V count = r.given(STEPS, line, grams.get(i).dividedBy(lines.step(i)), Source.user());
+                shown.add(r.named(SHOWN, line, r.product(count, step(r, lines, i))));
             }
         }
-        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step) : r.sum(shown));
+        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step(r, lines, 0)) : r.sum(shown));
+    }
+
+    /** One d for all, or one for each line where they differ. */
+    private static <V> V step(Reckoning<V> r, LineSteps lines, int line) {
+        return lines.areAllAlike()
+                ? r.given(STEP, lines.step(line), Source.user())
+                : r.given(STEP, lines.subject(line), lines.step(line), Source.user());
     }
 
     @Override

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -30,7 +31,7 @@ import javax.measure.quantity.Mass;
 public final class Evaporation implements Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final Symbol NOW = Symbol.of("Znow", "content-now", Kind.MASS);
     private static final Symbol LOSS = Symbol.of("E", "evaporated-mass", Kind.MASS);
@@ -38,12 +39,14 @@ public final class Evaporation implements Explained, Serializable {
     private final MadeBatch made;
     private final Amount<Mass> contentNow;
     private final FormulaLine line;
+    private final Balance balance;
     private final Ratio grams;
 
-    private Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine line) {
+    private Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine line, Balance balance) {
         this.made = made;
         this.contentNow = contentNow;
         this.line = line;
+        this.balance = balance;
         this.grams = derive(Reckoning.plain());
     }
 
@@ -59,7 +62,11 @@ public final class Evaporation implements Explained, Serializable {
      */
     public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
         Objects.requireNonNull(made, "made").indexOf(Objects.requireNonNull(from, "from"));
-        Evaporation loss = new Evaporation(made, Arguments.positive("contentNow", contentNow), from);
+        Evaporation loss = new Evaporation(
+                made,
+                Arguments.positive("contentNow", contentNow),
+                from,
+                made.plan().bench().balance());
         if (loss.grams.signum() < 0) {
             throw new IllegalArgumentException("contentNow is " + contentNow + ", more than the " + made.mass()
                     + " that were put in: was the vessel weighed with it?");
@@ -71,6 +78,16 @@ public final class Evaporation implements Explained, Serializable {
                     + " that were put in: something else was lost; weigh again");
         }
         return loss;
+    }
+
+    /**
+     * The same loss, the pot weighed again on another balance than that of the bench.
+     *
+     * @param other the balance
+     * @return the loss found on that balance
+     */
+    public Evaporation on(Balance other) {
+        return new Evaporation(made, contentNow, line, Objects.requireNonNull(other, "other"));
     }
 
     /**
@@ -101,6 +118,15 @@ public final class Evaporation implements Explained, Serializable {
     }
 
     /**
+     * The balance on which the pot was weighed again.
+     *
+     * @return the balance of the bench, if no other was said
+     */
+    public Balance balance() {
+        return balance;
+    }
+
+    /**
      * What is in the pot if nothing is added back: less of the one line, and larger shares of all others.
      *
      * @return the concentrated batch
@@ -108,7 +134,7 @@ public final class Evaporation implements Explained, Serializable {
     public MadeBatch notAddedBack() {
         int index = line.position() - 1;
         // The pot is weighed with one indication after taring and one now, each to half a step.
-        Ratio error = made.plan().bench().balance().gramsPerDivision();
+        Ratio error = balance.gramsPerDivision();
         PotErrors errors = made.errors().weighedAgain(index, contentNow.in(FormulationUnits.GRAM), error);
         return made.after(
                 each -> each.line().position() == line.position()
@@ -120,7 +146,7 @@ public final class Evaporation implements Explained, Serializable {
     /**
      * What is in the pot after adding back.
      *
-     * @param read what was added, as the display read it
+     * @param read what was added, as the display of the bench read it
      * @return the batch made up again
      */
     public MadeBatch addedBack(Amount<Mass> read) {

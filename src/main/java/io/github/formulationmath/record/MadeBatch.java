@@ -12,6 +12,7 @@ import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
@@ -40,7 +41,7 @@ import org.jspecify.annotations.Nullable;
 public final class MadeBatch implements Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final WeighingPlan plan;
     private final PotSymbols symbols;
@@ -48,14 +49,15 @@ public final class MadeBatch implements Explained, Serializable {
     private final PotErrors errors;
     private final Ratio grams;
 
-    private MadeBatch(WeighingPlan plan, PotSymbols symbols, List<PotMass> masses, PotErrors errors) {
+    private MadeBatch(
+            WeighingPlan plan, PotSymbols symbols, List<PotMass> masses, List<Balance> balances, PotErrors errors) {
         this.plan = plan;
         this.symbols = symbols;
         this.errors = errors;
         List<MadeLine> all = new ArrayList<>(masses.size());
         for (int i = 0; i < masses.size(); i++) {
             FormulaLine line = plan.batch().formula().lines().get(i);
-            all.add(new MadeLine(this, line, masses.get(i)));
+            all.add(new MadeLine(this, line, masses.get(i), balances.get(i)));
         }
         this.lines = Collections.unmodifiableList(all);
         this.grams = derive(Reckoning.plain());
@@ -70,7 +72,8 @@ public final class MadeBatch implements Explained, Serializable {
      */
     public static MadeBatch of(Readings readings) {
         Objects.requireNonNull(readings, "readings");
-        MadeBatch made = new MadeBatch(readings.plan(), new PotSymbols(0), readings.masses(), PotErrors.of(readings));
+        MadeBatch made = new MadeBatch(
+                readings.plan(), new PotSymbols(0), readings.masses(), readings.balances(), PotErrors.of(readings));
         if (made.grams.isZero()) {
             throw new IllegalArgumentException("the readings add up to 0: nothing was made");
         }
@@ -78,7 +81,8 @@ public final class MadeBatch implements Explained, Serializable {
     }
 
     /**
-     * The pot after more was weighed in, each addition into the tared pot on the balance of the bench.
+     * The pot after more was weighed in, each addition by itself: into the tared pot on the balance of the bench, or on the
+     * balance that it says.
      *
      * @param additions what was added, as the display read it
      * @return what is in the pot then
@@ -87,6 +91,7 @@ public final class MadeBatch implements Explained, Serializable {
     public MadeBatch plus(List<LineAddition> additions) {
         Map<Integer, Ratio> byLine = new HashMap<>();
         PotErrors after = errors;
+        List<Balance> balances = balances();
         for (LineAddition addition : List.copyOf(Objects.requireNonNull(additions, "additions"))) {
             Ratio more = addition.mass().in(FormulationUnits.GRAM);
             indexOf(addition.line());
@@ -94,11 +99,15 @@ public final class MadeBatch implements Explained, Serializable {
                 throw new IllegalArgumentException(
                         "additions has " + addition.line().name() + " twice: add the two up");
             }
-            after = after.plus(addition.line(), more, plan.bench().balance());
+            Balance balance = addition.balance().orElse(plan.bench().balance());
+            balances.set(addition.line().position() - 1, balance);
+            after = after.plus(addition.line(), more, balance);
         }
         Symbol symbol = symbols.next().added();
         return after(
-                line -> new PotMass.Plus(line, byLine.getOrDefault(line.line().position(), Ratio.ZERO), symbol), after);
+                line -> new PotMass.Plus(line, byLine.getOrDefault(line.line().position(), Ratio.ZERO), symbol),
+                balances,
+                after);
     }
 
     /** The place of a line, from 0; a line of another formula is refused. */
@@ -113,7 +122,17 @@ public final class MadeBatch implements Explained, Serializable {
 
     /** The pot after something happened to its lines, each known to within the same errors as before and some more. */
     MadeBatch after(Function<MadeLine, PotMass> change, PotErrors newErrors) {
-        return new MadeBatch(plan, symbols.next(), lines.stream().map(change).toList(), newErrors);
+        return after(change, balances(), newErrors);
+    }
+
+    private MadeBatch after(Function<MadeLine, PotMass> change, List<Balance> balances, PotErrors newErrors) {
+        return new MadeBatch(plan, symbols.next(), lines.stream().map(change).toList(), balances, newErrors);
+    }
+
+    private List<Balance> balances() {
+        List<Balance> all = new ArrayList<>(lines.size());
+        lines.forEach(line -> all.add(line.balance()));
+        return all;
     }
 
     /**
@@ -238,12 +257,13 @@ public final class MadeBatch implements Explained, Serializable {
         return r.named(symbols.total(), r.sum(masses));
     }
 
-    /** What decides whether two batches are the same: how much of each line is in the pot, and whether that is known. */
+    /** What decides whether two batches are the same: how much of each line is in the pot, whether that is known, and where. */
     private List<Object> contents() {
-        List<Object> all = new ArrayList<>(2 * lines.size());
+        List<Object> all = new ArrayList<>(3 * lines.size());
         for (MadeLine line : lines) {
             all.add(line.mass());
             all.add(line.isAssumed());
+            all.add(line.balance());
         }
         return all;
     }

@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -30,19 +31,21 @@ import javax.measure.quantity.Mass;
 public final class MadeLine implements Subject, Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final Symbol DEVIATION = Symbol.of("Δ", "mass-deviation", Kind.MASS);
 
     private final MadeBatch made;
     private final FormulaLine line;
     private final PotMass origin;
+    private final Balance balance;
     private final Ratio grams;
 
-    MadeLine(MadeBatch made, FormulaLine line, PotMass origin) {
+    MadeLine(MadeBatch made, FormulaLine line, PotMass origin, Balance balance) {
         this.made = made;
         this.line = line;
         this.origin = origin;
+        this.balance = balance;
         this.grams = origin.grams(Reckoning.plain());
     }
 
@@ -80,6 +83,21 @@ public final class MadeLine implements Subject, Explained, Serializable {
      */
     public boolean isAssumed() {
         return origin.isAssumed();
+    }
+
+    /**
+     * The balance on which this line was last weighed, and on which more of it would be: that of its latest reading or
+     * addition, or that of the bench if it has none.
+     *
+     * @return the balance of the line
+     */
+    public Balance balance() {
+        return balance;
+    }
+
+    /** Whether its balance is that of the bench, which needs no saying. */
+    boolean isOnBench() {
+        return balance.equals(made.plan().bench().balance());
     }
 
     /**

@@ -168,19 +168,18 @@ public final class Reading implements Serializable {
     }
 
     void requireOnDisplayOf(Balance used) {
-        requireOnDisplay(line, shown, used);
+        requireOnDisplay(line.name(), shown, used);
     }
 
     /** A display shows whole steps. */
-    static void requireOnDisplay(FormulaLine line, Amount<Mass> shown, Balance used) {
+    static void requireOnDisplay(String what, Amount<Mass> shown, Balance used) {
         Ratio divisions = shown.ratioTo(used.readability());
         if (!divisions.isInteger()) {
-            throw new IllegalArgumentException(
-                    "shown is " + shown + " for " + line.name() + ", no multiple of the step "
-                            + used.readability() + " of the display: it can read "
-                            + used.readability().times(divisions.toWhole(RoundingMode.FLOOR)) + " or "
-                            + used.readability().times(divisions.toWhole(RoundingMode.CEILING))
-                            + "; look for a slip of the pen, or say which balance it was");
+            throw new IllegalArgumentException("shown is " + shown + " for " + what + ", no multiple of the step "
+                    + used.readability() + " of the display: it can read "
+                    + used.readability().times(divisions.toWhole(RoundingMode.FLOOR)) + " or "
+                    + used.readability().times(divisions.toWhole(RoundingMode.CEILING))
+                    + "; look for a slip of the pen, or say which other balance it was: on(balance)");
         }
     }
 

@@ -104,6 +104,14 @@ public final class Readings implements Serializable {
         return reading.balance().orElse(plan.bench().balance());
     }
 
+    /** The balance of each line, in the order of the formula: that of its reading, else that of the bench. */
+    List<Balance> balances() {
+        Balance[] balances = new Balance[plan.lines().size()];
+        Arrays.fill(balances, plan.bench().balance());
+        taken.forEach(reading -> balances[index(reading)] = balanceOf(reading));
+        return List.of(balances);
+    }
+
     /** How the mass of each line follows from the readings, in the order of the formula. */
     List<PotMass> masses() {
         PotMass[] masses = new PotMass[plan.lines().size()];

@@ -84,6 +84,7 @@ final class RecordDocument {
         }
         entry.line().ifPresent(line -> map.put("line", Integer.toString(line.position())));
         entry.mass().ifPresent(mass -> map.put("mass", ValueDocument.amount(mass)));
+        entry.balance().ifPresent(balance -> map.put("balance", BenchDocument.write(balance)));
         entry.time().ifPresent(time -> map.put("time", time.toString()));
         return map;
     }
@@ -190,7 +191,10 @@ final class RecordDocument {
             case WEIGHED_AGAIN ->
                 BenchEntry.weighedAgain(ValueDocument.mass(f.get("mass")), BenchDocument.line(f.get("line"), formula));
         };
-        return f.find("time").map(RecordDocument::time).map(entry::at).orElse(entry);
+        BenchEntry on = entry.kind() == BenchEntry.Kind.OBSERVATION
+                ? entry
+                : f.find("balance").map(BenchDocument::balance).map(entry::on).orElse(entry);
+        return f.find("time").map(RecordDocument::time).map(on::at).orElse(on);
     }
 
     private static PackFill fill(Node.Fields f) {

@@ -11,6 +11,7 @@ import io.github.formulationmath.record.LineCheck;
 import io.github.formulationmath.record.MadeBatch;
 import io.github.formulationmath.record.MadeLine;
 import io.github.formulationmath.record.Reading;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Wording;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -164,11 +165,21 @@ public final class RecordSheet {
     }
 
     private String shown(Reading reading) {
-        Amount<Mass> step =
-                reading.balance().orElse(record.plan().bench().balance()).readability();
-        return reading.shown()
-                .map(shown -> SheetNumbers.reading(shown.to(step.getUnit()), step))
-                .orElse("");
+        return reading.shown().map(shown -> shown(shown, reading.balance())).orElse("");
+    }
+
+    /** A reading with the digits of its display, and on which balance if it was not that of the bench. */
+    private String shown(Amount<Mass> mass, Optional<Balance> other) {
+        Balance bench = record.plan().bench().balance();
+        Balance used = other.orElse(bench);
+        Amount<Mass> step = used.readability();
+        String text = SheetNumbers.reading(mass.to(step.getUnit()), step);
+        if (used.equals(bench)) {
+            return text;
+        }
+        return used.name().isEmpty()
+                ? words.say("sheet.record.on-unnamed-balance", text, SheetNumbers.amount(step))
+                : words.say("sheet.record.on-balance", text, used.name());
     }
 
     private Page.Table entries() {
@@ -182,7 +193,7 @@ public final class RecordSheet {
     }
 
     private String words(BenchEntry entry) {
-        String mass = entry.mass().map(SheetNumbers::amount).orElse("");
+        String mass = entry.mass().map(m -> shown(m, entry.balance())).orElse("");
         String name = entry.line().map(line -> line.name()).orElse("");
         return switch (entry.kind()) {
             case OBSERVATION -> entry.text();

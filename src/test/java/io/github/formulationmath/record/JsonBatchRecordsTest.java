@@ -78,6 +78,7 @@ final class JsonBatchRecordsTest {
                 .buildNormalised();
         return List.of(
                 BatchRecordTest.record(),
+                SeveralBalancesRecordTest.record(),
                 BatchRecordTest.record()
                         .amended(Amendment.of("the maker", NOON.plusSeconds(600), "„Quotes“ \" \\ \n and 𝄞")),
                 record(parts, BatchSize.ofVolume(Amount.volume("1 US cup"), Density.parse("0.9 g/mL"))),

@@ -79,7 +79,7 @@ final class RecordSheetTest {
                 .contains("20 g ?")
                 .contains("Glyceryl Stearate SE: nobody wrote down")
                 .contains("Smooth; thickened at 45 °C.")
-                .contains("weighed again: 395 g in the pot; the rest of Aqua went off")
+                .contains("weighed again: 395.0 g in the pot; what is missing is Aqua that went off")
                 .contains("added 6.5 g of Aqua")
                 .contains("Full packs      7")
                 .contains("The oil was of another lot.")
@@ -89,6 +89,34 @@ final class RecordSheetTest {
                         .findFirst()
                         .orElseThrow())
                 .containsPattern("12 g +13\\.5 g +13\\.5 g +3 % .*outside");
+    }
+
+    @Test
+    void what_was_weighed_elsewhere_says_where_with_the_digits_of_that_display() {
+        Balance pocket = Balance.of("0.01 g", "100 g").named("pocket");
+        Balance unnamed = Balance.of("0.05 g", "1 kg");
+        BatchRecord open = BatchRecord.of(
+                record().code(),
+                Readings.of(
+                        record().plan(),
+                        WeighingMethod.TARE_EACH,
+                        List.of(
+                                Reading.of(FORMULA.line("Aqua"), "316 g"),
+                                Reading.of(FORMULA.line("Preservative blend"), "3.9 g")
+                                        .on(pocket))),
+                Tolerances.of("5 %"));
+        String page = RecordSheet.of(open.with(BenchEntry.addition(
+                                LineAddition.of(FORMULA.line("Preservative blend"), Amount.mass("0.1 g"))
+                                        .on(pocket)))
+                        .with(BenchEntry.addition(LineAddition.of(FORMULA.line("Aqua"), Amount.mass("2 g"))))
+                        .with(BenchEntry.weighedAgain(Amount.mass("391.25 g"), FORMULA.line("Aqua"))
+                                .on(unnamed)))
+                .print(SheetFormat.TEXT);
+        assertThat(page)
+                .contains("3.90 g (balance pocket)")
+                .contains("added 0.10 g (balance pocket) of Preservative blend")
+                .contains("added 2.0 g of Aqua")
+                .contains("weighed again: 391.25 g (balance in steps of 0.05 g) in the pot");
     }
 
     @Test
