@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
@@ -48,6 +49,15 @@ public final class Verdict implements Explained {
         this.share = relations.value(Reckoning.plain());
         this.used = used(limit().share().fraction(), share, limit().kind().isUpper());
         this.conformity = tally.isAssessable() ? relations.decide(Reckoning.plain()) : Conformity.NOT_ASSESSABLE;
+    }
+
+    /**
+     * The formula that the verdict is on.
+     *
+     * @return the formula as written
+     */
+    public Formula formula() {
+        return tally.formula();
     }
 
     /**

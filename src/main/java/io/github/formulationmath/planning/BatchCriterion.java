@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -33,6 +34,8 @@ import javax.measure.quantity.Mass;
  * <tr><td>{@link #capKept}</td><td>(for a substance) its guaranteed share ≤ its cap</td><td>all from one size on, or
  * none</td></tr>
  * </table>
+ *
+ * <p>{@link #limitKept} is {@link #capKept} for what a limit counts.
  *
  * <p>Immutable and thread-safe.
  */
@@ -130,14 +133,15 @@ public abstract sealed class BatchCriterion implements Serializable
 
     /**
      * A substance stays at or below its cap in what is really made, whatever the worst errors of all additions do. The cap
-     * is a share of the substance itself in the whole; one stated otherwise (as acid, say) must be converted. If the target
+     * is a share of the substance itself in the whole; for one stated otherwise (as acid, say, or of a group or a phase) there
+     * is {@link #limitKept}. If the target
      * equals the cap no batch keeps it; {@link CapTarget} then gives the largest target that a batch can keep. Errors are as
      * for {@link #errorBound(Tolerances, WeighingMethod)}; those that cumulative weighing makes neighbours share are not set
      * off against each other, so that the batch may be larger than need be there, never too small.
      *
      * <p>The size is sufficient before anything is read: it and every larger one keep the cap, however the targets round and
      * whatever the balance does. A smaller batch may keep it too. Whether one plan does, with the readings it has, is
-     * another question, put to {@code LimitChecker} with the masses of an {@link ExpectedProduct}; a plan below the size may
+     * another question, put to {@code LimitChecker} with an {@link ExpectedProduct}; a plan below the size may
      * well be within there, because its own readings happen to round down.
      *
      * @param substance the substance, through all lines that contain it
@@ -146,10 +150,29 @@ public abstract sealed class BatchCriterion implements Serializable
      * @return the criterion
      */
     public static BatchCriterion capKept(Substance substance, MassFraction cap, WeighingMethod method) {
-        return new CapKept(
-                Objects.requireNonNull(substance, "substance"),
-                Objects.requireNonNull(cap, "cap"),
-                Objects.requireNonNull(method, "method"));
+        CappedSubstance share =
+                new CappedSubstance(Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
+        return new CapKept(share, Objects.requireNonNull(method, "method"));
+    }
+
+    /**
+     * A limit is kept in what is really made, whatever the worst errors of all additions do: as {@link #capKept}, with what
+     * the limit counts, on its basis, sums and conversions included, and as a share of the phase if it is of one. A lowest
+     * effective share is kept from below; limits that are declared above are treated like highest shares.
+     *
+     * <p>Example: a preservative at 0.9 % under a cap of 1 %, in three lines on a display of 0.1 g, E = 0.15 g: H = 0.99 ·
+     * 0.15 + 2 · 0.01 · 0.15 = 0.1515 g, G = 0.1 %, M = H/G = 151.5 g.
+     *
+     * <p>It defers to the law in force and a qualified safety assessor, as every verdict does.
+     *
+     * @param verdict a verdict on the formula, as written or as weighed; the criterion can be asked about that formula only
+     * @param method how it is weighed
+     * @return the criterion
+     * @throws IllegalArgumentException if the verdict could not be assessed
+     */
+    public static BatchCriterion limitKept(Verdict verdict, WeighingMethod method) {
+        LimitedShare share = LimitedShare.of(Objects.requireNonNull(verdict, "verdict"));
+        return new CapKept(share, Objects.requireNonNull(method, "method"));
     }
 
     /**

@@ -32,12 +32,14 @@ public final class CapTarget implements Explained, Serializable {
 
     private final Batch batch;
     private final Balance balance;
+    private final Substance substance;
     private final CapKept criterion;
     private final Ratio share;
 
-    private CapTarget(Batch batch, Balance balance, CapKept criterion) {
+    private CapTarget(Batch batch, Balance balance, Substance substance, CapKept criterion) {
         this.batch = batch;
         this.balance = balance;
+        this.substance = substance;
         this.criterion = criterion;
         this.share = derive(Reckoning.plain());
     }
@@ -63,7 +65,7 @@ public final class CapTarget implements Explained, Serializable {
             throw new IllegalArgumentException("balance corrects for air buoyancy by " + air
                     + ", in proportion to masses that are not chosen yet: leave the correction out here");
         }
-        return new CapTarget(batch, balance, criterion);
+        return new CapTarget(batch, balance, substance, criterion);
     }
 
     /**
@@ -77,7 +79,7 @@ public final class CapTarget implements Explained, Serializable {
 
     @Override
     public Phrase question() {
-        return Phrase.of("question.largest-target", criterion.substance().name());
+        return Phrase.of("question.largest-target", substance.name());
     }
 
     /** The share as a number; below 0 if the errors alone pass the cap. */
@@ -93,6 +95,6 @@ public final class CapTarget implements Explained, Serializable {
 
     @Override
     public String toString() {
-        return criterion.substance() + " at most " + share.times(100) + " %";
+        return substance + " at most " + share.times(100) + " %";
     }
 }

@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.DecisionRule;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitTable;
+import io.github.formulationmath.limit.Product;
+import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
@@ -37,7 +42,19 @@ class CriteriaContractTest {
             BatchCriterion.madeWithin(FIVE),
             BatchCriterion.madeWithin(FIVE, Amount.mass("0.1 g")),
             BatchCriterion.errorBound(FIVE, WeighingMethod.TARE_EACH),
-            BatchCriterion.capKept(Substance.of("Wax"), MassFraction.parse("25 %"), WeighingMethod.TARE_EACH));
+            BatchCriterion.capKept(Substance.of("Wax"), MassFraction.parse("25 %"), WeighingMethod.TARE_EACH),
+            BatchCriterion.limitKept(verdict("Phenoxyethanol", "EU-V-29"), WeighingMethod.TARE_EACH));
+
+    private static Verdict verdict(String preservative, String limit) {
+        Formula cream = Formula.inPercent("Cream")
+                .quantitySufficient("Aqua")
+                .line(preservative, "0.9 %")
+                .build();
+        return LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.worstCase())
+                .check(cream)
+                .verdict(limit)
+                .orElseThrow();
+    }
 
     @ParameterizedTest
     @CsvSource(
@@ -51,7 +68,8 @@ class CriteriaContractTest {
                 "5; every share as made within ± 5 %",
                 "6; every share as made within ± 5 %, readings off by up to 0.1 g",
                 "7; worst error of every addition within ± 5 %",
-                "8; Wax never above 25 %"
+                "8; Wax never above 25 %",
+                "9; PHENOXYETHANOL keeps limit EU-V-29"
             })
     void a_criterion_says_what_it_asks(int index, String text) {
         assertThat(CRITERIA.get(index)).hasToString(text);
@@ -71,10 +89,26 @@ class CriteriaContractTest {
                         "criterion.made-within",
                         "criterion.made-within-error",
                         "criterion.error-bound",
-                        "criterion.cap-kept");
+                        "criterion.cap-kept",
+                        "criterion.limit-kept");
         CRITERIA.forEach(criterion -> assertThat(Wording.english().text(criterion.name()))
                 .isNotBlank()
                 .doesNotContain("{"));
+    }
+
+    @Nested
+    class LimitKeptContract implements ValueContract<BatchCriterion> {
+        @Override
+        public List<BatchCriterion> different() {
+            return List.of(
+                    BatchCriterion.limitKept(verdict("Phenoxyethanol", "EU-V-29"), WeighingMethod.TARE_EACH),
+                    BatchCriterion.limitKept(verdict("Benzyl Alcohol", "EU-V-34"), WeighingMethod.TARE_EACH));
+        }
+
+        @Override
+        public List<BatchCriterion> same() {
+            return different();
+        }
     }
 
     @Nested

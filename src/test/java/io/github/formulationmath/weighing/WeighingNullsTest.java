@@ -3,6 +3,8 @@ package io.github.formulationmath.weighing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -39,6 +41,9 @@ class WeighingNullsTest {
         samples.put(WeighingMethod.class, WeighingMethod.CUMULATIVE);
         samples.put(Explained.class, ADDITION.target());
         samples.put(Subject.class, Subject.of("1", "Aqua"));
+        samples.put(
+                FormulaLine.class,
+                Formula.inPercent("F").line("Aqua", "100 %").build().line("Aqua"));
         samples.put(CoverageFactor.class, CoverageFactor.of(2));
         samples.put(Density.class, Density.ofGramsPerMillilitre("1"));
         samples.put(List.class, List.of());

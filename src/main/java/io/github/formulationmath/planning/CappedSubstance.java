@@ -1,0 +1,94 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceShare;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.util.List;
+
+/** One substance, through all lines that contain it, in the whole product. */
+record CappedSubstance(Substance substance, MassFraction cap) implements CountedShare {
+
+    private static final Symbol CAP = Symbol.of("C", "largest-permitted-share", Kind.SHARE);
+    private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
+
+    @Override
+    public Phrase name() {
+        return Phrase.of("criterion.cap-kept", substance.name(), cap.toString());
+    }
+
+    @Override
+    public Phrase obstacle() {
+        return Phrase.of("obstacle.target-at-cap", substance.name(), cap.toString());
+    }
+
+    @Override
+    public void check(Formula formula) {
+        share(formula);
+    }
+
+    @Override
+    public List<FormulaLine> whole(Formula formula) {
+        return formula.lines();
+    }
+
+    @Override
+    public FormulaLine carrier(Formula formula) {
+        return share(formula).lines().get(0);
+    }
+
+    private SubstanceShare share(Formula formula) {
+        return formula.composition()
+                .shareOf(substance)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "a cap is set for " + substance + ", which \"" + formula.name() + "\" does not contain"));
+    }
+
+    @Override
+    public boolean isUpper() {
+        return true;
+    }
+
+    @Override
+    public Ratio bound() {
+        return cap.fraction();
+    }
+
+    @Override
+    public <V> V bound(Reckoning<V> r) {
+        return r.given(CAP, cap.fraction(), Source.user());
+    }
+
+    @Override
+    public Ratio strength(FormulaLine line) {
+        return line.ingredient()
+                .strengthOf(substance)
+                .map(MassFraction::fraction)
+                .orElse(Ratio.ZERO);
+    }
+
+    @Override
+    public <V> V strength(Reckoning<V> r, FormulaLine line) {
+        Ratio strength = strength(line);
+        return strength.isZero() || strength.equals(Ratio.ONE)
+                ? r.literal(strength)
+                : r.given(STRENGTH, line, strength, Source.user());
+    }
+
+    @Override
+    public <V> V evenRoom(Reckoning<V> r, Formula formula) {
+        return r.difference(bound(r), r.known(share(formula)));
+    }
+
+    @Override
+    public String toString() {
+        return substance + " never above " + cap;
+    }
+}
