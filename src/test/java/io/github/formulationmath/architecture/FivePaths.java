@@ -1,0 +1,100 @@
+package io.github.formulationmath.architecture;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.limit.DecisionRule;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitTable;
+import io.github.formulationmath.limit.Product;
+import io.github.formulationmath.planning.BatchCriterion;
+import io.github.formulationmath.planning.ExpectedProduct;
+import io.github.formulationmath.planning.FoundBatch;
+import io.github.formulationmath.planning.MinimumBatch;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.record.Correction;
+import io.github.formulationmath.record.CorrectionRules;
+import io.github.formulationmath.record.MadeBatch;
+import io.github.formulationmath.record.Reading;
+import io.github.formulationmath.record.Readings;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.WorkingFormat;
+
+/** The five jobs whose cost in types the figures of the house count; each runs in a virtual machine of its own. */
+final class FivePaths {
+
+    private FivePaths() {}
+
+    /** Runs the path named by the argument, from 1 to 5; 0 does nothing. */
+    public static void main(String[] args) {
+        switch (args[0]) {
+            case "1" -> print(plan().line("Glycerin").reading());
+            case "2" -> smallest();
+            case "3" -> verdict();
+            case "4" -> repair();
+            case "5" -> page();
+            default -> print("nothing");
+        }
+    }
+
+    private static Formula lotion() {
+        return Formula.inPercent("Oat lotion")
+                .phase("water")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "3 %")
+                .phase("oil")
+                .line("Avena Sativa Kernel Oil", "12 %")
+                .line("Phenoxyethanol", "0.9 %")
+                .build();
+    }
+
+    private static WeighingPlan plan() {
+        return WeighingPlan.of(Batch.of(lotion(), BatchSize.ofMass("180 g")), Balance.of("0.1 g", "2 kg"));
+    }
+
+    private static void smallest() {
+        FoundBatch found = (FoundBatch)
+                MinimumBatch.of(lotion(), Balance.of("0.1 g", "2 kg"), BatchCriterion.madeWithin(Tolerances.of("2 %")));
+        print(found.mass());
+        print(found.readings());
+        found.working().check();
+    }
+
+    private static void verdict() {
+        LimitChecker checker =
+                LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+        print(checker.check(
+                        lotion(),
+                        ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH).masses())
+                .binding());
+    }
+
+    private static void repair() {
+        WeighingPlan plan = plan();
+        Formula formula = plan.batch().formula();
+        Readings readings = Readings.of(
+                plan,
+                WeighingMethod.TARE_EACH,
+                java.util.List.of(
+                        Reading.of(formula.line("Aqua"), Amount.mass("151.4 g")),
+                        Reading.of(formula.line("Glycerin"), Amount.mass("7 g")),
+                        Reading.of(formula.line("Avena Sativa Kernel Oil"), Amount.mass("21.6 g")),
+                        Reading.of(formula.line("Phenoxyethanol"), Amount.mass("1.6 g"))));
+        Correction correction =
+                Correction.smallest(MadeBatch.of(readings), CorrectionRules.within(Tolerances.of("5 %")));
+        print(correction.onDisplay().additions());
+    }
+
+    private static void page() {
+        var working = plan().line("Glycerin").working();
+        print(WorkingFormat.htmlPage().format(working).length());
+        print(WorkingFormat.latexDocument().format(working).length());
+    }
+
+    private static void print(Object answer) {
+        System.out.println(answer);
+    }
+}
