@@ -180,8 +180,10 @@ public final class Formula implements Serializable {
 
     private List<FormulaLine> named(String ingredientName) {
         Objects.requireNonNull(ingredientName, "ingredientName");
-        List<FormulaLine> found =
-                lines.stream().filter(l -> l.isNamed(ingredientName)).toList();
+        String wanted = SubstanceName.normalise(ingredientName);
+        List<FormulaLine> found = lines.stream()
+                .filter(line -> line.ingredient().normalName().equals(wanted))
+                .toList();
         if (found.isEmpty()) {
             throw new IllegalArgumentException(
                     "\"" + name + "\" has no line for " + ingredientName + ": it has " + someNames(lines));

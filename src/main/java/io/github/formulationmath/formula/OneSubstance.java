@@ -50,6 +50,21 @@ public final class OneSubstance {
     }
 
     /**
+     * A substance as asked for, with all names and the number that this one has, so that it is recognised by any of them
+     * also where the formula is not at hand.
+     *
+     * @param asked the substance in the spelling to be kept
+     * @return the same substance with the other names as synonyms
+     */
+    public Substance as(Substance asked) {
+        String[] names = keys.stream()
+                .filter(key -> !CasNumbers.isNumber(key) && !asked.keys().contains(key))
+                .toArray(String[]::new);
+        Substance named = asked.withSynonyms(names);
+        return cas().map(named::withCas).orElse(named);
+    }
+
+    /**
      * The CAS number.
      *
      * @return the one number that lines give, if any does
