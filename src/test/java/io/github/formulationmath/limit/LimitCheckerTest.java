@@ -94,7 +94,7 @@ class LimitCheckerTest {
                 .hasSizeGreaterThanOrEqualTo(2)
                 .allMatch(verdict -> verdict.conformity() == Conformity.WITHIN);
         report.verdicts().forEach(verdict -> assertSelfChecking(verdict.headroomWorking()));
-        assertThat(report.allShownWithin()).isFalse();
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.EXCEEDS);
     }
 
     /** Annex III, entries 286 and 287: the sum of two, and the sum of three that contains it; leave-on hair 1.0 and 3.0. */
@@ -145,14 +145,17 @@ class LimitCheckerTest {
     @Test
     void a_substance_allowed_in_other_products_only_is_not_passed_over() {
         LimitReport report = checker(FACE_CREAM).check(with("Methylisothiazolinone", "0.001 %"));
-        assertThat(report.verdictsFor("Methylisothiazolinone"))
-                .noneMatch(verdict -> verdict.limit().id().startsWith("EU-V-57"));
-        assertThat(report.outOfScope()).singleElement().satisfies(finding -> {
-            assertThat(finding.isNotAllowed()).isTrue();
-            assertThat(finding.substance().name()).isEqualTo("Methylisothiazolinone");
-        });
-        assertThat(report.allShownWithin()).isFalse();
-        assertThat(String.join("\n", report.describe(Wording.english()))).contains("in other products only");
+        Verdict first = report.binding().orElseThrow();
+        assertThat(first.limit().id()).isEqualTo("EU-V-57");
+        assertThat(first.conformity()).isEqualTo(Conformity.PROHIBITED);
+        assertThat(first.applicability()).isEqualTo(Applicability.OUT_OF_SCOPE);
+        assertThat(first.substances()).extracting(Substance::name).containsExactly("Methylisothiazolinone");
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
+        assertThat(report.toString()).contains("PROHIBITED", "EU-V-57");
+        assertThat(String.join("\n", report.describe(Wording.english())))
+                .contains("Methylisothiazolinone: 0.001 %, not allowed in such a product: PROHIBITED");
+        assertSelfChecking(first);
+        assertSelfChecking(first.headroomWorking());
     }
 
     /** Annex V, entry 13: dehydroacetic acid 0.6 % as acid, not in sprays; the salt is sold with and without water. */
