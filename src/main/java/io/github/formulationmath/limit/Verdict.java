@@ -445,7 +445,7 @@ public final class Verdict implements Explained {
     /** In short: what is counted, its share, the limit, and the verdict. */
     @Override
     public String toString() {
-        String share = counted() + " " + PercentText.of(this.share, bounds());
+        String share = shortName() + " " + PercentText.of(this.share, bounds());
         if (applicability() == Applicability.OUT_OF_SCOPE) {
             return share + " (not allowed in such a product, " + limit().id() + "): " + conformity;
         }

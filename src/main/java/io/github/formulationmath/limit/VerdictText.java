@@ -39,9 +39,16 @@ record VerdictText(Verdict verdict, Wording wording) {
         return Phrase.of(
                 "limit.head." + kind,
                 verdict.shortName(),
-                PercentText.of(verdict.share()),
+                share(),
                 verdict.limit().share().percent() + " %",
                 wording.text(Phrase.of(words)));
+    }
+
+    /** The share; where contents are unknown, all that it may be. */
+    private String share() {
+        return verdict.tally().isAssessable()
+                ? PercentText.of(verdict.share())
+                : PercentText.of(verdict.share(), verdict.bounds());
     }
 
     private Optional<Phrase> interval() {

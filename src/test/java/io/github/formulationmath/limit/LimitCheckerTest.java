@@ -178,8 +178,11 @@ class LimitCheckerTest {
                                 .anyMatch(remark -> remark.key().contains("may-apply")));
         Product spray = Product.leaveOn().on("body").inForm("pump spray");
         LimitReport sprayed = checker(spray).check(with("Sodium Dehydroacetate", "0.5 %"));
-        assertThat(sprayed.verdicts()).isEmpty();
-        assertThat(sprayed.outOfScope()).hasSize(1);
+        assertThat(sprayed.verdicts()).singleElement().satisfies(verdict -> {
+            assertThat(verdict.conformity()).isEqualTo(Conformity.PROHIBITED);
+            assertThat(verdict.limit().id()).isEqualTo("EU-V-13");
+            assertThat(verdict.limit().share()).isEqualTo(MassFraction.ZERO);
+        });
     }
 
     /** The allergens of Annex III: above 0.001 % leave-on, above 0.01 % rinse-off; 0.0010 % exactly is not above. */
@@ -293,7 +296,14 @@ class LimitCheckerTest {
     @Test
     void words_the_table_does_not_know_are_reported() {
         LimitReport report =
-                checker(Product.leaveOn().on("faec").inForm("cream")).check(with("Glycerin", "3 %"));
-        assertThat(report.unknownWords()).contains("faec", "cream");
+                checker(Product.leaveOn().on("faec").inForm("cream", "looze powder"))
+                        .check(with("Glycerin", "3 %"));
+        assertThat(report.unknownWords()).containsExactly("faec", "looze_powder");
+        assertThat(report.closestWords())
+                .containsEntry("faec", List.of("face"))
+                .containsEntry("looze_powder", List.of("loose_powder"));
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
+        assertThat(String.join("\n", report.describe(Wording.english())))
+                .contains("\"faec\"", "Known words that may be meant: face.");
     }
 }
