@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,21 +14,20 @@ final class LimitCheck {
 
     private final LimitChecker checker;
     private final Formula formula;
-    private final @Nullable MadeMasses masses;
+    private final @Nullable MadeShares made;
     private final List<Tally> tallies = new ArrayList<>();
     private final Findings findings = new Findings();
 
-    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
+    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
         this.checker = checker;
         this.formula = formula;
-        this.masses = masses;
+        this.made = made;
     }
 
     LimitReport report() {
         for (FormulaLine line : formula.lines()) {
             countLine(line);
         }
-        MadeShares made = masses == null ? null : new MadeShares(formula, masses);
         List<Verdict> verdicts = new ArrayList<>(tallies.size());
         for (Tally tally : tallies) {
             verdicts.add(new Verdict(checker, tally, made));

@@ -2,7 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Source;
 import java.util.HashMap;
 import java.util.Map;
@@ -17,8 +17,8 @@ import java.util.Set;
  *
  * <pre>{@code
  * LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
- * checker.check(formula).binding();             // within, headroom 0
- * checker.check(formula, masses).binding();     // not shown to be within
+ * checker.check(formula).binding();     // within, headroom 0
+ * checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH)).binding();     // not shown to be within
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -106,15 +106,16 @@ public final class LimitChecker {
     }
 
     /**
-     * Checks a formula as it is planned to be weighed, or as it was weighed.
+     * Checks a formula as it is planned to be weighed, or as it was weighed: an {@code ExpectedProduct}, a {@code
+     * BalanceAssignment}, a {@code MadeBatch}.
      *
-     * @param formula the formula
-     * @param masses what the display must read, or did read, for its lines, in their order
-     * @return the report
-     * @throws IllegalArgumentException if there are not as many masses as lines
+     * @param weighed what was weighed, with the formula it is of
+     * @return the report on that formula
+     * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
-    public LimitReport check(Formula formula, MadeMasses masses) {
-        return new LimitCheck(this, formula, MadeShares.oneForEachLine(formula, masses)).report();
+    public LimitReport check(Weighed weighed) {
+        MadeShares own = MadeShares.of(weighed);
+        return new LimitCheck(this, own.formula(), own).report();
     }
 
     /**
