@@ -27,11 +27,15 @@ final class PouredErrors implements PotErrors {
     /** Above this many lines shares get the wider bounds of a box: the exact ones cost all lines for every line. */
     private static final int EXACT_SHARES = 500;
 
-    private record Pour(int line, String name, Ratio grams, Balance balance, WeighingMethod method)
-            implements Serializable {
+    private record Pour(FormulaLine line, Ratio grams, Balance balance, WeighingMethod method) implements Serializable {
+
+        /** The place of the line in the formula, from 0. */
+        int index() {
+            return line.position() - 1;
+        }
 
         Addition addition() {
-            return Addition.of(name, Amount.grams(grams), Amount.grams(grams), balance)
+            return Addition.of(line, Amount.grams(grams), Amount.grams(grams), balance)
                     .by(method);
         }
     }
@@ -52,7 +56,7 @@ final class PouredErrors implements PotErrors {
             int i = reading.line().position() - 1;
             if (reading.kind() == Reading.Kind.SHOWN) {
                 Ratio grams = masses.get(i).grams(Reckoning.plain());
-                pours.add(new Pour(i, reading.line().name(), grams, readings.balanceOf(reading), readings.method()));
+                pours.add(new Pour(reading.line(), grams, readings.balanceOf(reading), readings.method()));
             }
         }
         return new PouredErrors(masses.size(), pours);
@@ -62,7 +66,7 @@ final class PouredErrors implements PotErrors {
     public Bounds massBounds(int line) {
         Bounds sum = Bounds.point(Ratio.ZERO);
         for (int k = 0; k < pours.size(); k++) {
-            if (pours.get(k).line() == line) {
+            if (pours.get(k).index() == line) {
                 sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
             }
         }
@@ -75,7 +79,7 @@ final class PouredErrors implements PotErrors {
             return BoxErrors.of(this).shareBounds(line);
         }
         List<Ratio> strengths = pours.stream()
-                .map(pour -> pour.line() == line ? Ratio.ONE : Ratio.ZERO)
+                .map(pour -> pour.index() == line ? Ratio.ONE : Ratio.ZERO)
                 .toList();
         return masses().madeShare(Subject.of("", ""), strengths).bounds();
     }
@@ -83,7 +87,7 @@ final class PouredErrors implements PotErrors {
     @Override
     public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
         List<Pour> more = new ArrayList<>(pours);
-        more.add(new Pour(line.position() - 1, line.name(), grams, balance, WeighingMethod.TARE_EACH));
+        more.add(new Pour(line, grams, balance, WeighingMethod.TARE_EACH));
         return new PouredErrors(size, more);
     }
 
@@ -95,7 +99,7 @@ final class PouredErrors implements PotErrors {
     @Override
     public MadeMasses masses(List<MadeLine> lines) {
         boolean lineByLine = pours.size() == size
-                && IntStream.range(0, size).allMatch(k -> pours.get(k).line() == k);
+                && IntStream.range(0, size).allMatch(k -> pours.get(k).index() == k);
         return lineByLine ? masses() : PotErrors.super.masses(lines);
     }
 
