@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One substance of a formula, in all the spellings that its lines use ({@link Substances}).
@@ -19,6 +20,7 @@ public final class OneSubstance {
     private final List<Sameness.Mention> mentions;
     private final Set<String> keys = new LinkedHashSet<>();
     private final List<FormulaLine> lines;
+    private final @Nullable String cas;
     private final Substance substance;
 
     /** @param mentions in the order of the formula, at least one */
@@ -35,6 +37,7 @@ public final class OneSubstance {
             }
         }
         this.lines = List.copyOf(found);
+        this.cas = keys.stream().filter(CasNumbers::isNumber).findFirst().orElse(null);
         Substance first = mentions.get(0).substance();
         this.substance =
                 first.cas().isPresent() ? first : cas().map(first::withCas).orElse(first);
@@ -60,8 +63,8 @@ public final class OneSubstance {
         String[] names = keys.stream()
                 .filter(key -> !CasNumbers.isNumber(key) && !asked.keys().contains(key))
                 .toArray(String[]::new);
-        Substance named = asked.withSynonyms(names);
-        return cas().map(named::withCas).orElse(named);
+        Substance named = names.length == 0 ? asked : asked.withSynonyms(names);
+        return named.cas().isPresent() ? named : cas().map(named::withCas).orElse(named);
     }
 
     /**
@@ -70,7 +73,7 @@ public final class OneSubstance {
      * @return the one number that lines give, if any does
      */
     public Optional<String> cas() {
-        return keys.stream().filter(CasNumbers::isNumber).findFirst();
+        return Optional.ofNullable(cas);
     }
 
     /**

@@ -44,29 +44,32 @@ final class CheckIndex {
     }
 
     /** Entries by name and by CAS number for substances that serve one purpose. */
-    private record Entries(NameTable byName, Map<String, CheckEntry> byCas) {}
+    private record Entries(Map<String, CheckEntry> byName, Map<String, CheckEntry> byCas) {}
 
     private Entries entries(String purpose) {
         MemberIndex members = table.index();
         Map<String, CheckEntry> names = new HashMap<>();
         members.normalisedNames().forEach(name -> names.put(name, named(members, name, purpose)));
         Map<String, CheckEntry> numbers = new HashMap<>();
-        members.casNumbers()
-                .forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
-        return new Entries(new NameTable(names), numbers);
+        members.casNumbers().forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
+        return new Entries(names, numbers);
     }
 
+    /** What is known of a substance under any of its names and its number. */
     @Nullable
     CheckEntry find(Substance substance) {
-        String purpose =
-                product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
+        String purpose = product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
         Entries entries = Objects.requireNonNull(byPurpose.get(purpose), purpose);
-        CheckEntry entry = entries.byName().get(substance.name());
-        String cas = substance.cas().orElse(null);
-        if (cas == null) {
-            return entry;
+        String cas = substance.cas().orElse("");
+        CheckEntry found = null;
+        for (String key : substance.keys()) {
+            CheckEntry named = entries.byName().get(key);
+            found = named == null
+                    ? found
+                    : named.byCas().getOrDefault(cas, named).and(found);
         }
-        return entry == null ? entries.byCas().get(cas) : entry.byCas().getOrDefault(cas, entry);
+        CheckEntry numbered = entries.byCas().get(cas);
+        return found == null ? numbered : found.and(numbered);
     }
 
     private CheckEntry named(MemberIndex members, String name, String purpose) {
@@ -82,8 +85,7 @@ final class CheckIndex {
         return entry(all, exact, numbers, purpose);
     }
 
-    private CheckEntry entry(
-            List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
+    private CheckEntry entry(List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
         Map<Boolean, List<Counted>> serving =
                 all.stream().collect(Collectors.partitioningBy(counted -> serves(counted, purpose)));
         List<Counted> meant = serving.getOrDefault(true, List.of());
@@ -134,8 +136,7 @@ final class CheckIndex {
         UsageLimit nothing = counted.limit().allowingNothing();
         String name = counted.member().countsAs();
         String key = "forbidden\n" + nothing.id() + "\n" + LimitNames.normalise(name);
-        Slot slot = slots.computeIfAbsent(
-                key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
+        Slot slot = slots.computeIfAbsent(key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
         return new Hit(slot, counted.member(), Conversion.NONE, null, false);
     }
 

@@ -166,8 +166,14 @@ public final class Product implements Serializable {
         return !purposes.isEmpty();
     }
 
+    /** The purpose stated under any of its names; none if different ones are, which is the stricter reading. */
     Optional<String> purposeOf(Substance substance) {
-        return Optional.ofNullable(purposes.get(LimitNames.normalise(substance.name())));
+        List<String> stated = substance.keys().stream()
+                .map(purposes::get)
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+        return stated.size() == 1 ? Optional.of(stated.get(0)) : Optional.empty();
     }
 
     Map<String, String> purposes() {
