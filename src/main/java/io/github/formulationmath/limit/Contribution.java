@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
@@ -18,7 +19,7 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
     private static final Symbol STRENGTH = Symbol.of("c", "counted-strength", Kind.SHARE);
     private static final Symbol OWN_LIMIT = Symbol.of("L", "own-limit", Kind.SHARE);
 
-    /** How much of the line counts. */
+    /** How much of the line counts; what is not known, at the greatest content possible. */
     <V> V weight(Reckoning<V> r) {
         V strengthOrOne = strength.equals(Ratio.ONE) ? r.literal(1) : r.given(STRENGTH, this, strength, Source.user());
         V converted = converted(r, strengthOrOne);
@@ -54,6 +55,8 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
 
     @Override
     public String name() {
-        return substance.name().equals(line.name()) ? substance.name() : substance.name() + " in " + line.name();
+        return SubstanceName.areAlike(substance.name(), line.name())
+                ? substance.name()
+                : substance.name() + " in " + line.name();
     }
 }

@@ -2,11 +2,14 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** One run of a checker over one formula; used once, by one thread. */
@@ -16,9 +19,8 @@ final class LimitCheck {
     private final Formula formula;
     private final @Nullable MadeShares made;
     private final List<Tally> tallies = new ArrayList<>();
-    private final List<Substance> withoutLimit = new ArrayList<>();
-    private final List<OutOfScope> outside = new ArrayList<>(0);
-    private final List<Substance> conflicts = new ArrayList<>(0);
+    private final Findings findings = new Findings();
+    private final Map<OneSubstance, Substance> allNames = new HashMap<>();
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
         this.checker = checker;
@@ -34,69 +36,87 @@ final class LimitCheck {
         for (Tally tally : tallies) {
             verdicts.add(new Verdict(checker, tally, made));
         }
-        return new LimitReport(checker, formula, verdicts, new Findings(withoutLimit, outside, conflicts));
+        return new LimitReport(checker, formula, verdicts, findings);
     }
 
     private void countLine(FormulaLine line) {
         Map<Substance, MassFraction> parts = line.ingredient().parts();
-        parts.forEach((substance, strength) -> count(line, substance, strength));
-        boolean named =
-                parts.size() == 1 && parts.keySet().iterator().next().name().equals(line.name());
-        if (!named) {
-            countAsSupplied(line);
+        parts.forEach((part, strength) -> {
+            OneSubstance substance = formula.substances().of(part);
+            if (!count(line, substance, strength)) {
+                findings.addWithoutLimit(substance.substance());
+            }
+        });
+        if (!isNamedAmong(parts.keySet(), line.ingredient().normalName())) {
+            countUnderOwnName(line);
         }
     }
 
-    private void count(FormulaLine line, Substance substance, MassFraction strength) {
-        CheckEntry entry = checker.index().find(substance);
-        if (entry == null) {
-            withoutLimit.add(substance);
-            return;
-        }
-        String purpose = checker.product().statesPurposes()
-                ? checker.product().purposeOf(substance).orElse(null)
-                : null;
-        for (Hit hit : entry.hits()) {
-            if (purpose == null || hit.slot().limit().scope().coversPurpose(purpose)) {
-                tally(hit.slot()).add(line, substance, strength, hit);
+    /** Whether the parts themselves tell how much of what the line is called it holds. */
+    private boolean isNamedAmong(Set<Substance> parts, String normalName) {
+        for (Substance part : parts) {
+            if (formula.substances().of(part).keys().contains(normalName)) {
+                return true;
             }
+        }
+        return false;
+    }
+
+    /** By what the table may know the substance: every name and the number that any line has for it. */
+    private Substance allNames(OneSubstance substance) {
+        return allNames.computeIfAbsent(substance, one -> one.as(one.substance()));
+    }
+
+    /** Counts a part of a line wherever it counts; false if the table does not speak of it. */
+    private boolean count(FormulaLine line, OneSubstance substance, MassFraction strength) {
+        Substance named = allNames(substance);
+        CheckEntry entry = checker.index().find(named);
+        boolean spokenOf = addFindings(substance.substance(), named, entry);
+        if (entry != null) {
+            for (Hit hit : entry.hits()) {
+                tally(hit.slot()).add(line, substance.substance(), strength, hit);
+            }
+        }
+        return spokenOf;
+    }
+
+    /**
+     * A material made of declared parts is still what it is called: a limit on the oil is not met by telling what the oil
+     * consists of.
+     */
+    private void countUnderOwnName(FormulaLine line) {
+        Substance material = Substance.of(line.name());
+        Substance named =
+                formula.substances().find(material).map(this::allNames).orElse(material);
+        CheckEntry entry = checker.index().find(named);
+        addFindings(material, named, entry);
+        if (entry != null) {
+            for (Hit hit : entry.hits()) {
+                tally(hit.slot()).addMaterial(line, material, hit);
+            }
+        }
+    }
+
+    /** Whether the table speaks of the substance at all. */
+    private boolean addFindings(Substance substance, Substance named, @Nullable CheckEntry entry) {
+        List<OmittedEntry> omitted = checker.table().omittedIndex().find(named);
+        if (!omitted.isEmpty()) {
+            findings.add(new NotTranscribed(substance, omitted));
+        }
+        if (entry == null) {
+            return !omitted.isEmpty();
         }
         if (!entry.outside().isEmpty()) {
-            addOutside(substance, entry, purpose);
+            findings.add(new OutOfScope(substance, entry.outside(), false));
+        } else if (entry.hits().isEmpty()) {
+            findings.add(new OutOfScope(substance, entry.otherPurpose(), true));
         }
-        if (!entry.casNumbers().isEmpty() && substance.cas().isPresent()) {
-            addConflict(substance, entry);
+        if (!entry.casNumbers().isEmpty()
+                && named.cas().isPresent()
+                && !entry.casNumbers().contains(named.cas().orElseThrow())) {
+            findings.addConflict(substance);
         }
-    }
-
-    /** A material may itself be what a limit on materials as bought is about. */
-    private void countAsSupplied(FormulaLine line) {
-        CheckEntry entry = checker.index().named(line.name());
-        if (entry == null) {
-            return;
-        }
-        for (Hit hit : entry.hits()) {
-            if (hit.slot().limit().basis().isAsSupplied()) {
-                tally(hit.slot()).add(line, hit.member().substance(), MassFraction.WHOLE, hit);
-            }
-        }
-    }
-
-    private void addOutside(Substance substance, CheckEntry entry, @Nullable String purpose) {
-        List<UsageLimit> limits = entry.outside().stream()
-                .filter(limit -> purpose == null || limit.scope().coversPurpose(purpose))
-                .toList();
-        OutOfScope finding = new OutOfScope(substance, limits);
-        if (!limits.isEmpty() && !outside.contains(finding)) {
-            outside.add(finding);
-        }
-    }
-
-    private void addConflict(Substance substance, CheckEntry entry) {
-        boolean conflict = !entry.casNumbers().contains(substance.cas().orElseThrow());
-        if (conflict && !conflicts.contains(substance)) {
-            conflicts.add(substance);
-        }
+        return true;
     }
 
     /** A formula counts towards few slots: looking through them is faster than any map. */

@@ -7,6 +7,7 @@ import io.github.formulationmath.working.Source;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * A table of limits made ready for one product and one decision rule. Make it once, check many formulas with it.
@@ -46,13 +47,24 @@ public final class LimitChecker {
      * @param product what the product is
      * @param rule how uncertainty enters the verdicts
      * @return the checker
+     * @throws IllegalArgumentException if the product states a purpose that the table does not know, see {@link
+     *     LimitTable#words()}; a table that asks for no purpose takes any
      */
     public static LimitChecker of(LimitTable table, Product product, DecisionRule rule) {
-        return new LimitChecker(
-                Objects.requireNonNull(table, "table"),
-                Objects.requireNonNull(product, "product"),
-                Objects.requireNonNull(rule, "rule"),
-                Map.of());
+        Objects.requireNonNull(product, "product");
+        requirePurposes(Objects.requireNonNull(table, "table"), product);
+        return new LimitChecker(table, product, Objects.requireNonNull(rule, "rule"), Map.of());
+    }
+
+    private static void requirePurposes(LimitTable table, Product product) {
+        Set<String> known = table.words().purposes();
+        product.purposes().forEach((substance, purpose) -> {
+            if (!known.isEmpty() && !known.contains(purpose)) {
+                throw new IllegalArgumentException("purpose of " + CsvRow.shortened(substance) + " is \""
+                        + CsvRow.shortened(purpose) + "\", which " + table.name() + " does not know: state one of "
+                        + String.join(", ", known) + ", or none, and the strictest counts");
+            }
+        });
     }
 
     /**

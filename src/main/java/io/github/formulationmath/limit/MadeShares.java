@@ -58,8 +58,8 @@ record MadeShares(Formula formula, MadeMasses masses) {
         return masses.part(whole.stream().map(line -> line.position() - 1).toList());
     }
 
-    MadeShare share(Tally tally) {
+    MadeShare share(Tally tally, End end) {
         List<FormulaLine> whole = tally.whole().isEmpty() ? formula.lines() : tally.whole();
-        return of(whole).madeShare(tally, tally.strengths(whole));
+        return of(whole).madeShare(tally, tally.strengths(whole, end));
     }
 }

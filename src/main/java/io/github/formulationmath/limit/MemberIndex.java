@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which limits count a substance: by its name, letter case and spacing forgiven, or, if the table does not have the name,
- * by its CAS number.
+ * Which limits count a substance: by its name or a synonym, in normal form, or by its CAS number; a limit that has both
+ * counts it by the name.
  */
 final class MemberIndex {
 
@@ -38,8 +38,10 @@ final class MemberIndex {
 
     private void add(Counted counted) {
         Substance substance = counted.member().substance();
-        byName.computeIfAbsent(LimitNames.normalise(substance.name()), name -> new ArrayList<>())
-                .add(counted);
+        substance.keys().stream()
+                .filter(key -> !substance.cas().equals(Optional.of(key)))
+                .forEach(name ->
+                        byName.computeIfAbsent(name, n -> new ArrayList<>()).add(counted));
         substance
                 .cas()
                 .ifPresent(cas ->
@@ -69,8 +71,16 @@ final class MemberIndex {
     /** What counts a substance, one member for each limit. */
     List<Counted> find(Substance substance) {
         String cas = substance.cas().orElse(null);
-        List<Counted> named = named(LimitNames.normalise(substance.name()), cas);
-        return named.isEmpty() && cas != null ? withCas(cas) : named;
+        List<Counted> named = new ArrayList<>();
+        substance.keys().forEach(key -> named.addAll(byName.getOrDefault(key, List.of())));
+        Set<UsageLimit> limits = named.stream().map(Counted::limit).collect(Collectors.toSet());
+        List<Counted> found = new ArrayList<>(onePerLimit(named, cas));
+        if (cas != null) {
+            withCas(cas).stream()
+                    .filter(counted -> !limits.contains(counted.limit()))
+                    .forEach(found::add);
+        }
+        return found;
     }
 
     List<Counted> named(String normalisedName, @Nullable String cas) {
@@ -98,12 +108,12 @@ final class MemberIndex {
         if (left.size() == 1) {
             return left.get(0);
         }
-        Comparator<Counted> byShare = Comparator.comparing(counted ->
-                Conversion.of(counted.limit().basis(), counted.member()).factor());
+        Comparator<Counted> byShare = Comparator.comparing(
+                counted -> Conversion.of(counted.limit(), counted.member()).factor());
         boolean upper = left.get(0).limit().kind().isUpper();
         Counted strictest = left.stream()
                 .filter(counted ->
-                        Conversion.of(counted.limit().basis(), counted.member()).isKnown())
+                        Conversion.of(counted.limit(), counted.member()).isKnown())
                 .max(upper ? byShare : byShare.reversed())
                 .orElse(left.get(0));
         boolean differ =

@@ -78,8 +78,8 @@ final class CapKept extends LineBoundCriterion {
         }
         List<V> parts = new ArrayList<>();
         for (FormulaLine line : share.whole(formula)) {
-            V inProportion = error.factor(r, share.isHarmful(line));
-            parts.add(r.product(r.product(share.lack(r, line), inProportion), r.known(line)));
+            V inProportion = error.factor(r, share.isHarmful(formula, line));
+            parts.add(r.product(r.product(share.lack(r, formula, line), inProportion), r.known(line)));
         }
         return r.sum(parts);
     }
@@ -89,8 +89,8 @@ final class CapKept extends LineBoundCriterion {
         AdditionBound error = new AdditionBound(balance, method, Ratio.ZERO);
         List<V> parts = new ArrayList<>();
         for (FormulaLine line : share.whole(formula)) {
-            V size = r.absolute(r.difference(share.strength(r, line), share.bound(r)));
-            parts.add(r.product(size, error.constant(r, share.isHarmful(line))));
+            V size = r.absolute(r.difference(share.strength(r, formula, line), share.bound(r)));
+            parts.add(r.product(size, error.constant(r, share.isHarmful(formula, line))));
         }
         return r.sum(parts);
     }

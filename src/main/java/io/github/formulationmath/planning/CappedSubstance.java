@@ -45,10 +45,12 @@ record CappedSubstance(Substance substance, MassFraction cap) implements Counted
     }
 
     private SubstanceShare share(Formula formula) {
-        return formula.composition()
-                .shareOf(substance)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "a cap is set for " + substance + ", which \"" + formula.name() + "\" does not contain"));
+        return formula.composition().shareOf(substance).orElseThrow(() -> absent(formula));
+    }
+
+    private IllegalArgumentException absent(Formula formula) {
+        return new IllegalArgumentException(
+                "a cap is set for " + substance + ", which \"" + formula.name() + "\" does not contain");
     }
 
     @Override
@@ -66,17 +68,18 @@ record CappedSubstance(Substance substance, MassFraction cap) implements Counted
         return r.given(CAP, cap.fraction(), Source.user());
     }
 
+    /** The substance counts in every spelling that the formula has for it. */
     @Override
-    public Ratio strength(FormulaLine line) {
-        return line.ingredient()
-                .strengthOf(substance)
-                .map(MassFraction::fraction)
-                .orElse(Ratio.ZERO);
+    public Ratio strength(Formula formula, FormulaLine line) {
+        return formula.substances()
+                .find(substance)
+                .orElseThrow(() -> absent(formula))
+                .strengthIn(line.ingredient());
     }
 
     @Override
-    public <V> V strength(Reckoning<V> r, FormulaLine line) {
-        Ratio strength = strength(line);
+    public <V> V strength(Reckoning<V> r, Formula formula, FormulaLine line) {
+        Ratio strength = strength(formula, line);
         return strength.isZero() || strength.equals(Ratio.ONE)
                 ? r.literal(strength)
                 : r.given(STRENGTH, line, strength, Source.user());

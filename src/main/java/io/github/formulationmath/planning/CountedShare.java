@@ -36,10 +36,10 @@ sealed interface CountedShare extends Serializable permits CappedSubstance, Limi
     <V> V bound(Reckoning<V> r);
 
     /** How much of a line is counted, c. */
-    Ratio strength(FormulaLine line);
+    Ratio strength(Formula formula, FormulaLine line);
 
     /** The same in a working. */
-    <V> V strength(Reckoning<V> r, FormulaLine line);
+    <V> V strength(Reckoning<V> r, Formula formula, FormulaLine line);
 
     /** What errors that are not in proportion leave of the bound: {@code Σ (C − c_i)·w_i}, or its negative for a lowest one. */
     <V> V evenRoom(Reckoning<V> r, Formula formula);
@@ -48,13 +48,14 @@ sealed interface CountedShare extends Serializable permits CappedSubstance, Limi
     default void caution(Reckoning<?> r) {}
 
     /** Whether more of a line brings the share nearer to the bound. */
-    default boolean isHarmful(FormulaLine line) {
-        int above = strength(line).compareTo(bound());
+    default boolean isHarmful(Formula formula, FormulaLine line) {
+        int above = strength(formula, line).compareTo(bound());
         return isUpper() ? above > 0 : above < 0;
     }
 
     /** C − c, or c − C for a lowest share: positive if more of the line is harmless. */
-    default <V> V lack(Reckoning<V> r, FormulaLine line) {
-        return isUpper() ? r.difference(bound(r), strength(r, line)) : r.difference(strength(r, line), bound(r));
+    default <V> V lack(Reckoning<V> r, Formula formula, FormulaLine line) {
+        V counted = strength(r, formula, line);
+        return isUpper() ? r.difference(bound(r), counted) : r.difference(counted, bound(r));
     }
 }

@@ -96,7 +96,7 @@ record LimitedShare(
     @Override
     public FormulaLine carrier(Formula same) {
         return lines.stream()
-                .max(Comparator.comparing(line -> strength(line).times(line.fraction())))
+                .max(Comparator.comparing(line -> strength(same, line).times(line.fraction())))
                 .orElseThrow();
     }
 
@@ -111,13 +111,13 @@ record LimitedShare(
     }
 
     @Override
-    public Ratio strength(FormulaLine line) {
+    public Ratio strength(Formula same, FormulaLine line) {
         return strengths.getOrDefault(line.position(), Ratio.ZERO);
     }
 
     @Override
-    public <V> V strength(Reckoning<V> r, FormulaLine line) {
-        Ratio strength = strength(line);
+    public <V> V strength(Reckoning<V> r, Formula same, FormulaLine line) {
+        Ratio strength = strength(same, line);
         return strength.isZero() ? r.literal(0) : r.given(COUNTED, line, strength, Source.user());
     }
 
@@ -125,7 +125,7 @@ record LimitedShare(
     public <V> V evenRoom(Reckoning<V> r, Formula same) {
         List<V> parts = new ArrayList<>(lines.size());
         for (FormulaLine line : lines) {
-            parts.add(r.product(lack(r, line), r.known(line)));
+            parts.add(r.product(lack(r, same, line), r.known(line)));
         }
         return parts.size() == 1 ? parts.get(0) : r.sum(parts);
     }

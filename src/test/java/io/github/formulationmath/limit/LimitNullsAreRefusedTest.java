@@ -79,6 +79,7 @@ class LimitNullsAreRefusedTest {
         samples.put(Product.class, Product.leaveOn());
         samples.put(DecisionRule.class, DecisionRule.worstCase());
         samples.put(LimitTable.class, LimitTable.eu2024May());
+        samples.put(ProductWords.class, LimitTable.eu2024May().words());
         samples.put(LimitReport.class, REPORT);
         samples.put(LabelRule.class, LabelRule.eu());
         return samples;
