@@ -97,7 +97,7 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
      */
     public static MassConcentration parse(String text) {
         Objects.requireNonNull(text, "text");
-        return new MassConcentration(ShareText.parse(text, ShareText.Basis.W_V), text.strip());
+        return ShareText.parse(text, ShareText.Basis.W_V, MassConcentration::new);
     }
 
     /**
