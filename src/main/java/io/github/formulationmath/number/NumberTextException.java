@@ -42,7 +42,7 @@ public final class NumberTextException extends IllegalArgumentException {
 
     private NumberTextException(String text, String reason, String lead, List<String> remedies) {
         super(quoted(Objects.requireNonNull(text, "text")) + ": " + Objects.requireNonNull(reason, "reason")
-                + (remedies.isEmpty() ? "" : lead + String.join(" or ", remedies)));
+                + (remedies.isEmpty() ? "" : lead + listed(remedies)));
         this.text = text;
         this.reason = reason;
         this.remedies = List.copyOf(remedies);
@@ -85,6 +85,11 @@ public final class NumberTextException extends IllegalArgumentException {
      */
     public List<String> remedies() {
         return remedies;
+    }
+
+    private static String listed(List<String> remedies) {
+        int last = remedies.size() - 1;
+        return last == 0 ? remedies.get(0) : String.join(", ", remedies.subList(0, last)) + " or " + remedies.get(last);
     }
 
     private static String quoted(String text) {

@@ -56,10 +56,8 @@ record AmountText(Ratio number, UnitScale scale) {
                 throw new NumberTextException(
                         text,
                         String.format(
-                                Locale.ROOT,
-                                "character %d is U+%04X, and only the plain space is read",
-                                i + 1,
-                                (int) c));
+                                Locale.ROOT, "character %d is U+%04X, and only the plain space is read", i + 1, (int)
+                                        c));
             }
             if ((c == '.' || c == ',') && c != decimalMark) {
                 throw new NumberTextException(

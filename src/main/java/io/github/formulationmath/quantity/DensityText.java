@@ -12,8 +12,8 @@ final class DensityText {
 
     private static final Set<String> UNITS = Set.of("g/mL", "g/ml", "g/cm³", "g/cm3", "kg/L", "kg/l");
 
-    private static final TextReader<Density> READER = new TextReader<>(
-            DensityText::read, DensityText::proposals, List.of("0.92 g/mL", "0.92 g/mL at 20 °C"));
+    private static final TextReader<Density> READER =
+            new TextReader<>(DensityText::read, DensityText::proposals, List.of("0.92 g/mL", "0.92 g/mL at 20 °C"));
 
     private DensityText() {}
 

@@ -17,7 +17,8 @@ final class Repairs {
     private static final Pattern DECIMAL =
             Pattern.compile("([+-]?) ?([0-9.,'\u2019\u066b\u066c_ ]++)((?:[eE][+-]?[0-9]++)?)(.*+)");
 
-    private static final Pattern GROUPS = Pattern.compile("[1-9][0-9]{0,2}(?:([.,'\u2019\u066c_ ])[0-9]{3})(?:\\1[0-9]{3})*+");
+    private static final Pattern GROUPS =
+            Pattern.compile("[1-9][0-9]{0,2}(?:([.,'\u2019\u066c_ ])[0-9]{3})(?:\\1[0-9]{3})*+");
     private static final Pattern DIGITS = Pattern.compile("[0-9]*+");
     private static final String DECIMAL_MARKS = ".,\u066b";
 
@@ -36,8 +37,7 @@ final class Repairs {
     private static Stream<String> combined(Matcher m, List<String> numbers) {
         List<String> units = UnitNames.meantBy(m.group(4).strip()).toList();
         return numbers.stream()
-                .flatMap(number -> units.stream()
-                        .map(unit -> (m.group(1) + number + m.group(3) + " " + unit).strip()));
+                .flatMap(number -> units.stream().map(unit -> (m.group(1) + number + m.group(3) + " " + unit).strip()));
     }
 
     /** The last mark as the decimal mark, and all marks as grouping marks, as far as the digits allow it. */
@@ -89,7 +89,10 @@ final class Repairs {
             } else if (c == '\u2044' || c == '\u2215') {
                 clean.append('/');
             } else {
-                clean.append(c >= '\uff00' && c <= '\uff5e' || c == '\u2103' || c == '\u2109' ? known : Character.toString(c));
+                clean.append(
+                        c >= '\uff00' && c <= '\uff5e' || c == '\u2103' || c == '\u2109'
+                                ? known
+                                : Character.toString(c));
             }
         });
         return clean.toString().replaceAll(" ++", " ").strip();

@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import java.util.List;
@@ -68,8 +69,7 @@ final class ShareText {
         return new NumberTextException(
                 text,
                 "this is a share " + said.suffix + ", where " + expected.suffix + " is needed: read it with "
-                        + said.type + ".parse and convert it through a Density"
-                       );
+                        + said.type + ".parse and convert it through a Density");
     }
 
     private static Ratio factor(String text, String unit) {
@@ -85,9 +85,9 @@ final class ShareText {
 
     static Ratio requireShare(String name, Ratio fraction) {
         if (fraction.signum() < 0 || fraction.compareTo(Ratio.ONE) > 0) {
-            throw new IllegalArgumentException(
-                    name + " is " + fraction.times(100)
-                            + " %: it must lie between 0 % and 100 %; check the number, and for a converted share the densities");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(fraction.times(100))
+                    + " %: it must lie between 0 % and 100 %; check the "
+                    + (fraction.signum() < 0 ? "sign" : "number, and if it was converted, the densities"));
         }
         return fraction;
     }

@@ -14,8 +14,7 @@ import java.util.stream.Stream;
  * @param examples readable texts, for one that does not show what was meant
  * @param <T> what is read
  */
-record TextReader<T>(
-        Function<String, T> strict, Function<String, Stream<String>> proposals, List<String> examples) {
+record TextReader<T>(Function<String, T> strict, Function<String, Stream<String>> proposals, List<String> examples) {
 
     /** Longer texts are slips of a program, not of a person, and would fill the message. */
     private static final int LONGEST_REPAIRED = 60;

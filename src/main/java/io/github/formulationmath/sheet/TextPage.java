@@ -31,7 +31,10 @@ final class TextPage extends PageWriter {
 
     @Override
     void facts(Page.Facts facts) {
-        int widest = facts.facts().stream().mapToInt(f -> width(oneLine(f.name()))).max().orElse(0);
+        int widest = facts.facts().stream()
+                .mapToInt(f -> width(oneLine(f.name())))
+                .max()
+                .orElse(0);
         facts.facts().forEach(f -> line(padRight(oneLine(f.name()), widest) + "  " + oneLine(f.value())));
     }
 

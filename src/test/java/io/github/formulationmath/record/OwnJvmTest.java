@@ -37,7 +37,8 @@ final class OwnJvmTest {
                 .contains("exceeds the maximum allowed");
     }
 
-    private static String run(String classPath, String heap, Class<?> main, String... arguments) throws IOException, InterruptedException {
+    private static String run(String classPath, String heap, Class<?> main, String... arguments)
+            throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 heap,
@@ -45,8 +46,7 @@ final class OwnJvmTest {
                 classPath,
                 main.getName()));
         command.addAll(List.of(arguments));
-        Process process =
-                new ProcessBuilder(command).redirectErrorStream(true).start();
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as(output).isZero();
         return output;

@@ -105,7 +105,8 @@ class HostileSheetTest {
             }
             String guarded = CsvPage.guarded(text.toString());
             assertThat(guarded).doesNotMatch(FORMULA);
-            assertThat(List.of(guarded.split("[;\\t\\r\\n]"))).noneMatch(part -> FORMULA.matcher(part).matches());
+            assertThat(List.of(guarded.split("[;\\t\\r\\n]")))
+                    .noneMatch(part -> FORMULA.matcher(part).matches());
             assertThat(CsvPage.unguarded(guarded)).isEqualTo(text.toString());
         }
     }
@@ -138,7 +139,9 @@ class HostileSheetTest {
     @ValueSource(strings = {"\u202eevil", "a\u202db", "\u2066x", "x\u2069y", "\u202a\u202b\u202c"})
     void no_mark_of_direction_gets_onto_a_page(String name) {
         for (SheetFormat format : List.of(SheetFormat.TEXT, SheetFormat.MARKDOWN, SheetFormat.HTML)) {
-            assertThat(sheet(name, format)).doesNotContainPattern("[\u202a-\u202e\u2066\u2067]").contains("\ufffd");
+            assertThat(sheet(name, format))
+                    .doesNotContainPattern("[\u202a-\u202e\u2066\u2067]")
+                    .contains("\ufffd");
         }
     }
 
@@ -175,7 +178,8 @@ class HostileSheetTest {
 
     @Test
     void sentences_are_wrapped_by_what_letters_take() {
-        Page page = new Page("zh", "t", List.of(new Page.Remark("水".repeat(15).concat(" ").repeat(9))));
+        Page page = new Page(
+                "zh", "t", List.of(new Page.Remark("水".repeat(15).concat(" ").repeat(9))));
         assertThat(page.title()).isEqualTo("t");
         assertThat(TextPage.write(page).lines()).allMatch(line -> columnsByHand(line) <= 80);
     }
