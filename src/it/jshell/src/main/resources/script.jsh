@@ -1,3 +1,6 @@
+// Into a file of its own: what the JVM or JShell itself says on a machine is no part of the output.
+System.setOut(new PrintStream(System.getProperty("output.file"), "UTF-8"))
+
 int failures = 0;
 void expect(Object expected, Object found) { if (!expected.toString().equals(found.toString())) { failures++; System.out.println("expected " + expected + ", found " + found); } }
 

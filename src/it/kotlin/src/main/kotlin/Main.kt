@@ -7,8 +7,11 @@ import io.github.formulationmath.quantity.Amount
 import io.github.formulationmath.scaling.Batch
 import io.github.formulationmath.scaling.BatchSize
 import io.github.formulationmath.weighing.Balance
+import java.io.PrintStream
 
-fun main() {
+/** Prints into the file that is named to it. */
+fun main(args: Array<String>) {
+    System.setOut(PrintStream(args[0], "UTF-8"))
     val third = Ratio.of(1, 3)
     println("${third + Ratio.of(1, 6)} ${third - Ratio.of(1, 6)} ${third * third} ${third / Ratio.of(2)} ${-third}")
 

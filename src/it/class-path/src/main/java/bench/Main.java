@@ -10,15 +10,24 @@ import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.WorkingFormat;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 
-/** Plans a batch and hands an amount to code that knows JSR 385 only. */
+/** Plans a batch and hands an amount to code that knows JSR 385 only; prints into the file that is named to it. */
 public final class Main {
 
     private Main() {}
 
-    public static void main(String[] args) {
+    public static void main(String[] args) throws IOException {
+        try (PrintStream out = new PrintStream(args[0], StandardCharsets.UTF_8)) {
+            print(out);
+        }
+    }
+
+    private static void print(PrintStream out) {
         Formula lotion = Formula.inPercent("Oat lotion")
                 .quantitySufficient("Aqua")
                 .line("Glycerin", "3.33 %")
@@ -28,10 +37,10 @@ public final class Main {
                 Batch.of(lotion, BatchSize.ofMass("123.4 g")),
                 Bench.of(Balance.of("0.1 g", "2 kg")).closing(Closure.CLOSED));
         for (PlannedLine line : plan.lines()) {
-            System.out.println(line.name() + ": " + line.target().mass() + " -> " + line.reading());
+            out.println(line.name() + ": " + line.target().mass() + " -> " + line.reading());
         }
-        System.out.print(WorkingFormat.text().format(plan.line("Glycerin").target().working()));
-        System.out.println(unitOf(Amount.mass("1 lb")));
+        out.print(WorkingFormat.text().format(plan.line("Glycerin").target().working()));
+        out.println(unitOf(Amount.mass("1 lb")));
     }
 
     private static String unitOf(Quantity<Mass> quantity) {

@@ -31,7 +31,7 @@ public final class Apportionment {
         Ratio total =
                 List.copyOf(Objects.requireNonNull(quotas, "quotas")).stream().reduce(Ratio.ZERO, Ratio::plus);
         if (!total.isInteger()) {
-            throw new IllegalArgumentException("the quotas add up to " + total
+            throw new IllegalArgumentException("the quotas add up to " + Excerpt.of(total)
                     + ", which is no whole number: scale them to the whole total that is to be shared out");
         }
         List<Ratio> parts = new ArrayList<>(quotas.stream().map(Ratio::floor).toList());

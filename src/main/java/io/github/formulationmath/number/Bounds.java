@@ -47,7 +47,8 @@ public final class Bounds implements Serializable {
      */
     public static Bounds closed(Ratio lower, Ratio upper) {
         if (Objects.requireNonNull(lower, "lower").compareTo(Objects.requireNonNull(upper, "upper")) > 0) {
-            throw new IllegalArgumentException("lower end " + lower + " lies above upper end " + upper);
+            throw new IllegalArgumentException(
+                    "lower end " + Excerpt.of(lower) + " lies above upper end " + Excerpt.of(upper));
         }
         return new Bounds(lower, upper);
     }
@@ -156,7 +157,7 @@ public final class Bounds implements Serializable {
      */
     public Bounds times(Ratio factor) {
         if (Objects.requireNonNull(factor, "factor").signum() <= 0) {
-            throw new IllegalArgumentException("factor is " + factor + ": it must be above 0");
+            throw new IllegalArgumentException("factor is " + Excerpt.of(factor) + ": it must be above 0");
         }
         return new Bounds(lower == null ? null : lower.times(factor), upper == null ? null : upper.times(factor));
     }
@@ -180,7 +181,8 @@ public final class Bounds implements Serializable {
     @Serial
     private Object readResolve() throws InvalidObjectException {
         if (lower != null && upper != null && lower.compareTo(upper) > 0) {
-            throw new InvalidObjectException("lower end " + lower + " lies above upper end " + upper);
+            throw new InvalidObjectException(
+                    "lower end " + Excerpt.of(lower) + " lies above upper end " + Excerpt.of(upper));
         }
         return this;
     }

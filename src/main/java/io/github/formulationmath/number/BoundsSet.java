@@ -152,7 +152,7 @@ public final class BoundsSet implements Serializable {
      */
     public Optional<Ratio> smallestMultipleOf(Ratio step) {
         if (Objects.requireNonNull(step, "step").signum() <= 0) {
-            throw new IllegalArgumentException("step is " + step + ": it must be above 0");
+            throw new IllegalArgumentException("step is " + Excerpt.of(step) + ": it must be above 0");
         }
         if (smallest().isEmpty()) {
             return Optional.empty();

@@ -178,7 +178,8 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     }
 
     private static ArithmeticException zeroDenominator(String numerator) {
-        return new ArithmeticException("the denominator of " + numerator + "/0 is 0: it must be another number");
+        return new ArithmeticException(
+                "the denominator of " + Excerpt.of(numerator) + "/0 is 0: it must be another number");
     }
 
     /**
@@ -276,7 +277,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
      */
     public Ratio dividedBy(Ratio divisor) {
         if (Objects.requireNonNull(divisor, "divisor").isZero()) {
-            throw new ArithmeticException(this + " cannot be divided by 0");
+            throw new ArithmeticException(Excerpt.of(this) + " cannot be divided by 0");
         }
         if (big == null && divisor.big == null) {
             return divisor.num < 0

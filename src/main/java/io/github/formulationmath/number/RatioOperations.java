@@ -140,8 +140,8 @@ abstract sealed class RatioOperations extends Number permits Ratio {
     public BigDecimal toBigDecimal() {
         int places = WholeNumbers.decimalPlaces(self().denominator());
         if (places < 0) {
-            throw new ArithmeticException(
-                    this + " has no finite decimal form: round it first, for example with rounded(toDecimalPlaces(4))");
+            throw new ArithmeticException(Excerpt.of(this)
+                    + " has no finite decimal form: round it first, for example with rounded(toDecimalPlaces(4))");
         }
         return new BigDecimal(self().numerator())
                 .divide(new BigDecimal(self().denominator()), places, RoundingMode.UNNECESSARY);
@@ -173,13 +173,13 @@ abstract sealed class RatioOperations extends Number permits Ratio {
      */
     public long toLongExact() {
         if (!self().isInteger()) {
-            throw new ArithmeticException(this + " is not a whole number");
+            throw new ArithmeticException(Excerpt.of(this) + " is not a whole number");
         }
         try {
             return self().numerator().longValueExact();
         } catch (ArithmeticException e) {
             throw (ArithmeticException)
-                    new ArithmeticException(this + " does not fit the 64 bits of a long").initCause(e);
+                    new ArithmeticException(Excerpt.of(this) + " does not fit the 64 bits of a long").initCause(e);
         }
     }
 }

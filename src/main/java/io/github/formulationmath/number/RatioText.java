@@ -1,6 +1,7 @@
 package io.github.formulationmath.number;
 
 import java.math.BigInteger;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,8 @@ final class RatioText {
 
     /** Largest power of ten, up or down, that is read. */
     static final int MAX_EXPONENT = 1000;
+
+    private static final List<String> EXAMPLES = List.of("12.5", "1e-3", "3/4", "1 3/4");
 
     // Possessive quantifiers: the match never backtracks, whatever the text.
     private static final Pattern DECIMAL =
@@ -34,7 +37,7 @@ final class RatioText {
         if (fraction.matches()) {
             return fraction(text, fraction);
         }
-        throw new NumberTextException(text, "not a number; write it like 12.5, 1e-3, 3/4 or 1 3/4" + hint(trimmed));
+        throw NumberTextException.withExamples(text, "not a number" + hint(trimmed), EXAMPLES);
     }
 
     static String format(Ratio value) {

@@ -25,7 +25,7 @@ public final class Roots {
     public static Ratio sqrt(Ratio value, int digits) {
         Rounding rounding = Rounding.toSignificantDigits(digits);
         if (Objects.requireNonNull(value, "value").signum() < 0) {
-            throw new ArithmeticException("the square root of " + value + " is not a real number");
+            throw new ArithmeticException("the square root of " + Excerpt.of(value) + " is not a real number");
         }
         if (value.isZero()) {
             return value;

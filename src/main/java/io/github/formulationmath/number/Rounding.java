@@ -68,7 +68,7 @@ public final class Rounding implements Serializable {
      */
     public static Rounding toMultipleOf(Ratio step) {
         if (Objects.requireNonNull(step, "step").signum() <= 0) {
-            throw new IllegalArgumentException("step is " + step + ": it must be above 0");
+            throw new IllegalArgumentException("step is " + Excerpt.of(step) + ": it must be above 0");
         }
         return new Rounding(Grid.STEP, step, 0, RoundingMode.HALF_EVEN);
     }
@@ -132,8 +132,8 @@ public final class Rounding implements Serializable {
         }
         Ratio g = stepFor(value);
         if (mode == RoundingMode.UNNECESSARY && !value.dividedBy(g).isInteger()) {
-            throw new ArithmeticException(
-                    value + " is no multiple of " + g + ", and the rounding mode refuses to round it");
+            throw new ArithmeticException(Excerpt.of(value) + " is no multiple of " + Excerpt.of(g)
+                    + ", and the rounding mode refuses to round it");
         }
         return value.toMultipleOf(g, mode);
     }

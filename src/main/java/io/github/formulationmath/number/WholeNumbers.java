@@ -14,8 +14,8 @@ final class WholeNumbers {
     /** The quotient as a whole number under a rounding mode. */
     static BigInteger divide(BigRatio ratio, RoundingMode mode) {
         if (mode == RoundingMode.UNNECESSARY && !ratio.den().equals(BigInteger.ONE)) {
-            throw new ArithmeticException(
-                    "rounding is necessary: " + ratio.num() + "/" + ratio.den() + " lies between two whole numbers");
+            throw new ArithmeticException("rounding is necessary: " + Excerpt.of(ratio.num() + "/" + ratio.den())
+                    + " lies between two whole numbers");
         }
         return new BigDecimal(ratio.num())
                 .divide(new BigDecimal(ratio.den()), 0, mode)

@@ -1,5 +1,6 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import java.util.List;
 import java.util.Objects;
@@ -12,7 +13,7 @@ final class Arguments {
 
     static Amount<Mass> positive(String name, Amount<Mass> amount) {
         if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": it must be above 0");
         }
         return amount;
     }

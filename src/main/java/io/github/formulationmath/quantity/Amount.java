@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.io.InvalidObjectException;
@@ -104,8 +105,8 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
         }
         Amount<Q> amount = of(ExactNumbers.ratioOf(quantity.getValue()), quantity.getUnit());
         if (amount.scale.isShifted() && quantity.getScale() == Scale.RELATIVE) {
-            throw new IllegalArgumentException(amount + " is given as a difference, which " + amount.scale.symbol()
-                    + " cannot show: give it in K");
+            throw new IllegalArgumentException(Excerpt.of(amount) + " is given as a difference, which "
+                    + amount.scale.symbol() + " cannot show: give it in K");
         }
         return amount;
     }
@@ -332,7 +333,8 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
 
     Amount<Q> requireUnshifted(String done, String remedy) {
         if (scale.isShifted()) {
-            throw new IllegalArgumentException(this + " is a point on a scale and cannot be " + done + ": " + remedy);
+            throw new IllegalArgumentException(
+                    Excerpt.of(this) + " is a point on a scale and cannot be " + done + ": " + remedy);
         }
         return this;
     }

@@ -7,6 +7,8 @@ import java.io.Serializable;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -19,8 +21,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The number is written {@code 12.5}, {@code 1e-3}, {@code 3/4} or {@code 1 3/4}, in the digits 0 to 9 and without
  * grouping marks; the unit by its {@linkplain FormulationUnits#symbolOf symbol} or one of a few other spellings
- * ({@code ug}, {@code mcg}, {@code ml}, {@code cm3}). Names that stand for several units, such as "cup", are refused with
- * the units to choose from. {@link #standard()} is the same in every locale; {@link #forLocale} takes that locale's
+ * ({@code ug}, {@code mcg}, {@code ml}, {@code cm3}). Names that stand for several units, such as "cup", or "gr" for the
+ * gram and the grain, are refused with the units to choose from. A refused text comes back with what may have been meant, in
+ * the form that is read. {@link #standard()} is the same in every locale; {@link #forLocale} takes that locale's
  * decimal mark and no other.
  *
  * <p>Example: {@code AmountFormat.standard().parseMass("1 3/4 oz")} is 1.75 oz; printed to one decimal place it is {@code
@@ -32,6 +35,8 @@ public final class AmountFormat implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
+
+    private static final String[] MASSES = {"12.5 g", "1 3/4 oz"};
 
     private static final AmountFormat STANDARD = new AmountFormat('.');
 
@@ -79,7 +84,8 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit
      */
     public Amount<?> parse(String text) {
-        AmountText parts = read(text);
+        AmountText parts = reader(typed -> AmountText.read(typed, decimalMark, null), MASSES)
+                .read(Objects.requireNonNull(text, "text"));
         return Amount.ofScale(parts.number(), parts.scale());
     }
 
@@ -91,7 +97,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of mass
      */
     public Amount<Mass> parseMass(String text) {
-        return parse(text, Kind.MASS, "mass, such as g or oz");
+        return parse(text, Kind.MASS, "mass, such as g or oz", MASSES);
     }
 
     /**
@@ -102,7 +108,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of volume
      */
     public Amount<Volume> parseVolume(String text) {
-        return parse(text, Kind.VOLUME, "volume, such as mL or US fl oz");
+        return parse(text, Kind.VOLUME, "volume, such as mL or US fl oz", "12.5 mL", "1 3/4 US fl oz");
     }
 
     /**
@@ -113,7 +119,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of temperature
      */
     public Amount<Temperature> parseTemperature(String text) {
-        return parse(text, Kind.TEMPERATURE, "temperature: °C, °F or K");
+        return parse(text, Kind.TEMPERATURE, "temperature: °C, °F or K", "72.5 °C", "160 °F");
     }
 
     /**
@@ -124,19 +130,31 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and such a unit
      */
     public Amount<Dimensionless> parseShare(String text) {
-        return parse(text, Kind.NUMBER, "share: %, ‰ or ppm");
+        return parse(text, Kind.NUMBER, "share: %, ‰ or ppm", "0.5 %", "200 ppm");
     }
 
-    private <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind kind, String expected) {
-        AmountText parts = read(text);
-        if (parts.scale().kind() != kind) {
-            throw new NumberTextException(text, "\"" + parts.scale().symbol() + "\" is not a unit of " + expected);
-        }
+    private <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind kind, String expected, String... examples) {
+        AmountText parts = reader(
+                        typed -> {
+                            AmountText read = AmountText.read(typed, decimalMark, kind);
+                            if (read.scale().kind() != kind) {
+                                throw new NumberTextException(
+                                        typed, "\"" + read.scale().symbol() + "\" is not a unit of " + expected);
+                            }
+                            return read;
+                        },
+                        examples)
+                .read(Objects.requireNonNull(text, "text"));
         return Amount.ofScale(parts.number(), parts.scale());
     }
 
-    private AmountText read(String text) {
-        return AmountText.read(Objects.requireNonNull(text, "text"), decimalMark);
+    private TextReader<AmountText> reader(Function<String, AmountText> strict, String... examples) {
+        return new TextReader<>(
+                strict,
+                typed -> Repairs.of(typed, decimalMark),
+                Stream.of(examples)
+                        .map(example -> example.replace('.', decimalMark))
+                        .toList());
     }
 
     /**

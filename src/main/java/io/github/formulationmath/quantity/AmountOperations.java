@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -63,7 +64,7 @@ abstract sealed class AmountOperations<Q extends Quantity<Q>> implements Quantit
 
     void requirePositive(String name) {
         if (signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + self() + ": it must be above 0");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(self()) + ": it must be above 0");
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import java.io.InvalidObjectException;
@@ -35,7 +36,7 @@ public final class Density implements Comparable<Density>, Serializable {
     private Density(Ratio gramsPerMillilitre, @Nullable Amount<Temperature> temperature) {
         if (gramsPerMillilitre.signum() <= 0) {
             throw new IllegalArgumentException(
-                    "density is " + gramsPerMillilitre + " " + UNIT + ": it must be above 0");
+                    "density is " + Excerpt.of(gramsPerMillilitre) + " " + UNIT + ": it must be above 0");
         }
         this.gramsPerMillilitre = gramsPerMillilitre;
         this.temperature = temperature;

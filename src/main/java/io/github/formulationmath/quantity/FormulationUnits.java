@@ -51,8 +51,11 @@ public final class FormulationUnits {
     /** Avoirdupois pound, lb: 453.59237 g exactly (agreement of 1959). */
     public static final Unit<Mass> POUND = mass("lb", "Pound", "453.59237");
 
-    /** Grain, gr: 0.06479891 g exactly, 1/7000 of the {@link #POUND}. */
-    public static final Unit<Mass> GRAIN = mass("gr", "Grain", "0.06479891");
+    /**
+     * Grain, grain: 0.06479891 g exactly, 1/7000 of the {@link #POUND}. Written out, since "gr" is what many people write
+     * for the gram.
+     */
+    public static final Unit<Mass> GRAIN = mass("grain", "Grain", "0.06479891");
 
     /** Troy ounce, oz t: 31.1034768 g exactly, 480 {@linkplain #GRAIN grains}. */
     public static final Unit<Mass> TROY_OUNCE = mass("oz t", "Troy ounce", "31.1034768");

@@ -16,7 +16,7 @@ final class KnownUnits {
             UnitScale.known(FormulationUnits.MICROGRAM, "µg"),
             UnitScale.known(FormulationUnits.OUNCE, "oz"),
             UnitScale.known(FormulationUnits.POUND, "lb"),
-            UnitScale.known(FormulationUnits.GRAIN, "gr"),
+            UnitScale.known(FormulationUnits.GRAIN, "grain"),
             UnitScale.known(FormulationUnits.TROY_OUNCE, "oz t"),
             UnitScale.known(FormulationUnits.MILLILITRE, "mL"),
             UnitScale.known(FormulationUnits.CUBIC_CENTIMETRE, "cm³"),

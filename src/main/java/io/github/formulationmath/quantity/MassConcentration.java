@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import java.io.InvalidObjectException;
@@ -31,8 +32,8 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
 
     private MassConcentration(Ratio gramsPerMillilitre, @Nullable String asWritten) {
         if (gramsPerMillilitre.signum() < 0) {
-            throw new IllegalArgumentException(
-                    "mass concentration is " + gramsPerMillilitre.times(100) + " % w/v: it must not be below 0");
+            throw new IllegalArgumentException("mass concentration is " + Excerpt.of(gramsPerMillilitre.times(100))
+                    + " % w/v: it must not be below 0");
         }
         this.gramsPerMillilitre = gramsPerMillilitre;
         this.asWritten = asWritten;
@@ -97,7 +98,7 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
      */
     public static MassConcentration parse(String text) {
         Objects.requireNonNull(text, "text");
-        return new MassConcentration(ShareText.parse(text, ShareText.Basis.W_V), text.strip());
+        return ShareText.parse(text, ShareText.Basis.W_V, MassConcentration::new);
     }
 
     /**

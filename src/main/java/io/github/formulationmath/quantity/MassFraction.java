@@ -98,7 +98,7 @@ public final class MassFraction implements Comparable<MassFraction>, Serializabl
      */
     public static MassFraction parse(String text) {
         Objects.requireNonNull(text, "text");
-        return new MassFraction(ShareText.parse(text, ShareText.Basis.W_W), text.strip());
+        return ShareText.parse(text, ShareText.Basis.W_W, MassFraction::new);
     }
 
     /**

@@ -1,7 +1,11 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 /** Shares as text: a number, one of %, ‰, ppm, and the basis. */
 final class ShareText {
@@ -23,7 +27,29 @@ final class ShareText {
 
     private ShareText() {}
 
-    static Ratio parse(String text, Basis expected) {
+    /** Reads a share and makes a value of it with the text as written; what the value refuses is not proposed either. */
+    static <T> T parse(String text, Basis expected, BiFunction<Ratio, String, T> make) {
+        return new TextReader<T>(
+                        typed -> make.apply(read(typed, expected), typed.strip()),
+                        typed -> proposals(typed, expected),
+                        examples(expected))
+                .read(text);
+    }
+
+    /** A share that is said to be of another basis is not proposed as one of this. */
+    private static Stream<String> proposals(String text, Basis expected) {
+        return Repairs.of(text, '.')
+                .flatMap(share ->
+                        expected == Basis.W_W ? Stream.of(share) : Stream.of(share, share + " " + expected.suffix));
+    }
+
+    private static List<String> examples(Basis expected) {
+        return expected == Basis.W_W
+                ? List.of("0.5 %", "200 ppm")
+                : List.of("0.5 % " + expected.suffix, "200 ppm " + expected.suffix);
+    }
+
+    private static Ratio read(String text, Basis expected) {
         AmountText.NumberAndRest parts = AmountText.NumberAndRest.split(text, '.');
         String unit = parts.rest();
         Basis said = Basis.W_W;
@@ -43,8 +69,7 @@ final class ShareText {
         return new NumberTextException(
                 text,
                 "this is a share " + said.suffix + ", where " + expected.suffix + " is needed: read it with "
-                        + said.type + ".parse and convert it through a Density"
-                        + (said == Basis.W_W ? ", or write " + expected.suffix + " behind it" : ""));
+                        + said.type + ".parse and convert it through a Density");
     }
 
     private static Ratio factor(String text, String unit) {
@@ -54,15 +79,15 @@ final class ShareText {
             case "ppm" -> Ratio.of(1, 1_000_000);
             default ->
                 throw new NumberTextException(
-                        text, "\"" + unit + "\" is not a unit of a share that is read here: %, ‰ or ppm");
+                        text, UnitNames.quoted(unit) + " is not a unit of a share that is read here: %, ‰ or ppm");
         };
     }
 
     static Ratio requireShare(String name, Ratio fraction) {
         if (fraction.signum() < 0 || fraction.compareTo(Ratio.ONE) > 0) {
-            throw new IllegalArgumentException(
-                    name + " is " + fraction.times(100)
-                            + " %: it must lie between 0 % and 100 %; check the number, and for a converted share the densities");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(fraction.times(100))
+                    + " %: it must lie between 0 % and 100 %; check the "
+                    + (fraction.signum() < 0 ? "sign" : "number, and if it was converted, the densities"));
         }
         return fraction;
     }

@@ -2,24 +2,44 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** The spellings of units that are read, and those that are refused because they could mean several. */
+/**
+ * The spellings of units that are read, those that are refused because they could mean several, and those that are refused
+ * and show what was meant.
+ */
 final class UnitNames {
 
-    private static final String FLUID_OUNCES = "US fl oz (29.57 mL), imp fl oz (28.41 mL), or oz for a weight";
-    private static final String CUPS = "US cup (236.6 mL) or metric cup (250 mL)";
-    private static final String TABLESPOONS = "US tbsp (14.79 mL) or metric tbsp (15 mL)";
-    private static final String TEASPOONS = "US tsp (4.93 mL) or metric tsp (5 mL)";
+    /** Longer names are not quoted whole. */
+    private static final int LONGEST_QUOTE = 30;
 
-    private static final Map<String, String> AMBIGUOUS = Map.ofEntries(
+    private static final Choice GRAINS = new Choice("g, the gram, or grain (0.0648 g)", List.of("g", "grain"));
+    private static final Choice FLUID_OUNCES = new Choice(
+            "US fl oz (29.57 mL), imp fl oz (28.41 mL), or oz for a weight", List.of("US fl oz", "imp fl oz", "oz"));
+    private static final Choice CUPS =
+            new Choice("US cup (236.6 mL) or metric cup (250 mL)", List.of("US cup", "metric cup"));
+    private static final Choice TABLESPOONS =
+            new Choice("US tbsp (14.79 mL) or metric tbsp (15 mL)", List.of("US tbsp", "metric tbsp"));
+    private static final Choice TEASPOONS =
+            new Choice("US tsp (4.93 mL) or metric tsp (5 mL)", List.of("US tsp", "metric tsp"));
+
+    /** By {@linkplain #plain plain form}, so that "Gr." and "fl. oz." are no way round. */
+    private static final Map<String, Choice> AMBIGUOUS = Map.ofEntries(
+            Map.entry("gr", GRAINS),
+            Map.entry("grs", GRAINS),
             Map.entry("fl oz", FLUID_OUNCES),
             Map.entry("oz fl", FLUID_OUNCES),
             Map.entry("floz", FLUID_OUNCES),
-            Map.entry("fl. oz.", FLUID_OUNCES),
+            Map.entry("fluid ounce", FLUID_OUNCES),
+            Map.entry("fluid ounces", FLUID_OUNCES),
             Map.entry("cup", CUPS),
             Map.entry("cups", CUPS),
+            Map.entry("tbs", TABLESPOONS),
             Map.entry("tbsp", TABLESPOONS),
             Map.entry("tablespoon", TABLESPOONS),
             Map.entry("tablespoons", TABLESPOONS),
@@ -27,7 +47,16 @@ final class UnitNames {
             Map.entry("teaspoon", TEASPOONS),
             Map.entry("teaspoons", TEASPOONS));
 
+    /** Refused, but it is plain what to write; by plain form. */
+    private static final Map<String, String> MEANT = meant();
+
+    /** The megagram of the SI is no unit of a bench, and a slip of the shift key is not proposed as one. */
+    private static final String MEGAGRAM = "Mg";
+
     private static final Map<String, UnitScale> NAMES = names();
+
+    /** The units that one name stands for: in words, and their symbols. */
+    private record Choice(String words, List<String> symbols) {}
 
     private UnitNames() {}
 
@@ -49,23 +78,81 @@ final class UnitNames {
         }
     }
 
-    static UnitScale find(String text, String name) {
+    private static Map<String, String> meant() {
+        Map<String, String> meant = new HashMap<>();
+        Map.of(
+                        "g", "gm gms gram grams gramm gramme grammes",
+                        "kg", "kgs kilo kilos kilogram kilograms",
+                        "mg", "mgs milligram milligrams",
+                        "oz", "ozs ounce ounces",
+                        "lb", "lbs pound pounds",
+                        "grain", "grains",
+                        "mL", "mls millilitre millilitres milliliter milliliters",
+                        "L", "ltr litre litres liter liters",
+                        "%", "percent pct",
+                        "g/mL", "g/cc gm/ml")
+                .forEach((symbol, names) -> Stream.of(names.split(" ")).forEach(name -> meant.put(name, symbol)));
+        meant.put("cc", "cm³");
+        meant.put("c", "°C");
+        meant.put("f", "°F");
+        return Map.copyOf(meant);
+    }
+
+    /** The unit of a name, whatever it measures. */
+    static UnitScale find(String text, String name, @Nullable Kind wanted) {
         UnitScale scale = NAMES.get(name);
         if (scale != null) {
             return scale;
         }
-        String choices = AMBIGUOUS.get(name);
+        Choice choice = AMBIGUOUS.get(plain(name));
         throw new NumberTextException(
                 text,
-                choices != null
-                        ? "\"" + name + "\" stands for several units: write " + choices
-                        : "\"" + name + "\" is not a unit that is read here: " + allSymbols());
+                choices(name, choice) + (choice != null ? "" : " is not a unit that is read here: " + symbols(wanted)));
     }
 
-    private static String allSymbols() {
+    private static String choices(String name, @Nullable Choice choice) {
+        return quoted(name) + (choice == null ? "" : " stands for several units: " + choice.words());
+    }
+
+    /** The symbols that a name may have meant, likeliest first; the name itself among them. */
+    static Stream<String> meantBy(String name) {
+        String plain = plain(name);
+        Choice choice = AMBIGUOUS.get(plain);
+        Stream<String> known = name.equals(MEGAGRAM)
+                ? Stream.empty()
+                : NAMES.keySet().stream()
+                        .filter(symbol -> plain(symbol).equals(plain))
+                        .map(symbol -> NAMES.get(symbol).symbol())
+                        .sorted();
+        String meant = MEANT.get(plain);
+        return Stream.of(
+                        Stream.of(name, name.replace(" ", "")),
+                        choice == null ? Stream.<String>empty() : choice.symbols().stream(),
+                        meant == null ? Stream.<String>empty() : Stream.of(meant),
+                        known)
+                .flatMap(names -> names)
+                .distinct();
+    }
+
+    /** A name as it is quoted in a message: long ones shortened, with their length. */
+    static String quoted(String name) {
+        return name.length() <= LONGEST_QUOTE
+                ? "\"" + name + "\""
+                : "\"" + name.substring(0, LONGEST_QUOTE - 3) + "...\" (" + name.length() + " characters)";
+    }
+
+    /** Without regard to letter case, full stops and repeated spaces. */
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT)
+                .replace(".", " ")
+                .replaceAll(" ++", " ")
+                .strip();
+    }
+
+    private static String symbols(@Nullable Kind wanted) {
         return KnownUnits.all().stream()
+                .filter(scale -> !scale.symbol().isEmpty() && (wanted == null || scale.kind() == wanted))
                 .map(UnitScale::symbol)
-                .filter(symbol -> !symbol.isEmpty())
                 .collect(Collectors.joining(", "));
     }
 }

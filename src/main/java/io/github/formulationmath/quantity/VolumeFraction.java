@@ -79,7 +79,7 @@ public final class VolumeFraction implements Comparable<VolumeFraction>, Seriali
      */
     public static VolumeFraction parse(String text) {
         Objects.requireNonNull(text, "text");
-        return new VolumeFraction(ShareText.parse(text, ShareText.Basis.V_V), text.strip());
+        return ShareText.parse(text, ShareText.Basis.V_V, VolumeFraction::new);
     }
 
     /**

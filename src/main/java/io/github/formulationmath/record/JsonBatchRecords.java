@@ -32,6 +32,7 @@ public final class JsonBatchRecords {
      * @param record the record
      * @return JSON text
      * @throws IllegalArgumentException if the text would be too long to be read again
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws UncheckedIOException never, as memory takes every text
      */
     public static String write(BatchRecord record) {
@@ -49,12 +50,13 @@ public final class JsonBatchRecords {
      *
      * @param record the record
      * @param writer where the JSON text goes; it is flushed, not closed
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws IOException if the writer fails
      * @throws IllegalArgumentException if the text would be too long to be read again; part of it has been written then
      */
     public static void write(BatchRecord record, Writer writer) throws IOException {
         Objects.requireNonNull(record, "record");
-        JsonText.write(
+        JsonAccess.write(
                 RecordDocument.write(record),
                 new JsonLimitedWriter(
                         Objects.requireNonNull(writer, "writer"),
@@ -68,6 +70,7 @@ public final class JsonBatchRecords {
      * @param json JSON text
      * @return the record, and the fields that were not understood
      * @throws RecordFormatException if the text is no batch record
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws UncheckedIOException never, as memory gives every text
      */
     public static ReadRecord read(String json) {
@@ -83,10 +86,11 @@ public final class JsonBatchRecords {
      *
      * @param reader where the JSON text comes from; it is not closed
      * @return the record, and the fields that were not understood
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws IOException if the reader fails
      * @throws RecordFormatException if the text is no batch record; nothing is half-read
      */
     public static ReadRecord read(Reader reader) throws IOException {
-        return RecordDocument.read(JsonText.read(Objects.requireNonNull(reader, "reader")));
+        return RecordDocument.read(JsonAccess.read(Objects.requireNonNull(reader, "reader")));
     }
 }

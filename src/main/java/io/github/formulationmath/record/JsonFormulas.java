@@ -33,6 +33,7 @@ public final class JsonFormulas {
      * @param formula the formula
      * @return JSON text
      * @throws IllegalArgumentException if the text would be too long to be read again
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws UncheckedIOException never, as memory takes every text
      */
     public static String write(Formula formula) {
@@ -50,12 +51,13 @@ public final class JsonFormulas {
      *
      * @param formula the formula
      * @param writer where the JSON text goes; it is flushed, not closed
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws IOException if the writer fails
      * @throws IllegalArgumentException if the text would be too long to be read again; part of it has been written then
      */
     public static void write(Formula formula, Writer writer) throws IOException {
         Objects.requireNonNull(formula, "formula");
-        JsonText.write(
+        JsonAccess.write(
                 FormulaDocument.writeAlone(formula),
                 new JsonLimitedWriter(
                         Objects.requireNonNull(writer, "writer"), "the formula", "split it into several formulas"));
@@ -67,6 +69,7 @@ public final class JsonFormulas {
      * @param json JSON text
      * @return the formula, and the fields that were not understood
      * @throws RecordFormatException if the text is no formula
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws UncheckedIOException never, as memory gives every text
      */
     public static ReadFormula read(String json) {
@@ -82,10 +85,11 @@ public final class JsonFormulas {
      *
      * @param reader where the JSON text comes from; it is not closed
      * @return the formula, and the fields that were not understood
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws IOException if the reader fails
      * @throws RecordFormatException if the text is no formula; nothing is half-read
      */
     public static ReadFormula read(Reader reader) throws IOException {
-        return FormulaDocument.readAlone(JsonText.read(Objects.requireNonNull(reader, "reader")));
+        return FormulaDocument.readAlone(JsonAccess.read(Objects.requireNonNull(reader, "reader")));
     }
 }

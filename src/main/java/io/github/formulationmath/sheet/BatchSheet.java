@@ -95,7 +95,10 @@ public final class BatchSheet {
         }
         remarks(blocks);
         blocks.add(new Page.Caution(words.say("sheet.caution")));
-        return new Page(words.say("sheet.batch-title", plan.batch().formula().name()), blocks);
+        return new Page(
+                words.say("language"),
+                words.say("sheet.batch-title", plan.batch().formula().name()),
+                blocks);
     }
 
     private Page.Facts facts() {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.working.DisplayText;
 import java.util.List;
 
 /** A page as HTML that needs no other file: real headings and table heads, dark text on white, and a style for print. */
@@ -26,7 +27,7 @@ final class HtmlPage extends PageWriter {
         HtmlPage html = new HtmlPage();
         String title = escape(page.title());
         html.line("<!DOCTYPE html>");
-        html.line("<html lang=\"en\">");
+        html.line("<html lang=\"" + escape(page.language()) + "\">");
         html.line("<head>");
         html.line("<meta charset=\"utf-8\">");
         html.line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
@@ -91,10 +92,6 @@ final class HtmlPage extends PageWriter {
     }
 
     private static String escape(String text) {
-        return oneLine(text)
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
+        return DisplayText.html(text);
     }
 }

@@ -136,7 +136,7 @@ public final class LabelText {
         blocks.add(new Page.Facts(facts));
         notices.forEach(notice -> blocks.add(new Page.Remark(notice)));
         doubts().forEach(doubt -> blocks.add(new Page.Caution(doubt)));
-        return new Page(record.formula().name(), blocks);
+        return new Page(words.say("language"), record.formula().name(), blocks);
     }
 
     /** What the maker has to look at before the label is used. */

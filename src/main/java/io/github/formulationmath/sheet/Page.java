@@ -2,8 +2,8 @@ package io.github.formulationmath.sheet;
 
 import java.util.List;
 
-/** A sheet as data: a title and the blocks below it, in order. All texts are final words, nothing is looked up later. */
-record Page(String title, List<Block> blocks) {
+/** A sheet as data: the language of its words, a title and the blocks below it, in order. All texts are final words, nothing is looked up later. */
+record Page(String language, String title, List<Block> blocks) {
 
     /** One part of a page. */
     sealed interface Block permits Facts, Table, Remark, Caution {}

@@ -1,5 +1,7 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.working.DisplayText;
+
 /** Writes a page block by block, line by line. */
 abstract sealed class PageWriter permits TextPage, MarkdownPage, HtmlPage {
 
@@ -33,8 +35,8 @@ abstract sealed class PageWriter permits TextPage, MarkdownPage, HtmlPage {
         return out.toString();
     }
 
-    /** Line breaks and control characters in a name would break columns and tables. */
+    /** Line breaks, control characters and marks of direction in a name would break columns and tables. */
     static String oneLine(String text) {
-        return text.replaceAll("[\\p{Cntrl}]+", " ");
+        return DisplayText.clean(text);
     }
 }

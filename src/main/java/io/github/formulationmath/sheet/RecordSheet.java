@@ -94,7 +94,10 @@ public final class RecordSheet {
             blocks.add(amendments());
         }
         blocks.add(new Page.Caution(words.say("sheet.record.caution")));
-        return new Page(words.say("sheet.record.title", record.formula().name()), blocks);
+        return new Page(
+                words.say("language"),
+                words.say("sheet.record.title", record.formula().name()),
+                blocks);
     }
 
     private Page.Facts facts(MadeBatch made) {

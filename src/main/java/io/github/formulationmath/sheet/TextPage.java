@@ -1,5 +1,6 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.working.DisplayText;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -30,8 +31,11 @@ final class TextPage extends PageWriter {
 
     @Override
     void facts(Page.Facts facts) {
-        int widest = facts.facts().stream().mapToInt(f -> width(f.name())).max().orElse(0);
-        facts.facts().forEach(f -> line(padRight(f.name(), widest) + "  " + oneLine(f.value())));
+        int widest = facts.facts().stream()
+                .mapToInt(f -> width(oneLine(f.name())))
+                .max()
+                .orElse(0);
+        facts.facts().forEach(f -> line(padRight(oneLine(f.name()), widest) + "  " + oneLine(f.value())));
     }
 
     @Override
@@ -62,7 +66,7 @@ final class TextPage extends PageWriter {
     private void widen(Page.Table table) {
         int[] columns = widths.computeIfAbsent(table.columns(), names -> new int[names.size()]);
         for (int i = 0; i < columns.length; i++) {
-            columns[i] = Math.max(columns[i], width(table.columns().get(i)));
+            columns[i] = Math.max(columns[i], width(oneLine(table.columns().get(i))));
             for (List<String> cells : table.rows()) {
                 columns[i] = Math.max(columns[i], width(oneLine(cells.get(i))));
             }
@@ -81,18 +85,22 @@ final class TextPage extends PageWriter {
 
     private void wrapped(String mark, String text) {
         StringBuilder line = new StringBuilder(mark);
+        int column = mark.length();
         for (String word : text.split(" ")) {
-            if (line.length() > mark.length() && line.length() + word.length() >= WIDTH) {
+            int needed = width(word);
+            if (column > mark.length() && column + needed >= WIDTH) {
                 line(line.toString().stripTrailing());
                 line = new StringBuilder(" ".repeat(mark.length()));
+                column = mark.length();
             }
             line.append(word).append(' ');
+            column += needed + 1;
         }
         line(line.toString().stripTrailing());
     }
 
     private static int width(String text) {
-        return text.codePointCount(0, text.length());
+        return DisplayText.columns(text);
     }
 
     private static String padRight(String text, int width) {

@@ -25,7 +25,8 @@ final class Equations {
 
     /** How a computed step came about. */
     List<Line> step(Step step) {
-        Term definition = step.definition().orElse(step);
+        // A sum of one term is that term, and its value is not printed twice.
+        Term definition = FormulaWalk.unwrapped(step.definition().orElse(step));
         if (definition instanceof Literal || definition == step) {
             return List.of(value(step));
         }

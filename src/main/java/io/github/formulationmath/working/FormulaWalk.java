@@ -184,7 +184,7 @@ final class FormulaWalk {
     }
 
     /** A sum of one term and a rounding that rounds nothing are not written; a sum of none is 0. */
-    private static Term unwrapped(Term given) {
+    static Term unwrapped(Term given) {
         Term term = given;
         while (term instanceof Applied applied) {
             if (applied.operation() == Arithmetic.SUM && applied.inputs().isEmpty()) {

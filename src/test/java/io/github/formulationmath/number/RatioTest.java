@@ -118,7 +118,8 @@ class RatioTest implements ValueContract<Ratio> {
     @Test
     void a_message_quotes_up_to_60_characters() {
         assertThat(new NumberTextException("x".repeat(60), "no")).hasMessage("\"" + "x".repeat(60) + "\": no");
-        assertThat(new NumberTextException("x".repeat(61), "no")).hasMessage("\"" + "x".repeat(57) + "...\": no");
+        assertThat(new NumberTextException("x".repeat(61), "no"))
+                .hasMessage("\"" + "x".repeat(57) + "...\" (61 characters): no");
     }
 
     @Test

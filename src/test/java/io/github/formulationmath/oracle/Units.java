@@ -29,7 +29,7 @@ final class Units {
         put("lb", "453.59237", Map.of(GRAM, 1));
         put("oz", "28.349523125", Map.of(GRAM, 1));
         put("ozt", "31.1034768", Map.of(GRAM, 1));
-        put("gr", "0.06479891", Map.of(GRAM, 1));
+        put("grain", "0.06479891", Map.of(GRAM, 1));
         put("mL", "1", Map.of(MILLILITRE, 1));
         put("L", "1000", Map.of(MILLILITRE, 1));
         put("cm³", "1", Map.of(MILLILITRE, 1));

@@ -34,7 +34,7 @@ class AmountTest implements ValueContract<Amount<Mass>> {
                 Amount.mass("1/3 oz"),
                 Amount.mass("-2.5 mg"),
                 Amount.mass("0 g"),
-                Amount.mass("1e30 gr"));
+                Amount.mass("1e30 grain"));
     }
 
     @Override

@@ -55,7 +55,7 @@ class OrderTest {
                 .isInstanceOf(NumberTextException.class)
                 .hasMessageContaining("is not a unit that is read here: ")
                 .hasMessageContaining("g, ")
-                .hasMessageContaining("mL")
+                .hasMessageContaining("lb, grain")
                 .satisfies(e -> assertThat(e.getMessage()).doesNotContain(", , "));
     }
 

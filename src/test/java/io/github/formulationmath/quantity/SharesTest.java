@@ -47,8 +47,8 @@ class SharesTest {
 
     @Test
     void volume_and_concentration_must_say_their_basis() {
-        assertThatThrownBy(() -> VolumeFraction.parse("70 %")).hasMessageContaining("write v/v behind it");
-        assertThatThrownBy(() -> MassConcentration.parse("0.9 %")).hasMessageContaining("write w/v behind it");
+        assertThatThrownBy(() -> VolumeFraction.parse("70 %")).hasMessageContaining("write 70 % v/v");
+        assertThatThrownBy(() -> MassConcentration.parse("0.9 %")).hasMessageContaining("write 0.9 % w/v");
         assertThatThrownBy(() -> MassConcentration.parse("0.9 % v/v")).hasMessageContaining("VolumeFraction.parse");
         assertThat(VolumeFraction.parse("70 % v/v")).isEqualTo(VolumeFraction.of(Ratio.parse("0.7")));
         assertThat(MassConcentration.parse("9 ‰ w/v")).isEqualTo(MassConcentration.ofPercent("0.9"));

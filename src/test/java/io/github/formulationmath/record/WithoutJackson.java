@@ -1,22 +1,45 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.planning.Tolerances;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
 
 /** Run in a JVM of its own without Jackson on the class path; says what works there. */
 final class WithoutJackson {
 
     private WithoutJackson() {}
 
-    public static void main(String[] args) {
+    public static void main(String[] args) throws Exception {
         MadeBatch made = BatchRecordTest.record().made();
         Correction correction = Correction.smallest(
                 Lotion.made("316.0", "13.5", "48.0", "20.0", "4.0"), CorrectionRules.within(Tolerances.of("2 %")));
         RecordDocument.write(BatchRecordTest.record());
         System.out.println("made " + made.mass() + ", " + correction.outcome());
-        try {
-            JsonBatchRecords.write(BatchRecordTest.record());
-        } catch (NoClassDefFoundError e) {
-            System.out.println("no JSON");
+        List<Callable<?>> entries = List.of(
+                () -> JsonBatchRecords.write(BatchRecordTest.record()),
+                () -> {
+                    JsonBatchRecords.write(BatchRecordTest.record(), new StringWriter());
+                    return "";
+                },
+                () -> JsonBatchRecords.read("{}"),
+                () -> JsonBatchRecords.read(new StringReader("{}")),
+                () -> JsonFormulas.write(BatchRecordTest.record().formula()),
+                () -> {
+                    JsonFormulas.write(BatchRecordTest.record().formula(), new StringWriter());
+                    return "";
+                },
+                () -> JsonFormulas.read("{}"),
+                () -> JsonFormulas.read(new StringReader("{}")));
+        // Each of them as the first and as a later use.
+        int first = args.length == 0 ? 0 : Integer.parseInt(args[0]);
+        for (int i = 0; i < entries.size(); i++) {
+            try {
+                entries.get((first + i) % entries.size()).call();
+            } catch (IllegalStateException e) {
+                System.out.println("refused: " + e.getMessage());
+            }
         }
     }
 }

@@ -1,0 +1,209 @@
+package io.github.formulationmath.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.DisplayText;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Wording;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Properties;
+import java.util.Random;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Names of other people on a sheet: no formula for a spreadsheet, no turned line, no crooked column. */
+class HostileSheetTest {
+
+    /** OWASP, CSV Injection: a cell must not begin with one of these; Excel and its like also skip blanks before them. */
+    private static final Pattern FORMULA = Pattern.compile("(?s)[\\s\\p{Z}\\p{C}]*[=+\\-@＝＋－＠].*|[\\t\\r\\n].*");
+
+    private static WeighingPlan plan(String name) {
+        return WeighingPlan.of(
+                Batch.of(
+                        Formula.inPercent("Lotion")
+                                .quantitySufficient("Aqua")
+                                .line(name, "3 %")
+                                .build(),
+                        BatchSize.ofMass("500 g")),
+                Balance.of("0.1 g", "2 kg"));
+    }
+
+    private static String sheet(String name, SheetFormat format) {
+        return BatchSheet.of(plan(name)).print(format);
+    }
+
+    private static List<CSVRecord> read(String csv) throws IOException {
+        try (CSVParser parser = CSVParser.parse(csv, CSVFormat.RFC4180)) {
+            return parser.getRecords();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "=1+1",
+                "+cmd|' /C calc'!A0",
+                "-2+3",
+                "@SUM(A1)",
+                "\t=1",
+                "\r=1",
+                "  =1",
+                "\u00a0=1",
+                "\u200b=1",
+                "\ufeff=1",
+                "＝1+1",
+                "'=1",
+                "''=1",
+                "'x",
+                "'",
+                "a;=1+1",
+                "a\n=1+1",
+                "a;'=1",
+                ";=1",
+                "\n\n=1;@x",
+                "-2 g",
+                "-2",
+                "=HYPERLINK(\"http://a.example/?\"&A1,\"x\")",
+                "plain, \"quoted\"",
+                "Tween-20"
+            })
+    void no_cell_of_a_sheet_begins_a_formula_and_the_name_comes_back(String name) throws IOException {
+        List<CSVRecord> records = read(sheet(name, SheetFormat.CSV));
+        for (CSVRecord record : records) {
+            for (String cell : record) {
+                assertThat(cell).doesNotMatch(FORMULA);
+                for (String part : cell.split("[;\\t\\r\\n]")) {
+                    assertThat(part).doesNotMatch(FORMULA);
+                }
+            }
+        }
+        assertThat(CsvPage.unguarded(records.get(2).get(2))).isEqualTo(name);
+    }
+
+    @Test
+    void every_text_put_together_at_random_is_guarded_and_comes_back() {
+        Random random = new Random(4180);
+        String alphabet = "=+-@';\t\r\n \u200ba1＝,\"";
+        for (int i = 0; i < 20_000; i++) {
+            StringBuilder text = new StringBuilder();
+            for (int length = random.nextInt(8); length > 0; length--) {
+                text.append(alphabet.charAt(random.nextInt(alphabet.length())));
+            }
+            String guarded = CsvPage.guarded(text.toString());
+            assertThat(guarded).doesNotMatch(FORMULA);
+            assertThat(List.of(guarded.split("[;\\t\\r\\n]")))
+                    .noneMatch(part -> FORMULA.matcher(part).matches());
+            assertThat(CsvPage.unguarded(guarded)).isEqualTo(text.toString());
+        }
+    }
+
+    /** A guard on numbers would make texts of them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"-2", "-2 g", "+0.5 %", "+≈ 0.066667 g", "-1/3 g", "− 2 %"})
+    void numbers_in_columns_of_numbers_stay_as_they_are(String number) throws IOException {
+        Page page = new Page(
+                "en",
+                "t",
+                List.of(new Page.Table("", List.of("x", "y"), List.of(true, false), List.of(List.of(number, "a")))));
+        assertThat(read(CsvPage.write(page)).get(1).get(0)).isEqualTo(number);
+        Page formula = new Page(
+                "en", "t", List.of(new Page.Table("", List.of("x"), List.of(true), List.of(List.of("-2+A1")))));
+        assertThat(read(CsvPage.write(formula)).get(1).get(0)).isEqualTo("'-2+A1");
+    }
+
+    @Test
+    void a_long_text_is_guarded_in_one_walk() {
+        for (String part : List.of("\n ", ";'", "\t", "'", " ", "=;", "\r\n")) {
+            String text = part.repeat(200_000);
+            org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
+                    java.time.Duration.ofSeconds(20),
+                    () -> assertThat(CsvPage.unguarded(CsvPage.guarded(text))).isEqualTo(text));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\u202eevil", "a\u202db", "\u2066x", "x\u2069y", "\u202a\u202b\u202c"})
+    void no_mark_of_direction_gets_onto_a_page(String name) {
+        for (SheetFormat format : List.of(SheetFormat.TEXT, SheetFormat.MARKDOWN, SheetFormat.HTML)) {
+            assertThat(sheet(name, format))
+                    .doesNotContainPattern("[\u202a-\u202e\u2066\u2067]")
+                    .contains("\ufffd");
+        }
+    }
+
+    @Test
+    void letters_from_right_to_left_are_isolated() {
+        for (SheetFormat format : List.of(SheetFormat.TEXT, SheetFormat.MARKDOWN, SheetFormat.HTML)) {
+            assertThat(sheet("ماء الورد", format)).contains("\u2068ماء الورد\u2069");
+        }
+    }
+
+    /** Widths by hand: a letter of Chinese, Japanese or Korean takes two columns, a combining mark none. */
+    @ParameterizedTest
+    @ValueSource(strings = {"水", "甘油と水", "글리세린", "e\u0301le\u0301mi", "ماء الورد", "a\u200bb"})
+    void columns_line_up_whatever_the_letters(String name) {
+        List<Integer> widths = sheet(name, SheetFormat.TEXT)
+                .lines()
+                .filter(row -> row.startsWith("[ ]"))
+                .map(HostileSheetTest::columnsByHand)
+                .toList();
+        assertThat(widths).hasSize(2).containsOnly(widths.get(0));
+    }
+
+    private static int columnsByHand(String row) {
+        return row.codePoints()
+                .map(c -> switch (Character.UnicodeScript.of(c)) {
+                    case HAN, HIRAGANA, HANGUL -> 2;
+                    default ->
+                        Character.getType(c) == Character.NON_SPACING_MARK || Character.getType(c) == Character.FORMAT
+                                ? 0
+                                : 1;
+                })
+                .sum();
+    }
+
+    @Test
+    void sentences_are_wrapped_by_what_letters_take() {
+        Page page = new Page(
+                "zh", "t", List.of(new Page.Remark("水".repeat(15).concat(" ").repeat(9))));
+        assertThat(page.title()).isEqualTo("t");
+        assertThat(TextPage.write(page).lines()).allMatch(line -> columnsByHand(line) <= 80);
+    }
+
+    @Test
+    void the_language_of_a_page_is_that_of_its_wording() throws IOException {
+        Properties words = new Properties();
+        for (String key : Wording.english().keys()) {
+            words.setProperty(key, Wording.english().text(Phrase.of(key)));
+        }
+        words.setProperty("language", "de");
+        StringWriter file = new StringWriter();
+        words.store(file, null);
+        Wording german = Wording.read(new StringReader(file.toString()));
+        String sheet = BatchSheet.of(plan("x")).with(german).print(SheetFormat.HTML);
+        assertThat(sheet).contains("<html lang=\"de\">");
+        assertThat(sheet("x", SheetFormat.HTML)).contains("<html lang=\"en\">");
+    }
+
+    @Test
+    void one_rule_cleans_names_for_all_pages() {
+        assertThat(DisplayText.clean("a\nb\u202e")).isEqualTo("a b\ufffd");
+        assertThat(DisplayText.columns("膏a\u0301")).isEqualTo(3);
+        assertThat(DisplayText.html("<\"'&\u202e")).isEqualTo("&lt;&quot;&#39;&amp;\ufffd");
+        assertThatCode(() -> DisplayText.html("")).doesNotThrowAnyException();
+    }
+}
