@@ -18,6 +18,13 @@ final class Arguments {
         return amount;
     }
 
+    static Amount<Mass> atLeastZero(String name, Amount<Mass> amount) {
+        if (Objects.requireNonNull(amount, name).signum() < 0) {
+            throw new IllegalArgumentException(name + " is " + amount + ": a half-width is at least 0");
+        }
+        return amount;
+    }
+
     /** An unmodifiable copy of a list that must hold something. */
     static <T> List<T> atLeastOne(String name, List<T> list) {
         List<T> copy = List.copyOf(Objects.requireNonNull(list, name));

@@ -114,6 +114,14 @@ final class Bands {
         return Optional.of(last);
     }
 
+    /** A size of which every passing size is a whole multiple, if some line must be exact. */
+    Optional<Ratio> period() {
+        return bands.stream()
+                .filter(band -> band.tolerance.isZero())
+                .map(band -> band.weight.reciprocal())
+                .findFirst();
+    }
+
     /** The start of the interval of passing sizes around a passing size. */
     Ratio startAround(Ratio passing) {
         return bands.stream()

@@ -51,11 +51,18 @@ public final class BatchConstraints implements Serializable {
      * @param criterion what makes a batch large enough
      * @param more further criteria
      * @return the constraints
+     * @throws IllegalArgumentException if two different criteria are {@link BatchCriterion#madeWithin(Tolerances)}: the
+     *     readings that meet one need not be those that meet the other
      */
     public static BatchConstraints of(BatchCriterion criterion, BatchCriterion... more) {
         List<BatchCriterion> all = new ArrayList<>();
         all.add(Objects.requireNonNull(criterion, "criterion"));
         all.addAll(List.of(Objects.requireNonNull(more, "more")));
+        if (all.stream().filter(MadeWithin.class::isInstance).distinct().count() > 1) {
+            throw new IllegalArgumentException(
+                    "criteria are " + all + ": two ask for readings that add up, and each may"
+                            + " need others; state one, with the tighter tolerance of every line");
+        }
         return new BatchConstraints(Collections.unmodifiableList(all), Map.of(), null, null);
     }
 
@@ -151,6 +158,24 @@ public final class BatchConstraints implements Serializable {
                 .filter(line -> line.isNamed(ingredientName))
                 .map(line -> line.fraction())
                 .reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    /** The bench with the closure that shows what the criteria ask for; readings that add up go first. */
+    Bench showing(Bench bench) {
+        return criteria.stream()
+                .filter(MadeWithin.class::isInstance)
+                .findFirst()
+                .or(() -> criteria.stream()
+                        .filter(RoundingWithin.class::isInstance)
+                        .findFirst())
+                .map(bench::closingFor)
+                .orElse(bench);
+    }
+
+    /** The bench itself and, if it is another, the one that shows what the criteria ask for. */
+    List<Bench> benches(Bench bench) {
+        Bench other = showing(bench);
+        return other.equals(bench) ? List.of(bench) : List.of(bench, other);
     }
 
     static void requireLine(Formula formula, String ingredientName) {

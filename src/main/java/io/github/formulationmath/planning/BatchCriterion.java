@@ -208,10 +208,7 @@ public abstract sealed class BatchCriterion implements Serializable
      */
     public static BatchCriterion madeWithin(Tolerances tolerances, Amount<Mass> readingError) {
         Objects.requireNonNull(tolerances, "tolerances");
-        if (Objects.requireNonNull(readingError, "readingError").signum() < 0) {
-            throw new IllegalArgumentException("readingError is " + readingError + ": a half-width is at least 0");
-        }
-        return new MadeWithin(tolerances, readingError);
+        return new MadeWithin(tolerances, Arguments.atLeastZero("readingError", readingError));
     }
 
     /**
@@ -222,6 +219,11 @@ public abstract sealed class BatchCriterion implements Serializable
      */
     public static BatchCriterion exactReadings() {
         return new ExactReadings();
+    }
+
+    /** The bench with the closure whose readings the criterion speaks of. */
+    Bench showing(Bench bench) {
+        return bench;
     }
 
     /** What the criterion is called. */

@@ -1,5 +1,7 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,12 +32,14 @@ public final class Bench implements Serializable {
     private final Vessel vessel;
     private final Closure closure;
     private final @Nullable Density density;
+    private final ClosingGoal goal;
 
-    private Bench(Balance balance, Vessel vessel, Closure closure, @Nullable Density density) {
+    private Bench(Balance balance, Vessel vessel, Closure closure, @Nullable Density density, ClosingGoal goal) {
         this.balance = balance;
         this.vessel = vessel;
         this.closure = closure;
         this.density = density;
+        this.goal = goal;
     }
 
     /**
@@ -44,7 +49,8 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public static Bench of(Balance balance) {
-        return new Bench(Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null);
+        return new Bench(
+                Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null, ClosingGoal.EVEN);
     }
 
     /**
@@ -56,7 +62,7 @@ public final class Bench implements Serializable {
      */
     public Bench with(Vessel newVessel) {
         balance.capacityUnder(Objects.requireNonNull(newVessel, "newVessel"));
-        return new Bench(balance, newVessel, closure, density);
+        return new Bench(balance, newVessel, closure, density, goal);
     }
 
     /**
@@ -66,7 +72,47 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public Bench closing(Closure newClosure) {
-        return new Bench(balance, vessel, Objects.requireNonNull(newClosure, "newClosure"), density);
+        return new Bench(balance, vessel, Objects.requireNonNull(newClosure, "newClosure"), density, ClosingGoal.EVEN);
+    }
+
+    /**
+     * The same bench, closing {@link Closure#WITHIN_TOLERANCE} with the deviation of each line measured against the
+     * tolerance of the line: the readings of a size that {@link BatchCriterion#madeWithin(Tolerances)} calls good are within
+     * it.
+     *
+     * @param tolerances how far each share may be off; those of lines or phases must be of the formula that is planned
+     * @return the bench
+     */
+    public Bench closingWithin(Tolerances tolerances) {
+        return closingWithin(tolerances, Amount.grams(Ratio.ZERO));
+    }
+
+    /**
+     * As {@link #closingWithin(Tolerances)}, when what lies in the vessel may differ from each reading: the deviation of a
+     * line is then the worst that the errors of all lines can make of it, as in {@link
+     * BatchCriterion#madeWithin(Tolerances, Amount)}.
+     *
+     * @param tolerances how far each share may be off
+     * @param readingError the half-width of the error of one addition, at least 0
+     * @return the bench
+     * @throws IllegalArgumentException if the reading error is negative
+     */
+    public Bench closingWithin(Tolerances tolerances, Amount<Mass> readingError) {
+        ClosingGoal newGoal = new ClosingGoal(
+                Objects.requireNonNull(tolerances, "tolerances"), Arguments.atLeastZero("readingError", readingError));
+        return new Bench(balance, vessel, Closure.WITHIN_TOLERANCE, density, newGoal);
+    }
+
+    /**
+     * The same bench with the closure under which a batch that a criterion calls good shows it: for {@link
+     * BatchCriterion#madeWithin(Tolerances)} its own tolerances, for {@link BatchCriterion#roundingWithin} each line by
+     * itself. Other criteria do not look at readings and leave the closure as it is.
+     *
+     * @param criterion what made the batch large enough
+     * @return the bench
+     */
+    public Bench closingFor(BatchCriterion criterion) {
+        return Objects.requireNonNull(criterion, "criterion").showing(this);
     }
 
     /**
@@ -77,7 +123,7 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public Bench withProductDensity(Density productDensity) {
-        return new Bench(balance, vessel, closure, Objects.requireNonNull(productDensity, "productDensity"));
+        return new Bench(balance, vessel, closure, Objects.requireNonNull(productDensity, "productDensity"), goal);
     }
 
     /**
@@ -119,6 +165,33 @@ public final class Bench implements Serializable {
     }
 
     /**
+     * What {@link Closure#WITHIN_TOLERANCE} measures the deviation of each line against.
+     *
+     * @return the tolerances, if any were given; without any all lines count alike
+     */
+    public Optional<Tolerances> closingTolerances() {
+        return goal.given();
+    }
+
+    /**
+     * The error of one addition that {@link Closure#WITHIN_TOLERANCE} counts.
+     *
+     * @return the half-width, 0 if none was given
+     */
+    public Amount<Mass> closingReadingError() {
+        return goal.readingError();
+    }
+
+    ClosingGoal goal() {
+        return goal;
+    }
+
+    /** The same bench with another balance. */
+    Bench on(Balance other) {
+        return new Bench(other, vessel, closure, density, goal);
+    }
+
+    /**
      * The density of the product.
      *
      * @return the density, if it is known
@@ -149,16 +222,18 @@ public final class Bench implements Serializable {
                 && balance.equals(that.balance)
                 && vessel.equals(that.vessel)
                 && closure == that.closure
+                && goal.equals(that.goal)
                 && Objects.equals(density, that.density);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(balance, vessel, closure, density);
+        return Objects.hash(balance, vessel, closure, density, goal);
     }
 
     @Override
     public String toString() {
-        return balance + ", " + vessel + ", " + closure + (density == null ? "" : ", " + density);
+        return balance + ", " + vessel + ", " + closure
+                + goal.given().map(some -> " (" + some + ")").orElse("") + (density == null ? "" : ", " + density);
     }
 }

@@ -24,6 +24,19 @@ sealed interface Ceiling extends Serializable {
     /** The largest batch in grams. */
     <V> V most(Reckoning<V> r);
 
+    /** A mass above which no batch is within it. */
+    default Ratio bound() {
+        return most(Reckoning.plain());
+    }
+
+    /** Whether a batch of so many grams is within it. */
+    boolean allows(Ratio grams);
+
+    /** The relation that shows a batch at which the ceiling ends a window: {@link #most}, or one beyond that it allows. */
+    default <V> V shown(Reckoning<V> r, Ratio grams) {
+        return most(r);
+    }
+
     /** What it is, for the reader. */
     Phrase phrase();
 
@@ -32,17 +45,19 @@ sealed interface Ceiling extends Serializable {
         return Optional.empty();
     }
 
-    /** What would let a batch of so many grams be made. */
+    /** What would let a batch of so many grams be made, each by itself, as far as this ceiling goes. */
     List<WindowOpening> openingsFor(Ratio grams);
 
-    /** The ceilings of a formula on a bench with a stock. */
-    static List<Ceiling> of(Formula formula, Bench bench, BatchConstraints constraints) {
+    /** The ceilings of a formula on a bench with a stock; what is weighed may be a formula with dilutions in it. */
+    static List<Ceiling> of(Formula formula, Formula weighed, Bench bench, BatchConstraints constraints) {
+        PlannedLoad load = new PlannedLoad(weighed, constraints.benches(bench));
+        Optional<Ratio> step = constraints.step().map(some -> some.in(FormulationUnits.GRAM));
         List<Ceiling> all = new ArrayList<>();
-        all.add(new Capacity(bench));
+        all.add(new Capacity(bench, new LoadLimit(load, step)));
         bench.vessel()
                 .workingVolume()
-                .ifPresent(volume ->
-                        bench.productDensity().ifPresent(density -> all.add(new Room(bench, volume, density))));
+                .ifPresent(volume -> bench.productDensity()
+                        .ifPresent(density -> all.add(new Room(bench, volume, density, new LoadLimit(load, step)))));
         constraints.stock().forEach((name, inStock) -> {
             BatchConstraints.requireLine(formula, name);
             all.add(new Stock(formula, name, inStock));
@@ -50,17 +65,36 @@ sealed interface Ceiling extends Serializable {
         return all;
     }
 
-    /** The balance carries vessel and batch together. */
-    record Capacity(Bench bench) implements Ceiling {
+    /** The balance carries vessel and batch together, the batch as its plan reads. */
+    record Capacity(Bench bench, LoadLimit limit) implements Ceiling {
+
+        @Override
+        public Ratio bound() {
+            return room(Reckoning.plain());
+        }
 
         private static final Symbol CAPACITY = Symbol.of("C", "capacity", Kind.MASS);
         private static final Symbol VESSEL = Symbol.of("V", "vessel-mass", Kind.MASS);
 
-        @Override
-        public <V> V most(Reckoning<V> r) {
+        private <V> V room(Reckoning<V> r) {
             return r.difference(
                     r.given(CAPACITY, bench.balance().capacity().in(FormulationUnits.GRAM), Source.user()),
                     r.given(VESSEL, bench.vessel().mass().in(FormulationUnits.GRAM), Source.user()));
+        }
+
+        @Override
+        public <V> V most(Reckoning<V> r) {
+            return limit.most(r, room(r));
+        }
+
+        @Override
+        public boolean allows(Ratio grams) {
+            return limit.allows(room(Reckoning.plain()), grams);
+        }
+
+        @Override
+        public <V> V shown(Reckoning<V> r, Ratio grams) {
+            return limit.shown(r, room(r), grams);
         }
 
         @Override
@@ -73,28 +107,48 @@ sealed interface Ceiling extends Serializable {
 
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
+            Ratio load = limit.load().of(grams);
             Ratio vessel = bench.vessel().mass().in(FormulationUnits.GRAM);
-            Ratio left = bench.balance().capacity().in(FormulationUnits.GRAM).minus(grams);
+            Ratio left = bench.balance().capacity().in(FormulationUnits.GRAM).minus(load);
             List<WindowOpening> openings = new ArrayList<>();
-            openings.add(new WindowOpening.HigherCapacity(BalanceUnit.amount(bench.balance(), grams.plus(vessel))));
-            if (left.signum() >= 0 && vessel.signum() > 0) {
+            openings.add(new WindowOpening.HigherCapacity(BalanceUnit.amount(bench.balance(), load.plus(vessel))));
+            if (left.signum() > 0 && vessel.signum() > 0) {
                 openings.add(new WindowOpening.LighterVessel(BalanceUnit.amount(bench.balance(), left)));
             }
             return openings;
         }
     }
 
-    /** The vessel holds the batch. */
-    record Room(Bench bench, Amount<Volume> volume, Density density) implements Ceiling {
+    /** The vessel holds the batch, as its plan reads. */
+    record Room(Bench bench, Amount<Volume> volume, Density density, LoadLimit limit) implements Ceiling {
+
+        @Override
+        public Ratio bound() {
+            return room(Reckoning.plain());
+        }
 
         private static final Symbol VOLUME = Symbol.of("v", "working-volume", Kind.VOLUME);
         private static final Symbol DENSITY = Symbol.of("ρ", "product-density", Kind.DENSITY);
 
-        @Override
-        public <V> V most(Reckoning<V> r) {
+        private <V> V room(Reckoning<V> r) {
             return r.product(
                     r.given(VOLUME, volume.in(FormulationUnits.MILLILITRE), Source.user()),
                     r.given(DENSITY, density.gramsPerMillilitre(), Source.user()));
+        }
+
+        @Override
+        public <V> V most(Reckoning<V> r) {
+            return limit.most(r, room(r));
+        }
+
+        @Override
+        public boolean allows(Ratio grams) {
+            return limit.allows(room(Reckoning.plain()), grams);
+        }
+
+        @Override
+        public <V> V shown(Reckoning<V> r, Ratio grams) {
+            return limit.shown(r, room(r), grams);
         }
 
         @Override
@@ -104,7 +158,8 @@ sealed interface Ceiling extends Serializable {
 
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
-            return List.of(new WindowOpening.LargerVessel(density.volumeOf(Amount.grams(grams))));
+            return List.of(new WindowOpening.LargerVessel(
+                    density.volumeOf(Amount.grams(limit.load().of(grams)))));
         }
     }
 
@@ -118,6 +173,11 @@ sealed interface Ceiling extends Serializable {
             List<V> shares = lines().stream().map(line -> r.known(line)).toList();
             V stock = r.given(STOCK, lines().get(0), inStock.in(FormulationUnits.GRAM), Source.user());
             return r.quotient(stock, shares.size() == 1 ? shares.get(0) : r.sum(shares));
+        }
+
+        @Override
+        public boolean allows(Ratio grams) {
+            return grams.compareTo(most(Reckoning.plain())) <= 0;
         }
 
         private List<FormulaLine> lines() {

@@ -45,6 +45,11 @@ final class ClosedSearch {
                 .findFirst();
     }
 
+    /** A number of which every feasible N is a whole multiple. */
+    Ratio period() {
+        return period;
+    }
+
     /** The least or the largest reading of every line at N, in the order of the formula. */
     List<Ratio> ends(Ratio total, boolean largest) {
         Ratio[] ends = new Ratio[bands.size()];

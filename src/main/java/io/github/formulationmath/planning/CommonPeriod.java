@@ -13,6 +13,11 @@ final class CommonPeriod {
 
     private CommonPeriod() {}
 
+    /** The least common multiple of sizes: the smallest size that is a whole multiple of each. */
+    static Ratio ofSizes(List<Ratio> sizes) {
+        return of(sizes.stream().map(Ratio::reciprocal).toList());
+    }
+
     static Ratio of(List<Ratio> weights) {
         BigInteger multiple = BigInteger.ONE;
         BigInteger divisor = BigInteger.ZERO;

@@ -1,10 +1,11 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -22,7 +23,7 @@ import java.util.stream.IntStream;
  * How many whole divisions of the display each line of a batch takes: {@code x = m/d}, rounded half to even, under one of
  * the closures. This is the relation behind every display target.
  */
-record Divisions(Batch batch, Balance balance, Closure closure) implements Serializable {
+record Divisions(Batch batch, Bench bench) implements Serializable {
 
     private static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
     private static final Symbol TARGET = Symbol.of("x", "target-divisions", Kind.NUMBER);
@@ -36,21 +37,22 @@ record Divisions(Batch batch, Balance balance, Closure closure) implements Seria
     private static final Rounding DOWN = NEAREST.with(RoundingMode.FLOOR);
 
     <V> V readability(Reckoning<V> r) {
-        return r.given(READABILITY, balance.gramsPerDivision(), Source.user());
+        return r.given(READABILITY, bench.balance().gramsPerDivision(), Source.user());
     }
 
     /** The divisions of all lines. */
     <V> List<V> all(Reckoning<V> r) {
-        return switch (closure) {
+        return switch (bench.closure()) {
             case INDEPENDENT -> independent(r);
             case CLOSED -> closed(r);
+            case WITHIN_TOLERANCE -> new TolerantCertificate(batch.formula(), bench).derive(r, total(r));
             case QS_TAKES_REST -> restToQuantitySufficient(r);
         };
     }
 
     /** The divisions of one line, working out the other lines only if they matter. */
     <V> V one(Reckoning<V> r, int index) {
-        return closure == Closure.INDEPENDENT ? rounded(r, batch.lines().get(index)) : all(r).get(index);
+        return bench.closure() == Closure.INDEPENDENT ? rounded(r, batch.lines().get(index)) : all(r).get(index);
     }
 
     private <V> List<V> independent(Reckoning<V> r) {
@@ -106,12 +108,7 @@ record Divisions(Batch batch, Balance balance, Closure closure) implements Seria
     }
 
     private <V> List<V> restToQuantitySufficient(Reckoning<V> r) {
-        int taker = batch.formula()
-                        .quantitySufficientLine()
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "no line of \"" + batch.formula().name() + "\" is q.s.: close the total another way"))
-                        .position()
-                - 1;
+        int taker = restTaker(batch.formula()).position() - 1;
         List<V> shown = new ArrayList<>();
         List<V> others = new ArrayList<>();
         for (BatchLine line : batch.lines()) {
@@ -127,9 +124,17 @@ record Divisions(Batch batch, Balance balance, Closure closure) implements Seria
         return shown;
     }
 
+    /** The line that takes the rest. */
+    static FormulaLine restTaker(Formula formula) {
+        return formula.quantitySufficientLine()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no line of \"" + formula.name() + "\" is q.s.: close the total another way"));
+    }
+
     private void requireSomething(Ratio rest, int taker) {
         if (rest.signum() < 0) {
-            throw new IllegalArgumentException("the other lines, rounded to " + balance.readability()
+            throw new IllegalArgumentException("the other lines, rounded to "
+                    + bench.balance().readability()
                     + ", already pass the batch of " + batch.mass() + ", which leaves " + rest + " divisions for "
                     + batch.lines().get(taker).name() + ": make a larger batch or close the total another way");
         }

@@ -47,8 +47,8 @@ public final class EmptyWindow extends WindowAnswer implements BatchWindow {
     }
 
     /**
-     * What would open the window, each with its figure. Where several ceilings are too low, each must be raised; a finer
-     * balance or a pre-dilution does it by itself, a pre-dilution for its line.
+     * What would open the window, each by itself and each tried: applied to this question, it leaves a batch. Other ways
+     * may open it too.
      *
      * @return an unmodifiable list; empty if nothing here would, see {@link #obstacle()}
      */

@@ -47,6 +47,11 @@ final class ExactRequirement implements Requirement {
     }
 
     @Override
+    public Optional<Ratio> grid() {
+        return multiples.grid();
+    }
+
+    @Override
     public Ratio unbrokenFrom(Ratio passing) {
         return passing;
     }

@@ -3,6 +3,8 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
 import java.io.Serial;
 import java.util.Objects;
 import java.util.Optional;
@@ -47,9 +49,8 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
     }
 
     /**
-     * The largest batch and what forbids more. It is a bound for the exact mass: readings rounded each by itself may add up
-     * to a few divisions more, and a plan of the very largest batch is then refused for them; {@link Closure} says how to
-     * close the total.
+     * The largest batch and what forbids more. The batch and the readings of its plan, which may add up to more, fit the
+     * bench.
      *
      * @return the upper end; never empty here
      */
@@ -76,6 +77,36 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
     public Amount<Mass> everySizeFrom() {
         Ratio start = question().requirements().unbrokenFrom(largest.result()).max(smallest.result());
         return BalanceUnit.amount(bench().balance(), start);
+    }
+
+    /**
+     * The plan of a batch in the window, under the closure that shows what the criteria ask for: the readings that {@link
+     * BatchCriterion#madeWithin(Tolerances)} speaks of are within its tolerances, those of {@link
+     * BatchCriterion#roundingWithin} within its own, if both are asked the former. Without either it is the closure of the
+     * bench, under which every size of the window can be planned in any case.
+     *
+     * @param size a batch mass
+     * @return its plan
+     * @throws IllegalArgumentException if {@link #contains(Amount)} is false of the size
+     */
+    public WeighingPlan plan(Amount<Mass> size) {
+        if (!contains(size)) {
+            throw new IllegalArgumentException("size is " + size + ", which cannot be made: take one that the window"
+                    + " contains, " + nearest(size).orElseThrow() + " for example");
+        }
+        return WeighingPlan.of(
+                Batch.of(formula(), BatchSize.ofMass(size)), constraints().showing(bench()));
+    }
+
+    /**
+     * The plan of a batch in the window, its size as text.
+     *
+     * @param size a batch mass, for example {@code "120 g"}
+     * @return its plan
+     * @throws IllegalArgumentException if the text is no mass, or {@link #contains(Amount)} is false of the size
+     */
+    public WeighingPlan plan(String size) {
+        return plan(Amount.mass(size));
     }
 
     /**

@@ -71,8 +71,19 @@ public final class FoundBatch extends SizeAnswer implements MinimumBatch, Explai
     }
 
     /**
+     * The plan that shows it: the batch on the balance under the closure that the criterion speaks of, {@link
+     * Bench#closingFor}.
+     *
+     * @return the plan
+     * @throws OverloadException if the batch is more than the balance carries; {@link BatchWindow} looks for one that is not
+     */
+    public WeighingPlan plan() {
+        return WeighingPlan.of(batch(), Bench.of(balance()).closingFor(criterion()));
+    }
+
+    /**
      * Readings that meet the criterion {@link BatchCriterion#madeWithin(Tolerances)}: whole divisions that add up to the
-     * batch, each as near its exact target as the tolerances allow.
+     * batch, by {@link Bench#closingWithin(Tolerances)}.
      *
      * @return a reading for each line of the formula, in the unit of the balance; empty under other criteria
      */

@@ -23,11 +23,38 @@ final class JointRequirement {
 
     private final List<Named> all;
 
+    /** What every size that all allow is a multiple of, if that is more than one of them says by itself; else 0. */
+    private final Ratio common;
+
+    /** The requirement that is named where only a common multiple remains. */
+    private final int gridOwner;
+
     private JointRequirement(List<Named> all) {
         this.all = List.copyOf(all);
+        List<Ratio> grids = new ArrayList<>();
+        int owner = -1;
+        for (int i = 0; i < all.size(); i++) {
+            Requirement requirement = all.get(i).requirement();
+            requirement.grid().ifPresent(grids::add);
+            owner = requirement.grid().isPresent() && !(requirement instanceof RoundingRequirement) ? i : owner;
+        }
+        this.common = owner >= 0 && grids.size() > 1 ? CommonPeriod.ofSizes(grids) : Ratio.ZERO;
+        this.gridOwner = owner;
     }
 
-    static JointRequirement of(Formula formula, Balance balance, BatchConstraints constraints) {
+    /** The next multiple that all must meet in, up or down from a size that is none. */
+    private Rest aligned(Rest at, boolean up) {
+        Ratio size = at.landing().at();
+        if (common.isZero() || size.dividedBy(common).isInteger()) {
+            return at;
+        }
+        Ratio multiples = size.dividedBy(common);
+        Ratio next = (up ? multiples.ceil() : multiples.floor()).times(common);
+        return new Rest(new Landing(next, Landing.NO_LINE), gridOwner);
+    }
+
+    static JointRequirement of(Formula formula, Bench bench, BatchConstraints constraints) {
+        Balance balance = bench.balance();
         List<Named> all = new ArrayList<>();
         for (BatchCriterion criterion : constraints.criteria()) {
             all.add(new Named(criterion.name(), criterion.of(formula, balance)));
@@ -42,6 +69,9 @@ final class JointRequirement {
                 .ifPresent(step -> all.add(new Named(
                         Phrase.of("criterion.in-steps", step.toString()),
                         new StepRequirement(step.in(FormulationUnits.GRAM)))));
+        if (bench.closure() == Closure.QS_TAKES_REST) {
+            all.add(new Named(Phrase.of("criterion.rest-left"), new RestRequirement(formula, balance)));
+        }
         return new JointRequirement(all);
     }
 
@@ -85,8 +115,11 @@ final class JointRequirement {
             Landing next = all.get(i).requirement().atLeast(at.landing().at(), meter);
             count(meter, next.at());
             boolean pushed = next.at().compareTo(at.landing().at()) > 0;
-            at = pushed ? new Rest(next, i) : at;
             calm = pushed ? 1 : calm + 1;
+            at = pushed ? new Rest(next, i) : at;
+            Rest onGrid = aligned(at, true);
+            calm = onGrid.equals(at) ? calm : 0;
+            at = onGrid;
         }
         return at.landing().at().compareTo(ceiling) > 0 ? Optional.empty() : Optional.of(at);
     }
@@ -103,8 +136,14 @@ final class JointRequirement {
             }
             count(meter, next.get().at());
             boolean pushed = next.get().at().compareTo(at.landing().at()) < 0;
-            at = pushed ? new Rest(next.get(), i) : at;
             calm = pushed ? 1 : calm + 1;
+            at = pushed ? new Rest(next.get(), i) : at;
+            Rest onGrid = aligned(at, false);
+            if (onGrid.landing().at().isZero()) {
+                return Optional.empty();
+            }
+            calm = onGrid.equals(at) ? calm : 0;
+            at = onGrid;
         }
         return Optional.of(at);
     }

@@ -40,6 +40,12 @@ record MadeCertificate(Formula formula, Balance balance, Tolerances tolerances, 
             shown.add(r.named(SHOWN, formula.lines().get(i), r.literal(readings.get(i))));
         }
         V total = r.named(TOTAL, r.sum(shown));
+        enclose(r, shown, total);
+        return total;
+    }
+
+    /** Each reading lies between the ends that N sets it. */
+    <V> void enclose(Reckoning<V> r, List<V> shown, V total) {
         for (int i = 0; i < readings.size(); i++) {
             FormulaLine line = formula.lines().get(i);
             r.holds(
@@ -48,7 +54,19 @@ record MadeCertificate(Formula formula, Balance balance, Tolerances tolerances, 
                     shown.get(i));
             r.holds(shown.get(i), Comparison.AT_MOST, r.named(BatchSymbols.MOST_DIVISIONS, line, most(r, line, total)));
         }
-        return total;
+    }
+
+    /** Whether each reading does. */
+    boolean holdsAt(Ratio total) {
+        Reckoning<Ratio> plain = Reckoning.plain();
+        for (int i = 0; i < readings.size(); i++) {
+            FormulaLine line = formula.lines().get(i);
+            if (least(plain, line, total).compareTo(readings.get(i)) > 0
+                    || most(plain, line, total).compareTo(readings.get(i)) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** One division less: a line whose band holds no whole number, or ends whose sums do not enclose the total. */

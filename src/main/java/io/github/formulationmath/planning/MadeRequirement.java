@@ -19,6 +19,7 @@ final class MadeRequirement implements Requirement {
     private final Balance balance;
     private final Tolerances tolerances;
     private final Ratio d;
+    private final Amount<Mass> readingError;
     private final Ratio error;
     private final ClosedSearch search;
 
@@ -27,6 +28,7 @@ final class MadeRequirement implements Requirement {
         this.balance = balance;
         this.tolerances = tolerances;
         this.d = balance.gramsPerDivision();
+        this.readingError = readingError;
         this.error = readingError.in(FormulationUnits.GRAM).dividedBy(d);
         List<FormulaLine> lines = formula.lines();
         this.search = new ClosedSearch(
@@ -59,6 +61,11 @@ final class MadeRequirement implements Requirement {
     }
 
     @Override
+    public Optional<Ratio> grid() {
+        return Optional.of(search.period().times(d));
+    }
+
+    @Override
     public Ratio unbrokenFrom(Ratio passing) {
         return passing;
     }
@@ -68,13 +75,9 @@ final class MadeRequirement implements Requirement {
         return search.allFrom().map(total -> total.times(d));
     }
 
-    /** Whole readings that add up to the batch and keep every share within tolerance, as near the targets as they can. */
+    /** Whole readings that add up to the batch and keep every share within tolerance: those of the closure. */
     List<Ratio> readings(Ratio grams) {
-        return ClosedReadings.nearest(
-                formula.lines().stream().map(FormulaLine::fraction).toList(),
-                search.ends(grams.dividedBy(d), false),
-                search.ends(grams.dividedBy(d), true),
-                grams.dividedBy(d));
+        return new ClosingGoal(tolerances, readingError).readings(formula, grams.dividedBy(d), d);
     }
 
     private Landing inGrams(Landing total) {

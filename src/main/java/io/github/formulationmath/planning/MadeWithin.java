@@ -31,6 +31,11 @@ final class MadeWithin extends BatchCriterion {
     }
 
     @Override
+    Bench showing(Bench bench) {
+        return bench.closingWithin(tolerances, readingError);
+    }
+
+    @Override
     MadeRequirement of(Formula formula, Balance balance) {
         return new MadeRequirement(formula, balance, tolerances.checkedFor(formula), readingError);
     }

@@ -15,8 +15,9 @@ public final class OverfillException extends IllegalArgumentException {
     private final Amount<Volume> excess;
     private final Amount<Mass> largestContent;
 
-    OverfillException(Amount<Volume> volume, Vessel vessel, Amount<Volume> room, Amount<Mass> largestContent) {
-        super("a batch of " + volume + " overfills " + vessel + " (working volume " + room + ") by "
+    OverfillException(
+            String batch, Amount<Volume> volume, Vessel vessel, Amount<Volume> room, Amount<Mass> largestContent) {
+        super(batch + " takes " + volume + " and overfills " + vessel + " (working volume " + room + ") by "
                 + volume.minus(room) + ": at most " + largestContent + " fit; make less or take a larger vessel");
         this.excess = volume.minus(room);
         this.largestContent = largestContent;
@@ -34,7 +35,7 @@ public final class OverfillException extends IllegalArgumentException {
     /**
      * The largest batch that fits.
      *
-     * @return working volume times product density
+     * @return a mass that can be planned on the same bench, as {@link OverloadException#largestContent()}
      */
     public Amount<Mass> largestContent() {
         return largestContent;

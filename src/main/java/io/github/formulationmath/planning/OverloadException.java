@@ -13,12 +13,12 @@ public final class OverloadException extends IllegalArgumentException {
     private final Amount<Mass> excess;
     private final Amount<Mass> largestContent;
 
-    OverloadException(Amount<Mass> content, Bench bench, Amount<Mass> largestContent) {
-        super("a batch of " + content + " in " + bench.vessel() + " overloads the balance (capacity "
-                + bench.balance().capacity() + ") by " + content.minus(largestContent)
+    OverloadException(String batch, Bench bench, Amount<Mass> excess, Amount<Mass> largestContent) {
+        super(batch + " in " + bench.vessel() + " overloads the balance (capacity "
+                + bench.balance().capacity() + ") by " + excess
                 + ": at most " + largestContent + " can be weighed in this vessel; make less, take a lighter vessel, or"
                 + " a balance that carries more");
-        this.excess = content.minus(largestContent);
+        this.excess = excess;
         this.largestContent = largestContent;
     }
 
@@ -34,7 +34,8 @@ public final class OverloadException extends IllegalArgumentException {
     /**
      * The largest batch that could be weighed in this vessel.
      *
-     * @return capacity minus vessel
+     * @return a mass that can be planned on the same bench: capacity minus vessel or what the vessel holds, if less, and if
+     *     the readings of that would be too much, the largest whole number of divisions whose readings are not
      */
     public Amount<Mass> largestContent() {
         return largestContent;

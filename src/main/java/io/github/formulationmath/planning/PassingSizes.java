@@ -148,7 +148,14 @@ public final class PassingSizes {
      * @throws SearchLimitException if the search reaches its limit
      */
     public Amount<Mass> smallestMultipleOf(Amount<Mass> step) {
-        Ratio grid = divisions("step", step);
+        Ratio asked = divisions("step", step);
+        // Lines that must be exact pass at the multiples of a size; with those of the step they meet at a common
+        // multiple.
+        Ratio grid = requirement
+                .bands()
+                .period()
+                .map(period -> CommonPeriod.ofSizes(List.of(asked, period)))
+                .orElse(asked);
         SearchMeter meter = meter();
         Ratio size = requirement.bands().smallest(meter).at();
         while (!size.dividedBy(grid).isInteger()) {

@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.BatchLine;
@@ -144,6 +145,28 @@ public final class PlannedLine implements Subject, Explained, Serializable {
      */
     public boolean isBelowMinimumLoad() {
         return target.mass().compareTo(plan.bench().balance().minimumLoad()) < 0;
+    }
+
+    /**
+     * Whether the line reads 0 only because of how the total is closed: rounded by itself it would show something.
+     *
+     * @return true if the closure, not the balance, took its last division
+     */
+    public boolean isDroppedByClosure() {
+        return divisions.isZero() && !nearest().isZero();
+    }
+
+    /**
+     * What the display would read for this line rounded by itself, whatever the total does.
+     *
+     * @return the reading nearest to the exact mass, half to even, in the unit of the balance
+     */
+    public Amount<Mass> nearestReading() {
+        return plan.bench().balance().readability().times(nearest());
+    }
+
+    private Ratio nearest() {
+        return plan.bench().balance().divisions(target.mass()).rounded(Rounding.toDecimalPlaces(0));
     }
 
     @Override

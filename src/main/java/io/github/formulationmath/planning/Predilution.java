@@ -4,12 +4,12 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
@@ -17,28 +17,36 @@ import javax.measure.quantity.Mass;
  * A line too small to weigh is made up as a dilution in another line of the formula, and a larger amount of that is
  * weighed (the aliquot method). Either a plan, or why there is none.
  *
- * <p>The dilution F is the smallest whole number at which everything that is weighed is at least the least mass W that the
- * balance weighs within tolerance: the substance and its diluent in the stock, and the aliquot m·F. The stock is made of A
- * = max(W, m), rounded up to the display, and (F − 1)·A of the diluent, so it suffices; the diluent in the aliquot, m·(F −
- * 1), is taken out of the line it comes from.
+ * <p>Asked for a tolerance, the dilution F is the smallest whole number at which what is <em>delivered</em> is within it,
+ * the errors of all three weighings carried through: of the substance A and its diluent (F − 1)·A in the stock, and of the
+ * aliquot Q = m·F. A is as much as the aliquot weighs, rounded up to the display. More substance in the stock, of which more
+ * is left over, can only better its strength, not the aliquot.
+ *
+ * <p>Asked for a least mass W that the balance weighs well enough, F is the smallest whole number at which everything that
+ * is weighed is at least W: A = max(W, m), rounded up to the display; what is delivered is then worked out, not chosen: three
+ * weighings at a tolerance each deliver up to about three of it.
+ *
+ * <p>Either way the stock suffices, and the diluent in the aliquot, m·(F − 1), is taken out of the line it comes from.
  *
  * <p>Example: 12 mg, on a balance that weighs from 120 mg on: F = 10, 120 mg and 1080 mg make 1200 mg of stock, of which
- * 120 mg are taken.
+ * 120 mg are taken; on a display of 1 mg up to 1.68 % of the 12 mg may be missing or too much.
  *
  * <p>Mixing a stock evenly is part of the work and not of this arithmetic. Source: aliquot method of pharmacy.
  */
 public sealed interface Predilution permits PredilutionPlan, NoPredilution {
 
+    /** The largest dilution that is tried for a tolerance. */
+    int MOST_PARTS = 10_000;
+
     /**
-     * For tolerances: W = E/τ with the worst error E of one addition. Each weighing then keeps τ; what is delivered depends
-     * on three of them and may be off by up to about 3τ, which {@link PredilutionPlan#relativeError()} works out.
+     * For a tolerance of what is delivered.
      *
      * @param batch the batch
      * @param line the line to dilute
      * @param carrier the line that gives the diluent, usually the q.s. line
      * @param balance the balance on which all is weighed, tared before each addition
-     * @param tolerances how far each weighing may be off
-     * @return the plan, or why there is none
+     * @param tolerances how far what is delivered may be off
+     * @return the plan with the smallest dilution of at most {@value #MOST_PARTS} parts, or why there is none
      * @throws IllegalArgumentException if a line is none of the formula's, the two are the same, or the tolerance leaves no
      *     room for the errors of the balance
      */
@@ -46,15 +54,28 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         Objects.requireNonNull(balance, "balance");
         Objects.requireNonNull(tolerances, "tolerances");
         BatchLine target = PredilutionPlan.lineOf(batch, line);
+        BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
         ErrorBound criterion = new ErrorBound(tolerances, WeighingMethod.TARE_EACH, Ratio.ZERO);
         if (criterion.obstacle(batch.formula(), balance).isPresent()) {
             throw new IllegalArgumentException("tolerances are " + tolerances
                     + ", which leave no room for the error of an addition on " + balance + ": widen them");
         }
-        Ratio least = criterion
-                .bound(Reckoning.plain(), batch.formula(), balance, line)
-                .times(target.line().fraction());
-        return of(batch, line, carrier, balance, Amount.grams(least));
+        Ratio undiluted = PredilutionPlan.undilutedError(target, balance);
+        if (undiluted.compareTo(tolerances.fraction(line)) <= 0) {
+            return new NoPredilution(Phrase.of(
+                    "predilution.within-undiluted",
+                    line.name(),
+                    target.mass().toString(),
+                    MassFraction.of(undiluted).toString()));
+        }
+        for (int parts = 2; parts <= MOST_PARTS; parts++) {
+            PredilutionPlan plan = PredilutionPlan.delivering(target, giver, balance, tolerances, Ratio.of(parts));
+            if (plan.relativeError().compareTo(tolerances.fraction(line)) <= 0) {
+                return plan.orTooLittleCarrier();
+            }
+        }
+        return new NoPredilution(Phrase.of(
+                "predilution.too-many-parts", line.name(), target.mass().toString(), Integer.toString(MOST_PARTS)));
     }
 
     /**
@@ -71,24 +92,14 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
     static Predilution of(
             Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, Amount<Mass> leastWeighed) {
         BatchLine target = PredilutionPlan.lineOf(batch, line);
-        BatchLine giver = PredilutionPlan.lineOf(batch, carrier);
-        if (target.equals(giver)) {
-            throw new IllegalArgumentException("carrier is " + carrier.name() + ", the line to dilute: take another");
-        }
+        BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
         Ratio least = Arguments.positive("leastWeighed", leastWeighed).in(FormulationUnits.GRAM);
         Ratio factor = least.dividedBy(target.result()).ceil();
         if (factor.compareTo(Ratio.ONE) <= 0) {
             return new NoPredilution(Phrase.of(
                     "predilution.not-needed", line.name(), target.mass().toString(), leastWeighed.toString()));
         }
-        Ratio diluent = target.result().times(factor.minus(Ratio.ONE));
-        if (diluent.compareTo(giver.result()) > 0) {
-            return new NoPredilution(Phrase.of(
-                    "predilution.carrier-too-small",
-                    carrier.name(),
-                    giver.mass().toString(),
-                    Amount.grams(diluent).toString()));
-        }
-        return new PredilutionPlan(target, giver, Objects.requireNonNull(balance, "balance"), least, factor);
+        return new PredilutionPlan(target, giver, Objects.requireNonNull(balance, "balance"), least, factor)
+                .orTooLittleCarrier();
     }
 }

@@ -10,6 +10,7 @@ import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -21,6 +22,7 @@ import io.github.formulationmath.working.Working;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A pre-dilution as it is to be made: the dilution, what goes into the stock, the aliquot, what is left of the carrier, and
@@ -49,12 +51,63 @@ public final class PredilutionPlan implements Predilution, Explained {
     private final Ratio least;
     private final Ratio factor;
 
+    private final @Nullable Tolerances delivered;
+
     PredilutionPlan(BatchLine line, BatchLine carrier, Balance balance, Ratio least, Ratio factor) {
+        this(line, carrier, balance, least, factor, null);
+    }
+
+    private PredilutionPlan(
+            BatchLine line,
+            BatchLine carrier,
+            Balance balance,
+            Ratio least,
+            Ratio factor,
+            @Nullable Tolerances delivered) {
         this.line = line;
         this.carrier = carrier;
         this.balance = balance;
         this.least = least;
         this.factor = factor;
+        this.delivered = delivered;
+    }
+
+    /** A dilution of so many parts, its stock made of as much substance as the aliquot weighs. */
+    static PredilutionPlan delivering(
+            BatchLine line, BatchLine carrier, Balance balance, Tolerances tolerances, Ratio parts) {
+        return new PredilutionPlan(line, carrier, balance, line.result().times(parts), parts, tolerances);
+    }
+
+    static BatchLine carrierOf(Batch batch, FormulaLine line, FormulaLine carrier) {
+        BatchLine giver = lineOf(batch, carrier);
+        if (giver.line().equals(line)) {
+            throw new IllegalArgumentException("carrier is " + carrier.name() + ", the line to dilute: take another");
+        }
+        return giver;
+    }
+
+    /** The largest error of the line weighed as it is, as a share of it. */
+    static Ratio undilutedError(BatchLine line, Balance balance) {
+        AdditionError error = weighed("m", line.mass(), balance);
+        Ratio exact = line.result();
+        return error.highest()
+                .result()
+                .minus(exact)
+                .max(exact.minus(error.lowest().result()))
+                .dividedBy(exact);
+    }
+
+    /** The plan, if its carrier has the diluent that the aliquot takes. */
+    Predilution orTooLittleCarrier() {
+        Ratio diluent = line.result().times(factor.minus(Ratio.ONE));
+        if (diluent.compareTo(carrier.result()) <= 0) {
+            return this;
+        }
+        return new NoPredilution(Phrase.of(
+                "predilution.carrier-too-small",
+                carrier.name(),
+                carrier.mass().toString(),
+                Amount.grams(diluent).toString()));
     }
 
     static BatchLine lineOf(Batch batch, FormulaLine line) {
@@ -133,7 +186,8 @@ public final class PredilutionPlan implements Predilution, Explained {
     }
 
     /**
-     * The largest possible error of the delivered mass, as a share of it.
+     * The largest possible error of the delivered mass, as a share of it; within the tolerance, if the plan was asked for by
+     * one.
      *
      * @return the relative error, at least 0
      */
@@ -167,6 +221,9 @@ public final class PredilutionPlan implements Predilution, Explained {
     }
 
     private <V> V factor(Reckoning<V> r) {
+        if (delivered != null) {
+            return r.named(FACTOR, r.literal(factor));
+        }
         V smallest = r.rounded(r.quotient(least(r), r.known(line)), BatchSymbols.UP);
         return r.named(FACTOR, smallest);
     }
@@ -177,7 +234,7 @@ public final class PredilutionPlan implements Predilution, Explained {
 
     private <V> V substance(Reckoning<V> r) {
         V d = BatchSymbols.readability(r, balance);
-        V needed = r.maximum(List.of(least(r), r.known(line)));
+        V needed = delivered != null ? aliquot(r) : r.maximum(List.of(least(r), r.known(line)));
         return r.named(SUBSTANCE, r.product(r.rounded(r.quotient(needed, d), BatchSymbols.UP), d));
     }
 
@@ -195,6 +252,10 @@ public final class PredilutionPlan implements Predilution, Explained {
     }
 
     private AdditionError weighed(String index, Amount<Mass> target) {
+        return weighed(index, target, balance);
+    }
+
+    private static AdditionError weighed(String index, Amount<Mass> target, Balance balance) {
         Ratio divisions = balance.divisions(target).rounded(Rounding.toDecimalPlaces(0));
         return AdditionError.of(Addition.of(index, target, balance.readability().times(divisions), balance));
     }
@@ -216,7 +277,12 @@ public final class PredilutionPlan implements Predilution, Explained {
     private <V> V relative(Reckoning<V> r) {
         V exact = r.known(line);
         V error = r.maximum(List.of(r.difference(highest(r), exact), r.difference(exact, lowest(r))));
-        return r.named(RELATIVE, r.quotient(error, exact));
+        V relative = r.named(RELATIVE, r.quotient(error, exact));
+        if (delivered != null) {
+            r.note(() -> Phrase.of("note.smaller-dilutions-tried"));
+            r.holds(relative, Comparison.AT_MOST, delivered.value(r, line.line()));
+        }
+        return relative;
     }
 
     private Amount<Mass> shown(Ratio grams) {

@@ -28,6 +28,11 @@ interface Requirement {
     /** A size from which on, for certain, every size (every whole number of divisions) passes; not always the first. */
     Optional<Ratio> passesFrom();
 
+    /** A size of which every passing size is a whole multiple, if there is one. */
+    default Optional<Ratio> grid() {
+        return Optional.empty();
+    }
+
     /** The relation that leads to the smallest size, and shows that it passes and what binds it. */
     <V> V derive(Reckoning<V> r, Landing smallest);
 

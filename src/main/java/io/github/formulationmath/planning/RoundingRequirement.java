@@ -62,6 +62,11 @@ final class RoundingRequirement implements Requirement {
     }
 
     @Override
+    public Optional<Ratio> grid() {
+        return bands.period().map(period -> period.times(d));
+    }
+
+    @Override
     public Ratio unbrokenFrom(Ratio passing) {
         return bands.startAround(passing.dividedBy(d)).times(d);
     }

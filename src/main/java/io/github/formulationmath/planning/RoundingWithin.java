@@ -24,6 +24,11 @@ final class RoundingWithin extends BatchCriterion {
     }
 
     @Override
+    Bench showing(Bench bench) {
+        return bench.closing(Closure.INDEPENDENT);
+    }
+
+    @Override
     Requirement of(Formula formula, Balance balance) {
         return new RoundingRequirement(formula, balance, tolerances.checkedFor(formula));
     }

@@ -29,6 +29,11 @@ record StepRequirement(Ratio step) implements Requirement {
     }
 
     @Override
+    public Optional<Ratio> grid() {
+        return Optional.of(step);
+    }
+
+    @Override
     public Ratio unbrokenFrom(Ratio passing) {
         return passing;
     }

@@ -44,7 +44,7 @@ public final class WeighingPlan implements Explained, Serializable {
     private WeighingPlan(Batch batch, Bench bench) {
         this.batch = batch;
         this.bench = bench;
-        this.rule = new Divisions(batch, bench.balance(), bench.closure());
+        this.rule = new Divisions(batch, bench);
         List<Ratio> divisions = rule.all(Reckoning.plain());
         List<PlannedLine> all = new ArrayList<>(divisions.size());
         Ratio soFar = Ratio.ZERO;
@@ -63,8 +63,8 @@ public final class WeighingPlan implements Explained, Serializable {
      * @param batch the batch
      * @param bench where and how it is weighed
      * @return the plan
-     * @throws OverloadException if vessel and batch are more than the balance carries; it says by how much and which
-     *     batch would fit
+     * @throws OverloadException if vessel and batch are more than the balance carries, as exact masses or as the
+     *     readings add up; it says by how much and which batch would fit
      * @throws OverfillException if vessel volume and product density are known and the batch does not fit
      * @throws IllegalArgumentException if the q.s. line is to take the rest and there is none, or nothing is left for it
      */
@@ -72,7 +72,7 @@ public final class WeighingPlan implements Explained, Serializable {
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(bench, "bench");
         WeighingPlan plan = new WeighingPlan(batch, bench);
-        BenchLimits.require(batch.result().max(plan.result()), bench);
+        new BenchLimits(batch, plan.result(), bench).require();
         return plan;
     }
 

@@ -5,12 +5,15 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Phrase;
 import java.io.Serializable;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
 /**
- * Something that would open an empty {@link BatchWindow}, with the figure it takes. Where several ceilings are too low,
- * each must be raised.
+ * Something that opens an empty {@link BatchWindow} by itself, with the figure it takes: it was applied, and a batch found,
+ * before it is told.
  */
 public sealed interface WindowOpening extends Serializable {
 
@@ -24,7 +27,9 @@ public sealed interface WindowOpening extends Serializable {
     /**
      * A balance of finer step, everything else as it is: linearity, minimum load and the other figures of the present one.
      *
-     * @param readability the coarsest step of the series 1, 2, 5 that opens the window
+     * <p>A still finer step is another question: under criteria that leave gaps it may fail.
+     *
+     * @param readability the coarsest step of the series 1, 2, 5 that opens the window; this step was tried
      */
     record FinerBalance(Amount<Mass> readability) implements WindowOpening {
         @Override
@@ -83,15 +88,66 @@ public sealed interface WindowOpening extends Serializable {
     }
 
     /**
-     * A line weighed as a dilution.
+     * Several at once, none of which is enough by itself.
      *
-     * @param line the line that binds
-     * @param atLeast the least whole factor by which it must be diluted
+     * @param all what has to be done together, at least two
      */
-    record PreDilute(FormulaLine line, Ratio atLeast) implements WindowOpening {
+    record Together(List<WindowOpening> all) implements WindowOpening {
+
+        /**
+         * Keeps its own copy of the list.
+         *
+         * @param all what has to be done together
+         */
+        public Together {
+            all = List.copyOf(all);
+        }
+
         @Override
         public Phrase phrase() {
-            return Phrase.of("opening.pre-dilute", line.name(), atLeast.toString());
+            return Phrase.of("opening.together", joined(all.stream().map(WindowOpening::phrase)));
         }
+    }
+
+    /**
+     * A line that is diluted.
+     *
+     * @param line the line
+     * @param factor the whole factor by which it is diluted
+     */
+    record Dilution(FormulaLine line, Ratio factor) implements Serializable {
+        Phrase phrase() {
+            return Phrase.of("opening.dilution", line.name(), factor.toString());
+        }
+    }
+
+    /**
+     * Lines weighed as dilutions in another line, all of them: with these very factors there is a batch whose weighings
+     * meet the criteria, the aliquots in place of the lines and the carrier without its part in them. What is delivered
+     * depends on the making of the stock too; {@link Predilution} plans it for a delivered tolerance.
+     *
+     * @param dilutions the lines that would be too small otherwise, each with its factor
+     * @param carrier the line that gives the diluent: the q.s. line, or the largest; it has more than is needed
+     */
+    record PreDilute(List<Dilution> dilutions, FormulaLine carrier) implements WindowOpening {
+
+        /**
+         * Keeps its own copy of the list.
+         *
+         * @param dilutions the lines, each with its factor
+         * @param carrier the line that gives the diluent
+         */
+        public PreDilute {
+            dilutions = List.copyOf(dilutions);
+        }
+
+        @Override
+        public Phrase phrase() {
+            return Phrase.of("opening.pre-dilute", joined(dilutions.stream().map(Dilution::phrase)), carrier.name());
+        }
+    }
+
+    private static String joined(Stream<Phrase> phrases) {
+        return phrases.map(Phrase::toString).collect(Collectors.joining("; "));
     }
 }

@@ -2,34 +2,33 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.measure.quantity.Mass;
 
 /** A formula, a bench and constraints, and the search for the window they leave. */
 final class WindowQuestion {
 
-    /** How far beyond the capacity the search for what would open the window goes. */
-    private static final long FAR_BEYOND = 1_000_000;
-
     private final Formula formula;
+    private final Formula weighed;
     private final Bench bench;
     private final BatchConstraints constraints;
     private final JointRequirement requirements;
     private final List<Ceiling> ceilings;
 
     WindowQuestion(Formula formula, Bench bench, BatchConstraints constraints) {
+        this(formula, formula, bench, constraints);
+    }
+
+    /** What is weighed is the formula with some of its lines as dilutions. */
+    private WindowQuestion(Formula formula, Formula weighed, Bench bench, BatchConstraints constraints) {
         this.formula = formula;
+        this.weighed = weighed;
         this.bench = bench;
         this.constraints = constraints;
-        this.requirements = JointRequirement.of(formula, bench.balance(), constraints);
-        this.ceilings = Ceiling.of(formula, bench, constraints);
+        this.requirements = JointRequirement.of(weighed, bench, constraints);
+        this.ceilings = Ceiling.of(formula, weighed, bench, constraints);
     }
 
     Formula formula() {
@@ -42,6 +41,26 @@ final class WindowQuestion {
 
     BatchConstraints constraints() {
         return constraints;
+    }
+
+    Formula weighed() {
+        return weighed;
+    }
+
+    List<Ceiling> ceilings() {
+        return ceilings;
+    }
+
+    WindowQuestion with(Bench newBench) {
+        return new WindowQuestion(formula, weighed, newBench, constraints);
+    }
+
+    WindowQuestion with(BatchConstraints newConstraints) {
+        return new WindowQuestion(formula, weighed, bench, newConstraints);
+    }
+
+    WindowQuestion weighing(Formula withDilutions) {
+        return new WindowQuestion(formula, withDilutions, bench, constraints);
     }
 
     JointRequirement requirements() {
@@ -63,7 +82,7 @@ final class WindowQuestion {
     <V> V derive(Reckoning<V> r, boolean lower, Landing at, int binding) {
         Optional<Ceiling> ceiling = ceiling(binding);
         V size = ceiling.isPresent()
-                ? ceiling.get().most(r)
+                ? ceiling.get().shown(r, at.at())
                 : requirements.get(binding).requirement().edge(r, at, lower);
         return lower
                 ? r.named(BatchSymbols.LOWER, BatchSymbols.LOW, size)
@@ -77,7 +96,11 @@ final class WindowQuestion {
 
     /** The upper end as the ceilings alone set it. */
     WindowEnd upperEnd() {
-        return new WindowEnd(this, false, ceilingLanding(), requirements.size() + ceilings.indexOf(lowest()));
+        return new WindowEnd(this, false, ceilingLanding(), lowestBinding());
+    }
+
+    private int lowestBinding() {
+        return requirements.size() + ceilings.indexOf(lowest());
     }
 
     private Ceiling lowest() {
@@ -89,17 +112,42 @@ final class WindowQuestion {
         return lowest;
     }
 
+    /** The smallest batch, if there is one, and it fits. */
+    private Optional<JointRequirement.Rest> smallest(SearchMeter meter) {
+        if (requirements.obstacle().isPresent()) {
+            return Optional.empty();
+        }
+        Ratio top = ceilings.stream().map(Ceiling::bound).reduce(Ratio::min).orElseThrow();
+        return requirements
+                .smallest(meter, top)
+                .filter(rest -> ceilings.stream()
+                        .allMatch(ceiling -> ceiling.allows(rest.landing().at())));
+    }
+
+    boolean hasBatch(SearchMeter meter) {
+        return smallest(meter).isPresent();
+    }
+
+    /** The smallest size that is large enough, whatever the bench allows, within a million times its capacity. */
+    Optional<JointRequirement.Rest> beyond(SearchMeter meter) {
+        return requirements.smallest(meter, Openings.farBeyond(bench));
+    }
+
     BatchWindow answer(SearchMeter meter) {
-        Landing top = ceilingLanding();
         if (requirements.obstacle().isPresent()) {
             return new EmptyWindow(this, null, List.of());
         }
-        Optional<JointRequirement.Rest> low = requirements.smallest(meter, top.at());
+        Optional<JointRequirement.Rest> low = smallest(meter);
         if (low.isEmpty()) {
             return empty(meter);
         }
-        WindowEnd lower =
-                new WindowEnd(this, true, low.get().landing(), low.get().requirement());
+        Landing least = low.get().landing();
+        WindowEnd lower = new WindowEnd(this, true, least, low.get().requirement());
+        Landing top = ceilingLanding();
+        if (least.at().compareTo(top.at()) >= 0) {
+            Landing only = new Landing(least.at(), Landing.NO_LINE);
+            return new FeasibleWindow(this, lower, new WindowEnd(this, false, only, lowestBinding()));
+        }
         JointRequirement.Rest high = requirements.atMost(top.at(), meter).orElseThrow();
         WindowEnd upper =
                 high.requirement() < 0 ? upperEnd() : new WindowEnd(this, false, high.landing(), high.requirement());
@@ -107,56 +155,10 @@ final class WindowQuestion {
     }
 
     private BatchWindow empty(SearchMeter meter) {
-        Ratio far = bench.balance().capacity().in(FormulationUnits.GRAM).times(FAR_BEYOND);
-        Optional<JointRequirement.Rest> beyond = requirements.smallest(meter, far);
+        Optional<JointRequirement.Rest> beyond = beyond(meter);
         WindowEnd lower = beyond.map(rest -> new WindowEnd(this, true, rest.landing(), rest.requirement()))
                 .orElse(null);
-        return new EmptyWindow(this, lower, openings(beyond));
-    }
-
-    private List<WindowOpening> openings(Optional<JointRequirement.Rest> beyond) {
-        List<WindowOpening> openings = new ArrayList<>();
-        beyond.ifPresent(rest -> {
-            Ratio needed = rest.landing().at();
-            ceilings.stream()
-                    .filter(ceiling -> ceiling.most(Reckoning.plain()).compareTo(needed) < 0)
-                    .forEach(ceiling -> openings.addAll(ceiling.openingsFor(needed)));
-            finerBalance().ifPresent(d -> openings.add(new WindowOpening.FinerBalance(d)));
-            preDilution(rest).ifPresent(openings::add);
-        });
-        return openings;
-    }
-
-    /** The coarsest step of the series 1-2-5, finer than this balance's, at which a batch under the ceilings passes. */
-    private Optional<Amount<Mass>> finerBalance() {
-        Ratio top = ceilingLanding().at();
-        for (Amount<Mass> d : StepSeries.finerThan(bench.balance().readability())) {
-            Balance finer = Balance.of(d, bench.balance().capacity())
-                    .withErrors(bench.balance().errors())
-                    .withMinimumLoad(bench.balance().minimumLoad());
-            SearchMeter meter = new SearchMeter(SearchEffort.ofChecks(1_000_000));
-            try {
-                JointRequirement joint = JointRequirement.of(formula, finer, constraints);
-                if (joint.obstacle().isEmpty() && joint.smallest(meter, top).isPresent()) {
-                    return Optional.of(d);
-                }
-            } catch (SearchLimitException e) {
-                return Optional.empty();
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** A line that alone asks for too much: diluted so far that the largest batch gives it what it needs. */
-    private Optional<WindowOpening> preDilution(JointRequirement.Rest rest) {
-        boolean byLine = rest.landing().line() >= 0;
-        boolean somethingFits = ceilingLanding().at().signum() > 0;
-        if (!byLine || !somethingFits || formula.lines().size() == 1) {
-            return Optional.empty();
-        }
-        Ratio factor =
-                rest.landing().at().dividedBy(ceilingLanding().at()).ceil().max(Ratio.of(2));
-        return Optional.of(
-                new WindowOpening.PreDilute(formula.lines().get(rest.landing().line()), factor));
+        return new EmptyWindow(
+                this, lower, beyond.map(new Openings(this)::forNeeded).orElse(List.of()));
     }
 }

@@ -80,14 +80,17 @@ final class BenchDocument {
             map.put("vessel", write(bench.vessel()));
         }
         map.put("closure", ValueDocument.word(bench.closure()));
+        bench.closingTolerances().ifPresent(tolerances -> {
+            map.put("closingTolerances", RecordDocument.write(tolerances));
+            map.put("closingReadingError", ValueDocument.amount(bench.closingReadingError()));
+        });
         bench.productDensity().ifPresent(density -> map.put("productDensity", ValueDocument.density(density)));
         return map;
     }
 
     static Bench bench(Node node) {
         return node.object(f -> {
-            Bench bench = Bench.of(balance(f.get("balance")))
-                    .closing(ValueDocument.constant(f.get("closure"), Closure.values()));
+            Bench bench = closing(f, Bench.of(balance(f.get("balance"))));
             Bench with =
                     f.find("vessel").map(BenchDocument::vessel).map(bench::with).orElse(bench);
             return f.find("productDensity")
@@ -95,6 +98,21 @@ final class BenchDocument {
                     .map(with::withProductDensity)
                     .orElse(with);
         });
+    }
+
+    private static Bench closing(Node.Fields f, Bench bench) {
+        Node word = f.get("closure");
+        Closure closure = ValueDocument.constant(word, Closure.values());
+        Optional<Node> tolerances = f.find("closingTolerances");
+        if (tolerances.isEmpty()) {
+            return bench.closing(closure);
+        }
+        if (closure != Closure.WITHIN_TOLERANCE) {
+            throw word.wrong("\"" + word.text() + "\" has no tolerances: leave out \"closingTolerances\", or say \""
+                    + ValueDocument.word(Closure.WITHIN_TOLERANCE) + "\"");
+        }
+        return bench.closingWithin(
+                RecordDocument.tolerances(tolerances.get()), ValueDocument.mass(f.get("closingReadingError")));
     }
 
     private static Map<String, Object> write(Vessel vessel) {

@@ -57,7 +57,7 @@ final class RecordDocument {
         return map;
     }
 
-    private static Map<String, Object> write(Tolerances tolerances) {
+    static Map<String, Object> write(Tolerances tolerances) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("general", ValueDocument.share(tolerances.general()));
         map.put("phases", named(tolerances.byPhase()));
@@ -160,7 +160,7 @@ final class RecordDocument {
         return node.parsed(Instant::parse);
     }
 
-    private static Tolerances tolerances(Node node) {
+    static Tolerances tolerances(Node node) {
         return node.object(f -> {
             Tolerances tolerances = Tolerances.of(ValueDocument.share(f.get("general")));
             for (Named phase : f.list("phases", RecordDocument::named)) {

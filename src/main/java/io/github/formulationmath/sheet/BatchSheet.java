@@ -151,7 +151,10 @@ public final class BatchSheet {
                 .forEach(phrase -> blocks.add(new Page.Remark(
                         words.say("sheet." + phrase.key(), phrase.arguments().toArray(String[]::new)))));
         for (PlannedLine line : plan.lines()) {
-            if (line.divisions().isZero()) {
+            if (line.isDroppedByClosure()) {
+                blocks.add(new Page.Remark(
+                        words.say("sheet.dropped-by-closure", line.name(), reading(line.nearestReading()))));
+            } else if (line.divisions().isZero()) {
                 blocks.add(new Page.Remark(words.say("sheet.below-display", line.name())));
             } else if (line.isBelowMinimumLoad()) {
                 blocks.add(new Page.Remark(words.say(

@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.number.Ratio;
 import java.util.Random;
 
 /** Formulas of a few lines in whole parts, from a fixed seed. */
@@ -24,6 +25,25 @@ final class RandomFormulas {
             parts[i] = 1 + random.nextInt(largest);
         }
         return parts;
+    }
+
+    /** What the lines of a batch come to, each rounded to whole units, half to even. */
+    static Ratio independentTotal(long[] parts, Ratio size) {
+        long whole = java.util.Arrays.stream(parts).sum();
+        java.math.BigInteger sum = java.math.BigInteger.ZERO;
+        for (long part : parts) {
+            sum = sum.add(nearest(
+                    size.numerator().multiply(java.math.BigInteger.valueOf(part)),
+                    size.denominator().multiply(java.math.BigInteger.valueOf(whole))));
+        }
+        return Ratio.of(sum);
+    }
+
+    private static java.math.BigInteger nearest(java.math.BigInteger a, java.math.BigInteger b) {
+        java.math.BigInteger[] parts = a.divideAndRemainder(b);
+        int half = parts[1].shiftLeft(1).compareTo(b);
+        boolean up = half > 0 || half == 0 && parts[0].testBit(0);
+        return up ? parts[0].add(java.math.BigInteger.ONE) : parts[0];
     }
 
     static Formula formula(long... parts) {

@@ -127,7 +127,7 @@ class SeveralBalancesTest {
         Balance balance = Balance.of("0.1 g", "2 kg");
         NoPredilution notNeeded = (NoPredilution)
                 Predilution.of(BATCH, LOTION.line("Oil"), LOTION.line("Aqua"), balance, Tolerances.of("5 %"));
-        assertThat(notNeeded.reason().key()).isEqualTo("predilution.not-needed");
+        assertThat(notNeeded.reason().key()).isEqualTo("predilution.within-undiluted");
         NoPredilution tooSmall = (NoPredilution)
                 Predilution.of(BATCH, LOTION.line("Colour"), LOTION.line("Tocopherol"), balance, Tolerances.of("1 %"));
         assertThat(tooSmall.reason().key()).isEqualTo("predilution.carrier-too-small");

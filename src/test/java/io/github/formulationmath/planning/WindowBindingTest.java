@@ -1,7 +1,6 @@
 package io.github.formulationmath.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
@@ -10,6 +9,7 @@ import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.working.Step;
+import java.util.List;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
@@ -96,10 +96,13 @@ class WindowBindingTest {
                 .containsExactly(
                         new WindowOpening.MoreStock("Wax", mass("40 g")),
                         new WindowOpening.FinerBalance(mass("0.1 g")),
-                        new WindowOpening.PreDilute(DYE.line("Dye"), Ratio.of(8)));
+                        new WindowOpening.PreDilute(
+                                List.of(new WindowOpening.Dilution(DYE.line("Dye"), Ratio.of(8))), DYE.line("Oil")));
         assertThat(empty(bench("1 g", "199 g"), ONE_DIVISION.withStock("Wax", "5 g"))
                         .openings())
-                .contains(new WindowOpening.HigherCapacity(mass("200 g")));
+                .contains(new WindowOpening.Together(List.of(
+                        new WindowOpening.HigherCapacity(mass("200 g")),
+                        new WindowOpening.MoreStock("Wax", mass("40 g")))));
     }
 
     @Test
@@ -115,7 +118,7 @@ class WindowBindingTest {
 
     /** Multiples of 97 g that are multiples of 101 g: 9797 g alone up to 14.7 kg. */
     @Test
-    void requirements_that_seldom_meet_are_searched_for_within_the_effort() {
+    void requirements_that_seldom_meet_do_so_at_a_common_multiple() {
         Formula parts = RandomFormulas.formula(1, 96);
         BatchConstraints both =
                 BatchConstraints.of(BatchCriterion.exactReadings()).inStepsOf("101 g");
@@ -123,13 +126,13 @@ class WindowBindingTest {
         FeasibleWindow window = feasible(parts, large, both);
         assertThat(window.lowerEnd().mass()).isEqualTo(mass("9797 g"));
         assertThat(window.upperEnd().mass()).isEqualTo(mass("9797 g"));
-        // Up it is some 200 rests, down another 100, each of which counts as sixteen checks.
-        assertThatThrownBy(() -> BatchWindow.of(parts, large, both, SearchEffort.ofChecks(4_000)))
-                .isInstanceOf(SearchLimitException.class);
-        assertThat(BatchWindow.of(parts, large, both, SearchEffort.ofChecks(6_000)))
-                .isInstanceOf(FeasibleWindow.class);
-        assertThat(BatchWindow.of(parts, bench("1 g", "9797 g"), both, SearchEffort.ofChecks(4_000)))
-                .isInstanceOf(FeasibleWindow.class);
+        // The sizes they share are the multiples of a common one: there is nothing to search.
+        for (String capacity : new String[] {"14700 g", "9797 g"}) {
+            assertThat(BatchWindow.of(parts, bench("1 g", capacity), both, SearchEffort.ofChecks(100)))
+                    .isInstanceOf(FeasibleWindow.class);
+        }
+        assertThat(BatchWindow.of(parts, bench("1 g", "9796 g"), both, SearchEffort.ofChecks(1_000)))
+                .isInstanceOf(EmptyWindow.class);
     }
 
     /** 1 to 2 within 5 %, off by half a division each: found and bound by the whole as made. */

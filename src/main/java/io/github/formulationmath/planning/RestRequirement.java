@@ -1,0 +1,118 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Comparison;
+import io.github.formulationmath.working.Reckoning;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The other lines, rounded, leave the q.s. line something to take, so that a plan closed by {@link Closure#QS_TAKES_REST}
+ * exists. From k/2 divisions of the q.s. line on they always do, in a formula of k lines; below, sizes that fail are passed
+ * over in whole divisions.
+ */
+final class RestRequirement implements Requirement {
+
+    private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
+
+    private final Formula formula;
+    private final FormulaLine taker;
+    private final Balance balance;
+    private final Ratio d;
+
+    RestRequirement(Formula formula, Balance balance) {
+        this.formula = formula;
+        this.taker = Divisions.restTaker(formula);
+        this.balance = balance;
+        this.d = balance.gramsPerDivision();
+    }
+
+    private Ratio sureFrom() {
+        return Ratio.of(formula.lines().size(), 2).times(d).dividedBy(taker.fraction());
+    }
+
+    private <V> V others(Reckoning<V> r, V grams) {
+        V step = BatchSymbols.readability(r, balance);
+        List<V> rounded = new ArrayList<>();
+        rounded.add(r.literal(0));
+        for (FormulaLine line : formula.lines()) {
+            if (!line.equals(taker)) {
+                rounded.add(r.rounded(r.quotient(r.product(r.known(line), grams), step), NEAREST));
+            }
+        }
+        return r.sum(rounded);
+    }
+
+    private <V> V whole(Reckoning<V> r, V grams) {
+        return r.rounded(r.quotient(grams, BatchSymbols.readability(r, balance)), NEAREST);
+    }
+
+    /** How many divisions are left for the q.s. line; below 0 if the others take too many. */
+    private Ratio rest(Ratio grams) {
+        if (grams.compareTo(sureFrom()) >= 0) {
+            return Ratio.ZERO;
+        }
+        return whole(Reckoning.plain(), grams).minus(others(Reckoning.plain(), grams));
+    }
+
+    @Override
+    public Landing smallest(SearchMeter meter) {
+        return atLeast(d.dividedBy(1_000_000), meter);
+    }
+
+    @Override
+    public Landing atLeast(Ratio grams, SearchMeter meter) {
+        Ratio at = grams;
+        for (Ratio rest = rest(at); rest.signum() < 0; rest = rest(at)) {
+            // A division more of the batch gives the q.s. line one at most.
+            at = at.dividedBy(d).floor().minus(rest).times(d);
+            count(meter, at);
+        }
+        return new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.position() - 1);
+    }
+
+    @Override
+    public Optional<Landing> atMost(Ratio grams, SearchMeter meter) {
+        Ratio at = grams;
+        while (at.signum() > 0 && rest(at).signum() < 0) {
+            at = at.dividedBy(d).ceil().minus(Ratio.ONE).times(d);
+            count(meter, at);
+        }
+        return at.signum() > 0
+                ? Optional.of(new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.position() - 1))
+                : Optional.empty();
+    }
+
+    private static void count(SearchMeter meter, Ratio reached) {
+        if (meter.isPauseDue(false)) {
+            meter.pause(reached);
+        }
+    }
+
+    @Override
+    public Ratio unbrokenFrom(Ratio passing) {
+        return passing.min(sureFrom());
+    }
+
+    @Override
+    public Optional<Ratio> passesFrom() {
+        return Optional.of(sureFrom());
+    }
+
+    @Override
+    public <V> V derive(Reckoning<V> r, Landing smallest) {
+        V size = r.literal(smallest.at());
+        r.holds(others(r, size), Comparison.AT_MOST, whole(r, size));
+        return size;
+    }
+
+    @Override
+    public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+        return derive(r, at);
+    }
+}
