@@ -4,33 +4,49 @@ import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 
-/** The mass of the one alkali shown for the other. The molar masses are exact, or as rounded in common tables. */
+/**
+ * The mass of the one alkali shown for the other. The molar masses are exact, or as rounded in common tables. The names are
+ * those on labels and bottles (common practice, no published source); lye by itself may be either.
+ */
 final class AlkaliExchanged implements SlipModel {
 
-    private static final String SODIUM = "sodium hydroxide";
-    private static final String POTASSIUM = "potassium hydroxide";
+    private static final Set<String> SODIUM =
+            Set.of("sodium hydroxide", "naoh", "sodium hydroxide (naoh)", "caustic soda", "soda lye", "sodium lye");
+    private static final Set<String> POTASSIUM = Set.of(
+            "potassium hydroxide",
+            "koh",
+            "potassium hydroxide (koh)",
+            "caustic potash",
+            "potash lye",
+            "potassium lye");
+    private static final Set<String> EITHER = Set.of("lye");
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        return claim.formula().lines().stream().flatMap(line -> of(line, right));
+    public Stream<Hypothesis> figures(Shown shown) {
+        return shown.suspects().stream().flatMap(wrong -> of(shown, wrong.line()));
     }
 
-    private static Stream<Hypothesis> of(FormulaLine line, List<Ratio> right) {
-        boolean sodium = contains(line, SODIUM);
-        if (sodium == contains(line, POTASSIUM)) {
-            return Stream.empty();
-        }
-        return potassiumPerSodium().map(factor -> {
-            List<Ratio> grams = new ArrayList<>(right);
-            Ratio mass = right.get(line.position() - 1);
-            grams.set(line.position() - 1, sodium ? mass.times(factor) : mass.dividedBy(factor));
-            return Hypothesis.of(Slip.ALKALI_EXCHANGED, sodium ? "NaOH → KOH" : "KOH → NaOH", grams);
-        });
+    private static Stream<Hypothesis> of(Shown shown, FormulaLine line) {
+        boolean either = contains(line, EITHER);
+        boolean sodium = contains(line, SODIUM) || either;
+        boolean potassium = contains(line, POTASSIUM) || either;
+        return sodium == potassium && !either
+                ? Stream.empty()
+                : potassiumPerSodium()
+                        .flatMap(factor -> Stream.concat(
+                                sodium ? exchanged(shown, line, "NaOH → KOH", factor) : Stream.empty(),
+                                potassium
+                                        ? exchanged(shown, line, "KOH → NaOH", Ratio.ONE.dividedBy(factor))
+                                        : Stream.empty()));
+    }
+
+    private static Stream<Hypothesis> exchanged(Shown shown, FormulaLine line, String detail, Ratio factor) {
+        return Hypothesis.single(
+                Slip.ALKALI_EXCHANGED, detail, shown, line, shown.rightOf(line).times(factor));
     }
 
     private static Stream<Ratio> potassiumPerSodium() {
@@ -42,8 +58,13 @@ final class AlkaliExchanged implements SlipModel {
         return MolarMass.of(MolecularFormula.parse(formula)).gramsPerMole();
     }
 
-    private static boolean contains(FormulaLine line, String substance) {
-        return line.ingredient().parts().keySet().stream()
-                .anyMatch(part -> part.name().toLowerCase(Locale.ROOT).equals(substance));
+    /** In the material, or as the name of the material itself. */
+    private static boolean contains(FormulaLine line, Set<String> names) {
+        return names.contains(plain(line.name()))
+                || line.ingredient().parts().keySet().stream().anyMatch(part -> names.contains(plain(part.name())));
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).strip().replaceAll(" +", " ");
     }
 }

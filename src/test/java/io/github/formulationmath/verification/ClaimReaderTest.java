@@ -56,7 +56,7 @@ class ClaimReaderTest {
         assertThat(claim.total()).contains(Figure.parse("630 g"));
         // Left out: 600 g of which 78 % are 468 g. The water figure is neither, so no slip explains all.
         Verification verification = Verification.of(claim);
-        assertThat(verification.totalAgrees()).isTrue();
+        assertThat(verification.totalAgreement()).contains(Agreement.AGREES);
         assertThat(verification.diagnosis().runnerUp()).hasValueSatisfying(cause -> {
             assertThat(cause.slip()).isEqualTo(Slip.OVERAGE_LEFT_OUT);
             assertThat(cause.missed()).hasSize(1);
@@ -70,7 +70,7 @@ class ClaimReaderTest {
         int from = page.indexOf("record,group");
         Verification verification = Verification.of(read(page.substring(from, page.indexOf("```", from))));
         assertThat(verification.diagnosis().causes().stream().map(Cause::slip)).containsExactly(Slip.OVERAGE_LEFT_OUT);
-        assertThat(verification.totalAgrees()).isFalse();
+        assertThat(verification.totalAgreement()).contains(Agreement.DISAGREES);
     }
 
     @Test
@@ -156,8 +156,9 @@ class ClaimReaderTest {
                 folder.resolve("latin.csv"),
                 TEXT.replace("Wash, mild", "Wäsche, mild"),
                 java.nio.charset.StandardCharsets.ISO_8859_1);
-        assertThatExceptionOfType(java.nio.charset.CharacterCodingException.class)
-                .isThrownBy(() -> Claim.read(latin));
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> Claim.read(latin))
+                .withMessage("line 2, column 12: from here on " + latin + " is not in UTF-8: save it as CSV in UTF-8");
         assertThatExceptionOfType(java.nio.file.NoSuchFileException.class)
                 .isThrownBy(() -> Claim.read(folder.resolve("none.csv")));
         assertThatNullPointerException()
