@@ -17,12 +17,7 @@ final class AlkaliExchanged implements SlipModel {
     private static final Set<String> SODIUM =
             Set.of("sodium hydroxide", "naoh", "sodium hydroxide (naoh)", "caustic soda", "soda lye", "sodium lye");
     private static final Set<String> POTASSIUM = Set.of(
-            "potassium hydroxide",
-            "koh",
-            "potassium hydroxide (koh)",
-            "caustic potash",
-            "potash lye",
-            "potassium lye");
+            "potassium hydroxide", "koh", "potassium hydroxide (koh)", "caustic potash", "potash lye", "potassium lye");
     private static final Set<String> EITHER = Set.of("lye");
 
     @Override

@@ -18,13 +18,7 @@ import java.util.stream.Collectors;
  * @param digits how many digits count in them together
  */
 public record Cause(
-        Slip slip,
-        String detail,
-        boolean restFollows,
-        List<FormulaLine> missed,
-        Ratio worst,
-        int figures,
-        int digits) {
+        Slip slip, String detail, boolean restFollows, List<FormulaLine> missed, Ratio worst, int figures, int digits) {
 
     private static final Rounding STEPS = Rounding.toSignificantDigits(2);
 

@@ -47,11 +47,7 @@ final class ClaimAssembly {
     private final ClaimedMaterials materials;
     private final Cell last;
 
-    ClaimAssembly(
-            Map<String, Cell> settings,
-            List<ClaimReader.Row> lines,
-            ClaimedMaterials materials,
-            Cell last) {
+    ClaimAssembly(Map<String, Cell> settings, List<ClaimReader.Row> lines, ClaimedMaterials materials, Cell last) {
         this.settings = settings;
         this.lines = lines;
         this.materials = materials;
@@ -81,7 +77,8 @@ final class ClaimAssembly {
         for (int i = 0; i < lines.size(); i++) {
             Cell cell = lines.get(i).figure();
             if (!cell.text().isEmpty()) {
-                figures.put(formula.lines().get(i), figure(cell, lines.get(i).name().text()));
+                figures.put(
+                        formula.lines().get(i), figure(cell, lines.get(i).name().text()));
             }
         }
         if (figures.isEmpty()) {
@@ -94,7 +91,8 @@ final class ClaimAssembly {
         Figure figure = cell.as(Figure::parse);
         if (figure.isVolume() && !materials.hasDensity(name)) {
             throw cell.wrong("the figure of " + name + " is the volume " + figure
-                    + ", and the material has no density: add a row like density,," + name + ",0.92 g/mL,");
+                    + ", and the material has no density: add a record of density with that name and a value like 0.92 g/mL, "
+                    + "or give the figure as a mass");
         }
         return figure;
     }
@@ -105,8 +103,9 @@ final class ClaimAssembly {
                 Set.of("size mass"),
                 Set.of("size packs", "size fill mass", "size overage"),
                 Set.of("size volume", "size density"));
-        List<String> given =
-                settings.keySet().stream().filter(key -> key.startsWith("size ")).toList();
+        List<String> given = settings.keySet().stream()
+                .filter(key -> key.startsWith("size "))
+                .toList();
         for (String key : given) {
             String first = given.get(0);
             if (kinds.stream().noneMatch(kind -> kind.contains(first) && kind.contains(key))) {

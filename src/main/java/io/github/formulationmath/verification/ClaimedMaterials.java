@@ -26,8 +26,8 @@ final class ClaimedMaterials {
     void density(ClaimReader.Row row) {
         if (densities.putIfAbsent(row.name().text(), row.value()) != null) {
             throw row.kind()
-                    .wrong("\"" + row.name().text() + "\" stands twice: a material has one density; keep one of the two "
-                            + "rows");
+                    .wrong("\"" + row.name().text()
+                            + "\" stands twice: a material has one density; keep one of the two " + "rows");
         }
         densityNames.put(row.name().text(), row.name());
     }

@@ -15,13 +15,11 @@ final class DecimalPointMoved implements SlipModel {
     public Stream<Hypothesis> figures(Shown shown) {
         return shown.suspects().stream()
                 .filter(line -> line.digits() >= 2)
-                .flatMap(line ->
-                        Stream.of(TEN, Ratio.ONE.dividedBy(TEN)).flatMap(factor -> of(shown, line, factor)));
+                .flatMap(line -> Stream.of(TEN, Ratio.ONE.dividedBy(TEN)).flatMap(factor -> of(shown, line, factor)));
     }
 
     private static Stream<Hypothesis> of(Shown shown, ShownLine wrong, Ratio factor) {
         Ratio grams = shown.rightOf(wrong.line()).times(factor);
-        return Hypothesis.single(
-                Slip.DECIMAL_POINT_MOVED, wrong.line().name(), shown, wrong.line(), grams);
+        return Hypothesis.single(Slip.DECIMAL_POINT_MOVED, wrong.line().name(), shown, wrong.line(), grams);
     }
 }

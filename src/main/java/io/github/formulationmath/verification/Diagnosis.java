@@ -35,8 +35,8 @@ public final class Diagnosis {
         for (SlipModel model : SlipModel.ALL) {
             model.figures(shown)
                     .map(hypothesis -> Fit.of(shown, hypothesis))
-                    .forEach(fit -> best.merge(
-                            fit.hypothesis().slip(), fit, (a, b) -> Fit.BEST.compare(a, b) <= 0 ? a : b));
+                    .forEach(fit ->
+                            best.merge(fit.hypothesis().slip(), fit, (a, b) -> Fit.BEST.compare(a, b) <= 0 ? a : b));
         }
         int unexplained = shown.wrong().size();
         List<Cause> causes = new ArrayList<>();

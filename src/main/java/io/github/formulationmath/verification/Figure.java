@@ -129,7 +129,8 @@ public final class Figure implements Serializable {
     }
 
     /** The digits of a plain decimal with their point, to exchange two of them; null for a fraction. */
-    @Nullable String decimal() {
+    @Nullable
+    String decimal() {
         return text.decimal();
     }
 

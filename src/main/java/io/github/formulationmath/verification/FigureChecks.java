@@ -33,7 +33,8 @@ final class FigureChecks {
             return Agreement.AGREES;
         }
         if (!shown.isWrong()) {
-            return shown.figure().isBinary() && shown.step().equals(shown.figure().ownStep())
+            return shown.figure().isBinary()
+                            && shown.step().equals(shown.figure().ownStep())
                     ? Agreement.AGREES_AS_BINARY
                     : Agreement.AGREES_AS_ROUNDED;
         }

@@ -52,7 +52,8 @@ final class FigureSet {
 
     /** The set with other targets and another batch, all by the same factor. */
     FigureSet scaled(Ratio factor) {
-        List<Ratio> others = targets.stream().map(target -> target.times(factor)).toList();
+        List<Ratio> others =
+                targets.stream().map(target -> target.times(factor)).toList();
         return new FigureSet(others, shown, steps, batch.times(factor), closable);
     }
 

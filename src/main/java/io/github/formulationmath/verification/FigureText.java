@@ -15,7 +15,11 @@ import org.jspecify.annotations.Nullable;
  * @param lastDigit what one in the last digit, or in the numerator, is worth
  * @param decimal the digits of a plain decimal; null for a fraction
  */
-record FigureText(String plain, Ratio number, Ratio lastDigit, @Nullable String decimal) implements Serializable {
+record FigureText(
+        String plain,
+        Ratio number,
+        Ratio lastDigit,
+        @Nullable String decimal) implements Serializable {
 
     /** What survives from decimal to binary64 and back, whatever the number. */
     static final int DIGITS_OF_A_DOUBLE = 15;
@@ -31,8 +35,7 @@ record FigureText(String plain, Ratio number, Ratio lastDigit, @Nullable String 
         Matcher decimal = DECIMAL.matcher(plain);
         if (decimal.matches()) {
             int places = decimal.group(2) == null ? 0 : decimal.group(2).length();
-            return new FigureText(
-                    plain, Ratio.parse(decimal.group(1)), Ratio.parse("1e-" + places), decimal.group(1));
+            return new FigureText(plain, Ratio.parse(decimal.group(1)), Ratio.parse("1e-" + places), decimal.group(1));
         }
         Matcher fraction = FRACTION.matcher(plain);
         if (fraction.matches()) {

@@ -17,10 +17,12 @@ final class FluidOunceExchanged implements SlipModel {
         }
         Ratio unit = FormulationUnits.factorOf(size.volume().getUnit());
         if (unit.equals(US)) {
-            return Stream.of(Hypothesis.scaled(Slip.FLUID_OUNCE_EXCHANGED, "US → imp", shown.right(), IMPERIAL.dividedBy(US)));
+            return Stream.of(
+                    Hypothesis.scaled(Slip.FLUID_OUNCE_EXCHANGED, "US → imp", shown.right(), IMPERIAL.dividedBy(US)));
         }
         return unit.equals(IMPERIAL)
-                ? Stream.of(Hypothesis.scaled(Slip.FLUID_OUNCE_EXCHANGED, "imp → US", shown.right(), US.dividedBy(IMPERIAL)))
+                ? Stream.of(Hypothesis.scaled(
+                        Slip.FLUID_OUNCE_EXCHANGED, "imp → US", shown.right(), US.dividedBy(IMPERIAL)))
                 : Stream.empty();
     }
 }

@@ -84,8 +84,8 @@ final class Habits {
             return found(RoundingHabit.LARGEST_REMAINDERS);
         }
         return each || qs
-                ? Optional.of(new Found(
-                        each ? RoundingHabit.EACH_TO_NEAREST : RoundingHabit.QS_TAKES_REST, "", true, false))
+                ? Optional.of(
+                        new Found(each ? RoundingHabit.EACH_TO_NEAREST : RoundingHabit.QS_TAKES_REST, "", true, false))
                 : Optional.empty();
     }
 
@@ -103,8 +103,9 @@ final class Habits {
 
     private Optional<Found> roundOunce() {
         boolean asked = isOunce(shown.claim().size());
-        long inOunces =
-                shown.lines().stream().filter(line -> isOunce(line.figure().unit())).count();
+        long inOunces = shown.lines().stream()
+                .filter(line -> isOunce(line.figure().unit()))
+                .count();
         if (asked ? inOunces > 0 : inOunces < shown.lines().size() || inOunces == 0) {
             return Optional.empty();
         }
@@ -129,12 +130,11 @@ final class Habits {
     }
 
     private Optional<Found> halfGrams() {
-        if (shown.claim().balance().isPresent()
-                || !shown.lines().stream().allMatch(line -> isGram(line.figure()))) {
+        if (shown.claim().balance().isPresent() || !shown.lines().stream().allMatch(line -> isGram(line.figure()))) {
             return Optional.empty();
         }
-        FigureSet halves = set.withSteps(
-                shown.lines().stream().map(line -> HALF_GRAM).toList());
+        FigureSet halves =
+                set.withSteps(shown.lines().stream().map(line -> HALF_GRAM).toList());
         Ratio step = total != null && isGram(total) ? ownStepOfTotal().max(HALF_GRAM) : ownStepOfTotal();
         return plain(halves)
                 .map(found -> new Found(RoundingHabit.HALF_GRAMS, "", found.mixedTies(), false))
@@ -145,8 +145,11 @@ final class Habits {
         return FormulationUnits.symbolOf(figure.unit()).equals("g");
     }
 
-    /** With the most digits that will do. */
+    /** With the most digits that will do; fractions have none. */
     private Optional<Found> digits() {
+        if (shown.lines().stream().anyMatch(line -> line.figure().decimal() == null)) {
+            return Optional.empty();
+        }
         for (int digits = MOST_DIGITS; digits >= FEWEST_DIGITS; digits--) {
             Rounding rounding = Rounding.toSignificantDigits(digits);
             List<Ratio> steps = new ArrayList<>();
@@ -157,7 +160,8 @@ final class Habits {
             if (coarser.eachIsNearest()) {
                 Ratio step = total == null
                         ? Ratio.ZERO
-                        : rounding.stepFor(set.batch().dividedBy(total.unitSize())).times(total.unitSize());
+                        : rounding.stepFor(set.batch().dividedBy(total.unitSize()))
+                                .times(total.unitSize());
                 Found found = new Found(
                         RoundingHabit.SIGNIFICANT_DIGITS, String.valueOf(digits), coarser.mixesTies(-1), false);
                 return Optional.of(told(found, set.batch(), step.max(ownStepOfTotal())));
@@ -175,8 +179,8 @@ final class Habits {
     }
 
     private Found told(Found found, Ratio batch, Ratio step) {
-        boolean agrees = total == null
-                || FigureSet.isRounded(batch, step, total.number().times(total.unitSize()));
+        boolean agrees =
+                total == null || FigureSet.isRounded(batch, step, total.number().times(total.unitSize()));
         return new Found(found.habit(), found.detail(), found.mixedTies(), agrees);
     }
 }

@@ -66,9 +66,8 @@ record Hypothesis(Slip slip, String detail, Map<Integer, Ratio> grams, Display d
     /** Some lines wrong, and all others right; or the q.s. line, if it is none of them, taking what they leave. */
     static Stream<Hypothesis> bothWays(Slip slip, String detail, Shown shown, Map<Integer, Ratio> grams) {
         Hypothesis alone = of(slip, detail, grams);
-        Optional<FormulaLine> rest = shown.rest()
-                .filter(line -> !grams.containsKey(line.position()))
-                .filter(shown::isWrong);
+        Optional<FormulaLine> rest =
+                shown.rest().filter(line -> !grams.containsKey(line.position())).filter(shown::isWrong);
         if (rest.isEmpty()) {
             return Stream.of(alone);
         }

@@ -20,8 +20,8 @@ final class MillilitresAsGrams implements SlipModel {
             return Stream.empty();
         }
         Ratio asGrams = volume.millilitres().dividedBy(shown.batch().result());
-        return Stream.of(Hypothesis.scaled(
-                Slip.MILLILITRES_AS_GRAMS, volume.volume().toString(), shown.right(), asGrams));
+        return Stream.of(
+                Hypothesis.scaled(Slip.MILLILITRES_AS_GRAMS, volume.volume().toString(), shown.right(), asGrams));
     }
 
     private static Stream<Hypothesis> lines(Shown shown) {

@@ -10,10 +10,11 @@ final class OtherPhase implements SlipModel {
 
     @Override
     public Stream<Hypothesis> figures(Shown shown) {
-        return shown.claim().formula().phases().stream().flatMap(phase -> shown.suspects().stream()
-                .map(ShownLine::line)
-                .filter(line -> !line.phase().equals(phase.name()))
-                .flatMap(line -> of(shown, line, phase)));
+        return shown.claim().formula().phases().stream()
+                .flatMap(phase -> shown.suspects().stream()
+                        .map(ShownLine::line)
+                        .filter(line -> !line.phase().equals(phase.name()))
+                        .flatMap(line -> of(shown, line, phase)));
     }
 
     private static Stream<Hypothesis> of(Shown shown, FormulaLine line, Phase phase) {

@@ -82,7 +82,8 @@ final class Shown {
         return lines.values();
     }
 
-    @Nullable ShownLine at(int position) {
+    @Nullable
+    ShownLine at(int position) {
         return lines.get(position);
     }
 
@@ -119,10 +120,13 @@ final class Shown {
         if (shown == null || !isComplete()) {
             return false;
         }
-        Ratio others =
-                lines.values().stream().map(ShownLine::grams).reduce(Ratio.ZERO, Ratio::plus).minus(shown.grams());
+        Ratio others = lines.values().stream()
+                .map(ShownLine::grams)
+                .reduce(Ratio.ZERO, Ratio::plus)
+                .minus(shown.grams());
         Ratio left = shown.numberFor(batch.result().minus(others));
-        return Hypothesis.Display.NEAREST.mayShow(left, shown.step(), shown.figure().number());
+        return Hypothesis.Display.NEAREST.mayShow(
+                left, shown.step(), shown.figure().number());
     }
 
     /** How far off the farthest figure is, in steps, of the lines that a hypothesis leaves as they should be. */

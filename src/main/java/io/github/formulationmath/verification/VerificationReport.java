@@ -36,9 +36,7 @@ final class VerificationReport {
         if (verification.claim().total().isPresent()) {
             report = report.paragraph(total(verification.claim().total().orElseThrow()));
         }
-        report = report.table(columns(), rows())
-                .paragraph(largest())
-                .heading(say("verification.diagnosis"));
+        report = report.table(columns(), rows()).paragraph(largest()).heading(say("verification.diagnosis"));
         for (String line : diagnosis()) {
             report = report.paragraph(line);
         }
@@ -82,9 +80,7 @@ final class VerificationReport {
     }
 
     private String habit(RoundingHabit habit) {
-        return verification.habitDetail().isEmpty()
-                ? say(habit.key())
-                : say(habit.key(), verification.habitDetail());
+        return verification.habitDetail().isEmpty() ? say(habit.key()) : say(habit.key(), verification.habitDetail());
     }
 
     private List<FigureCheck> with(Agreement agreement) {
@@ -107,7 +103,8 @@ final class VerificationReport {
 
     private String total(Figure total) {
         return switch (verification.totalAgreement().orElseThrow()) {
-            case DISAGREES -> say(isSum(total) ? "verification.total-is-sum" : "verification.total-disagrees", total.written());
+            case DISAGREES ->
+                say(isSum(total) ? "verification.total-is-sum" : "verification.total-disagrees", total.written());
             case SHOWS_NOTHING -> say("verification.total-nothing", total.written());
             default -> say("verification.total-agrees", total.written());
         };
@@ -115,8 +112,7 @@ final class VerificationReport {
 
     private boolean isSum(Figure total) {
         Ratio sum = verification.sum().in(FormulationUnits.GRAM).dividedBy(total.unitSize());
-        return verification.isComplete()
-                && Hypothesis.Display.NEAREST.mayShow(sum, total.ownStep(), total.number());
+        return verification.isComplete() && Hypothesis.Display.NEAREST.mayShow(sum, total.ownStep(), total.number());
     }
 
     private List<String> columns() {
@@ -131,9 +127,10 @@ final class VerificationReport {
     private List<List<String>> rows() {
         Iterator<FigureCheck> checks = verification.figures().iterator();
         return verification.batch().lines().stream()
-                .map(line -> verification.claim().figures().containsKey(line.line().position())
-                        ? row(checks.next())
-                        : List.of(line.name(), "–", grams(line.mass()), say("agreement.no-figure")))
+                .map(line ->
+                        verification.claim().figures().containsKey(line.line().position())
+                                ? row(checks.next())
+                                : List.of(line.name(), "–", grams(line.mass()), say("agreement.no-figure")))
                 .toList();
     }
 
@@ -218,7 +215,9 @@ final class VerificationReport {
         Cause first = causes.get(0);
         if (causes.size() > 1) {
             return say(
-                    "diagnosis.several", causes.stream().map(this::name).collect(Collectors.joining("; ")), rests(first));
+                    "diagnosis.several",
+                    causes.stream().map(this::name).collect(Collectors.joining("; ")),
+                    rests(first));
         }
         return say(first.isTold() ? "diagnosis.one" : "diagnosis.would-fit", name(first), rests(first));
     }

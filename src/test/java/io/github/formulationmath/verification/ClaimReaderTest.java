@@ -107,6 +107,19 @@ class ClaimReaderTest {
                 "\"Panthenol \"\"5\"\" D\"~\"P\"x~13~14~comma or the end",
                 "2 %~200 %~13~31~200",
                 "630 g~630 mL~14~10~must be a mass",
+                "size,,overage,5 %,~size,,mass,630 g,~5~12~keep the rows of one of them",
+                "size,,packs,12,~size,,mass,630 g,~4~17~stands beside \"size mass\"",
+                "size,,overage,5 %,~size,,volume,630 mL,~5~14~stands beside",
+                "part,Betaine 30,Coc~part,Betaine30,Coc~8~6~no line has the material \"Betaine30\"",
+                "density,,Betaine 30~density,,Betain 30~10~10~no line has the material \"Betain 30\"",
+                "size,,packs,12,~size,x,packs,12,~3~6~no use for the field group",
+                "size,,packs,12,~size,,packs,12,12 g~3~16~no use for the field figure",
+                "percent,~percent,7 g~2~31~no use for the field figure",
+                "total,,,,630 g~total,,,900 g,630 g~14~9~no use for the field value",
+                "total,,,,630 g~total,,sum,,630 g~14~8~no use for the field name",
+                "70 %,~70 %,1 g~9~27~no use for the field figure",
+                "1.05 g/mL,~1.05 g/mL,1 g~10~31~no use for the field figure",
+                "12.0 g~12.0 mL~13~35~add a record of density",
                 "q.s.~70 %~14~1~92 %, from which no batch of 100 % follows",
                 "q.s.~70 %~14~1~write q.s. for a line that takes what is left",
                 "q.s.~70 %~14~1~write the value parts instead of percent",
@@ -123,6 +136,31 @@ class ClaimReaderTest {
                     assertThat(e.line()).isEqualTo(line);
                     assertThat(e.column()).isEqualTo(column);
                 });
+    }
+
+    /** The lines of a phase together: two formulas with the same lines otherwise could read as one. */
+    @Test
+    void aPhaseStandsInOnePlace() {
+        String text = TEXT.replace("line,care", "line,other,A,1 %,1 g\nline,water");
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(text))
+                .withMessage(
+                        "line 14, column 6: the lines of phase \"water\" stand in two places: move them together, in "
+                                + "the order of the formula");
+    }
+
+    @Test
+    void aTableWithoutFiguresIsNoClaim() {
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(TEXT.replaceAll("(?m)^(line.*,)[^,]*$", "$1")))
+                .withMessageContaining("no line has a figure");
+    }
+
+    @Test
+    void aNameTooLongIsRefusedWithItsPlace() {
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(TEXT.replace("\"Wash, mild\"", "x".repeat(900_000))))
+                .withMessageStartingWith("line 2, column 10: ");
     }
 
     @ParameterizedTest

@@ -95,7 +95,10 @@ class DiagnosisCorpusTest {
         int silent = 0;
         for (int i = 0; i < CORRECT; i++) {
             Verification verification = Verification.of(RandomClaims.correct(900_000L + i));
-            silent += verification.habit().isPresent() && verification.diagnosis().causes().isEmpty() ? 1 : 0;
+            silent += verification.habit().isPresent()
+                            && verification.diagnosis().causes().isEmpty()
+                    ? 1
+                    : 0;
         }
         int unexplained = 0;
         Map<Slip, Integer> mistaken = new EnumMap<>(Slip.class);
@@ -141,10 +144,11 @@ class DiagnosisCorpusTest {
         lines.add(
                 "Written and checked by the build (`DiagnosisCorpusTest`): claims made at random from fixed seeds, each");
         lines.add(
-                "with one slip that shows, that is, at least one figure is not the right number rounded, and the figures");
+                "with one slip that shows, that is, at least one figure in which a digit counts is not the right number");
         lines.add(
-                "are no closed set under any rule for ties. The figures are worked out by an arithmetic of");
-        lines.add("their own. *Alone*: the slip is the only cause named. *First*: several slips reproduce all figures");
+                "rounded, and the figures are no closed set under any rule for ties. The figures are worked out by an");
+        lines.add(
+                "arithmetic of their own. *Alone*: the slip is the only cause named. *First*: several slips reproduce all figures");
         lines.add("within their rounding, and the right one comes closest. *Among*: it is one of them, another comes");
         lines.add(
                 "closer. *Next best*: it is not named but told as next best. *Taken along* lists the slips that these");

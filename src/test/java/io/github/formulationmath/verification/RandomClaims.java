@@ -62,7 +62,7 @@ final class RandomClaims {
         this.restFollows = restFollows;
     }
 
-    /** A claim in which the slip shows: at least one figure is not the right number rounded. */
+    /** A claim in which the slip shows: at least one figure, with a digit that counts, is not the right number rounded. */
     static Claim with(Slip slip, long seed) {
         return with(slip, seed, false);
     }
@@ -409,10 +409,13 @@ final class RandomClaims {
         for (int i = 0; i < right.size(); i++) {
             BigDecimal exact = right.get(i).divide(unit(i, inVolumes), WIDE);
             BigDecimal shown = numbers.get(i);
-            shows |= shown.subtract(exact)
-                            .abs()
-                            .compareTo(step.divide(BigDecimal.valueOf(2), WIDE).add(CRUMB))
-                    > 0;
+            // A figure of 0 shows nothing, and so no slip either.
+            shows |= (slip.isEmpty() || shown.signum() > 0)
+                    && shown.subtract(exact)
+                                    .abs()
+                                    .compareTo(step.divide(BigDecimal.valueOf(2), WIDE)
+                                            .add(CRUMB))
+                            > 0;
             exactSteps.add(exact.divide(step, 40, RoundingMode.HALF_EVEN));
             shownSteps.add(shown.divide(step, WIDE));
             boolean inMillilitres = inVolumes && densities.get(i) != null;

@@ -89,7 +89,8 @@ final class RoundedByHand {
     }
 
     private boolean isRest(List<BigInteger> shown, int place) {
-        return nearest(batch).stream().anyMatch(whole -> left(shown, whole, place).equals(shown.get(place)));
+        return nearest(batch).stream()
+                .anyMatch(whole -> left(shown, whole, place).equals(shown.get(place)));
     }
 
     /** Every set that the largest remainders lead to, whichever of equal remainders comes first. */

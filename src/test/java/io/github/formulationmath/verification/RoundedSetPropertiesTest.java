@@ -104,9 +104,8 @@ class RoundedSetPropertiesTest {
             if (way == 1 && rest >= 0) {
                 BigInteger batch = targets.stream().reduce(BigInteger.ZERO, BigInteger::add);
                 List<BigInteger> wholes = List.copyOf(new TreeSet<>(hand.nearest(batch)));
-                BigInteger others = shown.stream()
-                        .reduce(BigInteger.ZERO, BigInteger::add)
-                        .subtract(shown.get(rest));
+                BigInteger others =
+                        shown.stream().reduce(BigInteger.ZERO, BigInteger::add).subtract(shown.get(rest));
                 BigInteger left = wholes.get(random.nextInt(wholes.size())).subtract(others);
                 shown.set(rest, left.signum() < 0 ? shown.get(rest) : left);
             } else if (way == 2) {
@@ -147,20 +146,18 @@ class RoundedSetPropertiesTest {
             boolean legitimate = hand.isLegitimate(shown, rest);
             Verification verification = Verification.of(claim(shown));
             if (legitimate) {
-                assertThat(verification.habit()).as("%s %s", this, shown).hasValueSatisfying(habit -> assertThat(
-                                habit.isPlainRounding())
-                        .isTrue());
+                assertThat(verification.habit())
+                        .as("%s %s", this, shown)
+                        .hasValueSatisfying(
+                                habit -> assertThat(habit.isPlainRounding()).isTrue());
                 assertThat(verification.mixesTies()).as("%s %s", this, shown).isEqualTo(!hand.isByOneRule(shown, rest));
                 assertThat(verification.outcome())
                         .as("%s %s", this, shown)
                         .isEqualTo(
-                                shown.contains(BigInteger.ZERO)
-                                        ? Outcome.SHOWS_NOTHING_FOR_SOME_LINES
-                                        : Outcome.HOLDS);
+                                shown.contains(BigInteger.ZERO) ? Outcome.SHOWS_NOTHING_FOR_SOME_LINES : Outcome.HOLDS);
             } else {
-                Outcome byHabit = shown.contains(BigInteger.ZERO)
-                        ? Outcome.SHOWS_NOTHING_FOR_SOME_LINES
-                        : Outcome.HOLDS_BY_HABIT;
+                Outcome byHabit =
+                        shown.contains(BigInteger.ZERO) ? Outcome.SHOWS_NOTHING_FOR_SOME_LINES : Outcome.HOLDS_BY_HABIT;
                 assertThat(verification.outcome())
                         .as("%s %s", this, shown)
                         .isEqualTo(isByHabit(shown) ? byHabit : Outcome.DOES_NOT_HOLD);

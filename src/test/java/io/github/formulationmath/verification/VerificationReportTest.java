@@ -69,7 +69,7 @@ class VerificationReportTest {
                 .startsWith("Figures claimed for Balm All figures hold: 2 of 2. Together they make 100 g, the batch");
         assertThat(text(Verification.of(about(BALM, "80 g"))))
                 .startsWith(
-                        "Figures claimed for Balm No figure disagrees; of 2 lines 1 are shown rightly. Without a figure: "
+                        "Figures claimed for Balm No figure disagrees; 1 of 2 lines are shown rightly. Without a figure: "
                                 + "Wax. Together the figures given make 80 g; the batch asked for is 100 g, and not "
                                 + "every line has a figure.");
     }
