@@ -2,36 +2,48 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Collections;
 import java.util.stream.Stream;
 
-/** The mass of the one alkali shown for the other. The molar masses are exact, or as rounded in common tables. */
+/**
+ * The mass of the one alkali shown for the other. The molar masses are exact, or as rounded in common tables. The names are
+ * those on labels and bottles (common practice, no published source); lye by itself may be either.
+ */
 final class AlkaliExchanged implements SlipModel {
 
-    private static final Substance SODIUM = Substance.of("Sodium Hydroxide");
-    private static final Substance POTASSIUM = Substance.of("Potassium Hydroxide");
+    private static final Substance SODIUM = Substance.of("Sodium Hydroxide")
+            .withCas("1310-73-2")
+            .withSynonyms("NaOH", "Sodium Hydroxide (NaOH)", "Caustic Soda", "Soda Lye", "Sodium Lye");
+    private static final Substance POTASSIUM = Substance.of("Potassium Hydroxide")
+            .withCas("1310-58-3")
+            .withSynonyms("KOH", "Potassium Hydroxide (KOH)", "Caustic Potash", "Potash Lye", "Potassium Lye");
+    private static final Substance EITHER = Substance.of("Lye");
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        return claim.formula().lines().stream().flatMap(line -> of(claim.formula(), line, right));
+    public Stream<Hypothesis> figures(Shown shown) {
+        return shown.suspects().stream().flatMap(wrong -> of(shown, wrong.line()));
     }
 
-    private static Stream<Hypothesis> of(Formula formula, FormulaLine line, List<Ratio> right) {
-        boolean sodium = contains(formula, line, SODIUM);
-        if (sodium == contains(formula, line, POTASSIUM)) {
-            return Stream.empty();
-        }
-        return potassiumPerSodium().map(factor -> {
-            List<Ratio> grams = new ArrayList<>(right);
-            Ratio mass = right.get(line.position() - 1);
-            grams.set(line.position() - 1, sodium ? mass.times(factor) : mass.dividedBy(factor));
-            return Hypothesis.of(Slip.ALKALI_EXCHANGED, sodium ? "NaOH → KOH" : "KOH → NaOH", grams);
-        });
+    private static Stream<Hypothesis> of(Shown shown, FormulaLine line) {
+        boolean either = contains(line, EITHER);
+        boolean sodium = contains(line, SODIUM) || either;
+        boolean potassium = contains(line, POTASSIUM) || either;
+        return sodium == potassium && !either
+                ? Stream.empty()
+                : potassiumPerSodium()
+                        .flatMap(factor -> Stream.concat(
+                                sodium ? exchanged(shown, line, "NaOH → KOH", factor) : Stream.empty(),
+                                potassium
+                                        ? exchanged(shown, line, "KOH → NaOH", Ratio.ONE.dividedBy(factor))
+                                        : Stream.empty()));
+    }
+
+    private static Stream<Hypothesis> exchanged(Shown shown, FormulaLine line, String detail, Ratio factor) {
+        return Hypothesis.single(
+                Slip.ALKALI_EXCHANGED, detail, shown, line, shown.rightOf(line).times(factor));
     }
 
     private static Stream<Ratio> potassiumPerSodium() {
@@ -43,10 +55,11 @@ final class AlkaliExchanged implements SlipModel {
         return MolarMass.of(MolecularFormula.parse(formula)).gramsPerMole();
     }
 
-    private static boolean contains(Formula formula, FormulaLine line, Substance substance) {
-        return formula.substances()
-                .find(substance)
-                .filter(one -> !one.strengthIn(line.ingredient()).isZero())
-                .isPresent();
+    /** In the material, or as the name of the material itself. */
+    private static boolean contains(FormulaLine line, Substance alkali) {
+        return Stream.concat(
+                        Stream.of(Substance.of(line.name())),
+                        line.ingredient().parts().keySet().stream())
+                .anyMatch(written -> !Collections.disjoint(written.keys(), alkali.keys()));
     }
 }

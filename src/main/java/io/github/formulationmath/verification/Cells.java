@@ -12,9 +12,9 @@ import java.util.function.Consumer;
  */
 final class Cells {
 
-    private static final int MOST_CHARACTERS = 1_000_000;
+    static final int MOST_CHARACTERS = 1_000_000;
 
-    private static final char BYTE_ORDER_MARK = '\uFEFF';
+    static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private final String text;
     private int at;

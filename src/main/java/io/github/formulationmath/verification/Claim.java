@@ -10,7 +10,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.Serial;
 import java.io.Serializable;
-import java.nio.file.Files;
+import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -87,13 +87,11 @@ public final class Claim implements Serializable {
      *
      * @param file the file
      * @return the claim
-     * @throws IOException if the file cannot be read, or is not in UTF-8
-     * @throws ClaimFormatException if the text is no claim; it names line and column
+     * @throws IOException if the file cannot be read
+     * @throws ClaimFormatException if the text is no claim, or is not in UTF-8; it names line and column
      */
     public static Claim read(Path file) throws IOException {
-        try (Reader reader = Files.newBufferedReader(Objects.requireNonNull(file, "file"))) {
-            return ClaimReader.read(reader);
-        }
+        return ClaimReader.read(new StringReader(Utf8File.read(Objects.requireNonNull(file, "file"))));
     }
 
     /**
@@ -116,19 +114,42 @@ public final class Claim implements Serializable {
      *     volume and the ingredient has no density
      */
     public Claim withFigure(FormulaLine line, Figure figure) {
-        if (!formula.lines().contains(line)) {
+        return withFigures(Map.of(Objects.requireNonNull(line, "line"), Objects.requireNonNull(figure, "figure")));
+    }
+
+    /**
+     * The same claim with more figures: as {@link #withFigure(FormulaLine, Figure)} for each, but the figures are copied
+     * only once, so that a long claim is best put together in one call.
+     *
+     * @param more what was shown, by the line of the formula
+     * @return the claim
+     * @throws IllegalArgumentException if one of the lines has a figure already or is not of this formula, or if a figure is
+     *     a volume and the ingredient has no density
+     */
+    public Claim withFigures(Map<FormulaLine, Figure> more) {
+        Map<Integer, Figure> all = new LinkedHashMap<>(figures);
+        Objects.requireNonNull(more, "more").forEach((line, figure) -> {
+            requireOf(formula, line);
+            requireMeasurable(line, Objects.requireNonNull(figure, "figure"));
+            if (all.put(line.position(), figure) != null) {
+                throw new IllegalArgumentException(line.name() + " has a figure already: give each line one");
+            }
+        });
+        return new Claim(formula, size, balance, all, total);
+    }
+
+    private static void requireOf(Formula formula, FormulaLine line) {
+        int place = Objects.requireNonNull(line, "line").position() - 1;
+        if (place >= formula.lines().size() || !formula.lines().get(place).equals(line)) {
             throw new IllegalArgumentException(line + " is not a line of \"" + formula.name() + "\"");
         }
-        if (Objects.requireNonNull(figure, "figure").isVolume()
-                && line.ingredient().density().isEmpty()) {
+    }
+
+    private static void requireMeasurable(FormulaLine line, Figure figure) {
+        if (figure.isVolume() && line.ingredient().density().isEmpty()) {
             throw new IllegalArgumentException("the figure of " + line.name() + " is the volume " + figure
                     + ", and the ingredient has no density: give it one with withDensity");
         }
-        Map<Integer, Figure> more = new LinkedHashMap<>(figures);
-        if (more.put(line.position(), figure) != null) {
-            throw new IllegalArgumentException(line.name() + " has a figure already: give each line one");
-        }
-        return new Claim(formula, size, balance, more, total);
     }
 
     /**
@@ -208,39 +229,11 @@ public final class Claim implements Serializable {
         return Batch.of(formula, size.toBatchSize());
     }
 
-    /** What a figure would be for a mass of its line: a number in the unit of the figure. */
-    Ratio shown(FormulaLine line, Figure figure, Ratio grams) {
-        Ratio canonical = figure.isVolume() ? grams.dividedBy(densityOf(line)) : grams;
-        return canonical.dividedBy(figure.unitSize());
-    }
-
     static Ratio densityOf(FormulaLine line) {
         Density density = line.ingredient()
                 .density()
                 .orElseThrow(() -> new IllegalStateException(line.name() + " lost its density"));
         return density.gramsPerMillilitre();
-    }
-
-    /**
-     * How finely a figure was rounded: to its last digit; on a balance that every figure fits, to the step of its display,
-     * whatever zeros were left out behind the point.
-     */
-    Ratio step(Figure figure) {
-        if (balance == null || !figures.values().stream().allMatch(f -> liesOn(f, balance))) {
-            return figure.lastDigit();
-        }
-        Ratio finest = figures.values().stream()
-                .map(f -> f.lastDigit().times(f.unitSize()))
-                .reduce(figure.lastDigit().times(figure.unitSize()), Ratio::min);
-        return balance.gramsPerDivision().max(finest).dividedBy(figure.unitSize());
-    }
-
-    private static boolean liesOn(Figure figure, Balance balance) {
-        return !figure.isVolume()
-                && figure.number()
-                        .times(figure.unitSize())
-                        .dividedBy(balance.gramsPerDivision())
-                        .isInteger();
     }
 
     @Override

@@ -2,6 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.FormulaTotalException;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.MassFormulaBuilder;
@@ -12,11 +13,14 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -40,17 +44,13 @@ final class ClaimAssembly {
 
     private final Map<String, Cell> settings;
     private final List<ClaimReader.Row> lines;
-    private final Function<Cell, Ingredient> ingredients;
+    private final ClaimedMaterials materials;
     private final Cell last;
 
-    ClaimAssembly(
-            Map<String, Cell> settings,
-            List<ClaimReader.Row> lines,
-            Function<Cell, Ingredient> ingredients,
-            Cell last) {
+    ClaimAssembly(Map<String, Cell> settings, List<ClaimReader.Row> lines, ClaimedMaterials materials, Cell last) {
         this.settings = settings;
         this.lines = lines;
-        this.ingredients = ingredients;
+        this.materials = materials;
         this.last = last;
     }
 
@@ -60,47 +60,90 @@ final class ClaimAssembly {
                 throw cell.wrong("\"" + key + "\" is not known: choose from " + new TreeSet<>(KNOWN));
             }
         });
+        requireOneSize();
+        materials.requireUsed(lines.stream().map(row -> row.name().text()).collect(Collectors.toSet()));
         Claim claim = Claim.about(formula(), size());
         if (settings.containsKey("balance readability") || settings.containsKey("balance capacity")) {
             String capacity = required("balance capacity").text();
             claim = claim.on(required("balance readability").as(d -> Balance.of(d, capacity)));
         }
-        for (int i = 0; i < lines.size(); i++) {
-            claim = withFigure(claim, i);
-        }
-        Claim all = claim;
+        Claim all = claim.withFigures(figures(claim.formula()));
         Cell total = settings.get("total");
         return total == null ? all : total.as(all::withTotal);
     }
 
-    private Claim withFigure(Claim claim, int i) {
-        Cell figure = lines.get(i).figure();
-        return figure.text().isEmpty()
-                ? claim
-                : figure.as(text -> claim.withFigure(claim.formula().lines().get(i), Figure.parse(text)));
+    private Map<FormulaLine, Figure> figures(Formula formula) {
+        Map<FormulaLine, Figure> figures = new LinkedHashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Cell cell = lines.get(i).figure();
+            if (!cell.text().isEmpty()) {
+                figures.put(
+                        formula.lines().get(i), figure(cell, lines.get(i).name().text()));
+            }
+        }
+        if (figures.isEmpty()) {
+            throw last.wrong("no line has a figure: write what was shown into the last field of at least one line");
+        }
+        return figures;
+    }
+
+    private Figure figure(Cell cell, String name) {
+        Figure figure = cell.as(Figure::parse);
+        if (figure.isVolume() && !materials.hasDensity(name)) {
+            throw cell.wrong("the figure of " + name + " is the volume " + figure
+                    + ", and the material has no density: add a record of density with that name and a value like 0.92 g/mL, "
+                    + "or give the figure as a mass");
+        }
+        return figure;
+    }
+
+    /** A second size beside the first would be silently left aside. */
+    private void requireOneSize() {
+        List<Set<String>> kinds = List.of(
+                Set.of("size mass"),
+                Set.of("size packs", "size fill mass", "size overage"),
+                Set.of("size volume", "size density"));
+        List<String> given = settings.keySet().stream()
+                .filter(key -> key.startsWith("size "))
+                .toList();
+        for (String key : given) {
+            String first = given.get(0);
+            if (kinds.stream().noneMatch(kind -> kind.contains(first) && kind.contains(key))) {
+                throw Objects.requireNonNull(settings.get(key))
+                        .wrong("\"" + key + "\" stands beside \"" + first + "\": a size is a mass; or packs, fill mass "
+                                + "and, if there is one, overage; or volume and density; keep the rows of one of them");
+            }
+        }
     }
 
     private Formula formula() {
-        String name = required("formula").text();
+        Cell name = required("formula");
         Cell kind = required("formula value");
         return switch (kind.text()) {
-            case "percent" -> filled(Formula.inPercent(name));
-            case "parts" -> filled(Formula.inParts(name));
-            case "masses" -> filled(Formula.inMasses(name));
+            case "percent" -> filled(name.as(Formula::inPercent));
+            case "parts" -> filled(name.as(Formula::inParts));
+            case "masses" -> filled(name.as(Formula::inMasses));
             default -> throw kind.wrong("value is \"" + kind.text() + "\": it must be percent, parts or masses");
         };
     }
 
     private Formula filled(FormulaBuilder<?> builder) {
         String phase = "";
+        Set<String> ended = new HashSet<>();
         for (ClaimReader.Row row : lines) {
             if (!row.group().text().equals(phase)) {
+                ended.add(phase);
+                if (!row.group().text().isEmpty() && ended.contains(row.group().text())) {
+                    throw row.group()
+                            .wrong("the lines of phase \"" + row.group().text()
+                                    + "\" stand in two places: move them together, in the order of the formula");
+                }
                 phase = row.group().as(name -> {
                     builder.phase(name);
                     return name;
                 });
             }
-            row.value().as(amount -> added(builder, ingredients.apply(row.name()), amount));
+            row.value().as(amount -> added(builder, materials.of(row.name()), amount));
         }
         return last.as(text -> built(builder));
     }

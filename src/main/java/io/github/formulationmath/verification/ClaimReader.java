@@ -1,8 +1,5 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.formula.BlendBuilder;
-import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.quantity.Density;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
@@ -22,11 +19,19 @@ final class ClaimReader {
 
     private final List<Row> lines = new ArrayList<>();
     private final Map<String, Cell> settings = new LinkedHashMap<>();
-    private final Map<String, BlendBuilder> blends = new LinkedHashMap<>();
-    private final Map<String, Cell> densities = new LinkedHashMap<>();
+    private final ClaimedMaterials materials = new ClaimedMaterials();
 
     /** A row with its five fields. */
-    record Row(Cell kind, Cell group, Cell name, Cell value, Cell figure) {}
+    record Row(Cell kind, Cell group, Cell name, Cell value, Cell figure) {
+
+        /** Refuses what stands where this kind of record has no use for it. */
+        void requireEmpty(String field, Cell cell) {
+            if (!cell.text().isEmpty()) {
+                throw cell.wrong("a record of " + kind.text() + " has no use for the field " + field + ", where \""
+                        + cell.text() + "\" stands: leave it empty, or move it to the field it belongs to");
+            }
+        }
+    }
 
     private ClaimReader() {}
 
@@ -40,7 +45,7 @@ final class ClaimReader {
             claim.add(new Row(row.get(0), row.get(1), row.get(2), row.get(3), row.get(4)));
         }
         Cell last = rows.get(rows.size() - 1).get(0);
-        return new ClaimAssembly(claim.settings, claim.lines, claim::ingredient, last).claim();
+        return new ClaimAssembly(claim.settings, claim.lines, claim.materials, last).claim();
     }
 
     private static void requireHeader(List<Cell> first) {
@@ -60,12 +65,13 @@ final class ClaimReader {
     }
 
     private void add(Row row) {
+        requireUsed(row);
         switch (row.kind().text()) {
             case "formula" -> set(row, "formula", row.name(), row.value());
             case "size", "balance" ->
                 set(row, row.kind().text() + " " + row.name().text(), row.value());
-            case "part" -> part(row);
-            case "density" -> once(densities, row.name().text(), row.value(), row);
+            case "part" -> materials.part(row);
+            case "density" -> materials.density(row);
             case "line" -> lines.add(row);
             case "total" -> set(row, "total", row.figure());
             default ->
@@ -75,27 +81,27 @@ final class ClaimReader {
         }
     }
 
+    /** Which fields each record uses; a field that nothing reads would be a claim that nobody holds to. */
+    private static void requireUsed(Row row) {
+        String kind = row.kind().text();
+        if (List.of("formula", "size", "balance", "density", "total").contains(kind)) {
+            row.requireEmpty("group", row.group());
+        }
+        if (List.of("formula", "size", "balance", "part", "density").contains(kind)) {
+            row.requireEmpty("figure", row.figure());
+        }
+        if (kind.equals("total")) {
+            row.requireEmpty("name", row.name());
+            row.requireEmpty("value", row.value());
+        }
+    }
+
     private void set(Row row, String key, Cell... values) {
         for (int i = 0; i < values.length; i++) {
-            once(settings, i == 0 ? key : key + " value", values[i], row);
+            String field = i == 0 ? key : key + " value";
+            if (settings.putIfAbsent(field, values[i]) != null) {
+                throw row.kind().wrong("\"" + field + "\" stands twice: a claim has one; keep one of the two rows");
+            }
         }
-    }
-
-    private static void once(Map<String, Cell> map, String key, Cell value, Row row) {
-        if (map.putIfAbsent(key, value) != null) {
-            throw row.kind().wrong("\"" + key + "\" stands twice");
-        }
-    }
-
-    private void part(Row row) {
-        BlendBuilder blend = row.group().as(name -> blends.computeIfAbsent(name, Ingredient::blend));
-        row.value().as(strength -> blend.part(row.name().text(), strength));
-    }
-
-    private Ingredient ingredient(Cell name) {
-        Ingredient ingredient =
-                name.as(text -> blends.containsKey(text) ? blends.get(text).build() : Ingredient.of(text));
-        Cell density = densities.get(name.text());
-        return density == null ? ingredient : ingredient.withDensity(density.as(Density::parse));
     }
 }

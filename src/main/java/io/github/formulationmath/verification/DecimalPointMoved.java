@@ -1,8 +1,6 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -14,19 +12,14 @@ final class DecimalPointMoved implements SlipModel {
     private static final Ratio TEN = Ratio.of(10);
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        return claim.formula().lines().stream()
-                .filter(line -> hasTwoDigits(claim, line))
-                .flatMap(line -> Stream.of(TEN, Ratio.ONE.dividedBy(TEN)).map(factor -> of(line, right, factor)));
+    public Stream<Hypothesis> figures(Shown shown) {
+        return shown.suspects().stream()
+                .filter(line -> line.digits() >= 2)
+                .flatMap(line -> Stream.of(TEN, Ratio.ONE.dividedBy(TEN)).flatMap(factor -> of(shown, line, factor)));
     }
 
-    private static boolean hasTwoDigits(Claim claim, FormulaLine line) {
-        Figure figure = claim.figures().get(line.position());
-        return figure != null && figure.number().compareTo(claim.step(figure).times(TEN)) >= 0;
-    }
-
-    private static Hypothesis of(FormulaLine line, List<Ratio> right, Ratio factor) {
-        Ratio grams = right.get(line.position() - 1).times(factor);
-        return Hypothesis.single(Slip.DECIMAL_POINT_MOVED, line.name(), right, line, grams);
+    private static Stream<Hypothesis> of(Shown shown, ShownLine wrong, Ratio factor) {
+        Ratio grams = shown.rightOf(wrong.line()).times(factor);
+        return Hypothesis.single(Slip.DECIMAL_POINT_MOVED, wrong.line().name(), shown, wrong.line(), grams);
     }
 }

@@ -1,9 +1,6 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,72 +8,53 @@ import java.util.Optional;
 
 /**
  * What would explain figures that disagree. A slip is a cause only if it reproduces every figure within its own rounding;
- * slips that do are told together, since these figures cannot tell them apart.
+ * slips that do are told together, since these figures cannot tell them apart. Whether the figures tell a cause, or only
+ * allow it, {@link Cause#isTold()} says. A figure in which no digit counts explains nothing: where there are no others,
+ * there is no cause.
  *
  * <p>Immutable and thread-safe.
  */
 public final class Diagnosis {
 
-    private static final Comparator<Cause> BEST = Comparator.<Cause>comparingInt(
-                    c -> c.missed().size())
-            .thenComparing(Cause::worst)
-            .thenComparing(Cause::slip);
-
+    private final boolean needed;
     private final List<Cause> causes;
     private final List<Cause> others;
 
-    private Diagnosis(List<Cause> causes, List<Cause> others) {
+    private Diagnosis(boolean needed, List<Cause> causes, List<Cause> others) {
+        this.needed = needed;
         this.causes = List.copyOf(causes);
         this.others = List.copyOf(others);
     }
 
     static Diagnosis none() {
-        return new Diagnosis(List.of(), List.of());
+        return new Diagnosis(false, List.of(), List.of());
     }
 
-    static Diagnosis of(Claim claim, List<Ratio> right) {
-        Map<Slip, Cause> best = new EnumMap<>(Slip.class);
+    static Diagnosis of(Shown shown) {
+        Map<Slip, Fit> best = new EnumMap<>(Slip.class);
         for (SlipModel model : SlipModel.ALL) {
-            model.figures(claim, right)
-                    .map(hypothesis -> cause(claim, hypothesis))
-                    .forEach(cause -> best.merge(cause.slip(), cause, (a, b) -> BEST.compare(a, b) <= 0 ? a : b));
+            model.figures(shown)
+                    .map(hypothesis -> Fit.of(shown, hypothesis))
+                    .forEach(fit ->
+                            best.merge(fit.hypothesis().slip(), fit, (a, b) -> Fit.BEST.compare(a, b) <= 0 ? a : b));
         }
-        List<Cause> ranked = best.values().stream().sorted(BEST).toList();
-        int unexplained = missed(claim, right, Hypothesis.Display.NEAREST).size();
-        return new Diagnosis(
-                ranked.stream().filter(Cause::explainsAll).toList(),
-                ranked.stream()
-                        .filter(cause -> !cause.explainsAll() && cause.missed().size() < unexplained)
-                        .toList());
+        int unexplained = shown.wrong().size();
+        List<Cause> causes = new ArrayList<>();
+        List<Cause> others = new ArrayList<>();
+        best.values().stream().sorted(Fit.BEST).map(fit -> fit.cause(shown)).forEach(cause -> {
+            if (cause.digits() > 0 && cause.explainsAll()) {
+                causes.add(cause);
+            } else if (cause.digits() > 0 && explainsHalf(cause, unexplained)) {
+                others.add(cause);
+            }
+        });
+        return new Diagnosis(true, causes, others);
     }
 
-    /** The lines whose figures cannot be these masses on such a display. */
-    private static List<FormulaLine> missed(Claim claim, List<Ratio> grams, Hypothesis.Display display) {
-        List<FormulaLine> missed = new ArrayList<>();
-        for (FormulaLine line : claim.formula().lines()) {
-            Figure figure = claim.figures().get(line.position());
-            if (figure != null) {
-                Ratio exact = claim.shown(line, figure, grams.get(line.position() - 1));
-                if (!display.mayShow(exact, claim.step(figure), figure.number())) {
-                    missed.add(line);
-                }
-            }
-        }
-        return missed;
-    }
-
-    private static Cause cause(Claim claim, Hypothesis hypothesis) {
-        Ratio worst = Ratio.ZERO;
-        for (FormulaLine line : claim.formula().lines()) {
-            Figure figure = claim.figures().get(line.position());
-            if (figure != null) {
-                Ratio exact = claim.shown(line, figure, hypothesis.grams().get(line.position() - 1));
-                Ratio step = claim.step(figure);
-                worst = worst.max(figure.number().minus(exact).abs().dividedBy(step));
-            }
-        }
-        List<FormulaLine> missed = missed(claim, hypothesis.grams(), hypothesis.display());
-        return new Cause(hypothesis.slip(), hypothesis.detail(), missed, worst);
+    /** What explains less is met by chance, and would only mislead. */
+    private static boolean explainsHalf(Cause cause, int unexplained) {
+        int left = cause.missed().size();
+        return left < unexplained && left <= unexplained - left;
     }
 
     /**
@@ -98,10 +76,10 @@ public final class Diagnosis {
     }
 
     /**
-     * The next best: the slip that comes closest among those that do not reproduce every figure. One that reproduces no more
-     * figures than the right calculation does explains nothing, and is not told.
+     * The next best: the slip that comes closest among those that do not reproduce every figure. One that leaves more than
+     * half of the wrong figures unexplained is not told.
      *
-     * @return the slip, if one misses fewer figures than there are to explain
+     * @return the slip, if one explains at least half of what there is to explain
      */
     public Optional<Cause> runnerUp() {
         return others.stream().findFirst();
@@ -109,6 +87,7 @@ public final class Diagnosis {
 
     @Override
     public String toString() {
-        return causes.isEmpty() ? "no known slip explains this" : causes.toString();
+        String none = needed ? "no known slip explains this" : "nothing to explain";
+        return causes.isEmpty() ? none : causes.toString();
     }
 }

@@ -1,8 +1,6 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -13,25 +11,30 @@ import java.util.stream.Stream;
 final class DigitsExchanged implements SlipModel {
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        return claim.figures().entrySet().stream()
-                .flatMap(shown -> of(claim, claim.formula().lines().get(shown.getKey() - 1), shown.getValue(), right));
+    public Stream<Hypothesis> figures(Shown shown) {
+        return shown.suspects().stream().flatMap(wrong -> of(shown, wrong));
     }
 
     /** What was shown less what was meant is added to the right mass: so the figure keeps its own distance. */
-    private static Stream<Hypothesis> of(Claim claim, FormulaLine line, Figure figure, List<Ratio> right) {
-        Ratio mass = right.get(line.position() - 1);
-        Ratio exact = claim.shown(line, figure, mass);
-        return meant(figure)
-                .filter(meant -> Hypothesis.Display.NEAREST.mayShow(exact, claim.step(figure), meant))
-                .map(meant -> figure.number().minus(meant).dividedBy(exact))
-                .map(off -> Hypothesis.single(
-                        Slip.DIGITS_EXCHANGED, line.name(), right, line, mass.times(Ratio.ONE.plus(off))));
+    private static Stream<Hypothesis> of(Shown shown, ShownLine wrong) {
+        Ratio mass = shown.rightOf(wrong.line());
+        return meant(wrong.figure())
+                .filter(meant -> Hypothesis.Display.NEAREST.mayShow(wrong.exact(), wrong.step(), meant))
+                .map(meant -> wrong.figure().number().minus(meant).dividedBy(wrong.exact()))
+                .flatMap(off -> Hypothesis.single(
+                        Slip.DIGITS_EXCHANGED,
+                        wrong.line().name(),
+                        shown,
+                        wrong.line(),
+                        mass.times(Ratio.ONE.plus(off))));
     }
 
     /** The numbers that become the figure when two of their neighbouring digits change places. */
     private static Stream<Ratio> meant(Figure figure) {
-        String written = figure.written().substring(0, figure.written().indexOf(' '));
+        String written = figure.decimal();
+        if (written == null) {
+            return Stream.empty();
+        }
         String digits = written.replace(".", "");
         int point = written.length() > digits.length() ? written.indexOf('.') : digits.length();
         return IntStream.range(1, digits.length())

@@ -6,34 +6,35 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A mass or volume as somebody's calculator showed it. Its last digit tells how finely it was rounded: {@code 12.0 g} to
- * 0.1 g, {@code 12 g} to 1 g.
+ * 0.1 g, {@code 12 g} to 1 g; a fraction by its denominator: {@code 3 3/4 oz} to a quarter of an ounce.
+ *
+ * <p>A decimal of more than 15 significant digits, such as {@code 56.00000000000001 g}, is what a program prints of a
+ * binary floating-point number of 53 bits (15 digits always survive there, IEEE 754-2019). Its last digits are no claim:
+ * it is held to 10<sup>−12</sup> of itself.
  *
  * <p>Immutable and thread-safe.
  */
 public final class Figure implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
-    private static final Pattern SHAPE = Pattern.compile("([0-9]{1,100})(?:\\.([0-9]{1,100}))? ([^ ].{0,20})");
+    /** Half of it either way is 10^-12, above what some thousand additions of doubles lose. */
+    private static final Ratio BINARY_STEP = Ratio.parse("2e-12");
 
     private final String written;
-    private final Ratio number;
-    private final Ratio lastDigit;
+    private final FigureText text;
     private final Amount<?> amount;
     private final boolean volume;
 
-    private Figure(String written, Ratio number, Ratio lastDigit, Amount<?> amount, boolean volume) {
+    private Figure(String written, FigureText text, Amount<?> amount, boolean volume) {
         this.written = written;
-        this.number = number;
-        this.lastDigit = lastDigit;
+        this.text = text;
         this.amount = amount;
         this.volume = volume;
     }
@@ -41,23 +42,17 @@ public final class Figure implements Serializable {
     /**
      * Reads a figure.
      *
-     * @param text a plain decimal, a space, and a unit of mass or volume, for example {@code 12.0 g}
+     * @param text a plain decimal or a fraction, a space, and a unit of mass or volume, for example {@code 12.0 g}, {@code
+     *     3 3/4 oz} or {@code ½ oz}
      * @return the figure
      * @throws IllegalArgumentException if the text is anything else
      */
     public static Figure parse(String text) {
-        Matcher shape = SHAPE.matcher(Objects.requireNonNull(text, "text"));
-        if (!shape.matches()) {
-            throw new IllegalArgumentException(
-                    "figure is \"" + text + "\": write a plain decimal, a space and a unit, like 12.0 g");
-        }
-        int places = shape.group(2) == null ? 0 : shape.group(2).length();
-        Ratio lastDigit = Ratio.parse("1e-" + places);
-        Ratio number = Ratio.parse(text.substring(0, text.indexOf(' ')));
-        Amount<?> mass = massOrNull(text);
+        FigureText parts = FigureText.read(Objects.requireNonNull(text, "text"));
+        Amount<?> mass = massOrNull(parts.plain());
         return mass == null
-                ? new Figure(text, number, lastDigit, Amount.volume(text), true)
-                : new Figure(text, number, lastDigit, mass, false);
+                ? new Figure(text, parts, Amount.volume(parts.plain()), true)
+                : new Figure(text, parts, mass, false);
     }
 
     private static @Nullable Amount<?> massOrNull(String text) {
@@ -84,7 +79,7 @@ public final class Figure implements Serializable {
      * @return the exact number
      */
     public Ratio number() {
-        return number;
+        return text.number();
     }
 
     /**
@@ -108,10 +103,40 @@ public final class Figure implements Serializable {
     /**
      * What one in the last digit is worth.
      *
-     * @return 0.1 for {@code 12.0 g}, in the unit of the figure
+     * @return 0.1 for {@code 12.0 g}, 1/4 for {@code 3 3/4 oz}, in the unit of the figure
      */
     public Ratio lastDigit() {
-        return lastDigit;
+        return text.lastDigit();
+    }
+
+    /**
+     * Whether no digit counts: the number is 0, in however many digits. A formula has no line of nothing, so such a figure
+     * shows nothing of its line.
+     *
+     * @return true for {@code 0 g} and {@code 0.00 g}
+     */
+    public boolean showsNothing() {
+        return number().isZero();
+    }
+
+    /**
+     * Whether the figure is what a program prints of a binary floating-point number.
+     *
+     * @return true for a decimal of more than 15 significant digits
+     */
+    public boolean isBinary() {
+        return text.significantDigits() > FigureText.DIGITS_OF_A_DOUBLE;
+    }
+
+    /** The digits of a plain decimal with their point, to exchange two of them; null for a fraction. */
+    @Nullable
+    String decimal() {
+        return text.decimal();
+    }
+
+    /** How finely the figure by itself was rounded, in its unit. */
+    Ratio ownStep() {
+        return isBinary() ? number().times(BINARY_STEP) : lastDigit();
     }
 
     /** How many grams or millilitres one of the unit is. */

@@ -2,7 +2,6 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
-import java.util.List;
 import java.util.stream.Stream;
 
 /** A batch given in US fluid ounces made as imperial ones, or the other way round. */
@@ -12,16 +11,18 @@ final class FluidOunceExchanged implements SlipModel {
     private static final Ratio IMPERIAL = FormulationUnits.factorOf(FormulationUnits.IMPERIAL_FLUID_OUNCE);
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        if (!(claim.size() instanceof ClaimedSize.OfVolume size)) {
+    public Stream<Hypothesis> figures(Shown shown) {
+        if (!(shown.claim().size() instanceof ClaimedSize.OfVolume size)) {
             return Stream.empty();
         }
         Ratio unit = FormulationUnits.factorOf(size.volume().getUnit());
         if (unit.equals(US)) {
-            return Stream.of(Hypothesis.scaled(Slip.FLUID_OUNCE_EXCHANGED, "US → imp", right, IMPERIAL.dividedBy(US)));
+            return Stream.of(
+                    Hypothesis.scaled(Slip.FLUID_OUNCE_EXCHANGED, "US → imp", shown.right(), IMPERIAL.dividedBy(US)));
         }
         return unit.equals(IMPERIAL)
-                ? Stream.of(Hypothesis.scaled(Slip.FLUID_OUNCE_EXCHANGED, "imp → US", right, US.dividedBy(IMPERIAL)))
+                ? Stream.of(Hypothesis.scaled(
+                        Slip.FLUID_OUNCE_EXCHANGED, "imp → US", shown.right(), US.dividedBy(IMPERIAL)))
                 : Stream.empty();
     }
 }

@@ -2,46 +2,46 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.scaling.BatchSize;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** A batch of so many millilitres made as so many grams, or lines given in millilitres with grams written behind. */
 final class MillilitresAsGrams implements SlipModel {
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        return Stream.concat(batch(claim), lines(claim, right));
+    public Stream<Hypothesis> figures(Shown shown) {
+        return Stream.concat(batch(shown), lines(shown));
     }
 
-    private static Stream<Hypothesis> batch(Claim claim) {
-        if (!(claim.size() instanceof ClaimedSize.OfVolume volume)) {
+    private static Stream<Hypothesis> batch(Shown shown) {
+        if (!(shown.claim().size() instanceof ClaimedSize.OfVolume volume)) {
             return Stream.empty();
         }
-        Batch batch = Batch.of(claim.formula(), BatchSize.ofMass(Amount.grams(volume.millilitres())));
-        return Stream.of(Hypothesis.of(
-                Slip.MILLILITRES_AS_GRAMS,
-                volume.volume().toString(),
-                batch.lines().stream().map(BatchLine::result).toList()));
+        Ratio asGrams = volume.millilitres().dividedBy(shown.batch().result());
+        return Stream.of(
+                Hypothesis.scaled(Slip.MILLILITRES_AS_GRAMS, volume.volume().toString(), shown.right(), asGrams));
     }
 
-    private static Stream<Hypothesis> lines(Claim claim, List<Ratio> right) {
-        List<FormulaLine> liquids = claim.formula().lines().stream()
-                .filter(line -> line.ingredient().density().isPresent())
+    private static Stream<Hypothesis> lines(Shown shown) {
+        List<FormulaLine> liquids = shown.claim().formula().lines().stream()
+                .filter(MillilitresAsGrams::isLiquid)
                 .toList();
-        Stream<Hypothesis> single = liquids.stream().map(line -> of(right, List.of(line), line.name()));
-        return liquids.size() < 2 ? single : Stream.concat(single, Stream.of(of(right, liquids, "")));
+        Stream<Hypothesis> single = shown.suspects().stream()
+                .map(ShownLine::line)
+                .filter(MillilitresAsGrams::isLiquid)
+                .flatMap(line -> of(shown, List.of(line), line.name()));
+        return liquids.size() < 2 ? single : Stream.concat(single, of(shown, liquids, ""));
     }
 
-    private static Hypothesis of(List<Ratio> right, List<FormulaLine> wrong, String detail) {
-        List<Ratio> grams = new ArrayList<>(right);
-        for (FormulaLine line : wrong) {
-            grams.set(line.position() - 1, right.get(line.position() - 1).dividedBy(Claim.densityOf(line)));
-        }
-        return Hypothesis.of(Slip.MILLILITRES_AS_GRAMS, detail, grams);
+    private static boolean isLiquid(FormulaLine line) {
+        return line.ingredient().density().isPresent();
+    }
+
+    private static Stream<Hypothesis> of(Shown shown, List<FormulaLine> wrong, String detail) {
+        Map<Integer, Ratio> grams = new HashMap<>();
+        wrong.forEach(line -> grams.put(line.position(), shown.rightOf(line).dividedBy(Claim.densityOf(line))));
+        return Hypothesis.bothWays(Slip.MILLILITRES_AS_GRAMS, detail, shown, grams);
     }
 }

@@ -21,22 +21,23 @@ final class OunceExchanged implements SlipModel {
             "imp fl oz", FormulationUnits.factorOf(FormulationUnits.IMPERIAL_FLUID_OUNCE));
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        Stream<Hypothesis> asked = meant(claim)
+    public Stream<Hypothesis> figures(Shown shown) {
+        List<Ratio> right = shown.right();
+        Stream<Hypothesis> asked = meant(shown.claim())
                 .flatMap(unit -> others(unit)
                         .map(other -> Hypothesis.scaled(
                                 Slip.OUNCE_EXCHANGED,
                                 unit + " → " + other,
                                 right,
                                 grams(other).dividedBy(grams(unit)))));
-        Stream<Hypothesis> shown = shownIn(claim)
+        Stream<Hypothesis> seen = shownIn(shown.claim())
                 .flatMap(unit -> others(unit)
                         .map(other -> Hypothesis.scaled(
                                 Slip.OUNCE_EXCHANGED,
                                 other + " → " + unit,
                                 right,
                                 grams(unit).dividedBy(grams(other)))));
-        return Stream.concat(asked, shown);
+        return Stream.concat(asked, seen);
     }
 
     private static Ratio grams(String unit) {

@@ -10,18 +10,18 @@ import java.util.stream.Stream;
 final class PartsAsPercent implements SlipModel {
 
     @Override
-    public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        List<FormulaLine> lines = claim.formula().lines();
+    public Stream<Hypothesis> figures(Shown shown) {
+        List<FormulaLine> lines = shown.claim().formula().lines();
         if (!lines.stream().allMatch(line -> line.amount() instanceof LineAmount.Parts)) {
             return Stream.empty();
         }
-        Ratio batch = claim.batch().result();
+        Ratio batch = shown.batch().result();
         List<Ratio> grams = lines.stream()
                 .map(line -> ((LineAmount.Parts) line.amount())
                         .parts()
                         .dividedBy(100)
                         .times(batch))
                 .toList();
-        return Stream.of(Hypothesis.of(Slip.PARTS_AS_PERCENT, "", grams));
+        return Stream.of(Hypothesis.of(Slip.PARTS_AS_PERCENT, "", Hypothesis.all(grams)));
     }
 }

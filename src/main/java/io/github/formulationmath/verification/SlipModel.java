@@ -1,6 +1,5 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.number.Ratio;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -28,8 +27,7 @@ interface SlipModel {
     /**
      * The slip in each way it can be made with this claim; none if the claim offers no place for it.
      *
-     * @param claim what was asked
-     * @param right the right masses of the lines in grams
+     * @param shown what was asked and shown, and what is right
      */
-    Stream<Hypothesis> figures(Claim claim, List<Ratio> right);
+    Stream<Hypothesis> figures(Shown shown);
 }

@@ -9,7 +9,6 @@ import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -18,9 +17,13 @@ import io.github.formulationmath.working.Report;
 import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Wording;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A claim held against our own calculation. As a result it is the largest deviation of a figure, in grams.
@@ -37,14 +40,16 @@ public final class Verification implements Explained {
     private final Claim claim;
     private final Batch batch;
     private final List<FigureCheck> figures;
+    private final Habits.@Nullable Found found;
     private final Diagnosis diagnosis;
 
     private Verification(Claim claim) {
         this.claim = claim;
         this.batch = claim.batch();
-        this.figures = List.copyOf(FigureChecks.of(claim, batch));
-        List<Ratio> right = batch.lines().stream().map(BatchLine::result).toList();
-        this.diagnosis = figuresAgree() ? Diagnosis.none() : Diagnosis.of(claim, right);
+        Shown shown = new Shown(claim, batch);
+        this.found = Habits.of(shown).orElse(null);
+        this.figures = FigureChecks.of(shown, found);
+        this.diagnosis = found == null ? Diagnosis.of(shown) : Diagnosis.none();
     }
 
     /**
@@ -90,21 +95,59 @@ public final class Verification implements Explained {
     }
 
     /**
-     * Whether everything that was shown agrees: all figures, be it as rounded, and the total.
+     * What came of it: one answer over all lines, figures and the total.
      *
-     * @return false if at least one figure disagrees, or the total
+     * @return {@link Outcome#HOLDS} only if every line has a figure, each is ours, rounded, and so is the total, if shown
      */
-    public boolean agrees() {
-        return figuresAgree() && totalAgrees();
+    public Outcome outcome() {
+        Set<Agreement> all = EnumSet.noneOf(Agreement.class);
+        figures.forEach(check -> all.add(check.agreement()));
+        totalAgreement().ifPresent(all::add);
+        if (all.contains(Agreement.DISAGREES)) {
+            return Outcome.DOES_NOT_HOLD;
+        }
+        if (all.contains(Agreement.SHOWS_NOTHING)) {
+            return Outcome.SHOWS_NOTHING_FOR_SOME_LINES;
+        }
+        if (!isComplete()) {
+            return Outcome.INCOMPLETE;
+        }
+        return habit().filter(RoundingHabit::isPlainRounding).isPresent() ? Outcome.HOLDS : Outcome.HOLDS_BY_HABIT;
     }
 
     /**
-     * Whether all figures agree, be it as rounded, whatever total was shown.
+     * How the figures were rounded, if they are ours.
      *
-     * @return false if at least one disagrees
+     * @return the habit under which all of them agree; none if at least one disagrees
      */
-    public boolean figuresAgree() {
-        return figures.stream().noneMatch(check -> check.agreement() == Agreement.DISAGREES);
+    public Optional<RoundingHabit> habit() {
+        return Optional.ofNullable(found).map(Habits.Found::habit);
+    }
+
+    /** How many significant digits, if that is the habit; else empty. */
+    String habitDetail() {
+        return found == null ? "" : found.detail();
+    }
+
+    /**
+     * Whether figures that lie half-way went different ways, so that no one rule (up, down, to the even or to the odd digit)
+     * gives them all. Each is right by itself.
+     *
+     * @return false if one rule gives them all, or figures disagree
+     */
+    public boolean mixesTies() {
+        return found != null && found.mixedTies();
+    }
+
+    /**
+     * The lines that no figure was given for.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<FormulaLine> withoutFigure() {
+        return claim.formula().lines().stream()
+                .filter(line -> !claim.figures().containsKey(line.position()))
+                .toList();
     }
 
     /**
@@ -148,17 +191,30 @@ public final class Verification implements Explained {
     }
 
     /**
-     * Whether the total that was shown is the batch, to its last digit.
+     * How the total that was shown stands to the batch, to its last digit, or by the habit of the figures.
      *
-     * @return true also if no total was shown
+     * @return nothing if no total was shown
      */
-    public boolean totalAgrees() {
-        return claim.total()
-                .map(total -> {
-                    Ratio shown = batch.result().dividedBy(total.unitSize());
-                    return Hypothesis.Display.NEAREST.mayShow(shown, total.lastDigit(), total.number());
-                })
-                .orElse(true);
+    public Optional<Agreement> totalAgreement() {
+        return claim.total().map(this::agreementOf);
+    }
+
+    private Agreement agreementOf(Figure total) {
+        Ratio exact = batch.result().dividedBy(total.unitSize());
+        boolean nearest = FigureSet.isRounded(exact, total.ownStep(), total.number());
+        if (!nearest && (found == null || !found.totalAgrees())) {
+            return Agreement.DISAGREES;
+        }
+        if (total.showsNothing()) {
+            return Agreement.SHOWS_NOTHING;
+        }
+        if (total.number().equals(exact)) {
+            return Agreement.AGREES;
+        }
+        if (!nearest) {
+            return Agreement.AGREES_BY_HABIT;
+        }
+        return total.isBinary() ? Agreement.AGREES_AS_BINARY : Agreement.AGREES_AS_ROUNDED;
     }
 
     /**
@@ -250,10 +306,9 @@ public final class Verification implements Explained {
         return r.named(LARGEST, r.maximum(sizes));
     }
 
-    /** The claim, whether it agrees, and the diagnosis. */
+    /** The claim, what came of it, and the diagnosis if there is something to explain. */
     @Override
     public String toString() {
-        String figuresStand = figuresAgree() ? "the figures agree, the total does not" : diagnosis.toString();
-        return claim + ": " + (agrees() ? "agrees" : figuresStand);
+        return claim + ": " + outcome().inWords() + (found == null ? "; " + diagnosis : "");
     }
 }

@@ -56,7 +56,7 @@ class ClaimReaderTest {
         assertThat(claim.total()).contains(Figure.parse("630 g"));
         // Left out: 600 g of which 78 % are 468 g. The water figure is neither, so no slip explains all.
         Verification verification = Verification.of(claim);
-        assertThat(verification.totalAgrees()).isTrue();
+        assertThat(verification.totalAgreement()).contains(Agreement.AGREES);
         assertThat(verification.diagnosis().runnerUp()).hasValueSatisfying(cause -> {
             assertThat(cause.slip()).isEqualTo(Slip.OVERAGE_LEFT_OUT);
             assertThat(cause.missed()).hasSize(1);
@@ -70,7 +70,7 @@ class ClaimReaderTest {
         int from = page.indexOf("record,group");
         Verification verification = Verification.of(read(page.substring(from, page.indexOf("```", from))));
         assertThat(verification.diagnosis().causes().stream().map(Cause::slip)).containsExactly(Slip.OVERAGE_LEFT_OUT);
-        assertThat(verification.totalAgrees()).isFalse();
+        assertThat(verification.totalAgreement()).contains(Agreement.DISAGREES);
     }
 
     @Test
@@ -107,6 +107,19 @@ class ClaimReaderTest {
                 "\"Panthenol \"\"5\"\" D\"~\"P\"x~13~14~comma or the end",
                 "2 %~200 %~13~31~200",
                 "630 g~630 mL~14~10~must be a mass",
+                "size,,overage,5 %,~size,,mass,630 g,~5~12~keep the rows of one of them",
+                "size,,packs,12,~size,,mass,630 g,~4~17~stands beside \"size mass\"",
+                "size,,overage,5 %,~size,,volume,630 mL,~5~14~stands beside",
+                "part,Betaine 30,Coc~part,Betaine30,Coc~8~6~no line has the material \"Betaine30\"",
+                "density,,Betaine 30~density,,Betain 30~10~10~no line has the material \"Betain 30\"",
+                "size,,packs,12,~size,x,packs,12,~3~6~no use for the field group",
+                "size,,packs,12,~size,,packs,12,12 g~3~16~no use for the field figure",
+                "percent,~percent,7 g~2~31~no use for the field figure",
+                "total,,,,630 g~total,,,900 g,630 g~14~9~no use for the field value",
+                "total,,,,630 g~total,,sum,,630 g~14~8~no use for the field name",
+                "70 %,~70 %,1 g~9~27~no use for the field figure",
+                "1.05 g/mL,~1.05 g/mL,1 g~10~31~no use for the field figure",
+                "12.0 g~12.0 mL~13~35~add a record of density",
                 "q.s.~70 %~14~1~92 %, from which no batch of 100 % follows",
                 "q.s.~70 %~14~1~write q.s. for a line that takes what is left",
                 "q.s.~70 %~14~1~write the value parts instead of percent",
@@ -123,6 +136,31 @@ class ClaimReaderTest {
                     assertThat(e.line()).isEqualTo(line);
                     assertThat(e.column()).isEqualTo(column);
                 });
+    }
+
+    /** The lines of a phase together: two formulas with the same lines otherwise could read as one. */
+    @Test
+    void aPhaseStandsInOnePlace() {
+        String text = TEXT.replace("line,care", "line,other,A,1 %,1 g\nline,water");
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(text))
+                .withMessage(
+                        "line 14, column 6: the lines of phase \"water\" stand in two places: move them together, in "
+                                + "the order of the formula");
+    }
+
+    @Test
+    void aTableWithoutFiguresIsNoClaim() {
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(TEXT.replaceAll("(?m)^(line.*,)[^,]*$", "$1")))
+                .withMessageContaining("no line has a figure");
+    }
+
+    @Test
+    void aNameTooLongIsRefusedWithItsPlace() {
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> read(TEXT.replace("\"Wash, mild\"", "x".repeat(900_000))))
+                .withMessageStartingWith("line 2, column 10: ");
     }
 
     @ParameterizedTest
@@ -156,8 +194,9 @@ class ClaimReaderTest {
                 folder.resolve("latin.csv"),
                 TEXT.replace("Wash, mild", "Wäsche, mild"),
                 java.nio.charset.StandardCharsets.ISO_8859_1);
-        assertThatExceptionOfType(java.nio.charset.CharacterCodingException.class)
-                .isThrownBy(() -> Claim.read(latin));
+        assertThatExceptionOfType(ClaimFormatException.class)
+                .isThrownBy(() -> Claim.read(latin))
+                .withMessage("line 2, column 12: from here on " + latin + " is not in UTF-8: save it as CSV in UTF-8");
         assertThatExceptionOfType(java.nio.file.NoSuchFileException.class)
                 .isThrownBy(() -> Claim.read(folder.resolve("none.csv")));
         assertThatNullPointerException()

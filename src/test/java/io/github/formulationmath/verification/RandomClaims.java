@@ -10,6 +10,7 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -35,6 +36,7 @@ final class RandomClaims {
 
     private final Random random;
     private final Optional<Slip> slip;
+    private final boolean restFollows;
 
     private final List<BigDecimal> shares = new ArrayList<>();
     private final List<Integer> phaseOf = new ArrayList<>();
@@ -54,15 +56,25 @@ final class RandomClaims {
     private String volumeUnit = "mL";
     private boolean ounces;
 
-    private RandomClaims(long seed, Optional<Slip> slip) {
+    private RandomClaims(long seed, Optional<Slip> slip, boolean restFollows) {
         this.random = new Random(seed);
         this.slip = slip;
+        this.restFollows = restFollows;
     }
 
-    /** A claim in which the slip shows: at least one figure is not the right number rounded. */
+    /** A claim in which the slip shows: at least one figure, with a digit that counts, is not the right number rounded. */
     static Claim with(Slip slip, long seed) {
+        return with(slip, seed, false);
+    }
+
+    /** As {@link #with(Slip, long)}, and the q.s. line was then worked out as what the wrong lines leave of the batch. */
+    static Claim withRest(Slip slip, long seed) {
+        return with(slip, seed, true);
+    }
+
+    private static Claim with(Slip slip, long seed, boolean restFollows) {
         for (int attempt = 0; attempt < 200; attempt++) {
-            RandomClaims claims = new RandomClaims(seed * 1000 + attempt, Optional.of(slip));
+            RandomClaims claims = new RandomClaims(seed * 1000 + attempt, Optional.of(slip), restFollows);
             Optional<Claim> claim = claims.make();
             if (claim.isPresent()) {
                 return claim.get();
@@ -73,7 +85,7 @@ final class RandomClaims {
 
     /** A claim in which every figure is right, to the nearest step. */
     static Claim correct(long seed) {
-        return new RandomClaims(seed, Optional.empty()).make().orElseThrow();
+        return new RandomClaims(seed, Optional.empty(), false).make().orElseThrow();
     }
 
     private boolean is(Slip wanted) {
@@ -88,6 +100,9 @@ final class RandomClaims {
         shares.forEach(share -> right.add(share.multiply(batch, WIDE)));
         List<BigDecimal> wrong = new ArrayList<>(right);
         slip.ifPresent(s -> spoil(s, wrong));
+        if (restFollows && (rest < 0 || wrong.get(rest).compareTo(right.get(rest)) != 0)) {
+            return Optional.empty();
+        }
         return figures(right, wrong);
     }
 
@@ -113,7 +128,7 @@ final class RandomClaims {
             sodium = random.nextBoolean();
             strengths.set(alkali, BigDecimal.ONE);
         }
-        if (!parts && (is(Slip.REST_NOT_ADJUSTED) || random.nextBoolean())) {
+        if (!parts && (is(Slip.REST_NOT_ADJUSTED) || restFollows || random.nextBoolean())) {
             rest = random.nextInt(count);
         }
     }
@@ -375,28 +390,35 @@ final class RandomClaims {
         if (coarse) {
             claim = claim.on(Balance.of(step.toPlainString() + " g", "100000 g"));
         }
+        int slipped = is(Slip.DIGITS_EXCHANGED) ? random.nextInt(right.size()) : -1;
+        List<BigDecimal> numbers = new ArrayList<>();
+        for (int i = 0; i < right.size(); i++) {
+            boolean inMillilitres = inVolumes && densities.get(i) != null;
+            BigDecimal number = inMillilitres
+                    ? wrong.get(i).multiply(densities.get(i), WIDE)
+                    : wrong.get(i).divide(unit(i, inVolumes), WIDE);
+            BigDecimal shown = display(number, step, ties);
+            numbers.add(i == slipped ? exchanged(shown.setScale(places, RoundingMode.UNNECESSARY)) : shown);
+        }
+        if (restFollows && (slipped == rest || !takeRest(wrong, numbers, step, ties))) {
+            return Optional.empty();
+        }
         boolean shows = false;
         List<BigDecimal> exactSteps = new ArrayList<>();
         List<BigDecimal> shownSteps = new ArrayList<>();
-        int slipped = is(Slip.DIGITS_EXCHANGED) ? random.nextInt(right.size()) : -1;
         for (int i = 0; i < right.size(); i++) {
-            boolean inMillilitres = inVolumes && densities.get(i) != null;
-            BigDecimal unit = ounces ? OUNCE : inMillilitres ? densities.get(i) : BigDecimal.ONE;
-            BigDecimal exact = right.get(i).divide(unit, WIDE);
-            BigDecimal number = wrong.get(i).divide(unit, WIDE);
-            if (inMillilitres) {
-                number = wrong.get(i).multiply(unit, WIDE);
-            }
-            BigDecimal shown = display(number, step, ties);
-            if (i == slipped) {
-                shown = exchanged(shown.setScale(places, RoundingMode.UNNECESSARY));
-            }
-            shows |= shown.subtract(exact)
-                            .abs()
-                            .compareTo(step.divide(BigDecimal.valueOf(2), WIDE).add(CRUMB))
-                    > 0;
+            BigDecimal exact = right.get(i).divide(unit(i, inVolumes), WIDE);
+            BigDecimal shown = numbers.get(i);
+            // A figure of 0 shows nothing, and so no slip either.
+            shows |= (slip.isEmpty() || shown.signum() > 0)
+                    && shown.subtract(exact)
+                                    .abs()
+                                    .compareTo(step.divide(BigDecimal.valueOf(2), WIDE)
+                                            .add(CRUMB))
+                            > 0;
             exactSteps.add(exact.divide(step, 40, RoundingMode.HALF_EVEN));
             shownSteps.add(shown.divide(step, WIDE));
+            boolean inMillilitres = inVolumes && densities.get(i) != null;
             String text = shown.setScale(places, RoundingMode.UNNECESSARY).toPlainString()
                     + (ounces ? " oz" : inMillilitres ? " mL" : " g");
             claim = claim.withFigure(formula.lines().get(i), Figure.parse(text));
@@ -405,37 +427,37 @@ final class RandomClaims {
         return shows == slip.isPresent() && wrongAlone == slip.isPresent() ? Optional.of(claim) : Optional.empty();
     }
 
-    /** Whether the steps shown are a right plan whose total closes: by largest remainders, or by the q.s. line. */
-    private boolean isClosed(List<BigDecimal> exact, List<BigDecimal> shown) {
-        BigDecimal total =
-                exact.stream().reduce(BigDecimal.ZERO, BigDecimal::add).setScale(0, RoundingMode.HALF_EVEN);
-        List<BigDecimal> closed = new ArrayList<>(exact);
-        closed.replaceAll(steps -> steps.setScale(0, RoundingMode.FLOOR));
-        List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < exact.size(); i++) {
-            order.add(i);
-        }
-        order.sort((a, b) ->
-                exact.get(b).subtract(closed.get(b)).compareTo(exact.get(a).subtract(closed.get(a))));
-        BigDecimal left = total.subtract(closed.stream().reduce(BigDecimal.ZERO, BigDecimal::add));
-        order.subList(0, left.intValueExact())
-                .forEach(i -> closed.set(i, closed.get(i).add(BigDecimal.ONE)));
-        List<BigDecimal> filled = new ArrayList<>(exact);
-        filled.replaceAll(steps -> steps.setScale(0, RoundingMode.HALF_EVEN));
-        if (rest >= 0) {
-            BigDecimal sum = filled.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-            filled.set(rest, filled.get(rest).add(total).subtract(sum));
-        }
-        return isSame(closed, shown) || rest >= 0 && isSame(filled, shown);
+    private BigDecimal unit(int i, boolean inVolumes) {
+        return ounces ? OUNCE : inVolumes && densities.get(i) != null ? densities.get(i) : BigDecimal.ONE;
     }
 
-    private static boolean isSame(List<BigDecimal> a, List<BigDecimal> b) {
-        for (int i = 0; i < a.size(); i++) {
-            if (a.get(i).compareTo(b.get(i)) != 0) {
+    /** The batch less the other masses, or less the other figures; false if that is nothing. */
+    private boolean takeRest(List<BigDecimal> wrong, List<BigDecimal> numbers, BigDecimal step, boolean ties) {
+        boolean ofFigures = is(Slip.DIGITS_EXCHANGED) || random.nextBoolean();
+        BigDecimal left = batch.divide(unit(rest, false), WIDE);
+        for (int i = 0; i < numbers.size(); i++) {
+            BigDecimal other = ofFigures ? numbers.get(i) : wrong.get(i).divide(unit(i, false), WIDE);
+            left = i == rest ? left : left.subtract(other);
+        }
+        numbers.set(rest, display(left, step, ties));
+        return numbers.get(rest).signum() > 0;
+    }
+
+    /** Whether the steps shown are a right set under some rule for ties and some order: 30 places tell every tie. */
+    private boolean isClosed(List<BigDecimal> exact, List<BigDecimal> shown) {
+        List<BigInteger> targets = exact.stream()
+                .map(steps -> steps.movePointRight(30)
+                        .setScale(0, RoundingMode.HALF_EVEN)
+                        .toBigIntegerExact())
+                .toList();
+        List<BigInteger> figures = new ArrayList<>();
+        for (BigDecimal steps : shown) {
+            if (steps.stripTrailingZeros().scale() > 0) {
                 return false;
             }
+            figures.add(steps.toBigIntegerExact());
         }
-        return true;
+        return new RoundedByHand(targets, BigInteger.TEN.pow(30)).isLegitimate(figures, rest);
     }
 
     /** A correct claim but for one figure, in which a digit was mistyped. */
@@ -452,7 +474,7 @@ final class RandomClaims {
                 claim = claim.withFigure(
                         correct.formula().lines().get(i), Figure.parse(i == line ? typo(text, random) : text));
             }
-            if (!Verification.of(claim).agrees()) {
+            if (Verification.of(claim).outcome() == Outcome.DOES_NOT_HOLD) {
                 return claim;
             }
         }
@@ -476,7 +498,7 @@ final class RandomClaims {
                 digits[at + 1] = first;
             }
         }
-        return new BigDecimal(new java.math.BigInteger(new String(digits)), number.scale());
+        return new BigDecimal(new BigInteger(new String(digits)), number.scale());
     }
 
     private BigDecimal display(BigDecimal number, BigDecimal step, boolean ties) {

@@ -69,28 +69,29 @@ class VerificationReportTest {
                 .startsWith("Figures claimed for Balm All figures hold: 2 of 2. Together they make 100 g, the batch");
         assertThat(text(Verification.of(about(BALM, "80 g"))))
                 .startsWith(
-                        "Figures claimed for Balm All figures hold: 1 of 1. Together the figures given make 80 g; the "
-                                + "batch asked for is 100 g, and not every line has a figure.");
+                        "Figures claimed for Balm No figure disagrees; 1 of 2 lines are shown rightly. Without a figure: "
+                                + "Wax. Together the figures given make 80 g; the batch asked for is 100 g, and not "
+                                + "every line has a figure.");
     }
 
     @Test
     void theTotalShownCounts() {
         Verification wrong = Verification.of(about(BALM, "80 g", "20 g").withTotal("90 g"));
-        assertThat(wrong.figuresAgree()).isTrue();
-        assertThat(wrong.totalAgrees()).isFalse();
-        assertThat(wrong.agrees()).isFalse();
+        assertThat(wrong.habit()).contains(RoundingHabit.EACH_TO_NEAREST);
+        assertThat(wrong.totalAgreement()).contains(Agreement.DISAGREES);
+        assertThat(wrong.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
         assertThat(wrong.diagnosis().causes()).isEmpty();
-        assertThat(wrong).asString().endsWith("the figures agree, the total does not");
+        assertThat(wrong).asString().endsWith(", total 90 g: does not hold");
         assertThat(text(wrong)).contains("The total shown, 90 g, is not the batch, nor what the figures make.");
         Verification right = Verification.of(about(BALM, "80 g", "20 g").withTotal("100 g"));
-        assertThat(right.agrees()).isTrue();
+        assertThat(right.outcome()).isEqualTo(Outcome.HOLDS);
         assertThat(text(right)).contains("The total shown, 100 g, is the batch.");
     }
 
     @Test
     void aTotalOfTheFiguresIsToldApartFromTheBatch() {
         Verification sum = Verification.of(about(BALM, "80.5 g", "20.0 g").withTotal("100.5 g"));
-        assertThat(sum.agrees()).isFalse();
+        assertThat(sum.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
         assertThat(text(sum))
                 .contains("The total shown, 100.5 g, is not the batch, but what the figures make together.");
         assertThat(text(Verification.of(about(BALM, "80.5 g").withTotal("80.5 g"))))

@@ -1,0 +1,186 @@
+package io.github.formulationmath.verification;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.scaling.BatchLine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
+
+/** Looks for the habit by which the figures of a claim are ours, plain roundings before others. */
+final class Habits {
+
+    /**
+     * A habit under which all figures agree.
+     *
+     * @param habit the habit
+     * @param detail the number of significant digits; else empty
+     * @param mixedTies whether no one rule for ties gives all the figures
+     * @param totalAgrees whether the total is right under it, too; true if there is none
+     */
+    record Found(RoundingHabit habit, String detail, boolean mixedTies, boolean totalAgrees) {}
+
+    private static final Ratio OUNCE = FormulationUnits.factorOf(FormulationUnits.OUNCE);
+    private static final Ratio ROUND_OUNCE = Ratio.parse("28.35");
+    private static final Ratio HALF_GRAM = Ratio.of(1, 2);
+    private static final int FEWEST_DIGITS = 2;
+    private static final int MOST_DIGITS = 6;
+
+    private final Shown shown;
+    private final FigureSet set;
+    private final @Nullable Figure total;
+
+    private Habits(Shown shown) {
+        this.shown = shown;
+        this.set = new FigureSet(
+                shown.lines().stream().map(line -> shown.rightOf(line.line())).toList(),
+                shown.lines().stream().map(ShownLine::grams).toList(),
+                shown.lines().stream()
+                        .map(line -> line.step().times(line.gramsPerUnit()))
+                        .toList(),
+                shown.batch().result(),
+                shown.isComplete()
+                        && shown.lines().stream()
+                                .noneMatch(line -> line.figure().isVolume()));
+        this.total = shown.claim().total().orElse(null);
+    }
+
+    /** The first habit that gives figures and total; if there is none, the first that gives the figures. */
+    static Optional<Found> of(Shown shown) {
+        Habits habits = new Habits(shown);
+        List<Supplier<Optional<Found>>> ways =
+                List.of(habits::plain, habits::restElsewhere, habits::roundOunce, habits::halfGrams, habits::digits);
+        @Nullable Found first = null;
+        for (Supplier<Optional<Found>> way : ways) {
+            Optional<Found> found = way.get();
+            if (found.filter(Found::totalAgrees).isPresent()) {
+                return found;
+            }
+            first = first == null ? found.orElse(null) : first;
+        }
+        return Optional.ofNullable(first);
+    }
+
+    private Optional<Found> plain() {
+        return plain(set).map(found -> told(found, set.batch(), ownStepOfTotal()));
+    }
+
+    /** A set that one rule gives is not put down to mixed ties. */
+    private Optional<Found> plain(FigureSet of) {
+        int rest = shown.rest().map(line -> line.position() - 1).orElse(-1);
+        boolean each = of.eachIsNearest();
+        boolean qs = rest >= 0 && of.takesRest(rest);
+        if (each && !of.mixesTies(-1)) {
+            return found(RoundingHabit.EACH_TO_NEAREST);
+        }
+        if (qs && !of.mixesTies(rest)) {
+            return found(RoundingHabit.QS_TAKES_REST);
+        }
+        if (of.sharesRemainders()) {
+            return found(RoundingHabit.LARGEST_REMAINDERS);
+        }
+        return each || qs
+                ? Optional.of(
+                        new Found(each ? RoundingHabit.EACH_TO_NEAREST : RoundingHabit.QS_TAKES_REST, "", true, false))
+                : Optional.empty();
+    }
+
+    private Optional<Found> restElsewhere() {
+        List<BatchLine> lines = shown.batch().lines();
+        int largest = 0;
+        for (int i = 1; i < lines.size(); i++) {
+            largest = lines.get(i).result().compareTo(lines.get(largest).result()) > 0 ? i : largest;
+        }
+        Optional<Found> found = set.takesRest(largest)
+                ? found(RoundingHabit.LARGEST_LINE_TAKES_REST)
+                : set.takesRest(lines.size() - 1) ? found(RoundingHabit.LAST_LINE_TAKES_REST) : Optional.empty();
+        return found.map(habit -> told(habit, set.batch(), ownStepOfTotal()));
+    }
+
+    private Optional<Found> roundOunce() {
+        boolean asked = isOunce(shown.claim().size());
+        long inOunces = shown.lines().stream()
+                .filter(line -> isOunce(line.figure().unit()))
+                .count();
+        if (asked ? inOunces > 0 : inOunces < shown.lines().size() || inOunces == 0) {
+            return Optional.empty();
+        }
+        FigureSet scaled = set.scaled(asked ? ROUND_OUNCE.dividedBy(OUNCE) : OUNCE.dividedBy(ROUND_OUNCE));
+        Ratio batch = total != null && isOunce(total.unit()) == asked ? set.batch() : scaled.batch();
+        return plain(scaled)
+                .map(found -> new Found(RoundingHabit.OUNCE_OF_28_35_GRAMS, "", found.mixedTies(), false))
+                .map(found -> told(found, batch, ownStepOfTotal()));
+    }
+
+    private static boolean isOunce(ClaimedSize size) {
+        if (size instanceof ClaimedSize.OfMass mass) {
+            return isOunce(mass.mass().getUnit());
+        }
+        return size instanceof ClaimedSize.OfPacks packs
+                && isOunce(packs.fillMass().getUnit());
+    }
+
+    private static boolean isOunce(Unit<?> unit) {
+        return FormulationUnits.factorOf(unit).equals(OUNCE)
+                && FormulationUnits.symbolOf(unit).equals("oz");
+    }
+
+    private Optional<Found> halfGrams() {
+        if (shown.claim().balance().isPresent() || !shown.lines().stream().allMatch(line -> isGram(line.figure()))) {
+            return Optional.empty();
+        }
+        FigureSet halves =
+                set.withSteps(shown.lines().stream().map(line -> HALF_GRAM).toList());
+        Ratio step = total != null && isGram(total) ? ownStepOfTotal().max(HALF_GRAM) : ownStepOfTotal();
+        return plain(halves)
+                .map(found -> new Found(RoundingHabit.HALF_GRAMS, "", found.mixedTies(), false))
+                .map(found -> told(found, set.batch(), step));
+    }
+
+    private static boolean isGram(Figure figure) {
+        return FormulationUnits.symbolOf(figure.unit()).equals("g");
+    }
+
+    /** With the most digits that will do; fractions have none. */
+    private Optional<Found> digits() {
+        if (shown.lines().stream().anyMatch(line -> line.figure().decimal() == null)) {
+            return Optional.empty();
+        }
+        for (int digits = MOST_DIGITS; digits >= FEWEST_DIGITS; digits--) {
+            Rounding rounding = Rounding.toSignificantDigits(digits);
+            List<Ratio> steps = new ArrayList<>();
+            for (ShownLine line : shown.lines()) {
+                steps.add(rounding.stepFor(line.exact()).times(line.gramsPerUnit()));
+            }
+            FigureSet coarser = set.withSteps(steps);
+            if (coarser.eachIsNearest()) {
+                Ratio step = total == null
+                        ? Ratio.ZERO
+                        : rounding.stepFor(set.batch().dividedBy(total.unitSize()))
+                                .times(total.unitSize());
+                Found found = new Found(
+                        RoundingHabit.SIGNIFICANT_DIGITS, String.valueOf(digits), coarser.mixesTies(-1), false);
+                return Optional.of(told(found, set.batch(), step.max(ownStepOfTotal())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Found> found(RoundingHabit habit) {
+        return Optional.of(new Found(habit, "", false, false));
+    }
+
+    private Ratio ownStepOfTotal() {
+        return total == null ? Ratio.ZERO : total.ownStep().times(total.unitSize());
+    }
+
+    private Found told(Found found, Ratio batch, Ratio step) {
+        boolean agrees =
+                total == null || FigureSet.isRounded(batch, step, total.number().times(total.unitSize()));
+        return new Found(found.habit(), found.detail(), found.mixedTies(), agrees);
+    }
+}

@@ -1,0 +1,46 @@
+package io.github.formulationmath.verification;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+
+/** Claims of many lines in parts, ten lines to a phase: line n has 10 + n mod 90 parts, and so many grams. */
+final class LongClaims {
+
+    private LongClaims() {}
+
+    private static int parts(int line) {
+        return 10 + line % 90;
+    }
+
+    /** All figures right. */
+    static String table(int lines) {
+        return table(lines, -1);
+    }
+
+    private static String table(int lines, int wrong) {
+        StringBuilder rows = new StringBuilder();
+        long sum = 0;
+        for (int i = 0; i < lines; i++) {
+            sum += parts(i);
+            rows.append("line,p")
+                    .append(i / 10)
+                    .append(",l")
+                    .append(i)
+                    .append(',')
+                    .append(parts(i))
+                    .append(',');
+            rows.append(parts(i) * (i == wrong ? 10 : 1)).append(".0 g\n");
+        }
+        return "record,group,name,value,figure\nformula,,long,parts,\nsize,,mass," + sum + " g,\n" + rows;
+    }
+
+    /** The point moved in the figure of the third line. */
+    static Claim oneWrong(int lines) {
+        try {
+            return Claim.read(new StringReader(table(lines, 2)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
