@@ -66,10 +66,7 @@ final class FivePaths {
     private static void verdict() {
         LimitChecker checker =
                 LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
-        print(checker.check(
-                        lotion(),
-                        ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH).masses())
-                .binding());
+        print(checker.check(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH)).binding());
     }
 
     private static void repair() {
