@@ -98,6 +98,7 @@ public final class LimitReport {
      *
      * @param inciName the name, or a synonym or CAS number that the formula has for it, in any spelling
      * @return an unmodifiable list
+     * @throws IllegalArgumentException if the name is blank
      */
     public List<Verdict> verdictsFor(String inciName) {
         Substance asked = Substance.of(inciName);
