@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 final class BoxErrors implements PotErrors {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final List<Bounds> masses;
     private final Bounds total;

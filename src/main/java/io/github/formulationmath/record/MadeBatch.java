@@ -42,7 +42,7 @@ import org.jspecify.annotations.Nullable;
 public final class MadeBatch implements Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final WeighingPlan plan;
     private final PotSymbols symbols;

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class PouredErrors implements PotErrors {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     /** Above this many lines shares get the wider bounds of a box: the exact ones cost all lines for every line. */
     private static final int EXACT_SHARES = 500;

@@ -83,6 +83,9 @@ public final class ErrorModel implements Serializable {
     /**
      * The same model with a repeatability.
      *
+     * <p>A standard deviation worked out from readings of the display already contains the d²/6 that two indications hide;
+     * the display is counted again, which is on the safe side, unless {@code s² − d²/6} is given instead of s².
+     *
      * @param standardDeviation the standard deviation of repeated net weighings, at least 0
      * @return the model
      * @throws IllegalArgumentException if it is negative

@@ -6,6 +6,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -291,6 +293,10 @@ class SureBoundsTest {
         assertThat(line.shareBounds().contains(line.share().fraction()))
                 .as("%s share of %s", it, line)
                 .isTrue();
+        LineCheck check = line.check(Tolerances.of("0.1 %"));
+        if (check.allowed().intersection(line.shareBounds()).isEmpty() && !line.isAssumed()) {
+            assertThat(check.verdict()).as("%s %s", it, line).isEqualTo(LineVerdict.OUTSIDE);
+        }
         assertThat(together.estimate(place)).as("%s", it).isEqualTo(line.result());
     }
 
@@ -311,5 +317,48 @@ class SureBoundsTest {
 
     private static Amount<Mass> mass(long units) {
         return Amount.grams(Ratio.of(units, GRAM));
+    }
+
+    private static MadeBatch crooked(WeighingMethod method, String... shown) {
+        Balance balance = Balance.of("0.1 g", "2 kg")
+                .withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading("1 g"));
+        Formula formula = Formula.inPercent("Trial")
+                .line("Aqua", "70 %")
+                .line("Glycerin", "20 %")
+                .line("Active", "10 %")
+                .build();
+        WeighingPlan plan = WeighingPlan.of(Batch.of(formula, BatchSize.ofMass("100 g")), Bench.of(balance));
+        List<Reading> readings = new ArrayList<>();
+        for (int i = 0; i < shown.length; i++) {
+            readings.add(
+                    shown[i].isEmpty()
+                            ? Reading.notWrittenDown(formula.lines().get(i))
+                            : Reading.of(formula.lines().get(i), shown[i]));
+        }
+        return MadeBatch.of(Readings.of(plan, method, readings));
+    }
+
+    /** By hand: each tared weighing is good to 0.1 g of display and 1 g of linearity, before and after a loss alike. */
+    @Test
+    void the_same_pour_is_known_as_well_before_a_loss_as_after_it() {
+        MadeBatch made = crooked(WeighingMethod.TARE_EACH, "70 g", "20 g", "10 g");
+        LineAddition five = LineAddition.of(made.line("Active").line(), Amount.mass("5 g"));
+        Bounds bounds = Bounds.closed(Ratio.parse("12.8"), Ratio.parse("17.2"));
+        assertThat(made.plus(List.of(five)).line("Active").massBounds()).isEqualTo(bounds);
+        Evaporation loss =
+                Evaporation.of(made, Amount.mass("95 g"), made.line("Aqua").line());
+        MadeBatch after = loss.notAddedBack().plus(List.of(five));
+        assertThat(after.line("Active").massBounds()).isEqualTo(bounds);
+        // 95 ± 1.1 less 20 ± 1.1 and 10 ± 1.1
+        assertThat(after.line("Aqua").massBounds()).isEqualTo(Bounds.closed(Ratio.parse("61.7"), Ratio.parse("68.3")));
+    }
+
+    /** By hand: 100 − 70 g between two readings, each good to 0.05 g and 1 g, are at most 32.1 g of either line. */
+    @Test
+    void lines_not_written_down_are_bounded_by_the_readings_around_them() {
+        MadeBatch made = crooked(WeighingMethod.CUMULATIVE, "70 g", "", "100 g");
+        Bounds bounds = Bounds.closed(Ratio.ZERO, Ratio.parse("32.1"));
+        assertThat(made.line("Glycerin").massBounds()).isEqualTo(bounds);
+        assertThat(made.line("Active").massBounds()).isEqualTo(bounds);
     }
 }

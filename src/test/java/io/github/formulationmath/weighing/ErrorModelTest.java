@@ -21,6 +21,7 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
                 NONE.withRepeatability("0.1 g"),
                 NONE.withLinearityOfNetReading("0.1 g"),
                 NONE.withLinearityOfNetReading(Amount.mass("0.1 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfIndication("0.1 g"),
                 NONE.withCalibration(Ratio.of(1, 1000)),
                 NONE.withTareResolution(Amount.mass("0.1 g")),
                 NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.1 g")),
@@ -35,6 +36,7 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
                 NONE.withRepeatability(Amount.mass("0.10 g")),
                 NONE.withLinearityOfNetReading(Amount.mass("0.10 g"), Law.RECTANGULAR),
                 NONE.withLinearityOfNetReading(Amount.mass("0.10 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfIndication(Amount.mass("0.10 g"), Law.RECTANGULAR),
                 NONE.withCalibration(Ratio.parse("0.001")),
                 NONE.withTareResolution(Amount.mass("0.10 g")),
                 NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.10 g")),
@@ -45,6 +47,10 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
     @Test
     void what_is_0_is_as_if_it_were_not_said() {
         assertThat(NONE.withCalibration(Ratio.ZERO)).isEqualTo(NONE);
+        assertThat(NONE.withLinearityOfIndication("0 g")).isEqualTo(NONE.withLinearityOfNetReading("0 g"));
+        assertThat(NONE.withLinearityOfIndication("0 g").linearityBasis()).isEmpty();
+        assertThat(NONE.withLinearityOfIndication("1 g").linearityBasis()).contains(LinearityBasis.INDICATION);
+        assertThat(NONE.withLinearityOfNetReading("1 g").linearityBasis()).contains(LinearityBasis.NET_READING);
         assertThat(NONE.tareResolution()).isEmpty();
         assertThat(NONE.withTareResolution(Amount.mass("0.01 g")).tareResolution())
                 .contains(Amount.mass("0.01 g"));

@@ -344,4 +344,20 @@ class PublishedRulesTest {
     private static Amount<Mass> grams(BigDecimal value) {
         return Amount.grams(Ratio.of(value));
     }
+
+    /** Whoever exchanges load and interval is told so, whatever the two are. */
+    @Test
+    void an_exchanged_load_and_interval_are_refused() {
+        for (AccuracyClass each : AccuracyClass.values()) {
+            for (String load : List.of("1.1 g", "20 g", "500 g", "1 kg")) {
+                Amount<Mass> one = Amount.mass("1 g");
+                Amount<Mass> other = Amount.mass(load);
+                assertThatThrownBy(() -> each.permissibleError(one, other)).hasMessageContaining("exchanged");
+                assertThatThrownBy(() -> each.permissibleErrorInService(one, other))
+                        .hasMessageContaining("exchanged");
+                assertThatThrownBy(() -> each.allows(one, other)).hasMessageContaining("exchanged");
+                assertThatThrownBy(() -> each.errors(one, other, true)).hasMessageContaining("exchanged");
+            }
+        }
+    }
 }
