@@ -52,11 +52,14 @@ final class JsonBatchRecordsTest {
             .withMinimumLoad(Amount.mass("1/3 oz"))
             .withErrors(ErrorModel.readabilityOnly()
                     .withRepeatability("0.05 g")
-                    .withLinearity(Amount.mass("0.1 g"), Law.TRIANGULAR)
+                    .withLinearityOfNetReading(Amount.mass("0.1 g"), Law.TRIANGULAR)
                     .withCalibration(Ratio.parse("1/3000"))
                     .withTareResolution(Amount.mass("0.01 g"))
                     .withResidue(Amount.mass("0 g"), Amount.mass("0.2 g"))
                     .withBuoyancy(Bounds.closed(Ratio.ZERO, Ratio.parse("0.0012"))));
+
+    private static final Balance OF_INDICATION =
+            BALANCE.withErrors(ErrorModel.readabilityOnly().withLinearityOfIndication("0.2 g"));
 
     /** Records that between them have every field of the schema. */
     static List<BatchRecord> records() {
@@ -84,18 +87,23 @@ final class JsonBatchRecordsTest {
                 record(parts, BatchSize.ofVolume(Amount.volume("1 US cup"), Density.parse("0.9 g/mL"))),
                 record(masses, BatchSize.ofStock(masses.line("Oil"), Amount.mass("55 g"))),
                 record(toMake, BatchSize.ofPacks(3, Amount.mass("30 g"), MassFraction.parse("1/3 %"))),
-                record(normalised, BatchSize.ofMass("100 g")));
+                record(normalised, BatchSize.ofMass("100 g")),
+                record(normalised, BatchSize.ofMass("100 g"), OF_INDICATION, WeighingMethod.BY_DIFFERENCE));
     }
 
     private static BatchRecord record(Formula formula, BatchSize size) {
-        Bench bench = Bench.of(BALANCE)
+        return record(formula, size, BALANCE, WeighingMethod.FROM_BOAT);
+    }
+
+    private static BatchRecord record(Formula formula, BatchSize size, Balance balance, WeighingMethod method) {
+        Bench bench = Bench.of(balance)
                 .with(Vessel.of("jug", "300 g").holding("1 L", "800 mL"))
                 .closing(Closure.CLOSED)
                 .withProductDensity(Density.ofGramsPerMillilitre("1"));
         WeighingPlan plan = WeighingPlan.of(Batch.of(formula, size), bench);
         Readings readings = Readings.of(
                 plan,
-                WeighingMethod.FROM_BOAT,
+                method,
                 List.of(
                         Reading.of(formula.lines().get(0), "2.35 oz").at(NOON),
                         Reading.notWrittenDown(formula.lines().get(1))));
@@ -146,6 +154,17 @@ final class JsonBatchRecordsTest {
             assertThatThrownBy(() -> JsonBatchRecords.read(wrong))
                     .as(change[1])
                     .isInstanceOf(RecordFormatException.class);
+        }
+    }
+
+    /** There is no default: a linearity that does not say of what it is, as older documents have it, is refused. */
+    @Test
+    void a_linearity_says_of_what_it_is() {
+        for (BatchRecord record : records().subList(2, 7)) {
+            String json = JsonBatchRecords.write(record);
+            String silent = json.replaceFirst("\"linearityOf\":\"[a-z-]*\",", "");
+            assertThat(silent).isNotEqualTo(json);
+            refused(silent, "linearityOf");
         }
     }
 

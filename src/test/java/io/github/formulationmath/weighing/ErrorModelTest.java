@@ -19,8 +19,9 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
         return List.of(
                 NONE,
                 NONE.withRepeatability("0.1 g"),
-                NONE.withLinearity("0.1 g"),
-                NONE.withLinearity(Amount.mass("0.1 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfNetReading("0.1 g"),
+                NONE.withLinearityOfNetReading(Amount.mass("0.1 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfIndication("0.1 g"),
                 NONE.withCalibration(Ratio.of(1, 1000)),
                 NONE.withTareResolution(Amount.mass("0.1 g")),
                 NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.1 g")),
@@ -33,8 +34,9 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
         return List.of(
                 NONE.withRepeatability("1 g").withRepeatability("0 g"),
                 NONE.withRepeatability(Amount.mass("0.10 g")),
-                NONE.withLinearity(Amount.mass("0.10 g"), Law.RECTANGULAR),
-                NONE.withLinearity(Amount.mass("0.10 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfNetReading(Amount.mass("0.10 g"), Law.RECTANGULAR),
+                NONE.withLinearityOfNetReading(Amount.mass("0.10 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfIndication(Amount.mass("0.10 g"), Law.RECTANGULAR),
                 NONE.withCalibration(Ratio.parse("0.001")),
                 NONE.withTareResolution(Amount.mass("0.10 g")),
                 NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.10 g")),
@@ -45,6 +47,10 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
     @Test
     void what_is_0_is_as_if_it_were_not_said() {
         assertThat(NONE.withCalibration(Ratio.ZERO)).isEqualTo(NONE);
+        assertThat(NONE.withLinearityOfIndication("0 g")).isEqualTo(NONE.withLinearityOfNetReading("0 g"));
+        assertThat(NONE.withLinearityOfIndication("0 g").linearityBasis()).isEmpty();
+        assertThat(NONE.withLinearityOfIndication("1 g").linearityBasis()).contains(LinearityBasis.INDICATION);
+        assertThat(NONE.withLinearityOfNetReading("1 g").linearityBasis()).contains(LinearityBasis.NET_READING);
         assertThat(NONE.tareResolution()).isEmpty();
         assertThat(NONE.withTareResolution(Amount.mass("0.01 g")).tareResolution())
                 .contains(Amount.mass("0.01 g"));
@@ -55,8 +61,9 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
         Amount<javax.measure.quantity.Mass> negative = Amount.mass("-0.1 g");
         Amount<javax.measure.quantity.Mass> one = Amount.mass("1 g");
         assertThatThrownBy(() -> NONE.withRepeatability(negative)).hasMessageContaining("standardDeviation is -0.1 g");
-        assertThatThrownBy(() -> NONE.withLinearity(negative)).hasMessageContaining("halfWidth is -0.1 g");
-        assertThatThrownBy(() -> NONE.withLinearity(one, Law.NORMAL)).hasMessageContaining("law is NORMAL");
+        assertThatThrownBy(() -> NONE.withLinearityOfNetReading(negative)).hasMessageContaining("halfWidth is -0.1 g");
+        assertThatThrownBy(() -> NONE.withLinearityOfNetReading(one, Law.NORMAL))
+                .hasMessageContaining("law is NORMAL");
         assertThatThrownBy(() -> NONE.withCalibration(Ratio.ONE)).hasMessageContaining("relativeStandardUncertainty");
         assertThatThrownBy(() -> NONE.withCalibration(Ratio.of(-1)))
                 .hasMessageContaining("relativeStandardUncertainty");

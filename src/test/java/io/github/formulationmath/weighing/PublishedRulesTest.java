@@ -43,7 +43,8 @@ class PublishedRulesTest {
         Amount<Mass> e = Amount.mass("0.5 g");
         Amount<Mass> expected = e.times(Ratio.of(row.decimal("error_e")));
         Ratio from = Ratio.of(row.decimal("load_above_e"));
-        Ratio justAbove = from.plus(Ratio.parse("0.001"));
+        // Between 0 and 1 e a load is refused, as exchanged with the interval; the first band is tried from 1 e.
+        Ratio justAbove = from.isZero() ? Ratio.ONE : from.plus(Ratio.parse("0.001"));
         assertThat(accuracyClass.permissibleError(e.times(justAbove), e)).isEqualTo(expected);
         assertThat(accuracyClass.permissibleErrorInService(e.times(justAbove), e))
                 .isEqualTo(expected.times(2));
@@ -342,5 +343,21 @@ class PublishedRulesTest {
 
     private static Amount<Mass> grams(BigDecimal value) {
         return Amount.grams(Ratio.of(value));
+    }
+
+    /** Whoever exchanges load and interval is told so, whatever the two are. */
+    @Test
+    void an_exchanged_load_and_interval_are_refused() {
+        for (AccuracyClass each : AccuracyClass.values()) {
+            for (String load : List.of("1.1 g", "20 g", "500 g", "1 kg")) {
+                Amount<Mass> one = Amount.mass("1 g");
+                Amount<Mass> other = Amount.mass(load);
+                assertThatThrownBy(() -> each.permissibleError(one, other)).hasMessageContaining("exchanged");
+                assertThatThrownBy(() -> each.permissibleErrorInService(one, other))
+                        .hasMessageContaining("exchanged");
+                assertThatThrownBy(() -> each.allows(one, other)).hasMessageContaining("exchanged");
+                assertThatThrownBy(() -> each.errors(one, other, true)).hasMessageContaining("exchanged");
+            }
+        }
     }
 }
