@@ -13,7 +13,9 @@ import io.github.formulationmath.working.Subject;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -23,9 +25,6 @@ final class PouredErrors implements PotErrors {
 
     @Serial
     private static final long serialVersionUID = 1L;
-
-    /** Above this many lines shares get the wider bounds of a box: the exact ones cost all lines for every line. */
-    private static final int EXACT_SHARES = 500;
 
     private record Pour(int line, String name, Ratio grams, Balance balance, WeighingMethod method)
             implements Serializable {
@@ -39,6 +38,7 @@ final class PouredErrors implements PotErrors {
     private final int size;
     private final List<Pour> pours;
     private transient volatile @Nullable MadeMasses masses;
+    private transient volatile @Nullable List<List<Integer>> byLine;
 
     private PouredErrors(int size, List<Pour> pours) {
         this.size = size;
@@ -61,23 +61,33 @@ final class PouredErrors implements PotErrors {
     @Override
     public Bounds massBounds(int line) {
         Bounds sum = Bounds.point(Ratio.ZERO);
-        for (int k = 0; k < pours.size(); k++) {
-            if (pours.get(k).line() == line) {
-                sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
-            }
+        for (int k : poursOf(line)) {
+            sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
         }
         return sum;
     }
 
     @Override
     public Bounds shareBounds(int line) {
-        if (size > EXACT_SHARES) {
-            return BoxErrors.of(this).shareBounds(line);
+        Map<Integer, Ratio> ones = new HashMap<>();
+        poursOf(line).forEach(k -> ones.put(k, Ratio.ONE));
+        return masses().madeShare(Subject.of("", ""), ones).bounds();
+    }
+
+    /** Which of the pours are of a line. */
+    private List<Integer> poursOf(int line) {
+        List<List<Integer>> known = byLine;
+        if (known == null) {
+            known = new ArrayList<>(size);
+            for (int i = 0; i < size; i++) {
+                known.add(new ArrayList<>(1));
+            }
+            for (int k = 0; k < pours.size(); k++) {
+                known.get(pours.get(k).line()).add(k);
+            }
+            byLine = known;
         }
-        List<Ratio> strengths = pours.stream()
-                .map(pour -> pour.line() == line ? Ratio.ONE : Ratio.ZERO)
-                .toList();
-        return masses().madeShare(Subject.of("", ""), strengths).bounds();
+        return known.get(line);
     }
 
     @Override
