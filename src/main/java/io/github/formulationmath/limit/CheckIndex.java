@@ -5,9 +5,12 @@ import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -15,73 +18,125 @@ import org.jspecify.annotations.Nullable;
 /** A table made ready for one product: for every substance, the limits that count it there. Built once, only read later. */
 final class CheckIndex {
 
+    /** The key of substances that serve every purpose. */
+    private static final String EVERY_PURPOSE = "";
+
     private final LimitTable table;
+    private final Product product;
     private final Map<StatedContent.Key, StatedContent> stated;
     private final Map<UsageLimit, Applicability> applicability = new HashMap<>();
+    private final Set<UsageLimit> excluded = new HashSet<>();
     private final Map<String, Slot> slots = new HashMap<>();
-    private final NameTable byName;
-    private final Map<String, CheckEntry> byCas = new HashMap<>();
+    private final Map<String, Entries> byPurpose = new HashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<StatedContent.Key, StatedContent> stated) {
         this.table = table;
+        this.product = product;
         this.stated = stated;
-        table.limits().forEach(limit -> applicability.put(limit, limit.scope().applicabilityTo(product)));
-        MemberIndex members = table.index();
-        Map<String, CheckEntry> names = new HashMap<>();
-        members.normalisedNames().forEach(name -> names.put(name, named(members, name)));
-        this.byName = new NameTable(names);
-        members.casNumbers().forEach(cas -> byCas.put(cas, entry(members.withCas(cas), Map.of(), Set.of())));
+        for (UsageLimit limit : table.limits()) {
+            applicability.put(limit, limit.scope().applicabilityTo(product, table.words()));
+            if (limit.scope().excludes(product, table.words())) {
+                excluded.add(limit);
+            }
+        }
+        byPurpose.put(EVERY_PURPOSE, entries(EVERY_PURPOSE));
+        product.purposes().values().forEach(purpose -> byPurpose.computeIfAbsent(purpose, this::entries));
     }
 
-    @Nullable
-    CheckEntry named(String normalisedName) {
-        return byName.get(normalisedName);
+    /** Entries by name and by CAS number for substances that serve one purpose. */
+    private record Entries(NameTable byName, Map<String, CheckEntry> byCas) {}
+
+    private Entries entries(String purpose) {
+        MemberIndex members = table.index();
+        Map<String, CheckEntry> names = new HashMap<>();
+        members.normalisedNames().forEach(name -> names.put(name, named(members, name, purpose)));
+        Map<String, CheckEntry> numbers = new HashMap<>();
+        members.casNumbers()
+                .forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
+        return new Entries(new NameTable(names), numbers);
     }
 
     @Nullable
     CheckEntry find(Substance substance) {
-        CheckEntry entry = byName.get(substance.name());
+        String purpose =
+                product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
+        Entries entries = Objects.requireNonNull(byPurpose.get(purpose), purpose);
+        CheckEntry entry = entries.byName().get(substance.name());
         String cas = substance.cas().orElse(null);
         if (cas == null) {
             return entry;
         }
-        return entry == null ? byCas.get(cas) : entry.byCas().getOrDefault(cas, entry);
+        return entry == null ? entries.byCas().get(cas) : entry.byCas().getOrDefault(cas, entry);
     }
 
-    private CheckEntry named(MemberIndex members, String name) {
+    private CheckEntry named(MemberIndex members, String name, String purpose) {
         List<Counted> all = members.named(name, null);
         Set<String> numbers = members.casNumbersOf(name);
         Map<String, CheckEntry> exact = new HashMap<>();
         for (String cas : numbers) {
             List<Counted> narrowed = members.named(name, cas);
             if (!narrowed.equals(all)) {
-                exact.put(cas, entry(narrowed, Map.of(), numbers));
+                exact.put(cas, entry(narrowed, Map.of(), numbers, purpose));
             }
         }
-        return entry(all, exact, numbers);
+        return entry(all, exact, numbers, purpose);
     }
 
-    private CheckEntry entry(List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers) {
+    private CheckEntry entry(
+            List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
+        Map<Boolean, List<Counted>> serving =
+                all.stream().collect(Collectors.partitioningBy(counted -> serves(counted, purpose)));
+        List<Counted> meant = serving.getOrDefault(true, List.of());
         List<Hit> hits = new ArrayList<>();
-        for (Counted counted : all) {
+        for (Counted counted : meant) {
             if (applicabilityOf(counted.limit()) != Applicability.OUT_OF_SCOPE) {
                 hits.add(hit(counted));
             }
         }
-        return new CheckEntry(List.copyOf(hits), outside(all), Map.copyOf(exact), casNumbers);
+        List<UsageLimit> outside = new ArrayList<>();
+        for (List<Counted> limits : byEntry(meant)) {
+            if (isForbidden(limits)) {
+                hits.add(forbidden(limits.get(0)));
+            } else if (isOutside(limits)) {
+                limits.forEach(counted -> outside.add(counted.limit()));
+            }
+        }
+        List<UsageLimit> otherPurpose = serving.getOrDefault(false, List.of()).stream()
+                .map(Counted::limit)
+                .toList();
+        return new CheckEntry(
+                List.copyOf(hits), List.copyOf(outside), otherPurpose, Map.copyOf(exact), Set.copyOf(casNumbers));
     }
 
-    /** The limits of entries of which no limit covers the product, as far as they say something for that case. */
-    private List<UsageLimit> outside(List<Counted> all) {
-        Map<String, List<UsageLimit>> entries =
-                all.stream().map(Counted::limit).collect(Collectors.groupingBy(UsageLimit::entry));
-        return entries.values().stream()
-                .filter(limits ->
-                        limits.stream().allMatch(limit -> applicabilityOf(limit) == Applicability.OUT_OF_SCOPE))
-                .flatMap(List::stream)
-                .filter(limit -> limit.outsideScope() != OutsideScope.NONE)
-                .sorted(Comparator.comparing(UsageLimit::id))
-                .toList();
+    private static boolean serves(Counted counted, String purpose) {
+        return purpose.equals(EVERY_PURPOSE) || counted.limit().scope().coversPurpose(purpose);
+    }
+
+    private static Iterable<List<Counted>> byEntry(List<Counted> all) {
+        Map<String, List<Counted>> entries = all.stream()
+                .sorted(Comparator.comparing(counted -> counted.limit().id()))
+                .collect(Collectors.groupingBy(counted -> counted.limit().entry(), TreeMap::new, Collectors.toList()));
+        return entries.values();
+    }
+
+    /** Whether the entry allows its substances only where its limits apply, and none of them does. */
+    private boolean isForbidden(List<Counted> limits) {
+        return limits.stream().allMatch(counted -> excluded.contains(counted.limit()))
+                && limits.stream().anyMatch(counted -> counted.limit().outsideScope() == OutsideScope.NOT_ALLOWED);
+    }
+
+    private boolean isOutside(List<Counted> limits) {
+        return limits.stream().allMatch(counted -> applicabilityOf(counted.limit()) == Applicability.OUT_OF_SCOPE);
+    }
+
+    /** An entry that forbids a substance counts it against nothing. */
+    private Hit forbidden(Counted counted) {
+        UsageLimit nothing = counted.limit().allowingNothing();
+        String name = counted.member().countsAs();
+        String key = "forbidden\n" + nothing.id() + "\n" + LimitNames.normalise(name);
+        Slot slot = slots.computeIfAbsent(
+                key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
+        return new Hit(slot, counted.member(), Conversion.NONE, null, false);
     }
 
     private Hit hit(Counted counted) {
@@ -97,7 +152,7 @@ final class CheckIndex {
     }
 
     private Conversion conversion(Counted counted) {
-        Conversion computed = Conversion.of(counted.limit().basis(), counted.member());
+        Conversion computed = Conversion.of(counted.limit(), counted.member());
         if (!counted.limit().basis().isReference()) {
             return computed;
         }
@@ -123,12 +178,7 @@ final class CheckIndex {
         boolean alone = limit.sumRule() == SumRule.SINGLE;
         String counted = alone ? member.countsAs() : limit.group().name();
         String key = limit.id() + "\n" + (alone ? LimitNames.normalise(counted) : "");
-        Slot known = slots.get(key);
-        if (known == null) {
-            known = new Slot(slots.size(), limit, applicabilityOf(limit), counted);
-            slots.put(key, known);
-        }
-        return known;
+        return slots.computeIfAbsent(key, k -> new Slot(slots.size(), limit, applicabilityOf(limit), counted));
     }
 
     private Applicability applicabilityOf(UsageLimit limit) {

@@ -11,7 +11,9 @@ public enum Conformity {
     /** Below a lowest effective share. */
     FALLS_SHORT,
     /** Above a highest share, or above the share from which something has to be declared. */
-    EXCEEDS;
+    EXCEEDS,
+    /** The entry allows the substance in other products only. */
+    PROHIBITED;
 
     /**
      * The key of the words for it in the wording.

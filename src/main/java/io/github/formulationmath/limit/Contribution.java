@@ -18,7 +18,7 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
     private static final Symbol STRENGTH = Symbol.of("c", "counted-strength", Kind.SHARE);
     private static final Symbol OWN_LIMIT = Symbol.of("L", "own-limit", Kind.SHARE);
 
-    /** How much of the line counts. */
+    /** How much of the line counts; what is not known, at the greatest content possible. */
     <V> V weight(Reckoning<V> r) {
         V strengthOrOne = strength.equals(Ratio.ONE) ? r.literal(1) : r.given(STRENGTH, this, strength, Source.user());
         V converted = converted(r, strengthOrOne);

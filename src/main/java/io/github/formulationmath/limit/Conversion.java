@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.chemistry.GravimetricFactor;
 import io.github.formulationmath.chemistry.MolarMass;
+import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
@@ -9,6 +10,7 @@ import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
 
 /** What one gram of a counted substance counts as on the basis of a limit. */
 @SuppressWarnings("ClassInitializationDeadlock") // the constants' classes are used here only
@@ -17,26 +19,48 @@ sealed interface Conversion extends Serializable {
     /** The substance counts as it is. */
     Conversion NONE = new AsItIs();
 
-    /** It would have to be converted, and nothing says how. */
-    Conversion UNKNOWN = new Unknown();
-
-    /** The factor as a bare number; 1 if the substance counts as it is. */
+    /** The factor as a bare number; 1 if the substance counts as it is, the greatest possible if nothing says. */
     Ratio factor();
 
     /** The factor with its working. */
     <V> V in(Reckoning<V> r, Subject subject);
 
-    /** How a limit converts a member of its group. */
-    static Conversion of(LimitBasis basis, GroupMember member) {
+    /** How a limit converts a member of its group. What is counted as X and is X needs no conversion. */
+    static Conversion of(UsageLimit limit, GroupMember member) {
+        LimitBasis basis = limit.basis();
         if (!basis.isReference()) {
             return NONE;
         }
-        return basis.reference()
-                .flatMap(reference -> member.formula()
-                        .map(formula -> GravimetricFactor.of(
-                                MolarMass.of(formula), MolarMass.of(reference), member.referenceUnits())))
-                .<Conversion>map(Computed::new)
-                .orElse(UNKNOWN);
+        GravimetricFactor computed = computed(basis, member);
+        if (computed != null) {
+            return new Computed(computed);
+        }
+        boolean itself = LimitNames.normalise(member.substance().name())
+                .equals(LimitNames.normalise(basis.referenceName()));
+        return itself ? NONE : new Unknown(greatest(limit));
+    }
+
+    private static @Nullable GravimetricFactor computed(LimitBasis basis, GroupMember member) {
+        MolecularFormula reference = basis.reference().orElse(null);
+        MolecularFormula formula = member.formula().orElse(null);
+        return reference == null || formula == null
+                ? null
+                : GravimetricFactor.of(MolarMass.of(formula), MolarMass.of(reference), member.referenceUnits());
+    }
+
+    /**
+     * The greatest content that is possible: a substance holds no more than its own mass; where the limit expresses a
+     * member by more than that (lithium hydroxide as sodium hydroxide), as much as the member that counts most.
+     */
+    private static Ratio greatest(UsageLimit limit) {
+        Ratio greatest = Ratio.ONE;
+        for (GroupMember member : limit.group().members()) {
+            GravimetricFactor factor = computed(limit.basis(), member);
+            if (factor != null && factor.factor().compareTo(greatest) > 0) {
+                greatest = factor.factor();
+            }
+        }
+        return greatest;
     }
 
     default boolean isKnown() {
@@ -86,17 +110,19 @@ sealed interface Conversion extends Serializable {
         }
     }
 
-    /** No factor; its value is never used. */
-    record Unknown() implements Conversion {
+    /** Anything from nothing to the greatest factor possible. */
+    record Unknown(Ratio greatest) implements Conversion {
+
+        private static final Symbol GREATEST = Symbol.of("qmax", "greatest-content", Kind.SHARE);
 
         @Override
         public Ratio factor() {
-            return Ratio.ONE;
+            return greatest;
         }
 
         @Override
         public <V> V in(Reckoning<V> r, Subject subject) {
-            return r.literal(1);
+            return greatest.equals(Ratio.ONE) ? r.literal(1) : r.given(GREATEST, subject, greatest, Source.user());
         }
     }
 }

@@ -180,6 +180,10 @@ public final class DecisionRule implements Serializable {
         return form == Form.WORST_CASE;
     }
 
+    boolean isGuardBand() {
+        return form == Form.GUARD_BAND;
+    }
+
     /** The length of the guard band in standard uncertainties; 0 for the other rules. */
     Ratio factor() {
         return factor;

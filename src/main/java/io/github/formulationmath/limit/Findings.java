@@ -1,19 +1,49 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Substance;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
-/** What a check found besides verdicts. */
-record Findings(List<Substance> withoutLimit, List<OutOfScope> outOfScope, List<Substance> conflicts) {
+/** What a check found besides verdicts, each finding once, in the order of the formula; filled by one check, then read. */
+final class Findings {
 
-    Findings {
-        withoutLimit = List.copyOf(withoutLimit);
-        outOfScope = List.copyOf(outOfScope);
-        conflicts = List.copyOf(conflicts);
+    private final Set<Substance> withoutLimit = new LinkedHashSet<>();
+    private final Set<OutOfScope> outOfScope = new LinkedHashSet<>();
+    private final Set<Substance> conflicts = new LinkedHashSet<>();
+    private final Map<Substance, NotTranscribed> notTranscribed = new LinkedHashMap<>();
+
+    void addWithoutLimit(Substance substance) {
+        withoutLimit.add(substance);
     }
 
-    /** Each substance once. */
-    List<Substance> distinctWithoutLimit() {
-        return withoutLimit.stream().distinct().toList();
+    void add(OutOfScope finding) {
+        outOfScope.add(finding);
+    }
+
+    void addConflict(Substance substance) {
+        conflicts.add(substance);
+    }
+
+    void add(NotTranscribed finding) {
+        notTranscribed.put(finding.substance(), finding);
+    }
+
+    List<Substance> withoutLimit() {
+        return List.copyOf(withoutLimit);
+    }
+
+    List<OutOfScope> outOfScope() {
+        return List.copyOf(outOfScope);
+    }
+
+    List<Substance> conflicts() {
+        return List.copyOf(conflicts);
+    }
+
+    List<NotTranscribed> notTranscribed() {
+        return List.copyOf(notTranscribed.values());
     }
 }

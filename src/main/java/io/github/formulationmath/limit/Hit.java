@@ -18,8 +18,13 @@ record Hit(
         @Nullable UsageLimit own,
         boolean formGuessed) {
 
+    /** Whether it is known how much of the substance counts. */
     boolean isAssessable() {
-        boolean ratio = slot.limit().sumRule() == SumRule.SUM_OF_RATIOS;
-        return conversion.isKnown() && !(ratio && own == null);
+        return conversion.isKnown() && hasDivisor();
+    }
+
+    /** Whether there is an own limit where the share has to be divided by one. */
+    boolean hasDivisor() {
+        return own != null || slot.limit().sumRule() != SumRule.SUM_OF_RATIOS;
     }
 }

@@ -1,7 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -102,13 +102,13 @@ public final class Label {
     /**
      * The ingredient list of a formula as weighed.
      *
-     * @param formula the formula
-     * @param masses what was weighed for its lines, in their order
+     * @param weighed what was weighed, with the formula it is of
      * @return the list
-     * @throws IllegalArgumentException if there are not as many masses as lines
+     * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
-    public IngredientList list(Formula formula, MadeMasses masses) {
-        return new LabelDraft(this, formula, MadeShares.oneForEachLine(formula, masses)).list();
+    public IngredientList list(Weighed weighed) {
+        MadeShares own = MadeShares.of(weighed);
+        return new LabelDraft(this, own.formula(), own.masses()).list();
     }
 
     LabelRule rule() {

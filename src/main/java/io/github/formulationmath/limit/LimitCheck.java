@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,90 +14,101 @@ final class LimitCheck {
 
     private final LimitChecker checker;
     private final Formula formula;
-    private final @Nullable MadeMasses masses;
+    private final @Nullable MadeShares made;
     private final List<Tally> tallies = new ArrayList<>();
-    private final List<Substance> withoutLimit = new ArrayList<>();
-    private final List<OutOfScope> outside = new ArrayList<>(0);
-    private final List<Substance> conflicts = new ArrayList<>(0);
+    private final Findings findings = new Findings();
 
-    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
+    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
         this.checker = checker;
         this.formula = formula;
-        this.masses = masses;
+        this.made = made;
     }
 
     LimitReport report() {
         for (FormulaLine line : formula.lines()) {
             countLine(line);
         }
-        MadeShares made = masses == null ? null : new MadeShares(formula, masses);
         List<Verdict> verdicts = new ArrayList<>(tallies.size());
         for (Tally tally : tallies) {
             verdicts.add(new Verdict(checker, tally, made));
         }
-        return new LimitReport(checker, formula, verdicts, new Findings(withoutLimit, outside, conflicts));
+        return new LimitReport(checker, formula, verdicts, findings);
     }
 
     private void countLine(FormulaLine line) {
         Map<Substance, MassFraction> parts = line.ingredient().parts();
-        parts.forEach((substance, strength) -> count(line, substance, strength));
-        boolean named =
-                parts.size() == 1 && parts.keySet().iterator().next().name().equals(line.name());
-        if (!named) {
-            countAsSupplied(line);
+        parts.forEach((substance, strength) -> {
+            if (!count(line, substance, strength)) {
+                findings.addWithoutLimit(substance);
+            }
+        });
+        if (!isNamedAmong(parts, line.name())) {
+            countUnderOwnName(line);
         }
     }
 
-    private void count(FormulaLine line, Substance substance, MassFraction strength) {
-        CheckEntry entry = checker.index().find(substance);
-        if (entry == null) {
-            withoutLimit.add(substance);
-            return;
+    /** Whether the parts themselves tell how much of what the line is called it holds. */
+    private static boolean isNamedAmong(Map<Substance, MassFraction> parts, String name) {
+        String wanted = null;
+        for (Substance part : parts.keySet()) {
+            if (part.name().equals(name)) {
+                return true;
+            }
+            wanted = wanted == null ? LimitNames.normalise(name) : wanted;
+            if (LimitNames.normalise(part.name()).equals(wanted)) {
+                return true;
+            }
         }
-        String purpose = checker.product().statesPurposes()
-                ? checker.product().purposeOf(substance).orElse(null)
-                : null;
-        for (Hit hit : entry.hits()) {
-            if (purpose == null || hit.slot().limit().scope().coversPurpose(purpose)) {
+        return false;
+    }
+
+    /** Counts a part of a line wherever it counts; false if the table does not speak of it. */
+    private boolean count(FormulaLine line, Substance substance, MassFraction strength) {
+        CheckEntry entry = checker.index().find(substance);
+        boolean spokenOf = addFindings(substance, entry);
+        if (entry != null) {
+            for (Hit hit : entry.hits()) {
                 tally(hit.slot()).add(line, substance, strength, hit);
             }
         }
-        if (!entry.outside().isEmpty()) {
-            addOutside(substance, entry, purpose);
-        }
-        if (!entry.casNumbers().isEmpty() && substance.cas().isPresent()) {
-            addConflict(substance, entry);
-        }
+        return spokenOf;
     }
 
-    /** A material may itself be what a limit on materials as bought is about. */
-    private void countAsSupplied(FormulaLine line) {
-        CheckEntry entry = checker.index().named(line.name());
-        if (entry == null) {
-            return;
-        }
-        for (Hit hit : entry.hits()) {
-            if (hit.slot().limit().basis().isAsSupplied()) {
-                tally(hit.slot()).add(line, hit.member().substance(), MassFraction.WHOLE, hit);
+    /**
+     * A material made of declared parts is still what it is called: a limit on the oil is not met by telling what the oil
+     * consists of.
+     */
+    private void countUnderOwnName(FormulaLine line) {
+        Substance material = Substance.of(line.name());
+        CheckEntry entry = checker.index().find(material);
+        addFindings(material, entry);
+        if (entry != null) {
+            for (Hit hit : entry.hits()) {
+                tally(hit.slot()).addMaterial(line, material, hit);
             }
         }
     }
 
-    private void addOutside(Substance substance, CheckEntry entry, @Nullable String purpose) {
-        List<UsageLimit> limits = entry.outside().stream()
-                .filter(limit -> purpose == null || limit.scope().coversPurpose(purpose))
-                .toList();
-        OutOfScope finding = new OutOfScope(substance, limits);
-        if (!limits.isEmpty() && !outside.contains(finding)) {
-            outside.add(finding);
+    /** Whether the table speaks of the substance at all. */
+    private boolean addFindings(Substance substance, @Nullable CheckEntry entry) {
+        List<OmittedEntry> omitted = checker.table().omittedIndex().find(substance);
+        if (!omitted.isEmpty()) {
+            findings.add(new NotTranscribed(substance, omitted));
         }
-    }
-
-    private void addConflict(Substance substance, CheckEntry entry) {
-        boolean conflict = !entry.casNumbers().contains(substance.cas().orElseThrow());
-        if (conflict && !conflicts.contains(substance)) {
-            conflicts.add(substance);
+        if (entry == null) {
+            return !omitted.isEmpty();
         }
+        if (!entry.outside().isEmpty()) {
+            findings.add(new OutOfScope(substance, entry.outside(), false));
+        } else if (entry.hits().isEmpty()) {
+            findings.add(new OutOfScope(substance, entry.otherPurpose(), true));
+        }
+        if (!entry.casNumbers().isEmpty()
+                && substance.cas().isPresent()
+                && !entry.casNumbers().contains(substance.cas().orElseThrow())) {
+            findings.addConflict(substance);
+        }
+        return true;
     }
 
     /** A formula counts towards few slots: looking through them is faster than any map. */

@@ -2,11 +2,12 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Source;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * A table of limits made ready for one product and one decision rule. Make it once, check many formulas with it.
@@ -16,8 +17,8 @@ import java.util.Objects;
  *
  * <pre>{@code
  * LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
- * checker.check(formula).binding();             // within, headroom 0
- * checker.check(formula, masses).binding();     // not shown to be within
+ * checker.check(formula).binding();     // within, headroom 0
+ * checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH)).binding();     // not shown to be within
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -46,13 +47,28 @@ public final class LimitChecker {
      * @param product what the product is
      * @param rule how uncertainty enters the verdicts
      * @return the checker
+     * @throws IllegalArgumentException if the product states a purpose that the table does not know, see {@link
+     *     LimitTable#words()}; a table that asks for no purpose takes any
      */
     public static LimitChecker of(LimitTable table, Product product, DecisionRule rule) {
+        Objects.requireNonNull(product, "product");
+        requirePurposes(Objects.requireNonNull(table, "table"), product);
         return new LimitChecker(
-                Objects.requireNonNull(table, "table"),
-                Objects.requireNonNull(product, "product"),
+                table,
+                product,
                 Objects.requireNonNull(rule, "rule"),
                 Map.of());
+    }
+
+    private static void requirePurposes(LimitTable table, Product product) {
+        Set<String> known = table.words().purposes();
+        product.purposes().forEach((substance, purpose) -> {
+            if (!known.isEmpty() && !known.contains(purpose)) {
+                throw new IllegalArgumentException("purpose of " + CsvRow.shortened(substance) + " is \""
+                        + CsvRow.shortened(purpose) + "\", which " + table.name() + " does not know: state one of "
+                        + String.join(", ", known) + ", or none, and the strictest counts");
+            }
+        });
     }
 
     /**
@@ -90,15 +106,16 @@ public final class LimitChecker {
     }
 
     /**
-     * Checks a formula as it is planned to be weighed, or as it was weighed.
+     * Checks a formula as it is planned to be weighed, or as it was weighed: an {@code ExpectedProduct}, a {@code
+     * BalanceAssignment}, a {@code MadeBatch}.
      *
-     * @param formula the formula
-     * @param masses what the display must read, or did read, for its lines, in their order
-     * @return the report
-     * @throws IllegalArgumentException if there are not as many masses as lines
+     * @param weighed what was weighed, with the formula it is of
+     * @return the report on that formula
+     * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
-    public LimitReport check(Formula formula, MadeMasses masses) {
-        return new LimitCheck(this, formula, MadeShares.oneForEachLine(formula, masses)).report();
+    public LimitReport check(Weighed weighed) {
+        MadeShares own = MadeShares.of(weighed);
+        return new LimitCheck(this, own.formula(), own).report();
     }
 
     /**

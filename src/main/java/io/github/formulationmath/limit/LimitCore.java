@@ -29,6 +29,11 @@ record LimitCore(
         return new LimitCore(id, group, kind, share, Objects.requireNonNull(newBasis, "basis"), sumRule, scope);
     }
 
+    LimitCore allowingNothing() {
+        return new LimitCore(
+                id, group, LimitKind.MAXIMUM, MassFraction.ZERO, LimitBasis.active(), SumRule.SINGLE, scope);
+    }
+
     LimitCore with(SumRule newRule) {
         return new LimitCore(id, group, kind, share, basis, Objects.requireNonNull(newRule, "rule"), scope);
     }

@@ -2,7 +2,6 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -13,12 +12,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * Everything one table says of one formula: a verdict for every limit that counts something in it, the binding one first,
- * and what the table does not say.
+ * and what the table does not say. {@link #outcome()} is the worst of it.
+ *
+ * <p>Every substance of the formula stands in at least one of {@link #verdicts()}, {@link #outOfScope()}, {@link
+ * #notTranscribed()} and {@link #withoutLimit()}.
  *
  * <p>A substance in {@link #withoutLimit()} has no limit in this table; that does not mean that it is safe or allowed. It
  * may also be the slip of a pen: a formula with {@code Phenoxyethanoll} is not checked for phenoxyethanol, and
@@ -33,6 +33,7 @@ public final class LimitReport {
             .thenComparing(Verdict::conformity, Comparator.reverseOrder())
             .thenComparing(Verdict::applicability)
             .thenComparing(Verdict::used, Comparator.reverseOrder())
+            .thenComparing(verdict -> verdict.limit().group().members().size())
             .thenComparing(verdict -> verdict.limit().id())
             .thenComparing(Verdict::counted);
 
@@ -71,7 +72,7 @@ public final class LimitReport {
     }
 
     /**
-     * All verdicts: highest and lowest shares before declarations and warnings, and of each the worst first; of equal ones
+     * All verdicts: what is prohibited first; highest and lowest shares before declarations and warnings, and of each the worst first; of equal ones
      * the one that uses up most of its limit.
      *
      * @return an unmodifiable list; empty if no limit counts anything in the formula
@@ -81,9 +82,9 @@ public final class LimitReport {
     }
 
     /**
-     * The verdict of the limit that binds first.
+     * The verdict that stands most against the formula, or of the limit that binds first.
      *
-     * @return the first verdict on a highest or lowest share, if there is one
+     * @return the first verdict on a highest or lowest share, if there is one; one that is prohibited before all others
      */
     public Optional<Verdict> binding() {
         return verdicts.stream()
@@ -146,26 +147,36 @@ public final class LimitReport {
     }
 
     /**
-     * Whether every highest and lowest share that applies, or may apply, is shown to be kept, and no substance is used
-     * outside what its entry allows. It says nothing of substances without a limit in this table, nor of conditions that
-     * are not numbers.
+     * What all of it comes to: the worst that was found.
      *
-     * @return true if nothing stands against the formula in this table
+     * @return the outcome
      */
-    public boolean allShownWithin() {
-        boolean kept = verdicts.stream()
-                .filter(verdict -> verdict.limit().kind().restrictsContents())
-                .allMatch(verdict -> verdict.conformity() == Conformity.WITHIN);
-        return kept && findings.outOfScope().isEmpty();
+    public LimitOutcome outcome() {
+        LimitOutcome worst =
+                hasOpenFindings() ? LimitOutcome.CONDITIONS_OPEN : LimitOutcome.NO_COUNTED_LIMIT_PASSED;
+        for (Verdict verdict : verdicts) {
+            worst = worst.or(LimitOutcome.of(verdict));
+        }
+        return worst;
+    }
+
+    /** A substance with a CAS number of its own is not the slip of a pen. */
+    private boolean hasOpenFindings() {
+        return !notTranscribed().isEmpty()
+                || !casConflicts().isEmpty()
+                || !unknownWords().isEmpty()
+                || outOfScope().stream().anyMatch(OutOfScope::mustBeRead)
+                || suggestions().keySet().stream()
+                        .anyMatch(substance -> substance.cas().isEmpty());
     }
 
     /**
-     * The substances that have no limit in this table.
+     * The substances that this table does not speak of.
      *
      * @return an unmodifiable list in the order of the formula
      */
     public List<Substance> withoutLimit() {
-        return findings.distinctWithoutLimit();
+        return findings.withoutLimit();
     }
 
     /**
@@ -188,12 +199,21 @@ public final class LimitReport {
     }
 
     /**
-     * The substances whose entries cover other products only.
+     * The substances whose entries cover other products or purposes only, and do not forbid the rest.
      *
      * @return an unmodifiable list
      */
     public List<OutOfScope> outOfScope() {
         return findings.outOfScope();
+    }
+
+    /**
+     * The substances, and materials under their own name, of which entries speak that the table does not transcribe.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<NotTranscribed> notTranscribed() {
+        return findings.notTranscribed();
     }
 
     /**
@@ -212,59 +232,53 @@ public final class LimitReport {
      * @return the words in alphabetical order
      */
     public Set<String> unknownWords() {
-        Set<String> known = table().limits().stream()
-                .flatMap(limit -> limit.scope().words())
-                .collect(Collectors.toSet());
-        return checker.product()
-                .words()
-                .filter(word -> !known.contains(word))
-                .collect(Collectors.toCollection(TreeSet::new));
+        return Collections.unmodifiableSet(closestWords().keySet());
     }
 
     /**
-     * The report in words, cautions included.
+     * For each of the {@link #unknownWords()} the words of the table that may be meant.
+     *
+     * @return an unmodifiable map in alphabetical order; a word that none is close to has an empty list
+     */
+    public Map<String, List<String>> closestWords() {
+        return Collections.unmodifiableMap(checker.product().unknownWords(table().words()));
+    }
+
+    /**
+     * The report in words: what the table does not hold, the outcome, the verdicts, the other findings, and at the end,
+     * once, the cautions.
      *
      * @param wording the words
      * @return the lines
      */
     public List<String> describe(Wording wording) {
-        Objects.requireNonNull(wording, "wording");
-        List<String> lines = new ArrayList<>();
-        verdicts.forEach(verdict -> lines.addAll(verdict.describe(wording)));
-        withoutLimit()
-                .forEach(substance -> lines.add(wording.text(Phrase.of("remark.no-limit", substance.toString()))));
-        suggestions()
-                .forEach((substance, names) -> lines.add(
-                        wording.text(Phrase.of("remark.close-name", substance.toString(), String.join("; ", names)))));
-        outOfScope()
-                .forEach(finding -> lines.add(wording.text(Phrase.of(
-                        finding.isNotAllowed() ? "remark.not-allowed" : "remark.read-entry",
-                        finding.substance().toString(),
-                        finding.limits().get(0).citation().toString()))));
-        casConflicts()
-                .forEach(substance -> lines.add(wording.text(Phrase.of("remark.cas-conflict", substance.toString()))));
-        unknownWords().forEach(word -> lines.add(wording.text(Phrase.of("remark.unknown-word", word))));
-        lines.add(wording.text(Phrase.of("caution.limit")));
-        lines.add(wording.text(table().caution()));
-        return List.copyOf(lines);
+        return new ReportText(this, Objects.requireNonNull(wording, "wording")).lines();
     }
 
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(formula.name())
-                .append(": ")
-                .append(verdicts)
-                .append(", no limit in this table: ")
-                .append(withoutLimit());
+        StringBuilder text = new StringBuilder(formula.name()).append(": ");
+        if (!table().notHeld().isEmpty()) {
+            text.append("not checked ")
+                    .append(String.join(", ", table().notHeld()))
+                    .append("; ");
+        }
+        text.append(outcome()).append(' ').append(verdicts);
+        append(text, "to read", outOfScope().stream().filter(OutOfScope::mustBeRead).map(OutOfScope::substance).toList());
+        append(text, "not transcribed", notTranscribed().stream().map(NotTranscribed::substance).toList());
+        append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")
                         .append(substance)
                         .append(" is close to ")
                         .append(String.join(" or ", names)));
-        Set<String> words = unknownWords();
-        if (!words.isEmpty()) {
-            text.append(", words unknown to this table: ").append(words);
-        }
+        append(text, "words unknown to this table", List.copyOf(unknownWords()));
         return text.toString();
+    }
+
+    private static void append(StringBuilder text, String what, List<?> found) {
+        if (!found.isEmpty()) {
+            text.append(", ").append(what).append(": ").append(found);
+        }
     }
 }

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +33,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Two CSV files make a table: one limit per row, and the substances that each counts; the columns are described in
  * {@code shared/limits/README.md} of the project. They are read strictly: every complaint has its line and column.
  *
+ * <p>What the source says besides is told too: {@link #omitted()} entries are named where a substance of theirs is checked,
+ * and {@link #notHeld()} stands first in every report.
+ *
  * <p>Substances are found by INCI name, letter case and spacing forgiven, or else by CAS number. Nothing else is guessed;
  * {@link #closestNames} only suggests.
  *
@@ -40,18 +44,27 @@ import org.jspecify.annotations.Nullable;
 public final class LimitTable implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
+
+    private static final String NOT_HELD = "not held:";
 
     private final String name;
     private final List<String> provenance;
     private final List<UsageLimit> limits;
+    private final List<OmittedEntry> omitted;
     private final transient MemberIndex index;
+    private final transient OmittedIndex omittedIndex;
+    private final transient ProductWords words;
 
-    private LimitTable(String name, List<String> provenance, List<UsageLimit> limits) {
+    private LimitTable(
+            String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
+        this.omitted = List.copyOf(omitted);
         this.index = new MemberIndex(this.limits);
+        this.omittedIndex = new OmittedIndex(this.omitted);
+        this.words = ProductWords.of(this.limits);
     }
 
     /**
@@ -84,7 +97,18 @@ public final class LimitTable implements Serializable {
                 throw new IllegalArgumentException("two limits have the id " + limit.id() + ": give each its own");
             }
         }
-        return new LimitTable(name, provenance, limits);
+        return new LimitTable(name, provenance, limits, List.of());
+    }
+
+    /**
+     * The same table with entries of its source that it does not transcribe. A check names them for the substances they
+     * speak of.
+     *
+     * @param entries all of them
+     * @return the table
+     */
+    public LimitTable withOmitted(List<OmittedEntry> entries) {
+        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"));
     }
 
     /**
@@ -148,6 +172,39 @@ public final class LimitTable implements Serializable {
      */
     public List<UsageLimit> limits() {
         return limits;
+    }
+
+    /**
+     * The entries of the source that the table does not transcribe.
+     *
+     * @return an unmodifiable list
+     */
+    public List<OmittedEntry> omitted() {
+        return omitted;
+    }
+
+    /**
+     * The parts of the source that the table does not hold at all, so that no check against it can know of them: what
+     * follows {@code not held:} in the lines of {@link #provenance()}, several parted by semicolons.
+     *
+     * @return for example {@code Annex II (prohibited substances)}; empty if the table does not say
+     */
+    public List<String> notHeld() {
+        return provenance.stream()
+                .filter(line -> line.startsWith(NOT_HELD))
+                .flatMap(line -> Stream.of(line.substring(NOT_HELD.length()).split(";", -1)))
+                .map(String::strip)
+                .filter(part -> !part.isEmpty())
+                .toList();
+    }
+
+    /**
+     * The words by which the limits of the table tell products and purposes apart.
+     *
+     * @return the words that settle anything in a {@link Product}
+     */
+    public ProductWords words() {
+        return words;
     }
 
     /**
@@ -225,9 +282,13 @@ public final class LimitTable implements Serializable {
         return index;
     }
 
+    OmittedIndex omittedIndex() {
+        return omittedIndex;
+    }
+
     @Serial
     private Object readResolve() {
-        return new LimitTable(name, provenance, limits);
+        return new LimitTable(name, provenance, limits, omitted);
     }
 
     @Override
@@ -235,7 +296,8 @@ public final class LimitTable implements Serializable {
         return other instanceof LimitTable that
                 && name.equals(that.name)
                 && provenance.equals(that.provenance)
-                && limits.equals(that.limits);
+                && limits.equals(that.limits)
+                && omitted.equals(that.omitted);
     }
 
     @Override
@@ -255,19 +317,22 @@ public final class LimitTable implements Serializable {
         static final LimitTable EU_2024_MAY = load();
 
         private static LimitTable load() {
-            try (InputStream limits = LimitTable.class.getResourceAsStream("eu-1223-2009-2024-05.csv");
-                    InputStream substances =
-                            LimitTable.class.getResourceAsStream("eu-1223-2009-2024-05-substances.csv")) {
+            try (Reader limits = text("");
+                    Reader substances = text("-substances");
+                    Reader omitted = text("-omitted");
+                    Reader omittedSubstances = text("-omitted-substances")) {
                 return read(
-                        "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
-                        text(limits),
-                        text(substances));
+                                "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
+                                limits,
+                                substances)
+                        .withOmitted(OmittedReader.read(omitted, omittedSubstances));
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }
         }
 
-        private static Reader text(@Nullable InputStream in) {
+        private static Reader text(String part) {
+            InputStream in = LimitTable.class.getResourceAsStream("eu-1223-2009-2024-05" + part + ".csv");
             return new BufferedReader(new InputStreamReader(
                     Objects.requireNonNull(in, "the bundled table is missing from the jar"), StandardCharsets.UTF_8));
         }

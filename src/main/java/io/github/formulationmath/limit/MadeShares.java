@@ -4,20 +4,50 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
+import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.working.Subject;
 import java.util.List;
 import java.util.Objects;
 
 /** The masses of the lines of a formula, from which shares of the product or of a phase are made. */
 record MadeShares(Formula formula, MadeMasses masses) {
 
-    /** The masses, once it is sure that there is one for each line. */
-    static MadeMasses oneForEachLine(Formula formula, MadeMasses masses) {
-        Objects.requireNonNull(formula, "formula");
-        if (Objects.requireNonNull(masses, "masses").size() != formula.lines().size()) {
-            throw new IllegalArgumentException("masses are " + masses.size() + ": \"" + formula.name() + "\" has "
-                    + formula.lines().size() + " lines, and each needs one, in their order");
+    private static final String REMEDY =
+            ": take what was weighed from a plan (ExpectedProduct), from readings (MadeBatch) or from an assignment"
+                    + " (BalanceAssignment) of this very formula";
+
+    /**
+     * What was weighed, once it is sure that each mass is of the line at its place: the line itself, with its phase, its
+     * ingredient and its share, not merely one of the same name.
+     */
+    static MadeShares of(Weighed weighed) {
+        Objects.requireNonNull(weighed, "weighed");
+        Formula formula = Objects.requireNonNull(weighed.formula(), "weighed.formula()");
+        MadeMasses masses = Objects.requireNonNull(weighed.masses(), "weighed.masses()");
+        if (masses.size() != formula.lines().size()) {
+            throw new IllegalArgumentException("weighed has " + masses.size() + " masses, \"" + formula.name()
+                    + "\" has " + formula.lines().size() + " lines" + REMEDY);
         }
-        return masses;
+        for (int i = 0; i < masses.size(); i++) {
+            requireOf(
+                    formula,
+                    formula.lines().get(i),
+                    masses.additions().get(i).addition().subject());
+        }
+        return new MadeShares(formula, masses);
+    }
+
+    private static void requireOf(Formula formula, FormulaLine line, Subject subject) {
+        if (!line.equals(subject)) {
+            throw new IllegalArgumentException("mass " + line.position() + " of weighed is of " + described(subject)
+                    + ", line " + line.position() + " of \"" + formula.name() + "\" is " + described(line) + REMEDY);
+        }
+    }
+
+    private static String described(Subject subject) {
+        return subject instanceof FormulaLine line
+                ? line.ingredient() + " " + line.amount() + " in phase \"" + line.phase() + "\""
+                : "\"" + subject.name() + "\", no line of a formula";
     }
 
     /** The masses of the lines that make up the whole of a tally. */
@@ -28,8 +58,8 @@ record MadeShares(Formula formula, MadeMasses masses) {
         return masses.part(whole.stream().map(line -> line.position() - 1).toList());
     }
 
-    MadeShare share(Tally tally) {
+    MadeShare share(Tally tally, End end) {
         List<FormulaLine> whole = tally.whole().isEmpty() ? formula.lines() : tally.whole();
-        return of(whole).madeShare(tally, tally.strengths(whole));
+        return of(whole).madeShare(tally, tally.strengths(whole, end));
     }
 }

@@ -99,11 +99,11 @@ final class MemberIndex {
             return left.get(0);
         }
         Comparator<Counted> byShare = Comparator.comparing(counted ->
-                Conversion.of(counted.limit().basis(), counted.member()).factor());
+                Conversion.of(counted.limit(), counted.member()).factor());
         boolean upper = left.get(0).limit().kind().isUpper();
         Counted strictest = left.stream()
                 .filter(counted ->
-                        Conversion.of(counted.limit().basis(), counted.member()).isKnown())
+                        Conversion.of(counted.limit(), counted.member()).isKnown())
                 .max(upper ? byShare : byShare.reversed())
                 .orElse(left.get(0));
         boolean differ =

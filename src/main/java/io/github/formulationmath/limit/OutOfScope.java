@@ -5,19 +5,22 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A substance that a table knows, but not for such a product: no limit of its entry covers the product. The entry may say
- * that the substance is then not allowed.
+ * A substance that a table knows, but not for such a product: no limit of its entry covers the product, or the purpose
+ * that was stated for the substance. If the entry allows the substance in other products only, that is no finding like
+ * this one but a verdict, {@link Conformity#PROHIBITED}.
  *
  * @param substance the substance
- * @param limits the limits, all of them for other products
+ * @param limits the limits, all of them for something else
+ * @param otherPurpose whether they were left out because of the purpose that was stated
  */
-public record OutOfScope(Substance substance, List<UsageLimit> limits) {
+public record OutOfScope(Substance substance, List<UsageLimit> limits, boolean otherPurpose) {
 
     /**
      * Copies.
      *
      * @param substance the substance
      * @param limits the limits
+     * @param otherPurpose whether they are for another purpose
      */
     public OutOfScope {
         Objects.requireNonNull(substance, "substance");
@@ -25,11 +28,11 @@ public record OutOfScope(Substance substance, List<UsageLimit> limits) {
     }
 
     /**
-     * Whether an entry allows the substance only in other products.
+     * Whether the printed entry has to be read: it says something of other products, or the stated purpose left it out.
      *
-     * @return true if it does; if false, the printed entry has to be read
+     * @return false if the entry has nothing to say of such a product
      */
-    public boolean isNotAllowed() {
-        return limits.stream().anyMatch(limit -> limit.outsideScope() == OutsideScope.NOT_ALLOWED);
+    public boolean mustBeRead() {
+        return otherPurpose || limits.stream().anyMatch(limit -> limit.outsideScope() != OutsideScope.NONE);
     }
 }

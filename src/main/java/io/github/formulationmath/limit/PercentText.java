@@ -23,10 +23,13 @@ final class PercentText {
 
     /** The share, and between which ends, rounded outwards, it lies: {@code 1.008 % in [0.99, 1.03] %}. */
     static String of(Ratio share, Bounds bounds) {
-        return bounds.equals(Bounds.point(share))
-                ? of(share)
-                : of(share) + " in [" + end(bounds.lower().orElseThrow(), RoundingMode.FLOOR) + ", "
-                        + end(bounds.upper().orElseThrow(), RoundingMode.CEILING) + "] %";
+        if (bounds.equals(Bounds.point(share))) {
+            return of(share);
+        }
+        String lower = end(bounds.lower().orElseThrow(), RoundingMode.FLOOR).toString();
+        return bounds.upper()
+                .map(upper -> of(share) + " in [" + lower + ", " + end(upper, RoundingMode.CEILING) + "] %")
+                .orElse(of(share) + ", at least " + lower + " %");
     }
 
     private static Ratio end(Ratio share, RoundingMode outwards) {

@@ -4,11 +4,14 @@ import io.github.formulationmath.formula.Substance;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +21,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What is not stated is not known: limits that ask for it are then reported as ones that may apply. What is stated is
  * complete: a product for the hair is for the hair only. Hands, face and body are skin; a pump spray is a spray.
+ *
+ * <p>What can be stated is in {@link LimitTable#words()}. A word that a table does not know settles nothing: limits that
+ * ask for such a word may apply, and the report names it. The word {@code other} says: none of those the table names.
  *
  * <p>Unless told otherwise the user is the general public, and a substance serves every purpose a limit asks for, which
  * is the stricter reading.
@@ -111,11 +117,13 @@ public final class Product implements Serializable {
     }
 
     /**
-     * The same product, in which a substance serves one purpose only.
+     * The same product, in which a substance serves one purpose only. Which purposes a table asks for is in
+     * {@link LimitTable#words()}; {@link LimitChecker#of} refuses another.
      *
      * @param inciName the substance
      * @param purpose for example {@code preservative} or {@code other_than_preservative}
      * @return the product
+     * @throws IllegalArgumentException if the purpose is blank
      */
     public Product using(String inciName, String purpose) {
         Map<String, String> more = new LinkedHashMap<>(purposes);
@@ -131,23 +139,23 @@ public final class Product implements Serializable {
         if (words.length == 0 || Stream.of(words).anyMatch(String::isBlank)) {
             throw new IllegalArgumentException(name + " is blank: name at least one, or leave it unstated");
         }
-        return ScopeTerms.withImplied(words);
+        return Stream.of(words).map(LimitNames::term).collect(Collectors.toUnmodifiableSet());
     }
 
     String use() {
         return use;
     }
 
-    Set<String> areas() {
-        return areas;
+    StatedWords areas(ProductWords words) {
+        return new StatedWords(areas, words.areas());
     }
 
-    Set<String> kinds() {
-        return kinds;
+    StatedWords kinds(ProductWords words) {
+        return new StatedWords(kinds, words.kinds());
     }
 
-    Set<String> forms() {
-        return forms;
+    StatedWords forms(ProductWords words) {
+        return new StatedWords(forms, words.forms());
     }
 
     String user() {
@@ -162,8 +170,17 @@ public final class Product implements Serializable {
         return Optional.ofNullable(purposes.get(LimitNames.normalise(substance.name())));
     }
 
-    Stream<String> words() {
-        return Stream.of(areas, kinds, forms).flatMap(Set::stream).sorted();
+    Map<String, String> purposes() {
+        return purposes;
+    }
+
+    /** The words that a table does not know, each with those of the table that may be meant. */
+    SortedMap<String, List<String>> unknownWords(ProductWords words) {
+        SortedMap<String, List<String>> unknown = new TreeMap<>();
+        for (StatedWords side : List.of(areas(words), kinds(words), forms(words))) {
+            side.unknown().forEach(word -> unknown.put(word, ProductWords.close(word, side.vocabulary())));
+        }
+        return unknown;
     }
 
     @Override

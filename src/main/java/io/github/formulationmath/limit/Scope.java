@@ -4,7 +4,6 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +21,9 @@ public final class Scope implements Serializable {
 
     /** The word for everything. */
     static final String ANY = "any";
+
+    /** How the purposes begin that leave one out. */
+    static final String OTHER_THAN = "other_than_";
 
     static final String LEAVE_ON = "leave_on";
     static final String RINSE_OFF = "rinse_off";
@@ -160,31 +162,67 @@ public final class Scope implements Serializable {
     }
 
     /**
-     * Whether the scope covers a product, whatever the substance is used for.
+     * Whether the scope covers a product, whatever the substance is used for. A word of the product that is not among the
+     * words of the table settles nothing.
      *
      * @param product the product
+     * @param words the words of the table, from {@link LimitTable#words()}
      * @return whether it does, or may
      */
-    public Applicability applicabilityTo(Product product) {
+    public Applicability applicabilityTo(Product product, ProductWords words) {
         Objects.requireNonNull(product, "product");
+        Objects.requireNonNull(words, "words");
+        return isForOthers(product)
+                ? Applicability.OUT_OF_SCOPE
+                : areas.applicabilityTo(product.areas(words))
+                        .and(products.applicabilityTo(product.kinds(words)))
+                        .and(forms.applicabilityTo(product.forms(words)));
+    }
+
+    /** Whether the product is outside the scope if the known words are all there is to say of it. */
+    boolean excludes(Product product, ProductWords words) {
+        return isForOthers(product)
+                || areas.excludes(product.areas(words))
+                || products.excludes(product.kinds(words))
+                || forms.excludes(product.forms(words));
+    }
+
+    private boolean isForOthers(Product product) {
         boolean otherUse = !use.equals(ANY) && !use.equals(product.use());
         boolean otherUser = !user.equals(ANY) && !user.equals(product.user());
-        return otherUse || otherUser
-                ? Applicability.OUT_OF_SCOPE
-                : areas.applicabilityTo(product.areas())
-                        .and(products.applicabilityTo(product.kinds()))
-                        .and(forms.applicabilityTo(product.forms()));
+        return otherUse || otherUser;
     }
 
-    /** Whether the scope covers a substance used for this. */
+    /**
+     * Whether the scope covers, or may cover, a substance used for this. What serves another purpose than one may serve
+     * any of the rest.
+     */
     boolean coversPurpose(String stated) {
-        boolean otherThan =
-                purpose.startsWith("other_than_") && !stated.equals(purpose.substring("other_than_".length()));
-        return purpose.equals(ANY) || purpose.equals(stated) || otherThan;
+        if (purpose.equals(ANY) || purpose.equals(stated)) {
+            return true;
+        }
+        boolean otherThan = purpose.startsWith(OTHER_THAN);
+        boolean statedOtherThan = stated.startsWith(OTHER_THAN);
+        return otherThan && statedOtherThan
+                || otherThan && !purpose.equals(OTHER_THAN + stated)
+                || statedOtherThan && !stated.equals(OTHER_THAN + purpose);
     }
 
-    Stream<String> words() {
-        return Stream.of(areas, products, forms).flatMap(ScopeTerms::words);
+    /** The purpose that the scope leaves out: {@code preservative} for {@code other_than_preservative}, and back. */
+    String otherPurpose() {
+        return purpose.startsWith(OTHER_THAN) ? purpose.substring(OTHER_THAN.length()) : OTHER_THAN + purpose;
+    }
+
+    ScopeTerms areas() {
+        return areas;
+    }
+
+    ScopeTerms products() {
+        return products;
+    }
+
+    ScopeTerms forms() {
+        return forms;
     }
 
     @Override

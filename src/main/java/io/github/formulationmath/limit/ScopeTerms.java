@@ -1,10 +1,7 @@
 package io.github.formulationmath.limit;
 
 import java.io.Serializable;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,16 +13,6 @@ record ScopeTerms(Set<String> meant, Set<String> leftOut) implements Serializabl
     static final ScopeTerms ANY = new ScopeTerms(Set.of(), Set.of());
 
     private static final String NOT = "not:";
-
-    /** What a word also is: a pump spray is a spray. */
-    private static final Map<String, List<String>> ALSO = Map.of(
-            "propellant_spray", List.of("spray"),
-            "pump_spray", List.of("spray"),
-            "face", List.of("skin"),
-            "hands", List.of("skin"),
-            "body", List.of("skin"),
-            "antidandruff_shampoo", List.of("shampoo"),
-            "mouthwash_age_6_to_10", List.of("mouthwash"));
 
     ScopeTerms {
         meant = Set.copyOf(meant);
@@ -55,29 +42,35 @@ record ScopeTerms(Set<String> meant, Set<String> leftOut) implements Serializabl
         return new ScopeTerms(meant, leftOut);
     }
 
-    /** The words with everything else they are. */
-    static Set<String> withImplied(String... words) {
-        return Arrays.stream(words)
-                .map(LimitNames::term)
-                .flatMap(term -> Stream.concat(Stream.of(term), ALSO.getOrDefault(term, List.of()).stream()))
-                .collect(Collectors.toUnmodifiableSet());
-    }
-
     boolean isAny() {
         return meant.isEmpty() && leftOut.isEmpty();
     }
 
-    /** Whether what a product states meets these terms; a product that states nothing may or may not. */
-    Applicability applicabilityTo(Set<String> stated) {
+    /** Whether what a product states meets these terms; what it does not state, or in words unknown, leaves it open. */
+    Applicability applicabilityTo(StatedWords stated) {
         if (isAny()) {
             return Applicability.APPLIES;
         }
-        if (stated.isEmpty()) {
+        if (stated.written().isEmpty()) {
             return Applicability.MAY_APPLY;
         }
-        boolean in = meant.isEmpty() || meant.stream().anyMatch(stated::contains);
-        boolean out = leftOut.stream().anyMatch(stated::contains);
-        return in && !out ? Applicability.APPLIES : Applicability.OUT_OF_SCOPE;
+        StatedWords.Match in = meant.isEmpty() ? StatedWords.Match.YES : stated.match(meant);
+        StatedWords.Match out = stated.match(leftOut);
+        if (in == StatedWords.Match.NO || out == StatedWords.Match.YES) {
+            return Applicability.OUT_OF_SCOPE;
+        }
+        boolean settled = in == StatedWords.Match.YES && out == StatedWords.Match.NO;
+        return settled ? Applicability.APPLIES : Applicability.MAY_APPLY;
+    }
+
+    /** Whether the words that are known, taken as all there is to say, do not meet these terms. */
+    boolean excludes(StatedWords stated) {
+        Set<String> known = stated.known();
+        if (isAny() || known.isEmpty()) {
+            return false;
+        }
+        boolean in = meant.isEmpty() || meant.stream().anyMatch(known::contains);
+        return !in || leftOut.stream().anyMatch(known::contains);
     }
 
     Stream<String> words() {

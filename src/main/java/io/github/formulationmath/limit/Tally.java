@@ -45,6 +45,26 @@ final class Tally implements Subject {
         }
     }
 
+    /**
+     * Adds a whole line under the name of its material, unless its parts, which were added before, count more or tell what
+     * nothing else tells.
+     */
+    void addMaterial(FormulaLine line, Substance material, Hit hit) {
+        Ratio parts = Ratio.ZERO;
+        boolean counted = false;
+        for (Contribution earlier : contributions) {
+            if (earlier.line().position() == line.position()) {
+                counted = true;
+                parts = parts.plus(earlier.weight(Reckoning.plain()));
+            }
+        }
+        Contribution whole = new Contribution(0, line, material, Ratio.ONE, hit);
+        if (!counted || hit.isAssessable() && whole.weight(Reckoning.plain()).compareTo(parts) > 0) {
+            contributions.removeIf(earlier -> earlier.line().position() == line.position());
+            contributions.add(whole);
+        }
+    }
+
     Formula formula() {
         return formula;
     }
@@ -79,16 +99,37 @@ final class Tally implements Subject {
         return term.endsWith("_phase") ? term.substring(0, term.length() - "_phase".length()) : term;
     }
 
+    /** Whether every figure is known. */
     boolean isAssessable() {
-        for (Contribution contribution : contributions) {
-            if (!contribution.hit().isAssessable()) {
-                return false;
-            }
-        }
+        return withoutConversion().isEmpty() && hasWhole();
+    }
+
+    /** Whether the formula has what the limit is a share of. */
+    boolean hasWhole() {
         return slot.limit().isOfProduct() || !whole().isEmpty();
     }
 
-    /** The first thing that keeps the limit from being assessed. */
+    /** Whether the share has a highest end: no member lacks the own limit that its share would be divided by. */
+    boolean isBounded() {
+        for (Contribution contribution : contributions) {
+            if (!contribution.hit().hasDivisor()) {
+                return false;
+            }
+        }
+        return hasWhole();
+    }
+
+    /** Whether so little is unknown that the two ends tell the verdict for all that lies between. */
+    boolean isUnknownInOneLine() {
+        return contributions.stream()
+                        .filter(contribution -> !contribution.hit().isAssessable())
+                        .map(contribution -> contribution.line().position())
+                        .distinct()
+                        .count()
+                <= 1;
+    }
+
+    /** The first thing of which it is not known how much of it counts. */
     Optional<Contribution> withoutConversion() {
         return contributions.stream().filter(c -> !c.hit().isAssessable()).findFirst();
     }
@@ -102,26 +143,28 @@ final class Tally implements Subject {
                         contribution.hit().conversion().isKnown() ? "problem.no-own-limit" : "problem.no-conversion");
     }
 
-    /** Contributions that are part of the whole: in a phase, only the lines of that phase. */
-    private List<Contribution> inWhole() {
-        if (slot.limit().isOfProduct()) {
-            return contributions;
+    /** Contributions that are part of the whole, in a phase only the lines of that phase, as far as an end has them. */
+    private List<Contribution> inWhole(End end) {
+        List<FormulaLine> lines = slot.limit().isOfProduct() ? List.of() : whole();
+        List<Contribution> counted = new ArrayList<>(contributions.size());
+        for (Contribution contribution : contributions) {
+            boolean part = lines.isEmpty() || lines.contains(contribution.line());
+            if (part && (end == End.HIGHEST || contribution.hit().isAssessable())) {
+                counted.add(contribution);
+            }
         }
-        List<FormulaLine> lines = whole();
-        return lines.isEmpty()
-                ? contributions
-                : contributions.stream().filter(c -> lines.contains(c.line())).toList();
+        return counted;
     }
 
-    <V> V share(Reckoning<V> r) {
-        List<Contribution> counted = inWhole();
+    <V> V share(Reckoning<V> r, End end) {
+        List<Contribution> counted = inWhole(end);
         List<V> terms = new ArrayList<>(counted.size());
         for (Contribution contribution : counted) {
             V line = r.known(contribution.line());
             terms.add(contribution.isWhole() ? line : r.product(line, contribution.weight(r)));
         }
-        V sum = terms.size() == 1 ? terms.get(0) : r.sum(terms);
-        return r.named(SHARE, this, ofWhole(r, sum));
+        V sum = terms.isEmpty() ? r.literal(0) : terms.size() == 1 ? terms.get(0) : r.sum(terms);
+        return r.named(SHARE, this, terms.isEmpty() ? sum : ofWhole(r, sum));
     }
 
     private <V> V ofWhole(Reckoning<V> r, V sum) {
@@ -136,13 +179,19 @@ final class Tally implements Subject {
         return r.quotient(sum, r.named(WHOLE, parts.size() == 1 ? parts.get(0) : r.sum(parts)));
     }
 
-    /** How much of each of these lines counts. */
+    /** How much of each of these lines counts; what is not known, as it does the most harm. */
     List<Ratio> strengths(List<FormulaLine> lines) {
+        return strengths(lines, slot.limit().kind().isUpper() ? End.HIGHEST : End.LOWEST);
+    }
+
+    /** How much of each of these lines counts at one end. */
+    List<Ratio> strengths(List<FormulaLine> lines, End end) {
         List<Ratio> strengths = new ArrayList<>(lines.size());
         for (FormulaLine line : lines) {
             Ratio sum = Ratio.ZERO;
             for (Contribution contribution : contributions) {
-                if (contribution.line().position() == line.position()) {
+                boolean counts = end == End.HIGHEST || contribution.hit().isAssessable();
+                if (counts && contribution.line().position() == line.position()) {
                     sum = sum.plus(contribution.weight(Reckoning.plain()));
                 }
             }

@@ -232,6 +232,11 @@ public final class UsageLimit implements Serializable {
         return detail.text();
     }
 
+    /** What is left of the limit for products in which its entry does not allow the substance: nothing, of the product. */
+    UsageLimit allowingNothing() {
+        return new UsageLimit(core.allowingNothing(), detail.withWhole(PRODUCT));
+    }
+
     /** Limits of one entry share this key. */
     String entry() {
         return detail.entry().isEmpty() ? id() : detail.entry();

@@ -10,6 +10,7 @@ import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Wording;
 import io.github.formulationmath.working.Working;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -26,6 +27,14 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: 0.5 % sodium benzoate counts as 0.5 % · 0.84746 = 0.4237 % benzoic acid; with a cap of 0.5 % as acid the
  * headroom is 0.0763 %.
  *
+ * <p>Where it is not known how much of a substance counts, the share is an interval: from what is known alone to what is
+ * known and all the rest at the greatest content possible. {@link #share()} is its lower end, {@link #bounds()} the whole
+ * of it, with the error of the balance at both ends; a verdict that holds at both ends holds, otherwise it cannot be
+ * assessed. (By a guard band on a weighed batch, two lines or more of unknown content cannot be assessed.)
+ *
+ * <p>An entry that allows a substance in other products only is a verdict as well: {@link Conformity#PROHIBITED}, on the
+ * limit of that entry with nothing left of it.
+ *
  * <p>Every verdict defers to the law in force, the supplier's documents and a qualified safety assessor; {@link
  * #cautions()} say so and belong wherever a verdict is shown. Immutable and thread-safe.
  */
@@ -35,6 +44,7 @@ public final class Verdict implements Explained {
     private final Tally tally;
     private final @Nullable MadeShares masses;
     private final VerdictRelations relations;
+    private final VerdictRelations far;
     private final Ratio share;
     private final Conformity conformity;
     private final Ratio used;
@@ -43,17 +53,46 @@ public final class Verdict implements Explained {
         this.checker = checker;
         this.tally = tally;
         this.masses = masses;
-        Evidence evidence = masses == null ? new WrittenEvidence(tally) : new MadeEvidence(masses.share(tally));
-        this.relations = new VerdictRelations(tally, checker.rule(), evidence);
+        this.relations = relations(End.LOWEST);
+        this.far = tally.isAssessable() ? relations : relations(End.HIGHEST);
         this.share = relations.value(Reckoning.plain());
-        this.used = used(limit().share().fraction(), share, limit().kind().isUpper());
-        this.conformity = tally.isAssessable() ? relations.decide(Reckoning.plain()) : Conformity.NOT_ASSESSABLE;
+        boolean upper = limit().kind().isUpper();
+        Ratio counted = upper && tally.isBounded() ? far.value(Reckoning.plain()) : share;
+        this.used = used(limit().share().fraction(), counted, upper);
+        this.conformity = decide();
+    }
+
+    private VerdictRelations relations(End end) {
+        MadeShares made = masses;
+        Evidence evidence =
+                made == null ? new WrittenEvidence(tally, end) : new MadeEvidence(made.share(tally, end));
+        return new VerdictRelations(tally, checker.rule(), evidence);
+    }
+
+    private Conformity decide() {
+        if (!tally.hasWhole()) {
+            return Conformity.NOT_ASSESSABLE;
+        }
+        Conformity known = relations.decide(Reckoning.plain());
+        if (applicability() == Applicability.OUT_OF_SCOPE) {
+            return known == Conformity.WITHIN ? Conformity.WITHIN : Conformity.PROHIBITED;
+        }
+        if (tally.isAssessable()) {
+            return known;
+        }
+        boolean oneSided = masses == null || !rule().isGuardBand();
+        boolean certain = oneSided || tally.isBounded() && tally.isUnknownInOneLine();
+        if (known == Conformity.EXCEEDS && oneSided) {
+            return known;
+        }
+        boolean same = certain && tally.isBounded() && far.decide(Reckoning.plain()) == known;
+        return same ? known : Conformity.NOT_ASSESSABLE;
     }
 
     /**
      * The limit.
      *
-     * @return the limit
+     * @return the limit; of an entry that does not allow the substance here, its limit with a highest share of 0
      */
     public UsageLimit limit() {
         return tally.slot().limit();
@@ -71,7 +110,7 @@ public final class Verdict implements Explained {
     /**
      * Whether the limit is meant for the product.
      *
-     * @return whether it applies, or may
+     * @return whether it applies, or may; out of scope only where that is what forbids the substance
      */
     public Applicability applicability() {
         return tally.slot().applicability();
@@ -98,7 +137,8 @@ public final class Verdict implements Explained {
     /**
      * The share as it is written or most likely is.
      *
-     * @return a fraction of the whole on the basis of the limit, exact; above 1 only in a sum of ratios
+     * @return a fraction of the whole on the basis of the limit, exact; above 1 only in a sum of ratios; where contents are
+     *     unknown, the part that is known
      */
     public Ratio share() {
         return share;
@@ -108,12 +148,18 @@ public final class Verdict implements Explained {
      * Where the share is sure to lie.
      *
      * @return the guaranteed interval, as fractions of one on the basis of the limit; a single point if nothing was
-     *     weighed
+     *     weighed and everything is known; without an upper end if the formula does not have the phase, or a member of a
+     *     sum of ratios has no limit of its own
      */
     public Bounds bounds() {
         Reckoning<Ratio> r = Reckoning.plain();
-        return Bounds.closed(
-                relations.evidence().lowest(r), relations.evidence().highest(r));
+        if (!tally.hasWhole()) {
+            return Bounds.atLeast(Ratio.ZERO);
+        }
+        Ratio lowest = relations.evidence().lowest(r);
+        return tally.isBounded()
+                ? Bounds.closed(lowest, far.evidence().highest(r))
+                : Bounds.atLeast(lowest);
     }
 
     /**
@@ -153,17 +199,24 @@ public final class Verdict implements Explained {
     }
 
     private boolean hasProbability() {
-        return conformity != Conformity.NOT_ASSESSABLE
+        return tally.isAssessable()
+                && conformity != Conformity.PROHIBITED
                 && !relations.evidence().variance(Reckoning.plain()).isZero();
     }
 
     /**
      * How much room the rule leaves: what is left between the limit and the share, its guard band or its interval.
      *
-     * @return a fraction of the whole, negative if the share is not within
+     * @return a fraction of the whole, negative if the share is not within; what is unknown is counted as it does the most
+     *     harm, and left out if there is no end to it
      */
     public Ratio headroom() {
-        return relations.headroom(Reckoning.plain());
+        return harmful().headroom(Reckoning.plain());
+    }
+
+    /** The end that does the most harm, as far as there is one. */
+    private VerdictRelations harmful() {
+        return limit().kind().isUpper() && tally.isBounded() ? far : relations;
     }
 
     /**
@@ -177,11 +230,11 @@ public final class Verdict implements Explained {
 
     private <V> V decided(Reckoning<V> r) {
         if (conformity != Conformity.NOT_ASSESSABLE) {
-            relations.decide(r);
+            harmful().decide(r);
         }
         r.note(() -> Phrase.of("caution.limit-short"));
         r.note(() -> checker.table().shortCaution());
-        return relations.headroom(r);
+        return harmful().headroom(r);
     }
 
     /**
@@ -282,13 +335,41 @@ public final class Verdict implements Explained {
     }
 
     /**
+     * What the verdict is about, in the words of the label and of the formula: the name to declare; or the substance as
+     * the formula has it, if there is only one; or else {@link #counted()}.
+     *
+     * @return the short name
+     */
+    public String shortName() {
+        if (!limit().declaredAs().isEmpty()) {
+            return limit().declaredAs();
+        }
+        List<Substance> substances = substances();
+        return substances.size() == 1 ? substances.get(0).name() : counted();
+    }
+
+    /**
+     * Whether the limit says anything that no number settles: it may not be meant for the product, or it comes with
+     * conditions, wording or remarks.
+     *
+     * @return true if there is something to read
+     */
+    public boolean leavesOpen() {
+        EntryText text = limit().text();
+        return applicability() == Applicability.MAY_APPLY
+                || !text.conditions().isEmpty()
+                || !text.warnings().isEmpty()
+                || !text.note().isEmpty();
+    }
+
+    /**
      * What keeps the verdict from being simple: a figure that is missing, a form that was not stated, a scope that may not
      * fit.
      *
      * @return an unmodifiable list of remarks
      */
     public List<Phrase> remarks() {
-        return VerdictText.remarks(tally);
+        return VerdictText.remarks(this);
     }
 
     /**
@@ -307,7 +388,27 @@ public final class Verdict implements Explained {
      * @return the lines; the cautions are always among them
      */
     public List<String> describe(Wording wording) {
+        List<String> lines = new ArrayList<>(describeAlone(wording));
+        cautions().forEach(caution -> lines.add(wording.text(caution)));
+        return List.copyOf(lines);
+    }
+
+    /** The same without cautions, which a report tells once. */
+    List<String> describeAlone(Wording wording) {
         return new VerdictText(this, Objects.requireNonNull(wording, "wording")).lines();
+    }
+
+    Tally tally() {
+        return tally;
+    }
+
+    /** Substances that are counted because no purpose was stated for them, though the limit asks for one. */
+    List<Substance> withoutPurpose() {
+        return limit().scope().purpose().equals(Scope.ANY)
+                ? List.of()
+                : substances().stream()
+                        .filter(substance -> checker.product().purposeOf(substance).isEmpty())
+                        .toList();
     }
 
     private static Ratio used(Ratio limit, Ratio share, boolean upper) {
@@ -344,7 +445,12 @@ public final class Verdict implements Explained {
     /** In short: what is counted, its share, the limit, and the verdict. */
     @Override
     public String toString() {
-        return counted() + " " + PercentText.of(share, bounds()) + " ("
-                + limit().kind().code() + " " + limit().share().percent() + " %, " + limit().id() + "): " + conformity;
+        String share = shortName() + " " + PercentText.of(this.share, bounds());
+        if (applicability() == Applicability.OUT_OF_SCOPE) {
+            return share + " (not allowed in such a product, " + limit().id() + "): " + conformity;
+        }
+        boolean due = !limit().kind().restrictsContents() && conformity == Conformity.EXCEEDS;
+        return share + " (" + limit().kind().code() + " " + limit().share().percent() + " %, " + limit().id() + "): "
+                + (due ? "DUE" : conformity);
     }
 }

@@ -47,7 +47,8 @@ record VerdictRelations(Tally tally, DecisionRule rule, Evidence evidence) {
         Ratio whole = limit().isOfProduct()
                 ? Ratio.ONE
                 : tally.whole().stream().map(FormulaLine::fraction).reduce(Ratio.ZERO, Ratio::plus);
-        Ratio others = tally.share(r).minus(own.times(line.fraction()).dividedBy(whole));
+        End harmful = limit().kind().isUpper() ? End.HIGHEST : End.LOWEST;
+        Ratio others = tally.share(r, harmful).minus(own.times(line.fraction()).dividedBy(whole));
         Ratio left = limit().share().fraction().minus(others);
         return left.signum() < 0
                 ? Optional.empty()

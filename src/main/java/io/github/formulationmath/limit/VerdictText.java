@@ -1,9 +1,11 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A verdict in words. */
 record VerdictText(Verdict verdict, Wording wording) {
@@ -16,25 +18,50 @@ record VerdictText(Verdict verdict, Wording wording) {
                 verdict.limit().basis().toString(),
                 verdict.limit().whole(),
                 verdict.limit().citation().toString()));
-        verdict.made()
-                .ifPresent(share -> phrases.add(Phrase.of(
-                        "limit.interval",
-                        PercentText.of(verdict.bounds().lower().orElseThrow()),
-                        PercentText.of(verdict.bounds().upper().orElseThrow()),
-                        verdict.rule().toString())));
+        interval().ifPresent(phrases::add);
         phrases.addAll(entryTexts(verdict.limit().text()));
         phrases.addAll(verdict.remarks());
-        phrases.addAll(verdict.cautions());
         return phrases.stream().map(wording::text).toList();
     }
 
     private Phrase head() {
+        if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
+            return Phrase.of(
+                    "limit.head.prohibited",
+                    verdict.shortName(),
+                    PercentText.of(verdict.share()),
+                    wording.text(Phrase.of(verdict.conformity().key())));
+        }
+        String kind = verdict.limit().kind().code().replace('_', '-');
+        String words = verdict.limit().kind().restrictsContents()
+                ? verdict.conformity().key()
+                : verdict.conformity().key() + "." + kind;
         return Phrase.of(
-                "limit.head." + verdict.limit().kind().code().replace('_', '-'),
-                verdict.counted(),
-                PercentText.of(verdict.share()),
+                "limit.head." + kind,
+                verdict.shortName(),
+                share(),
                 verdict.limit().share().percent() + " %",
-                wording.text(Phrase.of(verdict.conformity().key())));
+                wording.text(Phrase.of(words)));
+    }
+
+    /** The share; where contents are unknown, all that it may be. */
+    private String share() {
+        return verdict.tally().isAssessable()
+                ? PercentText.of(verdict.share())
+                : PercentText.of(verdict.share(), verdict.bounds());
+    }
+
+    private Optional<Phrase> interval() {
+        Ratio lower = verdict.bounds().lower().orElseThrow();
+        Optional<Ratio> upper = verdict.bounds().upper();
+        if (upper.isEmpty() || verdict.made().isEmpty() && upper.get().equals(lower)) {
+            return Optional.empty();
+        }
+        return Optional.of(Phrase.of(
+                "limit.interval",
+                PercentText.of(lower),
+                PercentText.of(upper.get()),
+                verdict.rule().toString()));
     }
 
     private static List<Phrase> entryTexts(EntryText text) {
@@ -52,11 +79,20 @@ record VerdictText(Verdict verdict, Wording wording) {
         }
     }
 
-    static List<Phrase> remarks(Tally tally) {
+    static List<Phrase> remarks(Verdict verdict) {
         List<Phrase> remarks = new ArrayList<>();
+        Tally tally = verdict.tally();
         UsageLimit limit = tally.slot().limit();
         if (tally.slot().applicability() == Applicability.MAY_APPLY) {
             remarks.add(Phrase.of("remark.may-apply", limit.scope().toString()));
+        }
+        if (limit.kind().restrictsContents() && verdict.conformity() != Conformity.WITHIN) {
+            verdict.withoutPurpose()
+                    .forEach(substance -> remarks.add(Phrase.of(
+                            "remark.purpose-not-stated",
+                            substance.name(),
+                            limit.scope().purpose(),
+                            limit.scope().otherPurpose())));
         }
         tally.problem()
                 .ifPresent(key -> remarks.add(Phrase.of(

@@ -81,7 +81,7 @@ public final class AssignedLine implements Explained {
     }
 
     static Addition addition(BatchLine line, WeighingStation station) {
-        return Addition.of(line, line, new Reading(line, station), station.balance())
+        return Addition.of(line.line(), line, new Reading(line, station), station.balance())
                 .by(station.method());
     }
 

@@ -1,11 +1,13 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -26,7 +28,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class BalanceAssignment {
+public final class BalanceAssignment implements Weighed {
 
     private final Batch batch;
     private final List<AssignedLine> lines;
@@ -119,13 +121,24 @@ public final class BalanceAssignment {
     }
 
     /**
+     * The formula of the batch.
+     *
+     * @return the formula
+     */
+    @Override
+    public Formula formula() {
+        return batch.formula();
+    }
+
+    /**
      * What will have been made, if every line is weighed where it is assigned.
      *
      * @return the masses with their guaranteed bounds and uncertainties
      * @throws IllegalStateException if some line is not assigned
      * @throws IllegalArgumentException if two balances that differ have the same name
      */
-    public MadeMasses made() {
+    @Override
+    public MadeMasses masses() {
         if (!unassigned.isEmpty()) {
             throw new IllegalStateException("no balance can weigh " + unassigned + ": the batch cannot be made");
         }

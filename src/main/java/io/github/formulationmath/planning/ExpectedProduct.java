@@ -1,9 +1,11 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.CoverageFactor;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,7 +24,7 @@ import java.util.Objects;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ExpectedProduct {
+public final class ExpectedProduct implements Weighed {
 
     private final WeighingPlan plan;
     private final MadeMasses masses;
@@ -51,7 +53,8 @@ public final class ExpectedProduct {
         Objects.requireNonNull(method, "method");
         Balance balance = plan.bench().balance();
         List<Addition> additions = plan.lines().stream()
-                .map(line -> Addition.of(line, line.target(), line, balance).by(method))
+                .map(line -> Addition.of(line.target().line(), line.target(), line, balance)
+                        .by(method))
                 .toList();
         return new ExpectedProduct(plan, MadeMasses.of(additions));
     }
@@ -77,10 +80,21 @@ public final class ExpectedProduct {
     }
 
     /**
+     * The formula of the plan.
+     *
+     * @return the formula
+     */
+    @Override
+    public Formula formula() {
+        return plan.batch().formula();
+    }
+
+    /**
      * The masses behind the shares, for the share of a substance that several lines contain.
      *
      * @return the masses in the order of the formula
      */
+    @Override
     public MadeMasses masses() {
         return masses;
     }
@@ -102,7 +116,7 @@ public final class ExpectedProduct {
      * @throws IllegalArgumentException if no line has it, or several phases do
      */
     public ExpectedLine line(String ingredientName) {
-        return lines.get(plan.batch().formula().line(ingredientName).position() - 1);
+        return lines.get(formula().line(ingredientName).position() - 1);
     }
 
     /**
@@ -114,7 +128,7 @@ public final class ExpectedProduct {
      * @throws IllegalArgumentException if there is no such line
      */
     public ExpectedLine line(String phaseName, String ingredientName) {
-        return lines.get(plan.batch().formula().line(phaseName, ingredientName).position() - 1);
+        return lines.get(formula().line(phaseName, ingredientName).position() - 1);
     }
 
     /**
@@ -125,8 +139,7 @@ public final class ExpectedProduct {
      * @throws IllegalArgumentException if a tolerance names what is not in the formula
      */
     public List<ExpectedLine> notShownWithin(Tolerances tolerances) {
-        Tolerances checked = Objects.requireNonNull(tolerances, "tolerances")
-                .checkedFor(plan.batch().formula());
+        Tolerances checked = Objects.requireNonNull(tolerances, "tolerances").checkedFor(formula());
         return lines.stream()
                 .filter(line -> line.verdict(checked) != ToleranceVerdict.WITHIN)
                 .toList();

@@ -128,7 +128,7 @@ final class BoxErrors implements PotErrors {
         Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
                 .named("line " + line.subscript())
                 .withErrors(ErrorModel.readabilityOnly().withLinearity(Amount.grams(error)));
-        return Addition.of(line.name(), line.mass(), line.mass(), balance);
+        return Addition.of(line.line(), line.mass(), line.mass(), balance);
     }
 
     static Bounds sum(Bounds a, Bounds b) {

@@ -14,6 +14,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -38,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class MadeBatch implements Explained, Serializable {
+public final class MadeBatch implements Weighed, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 2L;
@@ -197,12 +198,23 @@ public final class MadeBatch implements Explained, Serializable {
     }
 
     /**
+     * The formula that was weighed.
+     *
+     * @return the formula of the plan, as written
+     */
+    @Override
+    public Formula formula() {
+        return plan.batch().formula();
+    }
+
+    /**
      * The masses of the lines with everything the displays hide, one per line in the order of the formula, to be checked
      * against limits or put onto a label. After additions, a second weighing, or readings in another order, each line is
      * taken to be anywhere within its own bounds, which is on the safe side.
      *
      * @return the masses together
      */
+    @Override
     public MadeMasses masses() {
         return errors.masses(lines);
     }
@@ -214,7 +226,7 @@ public final class MadeBatch implements Explained, Serializable {
      * @return the report on the shares as made and what the displays hide of them
      */
     public LimitReport check(LimitChecker checker) {
-        return Objects.requireNonNull(checker, "checker").check(plan.batch().formula(), masses());
+        return Objects.requireNonNull(checker, "checker").check(this);
     }
 
     /**

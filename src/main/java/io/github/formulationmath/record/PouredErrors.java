@@ -26,11 +26,15 @@ final class PouredErrors implements PotErrors {
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private record Pour(int line, String name, Ratio grams, Balance balance, WeighingMethod method)
-            implements Serializable {
+    private record Pour(FormulaLine line, Ratio grams, Balance balance, WeighingMethod method) implements Serializable {
+
+        /** The place of the line in the formula, from 0. */
+        int index() {
+            return line.position() - 1;
+        }
 
         Addition addition() {
-            return Addition.of(name, Amount.grams(grams), Amount.grams(grams), balance)
+            return Addition.of(line, Amount.grams(grams), Amount.grams(grams), balance)
                     .by(method);
         }
     }
@@ -52,7 +56,7 @@ final class PouredErrors implements PotErrors {
             int i = reading.line().position() - 1;
             if (reading.kind() == Reading.Kind.SHOWN) {
                 Ratio grams = masses.get(i).grams(Reckoning.plain());
-                pours.add(new Pour(i, reading.line().name(), grams, readings.balanceOf(reading), readings.method()));
+                pours.add(new Pour(reading.line(), grams, readings.balanceOf(reading), readings.method()));
             }
         }
         return new PouredErrors(masses.size(), pours);
@@ -83,7 +87,7 @@ final class PouredErrors implements PotErrors {
                 known.add(new ArrayList<>(1));
             }
             for (int k = 0; k < pours.size(); k++) {
-                known.get(pours.get(k).line()).add(k);
+                known.get(pours.get(k).index()).add(k);
             }
             byLine = known;
         }
@@ -93,7 +97,7 @@ final class PouredErrors implements PotErrors {
     @Override
     public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
         List<Pour> more = new ArrayList<>(pours);
-        more.add(new Pour(line.position() - 1, line.name(), grams, balance, WeighingMethod.TARE_EACH));
+        more.add(new Pour(line, grams, balance, WeighingMethod.TARE_EACH));
         return new PouredErrors(size, more);
     }
 
@@ -105,7 +109,7 @@ final class PouredErrors implements PotErrors {
     @Override
     public MadeMasses masses(List<MadeLine> lines) {
         boolean lineByLine = pours.size() == size
-                && IntStream.range(0, size).allMatch(k -> pours.get(k).line() == k);
+                && IntStream.range(0, size).allMatch(k -> pours.get(k).index() == k);
         return lineByLine ? masses() : PotErrors.super.masses(lines);
     }
 

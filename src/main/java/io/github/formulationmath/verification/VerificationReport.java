@@ -168,15 +168,9 @@ final class VerificationReport {
                 String.valueOf(verification.figures().size()));
     }
 
-    /** What limits say, with the cautions that stand behind each verdict told once, at the end. */
+    /** What limits say, cautions included. */
     static List<String> limits(LimitReport limits, Wording wording) {
-        List<String> cautions = List.of(
-                wording.text(Phrase.of("caution.limit")),
-                wording.text(limits.table().caution()));
-        List<String> lines = new ArrayList<>(limits.describe(wording));
-        lines.removeIf(cautions::contains);
-        lines.addAll(cautions);
-        return List.copyOf(lines);
+        return limits.describe(wording);
     }
 
     private String name(Cause cause) {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -53,7 +54,24 @@ public final class Addition {
         if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("name is blank: say what was added");
         }
-        Subject subject = Subject.of(name, name);
+        return given(Subject.of(name, name), target, reading, balance);
+    }
+
+    /**
+     * An addition to a tared vessel of a line of a formula, to which it then belongs; see {@link Weighed}.
+     *
+     * @param line the line
+     * @param target the exact mass that should have been added, at least 0
+     * @param reading what the display read, at least 0
+     * @param balance the balance
+     * @return the addition, by {@link WeighingMethod#TARE_EACH}
+     * @throws IllegalArgumentException if an amount is negative
+     */
+    public static Addition of(FormulaLine line, Amount<Mass> target, Amount<Mass> reading, Balance balance) {
+        return given(Objects.requireNonNull(line, "line"), target, reading, balance);
+    }
+
+    private static Addition given(Subject subject, Amount<Mass> target, Amount<Mass> reading, Balance balance) {
         return of(
                 subject,
                 GivenMass.target(subject, Objects.requireNonNull(target, "target")),

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Several additions together, with everything their errors have in common: where each mass and each share of the whole is
- * sure to lie, and how uncertain it is. It knows no formula; lines are counted from 0.
+ * sure to lie, and how uncertain it is. Lines are counted from 0; which formula they are of, {@link Weighed} tells.
  *
  * <p>What the errors have in common depends on the method. Weighed cumulatively, one reading ends one addition and begins
  * the next, so that neighbours are anti-correlated and the errors in between cancel from the total. The scale of a

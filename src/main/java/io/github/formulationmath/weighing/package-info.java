@@ -6,9 +6,11 @@
  * io.github.formulationmath.weighing.Vessel}; then {@link io.github.formulationmath.weighing.ErrorModel}, {@link
  * io.github.formulationmath.weighing.WeighingMethod}, {@link io.github.formulationmath.weighing.Addition}, {@link
  * io.github.formulationmath.weighing.AdditionError} (one addition), {@link io.github.formulationmath.weighing.MadeMasses}
- * and {@link io.github.formulationmath.weighing.MadeShare} (all of them together).
+ * and {@link io.github.formulationmath.weighing.MadeShare} (all of them together), {@link
+ * io.github.formulationmath.weighing.Weighed} (with the formula whose lines they are).
  *
- * <p>Knows no formula. May depend on {@code working}, {@code quantity} and {@code number}.
+ * <p>Of a formula it knows only that masses are of its lines. May depend on {@code formula}, {@code working}, {@code
+ * quantity} and {@code number}.
  */
 @NullMarked
 package io.github.formulationmath.weighing;

@@ -15,7 +15,7 @@ final class Ladder {
             Map.entry("working", Set.of("number", "quantity")),
             Map.entry("formula", Set.of("number", "quantity", "working")),
             Map.entry("scaling", Set.of("number", "quantity", "working", "formula")),
-            Map.entry("weighing", Set.of("number", "quantity", "working")),
+            Map.entry("weighing", Set.of("number", "quantity", "working", "formula")),
             Map.entry("chemistry", Set.of("number", "quantity", "working")),
             Map.entry("limit", Set.of("number", "quantity", "working", "formula", "chemistry", "weighing", "scaling")),
             Map.entry(

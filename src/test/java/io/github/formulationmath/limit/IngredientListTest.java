@@ -5,19 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Wording;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Order by Regulation (EC) No 1223/2009, Article 19(1)(g), and 21 CFR 701.3; both as quoted, texts from memory. */
@@ -117,7 +114,7 @@ class IngredientListTest {
                 .line("Tocopherol", "0.95 %")
                 .build();
         Balance balance = Balance.of("0.1 g", "2 kg");
-        IngredientList list = Label.of(LabelRule.eu()).list(formula, weighed(formula, "50 g", balance));
+        IngredientList list = Label.of(LabelRule.eu()).list(weighed(formula, "50 g", balance));
         assertThat(list.orderDoubts()).singleElement().satisfies(doubt -> {
             assertThat(doubt.listed().name()).isEqualTo("Butyrospermum Parkii Butter");
             assertThat(doubt.next().name()).isEqualTo("Cera Alba");
@@ -128,19 +125,13 @@ class IngredientListTest {
                 .contains("on which side of 1 % Tocopherol is")
                 .contains("law in force");
         list.all().forEach(ingredient -> assertSelfChecking(ingredient));
-        IngredientList fine =
-                Label.of(LabelRule.eu()).list(formula, weighed(formula, "5000 g", Balance.of("0.1 g", "10 kg")));
+        IngredientList fine = Label.of(LabelRule.eu()).list(weighed(formula, "5000 g", Balance.of("0.1 g", "10 kg")));
         assertThat(fine.orderDoubts()).isEmpty();
         assertThat(fine.thresholdDoubts()).isEmpty();
     }
 
-    private static MadeMasses weighed(Formula formula, String batch, Balance balance) {
-        List<Addition> additions = new ArrayList<>();
-        for (FormulaLine line : formula.lines()) {
-            var mass = line.share().amountIn(Amount.mass(batch));
-            additions.add(Addition.of(line.name(), mass, mass, balance));
-        }
-        return MadeMasses.of(additions);
+    private static HandWeighed weighed(Formula formula, String batch, Balance balance) {
+        return HandWeighed.exactly(formula, batch, balance, WeighingMethod.TARE_EACH);
     }
 
     @Test

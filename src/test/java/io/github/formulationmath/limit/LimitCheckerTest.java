@@ -94,7 +94,7 @@ class LimitCheckerTest {
                 .hasSizeGreaterThanOrEqualTo(2)
                 .allMatch(verdict -> verdict.conformity() == Conformity.WITHIN);
         report.verdicts().forEach(verdict -> assertSelfChecking(verdict.headroomWorking()));
-        assertThat(report.allShownWithin()).isFalse();
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.EXCEEDS);
     }
 
     /** Annex III, entries 286 and 287: the sum of two, and the sum of three that contains it; leave-on hair 1.0 and 3.0. */
@@ -145,14 +145,17 @@ class LimitCheckerTest {
     @Test
     void a_substance_allowed_in_other_products_only_is_not_passed_over() {
         LimitReport report = checker(FACE_CREAM).check(with("Methylisothiazolinone", "0.001 %"));
-        assertThat(report.verdictsFor("Methylisothiazolinone"))
-                .noneMatch(verdict -> verdict.limit().id().startsWith("EU-V-57"));
-        assertThat(report.outOfScope()).singleElement().satisfies(finding -> {
-            assertThat(finding.isNotAllowed()).isTrue();
-            assertThat(finding.substance().name()).isEqualTo("Methylisothiazolinone");
-        });
-        assertThat(report.allShownWithin()).isFalse();
-        assertThat(String.join("\n", report.describe(Wording.english()))).contains("in other products only");
+        Verdict first = report.binding().orElseThrow();
+        assertThat(first.limit().id()).isEqualTo("EU-V-57");
+        assertThat(first.conformity()).isEqualTo(Conformity.PROHIBITED);
+        assertThat(first.applicability()).isEqualTo(Applicability.OUT_OF_SCOPE);
+        assertThat(first.substances()).extracting(Substance::name).containsExactly("Methylisothiazolinone");
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
+        assertThat(report.toString()).contains("PROHIBITED", "EU-V-57");
+        assertThat(String.join("\n", report.describe(Wording.english())))
+                .contains("Methylisothiazolinone: 0.001 %, not allowed in such a product: PROHIBITED");
+        assertSelfChecking(first);
+        assertSelfChecking(first.headroomWorking());
     }
 
     /** Annex V, entry 13: dehydroacetic acid 0.6 % as acid, not in sprays; the salt is sold with and without water. */
@@ -175,8 +178,11 @@ class LimitCheckerTest {
                                 .anyMatch(remark -> remark.key().contains("may-apply")));
         Product spray = Product.leaveOn().on("body").inForm("pump spray");
         LimitReport sprayed = checker(spray).check(with("Sodium Dehydroacetate", "0.5 %"));
-        assertThat(sprayed.verdicts()).isEmpty();
-        assertThat(sprayed.outOfScope()).hasSize(1);
+        assertThat(sprayed.verdicts()).singleElement().satisfies(verdict -> {
+            assertThat(verdict.conformity()).isEqualTo(Conformity.PROHIBITED);
+            assertThat(verdict.limit().id()).isEqualTo("EU-V-13");
+            assertThat(verdict.limit().share()).isEqualTo(MassFraction.ZERO);
+        });
     }
 
     /** The allergens of Annex III: above 0.001 % leave-on, above 0.01 % rinse-off; 0.0010 % exactly is not above. */
@@ -290,7 +296,14 @@ class LimitCheckerTest {
     @Test
     void words_the_table_does_not_know_are_reported() {
         LimitReport report =
-                checker(Product.leaveOn().on("faec").inForm("cream")).check(with("Glycerin", "3 %"));
-        assertThat(report.unknownWords()).contains("faec", "cream");
+                checker(Product.leaveOn().on("faec").inForm("cream", "looze powder"))
+                        .check(with("Glycerin", "3 %"));
+        assertThat(report.unknownWords()).containsExactly("faec", "looze_powder");
+        assertThat(report.closestWords())
+                .containsEntry("faec", List.of("face"))
+                .containsEntry("looze_powder", List.of("loose_powder"));
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
+        assertThat(String.join("\n", report.describe(Wording.english())))
+                .contains("\"faec\"", "Known words that may be meant: face.");
     }
 }

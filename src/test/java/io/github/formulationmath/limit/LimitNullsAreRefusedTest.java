@@ -14,10 +14,11 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.support.NullTester;
-import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Wording;
 import java.io.Reader;
@@ -37,13 +38,11 @@ class LimitNullsAreRefusedTest {
             .quantitySufficient("Aqua")
             .line("Phenoxyethanol", "0.9 %")
             .build();
-    private static final MadeMasses MASSES = MadeMasses.of(FORMULA.lines().stream()
-            .map(line ->
-                    Addition.of(line.name(), Amount.mass("10 g"), Amount.mass("10 g"), Balance.of("0.1 g", "1 kg")))
-            .toList());
+    private static final Weighed WEIGHED =
+            HandWeighed.exactly(FORMULA, "20 g", Balance.of("0.1 g", "1 kg"), WeighingMethod.TARE_EACH);
     private static final LimitChecker CHECKER =
             LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.worstCase());
-    private static final LimitReport REPORT = CHECKER.check(FORMULA, MASSES);
+    private static final LimitReport REPORT = CHECKER.check(WEIGHED);
 
     private static Map<Class<?>, Object> samples() {
         Map<Class<?>, Object> samples = new HashMap<>();
@@ -66,7 +65,7 @@ class LimitNullsAreRefusedTest {
         samples.put(Formula.class, FORMULA);
         samples.put(FormulaLine.class, FORMULA.line("Phenoxyethanol"));
         samples.put(Substance.class, Substance.of("Aqua"));
-        samples.put(MadeMasses.class, MASSES);
+        samples.put(Weighed.class, WEIGHED);
         samples.put(MolecularFormula.class, MolecularFormula.parse("H2O"));
         samples.put(MolarMass.class, MolarMass.of(MolecularFormula.parse("H2O")));
         samples.put(AtomicMasses.class, AtomicMasses.iupac2007());
@@ -80,6 +79,7 @@ class LimitNullsAreRefusedTest {
         samples.put(Product.class, Product.leaveOn());
         samples.put(DecisionRule.class, DecisionRule.worstCase());
         samples.put(LimitTable.class, LimitTable.eu2024May());
+        samples.put(ProductWords.class, LimitTable.eu2024May().words());
         samples.put(LimitReport.class, REPORT);
         samples.put(LabelRule.class, LabelRule.eu());
         return samples;
@@ -88,7 +88,7 @@ class LimitNullsAreRefusedTest {
     @Test
     void every_public_door_refuses_null() throws IllegalAccessException {
         NullTester tester = new NullTester(samples());
-        IngredientList list = Label.of(LabelRule.eu()).list(FORMULA, MASSES);
+        IngredientList list = Label.of(LabelRule.eu()).list(WEIGHED);
         Object[] instances = {
             MolecularFormula.parse("H2O"),
             AtomicMasses.iupac2007(),

@@ -6,11 +6,11 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -107,15 +107,8 @@ class LimitPropertiesTest {
 
     private static Conformity weighed(int millionths) {
         Formula formula = formula(List.of(new Part("Phenoxyethanol", millionths)));
-        Balance balance = Balance.of("0.1 g", "2 kg");
-        MadeMasses masses = MadeMasses.of(formula.lines().stream()
-                .map(line -> Addition.of(
-                        line.name(),
-                        line.share().amountIn(Amount.mass("400 g")),
-                        line.share().amountIn(Amount.mass("400 g")),
-                        balance))
-                .toList());
-        return CHECKER.check(formula, masses).binding().orElseThrow().conformity();
+        Weighed weighed = HandWeighed.exactly(formula, "400 g", Balance.of("0.1 g", "2 kg"), WeighingMethod.TARE_EACH);
+        return CHECKER.check(weighed).binding().orElseThrow().conformity();
     }
 
     private static String key(Verdict verdict) {

@@ -104,7 +104,7 @@ class SumOfRatiosTest {
                 .on(LimitBasis.as("the acid", acid))
                 .citing(Citation.of("House rule", LocalDate.of(2024, 1, 1)))
                 .saying(EntryText.conditions("not in sprays"))
-                .within(Scope.leaveOn().withAreas("not:oral"));
+                .within(Scope.leaveOn().withAreas("face", "hands"));
         Verdict unsaid = verdict(limit, Substance.of("Salt"));
         Verdict stated = verdict(limit, Substance.of("Salt").withCas("532-32-1"));
         assertThat(unsaid.share()).isGreaterThan(stated.share());

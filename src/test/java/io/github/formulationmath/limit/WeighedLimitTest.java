@@ -6,16 +6,16 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Wording;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,19 +41,13 @@ class WeighedLimitTest {
     }
 
     /** Every line at its exact mass, as the display would read it. */
-    private static MadeMasses weighed(Formula formula, String batch, Balance balance, WeighingMethod method) {
-        Amount<javax.measure.quantity.Mass> whole = Amount.mass(batch);
-        List<Addition> additions = new ArrayList<>();
-        for (FormulaLine line : formula.lines()) {
-            Amount<javax.measure.quantity.Mass> mass = line.share().amountIn(whole);
-            additions.add(Addition.of(line.name(), mass, mass, balance).by(method));
-        }
-        return MadeMasses.of(additions);
+    private static Weighed weighed(Formula formula, String batch, Balance balance, WeighingMethod method) {
+        return HandWeighed.exactly(formula, batch, balance, method);
     }
 
-    private static Verdict binding(DecisionRule rule, Formula formula, MadeMasses masses) {
+    private static Verdict binding(DecisionRule rule, Weighed weighed) {
         return LimitChecker.of(LimitTable.eu2024May(), CREAM, rule)
-                .check(formula, masses)
+                .check(weighed)
                 .binding()
                 .orElseThrow();
     }
@@ -64,8 +58,8 @@ class WeighedLimitTest {
         Formula formula = preserved("1.0 %");
         LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), CREAM, DecisionRule.worstCase());
         assertThat(checker.check(formula).binding().orElseThrow().conformity()).isEqualTo(Conformity.WITHIN);
-        MadeMasses masses = weighed(formula, "500 g", TENTH, WeighingMethod.TARE_EACH);
-        Verdict verdict = checker.check(formula, masses).binding().orElseThrow();
+        Weighed weighed = weighed(formula, "500 g", TENTH, WeighingMethod.TARE_EACH);
+        Verdict verdict = checker.check(weighed).binding().orElseThrow();
         assertThat(verdict.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
         assertThat(verdict.share()).isEqualTo(Ratio.parse("0.01"));
         // (5 + 0.1) / (5.1 + 495 − 0.3), ALGORITHMS: the line at its upper end, the three others at their lower ends
@@ -83,10 +77,10 @@ class WeighedLimitTest {
     @Test
     void simple_acceptance_lets_it_pass_and_the_guard_band_does_not() {
         Formula formula = preserved("1.0 %");
-        MadeMasses masses = weighed(formula, "500 g", TENTH, WeighingMethod.TARE_EACH);
-        assertThat(binding(DecisionRule.simpleAcceptance(), formula, masses).conformity())
+        Weighed weighed = weighed(formula, "500 g", TENTH, WeighingMethod.TARE_EACH);
+        assertThat(binding(DecisionRule.simpleAcceptance(), weighed).conformity())
                 .isEqualTo(Conformity.WITHIN);
-        Verdict guarded = binding(DecisionRule.guardBand(), formula, masses);
+        Verdict guarded = binding(DecisionRule.guardBand(), weighed);
         assertThat(guarded.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
         assertSelfChecking(guarded.headroomWorking());
         assertSelfChecking(guarded.acceptableTargetWorking().orElseThrow());
@@ -98,7 +92,7 @@ class WeighedLimitTest {
     void the_acceptable_target_is_the_largest_that_is_within(String batch) {
         for (DecisionRule rule : List.of(DecisionRule.worstCase(), DecisionRule.guardBand())) {
             Formula formula = preserved("0.8 %");
-            Verdict verdict = binding(rule, formula, weighed(formula, batch, HUNDREDTH, WeighingMethod.TARE_EACH));
+            Verdict verdict = binding(rule, weighed(formula, batch, HUNDREDTH, WeighingMethod.TARE_EACH));
             Ratio target = verdict.acceptableTarget().orElseThrow();
             assertThat(target).isLessThan(Ratio.parse("0.01"));
             assertThat(at(rule, target, batch)).isEqualTo(Conformity.WITHIN);
@@ -115,21 +109,21 @@ class WeighedLimitTest {
                 .line("Caprylic/Capric Triglyceride", "20 %")
                 .line("Tocopherol", "0.5 %")
                 .build();
-        return binding(rule, formula, weighed(formula, batch, HUNDREDTH, WeighingMethod.TARE_EACH))
+        return binding(rule, weighed(formula, batch, HUNDREDTH, WeighingMethod.TARE_EACH))
                 .conformity();
     }
 
     @Test
     void weighed_cumulatively_the_acceptable_target_is_on_the_safe_side() {
         Formula formula = preserved("0.9 %");
-        MadeMasses masses = weighed(formula, "250 g", TENTH, WeighingMethod.CUMULATIVE);
-        Verdict verdict = binding(DecisionRule.worstCase(), formula, masses);
+        Weighed weighed = weighed(formula, "250 g", TENTH, WeighingMethod.CUMULATIVE);
+        Verdict verdict = binding(DecisionRule.worstCase(), weighed);
         Ratio target = verdict.acceptableTarget().orElseThrow();
         Formula lower = preserved(target.times(100)
                         .rounded(io.github.formulationmath.number.Rounding.toDecimalPlaces(6)
                                 .with(java.math.RoundingMode.FLOOR))
                 + " %");
-        assertThat(binding(DecisionRule.worstCase(), lower, weighed(lower, "250 g", TENTH, WeighingMethod.CUMULATIVE))
+        assertThat(binding(DecisionRule.worstCase(), weighed(lower, "250 g", TENTH, WeighingMethod.CUMULATIVE))
                         .conformity())
                 .isEqualTo(Conformity.WITHIN);
     }
@@ -137,10 +131,10 @@ class WeighedLimitTest {
     @Test
     void a_balance_too_coarse_leaves_no_target() {
         Formula formula = preserved("0.9 %");
-        MadeMasses masses = weighed(formula, "5 g", TENTH, WeighingMethod.TARE_EACH);
-        assertThat(binding(DecisionRule.worstCase(), formula, masses).acceptableTarget())
+        Weighed weighed = weighed(formula, "5 g", TENTH, WeighingMethod.TARE_EACH);
+        assertThat(binding(DecisionRule.worstCase(), weighed).acceptableTarget())
                 .isEmpty();
-        assertThat(binding(DecisionRule.guardBand(), formula, masses).acceptableTarget())
+        assertThat(binding(DecisionRule.guardBand(), weighed).acceptableTarget())
                 .isEmpty();
     }
 
@@ -156,7 +150,7 @@ class WeighedLimitTest {
         assertThat(written.share()).isEqualTo(Ratio.of(5, 205));
         assertThat(written.conformity()).isEqualTo(Conformity.WITHIN);
         assertSelfChecking(written);
-        Verdict made = checker.check(formula, weighed(formula, "200 g", TENTH, WeighingMethod.TARE_EACH))
+        Verdict made = checker.check(weighed(formula, "200 g", TENTH, WeighingMethod.TARE_EACH))
                 .binding()
                 .orElseThrow();
         assertThat(made.share()).isEqualTo(Ratio.of(5, 205));
@@ -190,14 +184,14 @@ class WeighedLimitTest {
         assertThat(checker.check(preserved("0.4 %")).binding().orElseThrow().conformity())
                 .isEqualTo(Conformity.FALLS_SHORT);
         Formula formula = preserved("0.5 %");
-        Verdict made = checker.check(formula, weighed(formula, "400 g", TENTH, WeighingMethod.TARE_EACH))
+        Verdict made = checker.check(weighed(formula, "400 g", TENTH, WeighingMethod.TARE_EACH))
                 .binding()
                 .orElseThrow();
         assertThat(made.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
         Ratio target = made.acceptableTarget().orElseThrow();
         assertThat(target).isGreaterThan(Ratio.parse("0.005"));
         Formula higher = preserved("0.6 %");
-        assertThat(checker.check(higher, weighed(higher, "400 g", TENTH, WeighingMethod.TARE_EACH))
+        assertThat(checker.check(weighed(higher, "400 g", TENTH, WeighingMethod.TARE_EACH))
                         .binding()
                         .orElseThrow()
                         .conformity())
@@ -205,7 +199,7 @@ class WeighedLimitTest {
         assertSelfChecking(made.headroomWorking());
         assertSelfChecking(made.acceptableTargetWorking().orElseThrow());
         LimitChecker guarded = LimitChecker.of(table, CREAM, DecisionRule.guardBand());
-        Verdict band = guarded.check(formula, weighed(formula, "400 g", TENTH, WeighingMethod.TARE_EACH))
+        Verdict band = guarded.check(weighed(formula, "400 g", TENTH, WeighingMethod.TARE_EACH))
                 .binding()
                 .orElseThrow();
         assertThat(band.acceptableTarget().orElseThrow()).isGreaterThan(Ratio.parse("0.005"));
@@ -219,7 +213,8 @@ class WeighedLimitTest {
                 Addition.of("a", Amount.mass("1 g"), Amount.mass("1 g"), TENTH),
                 Addition.of("b", Amount.mass("1 g"), Amount.mass("1 g"), TENTH)));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> binding(DecisionRule.worstCase(), formula, two))
-                .withMessageContaining("4 lines");
+                .isThrownBy(() -> binding(DecisionRule.worstCase(), new HandWeighed(formula, two)))
+                .withMessageContaining("weighed has 2 masses, \"Cream\" has 4 lines")
+                .withMessageContaining("ExpectedProduct");
     }
 }

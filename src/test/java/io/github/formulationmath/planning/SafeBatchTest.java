@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.limit.Conformity;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
@@ -16,11 +15,12 @@ import io.github.formulationmath.limit.SubstanceGroup;
 import io.github.formulationmath.limit.UsageLimit;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
 import javax.measure.quantity.Mass;
@@ -74,26 +74,18 @@ class SafeBatchTest {
         SafeBatch safe =
                 SafeBatch.of(binding(formula), TENTH, WeighingMethod.TARE_EACH).orElseThrow();
         Amount<Mass> whole = safe.mass().times(Ratio.parse(factor));
-        assertThat(EU.check(formula, onDisplay(formula, whole))
-                        .binding()
-                        .orElseThrow()
-                        .conformity())
+        assertThat(EU.check(onDisplay(formula, whole)).binding().orElseThrow().conformity())
                 .isEqualTo(Conformity.WITHIN);
         assertSelfChecking(safe);
     }
 
-    private static MadeMasses onDisplay(Formula formula, Amount<Mass> whole) {
-        return MadeMasses.of(formula.lines().stream()
-                .map(line -> Addition.of(line.name(), mass(line, whole), rounded(mass(line, whole)), TENTH))
-                .toList());
-    }
-
-    private static Amount<Mass> mass(FormulaLine line, Amount<Mass> whole) {
-        return line.share().amountIn(whole);
-    }
-
-    private static Amount<Mass> rounded(Amount<Mass> mass) {
-        return mass.rounded(io.github.formulationmath.number.Rounding.toMultipleOf(Ratio.parse("0.1")));
+    private static Weighed onDisplay(Formula formula, Amount<Mass> whole) {
+        return HandWeighed.of(
+                formula,
+                whole,
+                TENTH,
+                WeighingMethod.TARE_EACH,
+                mass -> mass.rounded(Rounding.toMultipleOf(Ratio.parse("0.1"))));
     }
 
     @Test
@@ -107,7 +99,7 @@ class SafeBatchTest {
                 .orElseThrow();
         // H = 0.995 · 0.15 + 2 · 0.005 · 0.15 = 0.15075 g, G = 0.1 %
         assertThat(safe.result()).isEqualTo(Ratio.parse("150.75"));
-        assertThat(checker.check(formula, onDisplay(formula, safe.mass()))
+        assertThat(checker.check(onDisplay(formula, safe.mass()))
                         .binding()
                         .orElseThrow()
                         .conformity())

@@ -58,7 +58,7 @@ class SeveralBalancesTest {
                             .map(AssignedLine.Candidate::relativeError))
                     .allMatch(error -> error.compareTo(line.result()) >= 0);
         });
-        MadeMasses made = assignment.made();
+        MadeMasses made = assignment.masses();
         assertThat(made.shareBounds(3).contains(Ratio.of(1, 1000))).isTrue();
     }
 
@@ -72,7 +72,7 @@ class SeveralBalancesTest {
     void a_line_that_no_balance_can_weigh_is_named() {
         BalanceAssignment assignment = BalanceAssignment.of(BATCH, List.of(STATIONS.get(1)));
         assertThat(assignment.unassigned()).containsExactly(BATCH.line("Aqua"));
-        assertThatThrownBy(assignment::made).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(assignment::masses).isInstanceOf(IllegalStateException.class);
         assertThatThrownBy(() -> BalanceAssignment.of(BATCH, List.of())).hasMessageContaining("stations");
     }
 

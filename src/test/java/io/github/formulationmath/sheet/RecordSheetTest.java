@@ -132,7 +132,7 @@ final class RecordSheetTest {
     @Test
     void a_label_has_name_contents_ingredients_day_and_code() {
         LabelText label = LabelText.of(record())
-                .with(Label.of(LabelRule.eu()).list(FORMULA, record().made().masses()))
+                .with(Label.of(LabelRule.eu()).list(record().made()))
                 .with(NetContents.byMass(Amount.mass("50.7 g"), Amount.mass("1 g")))
                 .withNotice("For external use only.");
         String text = label.print(SheetFormat.TEXT);

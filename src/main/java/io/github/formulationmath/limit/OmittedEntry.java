@@ -1,0 +1,48 @@
+package io.github.formulationmath.limit;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * An entry of the source that a table does not transcribe. The substances it speaks of are not free of limits: the printed
+ * entry has to be read.
+ *
+ * <p>Example: Annex III, entry 31, sodium fluoride, left out because it is about oral products only.
+ *
+ * @param annex where it stands
+ * @param number the reference number
+ * @param name the entry as printed
+ * @param reason why it was not transcribed
+ * @param names names of the substances it speaks of, as far as the data have them
+ * @param casNumbers their CAS numbers, as far as the data have them
+ */
+public record OmittedEntry(
+        String annex, String number, String name, String reason, List<String> names, List<String> casNumbers)
+        implements Serializable {
+
+    /**
+     * Copies.
+     *
+     * @param annex where it stands
+     * @param number the reference number
+     * @param name the entry as printed
+     * @param reason why it was not transcribed
+     * @param names names of the substances
+     * @param casNumbers their CAS numbers
+     */
+    public OmittedEntry {
+        Objects.requireNonNull(annex, "annex");
+        Objects.requireNonNull(number, "number");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(reason, "reason");
+        names = List.copyOf(Objects.requireNonNull(names, "names"));
+        casNumbers = List.copyOf(Objects.requireNonNull(casNumbers, "casNumbers"));
+    }
+
+    /** Where it stands and what it is. */
+    @Override
+    public String toString() {
+        return "Annex " + annex + ", entry " + number + " (" + name + ")";
+    }
+}

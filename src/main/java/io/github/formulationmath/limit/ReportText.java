@@ -1,0 +1,62 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A report in words. */
+record ReportText(LimitReport report, Wording wording) {
+
+    List<String> lines() {
+        List<Phrase> head = new ArrayList<>();
+        if (!report.table().notHeld().isEmpty()) {
+            head.add(Phrase.of(
+                    "limit.not-held", String.join("; ", report.table().notHeld())));
+        }
+        head.add(Phrase.of(report.outcome().key()));
+        List<String> lines = new ArrayList<>(texts(head));
+        report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
+        lines.addAll(texts(findings()));
+        lines.addAll(texts(List.of(Phrase.of("caution.limit"), report.table().caution())));
+        return List.copyOf(lines);
+    }
+
+    private List<String> texts(List<Phrase> phrases) {
+        return phrases.stream().map(wording::text).toList();
+    }
+
+    private List<Phrase> findings() {
+        List<Phrase> phrases = new ArrayList<>();
+        for (NotTranscribed finding : report.notTranscribed()) {
+            finding.entries()
+                    .forEach(entry -> phrases.add(Phrase.of(
+                            "remark.not-transcribed",
+                            finding.substance().toString(),
+                            entry.toString(),
+                            entry.reason())));
+        }
+        report.outOfScope().forEach(finding -> phrases.add(outOfScope(finding)));
+        report.withoutLimit().forEach(substance -> phrases.add(Phrase.of("remark.no-limit", substance.toString())));
+        report.suggestions()
+                .forEach((substance, names) -> phrases.add(
+                        Phrase.of("remark.close-name", substance.toString(), String.join("; ", names))));
+        report.casConflicts().forEach(substance -> phrases.add(Phrase.of("remark.cas-conflict", substance.toString())));
+        report.closestWords()
+                .forEach((word, close) -> phrases.add(
+                        close.isEmpty()
+                                ? Phrase.of("remark.unknown-word", word)
+                                : Phrase.of("remark.unknown-word-close", word, String.join(", ", close))));
+        return phrases;
+    }
+
+    private static Phrase outOfScope(OutOfScope finding) {
+        String key = finding.otherPurpose()
+                ? "remark.other-purpose"
+                : finding.mustBeRead() ? "remark.read-entry" : "remark.other-products";
+        return Phrase.of(
+                key,
+                finding.substance().toString(),
+                finding.limits().get(0).citation().toString());
+    }
+}

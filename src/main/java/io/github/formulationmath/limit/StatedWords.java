@@ -1,0 +1,57 @@
+package io.github.formulationmath.limit;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What a product states on one side (area, kind or form), read with the words of one table.
+ *
+ * @param written the words as the product has them
+ * @param vocabulary the words the table knows on this side
+ */
+record StatedWords(Set<String> written, Set<String> vocabulary) {
+
+    /** Whether a word is a thing that a scope names: unknown words, and words for more than that thing, may be. */
+    enum Match {
+        YES,
+        MAYBE,
+        NO
+    }
+
+    StatedWords {
+        written = Set.copyOf(written);
+    }
+
+    Set<String> unknown() {
+        return written.stream().filter(word -> !vocabulary.contains(word)).collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** The words that the table knows, with everything else that they are. */
+    Set<String> known() {
+        return written.stream()
+                .filter(vocabulary::contains)
+                .flatMap(ProductWords::withImplied)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** Whether any of the terms is stated. */
+    Match match(Set<String> terms) {
+        Match best = Match.NO;
+        for (String term : terms) {
+            for (String word : written) {
+                Match match = match(word, term);
+                best = match.compareTo(best) < 0 ? match : best;
+            }
+        }
+        return best;
+    }
+
+    private Match match(String word, String term) {
+        if (ProductWords.withImplied(word).anyMatch(term::equals)) {
+            return Match.YES;
+        }
+        boolean broader = ProductWords.withImplied(term).anyMatch(word::equals);
+        boolean toldApart = vocabulary.contains(word) && !ProductWords.isPlain(word);
+        return ProductWords.isSurelyNot(word, term) || toldApart && !broader ? Match.NO : Match.MAYBE;
+    }
+}
