@@ -24,6 +24,11 @@ record Cap(int number, Substance substance, MassFraction most) implements Subjec
         return r.given(CAP, this, most.fraction(), Sources.of(most));
     }
 
+    /** Whether the substance is not to be there at all. */
+    boolean isBan() {
+        return most.fraction().isZero();
+    }
+
     boolean isIn(FormulaLine line) {
         return line.ingredient().strengthOf(substance).isPresent();
     }

@@ -6,9 +6,6 @@ import java.io.Serializable;
 /** One condition {@code Σ a_j · u_j ≥ b} of a correction. Its numbers are relations, so that a proof can show them. */
 interface Condition extends Serializable {
 
-    /** What the condition is about, should it stand in the way. */
-    Obstacle.Kind kind();
-
     /** The line or substance it is about; empty if it is about the whole pot. */
     default String name() {
         return "";

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The smallest additions, in total mass, that bring every line within its tolerance and keep every cap; where there are
- * none, the additions that leave the caps exceeded as little as possible and then the worst line off as little as possible.
+ * none, the additions that leave the caps exceeded by as small a part of themselves as possible and then the worst line off
+ * as little as possible.
  *
  * <p>The additions solve a linear program in exact arithmetic. The working of the total shows that all conditions are kept,
  * and multipliers that prove that nothing smaller keeps them.
@@ -133,12 +134,13 @@ public final class Correction implements Explained, Serializable {
     }
 
     /**
-     * By how much the worst cap is exceeded after the best additions.
+     * The caps that stay exceeded after the best additions. What is made small is the excess relative to the cap: the worst
+     * first, then the worst of the others, so that a cap that can be kept is kept.
      *
-     * @return the least possible excess as a fraction of everything in the pot; 0 if all caps are kept
+     * @return the caps, in the order of the rules, each with the least share that can be reached; none if all caps are kept
      */
-    public Ratio capExcess() {
-        return plan.capExcess();
+    public List<ExceededCap> exceededCaps() {
+        return plan.exceededCaps();
     }
 
     /**
@@ -152,13 +154,13 @@ public final class Correction implements Explained, Serializable {
 
     /**
      * Additions that a display can show: the smallest that still bring every line within its tolerance, if there are any
-     * and they are found; else the nearest, with what comes of them.
+     * and they are found; else the nearest that stock and room allow, with what comes of them.
      *
      * @return whole steps of the display of the bench
      */
     public DisplayedAdditions onDisplay() {
         return outcome() == Outcome.MENDED
-                ? new DisplaySearch(made, rules, plan).search()
+                ? DisplayedAdditions.smallest(made, rules, plan.additions())
                 : DisplayedAdditions.nearest(made, rules, plan.additions());
     }
 

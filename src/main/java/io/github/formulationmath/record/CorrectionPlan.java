@@ -1,8 +1,9 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.LinearAnswer;
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -22,7 +23,7 @@ record CorrectionPlan(
         List<Obstacle> obstacles,
         @Nullable LinearProof proof,
         @Nullable LinearProof deviationProof,
-        Ratio capExcess)
+        List<ExceededCap> exceededCaps)
         implements Serializable {
 
     private static final Symbol TOTAL = Symbol.of("X", "total-addition", Kind.MASS);
@@ -30,9 +31,9 @@ record CorrectionPlan(
 
     static CorrectionPlan of(MadeBatch made, CorrectionRules rules) {
         List<Cap> caps = rules.numberedCaps();
-        List<Condition> conditions = AdditionConditions.of(made, rules, allowances(rules), caps);
-        List<Ratio> ones = Collections.nCopies(made.lines().size(), Ratio.ONE);
-        LinearAnswer answer = LinearProof.program(conditions, ones).solve();
+        List<PotCondition> conditions = PotConditions.of(made, rules, allowances(rules), caps);
+        LinearProgram program = program(made, conditions);
+        LinearAnswer answer = program.solve();
         if (answer instanceof LinearAnswer.Optimal optimal) {
             boolean nothing = optimal.cost().isZero();
             return new CorrectionPlan(
@@ -41,40 +42,54 @@ record CorrectionPlan(
                     List.of(),
                     proof(made, conditions, optimal),
                     null,
-                    Ratio.ZERO);
+                    List.of());
         }
-        return bestPossible(made, rules, obstacles(conditions, answer));
+        return bestPossible(made, rules, obstacles(conditions, program, answer));
     }
 
-    /** The conditions that contradict each other. */
-    private static List<Obstacle> obstacles(List<Condition> conditions, LinearAnswer answer) {
-        return answer.binding().stream()
+    /** The smallest total of additions under conditions. */
+    static LinearProgram program(MadeBatch made, List<PotCondition> conditions) {
+        return LinearProof.program(conditions, Collections.nCopies(made.lines().size(), Ratio.ONE));
+    }
+
+    /** Conditions that contradict each other, none of which could be left out. */
+    private static List<Obstacle> obstacles(List<PotCondition> conditions, LinearProgram program, LinearAnswer answer) {
+        List<Integer> needed = new ArrayList<>(answer.binding());
+        for (int k : answer.binding()) {
+            List<Integer> others = new ArrayList<>(needed);
+            others.remove((Integer) k);
+            List<LinearProgram.Row> rows =
+                    others.stream().map(program.rows()::get).toList();
+            if (new LinearProgram(program.costs(), rows).solve() instanceof LinearAnswer.Infeasible) {
+                needed = others;
+            }
+        }
+        return needed.stream()
                 .map(conditions::get)
                 .map(condition -> new Obstacle(condition.kind(), condition.name(), null))
                 .toList();
     }
 
     private static CorrectionPlan bestPossible(MadeBatch made, CorrectionRules rules, List<Obstacle> obstacles) {
-        Ratio excess = solved(DeviationConditions.forExcess(made, rules), made).cost();
-        List<Condition> conditions = DeviationConditions.forDeviation(made, rules, excess);
+        List<Cap> raised = CapExcess.least(made, rules);
+        List<PotCondition> firm = new ArrayList<>(PotConditions.ofBench(made, rules));
+        firm.addAll(PotConditions.ofCaps(made, raised));
+        List<Condition> conditions = ShareCondition.of(made, firm, PotConditions.ofLines(made, within(Ratio.ZERO)));
         LinearAnswer.Optimal deviation = solved(conditions, made);
         LinearProof deviationProof = new LinearProof(conditions, unknowns(made), deviation, WORST);
-        List<Condition> again =
-                AdditionConditions.of(made, rules, within(deviation.cost()), relaxed(rules.numberedCaps(), excess));
-        List<Ratio> ones = Collections.nCopies(made.lines().size(), Ratio.ONE);
-        LinearAnswer.Optimal least =
-                (LinearAnswer.Optimal) LinearProof.program(again, ones).solve();
+        List<PotCondition> again = PotConditions.of(made, rules, within(deviation.cost()), raised);
+        LinearAnswer.Optimal least = (LinearAnswer.Optimal) program(made, again).solve();
         return new CorrectionPlan(
                 Correction.Outcome.BEST_POSSIBLE,
                 least.values(),
                 obstacles,
                 proof(made, again, least),
                 deviationProof,
-                excess);
+                exceeded(rules.numberedCaps(), raised));
     }
 
     /** These programs always have an answer: nothing is asked of the lines, or the worst of them is what is asked for. */
-    private static LinearAnswer.Optimal solved(List<Condition> conditions, MadeBatch made) {
+    static LinearAnswer.Optimal solved(List<Condition> conditions, MadeBatch made) {
         List<Ratio> costs =
                 unknowns(made).stream().map(LinearProof.Unknown::cost).toList();
         return (LinearAnswer.Optimal) LinearProof.program(conditions, costs).solve();
@@ -88,19 +103,21 @@ record CorrectionPlan(
         return line -> Allowance.of(line, rules.tolerances().forLine(line));
     }
 
-    private static List<Cap> relaxed(List<Cap> caps, Ratio excess) {
-        return excess.isZero()
-                ? caps
-                : caps.stream()
-                        .map(cap -> new Cap(
-                                cap.number(),
-                                cap.substance(),
-                                MassFraction.of(
-                                        cap.most().fraction().plus(excess).min(Ratio.ONE))))
-                        .toList();
+    private static List<ExceededCap> exceeded(List<Cap> caps, List<Cap> raised) {
+        List<ExceededCap> exceeded = new ArrayList<>();
+        for (int i = 0; i < caps.size(); i++) {
+            if (!raised.get(i).most().equals(caps.get(i).most())) {
+                exceeded.add(new ExceededCap(
+                        caps.get(i).substance(),
+                        caps.get(i).most(),
+                        raised.get(i).most()));
+            }
+        }
+        return exceeded;
     }
 
-    private static LinearProof proof(MadeBatch made, List<Condition> conditions, LinearAnswer.Optimal answer) {
+    private static LinearProof proof(
+            MadeBatch made, List<? extends Condition> conditions, LinearAnswer.Optimal answer) {
         List<LinearProof.Unknown> unknowns = new ArrayList<>();
         String letter = made.symbols().next().added().letter();
         for (MadeLine line : made.lines()) {

@@ -1,6 +1,8 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
@@ -13,6 +15,7 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -51,40 +54,71 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     private final MadeBatch made;
     private final CorrectionRules rules;
-    private final List<Ratio> steps;
+    /** Whole multiples of the steps of the displays. */
+    private final List<Ratio> grams;
+
     private final Quality quality;
 
-    DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Ratio> steps, Quality quality) {
+    private DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
         this.made = made;
         this.rules = rules;
-        this.steps = List.copyOf(steps);
+        this.grams = List.copyOf(grams);
         this.quality = quality;
     }
 
-    /** Each addition rounded to the nearest step of the balance of its line, half to even. */
-    static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        LineSteps lines = new LineSteps(made);
-        List<Ratio> steps = IntStream.range(0, grams.size())
-                .mapToObj(i -> lines.inSteps(i, grams.get(i), RoundingMode.HALF_EVEN))
+    /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
+    static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
+        StepProgram program = new StepProgram(rows(made, rules), new LineSteps(made).steps());
+        StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.result()));
+        if (answer.values().isPresent()) {
+            Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
+            return new DisplayedAdditions(made, rules, answer.values().get(), quality);
+        }
+        DisplayedAdditions nearest = nearest(made, rules, grams);
+        return answer.isCertain() ? new DisplayedAdditions(made, rules, nearest.grams, Quality.NONE_WITHIN) : nearest;
+    }
+
+    /**
+     * Each addition rounded to the nearest step of the balance of its line, half to even; where that would be more than there is of it, or than there
+     * is room for, to the step below, those first that were rounded up most.
+     */
+    static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> exact) {
+        List<Ratio> steps = new LineSteps(made).steps();
+        List<Ratio> shown = new ArrayList<>();
+        for (int j = 0; j < exact.size(); j++) {
+            shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
+        }
+        for (LinearProgram.Row row :
+                CorrectionPlan.program(made, PotConditions.ofBench(made, rules)).rows()) {
+            lower(row, shown, exact, steps);
+        }
+        boolean within = rows(made, rules).stream().allMatch(row -> row.isKeptBy(shown));
+        return new DisplayedAdditions(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+    }
+
+    private static void lower(LinearProgram.Row row, List<Ratio> shown, List<Ratio> exact, List<Ratio> steps) {
+        List<Integer> roundedUp = IntStream.range(0, exact.size())
+                .boxed()
+                .filter(j -> !row.coefficients().get(j).isZero())
+                .filter(j -> shown.get(j).compareTo(exact.get(j)) > 0)
+                .sorted(Comparator.comparing((Integer j) -> exact.get(j).minus(shown.get(j))))
                 .toList();
-        boolean within = isWithin(made, rules, steps);
-        return new DisplayedAdditions(made, rules, steps, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+        for (int j : roundedUp) {
+            if (row.isKeptBy(shown)) {
+                return;
+            }
+            shown.set(j, shown.get(j).minus(steps.get(j)));
+        }
     }
 
-    DisplayedAdditions with(Quality known) {
-        return new DisplayedAdditions(made, rules, steps, known);
-    }
-
-    /** Whether additions in steps keep every condition, decided exactly. */
-    static boolean isWithin(MadeBatch made, CorrectionRules rules, List<Ratio> steps) {
-        List<Condition> conditions =
-                AdditionConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
-        LineSteps lines = new LineSteps(made);
-        List<Ratio> grams = lines.grams(steps);
-        List<Ratio> ones = java.util.Collections.nCopies(grams.size(), Ratio.ONE);
-        return lines.areCarried(steps)
-                && LinearProof.program(conditions, ones).rows().stream()
-                        .allMatch(row -> row.at(grams).compareTo(row.least()) >= 0);
+    /** What additions in grams have to keep. */
+    private static List<LinearProgram.Row> rows(MadeBatch made, CorrectionRules rules) {
+        List<PotCondition> conditions =
+                PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
+        List<LinearProgram.Row> rows =
+                new ArrayList<>(CorrectionPlan.program(made, conditions).rows());
+        rows.addAll(new LineSteps(made).carried());
+        return rows;
     }
 
     /**
@@ -113,9 +147,9 @@ public final class DisplayedAdditions implements Explained, Serializable {
     public List<LineAddition> additions() {
         LineSteps lines = new LineSteps(made);
         List<LineAddition> additions = new ArrayList<>();
-        for (int i = 0; i < steps.size(); i++) {
-            if (!steps.get(i).isZero()) {
-                additions.add(lines.shown(i, steps.get(i)));
+        for (int i = 0; i < grams.size(); i++) {
+            if (!grams.get(i).isZero()) {
+                additions.add(lines.shown(i, grams.get(i)));
             }
         }
         return List.copyOf(additions);
@@ -127,7 +161,7 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * @return the total in the unit of the balance of the bench
      */
     public Amount<Mass> total() {
-        return new LineSteps(made).total(steps);
+        return new LineSteps(made).total(grams);
     }
 
     /**
@@ -174,10 +208,10 @@ public final class DisplayedAdditions implements Explained, Serializable {
     public <V> V derive(Reckoning<V> r) {
         LineSteps lines = new LineSteps(made);
         List<V> shown = new ArrayList<>();
-        for (int i : IntStream.range(0, steps.size()).toArray()) {
-            if (!steps.get(i).isZero()) {
-                Subject line = made.lines().get(i).line();
-                V count = r.given(STEPS, line, steps.get(i), Source.user());
+        for (int i : IntStream.range(0, grams.size()).toArray()) {
+            if (!grams.get(i).isZero()) {
+                Subject line = lines.subject(i);
+                V count = r.given(STEPS, line, grams.get(i).dividedBy(lines.step(i)), Source.user());
                 shown.add(r.named(SHOWN, line, r.product(count, step(r, lines, i))));
             }
         }

@@ -1,15 +1,13 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Subject;
-import java.io.Serializable;
-import java.math.BigInteger;
-import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 
 /**
@@ -17,13 +15,13 @@ import javax.measure.quantity.Mass;
  * than that of the bench a line is weighed in one go, and so at most what that balance carries; on the bench the room in
  * the pot is the limit.
  */
-record LineSteps(MadeBatch made) implements Serializable {
+record LineSteps(MadeBatch made) {
 
     private MadeLine line(int line) {
         return made.lines().get(line);
     }
 
-    Balance balance(int line) {
+    private Balance balance(int line) {
         return line(line).balance();
     }
 
@@ -32,22 +30,11 @@ record LineSteps(MadeBatch made) implements Serializable {
         return balance(line).gramsPerDivision();
     }
 
-    /** The greatest amount in grams of which the steps of all lines are multiples: so is every total of additions. */
-    Ratio common() {
-        Ratio common = step(0);
-        for (int i = 1; i < made.lines().size(); i++) {
-            common = common(common, step(i));
-        }
-        return common;
-    }
-
-    private static Ratio common(Ratio a, Ratio b) {
-        if (a.equals(b)) {
-            return a;
-        }
-        BigInteger crossed =
-                a.numerator().multiply(b.denominator()).gcd(b.numerator().multiply(a.denominator()));
-        return Ratio.of(crossed, a.denominator().multiply(b.denominator()));
+    /** The steps of all lines in grams. */
+    List<Ratio> steps() {
+        return made.lines().stream()
+                .map(line -> line.balance().gramsPerDivision())
+                .toList();
     }
 
     Subject subject(int line) {
@@ -55,60 +42,32 @@ record LineSteps(MadeBatch made) implements Serializable {
     }
 
     boolean areAllAlike() {
-        return made.lines().stream()
-                .allMatch(line -> line.balance().gramsPerDivision().equals(step(0)));
+        return steps().stream().distinct().count() == 1;
     }
 
-    /** Whether of any two steps one is a multiple of the other. */
-    boolean divideEachOther() {
-        List<Ratio> ascending = made.lines().stream()
-                .map(line -> line.balance().gramsPerDivision())
-                .distinct()
-                .sorted()
-                .toList();
-        return IntStream.range(1, ascending.size())
-                .allMatch(i -> ascending.get(i).dividedBy(ascending.get(i - 1)).isInteger());
-    }
-
-    /** A number of grams in steps of a line. */
-    Ratio inSteps(int line, Ratio grams, RoundingMode mode) {
-        return grams.dividedBy(step(line)).toWhole(mode);
-    }
-
-    /** The most steps of a line that are weighed in one go; a number that is larger is cut down to it. */
-    Ratio atMostCarried(int line, Ratio steps) {
-        return line(line).isOnBench()
-                ? steps
-                : steps.min(inSteps(line, balance(line).gramsCapacity(), RoundingMode.FLOOR));
-    }
-
-    /** Whether every line can be weighed in one go on its balance. */
-    boolean areCarried(List<Ratio> steps) {
-        for (int i = 0; i < steps.size(); i++) {
-            if (!atMostCarried(i, steps.get(i)).equals(steps.get(i))) {
-                return false;
+    /** −x_i ≥ −c for every line that is weighed in one go on a balance of its own. */
+    List<LinearProgram.Row> carried() {
+        List<LinearProgram.Row> rows = new ArrayList<>();
+        for (int i = 0; i < made.lines().size(); i++) {
+            if (!line(i).isOnBench()) {
+                List<Ratio> coefficients =
+                        new ArrayList<>(Collections.nCopies(made.lines().size(), Ratio.ZERO));
+                coefficients.set(i, Ratio.of(-1));
+                rows.add(new LinearProgram.Row(
+                        coefficients, balance(i).gramsCapacity().unaryMinus()));
             }
         }
-        return true;
+        return rows;
     }
 
-    List<Ratio> grams(List<Ratio> steps) {
-        List<Ratio> grams = new ArrayList<>(steps.size());
-        for (int i = 0; i < steps.size(); i++) {
-            grams.add(steps.get(i).times(step(i)));
-        }
-        return grams;
+    /** What the display of the balance of a line reads for whole steps of it. */
+    LineAddition shown(int line, Ratio grams) {
+        return LineAddition.of(line(line), balance(line).readability().times(grams.dividedBy(step(line))));
     }
 
-    /** What the display of the balance of a line reads after some steps. */
-    LineAddition shown(int line, Ratio steps) {
-        return LineAddition.of(line(line), balance(line).readability().times(steps));
-    }
-
-    /** All steps together, in the unit of the balance of the bench. */
-    Amount<Mass> total(List<Ratio> steps) {
-        Ratio grams = grams(steps).stream().reduce(Ratio.ZERO, Ratio::plus);
-        return Amount.grams(grams)
+    /** Everything together, in the unit of the balance of the bench. */
+    Amount<Mass> total(List<Ratio> grams) {
+        return Amount.grams(grams.stream().reduce(Ratio.ZERO, Ratio::plus))
                 .to(made.plan().bench().balance().readability().getUnit());
     }
 }

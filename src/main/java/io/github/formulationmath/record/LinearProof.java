@@ -1,5 +1,7 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.LinearAnswer;
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
@@ -16,7 +18,8 @@ import java.util.List;
  * Why the answer of a linear program is the smallest: all conditions are kept, and added up with their multipliers they ask
  * for no less. This is the relation behind the reported total.
  */
-record LinearProof(List<Condition> conditions, List<Unknown> unknowns, LinearAnswer.Optimal answer, Symbol total)
+record LinearProof(
+        List<? extends Condition> conditions, List<Unknown> unknowns, LinearAnswer.Optimal answer, Symbol total)
         implements Serializable {
 
     private static final Symbol MULTIPLIER = Symbol.of("λ", "multiplier", Kind.NUMBER);
@@ -31,7 +34,7 @@ record LinearProof(List<Condition> conditions, List<Unknown> unknowns, LinearAns
     }
 
     /** The program that conditions amount to. */
-    static LinearProgram program(List<Condition> conditions, List<Ratio> costs) {
+    static LinearProgram program(List<? extends Condition> conditions, List<Ratio> costs) {
         Reckoning<Ratio> plain = Reckoning.plain();
         List<LinearProgram.Row> rows = new ArrayList<>();
         for (Condition condition : conditions) {

@@ -34,9 +34,7 @@ public final class Obstacle implements Serializable {
         /** The line has to be brought up to its tolerance. */
         LINE_TOO_LITTLE("obstacle.line-too-little"),
         /** The line has to be brought down to its tolerance. */
-        LINE_TOO_MUCH("obstacle.line-too-much"),
-        /** A sum that always holds; never reported. */
-        WHOLE("obstacle.whole");
+        LINE_TOO_MUCH("obstacle.line-too-much");
 
         private final String key;
 

@@ -119,7 +119,9 @@ final class CorrectionTest {
                 .withStock(TWO.line("Aqua"), g("1"));
         Correction correction = Correction.smallest(two("80", "24"), rules);
         assertThat(correction.outcome()).isEqualTo(Correction.Outcome.BEST_POSSIBLE);
-        assertThat(correction.capExcess()).isEqualTo(Ratio.of(24, 105).minus(Ratio.parse("0.21")));
+        assertThat(correction.exceededCaps())
+                .containsExactly(new ExceededCap(
+                        Substance.of("Glycerin"), MassFraction.parse("21 %"), MassFraction.of(Ratio.of(24, 105))));
         assertThat(correction.additions()).containsExactly(LineAddition.of(TWO.line("Aqua"), g("1")));
         WorkingAssertions.assertSelfChecking(correction);
         WorkingAssertions.assertSelfChecking(correction.worstDeviationWorking().orElseThrow());

@@ -1,29 +1,58 @@
-package io.github.formulationmath.record;
+package io.github.formulationmath.number;
 
-import io.github.formulationmath.number.Ratio;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Smallest {@code c · x} over {@code x ≥ 0} with {@code a_k · x ≥ b_k} for every row, where all costs c are at least 0.
  * Solved in exact arithmetic, whatever the scale of the coefficients.
+ *
+ * <p>Example: smallest 2x + 3y with x + y ≥ 4 and x + 3y ≥ 6 is 9, at (3, 1).
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param costs one number per unknown, each at least 0
+ * @param rows the conditions
  */
-record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serializable {
+public record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serializable {
 
-    /** One condition {@code a · x ≥ b}. */
-    record Row(List<Ratio> coefficients, Ratio least) implements Serializable {
+    /**
+     * One condition {@code a · x ≥ b}.
+     *
+     * @param coefficients a, one number per unknown
+     * @param least b
+     */
+    public record Row(List<Ratio> coefficients, Ratio least) implements Serializable {
 
-        Row {
+        /** Copies the coefficients. */
+        public Row {
             coefficients = List.copyOf(coefficients);
+            Objects.requireNonNull(least, "least");
         }
 
         Ratio at(List<Ratio> x) {
             return dot(coefficients, x);
         }
+
+        /**
+         * Whether these unknowns keep the condition.
+         *
+         * @param x one number per unknown
+         * @return true if {@code a · x ≥ b}
+         */
+        public boolean isKeptBy(List<Ratio> x) {
+            return at(x).compareTo(least) >= 0;
+        }
     }
 
-    LinearProgram {
+    /**
+     * Checks that costs are at least 0 and rows have one coefficient per unknown.
+     *
+     * @throws IllegalArgumentException if a cost is below 0 or a row has another length
+     */
+    public LinearProgram {
         costs = List.copyOf(costs);
         rows = List.copyOf(rows);
         for (Ratio cost : costs) {
@@ -39,8 +68,12 @@ record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serializable 
         }
     }
 
-    /** The answer, proved: see {@link LinearAnswer#requireProof}. */
-    LinearAnswer solve() {
+    /**
+     * The answer. Its proof is checked before it is given.
+     *
+     * @return the unknowns at which the cost is smallest, or that no unknowns keep all rows
+     */
+    public LinearAnswer solve() {
         LinearAnswer answer = new DualSimplex(this).solve();
         answer.requireProof(this);
         return answer;

@@ -1,8 +1,7 @@
-package io.github.formulationmath.record;
+package io.github.formulationmath.number;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

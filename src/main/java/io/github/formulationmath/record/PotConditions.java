@@ -14,29 +14,43 @@ import java.util.function.Function;
  * What the additions x have to keep, with z in the pot and Z = Σ z: every share {@code (z_i + x_i)/(Z + Σx)} within its
  * allowance, every cap, every stock, the room. Multiplied by Z + Σx, all of it is linear in x.
  */
-final class AdditionConditions {
+final class PotConditions {
 
     private static final Symbol STOCK = Symbol.of("s", "stock-left", Kind.MASS);
     private static final Symbol ROOM = Symbol.of("C", "room-in-pot", Kind.MASS);
 
-    private AdditionConditions() {}
+    private PotConditions() {}
 
     /** All conditions, with an allowance per line and caps of one's own. */
-    static List<Condition> of(
+    static List<PotCondition> of(
             MadeBatch made, CorrectionRules rules, Function<FormulaLine, Allowance> allowances, List<Cap> caps) {
-        List<Condition> all = new ArrayList<>();
+        List<PotCondition> all = new ArrayList<>(ofLines(made, allowances));
+        all.addAll(ofCaps(made, caps));
+        all.addAll(ofBench(made, rules));
+        return all;
+    }
+
+    /** What every line has to keep. */
+    static List<PotCondition> ofLines(MadeBatch made, Function<FormulaLine, Allowance> allowances) {
+        List<PotCondition> all = new ArrayList<>();
         for (MadeLine line : made.lines()) {
             Allowance allowance = allowances.apply(line.line());
             all.add(new TooLittle(made, line, allowance));
             all.add(new TooMuch(made, line, allowance));
         }
-        caps.forEach(cap -> all.add(new Capped(made, cap)));
-        all.addAll(physical(made, rules));
         return all;
     }
 
-    private static List<Condition> physical(MadeBatch made, CorrectionRules rules) {
-        List<Condition> all = new ArrayList<>();
+    /** What every cap asks for. */
+    static List<PotCondition> ofCaps(MadeBatch made, List<Cap> caps) {
+        List<PotCondition> all = new ArrayList<>();
+        caps.forEach(cap -> all.add(new Capped(made, cap)));
+        return all;
+    }
+
+    /** What is there to add, and room for it. */
+    static List<PotCondition> ofBench(MadeBatch made, CorrectionRules rules) {
+        List<PotCondition> all = new ArrayList<>();
         for (MadeLine line : made.lines()) {
             rules.limitOf(line.line()).forEach((kind, grams) -> all.add(new Stock(line.line(), kind, grams)));
         }
@@ -45,7 +59,7 @@ final class AdditionConditions {
     }
 
     /** x_i − lo·Σx ≥ lo·Z − z_i. */
-    private record TooLittle(MadeBatch made, MadeLine line, Allowance allowance) implements Condition {
+    private record TooLittle(MadeBatch made, MadeLine line, Allowance allowance) implements PotCondition {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.LINE_TOO_LITTLE;
@@ -66,10 +80,15 @@ final class AdditionConditions {
         public <V> V least(Reckoning<V> r) {
             return r.difference(r.product(allowance.least(r), r.known(made)), r.known(line));
         }
+
+        @Override
+        public <V> V slack(Reckoning<V> r) {
+            return r.known(line.line());
+        }
     }
 
     /** hi·Σx − x_i ≥ z_i − hi·Z. */
-    private record TooMuch(MadeBatch made, MadeLine line, Allowance allowance) implements Condition {
+    private record TooMuch(MadeBatch made, MadeLine line, Allowance allowance) implements PotCondition {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.LINE_TOO_MUCH;
@@ -90,10 +109,15 @@ final class AdditionConditions {
         public <V> V least(Reckoning<V> r) {
             return r.difference(r.known(line), r.product(allowance.most(r), r.known(made)));
         }
+
+        @Override
+        public <V> V slack(Reckoning<V> r) {
+            return r.known(line.line());
+        }
     }
 
     /** Σ (g − c_j)·x_j ≥ Σ c_j·z_j − g·Z. */
-    private record Capped(MadeBatch made, Cap cap) implements Condition {
+    private record Capped(MadeBatch made, Cap cap) implements PotCondition {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.CAP;
@@ -116,10 +140,16 @@ final class AdditionConditions {
             V allowed = r.product(cap.cap(r), r.known(made));
             return there.isEmpty() ? r.product(r.literal(-1), allowed) : r.difference(r.sum(there), allowed);
         }
+
+        /** The excess counts by the cap: half of a small cap is no less than half of a large one. Of a cap of 0 it is a share. */
+        @Override
+        public <V> V slack(Reckoning<V> r) {
+            return cap.isBan() ? r.literal(1) : cap.cap(r);
+        }
     }
 
     /** −x_i ≥ −s_i. */
-    private record Stock(FormulaLine line, Obstacle.Kind kind, Ratio grams) implements Condition {
+    private record Stock(FormulaLine line, Obstacle.Kind kind, Ratio grams) implements PotCondition {
         @Override
         public String name() {
             return line.name();
@@ -137,7 +167,7 @@ final class AdditionConditions {
     }
 
     /** −Σx ≥ Z − C. */
-    private record Room(MadeBatch made, Ratio grams) implements Condition {
+    private record Room(MadeBatch made, Ratio grams) implements PotCondition {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.VESSEL_FULL;

@@ -1,6 +1,5 @@
-package io.github.formulationmath.record;
+package io.github.formulationmath.number;
 
-import io.github.formulationmath.number.Ratio;
 import java.io.Serializable;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,12 +12,20 @@ import java.util.stream.IntStream;
  * that keeps the rows has {@code c·x' ≥ λAx' ≥ λb}. If they combine to {@code λA ≤ 0} with {@code λb > 0}, no x keeps all
  * rows (Farkas).
  */
-sealed interface LinearAnswer extends Serializable {
+public sealed interface LinearAnswer extends Serializable {
 
-    /** One per row, at least 0. */
+    /**
+     * The multipliers that prove the answer.
+     *
+     * @return one per row, at least 0
+     */
     List<Ratio> multipliers();
 
-    /** The rows that bind: those whose multiplier is not 0. */
+    /**
+     * The rows that bind: those whose multiplier is not 0.
+     *
+     * @return their places, from 0
+     */
     default List<Integer> binding() {
         return IntStream.range(0, multipliers().size())
                 .filter(k -> !multipliers().get(k).isZero())
@@ -26,12 +33,24 @@ sealed interface LinearAnswer extends Serializable {
                 .toList();
     }
 
-    /** Checks the proof; a failure is a mistake of the solver and never of the caller. */
+    /**
+     * Checks the proof; a failure is a mistake of the solver and never of the caller.
+     *
+     * @param program the program that this is the answer to
+     * @throws IllegalStateException if the multipliers prove nothing
+     */
     void requireProof(LinearProgram program);
 
-    /** The unknowns at which the cost is smallest. */
+    /**
+     * The unknowns at which the cost is smallest.
+     *
+     * @param values one number per unknown, at least 0
+     * @param multipliers one per row, at least 0
+     * @param cost the smallest cost
+     */
     record Optimal(List<Ratio> values, List<Ratio> multipliers, Ratio cost) implements LinearAnswer {
 
+        /** Copies the lists. */
         public Optimal {
             values = List.copyOf(values);
             multipliers = List.copyOf(multipliers);
@@ -53,9 +72,14 @@ sealed interface LinearAnswer extends Serializable {
         }
     }
 
-    /** No unknowns keep all rows. */
+    /**
+     * No unknowns keep all rows.
+     *
+     * @param multipliers one per row, at least 0
+     */
     record Infeasible(List<Ratio> multipliers) implements LinearAnswer {
 
+        /** Copies the list. */
         public Infeasible {
             multipliers = List.copyOf(multipliers);
         }

@@ -1,9 +1,8 @@
-package io.github.formulationmath.record;
+package io.github.formulationmath.number;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.number.Ratio;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;

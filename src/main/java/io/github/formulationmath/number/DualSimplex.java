@@ -1,6 +1,5 @@
-package io.github.formulationmath.record;
+package io.github.formulationmath.number;
 
-import io.github.formulationmath.number.Ratio;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;

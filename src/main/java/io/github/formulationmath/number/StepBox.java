@@ -1,0 +1,73 @@
+package io.github.formulationmath.number;
+
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The least and the most steps of every unknown, and the rows that are no such bounds, for one total. */
+record StepBox(List<Ratio> steps, Ratio total, Ratio[] least, Ratio[] most, List<StepRow> rows) {
+
+    /** Empty if no choice can have this total. */
+    static Optional<StepBox> of(List<StepRow> rows, List<Ratio> steps, Ratio total) {
+        Ratio[] least = new Ratio[steps.size()];
+        Ratio[] most = new Ratio[steps.size()];
+        Arrays.fill(least, Ratio.ZERO);
+        Arrays.setAll(most, j -> total.dividedBy(steps.get(j)).floor());
+        for (StepRow row : rows) {
+            List<Integer> unknowns = row.unknowns();
+            if (unknowns.isEmpty() && row.wanted(total).signum() > 0) {
+                return Optional.empty();
+            }
+            if (unknowns.size() == 1) {
+                bound(row, unknowns.get(0), steps, total, least, most);
+            }
+        }
+        StepBox box = new StepBox(
+                steps,
+                total,
+                least,
+                most,
+                rows.stream().filter(row -> row.unknowns().size() > 1).toList());
+        return box.isPossible() ? Optional.of(box) : Optional.empty();
+    }
+
+    private static void bound(StepRow row, int j, List<Ratio> steps, Ratio total, Ratio[] least, Ratio[] most) {
+        Ratio factor = row.extra().get(j);
+        Ratio at = row.wanted(total).dividedBy(factor).dividedBy(steps.get(j));
+        if (factor.signum() > 0) {
+            least[j] = least[j].max(at.toWhole(RoundingMode.CEILING));
+        } else {
+            most[j] = most[j].min(at.toWhole(RoundingMode.FLOOR));
+        }
+    }
+
+    private boolean isPossible() {
+        Ratio from = Ratio.ZERO;
+        Ratio to = Ratio.ZERO;
+        for (int j = 0; j < least.length; j++) {
+            if (least[j].compareTo(most[j]) > 0) {
+                return false;
+            }
+            from = from.plus(least(j));
+            to = to.plus(most(j));
+        }
+        return from.compareTo(total) <= 0 && total.compareTo(to) <= 0;
+    }
+
+    /** The smallest value of an unknown. */
+    Ratio least(int j) {
+        return least[j].times(steps.get(j));
+    }
+
+    /** The largest value of an unknown. */
+    Ratio most(int j) {
+        return most[j].times(steps.get(j));
+    }
+
+    /** Whether values with this total keep the rows that are no bounds. */
+    boolean isKeptBy(List<Ratio> values) {
+        return rows.stream()
+                .allMatch(row -> LinearProgram.dot(row.extra(), values).compareTo(row.wanted(total)) >= 0);
+    }
+}

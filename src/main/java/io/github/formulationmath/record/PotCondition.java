@@ -1,0 +1,22 @@
+package io.github.formulationmath.record;
+
+import io.github.formulationmath.working.Reckoning;
+
+/**
+ * A condition on the additions {@code x_j} to a pot of mass Z, written so that it stays true when pot and additions are
+ * made larger together: {@code Σ a_j · x_j − b ≥ 0}, where {@code −b} is what the pot itself brings. So the same condition
+ * serves for masses added to this pot and for shares of a pot to come ({@link ShareCondition}).
+ */
+interface PotCondition extends Condition {
+
+    /** What the condition is about, should it stand in the way. */
+    Obstacle.Kind kind();
+
+    /**
+     * What one unit of slack is worth, for each gram in the new pot: the share asked for of a line, the cap of a substance.
+     * A condition of the bench gives no slack.
+     */
+    default <V> V slack(Reckoning<V> r) {
+        return r.literal(0);
+    }
+}
