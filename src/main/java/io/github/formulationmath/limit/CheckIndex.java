@@ -51,15 +51,13 @@ final class CheckIndex {
         Map<String, CheckEntry> names = new HashMap<>();
         members.normalisedNames().forEach(name -> names.put(name, named(members, name, purpose)));
         Map<String, CheckEntry> numbers = new HashMap<>();
-        members.casNumbers()
-                .forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
+        members.casNumbers().forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
         return new Entries(new NameTable(names), numbers);
     }
 
     @Nullable
     CheckEntry find(Substance substance) {
-        String purpose =
-                product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
+        String purpose = product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
         Entries entries = Objects.requireNonNull(byPurpose.get(purpose), purpose);
         CheckEntry entry = entries.byName().get(substance.name());
         String cas = substance.cas().orElse(null);
@@ -82,8 +80,7 @@ final class CheckIndex {
         return entry(all, exact, numbers, purpose);
     }
 
-    private CheckEntry entry(
-            List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
+    private CheckEntry entry(List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
         Map<Boolean, List<Counted>> serving =
                 all.stream().collect(Collectors.partitioningBy(counted -> serves(counted, purpose)));
         List<Counted> meant = serving.getOrDefault(true, List.of());
@@ -134,8 +131,7 @@ final class CheckIndex {
         UsageLimit nothing = counted.limit().allowingNothing();
         String name = counted.member().countsAs();
         String key = "forbidden\n" + nothing.id() + "\n" + LimitNames.normalise(name);
-        Slot slot = slots.computeIfAbsent(
-                key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
+        Slot slot = slots.computeIfAbsent(key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
         return new Hit(slot, counted.member(), Conversion.NONE, null, false);
     }
 

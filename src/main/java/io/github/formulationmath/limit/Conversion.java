@@ -35,8 +35,8 @@ sealed interface Conversion extends Serializable {
         if (computed != null) {
             return new Computed(computed);
         }
-        boolean itself = LimitNames.normalise(member.substance().name())
-                .equals(LimitNames.normalise(basis.referenceName()));
+        boolean itself =
+                LimitNames.normalise(member.substance().name()).equals(LimitNames.normalise(basis.referenceName()));
         return itself ? NONE : new Unknown(greatest(limit));
     }
 

@@ -152,8 +152,7 @@ public final class LimitReport {
      * @return the outcome
      */
     public LimitOutcome outcome() {
-        LimitOutcome worst =
-                hasOpenFindings() ? LimitOutcome.CONDITIONS_OPEN : LimitOutcome.NO_COUNTED_LIMIT_PASSED;
+        LimitOutcome worst = hasOpenFindings() ? LimitOutcome.CONDITIONS_OPEN : LimitOutcome.NO_COUNTED_LIMIT_PASSED;
         for (Verdict verdict : verdicts) {
             worst = worst.or(LimitOutcome.of(verdict));
         }
@@ -264,8 +263,17 @@ public final class LimitReport {
                     .append("; ");
         }
         text.append(outcome()).append(' ').append(verdicts);
-        append(text, "to read", outOfScope().stream().filter(OutOfScope::mustBeRead).map(OutOfScope::substance).toList());
-        append(text, "not transcribed", notTranscribed().stream().map(NotTranscribed::substance).toList());
+        append(
+                text,
+                "to read",
+                outOfScope().stream()
+                        .filter(OutOfScope::mustBeRead)
+                        .map(OutOfScope::substance)
+                        .toList());
+        append(
+                text,
+                "not transcribed",
+                notTranscribed().stream().map(NotTranscribed::substance).toList());
         append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")

@@ -98,8 +98,8 @@ final class MemberIndex {
         if (left.size() == 1) {
             return left.get(0);
         }
-        Comparator<Counted> byShare = Comparator.comparing(counted ->
-                Conversion.of(counted.limit(), counted.member()).factor());
+        Comparator<Counted> byShare = Comparator.comparing(
+                counted -> Conversion.of(counted.limit(), counted.member()).factor());
         boolean upper = left.get(0).limit().kind().isUpper();
         Counted strictest = left.stream()
                 .filter(counted ->

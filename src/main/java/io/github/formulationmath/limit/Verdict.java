@@ -64,8 +64,7 @@ public final class Verdict implements Explained {
 
     private VerdictRelations relations(End end) {
         MadeShares made = masses;
-        Evidence evidence =
-                made == null ? new WrittenEvidence(tally, end) : new MadeEvidence(made.share(tally, end));
+        Evidence evidence = made == null ? new WrittenEvidence(tally, end) : new MadeEvidence(made.share(tally, end));
         return new VerdictRelations(tally, checker.rule(), evidence);
     }
 
@@ -157,9 +156,7 @@ public final class Verdict implements Explained {
             return Bounds.atLeast(Ratio.ZERO);
         }
         Ratio lowest = relations.evidence().lowest(r);
-        return tally.isBounded()
-                ? Bounds.closed(lowest, far.evidence().highest(r))
-                : Bounds.atLeast(lowest);
+        return tally.isBounded() ? Bounds.closed(lowest, far.evidence().highest(r)) : Bounds.atLeast(lowest);
     }
 
     /**
@@ -407,7 +404,8 @@ public final class Verdict implements Explained {
         return limit().scope().purpose().equals(Scope.ANY)
                 ? List.of()
                 : substances().stream()
-                        .filter(substance -> checker.product().purposeOf(substance).isEmpty())
+                        .filter(substance ->
+                                checker.product().purposeOf(substance).isEmpty())
                         .toList();
     }
 
