@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.LinearityBasis;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
@@ -13,13 +14,15 @@ import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 
 /**
  * How far any one addition may be from its exact target before it is known what the target is: rounding it to the display
  * (half a division), the tare (half its step), the reading (half a division), linearity, k times the repeatability, and,
- * from a boat, what stays behind. Weighed cumulatively, both ends of the addition are readings, but
- * for the first, which begins at the tare; the worse of the two counts.
+ * from a boat, what stays behind. A linearity of an indication counts at the tare too. Weighed cumulatively, both ends of
+ * the addition are readings, but for the first, which begins at the tare; the worse of the two counts. By difference both
+ * are readings. The repeatability is of the net weighing, and counts once.
  *
  * <p>What is too much is bounded apart from what is too little. The buoyancy of air changes a mass in proportion, by the
  * factor {@link #factor}; the rest is a constant.
@@ -76,41 +79,53 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) imp
     }
 
     private <V> void addIndications(Reckoning<V> r, List<V> terms, V half) {
-        if (method == WeighingMethod.CUMULATIVE && !isTareWorse()) {
+        if (beginsAtReading()) {
             addReading(r, terms, half);
         } else {
-            terms.add(
-                    balance.errors().tareResolution().isEmpty()
-                            ? half
-                            : r.quotient(
-                                    given(
-                                            r,
-                                            TARE,
-                                            balance.errors().tareResolution().get()),
-                                    r.literal(2)));
+            addTare(r, terms, half);
         }
         addReading(r, terms, half);
+        if (!coverage.isZero() && !balance.errors().repeatability().isZero()) {
+            V spread = given(r, REPEATABILITY, balance.errors().repeatability());
+            terms.add(r.product(r.given(COVERAGE, coverage, Source.user()), spread));
+        }
+    }
+
+    private boolean beginsAtReading() {
+        return method == WeighingMethod.BY_DIFFERENCE || (method == WeighingMethod.CUMULATIVE && !isTareWorse());
     }
 
     /** Whether a cumulative sequence is worst at its first addition, which begins at a tare coarser than any reading. */
     private boolean isTareWorse() {
         Ratio tare = balance.errors().tareResolution().map(AdditionBound::grams).orElse(Ratio.ZERO);
-        Ratio reading = balance.gramsPerDivision()
-                .dividedBy(2)
-                .plus(grams(balance.errors().linearity()))
-                .plus(coverage.times(grams(balance.errors().repeatability())));
-        return tare.dividedBy(2).compareTo(reading) > 0;
+        Ratio linearity = grams(balance.errors().linearity());
+        Ratio atTare = tare.dividedBy(2).plus(isOfIndication() ? linearity : Ratio.ZERO);
+        return atTare.compareTo(balance.gramsPerDivision().dividedBy(2).plus(linearity)) > 0;
     }
 
-    /** One reading: half a division, linearity, k times the repeatability. */
+    private boolean isOfIndication() {
+        return balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION));
+    }
+
+    private <V> void addTare(Reckoning<V> r, List<V> terms, V half) {
+        terms.add(balance.errors()
+                .tareResolution()
+                .map(step -> r.quotient(given(r, TARE, step), r.literal(2)))
+                .orElse(half));
+        if (isOfIndication()) {
+            addLinearity(r, terms);
+        }
+    }
+
+    /** One reading: half a division and the linearity. */
     private <V> void addReading(Reckoning<V> r, List<V> terms, V half) {
         terms.add(half);
+        addLinearity(r, terms);
+    }
+
+    private <V> void addLinearity(Reckoning<V> r, List<V> terms) {
         if (!balance.errors().linearity().isZero()) {
             terms.add(given(r, LINEARITY, balance.errors().linearity()));
-        }
-        if (!coverage.isZero() && !balance.errors().repeatability().isZero()) {
-            V spread = given(r, REPEATABILITY, balance.errors().repeatability());
-            terms.add(r.product(r.given(COVERAGE, coverage, Source.user()), spread));
         }
     }
 

@@ -8,7 +8,6 @@ import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
-import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
@@ -76,7 +75,7 @@ public final class BalanceAssignment implements Weighed {
 
     private static AssignedLine.Candidate candidate(BatchLine line, WeighingStation station, Amount<Mass> inVessel) {
         Ratio error = AssignedLine.relativeError(Reckoning.plain(), line, station);
-        Amount<Mass> onPan = station.method() == WeighingMethod.FROM_BOAT ? line.mass() : inVessel;
+        Amount<Mass> onPan = station.method().usesBoat() ? line.mass() : inVessel;
         Amount<Mass> load = onPan.plus(station.vessel().mass());
         if (load.compareTo(station.balance().capacity()) > 0) {
             Amount<Mass> over = load.minus(station.balance().capacity());

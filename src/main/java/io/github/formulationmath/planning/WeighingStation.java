@@ -56,6 +56,18 @@ public final class WeighingStation implements Serializable {
     }
 
     /**
+     * A balance under a boat that is read before and after it is poured over, so that what stays in the boat is no error.
+     * It carries the boat and the addition alone.
+     *
+     * @param balance the balance
+     * @param boat the boat
+     * @return the station
+     */
+    public static WeighingStation byDifference(Balance balance, Vessel boat) {
+        return new WeighingStation(balance, Objects.requireNonNull(boat, "boat"), WeighingMethod.BY_DIFFERENCE);
+    }
+
+    /**
      * The balance.
      *
      * @return the balance
@@ -76,7 +88,7 @@ public final class WeighingStation implements Serializable {
     /**
      * How it is weighed there.
      *
-     * @return tared before each addition, or from a boat
+     * @return tared before each addition, from a boat, or by difference of the boat before and after
      */
     public WeighingMethod method() {
         return method;
@@ -97,6 +109,12 @@ public final class WeighingStation implements Serializable {
 
     @Override
     public String toString() {
-        return balance + (method == WeighingMethod.FROM_BOAT ? ", from " : ", in ") + vessel;
+        return balance
+                + switch (method) {
+                    case TARE_EACH, CUMULATIVE -> ", in ";
+                    case FROM_BOAT -> ", from ";
+                    case BY_DIFFERENCE -> ", by difference of ";
+                }
+                + vessel;
     }
 }

@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.scaling.MassSize;
 import io.github.formulationmath.scaling.PackSize;
@@ -14,10 +15,12 @@ import io.github.formulationmath.scaling.VolumeSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Law;
+import io.github.formulationmath.weighing.LinearityBasis;
 import io.github.formulationmath.weighing.Vessel;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
 
 /** The size of a batch and the bench it is made on, in a document. */
 final class BenchDocument {
@@ -148,6 +151,7 @@ final class BenchDocument {
         map.put("repeatability", ValueDocument.amount(errors.repeatability()));
         map.put("linearity", ValueDocument.amount(errors.linearity()));
         map.put("linearityLaw", ValueDocument.word(errors.linearityLaw()));
+        errors.linearityBasis().ifPresent(basis -> map.put("linearityOf", ValueDocument.word(basis)));
         map.put("calibration", ValueDocument.number(errors.calibration()));
         errors.tareResolution().ifPresent(step -> map.put("tareResolution", ValueDocument.amount(step)));
         map.put("leastResidue", ValueDocument.amount(errors.leastResidue()));
@@ -161,11 +165,8 @@ final class BenchDocument {
         return node.object(f -> {
             Ratio least = ValueDocument.number(f.get("leastBuoyancy"));
             Ratio most = ValueDocument.number(f.get("mostBuoyancy"));
-            ErrorModel errors = ErrorModel.readabilityOnly()
+            ErrorModel errors = linearity(f)
                     .withRepeatability(ValueDocument.mass(f.get("repeatability")))
-                    .withLinearity(
-                            ValueDocument.mass(f.get("linearity")),
-                            ValueDocument.constant(f.get("linearityLaw"), Law.values()))
                     .withCalibration(ValueDocument.number(f.get("calibration")))
                     .withResidue(ValueDocument.mass(f.get("leastResidue")), ValueDocument.mass(f.get("mostResidue")))
                     .withBuoyancy(Bounds.closed(least, most));
@@ -174,5 +175,19 @@ final class BenchDocument {
                     .map(errors::withTareResolution)
                     .orElse(errors);
         });
+    }
+
+    /** Nothing is nothing of whatever it is said; any other linearity has to say of what it is. */
+    private static ErrorModel linearity(Node.Fields f) {
+        Amount<Mass> halfWidth = ValueDocument.mass(f.get("linearity"));
+        Law law = ValueDocument.constant(f.get("linearityLaw"), Law.values());
+        ErrorModel none = ErrorModel.readabilityOnly();
+        if (halfWidth.isZero() && f.find("linearityOf").isEmpty()) {
+            return none.withLinearityOfIndication(halfWidth, law);
+        }
+        return switch (ValueDocument.constant(f.get("linearityOf"), LinearityBasis.values())) {
+            case INDICATION -> none.withLinearityOfIndication(halfWidth, law);
+            case NET_READING -> none.withLinearityOfNetReading(halfWidth, law);
+        };
     }
 }

@@ -8,7 +8,7 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
-import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.Serial;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,31 +46,25 @@ final class BoxErrors implements PotErrors {
 
     /** A line that nobody wrote down is anything up to what the readings around it, or the balance, leave room for. */
     static BoxErrors withGuesses(PouredErrors poured, Readings readings, List<PotMass> masses) {
-        Ratio room = readings.plan()
-                .bench()
-                .balance()
-                .capacityUnder(readings.plan().bench().vessel())
-                .in(FormulationUnits.GRAM);
         List<Bounds> bounds = new ArrayList<>();
         for (int i = 0; i < masses.size(); i++) {
-            bounds.add(masses.get(i).isAssumed() ? guess(readings, masses.get(i), room) : poured.massBounds(i));
+            bounds.add(
+                    masses.get(i).isAssumed()
+                            ? Bounds.closed(Ratio.ZERO, most(poured, readings, i, masses.get(i)))
+                            : poured.massBounds(i));
         }
         return of(bounds);
     }
 
-    private static Bounds guess(Readings readings, PotMass mass, Ratio room) {
-        if (mass instanceof PotMass.PartOfDifference part) {
-            Ratio error = readings.plan().bench().balance().gramsPerDivision();
-            return Bounds.closed(
-                    Ratio.ZERO, part.whole().grams(Reckoning.plain()).plus(error));
-        }
-        return Bounds.closed(Ratio.ZERO, room);
+    private static Ratio most(PouredErrors poured, Readings readings, int line, PotMass mass) {
+        return mass.sharedWith().isEmpty()
+                ? high(readings.room(line))
+                : high(poured.massBounds(mass.sharedWith().get().position() - 1));
     }
 
     /** The lossy line is what the others leave of the whole. */
-    static BoxErrors weighedAgain(PotErrors before, int lossy, Ratio content, Ratio error) {
+    static BoxErrors weighedAgain(PotErrors before, int lossy, Bounds total) {
         List<Bounds> masses = new ArrayList<>(of(before).masses);
-        Bounds total = notBelow0(Bounds.closed(content.minus(error), content.plus(error)));
         masses.set(lossy, Bounds.point(Ratio.ZERO));
         Bounds others = masses.stream().reduce(Bounds.point(Ratio.ZERO), BoxErrors::sum);
         masses.set(
@@ -101,9 +95,7 @@ final class BoxErrors implements PotErrors {
 
     @Override
     public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
-        // Two indications, each to half a step: after taring and after pouring.
-        Ratio step = balance.gramsPerDivision();
-        Bounds more = notBelow0(Bounds.closed(grams.minus(step), grams.plus(step)));
+        Bounds more = SureMass.bounds(line, grams, balance, WeighingMethod.TARE_EACH);
         List<Bounds> all = new ArrayList<>(masses);
         all.set(line.position() - 1, sum(all.get(line.position() - 1), more));
         Bounds whole = total.upper().isPresent() ? sum(total, more) : total;
@@ -127,7 +119,7 @@ final class BoxErrors implements PotErrors {
         Amount<Mass> step = Amount.of(1, FormulationUnits.MICROGRAM);
         Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
                 .named("line " + line.subscript())
-                .withErrors(ErrorModel.readabilityOnly().withLinearity(Amount.grams(error)));
+                .withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading(Amount.grams(error)));
         return Addition.of(line.line(), line.mass(), line.mass(), balance);
     }
 

@@ -1,15 +1,17 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
@@ -19,7 +21,7 @@ import javax.measure.quantity.Mass;
 
 /**
  * What went off from the pot, found by weighing it again: {@code E = Z − Z_now}, taken to be all from one line, usually the
- * water. It is also what has to be added back.
+ * water. The pot is weighed net on the balance of the bench, or on {@linkplain #on another}, with all the errors of that balance. It is also what has to be added back.
  *
  * <p>Example: 400 g went in, the pot now holds 391.2 g: 8.8 g of water are to be added back. If they are not, a line that
  * was 3 % is 12/391.2 = 3.07 % of what is left.
@@ -33,7 +35,6 @@ public final class Evaporation implements Explained, Serializable {
     @Serial
     private static final long serialVersionUID = 2L;
 
-    private static final Symbol NOW = Symbol.of("Znow", "content-now", Kind.MASS);
     private static final Symbol LOSS = Symbol.of("E", "evaporated-mass", Kind.MASS);
 
     private final MadeBatch made;
@@ -54,7 +55,7 @@ public final class Evaporation implements Explained, Serializable {
      * The loss of a pot that was weighed again.
      *
      * @param made what had been put in
-     * @param contentNow what is in the pot now, without the vessel, above 0
+     * @param contentNow what the balance of the bench shows of the pot now, without the vessel, above 0
      * @param from the line that went off, usually the water
      * @return the loss, at least 0
      * @throws IllegalArgumentException if the content is not above 0, more than what was put in, or if more is missing
@@ -62,32 +63,33 @@ public final class Evaporation implements Explained, Serializable {
      */
     public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
         Objects.requireNonNull(made, "made").indexOf(Objects.requireNonNull(from, "from"));
-        Evaporation loss = new Evaporation(
-                made,
-                Arguments.positive("contentNow", contentNow),
-                from,
-                made.plan().bench().balance());
-        if (loss.grams.signum() < 0) {
+        Arguments.positive("contentNow", contentNow);
+        return new Evaporation(made, contentNow, from, made.plan().bench().balance()).checked();
+    }
+
+    private Evaporation checked() {
+        if (grams.signum() < 0) {
             throw new IllegalArgumentException("contentNow is " + contentNow + ", more than the " + made.mass()
                     + " that were put in: was the vessel weighed with it?");
         }
-        Amount<Mass> there = made.lines().get(from.position() - 1).mass();
-        if (loss.loss().compareTo(there) > 0) {
-            throw new IllegalArgumentException("contentNow is " + contentNow + ", so that " + loss.loss()
-                    + " are missing, more than the " + there + " of " + from.name()
+        Amount<Mass> there = made.lines().get(line.position() - 1).mass();
+        if (loss().compareTo(there) > 0) {
+            throw new IllegalArgumentException("contentNow is " + contentNow + ", so that " + loss()
+                    + " are missing, more than the " + there + " of " + line.name()
                     + " that were put in: something else was lost; weigh again");
         }
-        return loss;
+        return this;
     }
 
     /**
-     * The same loss, the pot weighed again on another balance than that of the bench.
+     * The same loss, the pot weighed again on another balance than that of the bench, with the errors of that balance.
      *
      * @param other the balance
      * @return the loss found on that balance
+     * @throws IllegalArgumentException as {@link #of}, if what that balance is known to show wrongly makes the difference
      */
     public Evaporation on(Balance other) {
-        return new Evaporation(made, contentNow, line, Objects.requireNonNull(other, "other"));
+        return new Evaporation(made, contentNow, line, Objects.requireNonNull(other, "other")).checked();
     }
 
     /**
@@ -133,9 +135,8 @@ public final class Evaporation implements Explained, Serializable {
      */
     public MadeBatch notAddedBack() {
         int index = line.position() - 1;
-        // The pot is weighed with one indication after taring and one now, each to half a step.
-        Ratio error = balance.gramsPerDivision();
-        PotErrors errors = made.errors().weighedAgain(index, contentNow.in(FormulationUnits.GRAM), error);
+        Bounds total = SureMass.bounds(pot(), contentNow.in(FormulationUnits.GRAM), balance, WeighingMethod.TARE_EACH);
+        PotErrors errors = made.errors().weighedAgain(index, total);
         return made.after(
                 each -> each.line().position() == line.position()
                         ? new PotMass.Less(each, this)
@@ -165,8 +166,12 @@ public final class Evaporation implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        V now = r.given(NOW, contentNow.in(FormulationUnits.GRAM), Source.written(contentNow.toString()));
+        V now = SureMass.estimate(r, pot(), new PotMass.Content(contentNow), balance, WeighingMethod.TARE_EACH);
         return r.named(LOSS, r.difference(r.known(made), now));
+    }
+
+    private Subject pot() {
+        return Subject.of("", made.plan().batch().formula().name());
     }
 
     @Override

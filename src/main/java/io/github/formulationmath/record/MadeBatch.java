@@ -15,6 +15,7 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -90,25 +91,28 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
      * @throws IllegalArgumentException if an addition is of no line of the formula, or a line has two
      */
     public MadeBatch plus(List<LineAddition> additions) {
-        Map<Integer, Ratio> byLine = new HashMap<>();
+        Map<Integer, PotMass> byLine = new HashMap<>();
         PotErrors after = errors;
         List<Balance> balances = balances();
-        for (LineAddition addition : List.copyOf(Objects.requireNonNull(additions, "additions"))) {
-            Ratio more = addition.mass().in(FormulationUnits.GRAM);
-            indexOf(addition.line());
-            if (byLine.putIfAbsent(addition.line().position(), more) != null) {
-                throw new IllegalArgumentException(
-                        "additions has " + addition.line().name() + " twice: add the two up");
-            }
-            Balance balance = addition.balance().orElse(plan.bench().balance());
-            balances.set(addition.line().position() - 1, balance);
-            after = after.plus(addition.line(), more, balance);
-        }
         Symbol symbol = symbols.next().added();
-        return after(
-                line -> new PotMass.Plus(line, byLine.getOrDefault(line.line().position(), Ratio.ZERO), symbol),
-                balances,
-                after);
+        for (LineAddition addition : List.copyOf(Objects.requireNonNull(additions, "additions"))) {
+            FormulaLine line = addition.line();
+            Ratio read = addition.mass().in(FormulationUnits.GRAM);
+            Balance balance = addition.balance().orElse(plan.bench().balance());
+            indexOf(line);
+            PotMass more = new PotMass.Estimated(
+                    new PotMass.Added(symbol, line, read), line, balance, WeighingMethod.TARE_EACH);
+            if (byLine.putIfAbsent(line.position(), more) != null) {
+                throw new IllegalArgumentException("additions has " + line.name() + " twice: add the two up");
+            }
+            balances.set(line.position() - 1, balance);
+            after = after.plus(line, read, balance);
+        }
+        return after(line -> plus(line, byLine.get(line.line().position())), balances, after);
+    }
+
+    private static PotMass plus(MadeLine line, @Nullable PotMass more) {
+        return more == null ? new PotMass.Same(line) : new PotMass.Plus(line, more);
     }
 
     /** The place of a line, from 0; a line of another formula is refused. */

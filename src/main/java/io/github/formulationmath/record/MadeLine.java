@@ -59,7 +59,8 @@ public final class MadeLine implements Subject, Explained, Serializable {
     }
 
     /**
-     * The mass in the pot as read.
+     * The mass that is most likely in the pot: as read, corrected for what is known of residue and air. It lies within the
+     * {@link #massBounds()}, and is the same estimate as that of {@link MadeBatch#masses()}.
      *
      * @return the mass in grams, at least 0
      */
@@ -68,7 +69,8 @@ public final class MadeLine implements Subject, Explained, Serializable {
     }
 
     /**
-     * Between which masses the true one lies, as far as the display tells.
+     * Between which masses the true one is sure to lie, by everything that is bounded in the errors of the balances: display,
+     * tare, linearity, residue, air. Repeatability and calibration have no bounds and are left out.
      *
      * @return the interval in grams
      */
@@ -103,7 +105,7 @@ public final class MadeLine implements Subject, Explained, Serializable {
     /**
      * The share of everything in the pot.
      *
-     * @return the mass fraction, exact for the readings as they are
+     * @return the mass fraction, exact for the estimates as they are
      */
     public MassFraction share() {
         return MassFraction.of(share(Reckoning.plain()));
@@ -119,9 +121,10 @@ public final class MadeLine implements Subject, Explained, Serializable {
     }
 
     /**
-     * Between which shares the true one lies, as far as the display tells.
+     * Between which shares the true one is sure to lie, by the same errors as {@link #massBounds()}.
      *
-     * @return the interval as fractions of one: the true extremes
+     * @return the interval as fractions of one: the true extremes while everything was weighed in and written down; wider
+     *     where a line was not, after a second weighing, and above 500 lines
      */
     public Bounds shareBounds() {
         return made.shareBounds(this);

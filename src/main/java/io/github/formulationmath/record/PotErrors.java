@@ -42,7 +42,7 @@ sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors 
     }
 
     /** The same once the whole pot was weighed: what is missing of it went off from one line. */
-    default PotErrors weighedAgain(int lossy, Ratio contentGrams, Ratio error) {
-        return BoxErrors.weighedAgain(this, lossy, contentGrams, error);
+    default PotErrors weighedAgain(int lossy, Bounds total) {
+        return BoxErrors.weighedAgain(this, lossy, total);
     }
 }

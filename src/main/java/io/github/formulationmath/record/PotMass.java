@@ -2,8 +2,11 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -12,6 +15,8 @@ import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** How the mass of one line in the pot came about. */
@@ -20,12 +25,20 @@ sealed interface PotMass extends Serializable {
     /** What the display read. */
     Symbol READING = Symbol.of("b", "display-reading", Kind.MASS);
 
+    /** What the display showed of the pot. */
+    Symbol CONTENT = Symbol.of("Znow", "content-now", Kind.MASS);
+
     /** The mass in grams. */
     <V> V grams(Reckoning<V> r);
 
     /** Whether the mass is a guess because nobody wrote it down. */
     default boolean isAssumed() {
         return false;
+    }
+
+    /** The line whose reading is of this one too, because this one was not written down. */
+    default Optional<FormulaLine> sharedWith() {
+        return Optional.empty();
     }
 
     static PotMass of(Reading reading) {
@@ -76,6 +89,11 @@ sealed interface PotMass extends Serializable {
         }
 
         @Override
+        public Optional<FormulaLine> sharedWith() {
+            return Optional.of(whole.reading().line());
+        }
+
+        @Override
         public boolean isAssumed() {
             return true;
         }
@@ -95,12 +113,53 @@ sealed interface PotMass extends Serializable {
         }
     }
 
-    /** What was there and something more. */
-    record Plus(MadeLine before, Ratio added, Symbol symbol) implements PotMass {
+    /** A number of grams and no more. */
+    record Read(Ratio result) implements PotMass {
         @Override
         public <V> V grams(Reckoning<V> r) {
-            V there = r.known(before);
-            return added.isZero() ? there : r.sum(there, r.given(symbol, before.line(), added, Source.user()));
+            return r.literal(result);
+        }
+    }
+
+    /** What the display showed of a later addition. */
+    record Added(Symbol symbol, FormulaLine line, Ratio read) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return r.given(symbol, line, read, Source.user());
+        }
+    }
+
+    /** What the display showed of the whole pot when it was weighed again. */
+    record Content(Amount<Mass> shown) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return r.given(CONTENT, shown.in(FormulationUnits.GRAM), Source.written(shown.toString()));
+        }
+    }
+
+    /** What a reading stands for: corrected for what stays behind in a boat, and for the air. */
+    record Estimated(PotMass read, FormulaLine line, Balance balance, WeighingMethod method) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return SureMass.estimate(r, line, read, balance, method);
+        }
+
+        @Override
+        public boolean isAssumed() {
+            return read.isAssumed();
+        }
+
+        @Override
+        public Optional<FormulaLine> sharedWith() {
+            return read.sharedWith();
+        }
+    }
+
+    /** What was there and something more. */
+    record Plus(MadeLine before, PotMass added) implements PotMass {
+        @Override
+        public <V> V grams(Reckoning<V> r) {
+            return r.sum(r.known(before), added.grams(r));
         }
 
         @Override

@@ -4,11 +4,11 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
 import java.io.Serial;
 import java.io.Serializable;
@@ -49,17 +49,22 @@ final class PouredErrors implements PotErrors {
         this.pours = List.copyOf(pours);
     }
 
+    /**
+     * What the displays showed. A reading that follows on lines not written down is put down to its own line; it is of all of
+     * them together.
+     */
     static PouredErrors of(Readings readings) {
-        List<PotMass> masses = readings.masses();
         List<Pour> pours = new ArrayList<>();
+        Ratio before = Ratio.ZERO;
         for (Reading reading : readings.taken()) {
-            int i = reading.line().position() - 1;
             if (reading.kind() == Reading.Kind.SHOWN) {
-                Ratio grams = masses.get(i).grams(Reckoning.plain());
-                pours.add(new Pour(reading.line(), grams, readings.balanceOf(reading), readings.method()));
+                Ratio shown = reading.shown().orElseThrow().in(FormulationUnits.GRAM);
+                pours.add(
+                        new Pour(reading.line(), shown.minus(before), readings.balanceOf(reading), readings.method()));
+                before = readings.method() == WeighingMethod.CUMULATIVE ? shown : Ratio.ZERO;
             }
         }
-        return new PouredErrors(masses.size(), pours);
+        return new PouredErrors(readings.plan().lines().size(), pours);
     }
 
     @Override

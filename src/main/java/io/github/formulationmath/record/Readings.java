@@ -1,7 +1,10 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.Serial;
@@ -10,8 +13,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -112,6 +117,20 @@ public final class Readings implements Serializable {
         return List.of(balances);
     }
 
+    /** Where a line may lie of which nothing is known but the balance on which it was weighed, alone or on top of others. */
+    Bounds room(int line) {
+        Optional<Balance> other = taken.stream()
+                .filter(reading -> index(reading) == line)
+                .findFirst()
+                .flatMap(Reading::balance);
+        Balance balance = other.orElse(plan.bench().balance());
+        boolean isInVessel = other.isEmpty() && !method.usesBoat();
+        Amount<Mass> most = isInVessel ? balance.capacityUnder(plan.bench().vessel()) : balance.capacity();
+        WeighingMethod alone = method.usesBoat() ? method : WeighingMethod.TARE_EACH;
+        FormulaLine subject = plan.batch().formula().lines().get(line);
+        return SureMass.bounds(subject, most.in(FormulationUnits.GRAM), balance, alone);
+    }
+
     /** How the mass of each line follows from the readings, in the order of the formula. */
     List<PotMass> masses() {
         PotMass[] masses = new PotMass[plan.lines().size()];
@@ -123,7 +142,17 @@ public final class Readings implements Serializable {
                     .filter(reading -> reading.kind() != Reading.Kind.NOT_WRITTEN_DOWN)
                     .forEach(reading -> masses[index(reading)] = PotMass.of(reading));
         }
+        taken.stream()
+                .filter(reading -> reading.kind() != Reading.Kind.LEFT_OUT)
+                .forEach(reading -> masses[index(reading)] = estimated(reading, masses[index(reading)]));
         return List.of(masses);
+    }
+
+    /** What is planned is a mass already; what was read is corrected for what stays behind, and for the air. */
+    private PotMass estimated(Reading reading, PotMass read) {
+        return read instanceof PotMass.Planned
+                ? read
+                : new PotMass.Estimated(read, reading.line(), balanceOf(reading), method);
     }
 
     /** A reading that follows on lines not written down is of all of them together. */

@@ -26,7 +26,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method) {
                 requireRising(readings);
             }
             case TARE_EACH -> requireCarriedTogether(readings);
-            case FROM_BOAT ->
+            case FROM_BOAT, BY_DIFFERENCE ->
                 readings.forEach(reading ->
                         requireCarried(reading, shown(reading), balance(reading).capacity()));
         }

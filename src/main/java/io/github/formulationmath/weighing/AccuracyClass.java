@@ -53,7 +53,7 @@ public enum AccuracyClass {
      * @param load the load, from 0 up to what the class allows
      * @param interval the verification scale interval e, above 0
      * @return the error, permitted either way, in the unit of the interval
-     * @throws IllegalArgumentException if an amount is out of range
+     * @throws IllegalArgumentException if an amount is out of range, or the load above 0 and below the interval
      */
     public Amount<Mass> permissibleError(Amount<Mass> load, Amount<Mass> interval) {
         Ratio loads = intervals("load", load, interval);
@@ -71,7 +71,7 @@ public enum AccuracyClass {
      * @param load the load, from 0 up to what the class allows
      * @param interval the verification scale interval e, above 0
      * @return the error, permitted either way, in the unit of the interval
-     * @throws IllegalArgumentException if an amount is out of range
+     * @throws IllegalArgumentException if an amount is out of range, or the load above 0 and below the interval
      */
     public Amount<Mass> permissibleErrorInService(Amount<Mass> load, Amount<Mass> interval) {
         return permissibleError(load, interval).times(2);
@@ -101,7 +101,7 @@ public enum AccuracyClass {
      * @param capacity the largest load Max, above 0
      * @param interval the verification scale interval e, above 0
      * @return true if e is in the range of the class and Max/e between its limits
-     * @throws IllegalArgumentException if an amount is not above 0
+     * @throws IllegalArgumentException if an amount is out of range, or the capacity above 0 and below the interval
      */
     public boolean allows(Amount<Mass> capacity, Amount<Mass> interval) {
         Ratio count = intervals("capacity", capacity, interval);
@@ -127,25 +127,33 @@ public enum AccuracyClass {
     }
 
     /**
-     * What a verified balance is known to keep: the permissible error of its largest load as the linearity. It covers the
-     * errors of the scale too, so no calibration is added.
+     * What a verified balance is known to keep: the permissible error of its largest load as the linearity of a net reading,
+     * for the permissible errors apply to the net value with any tare (OIML R 76-1:2006, 3.5.3.3; from memory). It covers
+     * the errors of the scale too, so no calibration is added.
      *
      * @param largestLoad the largest net load that will be weighed
      * @param interval the verification scale interval e, above 0
      * @param inService whether the balance is in use, and not fresh from verification
      * @return the errors
-     * @throws IllegalArgumentException if an amount is out of range
+     * @throws IllegalArgumentException if an amount is out of range, or the load above 0 and below the interval
      */
     public ErrorModel errors(Amount<Mass> largestLoad, Amount<Mass> interval, boolean inService) {
         return ErrorModel.readabilityOnly()
-                .withLinearity(
+                .withLinearityOfNetReading(
                         inService
                                 ? permissibleErrorInService(largestLoad, interval)
                                 : permissibleError(largestLoad, interval));
     }
 
+    /** Below one interval there is nothing to permit: the least load of any class is 10 e. */
     private static Ratio intervals(String name, Amount<Mass> load, Amount<Mass> interval) {
-        return Arguments.notNegative(name, load).in(FormulationUnits.GRAM).dividedBy(grams(interval));
+        Ratio count =
+                Arguments.notNegative(name, load).in(FormulationUnits.GRAM).dividedBy(grams(interval));
+        if (count.signum() > 0 && count.compareTo(Ratio.ONE) < 0) {
+            throw new IllegalArgumentException(name + " is " + load + ", less than one interval e (" + interval
+                    + "): the two may have been exchanged; the " + name + " comes first");
+        }
+        return count;
     }
 
     private static Ratio grams(Amount<Mass> interval) {

@@ -74,7 +74,8 @@ public final class AdditionError implements Explained {
     }
 
     /**
-     * The mass that is most likely there: the reading, corrected for what is known of residue and air.
+     * The mass that is most likely there: the reading, corrected for what is known of residue and air, and not below 0. It
+     * lies within the {@link #bounds()}.
      *
      * @return the estimate in grams
      */
@@ -186,7 +187,7 @@ public final class AdditionError implements Explained {
     }
 
     <V> V estimate(Reckoning<V> r) {
-        return r.named(ESTIMATE, subject(), relations.estimate(r, line));
+        return r.named(ESTIMATE, subject(), notNegative(r, relations.estimate(r, line)));
     }
 
     <V> V lowest(Reckoning<V> r) {

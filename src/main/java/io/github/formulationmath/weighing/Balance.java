@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * <p>What else is known of its errors is its {@link ErrorModel}. Two balances that are equal in all this are taken for one
  * and the same; a name tells twins apart.
  *
- * <p>Example: {@code Balance.of("0.1 g", "2000 g").withErrors(ErrorModel.readabilityOnly().withLinearity("0.1 g"))}.
+ * <p>Example: {@code Balance.of("0.1 g", "2000 g").withErrors(ErrorModel.readabilityOnly().withLinearityOfIndication("0.1 g"))}.
  *
  * <p>Immutable and thread-safe.
  */

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * The variance of a result, source by source. The sources are independent of each other, so their variances add up to
  * the whole, exactly.
  *
- * <p>Example: with d = 0.1 g and a linearity of 0.1 g, tare and reading contribute 0.01/12 g² each and the linearity 0.01/3
+ * <p>Example: with d = 0.1 g and a linearity of 0.1 g of a net reading, tare and reading contribute 0.01/12 g² each and the linearity 0.01/3
  * g²: 16.7 %, 16.7 % and 66.7 %.
  *
  * <p>Immutable and thread-safe.

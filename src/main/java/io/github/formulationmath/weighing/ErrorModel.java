@@ -15,8 +15,12 @@ import org.jspecify.annotations.Nullable;
  * the bench put figures to. Everything is 0 until it is said.
  *
  * <ul>
- *   <li><b>repeatability s</b>: the standard deviation of repeated net weighings of the same thing. It has no bound.
- *   <li><b>linearity a</b>: the most by which a net reading may be wrong because the balance does not rise evenly.
+ *   <li><b>repeatability s</b>: the standard deviation of repeated net weighings of the same thing. It has no bound. A net
+ *       weighing is the difference of two indications, so that each of the two carries the variance s²/2.
+ *   <li><b>linearity a</b>: the most by which the balance may be wrong because it does not rise evenly, stated either of
+ *       one indication or of a net reading ({@link LinearityBasis}). There is no default: the figure of a data sheet is of an
+ *       indication as a rule, and counts twice in a net reading. A reading that adds up from one tare, and each of the two
+ *       readings of a weighing by difference, count as net readings of their own.
  *   <li><b>calibration</b>: the relative standard uncertainty of the scale as a whole. It is common to all additions, so
  *       it changes the masses and leaves their shares alone.
  *   <li><b>tare resolution z</b>: the step to which the zero is set; the readability unless it is said otherwise.
@@ -28,23 +32,22 @@ import org.jspecify.annotations.Nullable;
  * <p>Errors add up, {@code mass = reading · (1 + b) + errors}: the products of two of them, b times half a division above
  * all, are left out. With b below 0.002 that is less than a five-hundredth of what the display hides.
  *
- * <p>Example: {@code ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearity("0.1 g")}.
+ * <p>Example: {@code ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearityOfIndication("0.1 g")}.
  *
  * <p>Immutable and thread-safe.
  */
 public final class ErrorModel implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final Amount<Mass> NOTHING = Amount.grams(Ratio.ZERO);
 
-    private static final ErrorModel READABILITY_ONLY = new ErrorModel(
-            NOTHING, NOTHING, Law.RECTANGULAR, Ratio.ZERO, null, NOTHING, NOTHING, Bounds.point(Ratio.ZERO));
+    private static final ErrorModel READABILITY_ONLY =
+            new ErrorModel(NOTHING, Linearity.NONE, Ratio.ZERO, null, NOTHING, NOTHING, Bounds.point(Ratio.ZERO));
 
     private final Amount<Mass> repeatability;
-    private final Amount<Mass> linearity;
-    private final Law linearityLaw;
+    private final Linearity linearity;
     private final Ratio calibration;
     private final @Nullable Amount<Mass> tareResolution;
     private final Amount<Mass> leastResidue;
@@ -53,8 +56,7 @@ public final class ErrorModel implements Serializable {
 
     private ErrorModel(
             Amount<Mass> repeatability,
-            Amount<Mass> linearity,
-            Law linearityLaw,
+            Linearity linearity,
             Ratio calibration,
             @Nullable Amount<Mass> tareResolution,
             Amount<Mass> leastResidue,
@@ -62,7 +64,6 @@ public final class ErrorModel implements Serializable {
             Bounds buoyancy) {
         this.repeatability = repeatability;
         this.linearity = linearity;
-        this.linearityLaw = linearityLaw;
         this.calibration = calibration;
         this.tareResolution = tareResolution;
         this.leastResidue = leastResidue;
@@ -89,14 +90,7 @@ public final class ErrorModel implements Serializable {
     public ErrorModel withRepeatability(Amount<Mass> standardDeviation) {
         Arguments.notNegative("standardDeviation", standardDeviation);
         return new ErrorModel(
-                standardDeviation,
-                linearity,
-                linearityLaw,
-                calibration,
-                tareResolution,
-                leastResidue,
-                mostResidue,
-                buoyancy);
+                standardDeviation, linearity, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
     }
 
     /**
@@ -111,43 +105,78 @@ public final class ErrorModel implements Serializable {
     }
 
     /**
-     * The same model with a linearity, rectangular between its bounds.
+     * The same model with a linearity of one indication: it counts for both indications of a net reading, as data sheets mean it. Every
+     * value between its bounds is alike.
      *
-     * @param halfWidth the most by which a net reading may be wrong either way, at least 0
+     * @param halfWidth the most by which one indication may be wrong either way, at least 0
      * @return the model
      * @throws IllegalArgumentException if it is negative
      */
-    public ErrorModel withLinearity(Amount<Mass> halfWidth) {
-        return withLinearity(halfWidth, Law.RECTANGULAR);
+    public ErrorModel withLinearityOfIndication(Amount<Mass> halfWidth) {
+        return withLinearityOfIndication(halfWidth, Law.RECTANGULAR);
     }
 
     /**
-     * The same model with a linearity as text, rectangular between its bounds.
+     * The same model with a linearity of one indication as text, every value between its bounds alike.
      *
      * @param halfWidth for example {@code "0.1 g"}
      * @return the model
      * @throws IllegalArgumentException if the text is no mass, or negative
      */
-    public ErrorModel withLinearity(String halfWidth) {
-        return withLinearity(Amount.mass(halfWidth));
+    public ErrorModel withLinearityOfIndication(String halfWidth) {
+        return withLinearityOfIndication(Amount.mass(halfWidth));
     }
 
     /**
-     * The same model with a linearity of a stated law.
+     * The same model with a linearity of one indication, spread by a stated law.
+     *
+     * @param halfWidth the most by which one indication may be wrong either way, at least 0
+     * @param law how it is spread between its bounds
+     * @return the model
+     * @throws IllegalArgumentException if the half-width is negative or the law has no bounds
+     */
+    public ErrorModel withLinearityOfIndication(Amount<Mass> halfWidth, Law law) {
+        return with(Linearity.of(halfWidth, law, LinearityBasis.INDICATION));
+    }
+
+    /**
+     * The same model with a linearity of a net reading: it counts once for a reading from a tare. Every
+     * value between its bounds is alike.
+     *
+     * @param halfWidth the most by which a net reading may be wrong either way, at least 0
+     * @return the model
+     * @throws IllegalArgumentException if it is negative
+     */
+    public ErrorModel withLinearityOfNetReading(Amount<Mass> halfWidth) {
+        return withLinearityOfNetReading(halfWidth, Law.RECTANGULAR);
+    }
+
+    /**
+     * The same model with a linearity of a net reading as text, every value between its bounds alike.
+     *
+     * @param halfWidth for example {@code "0.1 g"}
+     * @return the model
+     * @throws IllegalArgumentException if the text is no mass, or negative
+     */
+    public ErrorModel withLinearityOfNetReading(String halfWidth) {
+        return withLinearityOfNetReading(Amount.mass(halfWidth));
+    }
+
+    /**
+     * The same model with a linearity of a net reading, spread by a stated law.
      *
      * @param halfWidth the most by which a net reading may be wrong either way, at least 0
      * @param law how it is spread between its bounds
      * @return the model
      * @throws IllegalArgumentException if the half-width is negative or the law has no bounds
      */
-    public ErrorModel withLinearity(Amount<Mass> halfWidth, Law law) {
-        Arguments.notNegative("halfWidth", halfWidth);
-        if (!Objects.requireNonNull(law, "law").isBounded()) {
-            throw new IllegalArgumentException(
-                    "law is " + law + ", which has no half-width: take RECTANGULAR or TRIANGULAR");
-        }
+    public ErrorModel withLinearityOfNetReading(Amount<Mass> halfWidth, Law law) {
+        return with(Linearity.of(halfWidth, law, LinearityBasis.NET_READING));
+    }
+
+    private ErrorModel with(Linearity newLinearity) {
         return new ErrorModel(
-                repeatability, halfWidth, law, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
+                repeatability, newLinearity, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
     }
 
     /**
@@ -167,7 +196,6 @@ public final class ErrorModel implements Serializable {
         return new ErrorModel(
                 repeatability,
                 linearity,
-                linearityLaw,
                 relativeStandardUncertainty,
                 tareResolution,
                 leastResidue,
@@ -184,8 +212,7 @@ public final class ErrorModel implements Serializable {
      */
     public ErrorModel withTareResolution(Amount<Mass> step) {
         Arguments.notNegative("step", step);
-        return new ErrorModel(
-                repeatability, linearity, linearityLaw, calibration, step, leastResidue, mostResidue, buoyancy);
+        return new ErrorModel(repeatability, linearity, calibration, step, leastResidue, mostResidue, buoyancy);
     }
 
     /**
@@ -203,8 +230,7 @@ public final class ErrorModel implements Serializable {
             throw new IllegalArgumentException(
                     "least is " + least + ", more than most (" + most + "): the two may have been exchanged");
         }
-        return new ErrorModel(
-                repeatability, linearity, linearityLaw, calibration, tareResolution, least, most, buoyancy);
+        return new ErrorModel(repeatability, linearity, calibration, tareResolution, least, most, buoyancy);
     }
 
     /**
@@ -223,14 +249,7 @@ public final class ErrorModel implements Serializable {
                     + ": both its ends are needed, above -1; on a usual balance it lies between 0 and 0.002");
         }
         return new ErrorModel(
-                repeatability,
-                linearity,
-                linearityLaw,
-                calibration,
-                tareResolution,
-                leastResidue,
-                mostResidue,
-                relativeCorrection);
+                repeatability, linearity, calibration, tareResolution, leastResidue, mostResidue, relativeCorrection);
     }
 
     private static boolean isAtMostMinusOne(Ratio value) {
@@ -252,7 +271,16 @@ public final class ErrorModel implements Serializable {
      * @return the half-width a, at least 0
      */
     public Amount<Mass> linearity() {
-        return linearity;
+        return linearity.halfWidth();
+    }
+
+    /**
+     * Of what the linearity is stated.
+     *
+     * @return the basis; empty if the linearity is 0, which is the same of anything
+     */
+    public Optional<LinearityBasis> linearityBasis() {
+        return Optional.ofNullable(linearity.basis());
     }
 
     /**
@@ -261,7 +289,7 @@ public final class ErrorModel implements Serializable {
      * @return a law with bounds
      */
     public Law linearityLaw() {
-        return linearityLaw;
+        return linearity.law();
     }
 
     /**
@@ -314,7 +342,6 @@ public final class ErrorModel implements Serializable {
         return other instanceof ErrorModel that
                 && repeatability.equals(that.repeatability)
                 && linearity.equals(that.linearity)
-                && linearityLaw == that.linearityLaw
                 && calibration.equals(that.calibration)
                 && Objects.equals(tareResolution, that.tareResolution)
                 && leastResidue.equals(that.leastResidue)
@@ -324,20 +351,12 @@ public final class ErrorModel implements Serializable {
 
     @Override
     public int hashCode() {
-        return Objects.hash(
-                repeatability,
-                linearity,
-                linearityLaw,
-                calibration,
-                tareResolution,
-                leastResidue,
-                mostResidue,
-                buoyancy);
+        return Objects.hash(repeatability, linearity, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
     }
 
     @Override
     public String toString() {
-        return "repeatability " + repeatability + ", linearity " + linearity + " " + linearityLaw + ", calibration "
+        return "repeatability " + repeatability + ", " + linearity + ", calibration "
                 + calibration
                 + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toString()) + ", residue "
                 + leastResidue + " to " + mostResidue + ", buoyancy " + buoyancy;

@@ -1,14 +1,17 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.RootOperation;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One independent error q and the lines it enters: mass of line i = reading of i + Σ load · q.
@@ -20,9 +23,18 @@ import java.util.Objects;
  * @param origin the figures behind middle and scale, to be named in a working
  * @param loads the lines, each once
  * @param totalLoad the sum of the loads: how the term enters the sum of all masses
+ * @param isHalf whether the figures are of a net weighing, of whose two indications this is one: it has half the variance.
+ *     Its reach is half as well, for then any two indications together reach as far as the net weighing, and no further
  */
 record ErrorTerm(
-        ErrorSource source, Law law, Ratio middle, Ratio scale, Figures origin, List<Load> loads, Ratio totalLoad) {
+        ErrorSource source,
+        Law law,
+        Ratio middle,
+        Ratio scale,
+        Figures origin,
+        List<Load> loads,
+        Ratio totalLoad,
+        boolean isHalf) {
 
     /** How a term enters a line. */
     record Load(int line, Ratio factor) {}
@@ -46,10 +58,10 @@ record ErrorTerm(
         loads = List.copyOf(loads);
     }
 
-    static ErrorTerm of(ErrorSource source, Law law, Figures figures, List<Load> loads) {
+    static ErrorTerm of(ErrorSource source, Law law, Figures figures, List<Load> loads, boolean isHalf) {
         Ratio total = loads.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
         Ratio middle = figures.middle(Reckoning.plain());
-        return new ErrorTerm(source, law, middle, figures.scale(Reckoning.plain()), figures, loads, total);
+        return new ErrorTerm(source, law, middle, figures.scale(Reckoning.plain()), figures, loads, total, isHalf);
     }
 
     /** The same error as it enters some of the lines, under their new numbers. */
@@ -59,11 +71,22 @@ record ErrorTerm(
                 .map(load -> new Load(Objects.requireNonNull(places.get(load.line())), load.factor()))
                 .toList();
         Ratio total = kept.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
-        return new ErrorTerm(source, law, middle, scale, origin, kept, total);
+        return new ErrorTerm(source, law, middle, scale, origin, kept, total, isHalf);
     }
 
     Ratio variance() {
-        return law.variance(scale);
+        return isHalf ? law.variance(scale).dividedBy(2) : law.variance(scale);
+    }
+
+    /** The scale that gives the law its variance; of half a net weighing, s/√2. */
+    Ratio lawScale() {
+        return isHalf ? Roots.sqrt(scale.times(scale).dividedBy(2), RootOperation.DIGITS) : scale;
+    }
+
+    /** How far it may go from its middle: the half-width, or k times the standard deviation. */
+    Ratio reach(@Nullable CoverageFactor coverage) {
+        Ratio whole = law.isBounded() || coverage == null ? scale : scale.times(coverage.factor());
+        return isHalf ? whole.dividedBy(2) : whole;
     }
 
     /** Whether it enters a line in proportion to what the display read, and not just with a sign. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 
 /** The independent errors of additions made one after another. */
@@ -35,21 +36,59 @@ final class ErrorTerms {
         return List.copyOf(all.terms);
     }
 
-    /** What happens at the display: the tare, unless the addition before left an indication, and the reading. */
+    /** What happens at the display: the indication at which the addition begins, unless it is that before, and its end. */
     private void addDisplay(int i) {
-        Balance balance = additions.get(i).balance();
-        ErrorModel errors = balance.errors();
         if (!goesOn(i)) {
-            add(ErrorSource.TARE, Law.RECTANGULAR, tareStep(balance), List.of(new Load(i, MINUS_ONE)));
+            addBeginning(i);
         }
-        List<Load> indication = indication(i);
-        Subject subject = subjectOf(balance);
-        Figure step = new Figure(ErrorTerm.READABILITY, subject, balance.gramsPerDivision(), true);
-        Figure linearity = new Figure(ErrorTerm.LINEARITY, subject, grams(errors.linearity()), false);
-        Figure spread = new Figure(ErrorTerm.REPEATABILITY, subject, grams(errors.repeatability()), false);
-        add(ErrorSource.READING, Law.RECTANGULAR, step, indication);
-        add(ErrorSource.REPEATABILITY, Law.NORMAL, spread, indication);
-        add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, indication);
+        Balance balance = additions.get(i).balance();
+        List<Load> end = indication(i);
+        add(ErrorSource.READING, Law.RECTANGULAR, readability(balance), end);
+        addLinearity(balance, end);
+        if (isShared(i)) {
+            addRepeatability(balance, end, true);
+        }
+    }
+
+    /** The balance is tared, or, weighing by difference, read like at the end. */
+    private void addBeginning(int i) {
+        Addition addition = additions.get(i);
+        Balance balance = addition.balance();
+        List<Load> beginning = List.of(new Load(i, MINUS_ONE));
+        if (addition.method() == WeighingMethod.BY_DIFFERENCE) {
+            add(ErrorSource.READING, Law.RECTANGULAR, readability(balance), beginning);
+            addLinearity(balance, beginning);
+        } else {
+            add(ErrorSource.TARE, Law.RECTANGULAR, tareStep(balance), beginning);
+            if (balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION))) {
+                addLinearity(balance, beginning);
+            }
+        }
+        addRepeatability(balance, isShared(i) ? beginning : List.of(new Load(i, Ratio.ONE)), isShared(i));
+    }
+
+    private void addLinearity(Balance balance, List<Load> loads) {
+        ErrorModel errors = balance.errors();
+        Figure linearity = new Figure(ErrorTerm.LINEARITY, subjectOf(balance), grams(errors.linearity()), false);
+        add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, loads);
+    }
+
+    private void addRepeatability(Balance balance, List<Load> loads, boolean half) {
+        Figure spread = new Figure(
+                ErrorTerm.REPEATABILITY,
+                subjectOf(balance),
+                grams(balance.errors().repeatability()),
+                false);
+        addTerm(ErrorTerm.of(ErrorSource.REPEATABILITY, Law.NORMAL, spread, loads, half));
+    }
+
+    private static Figure readability(Balance balance) {
+        return new Figure(ErrorTerm.READABILITY, subjectOf(balance), balance.gramsPerDivision(), true);
+    }
+
+    /** Whether an addition has an indication in common with a neighbour. */
+    private boolean isShared(int i) {
+        return goesOn(i) || goesOn(i + 1);
     }
 
     /** The error of an indication: this addition gets it, and the next one loses it if it goes on from there. */
@@ -103,7 +142,10 @@ final class ErrorTerms {
     }
 
     private void add(ErrorSource source, Law law, ErrorTerm.Figures figures, List<Load> loads) {
-        ErrorTerm term = ErrorTerm.of(source, law, figures, loads);
+        addTerm(ErrorTerm.of(source, law, figures, loads, false));
+    }
+
+    private void addTerm(ErrorTerm term) {
         if (!term.isNothing()) {
             terms.add(term);
         }
@@ -118,8 +160,7 @@ final class ErrorTerms {
         return balance.errors()
                 .tareResolution()
                 .map(step -> new Figure(ErrorTerm.TARE_STEP, subjectOf(balance), grams(step), true))
-                .orElseGet(
-                        () -> new Figure(ErrorTerm.READABILITY, subjectOf(balance), balance.gramsPerDivision(), true));
+                .orElseGet(() -> readability(balance));
     }
 
     private static Subject subjectOf(Balance balance) {

@@ -23,7 +23,7 @@ record MassRelations(
         @Nullable CoverageFactor coverage) {
 
     /** Terms of one source and one figure: they differ in their lines alone. */
-    private record Keyed(ErrorSource source, ErrorTerm.Figures figures) {}
+    private record Keyed(ErrorSource source, ErrorTerm.Figures figures, boolean isHalf) {}
 
     private static final Symbol COVERAGE = Symbol.of("k", "coverage-factor", Kind.NUMBER);
     private static final Symbol STRENGTH = Symbol.of("c", "strength-in-line", Kind.SHARE);
@@ -56,9 +56,7 @@ record MassRelations(
 
     /** The end of the box of a term. */
     Ratio end(ErrorTerm term, boolean upper) {
-        Ratio reach = term.law().isBounded() || coverage == null
-                ? term.scale()
-                : term.scale().times(coverage.factor());
+        Ratio reach = term.reach(coverage);
         return upper ? term.middle().plus(reach) : term.middle().minus(reach);
     }
 
@@ -80,9 +78,10 @@ record MassRelations(
 
     private <V> V reach(Reckoning<V> r, ErrorTerm term) {
         V scale = term.origin().scale(r);
-        return term.law().isBounded() || coverage == null
+        V whole = term.law().isBounded() || coverage == null
                 ? scale
                 : r.product(r.given(COVERAGE, coverage.factor(), Source.user()), scale);
+        return term.isHalf() ? r.quotient(whole, r.literal(2)) : whole;
     }
 
     <V> V reading(Reckoning<V> r, int line) {
@@ -97,7 +96,7 @@ record MassRelations(
         for (ErrorTerm term : errors.touching(a)) {
             Ratio factor = a.sensitivity(term).times(b.sensitivity(term));
             if (isCounted(term, a) && isCounted(term, b)) {
-                Keyed key = new Keyed(term.source(), term.origin());
+                Keyed key = new Keyed(term.source(), term.origin(), term.isHalf());
                 kinds.putIfAbsent(key, term);
                 counts.merge(key, factor, Ratio::plus);
             } else if (!factor.isZero()) {
@@ -123,9 +122,8 @@ record MassRelations(
     private static <V> V square(Reckoning<V> r, ErrorTerm term) {
         V scale = term.origin().scale(r);
         V product = r.product(scale, scale);
-        return term.law().divisor() == 1
-                ? product
-                : r.quotient(product, r.literal(term.law().divisor()));
+        long divisor = term.isHalf() ? 2 * term.law().divisor() : term.law().divisor();
+        return divisor == 1 ? product : r.quotient(product, r.literal(divisor));
     }
 
     private <V> V sensitivity(Reckoning<V> r, Weights weights, ErrorTerm term) {

@@ -20,7 +20,7 @@ final class ShareModel implements MeasurementModel {
                 .toList();
         for (ErrorTerm term : terms) {
             // Centred at 0: the middles are in the estimates already.
-            inputs.add(InputQuantity.from(term.law(), Ratio.ZERO, term.scale()));
+            inputs.add(InputQuantity.from(term.law(), Ratio.ZERO, term.lawScale()));
         }
         this.numerator = new Affine(whole.estimated(weights), terms, weights);
         this.denominator = new Affine(whole.total().result(), terms, Weights.TOTAL);

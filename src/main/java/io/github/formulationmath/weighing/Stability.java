@@ -9,15 +9,29 @@ final class Stability {
 
     private final double probability;
     private final int digits;
+    private final int leastBlocks;
+    private final int deviations;
     private final List<SortedTrials> blocks = new ArrayList<>();
     private final List<double[]> figures = new ArrayList<>();
     private double count;
     private double mean;
     private double squares;
 
-    Stability(double probability, int digits) {
+    /** As the standard has it: two blocks, two standard deviations. */
+    static Stability ofStandard(double probability, int digits) {
+        return new Stability(probability, digits, 2, 2);
+    }
+
+    /** Ten blocks, three standard deviations: what is settled so is settled by the standard too, and rarely by luck. */
+    static Stability safe(double probability, int digits) {
+        return new Stability(probability, digits, MonteCarlo.LEAST_BLOCKS, 3);
+    }
+
+    private Stability(double probability, int digits, int leastBlocks, int deviations) {
         this.probability = probability;
         this.digits = digits;
+        this.leastBlocks = leastBlocks;
+        this.deviations = deviations;
     }
 
     void add(SortedTrials block) {
@@ -43,14 +57,14 @@ final class Stability {
                 : 0;
     }
 
-    /** Steps f to k: at least two blocks, and twice the standard deviation of each mean figure within the tolerance. */
+    /** Steps f to k: enough blocks, and some standard deviations of each mean figure within the tolerance. */
     boolean isReached() {
-        if (figures.size() < 2) {
+        if (figures.size() < leastBlocks) {
             return false;
         }
         double tolerance = tolerance();
         for (int figure = 0; figure < 4; figure++) {
-            if (2 * deviationOfMean(figure) > tolerance) {
+            if (deviations * deviationOfMean(figure) > tolerance) {
                 return false;
             }
         }

@@ -61,12 +61,12 @@ final class BudgetPerLine {
         Balance kitchen = Balance.of("1 g", "5 kg")
                 .named("kitchen")
                 .withErrors(
-                        ErrorModel.readabilityOnly().withRepeatability("0.4 g").withLinearity("1 g"));
+                        ErrorModel.readabilityOnly().withRepeatability("0.4 g").withLinearityOfNetReading("1 g"));
         Balance pocket = Balance.of("0.01 g", "100 g")
                 .named("pocket")
                 .withErrors(ErrorModel.readabilityOnly()
                         .withRepeatability("0.008 g")
-                        .withLinearity("0.01 g")
+                        .withLinearityOfNetReading("0.01 g")
                         .withResidue(Amount.mass("0 g"), Amount.mass("0.04 g")));
         return BalanceAssignment.of(
                         Batch.of(formula, BatchSize.ofMass("600 g")),

@@ -119,7 +119,7 @@ class BatchWindowTest {
 
     private static List<WindowOpening> finerBalances(String linearity, BatchConstraints constraints) {
         Balance crooked = Balance.of("0.1 g", "700 g")
-                .withErrors(ErrorModel.readabilityOnly().withLinearity(linearity));
+                .withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading(linearity));
         EmptyWindow none = (EmptyWindow) BatchWindow.of(BALM, Bench.of(crooked), constraints);
         return none.openings().stream()
                 .filter(WindowOpening.FinerBalance.class::isInstance)

@@ -133,7 +133,7 @@ class ExpectedProductTest {
     void everyNumberShowsItsWorking() {
         Balance known = TENTH.withErrors(ErrorModel.readabilityOnly()
                 .withRepeatability("0.05 g")
-                .withLinearity("0.1 g")
+                .withLinearityOfNetReading("0.1 g")
                 .withCalibration(Ratio.of(1, 1000)));
         for (WeighingMethod method : WeighingMethod.values()) {
             for (Closure closure : Closure.values()) {

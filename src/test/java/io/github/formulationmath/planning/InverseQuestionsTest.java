@@ -114,7 +114,7 @@ class InverseQuestionsTest {
                 .contains("0.02 g is the coarsest of the series 1-2-5")
                 .contains("worst error");
         assertThatThrownBy(() -> coarsest.serves(Amount.mass("0 g"))).hasMessageContaining("readability is 0 g");
-        Balance crooked = balance.withErrors(ErrorModel.readabilityOnly().withLinearity("0.1 g"));
+        Balance crooked = balance.withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading("0.1 g"));
         CoarsestStep none = CoarsestStep.of(batch, crooked, worst);
         assertThat(none.step()).isEmpty();
         assertThat(none.toString()).contains("no step of the series 1-2-5 serves");

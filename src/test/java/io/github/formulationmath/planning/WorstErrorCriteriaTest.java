@@ -72,13 +72,13 @@ class WorstErrorCriteriaTest {
     }
 
     private static final Balance MANY_ERRORS = TENTH.withErrors(ErrorModel.readabilityOnly()
-            .withLinearity("0.1 g")
+            .withLinearityOfNetReading("0.1 g")
             .withTareResolution(Amount.mass("0.05 g"))
             .withResidue(Amount.mass("0.02 g"), Amount.mass("0.3 g"))
             .withBuoyancy(Bounds.closed(Ratio.parse("0.0008"), Ratio.parse("0.0014"))));
 
     private static final Balance COARSE_TARE = TENTH.withErrors(
-            ErrorModel.readabilityOnly().withLinearity("0.05 g").withTareResolution(Amount.mass("1 g")));
+            ErrorModel.readabilityOnly().withLinearityOfNetReading("0.05 g").withTareResolution(Amount.mass("1 g")));
 
     /** By hand: rounding 0.05 + tare 0.5 + reading 0.05 + linearity 0.05 = 0.65 g against 5 % of 0.5 %: 2600 g. */
     @ParameterizedTest

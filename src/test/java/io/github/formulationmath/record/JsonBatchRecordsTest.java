@@ -52,7 +52,7 @@ final class JsonBatchRecordsTest {
             .withMinimumLoad(Amount.mass("1/3 oz"))
             .withErrors(ErrorModel.readabilityOnly()
                     .withRepeatability("0.05 g")
-                    .withLinearity(Amount.mass("0.1 g"), Law.TRIANGULAR)
+                    .withLinearityOfNetReading(Amount.mass("0.1 g"), Law.TRIANGULAR)
                     .withCalibration(Ratio.parse("1/3000"))
                     .withTareResolution(Amount.mass("0.01 g"))
                     .withResidue(Amount.mass("0 g"), Amount.mass("0.2 g"))

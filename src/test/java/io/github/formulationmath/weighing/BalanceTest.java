@@ -71,7 +71,7 @@ class BalanceTest {
         assertThat(KITCHEN.named("fine")).hasToString("balance fine d = 0.1 g, capacity 2 kg");
         assertThat(KITCHEN.withMinimumLoad(Amount.mass("5 g")))
                 .hasToString("balance d = 0.1 g, capacity 2 kg, minimum load 5 g");
-        assertThat(KITCHEN.withErrors(ErrorModel.readabilityOnly().withLinearity("0.2 g"))
+        assertThat(KITCHEN.withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading("0.2 g"))
                         .toString())
                 .startsWith("balance d = 0.1 g, capacity 2 kg, repeatability ")
                 .contains("linearity 0.2 g");

@@ -78,6 +78,10 @@ class ContainmentTest {
                 before = 0;
                 zero = error(STEP / 2, -wish);
             }
+            if (method == WeighingMethod.BY_DIFFERENCE) {
+                // The boat before pouring is a reading too, and not a tare.
+                zero += error(LINEARITY, -wish);
+            }
             shown += READINGS[i];
             double content = pourUntilShown(shown, zero, wish);
             masses[i] = content - before;
@@ -116,7 +120,7 @@ class ContainmentTest {
     private static MadeMasses masses(WeighingMethod method) {
         Balance balance = Balance.of("0.1 g", "2 kg")
                 .withErrors(ErrorModel.readabilityOnly()
-                        .withLinearity("0.08 g")
+                        .withLinearityOfNetReading("0.08 g")
                         .withResidue(Amount.mass("0 g"), Amount.mass("0.15 g")));
         List<Addition> additions = new ArrayList<>();
         for (double reading : READINGS) {

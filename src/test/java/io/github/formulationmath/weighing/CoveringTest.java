@@ -32,16 +32,17 @@ class CoveringTest {
     @Test
     void repeatability_is_taken_in_and_linearity_stays() {
         Balance balance = TENTH.withErrors(
-                ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearity("0.1 g"));
+                ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearityOfNetReading("0.1 g"));
         MadeMasses made = MadeMassesTest.masses(balance, WeighingMethod.CUMULATIVE, "10", "20");
         // 10 ± (0.05 + 0.05 + 0.1); the second is then 20 ∓ (0.05 + 0.1) ∓ (0.05 + 0.1).
         assertThat(made.massBounds(0)).isEqualTo(bounds("9.8", "10.2"));
         assertThat(made.shareBounds(0)).isEqualTo(shares("9.8", "30.1", "10.2", "29.9"));
-        // Each indication gets 2 s = 0.1 g more.
+        // Each net weighing gets 2 s = 0.1 g more, each of its two indications half of that.
         MadeMasses covered = made.covering(CoverageFactor.of(2));
         assertThat(covered.massBounds(0)).isEqualTo(bounds("9.7", "10.3"));
-        assertThat(covered.massBounds(1)).isEqualTo(bounds("19.5", "20.5"));
-        assertThat(covered.shareBounds(0)).isEqualTo(shares("9.7", "30.2", "10.3", "29.8"));
+        assertThat(covered.massBounds(1)).isEqualTo(bounds("19.6", "20.4"));
+        // The tare is off by 0.05 + 0.05 at most, a reading by 0.05 + 0.1 + 0.05: 10 − 0.1 − 0.2 in 30 − 0.1 + 0.2.
+        assertThat(covered.shareBounds(0)).isEqualTo(shares("9.7", "30.1", "10.3", "29.9"));
         assertThat(covered.shareVariance(0)).isEqualTo(made.shareVariance(0));
         workingsLeadThere(covered);
     }

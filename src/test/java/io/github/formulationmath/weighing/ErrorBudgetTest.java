@@ -17,7 +17,7 @@ class ErrorBudgetTest implements ValueContract<ErrorBudget> {
 
     private static ErrorBudget budget(String step, String linearity) {
         Balance balance =
-                Balance.of(step, "2 kg").withErrors(ErrorModel.readabilityOnly().withLinearity(linearity));
+                Balance.of(step, "2 kg").withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading(linearity));
         Amount<javax.measure.quantity.Mass> mass = Amount.mass("10 g");
         return AdditionError.of(Addition.of("x", mass, mass, balance)).budget();
     }

@@ -19,8 +19,8 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
         return List.of(
                 NONE,
                 NONE.withRepeatability("0.1 g"),
-                NONE.withLinearity("0.1 g"),
-                NONE.withLinearity(Amount.mass("0.1 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfNetReading("0.1 g"),
+                NONE.withLinearityOfNetReading(Amount.mass("0.1 g"), Law.TRIANGULAR),
                 NONE.withCalibration(Ratio.of(1, 1000)),
                 NONE.withTareResolution(Amount.mass("0.1 g")),
                 NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.1 g")),
@@ -33,8 +33,8 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
         return List.of(
                 NONE.withRepeatability("1 g").withRepeatability("0 g"),
                 NONE.withRepeatability(Amount.mass("0.10 g")),
-                NONE.withLinearity(Amount.mass("0.10 g"), Law.RECTANGULAR),
-                NONE.withLinearity(Amount.mass("0.10 g"), Law.TRIANGULAR),
+                NONE.withLinearityOfNetReading(Amount.mass("0.10 g"), Law.RECTANGULAR),
+                NONE.withLinearityOfNetReading(Amount.mass("0.10 g"), Law.TRIANGULAR),
                 NONE.withCalibration(Ratio.parse("0.001")),
                 NONE.withTareResolution(Amount.mass("0.10 g")),
                 NONE.withResidue(Amount.mass("0 g"), Amount.mass("0.10 g")),
@@ -55,8 +55,9 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
         Amount<javax.measure.quantity.Mass> negative = Amount.mass("-0.1 g");
         Amount<javax.measure.quantity.Mass> one = Amount.mass("1 g");
         assertThatThrownBy(() -> NONE.withRepeatability(negative)).hasMessageContaining("standardDeviation is -0.1 g");
-        assertThatThrownBy(() -> NONE.withLinearity(negative)).hasMessageContaining("halfWidth is -0.1 g");
-        assertThatThrownBy(() -> NONE.withLinearity(one, Law.NORMAL)).hasMessageContaining("law is NORMAL");
+        assertThatThrownBy(() -> NONE.withLinearityOfNetReading(negative)).hasMessageContaining("halfWidth is -0.1 g");
+        assertThatThrownBy(() -> NONE.withLinearityOfNetReading(one, Law.NORMAL))
+                .hasMessageContaining("law is NORMAL");
         assertThatThrownBy(() -> NONE.withCalibration(Ratio.ONE)).hasMessageContaining("relativeStandardUncertainty");
         assertThatThrownBy(() -> NONE.withCalibration(Ratio.of(-1)))
                 .hasMessageContaining("relativeStandardUncertainty");

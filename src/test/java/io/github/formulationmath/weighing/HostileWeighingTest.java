@@ -18,7 +18,7 @@ class HostileWeighingTest {
 
     private static final Balance BALANCE = Balance.of("0.01 g", "500 kg")
             .withErrors(ErrorModel.readabilityOnly()
-                    .withLinearity("0.01 g")
+                    .withLinearityOfNetReading("0.01 g")
                     .withRepeatability("0.01 g")
                     .withCalibration(Ratio.of(1, 10_000)));
 

@@ -21,7 +21,7 @@ class MadeMassesTest {
 
     static final Balance KNOWN = TENTH.withErrors(ErrorModel.readabilityOnly()
             .withRepeatability("0.05 g")
-            .withLinearity("0.1 g")
+            .withLinearityOfNetReading("0.1 g")
             .withCalibration(Ratio.of(1, 1000))
             .withResidue(Amount.mass("0 g"), Amount.mass("0.2 g"))
             .withBuoyancy(Bounds.closed(Ratio.parse("0.0009"), Ratio.parse("0.0012"))));
@@ -110,7 +110,7 @@ class MadeMassesTest {
             check(part.madeShare(0));
         }
         // 20 g and 30 g on top of 10 g: each reading hides 0.05 g and 0.08 g, the one below them too.
-        Balance crooked = TENTH.withErrors(ErrorModel.readabilityOnly().withLinearity("0.08 g"));
+        Balance crooked = TENTH.withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading("0.08 g"));
         MadeMasses part =
                 masses(crooked, WeighingMethod.CUMULATIVE, "10", "20", "30").part(List.of(1, 2));
         assertThat(part.shareBounds(0).upper()).contains(Ratio.parse("20.26").dividedBy(50));

@@ -43,7 +43,8 @@ class PublishedRulesTest {
         Amount<Mass> e = Amount.mass("0.5 g");
         Amount<Mass> expected = e.times(Ratio.of(row.decimal("error_e")));
         Ratio from = Ratio.of(row.decimal("load_above_e"));
-        Ratio justAbove = from.plus(Ratio.parse("0.001"));
+        // Between 0 and 1 e a load is refused, as exchanged with the interval; the first band is tried from 1 e.
+        Ratio justAbove = from.isZero() ? Ratio.ONE : from.plus(Ratio.parse("0.001"));
         assertThat(accuracyClass.permissibleError(e.times(justAbove), e)).isEqualTo(expected);
         assertThat(accuracyClass.permissibleErrorInService(e.times(justAbove), e))
                 .isEqualTo(expected.times(2));

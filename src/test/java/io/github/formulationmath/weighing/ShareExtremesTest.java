@@ -153,7 +153,7 @@ class ShareExtremesTest {
 
     private static MadeMasses make(List<Ratio> readings, WeighingMethod method, String linearity) {
         Balance balance = Balance.of("0.1 g", "2 kg")
-                .withErrors(ErrorModel.readabilityOnly().withLinearity(linearity + " g"));
+                .withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading(linearity + " g"));
         List<Addition> additions = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
             Amount<javax.measure.quantity.Mass> mass = Amount.grams(readings.get(i));

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class StabilityTest {
 
     private static Stability stability(double[]... blocks) {
-        Stability stability = new Stability(0.5, 1);
+        Stability stability = Stability.ofStandard(0.5, 1);
         for (double[] block : blocks) {
             stability.add(SortedTrials.of(block));
         }

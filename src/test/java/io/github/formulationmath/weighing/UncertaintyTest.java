@@ -37,7 +37,7 @@ class UncertaintyTest {
     static Stream<Case> cases() {
         ErrorModel none = ErrorModel.readabilityOnly();
         ErrorModel noisy = none.withRepeatability("0.2 g");
-        ErrorModel crooked = none.withLinearity(Amount.mass("0.9 g"), Law.TRIANGULAR)
+        ErrorModel crooked = none.withLinearityOfNetReading(Amount.mass("0.9 g"), Law.TRIANGULAR)
                 .withRepeatability("0.01 g")
                 .withCalibration(Ratio.of(1, 100));
         ErrorModel messy = none.withResidue(Amount.mass("0 g"), Amount.mass("2 g"))

@@ -49,7 +49,7 @@ public class MonteCarloBenchmark {
     public void plan() {
         Balance balance = Balance.of("0.1 g", "2 kg")
                 .withErrors(
-                        ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearity("0.1 g"));
+                        ErrorModel.readabilityOnly().withRepeatability("0.05 g").withLinearityOfNetReading("0.1 g"));
         List<Addition> additions = new ArrayList<>();
         for (int i = 0; i < LINES; i++) {
             Amount<javax.measure.quantity.Mass> mass = Amount.grams(Ratio.of(1 + 2L * i));
