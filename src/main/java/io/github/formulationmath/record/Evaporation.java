@@ -62,9 +62,17 @@ public final class Evaporation implements Explained, Serializable {
      *     than there was of the line
      */
     public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
-        Objects.requireNonNull(made, "made").indexOf(Objects.requireNonNull(from, "from"));
+        return of(
+                made,
+                contentNow,
+                from,
+                Objects.requireNonNull(made, "made").plan().bench().balance());
+    }
+
+    static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from, Balance balance) {
+        made.indexOf(Objects.requireNonNull(from, "from"));
         Arguments.positive("contentNow", contentNow);
-        return new Evaporation(made, contentNow, from, made.plan().bench().balance()).checked();
+        return new Evaporation(made, contentNow, from, balance).checked();
     }
 
     private Evaporation checked() {
@@ -89,7 +97,7 @@ public final class Evaporation implements Explained, Serializable {
      * @throws IllegalArgumentException as {@link #of}, if what that balance is known to show wrongly makes the difference
      */
     public Evaporation on(Balance other) {
-        return new Evaporation(made, contentNow, line, Objects.requireNonNull(other, "other")).checked();
+        return of(made, contentNow, line, Objects.requireNonNull(other, "other"));
     }
 
     /**
