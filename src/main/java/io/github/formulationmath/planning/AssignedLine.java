@@ -9,6 +9,8 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
 import java.util.List;
@@ -33,7 +35,8 @@ public final class AssignedLine implements Explained {
      * @param station the station
      * @param verdict what speaks for or against it, in words
      * @param relativeError the guaranteed relative error there
-     * @param isUsable whether the balance carries the load, and the line is not below its minimum load
+     * @param isUsable whether the line can be weighed there within its tolerance: in the pot that was taken or in a boat that
+     *     holds it, carried by the balance, and not below its minimum load
      */
     public record Candidate(WeighingStation station, Phrase verdict, Ratio relativeError, boolean isUsable) {}
 
@@ -123,7 +126,13 @@ public final class AssignedLine implements Explained {
 
         @Override
         public <V> V derive(Reckoning<V> r) {
-            V d = BatchSymbols.readability(r, station.balance());
+            // The same figure as in the error: d of this balance, named as the errors name it.
+            String name = station.balance().name();
+            V d = r.given(
+                    BatchSymbols.READABILITY,
+                    Subject.of(name, name),
+                    station.balance().gramsPerDivision(),
+                    Source.user());
             V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
             return r.named(READING, line, r.product(divisions, d));
         }

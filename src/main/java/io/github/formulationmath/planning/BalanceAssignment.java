@@ -2,28 +2,35 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import javax.measure.quantity.Mass;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which line of a batch is weighed on which balance: each where its guaranteed relative error is smallest, among the
- * balances that carry it. A fine balance of small capacity takes the small lines from a boat, a coarse one under the vessel
- * the large ones.
+ * stations that carry and hold it and on which it is within its tolerance. A fine balance of small capacity takes the small
+ * lines from a boat, a coarse one under the vessel the large ones.
  *
- * <p>A balance under the vessel carries the vessel, every line before and the line itself; one under a boat carries boat
- * and line. A line below the minimum load of a balance is not weighed there.
+ * <p>A batch is made in one pot. Of the vessels in which it could be made, the one is taken that leaves fewest lines
+ * unassigned, of those the one with the smallest guaranteed relative error of the worst line, of those the first given; it
+ * may stand on several balances, one after the other. A balance under the pot carries the pot, every line before, wherever it
+ * was weighed, and the line itself; one under a boat carries boat and line. Masses are the exact ones, that of the line
+ * itself no less than what the display reads.
+ *
+ * <p>A boat holds the line up to its working volume by the density of the ingredient, a pot what is in it then by the
+ * densities of all lines so far; where a density is not known, the volume is not considered, and {@link #notConsidered()}
+ * says so. A line below the minimum load of a balance is not weighed there.
  *
  * <p>Immutable and thread-safe.
  */
@@ -32,39 +39,64 @@ public final class BalanceAssignment implements Weighed {
     private final Batch batch;
     private final List<AssignedLine> lines;
     private final List<BatchLine> unassigned;
+    private final List<Phrase> notConsidered;
 
-    private BalanceAssignment(Batch batch, List<AssignedLine> lines, List<BatchLine> unassigned) {
+    private BalanceAssignment(
+            Batch batch, List<AssignedLine> lines, List<BatchLine> unassigned, List<Phrase> notConsidered) {
         this.batch = batch;
         this.lines = List.copyOf(lines);
         this.unassigned = List.copyOf(unassigned);
+        this.notConsidered = List.copyOf(notConsidered);
     }
 
     /**
      * Assigns every line.
      *
      * @param batch the batch
-     * @param stations the balances with what stands on them, at least one
+     * @param stations the balances with what stands on them, at least one; several vessels are alternatives, of which one is
+     *     taken
+     * @param tolerances how far each line may be off, by its guaranteed relative error
      * @return the assignment
      * @throws IllegalArgumentException if there is no station
      */
-    public static BalanceAssignment of(Batch batch, List<WeighingStation> stations) {
+    public static BalanceAssignment of(Batch batch, List<WeighingStation> stations, Tolerances tolerances) {
         Objects.requireNonNull(batch, "batch");
+        Objects.requireNonNull(tolerances, "tolerances");
         List<WeighingStation> copy = Arguments.atLeastOne("stations", stations);
+        List<Vessel> pots = copy.stream()
+                .filter(station -> !station.method().usesBoat())
+                .map(WeighingStation::vessel)
+                .distinct()
+                .toList();
+        if (pots.isEmpty()) {
+            return inPot(batch, copy, null, tolerances);
+        }
+        return pots.stream()
+                .map(pot -> inPot(batch, copy, pot, tolerances))
+                .min(Comparator.<BalanceAssignment>comparingInt(each -> each.unassigned.size())
+                        .thenComparing(BalanceAssignment::worst))
+                .orElseThrow();
+    }
+
+    /** The assignment to the stations of one pot and the boats; everything in another vessel is out of the question. */
+    private static BalanceAssignment inPot(
+            Batch batch, List<WeighingStation> stations, @Nullable Vessel pot, Tolerances tolerances) {
         List<AssignedLine> lines = new ArrayList<>();
         List<BatchLine> unassigned = new ArrayList<>();
-        Ratio content = Ratio.ZERO;
+        Set<Phrase> notConsidered = new LinkedHashSet<>();
+        PotContent content = PotContent.EMPTY;
         for (BatchLine line : batch.lines()) {
-            content = content.plus(line.result());
-            Amount<Mass> inVessel = Amount.grams(content);
-            List<AssignedLine.Candidate> candidates = copy.stream()
-                    .map(station -> candidate(line, station, inVessel))
-                    .toList();
+            StationTrial trial = new StationTrial(line, content, pot, tolerances);
+            List<AssignedLine.Candidate> candidates =
+                    stations.stream().map(trial::at).toList();
+            stations.forEach(station -> notConsidered.addAll(trial.notConsidered(station)));
             best(candidates)
                     .ifPresentOrElse(
                             chosen -> lines.add(new AssignedLine(line, candidates, chosen)),
                             () -> unassigned.add(line));
+            content = content.plus(line);
         }
-        return new BalanceAssignment(batch, lines, unassigned);
+        return new BalanceAssignment(batch, lines, unassigned, List.copyOf(notConsidered));
     }
 
     private static Optional<AssignedLine.Candidate> best(List<AssignedLine.Candidate> candidates) {
@@ -73,23 +105,17 @@ public final class BalanceAssignment implements Weighed {
                 .min(Comparator.comparing(AssignedLine.Candidate::relativeError));
     }
 
-    private static AssignedLine.Candidate candidate(BatchLine line, WeighingStation station, Amount<Mass> inVessel) {
-        Ratio error = AssignedLine.relativeError(Reckoning.plain(), line, station);
-        Amount<Mass> onPan = station.method().usesBoat() ? line.mass() : inVessel;
-        Amount<Mass> load = onPan.plus(station.vessel().mass());
-        if (load.compareTo(station.balance().capacity()) > 0) {
-            Amount<Mass> over = load.minus(station.balance().capacity());
-            return new AssignedLine.Candidate(
-                    station, Phrase.of("station.overloaded", load.toString(), over.toString()), error, false);
-        }
-        if (line.mass().compareTo(station.balance().minimumLoad()) < 0) {
-            String least = station.balance().minimumLoad().toString();
-            return new AssignedLine.Candidate(
-                    station, Phrase.of("station.below-minimum", line.name(), least), error, false);
-        }
-        Amount<Mass> most = Amount.grams(error.times(line.mass().in(FormulationUnits.GRAM)));
-        return new AssignedLine.Candidate(
-                station, Phrase.of("station.carries", line.name(), most.toString()), error, true);
+    private Ratio worst() {
+        return lines.stream().map(AssignedLine::result).reduce(Ratio.ZERO, Ratio::max);
+    }
+
+    /**
+     * What could have forbidden a station but was not considered, because a density is missing.
+     *
+     * @return an unmodifiable list, empty if everything given was considered
+     */
+    public List<Phrase> notConsidered() {
+        return notConsidered;
     }
 
     /**
@@ -102,7 +128,7 @@ public final class BalanceAssignment implements Weighed {
     }
 
     /**
-     * The lines that some balance can weigh, in the order of the formula.
+     * The lines that some balance can weigh within their tolerance, in the order of the formula.
      *
      * @return an unmodifiable list
      */
@@ -111,7 +137,8 @@ public final class BalanceAssignment implements Weighed {
     }
 
     /**
-     * The lines that no balance can weigh: too much for each, or below its minimum load.
+     * The lines that no balance can weigh: too much for each or for its vessel, below its minimum load, or nowhere within
+     * their tolerance.
      *
      * @return an unmodifiable list, empty if the batch can be made
      */

@@ -208,7 +208,7 @@ public final class BenchEntry implements Serializable {
         Balance used = balance().orElse(made.plan().bench().balance());
         return kind == Kind.ADDITION
                 ? made.plus(List.of(LineAddition.of(line, mass).on(used)))
-                : Evaporation.of(made, mass, line).on(used).notAddedBack();
+                : Evaporation.of(made, mass, line, used).notAddedBack();
     }
 
     @Override

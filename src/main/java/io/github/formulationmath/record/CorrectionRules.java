@@ -98,10 +98,11 @@ public final class CorrectionRules implements Serializable {
     }
 
     /**
-     * The same rules with what is left of an ingredient.
+     * The same rules with what is left of an ingredient, for all lines it stands on in whatever phases. A stock that is given
+     * again for the same ingredient replaces the one before.
      *
-     * @param line the line
-     * @param left how much can still be added, at least 0
+     * @param line a line of the ingredient
+     * @param left how much can still be added to all its lines together, at least 0
      * @return the rules
      * @throws IllegalArgumentException if the amount is negative
      */
@@ -111,6 +112,7 @@ public final class CorrectionRules implements Serializable {
             throw new IllegalArgumentException("left is " + left + " of " + line.name() + ": a stock is at least 0");
         }
         Map<FormulaLine, Amount<Mass>> all = new LinkedHashMap<>(stock);
+        all.keySet().removeIf(known -> known.isNamed(line.name()));
         all.put(line, left);
         return new CorrectionRules(tolerances, caps, frozen, all, room);
     }
@@ -156,7 +158,7 @@ public final class CorrectionRules implements Serializable {
     /**
      * What is left of the ingredients whose stock is known.
      *
-     * @return an unmodifiable map from line to amount
+     * @return an unmodifiable map from one line of each ingredient to what is left for all its lines
      */
     public Map<FormulaLine, Amount<Mass>> stock() {
         return stock;
@@ -188,13 +190,9 @@ public final class CorrectionRules implements Serializable {
         return roomOn(made.plan().bench()).max(made.result());
     }
 
-    /** How much of a line can be added in grams, and why no more; empty if that is not limited. */
-    Map<Obstacle.Kind, Ratio> limitOf(FormulaLine line) {
-        if (frozen.contains(line)) {
-            return Map.of(Obstacle.Kind.LINE_FROZEN, Ratio.ZERO);
-        }
-        Amount<Mass> left = stock.get(line);
-        return left == null ? Map.of() : Map.of(Obstacle.Kind.STOCK_OUT, left.in(FormulationUnits.GRAM));
+    /** How much can be added of lines that are frozen or in stock. */
+    List<AdditionLimit> limits(Formula formula) {
+        return AdditionLimit.of(formula, frozen, stock);
     }
 
     List<Cap> numberedCaps() {

@@ -63,33 +63,42 @@ public final class Evaporation implements Explained, Serializable {
      *     than there was of the line
      */
     public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
-        Objects.requireNonNull(made, "made").indexOf(Objects.requireNonNull(from, "from"));
-        Evaporation loss = new Evaporation(
+        return of(
                 made,
-                Arguments.positive("contentNow", contentNow),
+                contentNow,
                 from,
-                made.plan().bench().balance());
-        if (loss.grams.signum() < 0) {
+                Objects.requireNonNull(made, "made").plan().bench().balance());
+    }
+
+    static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from, Balance balance) {
+        made.indexOf(Objects.requireNonNull(from, "from"));
+        Arguments.positive("contentNow", contentNow);
+        return new Evaporation(made, contentNow, from, balance).checked();
+    }
+
+    private Evaporation checked() {
+        if (grams.signum() < 0) {
             throw new IllegalArgumentException("contentNow is " + contentNow + ", more than the " + made.mass()
                     + " that were put in: was the vessel weighed with it?");
         }
-        Amount<Mass> there = made.lines().get(from.position() - 1).mass();
-        if (loss.loss().compareTo(there) > 0) {
-            throw new IllegalArgumentException("contentNow is " + contentNow + ", so that " + loss.loss()
-                    + " are missing, more than the " + there + " of " + from.name()
+        Amount<Mass> there = made.lines().get(line.position() - 1).mass();
+        if (loss().compareTo(there) > 0) {
+            throw new IllegalArgumentException("contentNow is " + contentNow + ", so that " + loss()
+                    + " are missing, more than the " + there + " of " + line.name()
                     + " that were put in: something else was lost; weigh again");
         }
-        return loss;
+        return this;
     }
 
     /**
-     * The same loss, the pot weighed again on another balance than that of the bench.
+     * The same loss, the pot weighed again on another balance than that of the bench, with the errors of that balance.
      *
      * @param other the balance
      * @return the loss found on that balance
+     * @throws IllegalArgumentException as {@link #of}, if what that balance is known to show wrongly makes the difference
      */
     public Evaporation on(Balance other) {
-        return new Evaporation(made, contentNow, line, Objects.requireNonNull(other, "other"));
+        return of(made, contentNow, line, Objects.requireNonNull(other, "other"));
     }
 
     /**

@@ -51,9 +51,7 @@ final class PotConditions {
     /** What is there to add, and room for it. */
     static List<PotCondition> ofBench(MadeBatch made, CorrectionRules rules) {
         List<PotCondition> all = new ArrayList<>();
-        for (MadeLine line : made.lines()) {
-            rules.limitOf(line.line()).forEach((kind, grams) -> all.add(new Stock(line.line(), kind, grams)));
-        }
+        rules.limits(made.plan().batch().formula()).forEach(limit -> all.add(new Stock(limit)));
         all.add(new Room(made, rules.roomFor(made)));
         return all;
     }
@@ -148,21 +146,26 @@ final class PotConditions {
         }
     }
 
-    /** −x_i ≥ −s_i. */
-    private record Stock(FormulaLine line, Obstacle.Kind kind, Ratio grams) implements PotCondition {
+    /** −Σx_i ≥ −s over the lines of one ingredient. */
+    private record Stock(AdditionLimit limit) implements PotCondition {
+        @Override
+        public Obstacle.Kind kind() {
+            return limit.kind();
+        }
+
         @Override
         public String name() {
-            return line.name();
+            return limit.first().name();
         }
 
         @Override
         public <V> V coefficient(Reckoning<V> r, int unknown) {
-            return r.literal(unknown == line.position() - 1 ? -1 : 0);
+            return r.literal(limit.contains(unknown) ? -1 : 0);
         }
 
         @Override
         public <V> V least(Reckoning<V> r) {
-            return r.product(r.literal(-1), r.given(STOCK, line, grams, Source.user()));
+            return r.product(r.literal(-1), r.given(STOCK, limit.first(), limit.grams(), Source.user()));
         }
     }
 

@@ -13,7 +13,9 @@ import io.github.formulationmath.working.Subject;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -23,9 +25,6 @@ final class PouredErrors implements PotErrors {
 
     @Serial
     private static final long serialVersionUID = 2L;
-
-    /** Above this many lines shares get the wider bounds of a box: the exact ones cost all lines for every line. */
-    private static final int EXACT_SHARES = 500;
 
     private record Pour(FormulaLine line, Ratio grams, Balance balance, WeighingMethod method) implements Serializable {
 
@@ -43,6 +42,7 @@ final class PouredErrors implements PotErrors {
     private final int size;
     private final List<Pour> pours;
     private transient volatile @Nullable MadeMasses masses;
+    private transient volatile @Nullable List<List<Integer>> byLine;
 
     private PouredErrors(int size, List<Pour> pours) {
         this.size = size;
@@ -59,8 +59,8 @@ final class PouredErrors implements PotErrors {
         for (Reading reading : readings.taken()) {
             if (reading.kind() == Reading.Kind.SHOWN) {
                 Ratio shown = reading.shown().orElseThrow().in(FormulationUnits.GRAM);
-                pours.add(new Pour(
-                        reading.line(), shown.minus(before), readings.balanceOf(reading), readings.method()));
+                pours.add(
+                        new Pour(reading.line(), shown.minus(before), readings.balanceOf(reading), readings.method()));
                 before = readings.method() == WeighingMethod.CUMULATIVE ? shown : Ratio.ZERO;
             }
         }
@@ -70,23 +70,33 @@ final class PouredErrors implements PotErrors {
     @Override
     public Bounds massBounds(int line) {
         Bounds sum = Bounds.point(Ratio.ZERO);
-        for (int k = 0; k < pours.size(); k++) {
-            if (pours.get(k).index() == line) {
-                sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
-            }
+        for (int k : poursOf(line)) {
+            sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
         }
         return sum;
     }
 
     @Override
     public Bounds shareBounds(int line) {
-        if (size > EXACT_SHARES) {
-            return BoxErrors.of(this).shareBounds(line);
+        Map<Integer, Ratio> ones = new HashMap<>();
+        poursOf(line).forEach(k -> ones.put(k, Ratio.ONE));
+        return masses().madeShare(Subject.of("", ""), ones).bounds();
+    }
+
+    /** Which of the pours are of a line. */
+    private List<Integer> poursOf(int line) {
+        List<List<Integer>> known = byLine;
+        if (known == null) {
+            known = new ArrayList<>(size);
+            for (int i = 0; i < size; i++) {
+                known.add(new ArrayList<>(1));
+            }
+            for (int k = 0; k < pours.size(); k++) {
+                known.get(pours.get(k).index()).add(k);
+            }
+            byLine = known;
         }
-        List<Ratio> strengths = pours.stream()
-                .map(pour -> pour.index() == line ? Ratio.ONE : Ratio.ZERO)
-                .toList();
-        return masses().madeShare(Subject.of("", ""), strengths).bounds();
+        return known.get(line);
     }
 
     @Override

@@ -127,13 +127,14 @@ public final class Restoration implements Explained, Serializable {
      */
     public List<Obstacle> obstacles() {
         List<Obstacle> obstacles = new ArrayList<>();
-        for (MadeLine line : made.lines()) {
-            Ratio wanted = additions.get(line.line().position() - 1);
-            rules.limitOf(line.line()).forEach((kind, most) -> {
-                if (wanted.compareTo(most) > 0) {
-                    obstacles.add(new Obstacle(kind, line.name(), Amount.grams(wanted.minus(most))));
-                }
-            });
+        for (AdditionLimit limit : rules.limits(made.plan().batch().formula())) {
+            Ratio wanted = limit.lines().stream()
+                    .map(line -> additions.get(line.position() - 1))
+                    .reduce(Ratio.ZERO, Ratio::plus);
+            if (wanted.compareTo(limit.grams()) > 0) {
+                Amount<Mass> more = Amount.grams(wanted.minus(limit.grams()));
+                obstacles.add(new Obstacle(limit.kind(), limit.first().name(), more));
+            }
         }
         Ratio room = rules.roomFor(made);
         if (grams.compareTo(room) > 0) {

@@ -22,7 +22,7 @@ import javax.measure.quantity.Volume;
  * <tr><th>given</th><th>batch mass</th><th>factory</th></tr>
  * <tr><td>the mass itself</td><td>M</td><td>{@link #ofMass}</td></tr>
  * <tr><td>n packs of fill mass f, overage o</td><td>n · f · (1 + o)</td><td>{@link #ofPacks}</td></tr>
- * <tr><td>mass m of one line at share w</td><td>m / w</td><td>{@link #ofStock}</td></tr>
+ * <tr><td>mass m of one ingredient, shares w of its lines</td><td>m / Σw</td><td>{@link #ofStock}</td></tr>
  * <tr><td>volume V at density ρ</td><td>V · ρ</td><td>{@link #ofVolume(Amount, Density)}</td></tr>
  * <tr><td>volume V, densities of all ingredients</td><td>V / Σ(w_i/ρ_i)</td><td>{@link #ofVolume(Amount)}</td></tr>
  * </table>
@@ -84,10 +84,11 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
     }
 
     /**
-     * A batch that uses up what there is of one ingredient.
+     * A batch that uses up what there is of one ingredient, in all lines it stands on, in whatever phases. Its exact masses
+     * add up to the stock; what a display must read for them may be up to half a step more for each line.
      *
-     * @param line the line of the formula whose ingredient is in stock
-     * @param stock how much of it there is, above 0
+     * @param line a line of the formula whose ingredient is in stock
+     * @param stock how much of it there is for all its lines together, above 0
      * @return the size
      * @throws IllegalArgumentException if the stock is not above 0
      */

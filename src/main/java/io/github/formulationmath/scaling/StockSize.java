@@ -9,12 +9,15 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A batch that uses up one ingredient: {@code M = m / w}. Made by {@link BatchSize#ofStock}.
+ * A batch that uses up one ingredient: {@code M = m / Σw} over all lines of the ingredient. Made by {@link
+ * BatchSize#ofStock}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -39,11 +42,17 @@ public final class StockSize extends BatchSize {
             throw new IllegalArgumentException(line + " is not a line of \"" + formula.name() + "\"");
         }
         V inStock = r.given(STOCK, line, stock.in(FormulationUnits.GRAM), Source.user());
-        return r.named(BATCH_MASS, r.quotient(inStock, r.known(line)));
+        List<V> shares = new ArrayList<>(1);
+        for (FormulaLine each : formula.lines()) {
+            if (each.isNamed(line.name())) {
+                shares.add(r.known(each));
+            }
+        }
+        return r.named(BATCH_MASS, r.quotient(inStock, shares.size() == 1 ? shares.get(0) : r.sum(shares)));
     }
 
     /**
-     * The line whose ingredient is in stock.
+     * A line whose ingredient is in stock; the other lines of the ingredient need it as well.
      *
      * @return the line
      */

@@ -8,8 +8,11 @@ import io.github.formulationmath.working.Subject;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -188,6 +191,25 @@ public final class MadeMasses {
             throw new IllegalArgumentException(
                     "strengths are " + copy.size() + ": one is needed for each of the " + size() + " lines");
         }
+        return new MadeShare(whole, new Weights.PerLine(copy), subject);
+    }
+
+    /**
+     * The share in the whole of something that a few of the lines contain. It costs as much as these lines, however many
+     * there are in all.
+     *
+     * @param subject what it is; its subscript is the index of the symbols in a working
+     * @param strengths the mass fraction c in the lines that contain it, by line, from 0
+     * @return the share
+     * @throws IndexOutOfBoundsException if there is no such line
+     */
+    public MadeShare madeShare(Subject subject, Map<Integer, Ratio> strengths) {
+        Objects.requireNonNull(subject, "subject");
+        SortedMap<Integer, Ratio> copy = new TreeMap<>(Objects.requireNonNull(strengths, "strengths"));
+        copy.forEach((line, strength) -> {
+            Objects.checkIndex(line, size());
+            Objects.requireNonNull(strength, "strength");
+        });
         return new MadeShare(whole, new Weights.PerLine(copy), subject);
     }
 

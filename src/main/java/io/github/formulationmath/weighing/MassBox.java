@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -13,9 +14,13 @@ final class MassBox {
 
     private final MassRelations relations;
     private final List<BoxVariable> variables = new ArrayList<>();
-    private final List<List<Integer>> byLine = new ArrayList<>();
+    private final List<List<Entering>> byLine = new ArrayList<>();
     private final Map<ErrorTerm, Integer> byTerm = new IdentityHashMap<>();
     private final boolean[] shared;
+
+    /** How a variable enters the mass of a line. */
+    private record Entering(int variable, Ratio factor) {}
+
     private boolean sharesAnything;
 
     MassBox(MassRelations relations, Whole whole) {
@@ -38,7 +43,7 @@ final class MassBox {
     }
 
     private void addMass(int line, Whole whole) {
-        byLine.get(line).add(variables.size());
+        byLine.get(line).add(new Entering(variables.size(), Ratio.ONE));
         variables.add(new BoxVariable(
                 whole.extreme(line, false).result(),
                 whole.extreme(line, true).result(),
@@ -49,7 +54,8 @@ final class MassBox {
         for (CommonErrors.Entry entry : relations.errors().of(line)) {
             ErrorTerm term = entry.term();
             if (relations.isInBox(term) && byTerm.putIfAbsent(term, variables.size()) == null) {
-                term.loads().forEach(load -> byLine.get(load.line()).add(variables.size()));
+                term.loads()
+                        .forEach(load -> byLine.get(load.line()).add(new Entering(variables.size(), load.factor())));
                 variables.add(new BoxVariable(relations.end(term, false), relations.end(term, true), term.loads()));
             }
         }
@@ -59,9 +65,19 @@ final class MassBox {
         return variables;
     }
 
-    /** The variables that enter the mass of a line. */
-    List<Integer> variablesOf(int line) {
-        return byLine.get(line);
+    /** The variables that enter a weighted sum of the masses, each with how the sum changes with it. */
+    Map<Integer, Ratio> sensitivities(Weights weights) {
+        Map<Integer, Ratio> all = new LinkedHashMap<>();
+        weights.forEach(
+                shared.length,
+                (line, weight) -> byLine.get(line)
+                        .forEach(entry -> all.merge(entry.variable(), weight.times(entry.factor()), Ratio::plus)));
+        return all;
+    }
+
+    /** The variable that is the whole mass of a line which shares no error. */
+    int massOf(int line) {
+        return byLine.get(line).get(0).variable();
     }
 
     int variableOf(ErrorTerm term) {
@@ -78,21 +94,14 @@ final class MassBox {
     }
 
     /** The part of the mass of a line that no variable changes. */
-    Ratio fixed(int line) {
+    private Ratio fixed(int line) {
         return shared[line] ? relations.additions().get(line).reading().result() : Ratio.ZERO;
     }
 
     /** The part of a weighted sum of the masses that no variable changes. */
     Ratio fixed(Weights weights) {
-        if (weights instanceof Weights.OneLine one) {
-            return fixed(one.line());
-        }
-        Ratio sum = Ratio.ZERO;
-        for (int i = 0; i < shared.length; i++) {
-            if (shared[i]) {
-                sum = sum.plus(weights.of(i).times(fixed(i)));
-            }
-        }
-        return sum;
+        List<Ratio> parts = new ArrayList<>();
+        weights.forEach(shared.length, (i, weight) -> parts.add(weight.times(fixed(i))));
+        return parts.stream().reduce(Ratio.ZERO, Ratio::plus);
     }
 }

@@ -76,7 +76,7 @@ final class ShareExtreme implements Explained {
     private <V> V massAt(Reckoning<V> r, ShareExtremes.Corner at, int line) {
         MassBox box = whole.box();
         if (!box.isShared(line)) {
-            return r.known(whole.extreme(line, at.isHigh(box.variablesOf(line).get(0))));
+            return r.known(whole.extreme(line, at.isHigh(box.massOf(line))));
         }
         return whole.relations().massAt(r, line, entry -> at.isHigh(box.variableOf(entry.term())));
     }

@@ -1,10 +1,10 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.weighing.ErrorTerm.Load;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
 
 /**
  * The true extremes of a share y = Σ c·m / Σ m over everything the masses may be.
@@ -16,17 +16,17 @@ import java.util.stream.IntStream;
  * corner that no x beats (W. Dinkelbach, On nonlinear fractional programming, Management Science 13 (1967) 492-498; from
  * memory). All of it in exact arithmetic. The least value is minus the largest of −y.
  *
- * <p>For independent masses and one line this gives the closed form: m_i at one end, all others at the other. For one
- * line the variables that do not enter its mass matter through their sum alone, and are taken together as one variable.
+ * <p>For independent masses and one line this gives the closed form: m_i at one end, all others at the other. The variables
+ * that do not enter the lines with a strength matter through their sum alone, and are taken together as one variable: a
+ * share costs as much as the lines that it is of, not as the whole has.
  */
 final class ShareExtremes {
 
-    private final List<Integer> chosen;
-    private final List<BoxVariable> variables;
+    private final Map<Integer, Integer> places = new HashMap<>();
+    private final List<BoxVariable> variables = new ArrayList<>();
     private final Ratio[] numerator;
     private final Ratio[] denominator;
     private final Ratio fixedNumerator;
-    private final Ratio fixedDenominator;
     private final TotalRange totals;
 
     /** A corner of the box and the share there. */
@@ -36,7 +36,7 @@ final class ShareExtremes {
 
         private Corner(boolean[] high) {
             this.high = high;
-            this.share = sum(numerator, fixedNumerator, high).dividedBy(sum(denominator, fixedDenominator, high));
+            this.share = sum(numerator, fixedNumerator, high).dividedBy(sum(denominator, Ratio.ZERO, high));
         }
 
         Ratio share() {
@@ -45,42 +45,34 @@ final class ShareExtremes {
 
         /** Whether a variable of the box is at its upper end. */
         boolean isHigh(int variable) {
-            int place = chosen.indexOf(variable);
-            return place >= 0 ? high[place] : totals.isHigh(variable, high[high.length - 1]);
+            Integer place = places.get(variable);
+            return place != null ? high[place] : totals.isHigh(variable, high[high.length - 1]);
         }
     }
 
     ShareExtremes(MassBox box, TotalRange totals, Weights weights) {
-        boolean one = weights instanceof Weights.OneLine;
         this.totals = totals;
-        this.chosen = weights instanceof Weights.OneLine line
-                ? box.variablesOf(line.line())
-                : IntStream.range(0, box.variables().size()).boxed().toList();
-        this.variables =
-                new ArrayList<>(chosen.stream().map(box.variables()::get).toList());
-        List<Ratio> n = new ArrayList<>(
-                variables.stream().map(v -> v.sensitivity(weights)).toList());
-        List<Ratio> d = new ArrayList<>(chosen.stream().map(totals::sensitivity).toList());
-        if (one) {
-            variables.add(others());
-            n.add(Ratio.ZERO);
-            d.add(Ratio.ONE);
-        }
-        this.numerator = n.toArray(Ratio[]::new);
-        this.denominator = d.toArray(Ratio[]::new);
         this.fixedNumerator = box.fixed(weights);
-        this.fixedDenominator = one ? Ratio.ZERO : totals.fixed();
-    }
-
-    /** What all other variables together, and the fixed parts, add to the total. */
-    private BoxVariable others() {
+        List<Ratio> n = new ArrayList<>();
+        List<Ratio> d = new ArrayList<>();
         Ratio least = totals.least();
         Ratio most = totals.most();
-        for (int place = 0; place < chosen.size(); place++) {
-            least = least.minus(totals.contribution(variables.get(place), chosen.get(place), false));
-            most = most.minus(totals.contribution(variables.get(place), chosen.get(place), true));
+        for (Map.Entry<Integer, Ratio> entry : box.sensitivities(weights).entrySet()) {
+            int index = entry.getKey();
+            BoxVariable variable = box.variables().get(index);
+            places.put(index, variables.size());
+            variables.add(variable);
+            n.add(entry.getValue());
+            d.add(totals.sensitivity(index));
+            least = least.minus(totals.contribution(variable, index, false));
+            most = most.minus(totals.contribution(variable, index, true));
         }
-        return new BoxVariable(least, most, List.<Load>of());
+        // What all other variables together, and the fixed parts, add to the total.
+        variables.add(new BoxVariable(least, most, List.of()));
+        n.add(Ratio.ZERO);
+        d.add(Ratio.ONE);
+        this.numerator = n.toArray(Ratio[]::new);
+        this.denominator = d.toArray(Ratio[]::new);
     }
 
     /** The corner where the share is largest, or least. */
@@ -93,8 +85,8 @@ final class ShareExtremes {
         Corner best = new Corner(high);
         while (true) {
             boolean[] next = cornerFor(best.share, direction);
-            Ratio gain = sum(numerator, fixedNumerator, next)
-                    .minus(best.share.times(sum(denominator, fixedDenominator, next)));
+            Ratio gain =
+                    sum(numerator, fixedNumerator, next).minus(best.share.times(sum(denominator, Ratio.ZERO, next)));
             if (gain.signum() * direction <= 0) {
                 return best;
             }

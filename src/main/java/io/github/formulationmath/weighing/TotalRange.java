@@ -7,7 +7,6 @@ import java.util.List;
 final class TotalRange {
 
     private final Ratio[] sensitivities;
-    private final Ratio fixed;
     private final Ratio least;
     private final Ratio most;
 
@@ -15,9 +14,8 @@ final class TotalRange {
         List<BoxVariable> variables = box.variables();
         this.sensitivities =
                 variables.stream().map(v -> v.sensitivity(Weights.TOTAL)).toArray(Ratio[]::new);
-        this.fixed = box.fixed(Weights.TOTAL);
-        Ratio low = fixed;
-        Ratio high = fixed;
+        Ratio low = box.fixed(Weights.TOTAL);
+        Ratio high = low;
         for (int i = 0; i < sensitivities.length; i++) {
             low = low.plus(contribution(variables.get(i), i, false));
             high = high.plus(contribution(variables.get(i), i, true));
@@ -38,10 +36,6 @@ final class TotalRange {
 
     Ratio sensitivity(int index) {
         return sensitivities[index];
-    }
-
-    Ratio fixed() {
-        return fixed;
     }
 
     Ratio least() {

@@ -83,13 +83,12 @@ final class Whole {
             return masses.of(one.line());
         }
         List<V> parts = new ArrayList<>();
-        for (int i = 0; i < errors.size(); i++) {
-            if (weights instanceof Weights.Total) {
-                parts.add(masses.of(i));
-            } else if (!weights.of(i).isZero()) {
-                parts.add(r.product(relations.strength(r, weights, i), masses.of(i)));
-            }
-        }
+        weights.forEach(
+                errors.size(),
+                (i, weight) -> parts.add(
+                        weights instanceof Weights.Total
+                                ? masses.of(i)
+                                : r.product(relations.strength(r, weights, i), masses.of(i))));
         return Sums.of(r, parts);
     }
 
@@ -113,13 +112,11 @@ final class Whole {
 
     /** The least or the largest strength: no share can leave the interval between them. */
     Ratio hull(Weights weights, boolean largest) {
-        if (weights instanceof Weights.OneLine) {
-            return largest || errors.size() == 1 ? Ratio.ONE : Ratio.ZERO;
+        List<Ratio> strengths = new ArrayList<>();
+        weights.forEach(errors.size(), (i, weight) -> strengths.add(weight));
+        if (strengths.size() < errors.size()) {
+            strengths.add(Ratio.ZERO);
         }
-        Ratio end = weights.of(0);
-        for (int i = 1; i < errors.size(); i++) {
-            end = largest ? end.max(weights.of(i)) : end.min(weights.of(i));
-        }
-        return end;
+        return strengths.stream().reduce(largest ? Ratio::max : Ratio::min).orElseThrow();
     }
 }

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.planning.AssignedLine;
 import io.github.formulationmath.planning.BalanceAssignment;
+import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingStation;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
@@ -72,7 +73,8 @@ final class BudgetPerLine {
                         Batch.of(formula, BatchSize.ofMass("600 g")),
                         List.of(
                                 WeighingStation.inVessel(kitchen, Vessel.of("beaker", "214 g")),
-                                WeighingStation.fromBoat(pocket, Vessel.of("boat", "2 g"))))
+                                WeighingStation.fromBoat(pocket, Vessel.of("boat", "2 g"))),
+                        Tolerances.of("50 %"))
                 .lines();
     }
 

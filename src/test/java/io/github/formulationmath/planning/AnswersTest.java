@@ -112,7 +112,7 @@ class AnswersTest {
     void an_assignment_tells_who_weighs_what_and_what_nobody_can() {
         WeighingStation bench = WeighingStation.inVessel(TENTH, Vessel.of("beaker", "120 g"));
         WeighingStation fine = WeighingStation.fromBoat(Balance.of("0.001 g", "20 g"), Vessel.of("boat", "2 g"));
-        BalanceAssignment assignment = BalanceAssignment.of(BATCH, List.of(bench, fine));
+        BalanceAssignment assignment = BalanceAssignment.of(BATCH, List.of(bench, fine), Tolerances.of("50 %"));
         assertThat(assignment.batch()).isEqualTo(BATCH);
         assertThat(assignment.unassigned()).isEmpty();
         assertThat(assignment.toString())
@@ -123,7 +123,7 @@ class AnswersTest {
         assertThat(english(oil.question())).contains("Oil");
         assertThat(bench.toString()).contains("beaker").isNotEqualTo(fine.toString());
         assertThat(bench.hashCode()).isNotEqualTo(fine.hashCode());
-        BalanceAssignment lacking = BalanceAssignment.of(BATCH, List.of(fine));
+        BalanceAssignment lacking = BalanceAssignment.of(BATCH, List.of(fine), Tolerances.of("50 %"));
         assertThat(lacking.unassigned()).hasSize(2);
         assertThat(lacking.toString()).contains(", not [");
     }
@@ -136,16 +136,16 @@ class AnswersTest {
         Batch batch = Batch.of(two, BatchSize.ofMass("100 g"));
         Vessel boat = Vessel.of("boat", "2 g");
         Balance exact = Balance.of("0.001 g", "20 g").withMinimumLoad(Amount.mass("18 g"));
-        assertThat(BalanceAssignment.of(batch, List.of(WeighingStation.fromBoat(exact, boat)))
+        assertThat(BalanceAssignment.of(batch, List.of(WeighingStation.fromBoat(exact, boat)), Tolerances.of("50 %"))
                         .lines())
                 .extracting(line -> line.line().name())
                 .containsExactly("A");
         Balance more = Balance.of("0.001 g", "20 g").withMinimumLoad(Amount.mass("18.001 g"));
-        assertThat(BalanceAssignment.of(batch, List.of(WeighingStation.fromBoat(more, boat)))
+        assertThat(BalanceAssignment.of(batch, List.of(WeighingStation.fromBoat(more, boat)), Tolerances.of("50 %"))
                         .lines())
                 .isEmpty();
         Balance less = Balance.of("0.001 g", "19.999 g");
-        assertThat(BalanceAssignment.of(batch, List.of(WeighingStation.fromBoat(less, boat)))
+        assertThat(BalanceAssignment.of(batch, List.of(WeighingStation.fromBoat(less, boat)), Tolerances.of("50 %"))
                         .lines())
                 .isEmpty();
     }

@@ -46,24 +46,25 @@ class EdgesOfPlansTest {
     void a_station_takes_what_just_fits_and_no_more() {
         Balance hundred = Balance.of("0.1 g", "100 g").withMinimumLoad(Amount.mass("0.5 g"));
         WeighingStation bare = WeighingStation.inVessel(hundred, Vessel.none());
-        BalanceAssignment fits = BalanceAssignment.of(batch("100 g"), List.of(bare));
+        BalanceAssignment fits = BalanceAssignment.of(batch("100 g"), List.of(bare), Tolerances.of("50 %"));
         assertThat(fits.unassigned()).isEmpty();
         assertThat(fits.batch()).isEqualTo(batch("100 g"));
         assertThat(fits.lines().get(1).line()).isEqualTo(batch("100 g").line("Wax"));
         assertThat(fits.lines().get(1).toString()).startsWith("Wax at ");
         assertThat(fits.toString()).contains("Wax at ").doesNotContain("not [");
-        BalanceAssignment over = BalanceAssignment.of(batch("101 g"), List.of(bare));
+        BalanceAssignment over = BalanceAssignment.of(batch("101 g"), List.of(bare), Tolerances.of("50 %"));
         // 80.295 g of oil and 20.2 g of wax are 100.495 g.
         assertThat(over.unassigned())
                 .containsExactly(batch("101 g").line("Wax"), batch("101 g").line("Tocopherol"));
         assertThat(over.toString()).contains("not [");
-        BalanceAssignment under = BalanceAssignment.of(batch("99 g"), List.of(bare));
+        BalanceAssignment under = BalanceAssignment.of(batch("99 g"), List.of(bare), Tolerances.of("50 %"));
         assertThat(under.unassigned()).containsExactly(batch("99 g").line("Tocopherol"));
     }
 
     @Test
     void a_reading_on_a_station_is_explained() {
-        AssignedLine wax = BalanceAssignment.of(batch("101 g"), List.of(WeighingStation.inVessel(TENTH, Vessel.none())))
+        AssignedLine wax = BalanceAssignment.of(
+                        batch("101 g"), List.of(WeighingStation.inVessel(TENTH, Vessel.none())), Tolerances.of("50 %"))
                 .lines()
                 .get(1);
         assertThat(wax.addition().reading().result()).isEqualTo(Ratio.parse("20.2"));

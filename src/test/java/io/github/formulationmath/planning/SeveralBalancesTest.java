@@ -40,7 +40,7 @@ class SeveralBalancesTest {
 
     @Test
     void each_line_goes_to_the_balance_that_carries_it_with_the_smallest_error() {
-        BalanceAssignment assignment = BalanceAssignment.of(BATCH, STATIONS);
+        BalanceAssignment assignment = BalanceAssignment.of(BATCH, STATIONS, Tolerances.of("50 %"));
         assertThat(assignment.unassigned()).isEmpty();
         assertThat(assignment.lines().stream()
                         .map(line -> line.station().balance().name()))
@@ -70,10 +70,11 @@ class SeveralBalancesTest {
 
     @Test
     void a_line_that_no_balance_can_weigh_is_named() {
-        BalanceAssignment assignment = BalanceAssignment.of(BATCH, List.of(STATIONS.get(1)));
+        BalanceAssignment assignment = BalanceAssignment.of(BATCH, List.of(STATIONS.get(1)), Tolerances.of("50 %"));
         assertThat(assignment.unassigned()).containsExactly(BATCH.line("Aqua"));
         assertThatThrownBy(assignment::masses).isInstanceOf(IllegalStateException.class);
-        assertThatThrownBy(() -> BalanceAssignment.of(BATCH, List.of())).hasMessageContaining("stations");
+        assertThatThrownBy(() -> BalanceAssignment.of(BATCH, List.of(), Tolerances.of("50 %")))
+                .hasMessageContaining("stations");
     }
 
     /** Aliquot method (lecture on pharmaceutical calculations): 12 mg; 120 mg and 1080 mg make 1200 mg; take 120 mg. */

@@ -47,6 +47,7 @@ class WeighingNullsTest {
         samples.put(CoverageFactor.class, CoverageFactor.of(2));
         samples.put(Density.class, Density.ofGramsPerMillilitre("1"));
         samples.put(List.class, List.of());
+        samples.put(Map.class, Map.of());
         samples.put(ErrorSource.class, ErrorSource.TARE);
         samples.put(MeasurementModel.class, (MeasurementModel) x -> x[0]);
         samples.put(ProgressListener.class, (ProgressListener) (done, most) -> {});

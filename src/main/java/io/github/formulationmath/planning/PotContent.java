@@ -1,0 +1,29 @@
+package io.github.formulationmath.planning;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.scaling.BatchLine;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is in a pot so far: its mass in grams and, as long as the densities of all lines are known, its volume in millilitres,
+ * as if volumes added up.
+ */
+record PotContent(Ratio grams, @Nullable Ratio millilitres) {
+
+    static final PotContent EMPTY = new PotContent(Ratio.ZERO, Ratio.ZERO);
+
+    PotContent plus(BatchLine line) {
+        Ratio own = millilitresOf(line, line.result());
+        return new PotContent(
+                grams.plus(line.result()), own == null || millilitres == null ? null : millilitres.plus(own));
+    }
+
+    /** The volume of so much of the ingredient of a line, if its density is known. */
+    static @Nullable Ratio millilitresOf(BatchLine line, Ratio grams) {
+        return line.line()
+                .ingredient()
+                .density()
+                .map(density -> grams.dividedBy(density.gramsPerMillilitre()))
+                .orElse(null);
+    }
+}
