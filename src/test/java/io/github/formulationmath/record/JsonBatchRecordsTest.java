@@ -83,14 +83,26 @@ final class JsonBatchRecordsTest {
                 record(parts, BatchSize.ofVolume(Amount.volume("1 US cup"), Density.parse("0.9 g/mL"))),
                 record(masses, BatchSize.ofStock(masses.line("Oil"), Amount.mass("55 g"))),
                 record(toMake, BatchSize.ofPacks(3, Amount.mass("30 g"), MassFraction.parse("1/3 %"))),
-                record(normalised, BatchSize.ofMass("100 g")));
+                record(normalised, BatchSize.ofMass("100 g")),
+                record(normalised, BatchSize.ofMass("100 g"), Bench.of(BALANCE).closing(Closure.WITHIN_TOLERANCE)),
+                record(
+                        masses,
+                        BatchSize.ofMass("100 g"),
+                        Bench.of(BALANCE)
+                                .closingWithin(Tolerances.of("1/3 %").withLine("Oil", "0 %"), Amount.mass("0.03 g"))));
     }
 
     private static BatchRecord record(Formula formula, BatchSize size) {
-        Bench bench = Bench.of(BALANCE)
-                .with(Vessel.of("jug", "300 g").holding("1 L", "800 mL"))
-                .closing(Closure.CLOSED)
-                .withProductDensity(Density.ofGramsPerMillilitre("1"));
+        return record(
+                formula,
+                size,
+                Bench.of(BALANCE)
+                        .with(Vessel.of("jug", "300 g").holding("1 L", "800 mL"))
+                        .closing(Closure.CLOSED)
+                        .withProductDensity(Density.ofGramsPerMillilitre("1")));
+    }
+
+    private static BatchRecord record(Formula formula, BatchSize size, Bench bench) {
         WeighingPlan plan = WeighingPlan.of(Batch.of(formula, size), bench);
         Readings readings = Readings.of(
                 plan,
