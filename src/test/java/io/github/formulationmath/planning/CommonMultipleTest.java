@@ -51,7 +51,8 @@ class CommonMultipleTest {
             BatchWindow window = BatchWindow.of(
                     formula,
                     Bench.of(balance),
-                    BatchConstraints.of(BatchCriterion.roundingWithin(tolerances)).inStepsOf(step + " g"));
+                    BatchConstraints.of(BatchCriterion.roundingWithin(tolerances))
+                            .inStepsOf(step + " g"));
             WindowEnd low = window.smallest().orElseThrow();
             assertThat(low.result()).isEqualTo(Ratio.of(expected));
             low.working().check();

@@ -83,7 +83,8 @@ class BatchSheetTest {
         assertThat(closed.line("Preservative").isDroppedByClosure()).isTrue();
         assertThat(closed.line("Preservative").nearestReading()).isEqualTo(Amount.mass("1 g"));
         assertThat(BatchSheet.of(closed).print(SheetFormat.TEXT).replaceAll("\\s+", " "))
-                .contains("Preservative: left out by the rounding of the total, not by the balance, which would show 1 g")
+                .contains(
+                        "Preservative: left out by the rounding of the total, not by the balance, which would show 1 g")
                 .doesNotContain("too little for this balance");
         WeighingPlan alone = WeighingPlan.of(batch, bench);
         assertThat(alone.line("Preservative").reading()).isEqualTo(Amount.mass("1 g"));
