@@ -37,6 +37,13 @@ import javax.measure.quantity.Mass;
  *
  * <p>{@link #limitKept} is {@link #capKept} for what a limit counts.
  *
+ * <p>Two questions are easily mixed. <em>From which size on is every batch safe?</em> is answered before any rounding is
+ * known, by bounds that hold whatever the targets round to: {@link #errorBound}, {@link #leastNetMass}, {@link #capKept}; for
+ * rounding alone by {@link PassingSizes#allFrom()}. <em>Which is the smallest size that passes as it happens to round?</em> is
+ * not monotone, a larger size may fail: {@link #roundingWithin}, {@link #madeWithin} and {@link #exactReadings} answer it.
+ * Under the whole error of an addition only the first question is answered here; a smaller size whose targets happen to
+ * round well may pass too, and {@link ExpectedProduct} says of a plan whether it does.
+ *
  * <p>Immutable and thread-safe.
  */
 public abstract sealed class BatchCriterion implements Serializable
@@ -61,8 +68,8 @@ public abstract sealed class BatchCriterion implements Serializable
 
     /**
      * The worst error of every addition, against its exact target, is within tolerance: rounding the target to the display,
-     * tare, reading, linearity, and from a boat what stays behind. Known before any size is chosen, so it holds for every
-     * larger batch too. Repeatability has no bound and is left out. Lines are rounded each by itself ({@link
+     * tare, reading, linearity, and from a boat what stays behind. Known before any size is chosen, so it is the size from
+     * which on every batch is safe, not the smallest that passes with the rounding it happens to have. Repeatability has no bound and is left out. Lines are rounded each by itself ({@link
      * Closure#INDEPENDENT}); closing the total may move a line by almost a whole division instead of a half.
      *
      * <p>Example: on a display of 0.1 g of which nothing else is known the worst error is 0.05 + 0.05 + 0.05 = 0.15 g; a
@@ -188,7 +195,9 @@ public abstract sealed class BatchCriterion implements Serializable
 
     /**
      * The product as made stays within tolerance, its readings adding up: there are whole n, together N, with {@code |n/N
-     * − w| ≤ τ·w} for every line. The readings are taken as true.
+     * − w| ≤ τ·w} for every line. The readings are taken as true. {@link FoundBatch#plan()}, {@link FeasibleWindow#plan} and
+     * any plan on {@link Bench#closingFor} this criterion show such readings; the closures {@link Closure#INDEPENDENT} and
+     * {@link Closure#CLOSED} may not.
      *
      * @param tolerances how far each share may be off
      * @return the criterion

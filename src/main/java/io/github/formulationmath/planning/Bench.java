@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 public final class Bench implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Balance balance;
     private final Vessel vessel;

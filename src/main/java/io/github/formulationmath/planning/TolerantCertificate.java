@@ -33,6 +33,9 @@ record TolerantCertificate(Formula formula, Bench bench) {
         }
         r.note(() -> Phrase.of("note.within-tolerance"));
         r.holds(r.sum(shown), Comparison.EQUAL, total);
+        if (r.number(total).isZero()) {
+            return shown;
+        }
         if (bench.goal().given().isPresent()) {
             enclose(r, total, readings, shown);
         } else {

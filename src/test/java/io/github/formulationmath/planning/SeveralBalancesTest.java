@@ -103,13 +103,14 @@ class SeveralBalancesTest {
         WorkingAssertions.assertSelfChecking(plan.relativeErrorWorking());
     }
 
-    /** The dilution is the smallest: with one part less, some weighing is off by more than the tolerance. */
+    /** Three weighings, each within 2 %, would deliver up to 5 %; what is delivered is asked for, and kept. */
     @Test
-    void every_weighing_of_a_predilution_is_within_tolerance_and_no_smaller_dilution_does() {
+    void what_a_predilution_delivers_is_within_tolerance_and_so_is_every_weighing() {
         Balance balance = Balance.of("0.1 g", "2 kg");
         Ratio tolerance = Ratio.of(2, 100);
         PredilutionPlan plan = (PredilutionPlan)
                 Predilution.of(BATCH, LOTION.line("Colour"), LOTION.line("Aqua"), balance, Tolerances.of("2 %"));
+        assertThat(plan.relativeError()).isLessThanOrEqualTo(tolerance);
         for (Amount<javax.measure.quantity.Mass> mass : List.of(plan.substance(), plan.diluent(), plan.aliquot())) {
             Ratio divisions =
                     balance.divisions(mass).rounded(io.github.formulationmath.number.Rounding.toDecimalPlaces(0));
@@ -118,9 +119,6 @@ class SeveralBalancesTest {
             assertThat(error.result().dividedBy(error.addition().target().result()))
                     .isLessThanOrEqualTo(tolerance);
         }
-        Ratio less = BATCH.line("Colour").result().times(plan.factor().minus(Ratio.ONE));
-        assertThat(Ratio.parse("0.15").dividedBy(less)).isGreaterThan(tolerance);
-        assertThat(plan.relativeError()).isLessThan(Ratio.of(5, 100));
     }
 
     @Test

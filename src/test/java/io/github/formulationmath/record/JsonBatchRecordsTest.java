@@ -88,18 +88,32 @@ final class JsonBatchRecordsTest {
                 record(masses, BatchSize.ofStock(masses.line("Oil"), Amount.mass("55 g"))),
                 record(toMake, BatchSize.ofPacks(3, Amount.mass("30 g"), MassFraction.parse("1/3 %"))),
                 record(normalised, BatchSize.ofMass("100 g")),
-                record(normalised, BatchSize.ofMass("100 g"), OF_INDICATION, WeighingMethod.BY_DIFFERENCE));
+                record(normalised, BatchSize.ofMass("100 g"), bench(OF_INDICATION), WeighingMethod.BY_DIFFERENCE),
+                record(
+                        normalised,
+                        BatchSize.ofMass("100 g"),
+                        Bench.of(BALANCE).closing(Closure.WITHIN_TOLERANCE),
+                        WeighingMethod.FROM_BOAT),
+                record(
+                        masses,
+                        BatchSize.ofMass("100 g"),
+                        Bench.of(BALANCE)
+                                .closingWithin(Tolerances.of("1/3 %").withLine("Oil", "0 %"), Amount.mass("0.03 g")),
+                        WeighingMethod.FROM_BOAT));
     }
 
     private static BatchRecord record(Formula formula, BatchSize size) {
-        return record(formula, size, BALANCE, WeighingMethod.FROM_BOAT);
+        return record(formula, size, bench(BALANCE), WeighingMethod.FROM_BOAT);
     }
 
-    private static BatchRecord record(Formula formula, BatchSize size, Balance balance, WeighingMethod method) {
-        Bench bench = Bench.of(balance)
+    private static Bench bench(Balance balance) {
+        return Bench.of(balance)
                 .with(Vessel.of("jug", "300 g").holding("1 L", "800 mL"))
                 .closing(Closure.CLOSED)
                 .withProductDensity(Density.ofGramsPerMillilitre("1"));
+    }
+
+    private static BatchRecord record(Formula formula, BatchSize size, Bench bench, WeighingMethod method) {
         WeighingPlan plan = WeighingPlan.of(Batch.of(formula, size), bench);
         Readings readings = Readings.of(
                 plan,

@@ -69,6 +69,28 @@ class BatchSheetTest {
                 .contains("qualified safety assessor");
     }
 
+    /** 37, 37 and 6 parts on 8 divisions: 3.7, 3.7 and 0.6; the largest remainders take both divisions that are left. */
+    @Test
+    void whatTheClosureTookIsNotBlamedOnTheBalance() {
+        Formula formula = Formula.inParts("balm")
+                .line("Oil", "37")
+                .line("Wax", "37")
+                .line("Preservative", "6")
+                .build();
+        Batch batch = Batch.of(formula, BatchSize.ofMass("8 g"));
+        Bench bench = Bench.of(Balance.of("1 g", "100 g"));
+        WeighingPlan closed = WeighingPlan.of(batch, bench.closing(Closure.CLOSED));
+        assertThat(closed.line("Preservative").isDroppedByClosure()).isTrue();
+        assertThat(closed.line("Preservative").nearestReading()).isEqualTo(Amount.mass("1 g"));
+        assertThat(BatchSheet.of(closed).print(SheetFormat.TEXT).replaceAll("\\s+", " "))
+                .contains(
+                        "Preservative: left out by the rounding of the total, not by the balance, which would show 1 g")
+                .doesNotContain("too little for this balance");
+        WeighingPlan alone = WeighingPlan.of(batch, bench);
+        assertThat(alone.line("Preservative").reading()).isEqualTo(Amount.mass("1 g"));
+        assertThat(alone.line("Preservative").isDroppedByClosure()).isFalse();
+    }
+
     @Test
     void linesOutsideToleranceAreMarkedInWords() {
         ExpectedProduct expected = ExpectedProduct.of(hostilePlan(), WeighingMethod.TARE_EACH);
