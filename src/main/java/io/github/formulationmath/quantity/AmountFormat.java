@@ -5,10 +5,10 @@ import io.github.formulationmath.number.Rounding;
 import java.io.Serial;
 import java.io.Serializable;
 import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -36,7 +36,7 @@ public final class AmountFormat implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private static final String[] MASSES = {"12.5 g", "1 3/4 oz"};
+    private static final List<String> MASSES = List.of("12.5 g", "1 3/4 oz");
 
     private static final AmountFormat STANDARD = new AmountFormat('.');
 
@@ -108,7 +108,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of volume
      */
     public Amount<Volume> parseVolume(String text) {
-        return parse(text, Kind.VOLUME, "volume, such as mL or US fl oz", "12.5 mL", "1 3/4 US fl oz");
+        return parse(text, Kind.VOLUME, "volume, such as mL or US fl oz", List.of("12.5 mL", "1 3/4 US fl oz"));
     }
 
     /**
@@ -119,7 +119,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of temperature
      */
     public Amount<Temperature> parseTemperature(String text) {
-        return parse(text, Kind.TEMPERATURE, "temperature: °C, °F or K", "72.5 °C", "160 °F");
+        return parse(text, Kind.TEMPERATURE, "temperature: °C, °F or K", List.of("72.5 °C", "160 °F"));
     }
 
     /**
@@ -130,10 +130,10 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and such a unit
      */
     public Amount<Dimensionless> parseShare(String text) {
-        return parse(text, Kind.NUMBER, "share: %, ‰ or ppm", "0.5 %", "200 ppm");
+        return parse(text, Kind.NUMBER, "share: %, ‰ or ppm", List.of("0.5 %", "200 ppm"));
     }
 
-    private <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind kind, String expected, String... examples) {
+    private <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind kind, String expected, List<String> examples) {
         AmountText parts = reader(
                         typed -> {
                             AmountText read = AmountText.read(typed, decimalMark, kind);
@@ -148,11 +148,11 @@ public final class AmountFormat implements Serializable {
         return Amount.ofScale(parts.number(), parts.scale());
     }
 
-    private TextReader<AmountText> reader(Function<String, AmountText> strict, String... examples) {
+    private TextReader<AmountText> reader(Function<String, AmountText> strict, List<String> examples) {
         return new TextReader<>(
                 strict,
                 typed -> Repairs.of(typed, decimalMark),
-                Stream.of(examples)
+                examples.stream()
                         .map(example -> example.replace('.', decimalMark))
                         .toList());
     }

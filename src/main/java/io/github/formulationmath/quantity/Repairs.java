@@ -1,6 +1,7 @@
 package io.github.formulationmath.quantity;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -47,7 +48,7 @@ final class Repairs {
         for (int i = 0; i < number.length(); i++) {
             last = DECIMAL_MARKS.indexOf(number.charAt(i)) >= 0 ? i : last;
         }
-        List<String> found = new java.util.ArrayList<>();
+        List<String> found = new ArrayList<>();
         if (last >= 0) {
             String whole = number.substring(0, last);
             String decimals = number.substring(last + 1);

@@ -2,6 +2,7 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -41,8 +42,7 @@ record TextReader<T>(Function<String, T> strict, Function<String, Stream<String>
 
     private boolean takes(String text) {
         try {
-            strict.apply(text);
-            return true;
+            return Objects.nonNull(strict.apply(text));
         } catch (IllegalArgumentException e) {
             return false;
         }

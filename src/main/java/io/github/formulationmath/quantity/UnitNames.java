@@ -120,9 +120,9 @@ final class UnitNames {
         Choice choice = AMBIGUOUS.get(plain);
         Stream<String> known = name.equals(MEGAGRAM)
                 ? Stream.empty()
-                : NAMES.keySet().stream()
-                        .filter(symbol -> plain(symbol).equals(plain))
-                        .map(symbol -> NAMES.get(symbol).symbol())
+                : NAMES.entrySet().stream()
+                        .filter(entry -> plain(entry.getKey()).equals(plain))
+                        .map(entry -> entry.getValue().symbol())
                         .sorted();
         String meant = MEANT.get(plain);
         return Stream.of(

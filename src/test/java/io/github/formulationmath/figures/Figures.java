@@ -27,10 +27,15 @@ public final class Figures {
                 GrowthOfBulk.draw());
     }
 
-    /** Writes a picture and its numbers into a folder. */
-    static void write(Figure figure, Path folder) throws IOException {
+    /** Writes the numbers of a picture into a folder; needs no fonts. */
+    static void writeNumbers(Figure figure, Path folder) throws IOException {
         Files.createDirectories(folder);
         Files.writeString(folder.resolve(figure.name() + ".csv"), figure.csv(), StandardCharsets.UTF_8);
+    }
+
+    /** Writes a picture and its numbers into a folder. */
+    static void write(Figure figure, Path folder) throws IOException {
+        writeNumbers(figure, folder);
         ChartUtils.saveChartAsPNG(
                 folder.resolve(figure.name() + ".png").toFile(), figure.chart(), figure.width(), figure.height());
         SVGGraphics2D canvas = new SVGGraphics2D(figure.width(), figure.height());

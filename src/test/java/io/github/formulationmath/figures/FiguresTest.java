@@ -1,7 +1,9 @@
 package io.github.formulationmath.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,14 +26,34 @@ class FiguresTest {
     @ParameterizedTest
     @MethodSource("io.github.formulationmath.figures.Figures#all")
     void the_picture_in_the_documentation_shows_today_s_numbers(Figure figure) throws IOException {
-        Figures.write(figure, DRAWN);
+        Figures.writeNumbers(figure, DRAWN);
         assertThat(DOCUMENTED.resolve(figure.name() + ".csv"))
                 .as("draw the figures again with the class Figures if the change is meant")
                 .hasSameTextualContentAs(DRAWN.resolve(figure.name() + ".csv"));
+        assertThat(DOCUMENTED.resolve(figure.name() + ".svg")).isNotEmptyFile();
+        assertThat(DOCUMENTED.resolve(figure.name() + ".png")).isNotEmptyFile();
+    }
+
+    @ParameterizedTest
+    @MethodSource("io.github.formulationmath.figures.Figures#all")
+    void the_picture_can_be_drawn(Figure figure) throws IOException {
+        assumeTrue(canWrite(), "this machine has no fonts to draw with");
+        Figures.write(figure, DRAWN);
         var picture = ImageIO.read(DRAWN.resolve(figure.name() + ".png").toFile());
         assertThat(picture.getWidth()).isEqualTo(figure.width());
         assertThat(Files.readString(DRAWN.resolve(figure.name() + ".svg"))).contains("<svg", "</svg>");
-        assertThat(DOCUMENTED.resolve(figure.name() + ".svg")).isNotEmptyFile();
-        assertThat(DOCUMENTED.resolve(figure.name() + ".png")).isNotEmptyFile();
+    }
+
+    /** A machine without a font library, as many servers are, makes Java fail in one of these ways. */
+    private static boolean canWrite() {
+        try {
+            return new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB)
+                            .createGraphics()
+                            .getFontMetrics()
+                            .stringWidth("g")
+                    > 0;
+        } catch (LinkageError | InternalError | RuntimeException e) {
+            return false;
+        }
     }
 }
