@@ -2,6 +2,7 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -13,6 +14,7 @@ public final class BlendBuilder {
 
     private final String name;
     private final Map<Substance, MassFraction> parts = new LinkedHashMap<>();
+    private final Map<String, Substance> byKey = new HashMap<>();
     private Ratio total = Ratio.ZERO;
 
     BlendBuilder(String name) {
@@ -22,7 +24,7 @@ public final class BlendBuilder {
     /**
      * Declares a part.
      *
-     * @param substance the substance, not declared before
+     * @param substance the substance, not declared before in any spelling
      * @param strength its mass fraction of the material as supplied, above 0
      * @return this
      * @throws IllegalArgumentException if the substance was declared before, the strength is 0, or the parts pass 100 %
@@ -34,15 +36,26 @@ public final class BlendBuilder {
             throw new IllegalArgumentException(
                     name + ": " + substance + " is declared with 0 %: leave it out or give its strength");
         }
-        if (parts.putIfAbsent(substance, strength) != null) {
-            throw new IllegalArgumentException(name + ": " + substance + " is declared twice: add the two up");
-        }
+        requireNew(substance);
+        parts.put(substance, strength);
         total = total.plus(strength.fraction());
         if (total.compareTo(Ratio.ONE) > 0) {
             throw new IllegalArgumentException(name + ": with " + substance + " the parts add up to " + total.times(100)
                     + " %, which is more than 100 %");
         }
         return this;
+    }
+
+    private void requireNew(Substance substance) {
+        for (String key : substance.keys()) {
+            Substance before = byKey.get(key);
+            if (before != null) {
+                throw new IllegalArgumentException(name + ": " + substance + " is declared twice"
+                        + (before.toString().equals(substance.toString()) ? "" : ", the first time as " + before)
+                        + ": add the two up, or correct the name, synonym or CAS number that they share");
+            }
+        }
+        substance.keys().forEach(key -> byKey.put(key, substance));
     }
 
     /**

@@ -23,6 +23,14 @@ final class CasNumbers {
         return number;
     }
 
+    /** Whether a text is a number that could have been given out. */
+    static boolean isNumber(String text) {
+        return !text.isEmpty()
+                && Character.isDigit(text.charAt(0))
+                && FORM.matcher(text).matches()
+                && checkDigit(text) == text.charAt(text.length() - 1) - '0';
+    }
+
     /** The sum of the digits before the last, each times its place counted from the right, modulo 10. */
     private static int checkDigit(String number) {
         String digits = number.replace("-", "");

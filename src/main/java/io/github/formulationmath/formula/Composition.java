@@ -2,17 +2,14 @@ package io.github.formulationmath.formula;
 
 import java.io.Serial;
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A formula rolled up to substances, each with its share of the whole ({@link SubstanceShare}). The shares add up to
- * exactly 100 %.
+ * A formula rolled up to substances, each once ({@link Substances}) with its share of the whole ({@link SubstanceShare}).
+ * The shares add up to exactly 100 %.
  *
  * <p>Example: 10 % of a 30 % solution and 70 % of water as a line of its own make 3 % active matter and 77 % water, if
  * the rest of the solution is water.
@@ -24,10 +21,13 @@ public final class Composition implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final Map<Substance, SubstanceShare> shares;
+    private final Formula formula;
+    private final List<SubstanceShare> shares;
 
-    private Composition(Map<Substance, SubstanceShare> shares) {
-        this.shares = shares;
+    private Composition(Formula formula) {
+        this.formula = formula;
+        this.shares =
+                formula.substances().all().stream().map(SubstanceShare::new).toList();
     }
 
     /**
@@ -37,16 +37,7 @@ public final class Composition implements Serializable {
      * @return its composition
      */
     public static Composition of(Formula formula) {
-        Objects.requireNonNull(formula, "formula");
-        Map<Substance, List<FormulaLine>> lines = new LinkedHashMap<>();
-        for (FormulaLine line : formula.lines()) {
-            for (Substance substance : line.ingredient().parts().keySet()) {
-                lines.computeIfAbsent(substance, s -> new ArrayList<>()).add(line);
-            }
-        }
-        Map<Substance, SubstanceShare> shares = new LinkedHashMap<>();
-        lines.forEach((substance, from) -> shares.put(substance, new SubstanceShare(substance, from)));
-        return new Composition(shares);
+        return new Composition(Objects.requireNonNull(formula, "formula"));
     }
 
     /**
@@ -55,17 +46,21 @@ public final class Composition implements Serializable {
      * @return an unmodifiable list; the shares add up to 100 %
      */
     public List<SubstanceShare> shares() {
-        return List.copyOf(shares.values());
+        return shares;
     }
 
     /**
-     * The share of a substance.
+     * The share of a substance, all spellings of it taken together.
      *
-     * @param substance the substance
+     * @param substance the substance, in any spelling
      * @return its share; empty if no material contains it
+     * @throws IllegalArgumentException if what is asked for and what the formula has of it would be one substance with two
+     *     CAS numbers
      */
     public Optional<SubstanceShare> shareOf(Substance substance) {
-        return Optional.ofNullable(shares.get(Objects.requireNonNull(substance, "substance")));
+        return formula.substances()
+                .find(Objects.requireNonNull(substance, "substance"))
+                .map(SubstanceShare::new);
     }
 
     @Override

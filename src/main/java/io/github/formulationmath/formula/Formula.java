@@ -41,11 +41,13 @@ public final class Formula implements Serializable {
     private final String name;
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
+    private final transient Substances substances;
 
     private Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
         this.phases = List.copyOf(phasesOf(lines));
+        this.substances = Substances.of(name, this.lines);
     }
 
     /**
@@ -143,7 +145,7 @@ public final class Formula implements Serializable {
     /**
      * The line of an ingredient.
      *
-     * @param ingredientName the name of the ingredient
+     * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
      * @return its line
      * @throws IllegalArgumentException if no line has it, or several phases do; ask for {@link #line(String, String)} then
      */
@@ -178,11 +180,13 @@ public final class Formula implements Serializable {
 
     private List<FormulaLine> named(String ingredientName) {
         Objects.requireNonNull(ingredientName, "ingredientName");
-        List<FormulaLine> found =
-                lines.stream().filter(l -> l.name().equals(ingredientName)).toList();
+        String wanted = SubstanceName.normalise(ingredientName);
+        List<FormulaLine> found = lines.stream()
+                .filter(line -> line.ingredient().normalName().equals(wanted))
+                .toList();
         if (found.isEmpty()) {
-            throw new IllegalArgumentException("\"" + name + "\" has no line for " + ingredientName
-                    + ": names are compared letter by letter; it has " + someNames(lines));
+            throw new IllegalArgumentException(
+                    "\"" + name + "\" has no line for " + ingredientName + ": it has " + someNames(lines));
         }
         return found;
     }
@@ -201,6 +205,15 @@ public final class Formula implements Serializable {
      */
     public Optional<FormulaLine> quantitySufficientLine() {
         return lines.stream().filter(FormulaLine::isQuantitySufficient).findFirst();
+    }
+
+    /**
+     * The substances that the lines bring in, each once, whatever spellings the lines use.
+     *
+     * @return the substances
+     */
+    public Substances substances() {
+        return substances;
     }
 
     /**
@@ -251,6 +264,11 @@ public final class Formula implements Serializable {
             throw new IllegalArgumentException(line + " is not a line of \"" + name + "\"");
         }
         return index;
+    }
+
+    @Serial
+    private Object readResolve() {
+        return new Formula(name, lines);
     }
 
     @Override

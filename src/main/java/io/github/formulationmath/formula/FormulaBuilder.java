@@ -2,8 +2,10 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
@@ -22,7 +24,7 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
     private final String name;
     private final List<DraftLine> lines = new ArrayList<>();
     private final Set<String> phases = new HashSet<>();
-    private final Set<String> namesInPhase = new HashSet<>();
+    private final Map<String, Ingredient> namesInPhase = new HashMap<>();
     private String phase = "";
     private boolean hasQuantitySufficient;
 
@@ -93,8 +95,10 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
         if (phase.isEmpty()) {
             phase(ONLY_PHASE);
         }
-        if (!namesInPhase.add(ingredient.name())) {
-            throw new IllegalArgumentException(ingredient + " stands twice in phase " + phase
+        Ingredient before = namesInPhase.putIfAbsent(ingredient.normalName(), ingredient);
+        if (before != null) {
+            String written = before.name().equals(ingredient.name()) ? "" : ", the first time as \"" + before + "\"";
+            throw new IllegalArgumentException(ingredient + " stands twice in phase " + phase + written
                     + ": add the two lines up, or put one into another phase");
         }
         lines.add(new DraftLine(lines.size() + 1, phase, ingredient, amount));

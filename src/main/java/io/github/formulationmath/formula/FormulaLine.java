@@ -126,6 +126,16 @@ public final class FormulaLine implements Subject, Explained, Serializable {
         return ingredient.name();
     }
 
+    /**
+     * Whether a name is that of this line's material.
+     *
+     * @param ingredientName the name, in any spelling that {@link SubstanceName} forgives
+     * @return true if it is the name of the ingredient
+     */
+    public boolean isNamed(String ingredientName) {
+        return ingredient.normalName().equals(SubstanceName.normalise(ingredientName));
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof FormulaLine that

@@ -31,11 +31,13 @@ public final class Ingredient implements Serializable {
     private final String name;
     private final Map<Substance, MassFraction> parts;
     private final @Nullable Density density;
+    private final transient String normalName;
 
     private Ingredient(String name, Map<Substance, MassFraction> parts, @Nullable Density density) {
         this.name = name;
         this.parts = Collections.unmodifiableMap(parts);
         this.density = density;
+        this.normalName = SubstanceName.normalise(name);
     }
 
     /**
@@ -95,6 +97,15 @@ public final class Ingredient implements Serializable {
     }
 
     /**
+     * The name in the form in which names are compared.
+     *
+     * @return the normal form, see {@link SubstanceName#normalise}
+     */
+    public String normalName() {
+        return normalName;
+    }
+
+    /**
      * The declared parts, in the order declared; they make up 100 %.
      *
      * @return an unmodifiable map from substance to its mass fraction of the material as supplied
@@ -104,13 +115,18 @@ public final class Ingredient implements Serializable {
     }
 
     /**
-     * How much of the material as supplied a substance makes up.
+     * How much of the material as supplied a substance makes up, going by what the material itself declares; what is the
+     * same in a formula also through other lines, {@link OneSubstance#strengthIn} tells.
      *
-     * @param substance the substance
+     * @param substance the substance, in any spelling
      * @return its mass fraction; empty if the material does not contain it
+     * @throws IllegalArgumentException if what is asked for and what is declared would be one substance with two CAS
+     *     numbers
      */
     public Optional<MassFraction> strengthOf(Substance substance) {
-        return Optional.ofNullable(parts.get(Objects.requireNonNull(substance, "substance")));
+        return Substances.of(this)
+                .find(Objects.requireNonNull(substance, "substance"))
+                .map(one -> MassFraction.of(one.strengthIn(this)));
     }
 
     /**
@@ -120,6 +136,11 @@ public final class Ingredient implements Serializable {
      */
     public Optional<Density> density() {
         return Optional.ofNullable(density);
+    }
+
+    @Serial
+    private Object readResolve() {
+        return new Ingredient(name, parts, density);
     }
 
     @Override

@@ -3,6 +3,7 @@ package io.github.formulationmath.formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.Objects;
+import java.util.Optional;
 
 /** One material replaced by another of other strength, {@code w' = w · c / c'}, the rest balanced on one line. */
 record Replacement(
@@ -17,7 +18,10 @@ record Replacement(
             throw new IllegalArgumentException(
                     line + " cannot be replaced and take the difference as well: name another line");
         }
-        Ratio needed = line.fraction().times(strength(line.ingredient(), kept)).dividedBy(strength(material, kept));
+        Substances both = Substances.of(formula.name(), formula.lines(), material);
+        Optional<OneSubstance> one = both.find(kept);
+        Ratio needed =
+                line.fraction().times(strength(line.ingredient(), one, kept)).dividedBy(strength(material, one, kept));
         Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
         if (rest.signum() <= 0) {
             throw new IllegalArgumentException(material + " is needed at " + needed.times(100) + " %, which leaves "
@@ -26,12 +30,11 @@ record Replacement(
         return new Replacement(formula, line, material, balancing, needed, rest).build();
     }
 
-    private static Ratio strength(Ingredient ingredient, Substance substance) {
-        return ingredient
-                .strengthOf(substance)
-                .orElseThrow(() -> new IllegalArgumentException(ingredient + " declares no " + substance
-                        + ": a replacement keeps the share of a substance that both materials contain"))
-                .fraction();
+    private static Ratio strength(Ingredient ingredient, Optional<OneSubstance> one, Substance asked) {
+        return one.map(substance -> substance.strengthIn(ingredient))
+                .filter(strength -> !strength.isZero())
+                .orElseThrow(() -> new IllegalArgumentException(ingredient + " declares no " + asked
+                        + ": a replacement keeps the share of a substance that both materials contain"));
     }
 
     private Formula build() {

@@ -2,18 +2,22 @@ package io.github.formulationmath.formula;
 
 import java.io.Serial;
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A chemical substance or botanical preparation by its INCI name, with its CAS registry number where one is known. Holds
- * no amount.
+ * A chemical substance or botanical preparation by its INCI name, with its CAS registry number where one is known, and
+ * other names under which it is written. Holds no amount.
  *
- * <p>Example: {@code Substance.of("Glycerin").withCas("56-81-5")}.
+ * <p>Example: {@code Substance.of("Glycerin").withCas("56-81-5").withSynonyms("Glycerol")}.
  *
- * <p>Equal means the same name, letter by letter, and the same number; matching names that are merely alike is the
- * business of limit tables. Immutable and thread-safe.
+ * <p>Equal means written alike: the same name, letter by letter, the same number and the same synonyms. Which spellings
+ * mean one substance is for the whole formula to say, see {@link Substances}. Immutable and thread-safe.
  */
 public final class Substance implements Serializable {
 
@@ -22,10 +26,28 @@ public final class Substance implements Serializable {
 
     private final String name;
     private final @Nullable String cas;
+    private final List<String> synonyms;
+    private final transient List<String> keys;
 
-    private Substance(String name, @Nullable String cas) {
+    private Substance(String name, @Nullable String cas, List<String> synonyms) {
         this.name = name;
         this.cas = cas;
+        this.synonyms = synonyms;
+        this.keys = keysOf(name, synonyms, cas);
+    }
+
+    private static List<String> keysOf(String name, List<String> synonyms, @Nullable String cas) {
+        if (synonyms.isEmpty()) {
+            String normal = SubstanceName.normalise(name);
+            return cas == null ? List.of(normal) : List.of(normal, cas);
+        }
+        Set<String> keys = new LinkedHashSet<>();
+        keys.add(SubstanceName.normalise(name));
+        synonyms.forEach(synonym -> keys.add(SubstanceName.normalise(synonym)));
+        if (cas != null) {
+            keys.add(cas);
+        }
+        return List.copyOf(keys);
     }
 
     /**
@@ -33,10 +55,10 @@ public final class Substance implements Serializable {
      *
      * @param inciName the INCI name
      * @return the substance, without a CAS number
-     * @throws IllegalArgumentException if the name is blank
+     * @throws IllegalArgumentException if the name is blank, or has a line break
      */
     public static Substance of(String inciName) {
-        return new Substance(Names.require("inciName", inciName), null);
+        return new Substance(Names.require("inciName", inciName), null, List.of());
     }
 
     /**
@@ -47,7 +69,23 @@ public final class Substance implements Serializable {
      * @throws IllegalArgumentException if the form or the check digit is wrong
      */
     public Substance withCas(String number) {
-        return new Substance(name, CasNumbers.require(number));
+        return new Substance(name, CasNumbers.require(number), synonyms);
+    }
+
+    /**
+     * The same substance with other names under which it is written, besides those it has. Where one of them stands in the
+     * same formula, it is the same substance.
+     *
+     * @param names for example the name in another language, or the one on the supplier's data sheet
+     * @return the substance with the synonyms
+     * @throws IllegalArgumentException if a name is blank, or has a line break
+     */
+    public Substance withSynonyms(String... names) {
+        List<String> all = new ArrayList<>(synonyms);
+        for (String synonym : Objects.requireNonNull(names, "names")) {
+            all.add(Names.require("names", synonym));
+        }
+        return new Substance(name, cas, List.copyOf(all));
     }
 
     /**
@@ -68,14 +106,47 @@ public final class Substance implements Serializable {
         return Optional.ofNullable(cas);
     }
 
+    /**
+     * The other names.
+     *
+     * @return an unmodifiable list, as given
+     */
+    public List<String> synonyms() {
+        return synonyms;
+    }
+
+    /**
+     * By what this is recognised as the same substance as another: its name and synonyms in normal form ({@link
+     * SubstanceName#normalise}) and its CAS number. A name that is a CAS number counts as that number.
+     *
+     * @return an unmodifiable list, the name first, nothing twice
+     */
+    public List<String> keys() {
+        return keys;
+    }
+
+    /** The name in normal form. */
+    String normalName() {
+        return keys.get(0);
+    }
+
+    @Serial
+    @SuppressWarnings({"ConstantConditions", "NullAway"}) // synonyms are missing in what earlier versions wrote
+    private Object readResolve() {
+        return new Substance(name, cas, synonyms == null ? List.of() : synonyms);
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Substance that && name.equals(that.name) && Objects.equals(cas, that.cas);
+        return other instanceof Substance that
+                && name.equals(that.name)
+                && Objects.equals(cas, that.cas)
+                && synonyms.equals(that.synonyms);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, cas);
+        return Objects.hash(name, cas, synonyms);
     }
 
     @Override

@@ -32,18 +32,40 @@ public final class SubstanceShare implements Subject, Explained, Serializable {
 
     private final Substance substance;
     private final List<FormulaLine> lines;
+    private final List<Strength> strengths;
     private final Ratio fraction;
 
-    SubstanceShare(Substance substance, List<FormulaLine> lines) {
-        this.substance = substance;
-        this.lines = List.copyOf(lines);
+    /** What one part of one line's material brings in. */
+    private record Strength(FormulaLine line, Subject subject, Ratio strength) implements Serializable {}
+
+    SubstanceShare(OneSubstance one) {
+        this.substance = one.substance();
+        this.lines = one.lines();
+        this.strengths = List.copyOf(strengths(one));
         this.fraction = derive(Reckoning.plain());
+    }
+
+    private static List<Strength> strengths(OneSubstance one) {
+        List<Strength> all = new ArrayList<>();
+        for (FormulaLine line : one.lines()) {
+            int before = all.size();
+            line.ingredient().parts().forEach((part, strength) -> {
+                int place = all.size() - before;
+                Subject subject = place == 0
+                        ? line
+                        : Subject.of(line.subscript() + "." + place, part.name() + " in " + line.name());
+                if (one.includes(part)) {
+                    all.add(new Strength(line, subject, strength.fraction()));
+                }
+            });
+        }
+        return all;
     }
 
     /**
      * The substance.
      *
-     * @return the substance
+     * @return the substance as the formula first names it, with its CAS number where any line gives one
      */
     public Substance substance() {
         return substance;
@@ -79,18 +101,16 @@ public final class SubstanceShare implements Subject, Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        List<V> contributions = new ArrayList<>(lines.size());
-        for (FormulaLine line : lines) {
-            contributions.add(contribution(r, line));
+        List<V> contributions = new ArrayList<>(strengths.size());
+        for (Strength each : strengths) {
+            V share = r.known(each.line());
+            contributions.add(
+                    each.strength().equals(Ratio.ONE)
+                            ? share
+                            : r.product(share, r.given(STRENGTH, each.subject(), each.strength(), Source.user())));
         }
         V total = contributions.size() == 1 ? contributions.get(0) : r.sum(contributions);
         return r.named(TOTAL, this, total);
-    }
-
-    private <V> V contribution(Reckoning<V> r, FormulaLine line) {
-        V share = r.known(line);
-        Ratio strength = line.ingredient().strengthOf(substance).orElseThrow().fraction();
-        return strength.equals(Ratio.ONE) ? share : r.product(share, r.given(STRENGTH, line, strength, Source.user()));
     }
 
     @Override

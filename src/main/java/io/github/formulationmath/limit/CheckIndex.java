@@ -24,8 +24,8 @@ final class CheckIndex {
     private final LimitTable table;
     private final Product product;
     private final Map<StatedContent.Key, StatedContent> stated;
-    private final Map<UsageLimit, Applicability> applicability = new HashMap<>();
-    private final Set<UsageLimit> excluded = new HashSet<>();
+    private final Map<String, Applicability> applicability = new HashMap<>();
+    private final Set<String> excluded = new HashSet<>();
     private final Map<String, Slot> slots = new HashMap<>();
     private final Map<String, Entries> byPurpose = new HashMap<>();
 
@@ -33,10 +33,11 @@ final class CheckIndex {
         this.table = table;
         this.product = product;
         this.stated = stated;
+        StatedProduct read = product.in(table.words());
         for (UsageLimit limit : table.limits()) {
-            applicability.put(limit, limit.scope().applicabilityTo(product, table.words()));
-            if (limit.scope().excludes(product, table.words())) {
-                excluded.add(limit);
+            applicability.put(limit.id(), limit.scope().applicabilityTo(read));
+            if (limit.scope().excludes(read)) {
+                excluded.add(limit.id());
             }
         }
         byPurpose.put(EVERY_PURPOSE, entries(EVERY_PURPOSE));
@@ -44,29 +45,32 @@ final class CheckIndex {
     }
 
     /** Entries by name and by CAS number for substances that serve one purpose. */
-    private record Entries(NameTable byName, Map<String, CheckEntry> byCas) {}
+    private record Entries(Map<String, CheckEntry> byName, Map<String, CheckEntry> byCas) {}
 
     private Entries entries(String purpose) {
         MemberIndex members = table.index();
         Map<String, CheckEntry> names = new HashMap<>();
         members.normalisedNames().forEach(name -> names.put(name, named(members, name, purpose)));
         Map<String, CheckEntry> numbers = new HashMap<>();
-        members.casNumbers()
-                .forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
-        return new Entries(new NameTable(names), numbers);
+        members.casNumbers().forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
+        return new Entries(names, numbers);
     }
 
+    /** What is known of a substance under any of its names and its number. */
     @Nullable
     CheckEntry find(Substance substance) {
-        String purpose =
-                product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
+        String purpose = product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
         Entries entries = Objects.requireNonNull(byPurpose.get(purpose), purpose);
-        CheckEntry entry = entries.byName().get(substance.name());
-        String cas = substance.cas().orElse(null);
-        if (cas == null) {
-            return entry;
+        String cas = substance.cas().orElse("");
+        CheckEntry found = null;
+        for (String key : substance.keys()) {
+            CheckEntry named = entries.byName().get(key);
+            found = named == null
+                    ? found
+                    : named.byCas().getOrDefault(cas, named).and(found);
         }
-        return entry == null ? entries.byCas().get(cas) : entry.byCas().getOrDefault(cas, entry);
+        CheckEntry numbered = entries.byCas().get(cas);
+        return found == null ? numbered : found.and(numbered);
     }
 
     private CheckEntry named(MemberIndex members, String name, String purpose) {
@@ -82,8 +86,7 @@ final class CheckIndex {
         return entry(all, exact, numbers, purpose);
     }
 
-    private CheckEntry entry(
-            List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
+    private CheckEntry entry(List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
         Map<Boolean, List<Counted>> serving =
                 all.stream().collect(Collectors.partitioningBy(counted -> serves(counted, purpose)));
         List<Counted> meant = serving.getOrDefault(true, List.of());
@@ -121,7 +124,8 @@ final class CheckIndex {
 
     /** Whether the entry allows its substances only where its limits apply, and none of them does. */
     private boolean isForbidden(List<Counted> limits) {
-        return limits.stream().allMatch(counted -> excluded.contains(counted.limit()))
+        return limits.stream()
+                        .allMatch(counted -> excluded.contains(counted.limit().id()))
                 && limits.stream().anyMatch(counted -> counted.limit().outsideScope() == OutsideScope.NOT_ALLOWED);
     }
 
@@ -134,8 +138,7 @@ final class CheckIndex {
         UsageLimit nothing = counted.limit().allowingNothing();
         String name = counted.member().countsAs();
         String key = "forbidden\n" + nothing.id() + "\n" + LimitNames.normalise(name);
-        Slot slot = slots.computeIfAbsent(
-                key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
+        Slot slot = slots.computeIfAbsent(key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
         return new Hit(slot, counted.member(), Conversion.NONE, null, false);
     }
 
@@ -152,13 +155,12 @@ final class CheckIndex {
     }
 
     private Conversion conversion(Counted counted) {
-        Conversion computed = Conversion.of(counted.limit(), counted.member());
         if (!counted.limit().basis().isReference()) {
-            return computed;
+            return counted.conversion();
         }
         StatedContent content = stated.get(StatedContent.Key.of(
                 counted.member().substance().name(), counted.limit().basis().referenceName()));
-        return content == null ? computed : content.conversion();
+        return content == null ? counted.conversion() : content.conversion();
     }
 
     /** The own limit by which a share is divided in a sum of ratios: the one that weighs it most. */
@@ -182,6 +184,6 @@ final class CheckIndex {
     }
 
     private Applicability applicabilityOf(UsageLimit limit) {
-        return applicability.getOrDefault(limit, Applicability.OUT_OF_SCOPE);
+        return applicability.getOrDefault(limit.id(), Applicability.OUT_OF_SCOPE);
     }
 }

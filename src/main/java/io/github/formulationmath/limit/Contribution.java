@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
@@ -54,6 +55,8 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
 
     @Override
     public String name() {
-        return substance.name().equals(line.name()) ? substance.name() : substance.name() + " in " + line.name();
+        return SubstanceName.areAlike(substance.name(), line.name())
+                ? substance.name()
+                : substance.name() + " in " + line.name();
     }
 }

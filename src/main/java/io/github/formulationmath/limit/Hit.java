@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Ratio;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,5 +27,21 @@ record Hit(
     /** Whether there is an own limit where the share has to be divided by one. */
     boolean hasDivisor() {
         return own != null || slot.limit().sumRule() != SumRule.SUM_OF_RATIOS;
+    }
+
+    /** The one by which more is counted, or less of what must be there; one that cannot be assessed goes before both. */
+    static Hit stricterOf(Hit one, Hit other) {
+        if (!one.isAssessable() || !other.isAssessable()) {
+            return one.isAssessable() ? other : one;
+        }
+        int more = one.weight().compareTo(other.weight());
+        return (one.slot().limit().kind().isUpper() ? more >= 0 : more <= 0) ? one : other;
+    }
+
+    private Ratio weight() {
+        Ratio factor = conversion.factor();
+        return own == null || own.share().fraction().isZero()
+                ? factor
+                : factor.dividedBy(own.share().fraction());
     }
 }

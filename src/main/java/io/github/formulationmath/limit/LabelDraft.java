@@ -2,14 +2,19 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +28,7 @@ final class LabelDraft {
     private final @Nullable MadeMasses masses;
     private final Map<String, List<ListedPart>> parts = new LinkedHashMap<>();
     private final Map<String, String> names = new LinkedHashMap<>();
+    private final Set<String> colorantKeys = new HashSet<>();
 
     LabelDraft(Label label, Formula formula, @Nullable MadeMasses masses) {
         this.label = label;
@@ -37,8 +43,9 @@ final class LabelDraft {
         List<ListedIngredient> colorants = new ArrayList<>();
         parts.forEach((key, from) -> {
             ListedIngredient one = new ListedIngredient(names.getOrDefault(key, key), formula, from, masses);
-            boolean colorant =
-                    label.colorants().contains(key) || COLOUR_INDEX.matcher(key).matches();
+            boolean colorant = label.colorants().contains(key)
+                    || colorantKeys.contains(key)
+                    || COLOUR_INDEX.matcher(key).matches();
             (colorant ? colorants : label.rule().isFree(one.share()) ? free : ordered).add(one);
         });
         Comparator<ListedIngredient> descending = Comparator.comparing(
@@ -51,22 +58,34 @@ final class LabelDraft {
     }
 
     private void addLine(FormulaLine line) {
-        String word = label.perfumes().get(LimitNames.normalise(line.name()));
+        String word = label.perfumes().get(line.ingredient().normalName());
         if (word != null) {
-            add(word, new ListedPart(line, MassFraction.WHOLE));
+            add(word, Set.of(), new ListedPart(line, MassFraction.WHOLE));
         }
         for (Map.Entry<Substance, MassFraction> part : line.ingredient().parts().entrySet()) {
-            String declared =
-                    label.declared().get(LimitNames.normalise(part.getKey().name()));
+            OneSubstance one = formula.substances().of(part.getKey());
+            String declared = declared(one);
             if (declared != null || word == null) {
-                add(declared == null ? part.getKey().name() : declared, new ListedPart(line, part.getValue()));
+                String name = declared == null ? one.substance().name() : declared;
+                add(name, one.keys(), new ListedPart(line, part.getValue()));
             }
         }
     }
 
-    private void add(String name, ListedPart part) {
+    private @Nullable String declared(OneSubstance one) {
+        return one.keys().stream()
+                .map(label.declared()::get)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private void add(String name, Set<String> substanceKeys, ListedPart part) {
         String key = LimitNames.normalise(name);
         names.putIfAbsent(key, name);
+        if (!Collections.disjoint(label.colorants(), substanceKeys)) {
+            colorantKeys.add(key);
+        }
         parts.computeIfAbsent(key, k -> new ArrayList<>()).add(part);
     }
 }

@@ -2,11 +2,14 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** One run of a checker over one formula; used once, by one thread. */
@@ -17,6 +20,7 @@ final class LimitCheck {
     private final @Nullable MadeShares made;
     private final List<Tally> tallies = new ArrayList<>();
     private final Findings findings = new Findings();
+    private final Map<OneSubstance, Substance> allNames = new HashMap<>();
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
         this.checker = checker;
@@ -37,38 +41,40 @@ final class LimitCheck {
 
     private void countLine(FormulaLine line) {
         Map<Substance, MassFraction> parts = line.ingredient().parts();
-        parts.forEach((substance, strength) -> {
+        parts.forEach((part, strength) -> {
+            OneSubstance substance = formula.substances().of(part);
             if (!count(line, substance, strength)) {
-                findings.addWithoutLimit(substance);
+                findings.addWithoutLimit(substance.substance());
             }
         });
-        if (!isNamedAmong(parts, line.name())) {
+        if (!isNamedAmong(parts.keySet(), line.ingredient().normalName())) {
             countUnderOwnName(line);
         }
     }
 
     /** Whether the parts themselves tell how much of what the line is called it holds. */
-    private static boolean isNamedAmong(Map<Substance, MassFraction> parts, String name) {
-        String wanted = null;
-        for (Substance part : parts.keySet()) {
-            if (part.name().equals(name)) {
-                return true;
-            }
-            wanted = wanted == null ? LimitNames.normalise(name) : wanted;
-            if (LimitNames.normalise(part.name()).equals(wanted)) {
+    private boolean isNamedAmong(Set<Substance> parts, String normalName) {
+        for (Substance part : parts) {
+            if (formula.substances().of(part).keys().contains(normalName)) {
                 return true;
             }
         }
         return false;
     }
 
+    /** By what the table may know the substance: every name and the number that any line has for it. */
+    private Substance allNames(OneSubstance substance) {
+        return allNames.computeIfAbsent(substance, one -> one.as(one.substance()));
+    }
+
     /** Counts a part of a line wherever it counts; false if the table does not speak of it. */
-    private boolean count(FormulaLine line, Substance substance, MassFraction strength) {
-        CheckEntry entry = checker.index().find(substance);
-        boolean spokenOf = addFindings(substance, entry);
+    private boolean count(FormulaLine line, OneSubstance substance, MassFraction strength) {
+        Substance named = allNames(substance);
+        CheckEntry entry = checker.index().find(named);
+        boolean spokenOf = addFindings(substance.substance(), named, entry);
         if (entry != null) {
             for (Hit hit : entry.hits()) {
-                tally(hit.slot()).add(line, substance, strength, hit);
+                tally(hit.slot()).add(line, substance.substance(), strength, hit);
             }
         }
         return spokenOf;
@@ -80,8 +86,10 @@ final class LimitCheck {
      */
     private void countUnderOwnName(FormulaLine line) {
         Substance material = Substance.of(line.name());
-        CheckEntry entry = checker.index().find(material);
-        addFindings(material, entry);
+        Substance named =
+                formula.substances().find(material).map(this::allNames).orElse(material);
+        CheckEntry entry = checker.index().find(named);
+        addFindings(material, named, entry);
         if (entry != null) {
             for (Hit hit : entry.hits()) {
                 tally(hit.slot()).addMaterial(line, material, hit);
@@ -90,8 +98,8 @@ final class LimitCheck {
     }
 
     /** Whether the table speaks of the substance at all. */
-    private boolean addFindings(Substance substance, @Nullable CheckEntry entry) {
-        List<OmittedEntry> omitted = checker.table().omittedIndex().find(substance);
+    private boolean addFindings(Substance substance, Substance named, @Nullable CheckEntry entry) {
+        List<OmittedEntry> omitted = checker.table().omittedIndex().find(named);
         if (!omitted.isEmpty()) {
             findings.add(new NotTranscribed(substance, omitted));
         }
@@ -104,8 +112,8 @@ final class LimitCheck {
             findings.add(new OutOfScope(substance, entry.otherPurpose(), true));
         }
         if (!entry.casNumbers().isEmpty()
-                && substance.cas().isPresent()
-                && !entry.casNumbers().contains(substance.cas().orElseThrow())) {
+                && named.cas().isPresent()
+                && !entry.casNumbers().contains(named.cas().orElseThrow())) {
             findings.addConflict(substance);
         }
         return true;

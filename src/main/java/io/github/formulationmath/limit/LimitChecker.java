@@ -53,11 +53,7 @@ public final class LimitChecker {
     public static LimitChecker of(LimitTable table, Product product, DecisionRule rule) {
         Objects.requireNonNull(product, "product");
         requirePurposes(Objects.requireNonNull(table, "table"), product);
-        return new LimitChecker(
-                table,
-                product,
-                Objects.requireNonNull(rule, "rule"),
-                Map.of());
+        return new LimitChecker(table, product, Objects.requireNonNull(rule, "rule"), Map.of());
     }
 
     private static void requirePurposes(LimitTable table, Product product) {

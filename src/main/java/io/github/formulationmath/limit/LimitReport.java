@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -95,15 +96,18 @@ public final class LimitReport {
     /**
      * The verdicts that count a substance, the binding one first.
      *
-     * @param inciName the name, letter case and spacing forgiven
+     * @param inciName the name, or a synonym or CAS number that the formula has for it, in any spelling
      * @return an unmodifiable list
      */
     public List<Verdict> verdictsFor(String inciName) {
-        String name = LimitNames.normalise(Objects.requireNonNull(inciName, "inciName"));
+        Substance asked = Substance.of(inciName);
+        Substance named = formula.substances()
+                .find(asked)
+                .map(one -> one.as(one.substance()))
+                .orElse(asked);
         return verdicts.stream()
                 .filter(verdict -> verdict.substances().stream()
-                        .anyMatch(substance ->
-                                LimitNames.normalise(substance.name()).equals(name)))
+                        .anyMatch(substance -> named.keys().contains(SubstanceName.normalise(substance.name()))))
                 .toList();
     }
 
@@ -152,8 +156,7 @@ public final class LimitReport {
      * @return the outcome
      */
     public LimitOutcome outcome() {
-        LimitOutcome worst =
-                hasOpenFindings() ? LimitOutcome.CONDITIONS_OPEN : LimitOutcome.NO_COUNTED_LIMIT_PASSED;
+        LimitOutcome worst = hasOpenFindings() ? LimitOutcome.CONDITIONS_OPEN : LimitOutcome.NO_COUNTED_LIMIT_PASSED;
         for (Verdict verdict : verdicts) {
             worst = worst.or(LimitOutcome.of(verdict));
         }
@@ -264,8 +267,17 @@ public final class LimitReport {
                     .append("; ");
         }
         text.append(outcome()).append(' ').append(verdicts);
-        append(text, "to read", outOfScope().stream().filter(OutOfScope::mustBeRead).map(OutOfScope::substance).toList());
-        append(text, "not transcribed", notTranscribed().stream().map(NotTranscribed::substance).toList());
+        append(
+                text,
+                "to read",
+                outOfScope().stream()
+                        .filter(OutOfScope::mustBeRead)
+                        .map(OutOfScope::substance)
+                        .toList());
+        append(
+                text,
+                "not transcribed",
+                notTranscribed().stream().map(NotTranscribed::substance).toList());
         append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")

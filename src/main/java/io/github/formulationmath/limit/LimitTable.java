@@ -56,8 +56,7 @@ public final class LimitTable implements Serializable {
     private final transient OmittedIndex omittedIndex;
     private final transient ProductWords words;
 
-    private LimitTable(
-            String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
+    private LimitTable(String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);

@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which limits count a substance: by its name, letter case and spacing forgiven, or, if the table does not have the name,
- * by its CAS number.
+ * Which limits count a substance: by its name or a synonym, in normal form, or by its CAS number; a limit that has both
+ * counts it by the name.
  */
 final class MemberIndex {
 
@@ -26,9 +26,11 @@ final class MemberIndex {
     MemberIndex(List<UsageLimit> limits) {
         Set<String> written = new TreeSet<>();
         for (UsageLimit limit : limits) {
-            for (GroupMember member : limit.group().members()) {
+            List<Conversion> conversions = Conversion.ofMembers(limit);
+            for (int i = 0; i < conversions.size(); i++) {
+                GroupMember member = limit.group().members().get(i);
                 if (member.isCounted()) {
-                    add(new Counted(limit, member, false));
+                    add(new Counted(limit, member, conversions.get(i), false));
                     written.add(member.substance().name());
                 }
             }
@@ -38,8 +40,10 @@ final class MemberIndex {
 
     private void add(Counted counted) {
         Substance substance = counted.member().substance();
-        byName.computeIfAbsent(LimitNames.normalise(substance.name()), name -> new ArrayList<>())
-                .add(counted);
+        substance.keys().stream()
+                .filter(key -> !substance.cas().equals(Optional.of(key)))
+                .forEach(name ->
+                        byName.computeIfAbsent(name, n -> new ArrayList<>()).add(counted));
         substance
                 .cas()
                 .ifPresent(cas ->
@@ -69,8 +73,16 @@ final class MemberIndex {
     /** What counts a substance, one member for each limit. */
     List<Counted> find(Substance substance) {
         String cas = substance.cas().orElse(null);
-        List<Counted> named = named(LimitNames.normalise(substance.name()), cas);
-        return named.isEmpty() && cas != null ? withCas(cas) : named;
+        List<Counted> named = new ArrayList<>();
+        substance.keys().forEach(key -> named.addAll(byName.getOrDefault(key, List.of())));
+        Set<UsageLimit> limits = named.stream().map(Counted::limit).collect(Collectors.toSet());
+        List<Counted> found = new ArrayList<>(onePerLimit(named, cas));
+        if (cas != null) {
+            withCas(cas).stream()
+                    .filter(counted -> !limits.contains(counted.limit()))
+                    .forEach(found::add);
+        }
+        return found;
     }
 
     List<Counted> named(String normalisedName, @Nullable String cas) {
@@ -82,9 +94,9 @@ final class MemberIndex {
     }
 
     private static List<Counted> onePerLimit(List<Counted> all, @Nullable String cas) {
-        Map<UsageLimit, List<Counted>> byLimit = new LinkedHashMap<>();
-        all.forEach(counted ->
-                byLimit.computeIfAbsent(counted.limit(), l -> new ArrayList<>()).add(counted));
+        Map<String, List<Counted>> byLimit = new LinkedHashMap<>();
+        all.forEach(counted -> byLimit.computeIfAbsent(counted.limit().id(), id -> new ArrayList<>())
+                .add(counted));
         return byLimit.values().stream().map(forms -> choose(forms, cas)).toList();
     }
 
@@ -98,17 +110,16 @@ final class MemberIndex {
         if (left.size() == 1) {
             return left.get(0);
         }
-        Comparator<Counted> byShare = Comparator.comparing(counted ->
-                Conversion.of(counted.limit(), counted.member()).factor());
+        Comparator<Counted> byShare =
+                Comparator.comparing(counted -> counted.conversion().factor());
         boolean upper = left.get(0).limit().kind().isUpper();
         Counted strictest = left.stream()
-                .filter(counted ->
-                        Conversion.of(counted.limit(), counted.member()).isKnown())
+                .filter(counted -> counted.conversion().isKnown())
                 .max(upper ? byShare : byShare.reversed())
                 .orElse(left.get(0));
         boolean differ =
                 left.stream().map(counted -> counted.member().form()).distinct().count() > 1
                         && strictest.limit().basis().isReference();
-        return new Counted(strictest.limit(), strictest.member(), differ);
+        return new Counted(strictest.limit(), strictest.member(), strictest.conversion(), differ);
     }
 }

@@ -28,19 +28,16 @@ final class OmittedIndex {
         }
     }
 
-    /** What speaks of a substance, by its name or its CAS number. */
+    /** What speaks of a substance, by any of its names or its CAS number. */
     List<OmittedEntry> find(Substance substance) {
         if (byName.isEmpty() && byCas.isEmpty()) {
             return List.of();
         }
-        List<OmittedEntry> named = byName.getOrDefault(LimitNames.normalise(substance.name()), List.of());
-        List<OmittedEntry> numbered =
-                substance.cas().map(cas -> byCas.getOrDefault(cas, List.of())).orElse(List.of());
-        if (numbered.isEmpty()) {
-            return named;
+        Set<OmittedEntry> found = new LinkedHashSet<>();
+        for (String key : substance.keys()) {
+            found.addAll(byName.getOrDefault(key, List.of()));
+            found.addAll(byCas.getOrDefault(key, List.of()));
         }
-        Set<OmittedEntry> both = new LinkedHashSet<>(named);
-        both.addAll(numbered);
-        return List.copyOf(both);
+        return List.copyOf(found);
     }
 }

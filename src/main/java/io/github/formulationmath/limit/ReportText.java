@@ -11,8 +11,8 @@ record ReportText(LimitReport report, Wording wording) {
     List<String> lines() {
         List<Phrase> head = new ArrayList<>();
         if (!report.table().notHeld().isEmpty()) {
-            head.add(Phrase.of(
-                    "limit.not-held", String.join("; ", report.table().notHeld())));
+            head.add(
+                    Phrase.of("limit.not-held", String.join("; ", report.table().notHeld())));
         }
         head.add(Phrase.of(report.outcome().key()));
         List<String> lines = new ArrayList<>(texts(head));
@@ -39,8 +39,8 @@ record ReportText(LimitReport report, Wording wording) {
         report.outOfScope().forEach(finding -> phrases.add(outOfScope(finding)));
         report.withoutLimit().forEach(substance -> phrases.add(Phrase.of("remark.no-limit", substance.toString())));
         report.suggestions()
-                .forEach((substance, names) -> phrases.add(
-                        Phrase.of("remark.close-name", substance.toString(), String.join("; ", names))));
+                .forEach((substance, names) ->
+                        phrases.add(Phrase.of("remark.close-name", substance.toString(), String.join("; ", names))));
         report.casConflicts().forEach(substance -> phrases.add(Phrase.of("remark.cas-conflict", substance.toString())));
         report.closestWords()
                 .forEach((word, close) -> phrases.add(

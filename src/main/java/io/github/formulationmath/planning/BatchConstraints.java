@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
@@ -61,7 +62,7 @@ public final class BatchConstraints implements Serializable {
     /**
      * The same with what is in stock of an ingredient, over all lines it stands on.
      *
-     * @param ingredientName the name of the ingredient
+     * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
      * @param inStock how much there is, above 0
      * @return the constraints
      * @throws IllegalArgumentException if the stock is not above 0
@@ -69,6 +70,7 @@ public final class BatchConstraints implements Serializable {
     public BatchConstraints withStock(String ingredientName, Amount<Mass> inStock) {
         Objects.requireNonNull(ingredientName, "ingredientName");
         Map<String, Amount<Mass>> all = new LinkedHashMap<>(stock);
+        all.keySet().removeIf(name -> SubstanceName.areAlike(name, ingredientName));
         all.put(ingredientName, Arguments.positive("inStock", inStock));
         return new BatchConstraints(criteria, Collections.unmodifiableMap(all), step, leastSize);
     }
@@ -146,7 +148,7 @@ public final class BatchConstraints implements Serializable {
     /** The share of all lines of an ingredient. */
     static Ratio shareOf(Formula formula, String ingredientName) {
         return formula.lines().stream()
-                .filter(line -> line.name().equals(ingredientName))
+                .filter(line -> line.isNamed(ingredientName))
                 .map(line -> line.fraction())
                 .reduce(Ratio.ZERO, Ratio::plus);
     }

@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.number.Ratio;
@@ -62,10 +63,17 @@ final class CapKept extends LineBoundCriterion {
     }
 
     private SubstanceShare share(Formula formula) {
-        return formula.composition()
-                .shareOf(substance)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "a cap is set for " + substance + ", which \"" + formula.name() + "\" does not contain"));
+        return formula.composition().shareOf(substance).orElseThrow(() -> absent(formula));
+    }
+
+    /** The substance in all spellings that the formula uses. */
+    private OneSubstance counted(Formula formula) {
+        return formula.substances().find(substance).orElseThrow(() -> absent(formula));
+    }
+
+    private IllegalArgumentException absent(Formula formula) {
+        return new IllegalArgumentException(
+                "a cap is set for " + substance + ", which \"" + formula.name() + "\" does not contain");
     }
 
     @Override
@@ -87,22 +95,15 @@ final class CapKept extends LineBoundCriterion {
         return r.given(CAP, cap.fraction(), Source.user());
     }
 
-    private Ratio strength(FormulaLine line) {
-        return line.ingredient()
-                .strengthOf(substance)
-                .map(MassFraction::fraction)
-                .orElse(Ratio.ZERO);
-    }
-
-    private <V> V strength(Reckoning<V> r, FormulaLine line) {
-        Ratio strength = strength(line);
+    private <V> V strength(Reckoning<V> r, OneSubstance counted, FormulaLine line) {
+        Ratio strength = counted.strengthIn(line.ingredient());
         return strength.isZero() || strength.equals(Ratio.ONE)
                 ? r.literal(strength)
                 : r.given(STRENGTH, line, strength, Source.user());
     }
 
-    private boolean isStrong(FormulaLine line) {
-        return strength(line).compareTo(cap.fraction()) > 0;
+    private boolean isStrong(OneSubstance counted, FormulaLine line) {
+        return counted.strengthIn(line.ingredient()).compareTo(cap.fraction()) > 0;
     }
 
     /** G: the cap less the share, each line at what is in proportion. */
@@ -111,10 +112,11 @@ final class CapKept extends LineBoundCriterion {
         if (error.isEven()) {
             return r.difference(cap(r), r.known(share(formula)));
         }
+        OneSubstance counted = counted(formula);
         List<V> parts = new ArrayList<>();
         for (FormulaLine line : formula.lines()) {
-            V lack = r.difference(cap(r), strength(r, line));
-            parts.add(r.product(r.product(lack, error.factor(r, isStrong(line))), r.known(line)));
+            V lack = r.difference(cap(r), strength(r, counted, line));
+            parts.add(r.product(r.product(lack, error.factor(r, isStrong(counted, line))), r.known(line)));
         }
         return r.sum(parts);
     }
@@ -122,10 +124,11 @@ final class CapKept extends LineBoundCriterion {
     /** H: what the errors can do against the cap. */
     private <V> V errors(Reckoning<V> r, Formula formula, Balance balance) {
         AdditionBound error = new AdditionBound(balance, method, Ratio.ZERO);
+        OneSubstance counted = counted(formula);
         List<V> parts = new ArrayList<>();
         for (FormulaLine line : formula.lines()) {
-            V size = r.absolute(r.difference(strength(r, line), cap(r)));
-            parts.add(r.product(size, error.constant(r, isStrong(line))));
+            V size = r.absolute(r.difference(strength(r, counted, line), cap(r)));
+            parts.add(r.product(size, error.constant(r, isStrong(counted, line))));
         }
         return r.sum(parts);
     }

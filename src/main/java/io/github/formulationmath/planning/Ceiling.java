@@ -121,9 +121,7 @@ sealed interface Ceiling extends Serializable {
         }
 
         private List<FormulaLine> lines() {
-            return formula.lines().stream()
-                    .filter(line -> line.name().equals(name))
-                    .toList();
+            return formula.lines().stream().filter(line -> line.isNamed(name)).toList();
         }
 
         @Override

@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Kind;
@@ -11,9 +12,12 @@ import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,11 +41,15 @@ public final class Tolerances implements Serializable {
     private final MassFraction general;
     private final Map<String, MassFraction> byPhase;
     private final Map<String, MassFraction> byIngredient;
+    private final transient Map<String, MassFraction> byNormalName;
 
     private Tolerances(MassFraction general, Map<String, MassFraction> phases, Map<String, MassFraction> ingredients) {
         this.general = general;
         this.byPhase = phases;
         this.byIngredient = ingredients;
+        Map<String, MassFraction> names = new HashMap<>();
+        ingredients.forEach((name, own) -> names.put(SubstanceName.normalise(name), own));
+        this.byNormalName = names;
     }
 
     /**
@@ -82,16 +90,13 @@ public final class Tolerances implements Serializable {
     /**
      * The same with another tolerance for an ingredient, in whatever phases it stands; it goes before that of the phase.
      *
-     * @param ingredientName the name of the ingredient
+     * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
      * @param tolerance for example {@code "1 %"}
      * @return the tolerances
      * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
      */
     public Tolerances withLine(String ingredientName, String tolerance) {
-        return new Tolerances(
-                general,
-                byPhase,
-                with(byIngredient, Objects.requireNonNull(ingredientName, "ingredientName"), tolerance));
+        return new Tolerances(general, byPhase, with(without(byIngredient, ingredientName), ingredientName, tolerance));
     }
 
     /**
@@ -128,14 +133,18 @@ public final class Tolerances implements Serializable {
      * @return the share of its own amount by which it may be off, at least 0 and below 1
      */
     public MassFraction forLine(FormulaLine line) {
-        MassFraction own = byIngredient.get(Objects.requireNonNull(line, "line").name());
+        Objects.requireNonNull(line, "line");
+        MassFraction own = byNormalName.get(line.ingredient().normalName());
         return own != null ? own : byPhase.getOrDefault(line.phase(), general);
     }
 
     /** The same tolerances, once it is sure that every name in them is one of the formula. */
     Tolerances checkedFor(Formula formula) {
+        Set<String> names = formula.lines().stream()
+                .map(line -> line.ingredient().normalName())
+                .collect(Collectors.toSet());
         byIngredient.keySet().forEach(name -> {
-            if (formula.lines().stream().noneMatch(line -> line.name().equals(name))) {
+            if (!names.contains(SubstanceName.normalise(name))) {
                 throw new IllegalArgumentException(
                         "a tolerance is set for " + name + ", which is no line of \"" + formula.name() + "\"");
             }
@@ -178,6 +187,19 @@ public final class Tolerances implements Serializable {
         Map<String, MassFraction> all = new LinkedHashMap<>(old);
         all.put(name, requireBelowWhole(MassFraction.parse(tolerance)));
         return Collections.unmodifiableMap(all);
+    }
+
+    /** The tolerances of other ingredients: one that is set again, in whatever spelling, replaces the one before. */
+    private static Map<String, MassFraction> without(Map<String, MassFraction> all, String ingredientName) {
+        String replaced = SubstanceName.normalise(Objects.requireNonNull(ingredientName, "ingredientName"));
+        Map<String, MassFraction> others = new LinkedHashMap<>(all);
+        others.keySet().removeIf(name -> SubstanceName.normalise(name).equals(replaced));
+        return others;
+    }
+
+    @Serial
+    private Object readResolve() {
+        return new Tolerances(general, byPhase, byIngredient);
     }
 
     private static MassFraction requireBelowWhole(MassFraction tolerance) {

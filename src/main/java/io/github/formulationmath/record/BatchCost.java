@@ -95,7 +95,7 @@ public final class BatchCost implements Explained, Serializable {
         for (Used each : used) {
             lines.add(new LineCost(each.mass(), each.line(), requireOffer(prices, each.line())));
             byIngredient
-                    .computeIfAbsent(each.line().name(), n -> new ArrayList<>())
+                    .computeIfAbsent(each.line().ingredient().normalName(), n -> new ArrayList<>())
                     .add(each);
         }
         List<Purchase> purchases = new ArrayList<>();

@@ -60,17 +60,17 @@ public final class Correction implements Explained, Serializable {
      * @param made what is in the pot
      * @param rules what to reach, and what stands in the way
      * @return the correction
-     * @throws IllegalArgumentException if the rules name a line that is none of the formula, or the formula has more than
-     *     {@value #MAX_LINES} lines (restoring it exactly has no such limit)
+     * @throws IllegalArgumentException if the rules name a line that is none of the formula or cap a substance that it does
+     *     not contain, or the formula has more than {@value #MAX_LINES} lines (restoring it exactly has no such limit)
      */
     public static Correction smallest(MadeBatch made, CorrectionRules rules) {
         Objects.requireNonNull(made, "made");
-        Objects.requireNonNull(rules, "rules").checkedFor(made);
+        CorrectionRules checked = Objects.requireNonNull(rules, "rules").checkedFor(made);
         if (made.lines().size() > MAX_LINES) {
             throw new IllegalArgumentException("made has " + made.lines().size() + " lines, more than " + MAX_LINES
                     + ": restore the formula exactly, or mend one phase at a time");
         }
-        return new Correction(made, rules);
+        return new Correction(made, checked);
     }
 
     /**

@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
@@ -71,9 +72,10 @@ public final class CorrectionRules implements Serializable {
     }
 
     /**
-     * The same rules with a cap that must be kept.
+     * The same rules with a cap that must be kept. Of several caps for one substance, in whatever spellings, the lowest
+     * binds; a cap set again in the same spelling replaces the one before.
      *
-     * @param substance the substance, whichever lines bring it in
+     * @param substance the substance, whichever lines bring it in and however they spell it
      * @param cap the most it may make up of everything in the pot
      * @return the rules
      */
@@ -201,8 +203,12 @@ public final class CorrectionRules implements Serializable {
         return numbered;
     }
 
-    /** The same rules, once it is sure that every line in them is one of the formula. */
+    /**
+     * The same rules, once it is sure that every line in them is one of the formula, with the capped substances in all
+     * spellings that the formula uses.
+     */
     CorrectionRules checkedFor(MadeBatch made) {
+        Formula formula = made.plan().batch().formula();
         List<FormulaLine> lines = made.plan().batch().formula().lines();
         Stream.concat(frozen.stream(), stock.keySet().stream())
                 .filter(line -> !lines.contains(line))
@@ -211,7 +217,21 @@ public final class CorrectionRules implements Serializable {
                     throw new IllegalArgumentException(line + " is in the rules, and no line of \""
                             + made.plan().batch().formula().name() + "\"");
                 });
-        return this;
+        Map<Substance, MassFraction> counted = new LinkedHashMap<>();
+        caps.forEach((substance, most) -> counted.merge(counted(formula, substance), most, CorrectionRules::lower));
+        return new CorrectionRules(tolerances, counted, frozen, stock, room);
+    }
+
+    private static Substance counted(Formula formula, Substance capped) {
+        return formula.substances()
+                .find(capped)
+                .map(one -> one.as(capped))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "a cap is set for " + capped + ", which \"" + formula.name() + "\" does not contain"));
+    }
+
+    private static MassFraction lower(MassFraction one, MassFraction other) {
+        return one.fraction().compareTo(other.fraction()) <= 0 ? one : other;
     }
 
     @Override

@@ -136,6 +136,9 @@ final class FormulaDocument {
             Map<String, Object> part = new LinkedHashMap<>();
             part.put("inci", substance.name());
             substance.cas().ifPresent(cas -> part.put("cas", cas));
+            if (!substance.synonyms().isEmpty()) {
+                part.put("synonyms", new ArrayList<>(substance.synonyms()));
+            }
             part.put("strength", ValueDocument.share(strength));
             parts.add(part);
         });
@@ -193,7 +196,9 @@ final class FormulaDocument {
                         Substance known = g.find("cas")
                                 .map(cas -> cas.parsed(substance::withCas))
                                 .orElse(substance);
-                        return blend.part(known, ValueDocument.share(g.get("strength")));
+                        String[] synonyms =
+                                g.list("synonyms", FormulaDocument::synonym).toArray(String[]::new);
+                        return blend.part(known.withSynonyms(synonyms), ValueDocument.share(g.get("strength")));
                     }));
             Ingredient ingredient = blend.build();
             return f.find("density")
@@ -201,5 +206,9 @@ final class FormulaDocument {
                     .map(ingredient::withDensity)
                     .orElse(ingredient);
         });
+    }
+
+    private static String synonym(Node node) {
+        return node.parsed(text -> Substance.of(text).name());
     }
 }

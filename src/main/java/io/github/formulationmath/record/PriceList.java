@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.formula.SubstanceName;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -42,27 +43,27 @@ public final class PriceList implements Serializable {
     /**
      * The same list with one more offer.
      *
-     * @param ingredientName the name of the ingredient
+     * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
      * @param offer what a pack of it costs
      * @return the list with the offer behind those of the same ingredient
      */
     public PriceList with(String ingredientName, Offer offer) {
         Map<String, List<Offer>> all = new LinkedHashMap<>(offers);
-        List<Offer> of =
-                new ArrayList<>(all.getOrDefault(Objects.requireNonNull(ingredientName, "ingredientName"), List.of()));
+        List<Offer> of = new ArrayList<>(offersOf(ingredientName));
         of.add(Objects.requireNonNull(offer, "offer"));
-        all.put(ingredientName, List.copyOf(of));
+        all.put(SubstanceName.normalise(ingredientName), List.copyOf(of));
         return new PriceList(all);
     }
 
     /**
      * What an ingredient is offered at.
      *
-     * @param ingredientName the name of the ingredient
+     * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
      * @return the offers in the order given; empty if there is none
      */
     public List<Offer> offersOf(String ingredientName) {
-        return offers.getOrDefault(Objects.requireNonNull(ingredientName, "ingredientName"), List.of());
+        return offers.getOrDefault(
+                SubstanceName.normalise(Objects.requireNonNull(ingredientName, "ingredientName")), List.of());
     }
 
     Optional<Offer> firstOf(String ingredientName) {

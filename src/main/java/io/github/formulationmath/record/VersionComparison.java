@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Two versions of a formula, or two batches, side by side: lines are matched by phase and ingredient name and compared by
@@ -27,16 +28,22 @@ public final class VersionComparison implements Serializable {
 
     private final List<LineDifference> lines;
 
-    private record Key(String phase, String name) {}
+    private record Key(String phase, String normalName) {
 
-    private VersionComparison(Map<Key, Ratio> first, Map<Key, Ratio> second) {
-        Map<Key, Boolean> keys = new LinkedHashMap<>();
-        first.keySet().forEach(key -> keys.put(key, true));
-        second.keySet().forEach(key -> keys.put(key, true));
-        List<LineDifference> all = new ArrayList<>();
-        for (Key key : keys.keySet()) {
-            all.add(new LineDifference(all.size() + 1, key.phase(), key.name(), first.get(key), second.get(key)));
+        static Key of(FormulaLine line) {
+            return new Key(line.phase(), line.ingredient().normalName());
         }
+    }
+
+    private record Line(String name, Ratio share) {}
+
+    private VersionComparison(Map<Key, Line> first, Map<Key, Line> second) {
+        Map<Key, String> names = new LinkedHashMap<>();
+        first.forEach((key, line) -> names.put(key, line.name()));
+        second.forEach((key, line) -> names.putIfAbsent(key, line.name()));
+        List<LineDifference> all = new ArrayList<>();
+        names.forEach((key, name) -> all.add(
+                new LineDifference(all.size() + 1, key.phase(), name, share(first.get(key)), share(second.get(key)))));
         this.lines = Collections.unmodifiableList(all);
     }
 
@@ -76,18 +83,22 @@ public final class VersionComparison implements Serializable {
         return of(Objects.requireNonNull(first, "first").made(), second.made());
     }
 
-    private static Map<Key, Ratio> shares(Formula formula) {
-        Map<Key, Ratio> shares = new LinkedHashMap<>();
+    private static @Nullable Ratio share(@Nullable Line line) {
+        return line == null ? null : line.share();
+    }
+
+    private static Map<Key, Line> shares(Formula formula) {
+        Map<Key, Line> shares = new LinkedHashMap<>();
         for (FormulaLine line : formula.lines()) {
-            shares.put(new Key(line.phase(), line.name()), line.fraction());
+            shares.put(Key.of(line), new Line(line.name(), line.fraction()));
         }
         return shares;
     }
 
-    private static Map<Key, Ratio> shares(MadeBatch made) {
-        Map<Key, Ratio> shares = new LinkedHashMap<>();
+    private static Map<Key, Line> shares(MadeBatch made) {
+        Map<Key, Line> shares = new LinkedHashMap<>();
         for (MadeLine line : made.lines()) {
-            shares.put(new Key(line.line().phase(), line.name()), line.share().fraction());
+            shares.put(Key.of(line.line()), new Line(line.name(), line.share().fraction()));
         }
         return shares;
     }

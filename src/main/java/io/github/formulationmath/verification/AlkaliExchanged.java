@@ -2,27 +2,28 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** The mass of the one alkali shown for the other. The molar masses are exact, or as rounded in common tables. */
 final class AlkaliExchanged implements SlipModel {
 
-    private static final String SODIUM = "sodium hydroxide";
-    private static final String POTASSIUM = "potassium hydroxide";
+    private static final Substance SODIUM = Substance.of("Sodium Hydroxide");
+    private static final Substance POTASSIUM = Substance.of("Potassium Hydroxide");
 
     @Override
     public Stream<Hypothesis> figures(Claim claim, List<Ratio> right) {
-        return claim.formula().lines().stream().flatMap(line -> of(line, right));
+        return claim.formula().lines().stream().flatMap(line -> of(claim.formula(), line, right));
     }
 
-    private static Stream<Hypothesis> of(FormulaLine line, List<Ratio> right) {
-        boolean sodium = contains(line, SODIUM);
-        if (sodium == contains(line, POTASSIUM)) {
+    private static Stream<Hypothesis> of(Formula formula, FormulaLine line, List<Ratio> right) {
+        boolean sodium = contains(formula, line, SODIUM);
+        if (sodium == contains(formula, line, POTASSIUM)) {
             return Stream.empty();
         }
         return potassiumPerSodium().map(factor -> {
@@ -42,8 +43,10 @@ final class AlkaliExchanged implements SlipModel {
         return MolarMass.of(MolecularFormula.parse(formula)).gramsPerMole();
     }
 
-    private static boolean contains(FormulaLine line, String substance) {
-        return line.ingredient().parts().keySet().stream()
-                .anyMatch(part -> part.name().toLowerCase(Locale.ROOT).equals(substance));
+    private static boolean contains(Formula formula, FormulaLine line, Substance substance) {
+        return formula.substances()
+                .find(substance)
+                .filter(one -> !one.strengthIn(line.ingredient()).isZero())
+                .isPresent();
     }
 }

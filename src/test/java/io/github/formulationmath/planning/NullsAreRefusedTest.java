@@ -54,6 +54,7 @@ class NullsAreRefusedTest {
         samples.put(WeighingPlan.class, PLAN);
         samples.put(SheetFormat.class, SheetFormat.TEXT);
         samples.put(Wording.class, Wording.english());
+        samples.put(String[].class, new String[] {"Glycerol"});
         samples.put(List.class, List.of(FORMULA));
         samples.put(double[].class, new double[9]);
         samples.put(ErrorModel.class, ErrorModel.readabilityOnly());

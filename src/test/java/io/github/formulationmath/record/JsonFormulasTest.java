@@ -27,7 +27,7 @@ final class JsonFormulasTest {
 
     /** One of every rule, with blends, densities, CAS numbers, fractions and written digits. */
     static Stream<Formula> formulas() {
-        Formula quoted = Formula.inPercent("„Quotes“ \" \\ \n and 𝄞")
+        Formula quoted = Formula.inPercent("„Quotes“ \" \\ \t and 𝄞")
                 .line("Aqua", "100.00 %")
                 .build();
         return Stream.concat(
