@@ -24,8 +24,8 @@ final class CheckIndex {
     private final LimitTable table;
     private final Product product;
     private final Map<StatedContent.Key, StatedContent> stated;
-    private final Map<UsageLimit, Applicability> applicability = new HashMap<>();
-    private final Set<UsageLimit> excluded = new HashSet<>();
+    private final Map<String, Applicability> applicability = new HashMap<>();
+    private final Set<String> excluded = new HashSet<>();
     private final Map<String, Slot> slots = new HashMap<>();
     private final Map<String, Entries> byPurpose = new HashMap<>();
 
@@ -33,10 +33,11 @@ final class CheckIndex {
         this.table = table;
         this.product = product;
         this.stated = stated;
+        StatedProduct read = product.in(table.words());
         for (UsageLimit limit : table.limits()) {
-            applicability.put(limit, limit.scope().applicabilityTo(product, table.words()));
-            if (limit.scope().excludes(product, table.words())) {
-                excluded.add(limit);
+            applicability.put(limit.id(), limit.scope().applicabilityTo(read));
+            if (limit.scope().excludes(read)) {
+                excluded.add(limit.id());
             }
         }
         byPurpose.put(EVERY_PURPOSE, entries(EVERY_PURPOSE));
@@ -123,7 +124,8 @@ final class CheckIndex {
 
     /** Whether the entry allows its substances only where its limits apply, and none of them does. */
     private boolean isForbidden(List<Counted> limits) {
-        return limits.stream().allMatch(counted -> excluded.contains(counted.limit()))
+        return limits.stream()
+                        .allMatch(counted -> excluded.contains(counted.limit().id()))
                 && limits.stream().anyMatch(counted -> counted.limit().outsideScope() == OutsideScope.NOT_ALLOWED);
     }
 
@@ -153,13 +155,12 @@ final class CheckIndex {
     }
 
     private Conversion conversion(Counted counted) {
-        Conversion computed = Conversion.of(counted.limit(), counted.member());
         if (!counted.limit().basis().isReference()) {
-            return computed;
+            return counted.conversion();
         }
         StatedContent content = stated.get(StatedContent.Key.of(
                 counted.member().substance().name(), counted.limit().basis().referenceName()));
-        return content == null ? computed : content.conversion();
+        return content == null ? counted.conversion() : content.conversion();
     }
 
     /** The own limit by which a share is divided in a sum of ratios: the one that weighs it most. */
@@ -183,6 +184,6 @@ final class CheckIndex {
     }
 
     private Applicability applicabilityOf(UsageLimit limit) {
-        return applicability.getOrDefault(limit, Applicability.OUT_OF_SCOPE);
+        return applicability.getOrDefault(limit.id(), Applicability.OUT_OF_SCOPE);
     }
 }

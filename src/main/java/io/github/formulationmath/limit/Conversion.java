@@ -10,6 +10,10 @@ import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What one gram of a counted substance counts as on the basis of a limit. */
@@ -25,19 +29,34 @@ sealed interface Conversion extends Serializable {
     /** The factor with its working. */
     <V> V in(Reckoning<V> r, Subject subject);
 
-    /** How a limit converts a member of its group. What is counted as X and is X needs no conversion. */
-    static Conversion of(UsageLimit limit, GroupMember member) {
+    /**
+     * How a limit converts the members of its group, in their order. What is counted as X and is X needs no conversion.
+     * Where nothing says, the greatest content that is possible is that of a substance that holds no more than its own
+     * mass; or, where the limit expresses a member by more than that (lithium hydroxide as sodium hydroxide), as much as
+     * the member that counts most.
+     */
+    static List<Conversion> ofMembers(UsageLimit limit) {
         LimitBasis basis = limit.basis();
+        List<GroupMember> members = limit.group().members();
         if (!basis.isReference()) {
-            return NONE;
+            return Collections.nCopies(members.size(), NONE);
         }
-        GravimetricFactor computed = computed(basis, member);
-        if (computed != null) {
-            return new Computed(computed);
+        List<Optional<GravimetricFactor>> factors = members.stream()
+                .map(member -> Optional.ofNullable(computed(basis, member)))
+                .toList();
+        Ratio greatest = factors.stream()
+                .flatMap(Optional::stream)
+                .map(GravimetricFactor::factor)
+                .reduce(Ratio.ONE, (one, other) -> one.compareTo(other) < 0 ? other : one);
+        List<Conversion> conversions = new ArrayList<>(members.size());
+        for (int i = 0; i < members.size(); i++) {
+            boolean itself = LimitNames.normalise(members.get(i).substance().name())
+                    .equals(LimitNames.normalise(basis.referenceName()));
+            conversions.add(factors.get(i)
+                    .<Conversion>map(Computed::new)
+                    .orElseGet(() -> itself ? NONE : new Unknown(greatest)));
         }
-        boolean itself =
-                LimitNames.normalise(member.substance().name()).equals(LimitNames.normalise(basis.referenceName()));
-        return itself ? NONE : new Unknown(greatest(limit));
+        return conversions;
     }
 
     private static @Nullable GravimetricFactor computed(LimitBasis basis, GroupMember member) {
@@ -46,21 +65,6 @@ sealed interface Conversion extends Serializable {
         return reference == null || formula == null
                 ? null
                 : GravimetricFactor.of(MolarMass.of(formula), MolarMass.of(reference), member.referenceUnits());
-    }
-
-    /**
-     * The greatest content that is possible: a substance holds no more than its own mass; where the limit expresses a
-     * member by more than that (lithium hydroxide as sodium hydroxide), as much as the member that counts most.
-     */
-    private static Ratio greatest(UsageLimit limit) {
-        Ratio greatest = Ratio.ONE;
-        for (GroupMember member : limit.group().members()) {
-            GravimetricFactor factor = computed(limit.basis(), member);
-            if (factor != null && factor.factor().compareTo(greatest) > 0) {
-                greatest = factor.factor();
-            }
-        }
-        return greatest;
     }
 
     default boolean isKnown() {

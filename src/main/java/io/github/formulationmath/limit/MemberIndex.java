@@ -26,9 +26,11 @@ final class MemberIndex {
     MemberIndex(List<UsageLimit> limits) {
         Set<String> written = new TreeSet<>();
         for (UsageLimit limit : limits) {
-            for (GroupMember member : limit.group().members()) {
+            List<Conversion> conversions = Conversion.ofMembers(limit);
+            for (int i = 0; i < conversions.size(); i++) {
+                GroupMember member = limit.group().members().get(i);
                 if (member.isCounted()) {
-                    add(new Counted(limit, member, false));
+                    add(new Counted(limit, member, conversions.get(i), false));
                     written.add(member.substance().name());
                 }
             }
@@ -92,9 +94,9 @@ final class MemberIndex {
     }
 
     private static List<Counted> onePerLimit(List<Counted> all, @Nullable String cas) {
-        Map<UsageLimit, List<Counted>> byLimit = new LinkedHashMap<>();
-        all.forEach(counted ->
-                byLimit.computeIfAbsent(counted.limit(), l -> new ArrayList<>()).add(counted));
+        Map<String, List<Counted>> byLimit = new LinkedHashMap<>();
+        all.forEach(counted -> byLimit.computeIfAbsent(counted.limit().id(), id -> new ArrayList<>())
+                .add(counted));
         return byLimit.values().stream().map(forms -> choose(forms, cas)).toList();
     }
 
@@ -108,17 +110,16 @@ final class MemberIndex {
         if (left.size() == 1) {
             return left.get(0);
         }
-        Comparator<Counted> byShare = Comparator.comparing(
-                counted -> Conversion.of(counted.limit(), counted.member()).factor());
+        Comparator<Counted> byShare =
+                Comparator.comparing(counted -> counted.conversion().factor());
         boolean upper = left.get(0).limit().kind().isUpper();
         Counted strictest = left.stream()
-                .filter(counted ->
-                        Conversion.of(counted.limit(), counted.member()).isKnown())
+                .filter(counted -> counted.conversion().isKnown())
                 .max(upper ? byShare : byShare.reversed())
                 .orElse(left.get(0));
         boolean differ =
                 left.stream().map(counted -> counted.member().form()).distinct().count() > 1
                         && strictest.limit().basis().isReference();
-        return new Counted(strictest.limit(), strictest.member(), differ);
+        return new Counted(strictest.limit(), strictest.member(), strictest.conversion(), differ);
     }
 }

@@ -142,24 +142,14 @@ public final class Product implements Serializable {
         return Stream.of(words).map(LimitNames::term).collect(Collectors.toUnmodifiableSet());
     }
 
-    String use() {
-        return use;
-    }
-
-    StatedWords areas(ProductWords words) {
-        return new StatedWords(areas, words.areas());
-    }
-
-    StatedWords kinds(ProductWords words) {
-        return new StatedWords(kinds, words.kinds());
-    }
-
-    StatedWords forms(ProductWords words) {
-        return new StatedWords(forms, words.forms());
-    }
-
-    String user() {
-        return user;
+    /** What is stated, read with the words of a table. */
+    StatedProduct in(ProductWords words) {
+        return new StatedProduct(
+                use,
+                user,
+                StatedWords.of(areas, words.areas()),
+                StatedWords.of(kinds, words.kinds()),
+                StatedWords.of(forms, words.forms()));
     }
 
     boolean statesPurposes() {
@@ -183,7 +173,7 @@ public final class Product implements Serializable {
     /** The words that a table does not know, each with those of the table that may be meant. */
     SortedMap<String, List<String>> unknownWords(ProductWords words) {
         SortedMap<String, List<String>> unknown = new TreeMap<>();
-        for (StatedWords side : List.of(areas(words), kinds(words), forms(words))) {
+        for (StatedWords side : in(words).sides()) {
             side.unknown().forEach(word -> unknown.put(word, ProductWords.close(word, side.vocabulary())));
         }
         return unknown;

@@ -123,16 +123,21 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
         return NOT_AIRBORNE.contains(word);
     }
 
-    /** Known words that may be meant by one that is not: spelt alike, or with a part in common. */
+    /** Known words that may be meant by one that is not: spelt alike, of the same letters, or with a part in common. */
     static List<String> close(String word, Collection<String> known) {
         List<String> alike = new KnownNames(known).alike(word, MOST_CLOSE);
         List<String> parts = List.of(word.split("_", -1));
         return alike.isEmpty()
                 ? known.stream()
-                        .filter(other -> Stream.of(other.split("_", -1)).anyMatch(parts::contains))
+                        .filter(other -> letters(other).equals(letters(word))
+                                || Stream.of(other.split("_", -1)).anyMatch(parts::contains))
                         .sorted()
                         .limit(MOST_CLOSE)
                         .toList()
                 : alike;
+    }
+
+    private static List<Integer> letters(String word) {
+        return word.chars().sorted().boxed().toList();
     }
 }

@@ -171,23 +171,26 @@ public final class Scope implements Serializable {
      */
     public Applicability applicabilityTo(Product product, ProductWords words) {
         Objects.requireNonNull(product, "product");
-        Objects.requireNonNull(words, "words");
+        return applicabilityTo(product.in(Objects.requireNonNull(words, "words")));
+    }
+
+    Applicability applicabilityTo(StatedProduct product) {
         return isForOthers(product)
                 ? Applicability.OUT_OF_SCOPE
-                : areas.applicabilityTo(product.areas(words))
-                        .and(products.applicabilityTo(product.kinds(words)))
-                        .and(forms.applicabilityTo(product.forms(words)));
+                : areas.applicabilityTo(product.areas())
+                        .and(products.applicabilityTo(product.kinds()))
+                        .and(forms.applicabilityTo(product.forms()));
     }
 
     /** Whether the product is outside the scope if the known words are all there is to say of it. */
-    boolean excludes(Product product, ProductWords words) {
+    boolean excludes(StatedProduct product) {
         return isForOthers(product)
-                || areas.excludes(product.areas(words))
-                || products.excludes(product.kinds(words))
-                || forms.excludes(product.forms(words));
+                || areas.excludes(product.areas())
+                || products.excludes(product.kinds())
+                || forms.excludes(product.forms());
     }
 
-    private boolean isForOthers(Product product) {
+    private boolean isForOthers(StatedProduct product) {
         boolean otherUse = !use.equals(ANY) && !use.equals(product.use());
         boolean otherUser = !user.equals(ANY) && !user.equals(product.user());
         return otherUse || otherUser;

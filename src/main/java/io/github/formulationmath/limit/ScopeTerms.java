@@ -65,12 +65,11 @@ record ScopeTerms(Set<String> meant, Set<String> leftOut) implements Serializabl
 
     /** Whether the words that are known, taken as all there is to say, do not meet these terms. */
     boolean excludes(StatedWords stated) {
-        Set<String> known = stated.known();
-        if (isAny() || known.isEmpty()) {
+        if (isAny() || stated.known().isEmpty()) {
             return false;
         }
-        boolean in = meant.isEmpty() || meant.stream().anyMatch(known::contains);
-        return !in || leftOut.stream().anyMatch(known::contains);
+        boolean in = meant.isEmpty() || meant.stream().anyMatch(stated.known()::contains);
+        return !in || leftOut.stream().anyMatch(stated.known()::contains);
     }
 
     Stream<String> words() {

@@ -8,8 +8,9 @@ import java.util.stream.Collectors;
  *
  * @param written the words as the product has them
  * @param vocabulary the words the table knows on this side
+ * @param known those of the product that the table knows, with everything else that they are
  */
-record StatedWords(Set<String> written, Set<String> vocabulary) {
+record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> known) {
 
     /** Whether a word is a thing that a scope names: unknown words, and words for more than that thing, may be. */
     enum Match {
@@ -18,20 +19,16 @@ record StatedWords(Set<String> written, Set<String> vocabulary) {
         NO
     }
 
-    StatedWords {
-        written = Set.copyOf(written);
+    static StatedWords of(Set<String> written, Set<String> vocabulary) {
+        Set<String> known = written.stream()
+                .filter(vocabulary::contains)
+                .flatMap(ProductWords::withImplied)
+                .collect(Collectors.toUnmodifiableSet());
+        return new StatedWords(written, vocabulary, known);
     }
 
     Set<String> unknown() {
         return written.stream().filter(word -> !vocabulary.contains(word)).collect(Collectors.toUnmodifiableSet());
-    }
-
-    /** The words that the table knows, with everything else that they are. */
-    Set<String> known() {
-        return written.stream()
-                .filter(vocabulary::contains)
-                .flatMap(ProductWords::withImplied)
-                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** Whether any of the terms is stated. */

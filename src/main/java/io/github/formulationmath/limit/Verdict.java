@@ -44,8 +44,8 @@ public final class Verdict implements Explained {
     private final LimitChecker checker;
     private final Tally tally;
     private final @Nullable MadeShares masses;
+    private final Assessment assessment;
     private final VerdictRelations relations;
-    private final VerdictRelations far;
     private final Ratio share;
     private final Conformity conformity;
     private final Ratio used;
@@ -54,39 +54,11 @@ public final class Verdict implements Explained {
         this.checker = checker;
         this.tally = tally;
         this.masses = masses;
-        this.relations = relations(End.LOWEST);
-        this.far = tally.isAssessable() ? relations : relations(End.HIGHEST);
+        this.assessment = new Assessment(tally, checker.rule(), masses);
+        this.relations = assessment.known();
         this.share = relations.value(Reckoning.plain());
-        boolean upper = limit().kind().isUpper();
-        Ratio counted = upper && tally.isBounded() ? far.value(Reckoning.plain()) : share;
-        this.used = used(limit().share().fraction(), counted, upper);
-        this.conformity = decide();
-    }
-
-    private VerdictRelations relations(End end) {
-        MadeShares made = masses;
-        Evidence evidence = made == null ? new WrittenEvidence(tally, end) : new MadeEvidence(made.share(tally, end));
-        return new VerdictRelations(tally, checker.rule(), evidence);
-    }
-
-    private Conformity decide() {
-        if (!tally.hasWhole()) {
-            return Conformity.NOT_ASSESSABLE;
-        }
-        Conformity known = relations.decide(Reckoning.plain());
-        if (applicability() == Applicability.OUT_OF_SCOPE) {
-            return known == Conformity.WITHIN ? Conformity.WITHIN : Conformity.PROHIBITED;
-        }
-        if (tally.isAssessable()) {
-            return known;
-        }
-        boolean oneSided = masses == null || !rule().isGuardBand();
-        boolean certain = oneSided || tally.isBounded() && tally.isUnknownInOneLine();
-        if (known == Conformity.EXCEEDS && oneSided) {
-            return known;
-        }
-        boolean same = certain && tally.isBounded() && far.decide(Reckoning.plain()) == known;
-        return same ? known : Conformity.NOT_ASSESSABLE;
+        this.used = assessment.used();
+        this.conformity = assessment.decide();
     }
 
     /**
@@ -161,12 +133,7 @@ public final class Verdict implements Explained {
      *     sum of ratios has no limit of its own
      */
     public Bounds bounds() {
-        Reckoning<Ratio> r = Reckoning.plain();
-        if (!tally.hasWhole()) {
-            return Bounds.atLeast(Ratio.ZERO);
-        }
-        Ratio lowest = relations.evidence().lowest(r);
-        return tally.isBounded() ? Bounds.closed(lowest, far.evidence().highest(r)) : Bounds.atLeast(lowest);
+        return assessment.bounds();
     }
 
     /**
@@ -218,12 +185,7 @@ public final class Verdict implements Explained {
      *     harm, and left out if there is no end to it
      */
     public Ratio headroom() {
-        return harmful().headroom(Reckoning.plain());
-    }
-
-    /** The end that does the most harm, as far as there is one. */
-    private VerdictRelations harmful() {
-        return limit().kind().isUpper() && tally.isBounded() ? far : relations;
+        return assessment.harmful().headroom(Reckoning.plain());
     }
 
     /**
@@ -237,11 +199,11 @@ public final class Verdict implements Explained {
 
     private <V> V decided(Reckoning<V> r) {
         if (conformity != Conformity.NOT_ASSESSABLE) {
-            harmful().decide(r);
+            assessment.harmful().decide(r);
         }
         r.note(() -> Phrase.of("caution.limit-short"));
         r.note(() -> checker.table().shortCaution());
-        return harmful().headroom(r);
+        return assessment.harmful().headroom(r);
     }
 
     /**
@@ -409,25 +371,8 @@ public final class Verdict implements Explained {
         return tally;
     }
 
-    /** Substances that are counted because no purpose was stated for them, though the limit asks for one. */
-    List<Substance> withoutPurpose() {
-        return limit().scope().purpose().equals(Scope.ANY)
-                ? List.of()
-                : substances().stream()
-                        .filter(substance -> checker.product()
-                                .purposeOf(tally.formula()
-                                        .substances()
-                                        .find(substance)
-                                        .map(one -> one.as(substance))
-                                        .orElse(substance))
-                                .isEmpty())
-                        .toList();
-    }
-
-    private static Ratio used(Ratio limit, Ratio share, boolean upper) {
-        Ratio part = upper ? share : limit;
-        Ratio whole = upper ? limit : share;
-        return whole.isZero() ? Ratio.of(Long.MAX_VALUE) : part.dividedBy(whole);
+    LimitChecker checker() {
+        return checker;
     }
 
     /** How much of the limit is used up: y/T, or T/y for a lowest share. */
@@ -458,12 +403,6 @@ public final class Verdict implements Explained {
     /** In short: what is counted, its share, the limit, and the verdict. */
     @Override
     public String toString() {
-        String share = shortName() + " " + PercentText.of(this.share, bounds());
-        if (applicability() == Applicability.OUT_OF_SCOPE) {
-            return share + " (not allowed in such a product, " + limit().id() + "): " + conformity;
-        }
-        boolean due = !limit().kind().restrictsContents() && conformity == Conformity.EXCEEDS;
-        return share + " (" + limit().kind().code() + " " + limit().share().percent() + " %, " + limit().id() + "): "
-                + (due ? "DUE" : conformity);
+        return VerdictText.brief(this);
     }
 }

@@ -24,6 +24,18 @@ record VerdictText(Verdict verdict, Wording wording) {
         return phrases.stream().map(wording::text).toList();
     }
 
+    /** What is counted, its share, the limit, and the verdict. */
+    static String brief(Verdict verdict) {
+        UsageLimit limit = verdict.limit();
+        String share = verdict.shortName() + " " + PercentText.of(verdict.share(), verdict.bounds());
+        if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
+            return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
+        }
+        boolean due = !limit.kind().restrictsContents() && verdict.conformity() == Conformity.EXCEEDS;
+        return share + " (" + limit.kind().code() + " " + limit.share().percent() + " %, " + limit.id() + "): "
+                + (due ? "DUE" : verdict.conformity());
+    }
+
     private Phrase head() {
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return Phrase.of(
@@ -86,14 +98,7 @@ record VerdictText(Verdict verdict, Wording wording) {
         if (tally.slot().applicability() == Applicability.MAY_APPLY) {
             remarks.add(Phrase.of("remark.may-apply", limit.scope().toString()));
         }
-        if (limit.kind().restrictsContents() && verdict.conformity() != Conformity.WITHIN) {
-            verdict.withoutPurpose()
-                    .forEach(substance -> remarks.add(Phrase.of(
-                            "remark.purpose-not-stated",
-                            substance.name(),
-                            limit.scope().purpose(),
-                            limit.scope().otherPurpose())));
-        }
+        remarks.addAll(purposeRemarks(verdict));
         tally.problem()
                 .ifPresent(key -> remarks.add(Phrase.of(
                         key,
@@ -110,5 +115,31 @@ record VerdictText(Verdict verdict, Wording wording) {
                 .distinct()
                 .forEach(remarks::add);
         return List.copyOf(remarks);
+    }
+
+    /** Whether a purpose, had one been stated, would lift what stands against the formula. */
+    private static List<Phrase> purposeRemarks(Verdict verdict) {
+        UsageLimit limit = verdict.limit();
+        if (verdict.conformity() == Conformity.WITHIN
+                || !limit.kind().restrictsContents()
+                || limit.scope().purpose().equals(Scope.ANY)) {
+            return List.of();
+        }
+        return verdict.substances().stream()
+                .filter(substance -> verdict.checker()
+                        .product()
+                        .purposeOf(verdict.tally()
+                                .formula()
+                                .substances()
+                                .find(substance)
+                                .map(one -> one.as(substance))
+                                .orElse(substance))
+                        .isEmpty())
+                .map(substance -> Phrase.of(
+                        "remark.purpose-not-stated",
+                        substance.name(),
+                        limit.scope().purpose(),
+                        limit.scope().otherPurpose()))
+                .toList();
     }
 }

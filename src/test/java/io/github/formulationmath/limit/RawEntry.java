@@ -20,7 +20,8 @@ record RawEntry(
         String conditions,
         String wording,
         String act,
-        String updated) {
+        String updated,
+        String everything) {
 
     static List<RawEntry> annex(String annex) {
         Path file = Path.of("shared/limits/raw/annex" + annex + ".csv");
@@ -42,7 +43,8 @@ record RawEntry(
                 row.get(7),
                 row.get(8),
                 PrintedText.normalised(row.get(9)),
-                isoDate(row.get(15)));
+                isoDate(row.get(15)),
+                String.join("\n", row.toList()));
     }
 
     private static String isoDate(String dayMonthYear) {
