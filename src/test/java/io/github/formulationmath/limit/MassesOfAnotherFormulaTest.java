@@ -10,6 +10,7 @@ import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.BalanceAssignment;
 import io.github.formulationmath.planning.ExpectedProduct;
+import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.planning.WeighingStation;
 import io.github.formulationmath.quantity.Amount;
@@ -70,7 +71,10 @@ class MassesOfAnotherFormulaTest {
         return List.of(
                 ExpectedProduct.of(plan, WeighingMethod.TARE_EACH),
                 ExpectedProduct.of(plan, WeighingMethod.CUMULATIVE),
-                BalanceAssignment.of(batch, List.of(WeighingStation.inVessel(TENTH, Vessel.of("pot", "100 g")))),
+                BalanceAssignment.of(
+                        batch,
+                        List.of(WeighingStation.inVessel(TENTH, Vessel.of("pot", "100 g"))),
+                        Tolerances.of("99 %")),
                 made,
                 made.plus(List.of(LineAddition.of(formula.lines().get(0), little))));
     }
