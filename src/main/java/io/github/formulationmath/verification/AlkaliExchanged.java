@@ -57,9 +57,7 @@ final class AlkaliExchanged implements SlipModel {
 
     /** In the material, or as the name of the material itself. */
     private static boolean contains(FormulaLine line, Substance alkali) {
-        return Stream.concat(
-                        Stream.of(Substance.of(line.name())),
-                        line.ingredient().parts().keySet().stream())
+        return Stream.concat(Stream.of(Substance.of(line.name())), line.ingredient().parts().keySet().stream())
                 .anyMatch(written -> !Collections.disjoint(written.keys(), alkali.keys()));
     }
 }

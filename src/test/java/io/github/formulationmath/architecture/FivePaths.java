@@ -66,7 +66,8 @@ final class FivePaths {
     private static void verdict() {
         LimitChecker checker =
                 LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
-        print(checker.check(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH)).binding());
+        print(checker.check(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH))
+                .binding());
     }
 
     private static void repair() {
