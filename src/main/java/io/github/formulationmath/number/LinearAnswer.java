@@ -50,7 +50,13 @@ public sealed interface LinearAnswer extends Serializable {
      */
     record Optimal(List<Ratio> values, List<Ratio> multipliers, Ratio cost) implements LinearAnswer {
 
-        /** Copies the lists. */
+        /**
+         * Copies the lists.
+         *
+         * @param values one number per unknown, at least 0
+         * @param multipliers one per row, at least 0
+         * @param cost the smallest cost
+         */
         public Optimal {
             values = List.copyOf(values);
             multipliers = List.copyOf(multipliers);
@@ -79,7 +85,11 @@ public sealed interface LinearAnswer extends Serializable {
      */
     record Infeasible(List<Ratio> multipliers) implements LinearAnswer {
 
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param multipliers one per row, at least 0
+         */
         public Infeasible {
             multipliers = List.copyOf(multipliers);
         }

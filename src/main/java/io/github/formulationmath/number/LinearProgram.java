@@ -26,7 +26,12 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serial
      */
     public record Row(List<Ratio> coefficients, Ratio least) implements Serializable {
 
-        /** Copies the coefficients. */
+        /**
+         * Copies the coefficients.
+         *
+         * @param coefficients a, one number per unknown
+         * @param least b
+         */
         public Row {
             coefficients = List.copyOf(coefficients);
             Objects.requireNonNull(least, "least");
@@ -50,6 +55,8 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serial
     /**
      * Checks that costs are at least 0 and rows have one coefficient per unknown.
      *
+     * @param costs one number per unknown, each at least 0
+     * @param rows the conditions
      * @throws IllegalArgumentException if a cost is below 0 or a row has another length
      */
     public LinearProgram {

@@ -40,6 +40,8 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) imple
     /**
      * Checks the steps.
      *
+     * @param rows the conditions
+     * @param steps one step per unknown, each above 0
      * @throws IllegalArgumentException if a step is not above 0
      */
     public StepProgram {

@@ -44,13 +44,11 @@ public final class HouseFigures {
     public static void main(String[] args) throws IOException, InterruptedException {
         Map<String, Integer> files = new TreeMap<>();
         Map<String, Integer> lines = new TreeMap<>();
-        try (Stream<Path> all = Files.walk(MAIN)) {
-            for (Path file : all.filter(HouseFigures::isSource).toList()) {
-                String room = MAIN.relativize(file).getName(0).toString();
-                files.merge(room, 1, Integer::sum);
-                lines.merge(room, codeLines(Files.readString(file)), Integer::sum);
-            }
-        }
+        codeLinesByFile().forEach((file, count) -> {
+            String room = file.substring(0, file.indexOf('/'));
+            files.merge(room, 1, Integer::sum);
+            lines.merge(room, count, Integer::sum);
+        });
         files.forEach((room, count) -> say("%-14s %3d files %6d code lines", room, count, lines.get(room)));
         say("code lines without comments: %d", sum(lines));
         say(
@@ -61,6 +59,17 @@ public final class HouseFigures {
         for (int i = 0; i < paths.length; i++) {
             say("types loaded, %s: %d", paths[i], typesLoaded(Integer.toString(i + 1)));
         }
+    }
+
+    /** Code lines by file, from the package of the library on. */
+    static Map<String, Integer> codeLinesByFile() throws IOException {
+        Map<String, Integer> lines = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(MAIN)) {
+            for (Path file : all.filter(HouseFigures::isSource).toList()) {
+                lines.put(MAIN.relativize(file).toString().replace('\\', '/'), codeLines(Files.readString(file)));
+            }
+        }
+        return lines;
     }
 
     private static boolean isSource(Path file) {

@@ -3,6 +3,8 @@ package io.github.formulationmath.architecture;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The chapters of the library and, for each, the chapters it may lean on. */
 final class Ladder {
@@ -68,6 +70,17 @@ final class Ladder {
             return Optional.empty();
         }
         return Optional.of(packageName.substring(ROOT.length() + 1));
+    }
+
+    /** Every edge that the ladder lists, as {@code from → to}. */
+    static Set<String> edges() {
+        return MAY_USE.entrySet().stream()
+                .flatMap(entry -> entry.getValue().stream().map(to -> edge(entry.getKey(), to)))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    static String edge(String from, String to) {
+        return from + " → " + to;
     }
 
     static boolean isChapter(String name) {
