@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The least and the most steps of every unknown, and the rows that are no such bounds, for one total. */
-record StepBox(List<Ratio> steps, Ratio total, Ratio[] least, Ratio[] most, List<StepRow> rows) {
+record StepBox(List<Ratio> steps, Ratio total, List<Ratio> least, List<Ratio> most, List<StepRow> rows) {
 
     /** Empty if no choice can have this total. */
     static Optional<StepBox> of(List<StepRow> rows, List<Ratio> steps, Ratio total) {
@@ -26,8 +26,8 @@ record StepBox(List<Ratio> steps, Ratio total, Ratio[] least, Ratio[] most, List
         StepBox box = new StepBox(
                 steps,
                 total,
-                least,
-                most,
+                List.of(least),
+                List.of(most),
                 rows.stream().filter(row -> row.unknowns().size() > 1).toList());
         return box.isPossible() ? Optional.of(box) : Optional.empty();
     }
@@ -45,8 +45,8 @@ record StepBox(List<Ratio> steps, Ratio total, Ratio[] least, Ratio[] most, List
     private boolean isPossible() {
         Ratio from = Ratio.ZERO;
         Ratio to = Ratio.ZERO;
-        for (int j = 0; j < least.length; j++) {
-            if (least[j].compareTo(most[j]) > 0) {
+        for (int j = 0; j < least.size(); j++) {
+            if (least.get(j).compareTo(most.get(j)) > 0) {
                 return false;
             }
             from = from.plus(least(j));
@@ -57,12 +57,12 @@ record StepBox(List<Ratio> steps, Ratio total, Ratio[] least, Ratio[] most, List
 
     /** The smallest value of an unknown. */
     Ratio least(int j) {
-        return least[j].times(steps.get(j));
+        return least.get(j).times(steps.get(j));
     }
 
     /** The largest value of an unknown. */
     Ratio most(int j) {
-        return most[j].times(steps.get(j));
+        return most.get(j).times(steps.get(j));
     }
 
     /** Whether values with this total keep the rows that are no bounds. */

@@ -30,7 +30,7 @@ record StepRow(Ratio common, List<Ratio> extra, Ratio least, List<Integer> bestF
         int most = Collections.max(counts.values());
         // Of equally common ones the first in the row: the same on every machine.
         return numbers.stream()
-                .filter(number -> counts.get(number) == most)
+                .filter(number -> Integer.valueOf(most).equals(counts.get(number)))
                 .findFirst()
                 .orElseThrow();
     }
