@@ -3,6 +3,7 @@ package io.github.formulationmath.falsefine;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Figures of a claim, in whole steps, beside what they should be; and whether they are a legitimate rounding. Three ways are
@@ -113,12 +114,14 @@ record Figures(int[] shares, long batch, long[] shown) {
         return IntStream.range(0, size()).allMatch(i -> isToDigits(i, digits));
     }
 
+    /** A multiple of the last of so many digits, of the target or of the figure, and within half of it. */
     private boolean isToDigits(int line, int digits) {
-        String larger =
-                BigInteger.valueOf(shown[line]).max(target(line).floor()).toString();
-        Exact unit = new Exact(BigInteger.TEN.pow(Math.max(0, larger.length() - digits)), BigInteger.ONE);
         Exact off = target(line).minus(Exact.of(shown[line])).abs();
-        return off.times(2).compareTo(unit) <= 0;
+        return Stream.of(target(line).floor(), BigInteger.valueOf(shown[line])).anyMatch(number -> {
+            BigInteger unit = BigInteger.TEN.pow(Math.max(0, number.toString().length() - digits));
+            boolean onGrid = BigInteger.valueOf(shown[line]).mod(unit).signum() == 0;
+            return onGrid && off.times(2).compareTo(new Exact(unit, BigInteger.ONE)) <= 0;
+        });
     }
 
     @Override

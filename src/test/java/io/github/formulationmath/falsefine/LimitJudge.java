@@ -29,7 +29,11 @@ final class LimitJudge {
 
     static boolean callsFine(LimitCase asked) {
         LimitChecker checker = LimitChecker.of(table(asked), product(asked), DecisionRule.worstCase());
-        return isFine(checker.check(asked.recipe().formula()), asked.asked().applies(), ID);
+        LimitReport report = checker.check(asked.recipe().formula());
+        // What serves another purpose is not counted, so that the rest of it may be within; but all of it is not.
+        return asked.asked() == Asked.PURPOSE_OTHER
+                ? report.outcome() == LimitOutcome.NO_COUNTED_LIMIT_PASSED
+                : isFine(report, asked.asked().applies(), ID);
     }
 
     static boolean callsFine(WeighedLimitCase asked) {
