@@ -21,7 +21,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -223,8 +222,7 @@ class RemediesTest {
     }
 
     @Test
-    @Tag("long")
-    @EnabledIfSystemProperty(named = "formulationmath.long", matches = "true")
+    @Tag("many")
     void every_remedy_is_taken_for_all_combinations() {
         assertThat(typeAllBack(1)).isGreaterThan(50_000);
     }

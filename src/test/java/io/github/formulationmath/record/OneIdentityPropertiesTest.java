@@ -293,7 +293,7 @@ class OneIdentityPropertiesTest {
         assertThat(JsonFormulas.read(JsonFormulas.write(formula)).formula()).isEqualTo(formula);
     }
 
-    @Tag("long")
+    @Tag("many")
     @Property(tries = 20_000)
     void all_of_it_at_length(@ForAll long seed) {
         checkComposition(new Case(seed));

@@ -241,7 +241,7 @@ class SureBoundsTest {
         hold(method, 120, 30, 11);
     }
 
-    @Tag("long")
+    @Tag("many")
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
     void nothing_that_can_happen_leaves_its_bounds_often(WeighingMethod method) {

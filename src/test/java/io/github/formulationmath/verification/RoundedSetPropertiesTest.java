@@ -33,7 +33,7 @@ class RoundedSetPropertiesTest {
         assertSeen(tried(400, 16));
     }
 
-    @Tag("long")
+    @Tag("many")
     @Test
     void manySetsHoldExactlyIfSomeRuleGivesThem() {
         assertSeen(tried(20_000, 1816));

@@ -21,7 +21,7 @@ class SettledTest {
      * With the two blocks of JCGM 101, 0 to 51 of 300 runs were wrong in these cases, 43 in the case of 9.2.2; with ten
      * blocks and its two standard deviations up to 29; with three at most 2.
      */
-    @Tag("long")
+    @Tag("many")
     @ParameterizedTest
     @CsvSource({
         "RECTANGULAR, 0.95, 1",
