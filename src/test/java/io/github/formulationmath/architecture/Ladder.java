@@ -13,13 +13,16 @@ final class Ladder {
 
     private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
             Map.entry("number", Set.of()),
+            Map.entry("csv", Set.of("number")),
             Map.entry("quantity", Set.of("number")),
             Map.entry("working", Set.of("number", "quantity")),
             Map.entry("formula", Set.of("number", "quantity", "working")),
             Map.entry("scaling", Set.of("number", "quantity", "working", "formula")),
             Map.entry("weighing", Set.of("number", "quantity", "working", "formula")),
-            Map.entry("chemistry", Set.of("number", "quantity", "working")),
-            Map.entry("limit", Set.of("number", "quantity", "working", "formula", "chemistry", "weighing", "scaling")),
+            Map.entry("chemistry", Set.of("number", "csv", "quantity", "working")),
+            Map.entry(
+                    "limit",
+                    Set.of("number", "csv", "quantity", "working", "formula", "chemistry", "weighing", "scaling")),
             Map.entry(
                     "planning",
                     Set.of("number", "quantity", "working", "formula", "chemistry", "weighing", "scaling", "limit")),
@@ -39,6 +42,7 @@ final class Ladder {
                     "verification",
                     Set.of(
                             "number",
+                            "csv",
                             "quantity",
                             "working",
                             "formula",
@@ -51,6 +55,7 @@ final class Ladder {
                     "sheet",
                     Set.of(
                             "number",
+                            "csv",
                             "quantity",
                             "working",
                             "formula",
