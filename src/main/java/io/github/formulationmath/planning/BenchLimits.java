@@ -6,7 +6,6 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.working.Reckoning;
-import java.util.Optional;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
@@ -56,7 +55,7 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
                 .flatMap(density -> bench.vessel().workingVolume().map(density::massOf))
                 .filter(held -> held.compareTo(carried) < 0)
                 .orElse(carried);
-        LoadLimit limit = new LoadLimit(PlannedLoad.of(batch.formula(), bench), Optional.empty());
+        LoadLimit limit = new LoadLimit(PlannedLoad.of(batch.formula(), bench), null);
         Ratio grams = room.in(FormulationUnits.GRAM);
         Ratio most = limit.most(Reckoning.plain(), grams);
         return most.equals(grams) ? room : BalanceUnit.amount(bench.balance(), most);

@@ -53,11 +53,12 @@ sealed interface Ceiling extends Serializable {
         PlannedLoad load = new PlannedLoad(weighed, constraints.benches(bench));
         Optional<Ratio> step = constraints.step().map(some -> some.in(FormulationUnits.GRAM));
         List<Ceiling> all = new ArrayList<>();
-        all.add(new Capacity(bench, new LoadLimit(load, step)));
+        all.add(new Capacity(bench, new LoadLimit(load, step.orElse(null))));
         bench.vessel()
                 .workingVolume()
                 .ifPresent(volume -> bench.productDensity()
-                        .ifPresent(density -> all.add(new Room(bench, volume, density, new LoadLimit(load, step)))));
+                        .ifPresent(density ->
+                                all.add(new Room(bench, volume, density, new LoadLimit(load, step.orElse(null))))));
         constraints.stock().forEach((name, inStock) -> {
             BatchConstraints.requireLine(formula, name);
             all.add(new Stock(formula, name, inStock));

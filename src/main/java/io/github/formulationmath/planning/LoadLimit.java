@@ -7,14 +7,15 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.util.Optional;
+import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The largest batch whose {@link PlannedLoad} there is room for: the room itself, if the readings of that batch fit, else
  * the largest whole number of divisions (or of the steps asked for) whose readings do. Sizes between that and the next may
  * fit too; where readings tie they may have no largest, so none is named.
  */
-record LoadLimit(PlannedLoad load, Optional<Ratio> step) {
+record LoadLimit(PlannedLoad load, @Nullable Ratio step) implements Serializable {
 
     private static final Symbol STEP = Symbol.of("s", "size-step", Kind.MASS);
     private static final Subject NEXT = Subject.of("next", "");
@@ -52,8 +53,8 @@ record LoadLimit(PlannedLoad load, Optional<Ratio> step) {
     }
 
     private <V> V unit(Reckoning<V> r) {
-        return step.isPresent()
-                ? r.given(STEP, step.get(), Source.user())
-                : BatchSymbols.readability(r, load.benches().get(0).balance());
+        return step == null
+                ? BatchSymbols.readability(r, load.benches().get(0).balance())
+                : r.given(STEP, step, Source.user());
     }
 }

@@ -5,6 +5,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +17,7 @@ import javax.measure.quantity.Mass;
  * How much can be added, in grams, of some lines together, and why no more: nothing of a line that is frozen, and of all
  * lines of one ingredient, in whatever phases they stand, what is left of it.
  */
-record AdditionLimit(Obstacle.Kind kind, List<FormulaLine> lines, Ratio grams) {
+record AdditionLimit(Obstacle.Kind kind, List<FormulaLine> lines, Ratio grams) implements Serializable {
 
     /** All limits, in the order in which their first lines stand in the formula. */
     static List<AdditionLimit> of(Formula formula, Set<FormulaLine> frozen, Map<FormulaLine, Amount<Mass>> stock) {

@@ -133,12 +133,27 @@ final class Habits {
         if (shown.claim().balance().isPresent() || !shown.lines().stream().allMatch(line -> isGram(line.figure()))) {
             return Optional.empty();
         }
-        FigureSet halves =
-                set.withSteps(shown.lines().stream().map(line -> HALF_GRAM).toList());
+        List<Ratio> steps = shown.lines().stream().map(line -> HALF_GRAM).toList();
+        if (!areAllOn(steps)) {
+            return Optional.empty();
+        }
+        FigureSet halves = set.withSteps(steps);
         Ratio step = total != null && isGram(total) ? ownStepOfTotal().max(HALF_GRAM) : ownStepOfTotal();
         return plain(halves)
                 .map(found -> new Found(RoundingHabit.HALF_GRAMS, "", found.mixedTies(), false))
                 .map(found -> told(found, set.batch(), step));
+    }
+
+    /** A habit gives every figure: one that is finer than its steps was not shown by it. */
+    private boolean areAllOn(List<Ratio> steps) {
+        int i = 0;
+        for (ShownLine line : shown.lines()) {
+            if (!line.grams().dividedBy(steps.get(i)).isInteger()) {
+                return false;
+            }
+            i++;
+        }
+        return true;
     }
 
     private static boolean isGram(Figure figure) {
@@ -157,7 +172,7 @@ final class Habits {
                 steps.add(rounding.stepFor(line.exact()).times(line.gramsPerUnit()));
             }
             FigureSet coarser = set.withSteps(steps);
-            if (coarser.eachIsNearest()) {
+            if (areAllOn(steps) && coarser.eachIsNearest()) {
                 Ratio step = total == null
                         ? Ratio.ZERO
                         : rounding.stepFor(set.batch().dividedBy(total.unitSize()))

@@ -12,60 +12,44 @@ final class Ladder {
     static final String ROOT = "io.github.formulationmath";
 
     private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
-            Map.entry("number", Set.of()),
-            Map.entry("csv", Set.of("number")),
-            Map.entry("quantity", Set.of("number")),
-            Map.entry("working", Set.of("number", "quantity")),
-            Map.entry("formula", Set.of("number", "quantity", "working")),
-            Map.entry("scaling", Set.of("number", "quantity", "working", "formula")),
-            Map.entry("weighing", Set.of("number", "quantity", "working", "formula")),
-            Map.entry("chemistry", Set.of("number", "csv", "quantity", "working")),
-            Map.entry(
-                    "limit",
-                    Set.of("number", "csv", "quantity", "working", "formula", "chemistry", "weighing", "scaling")),
-            Map.entry(
-                    "planning",
-                    Set.of("number", "quantity", "working", "formula", "chemistry", "weighing", "scaling", "limit")),
-            Map.entry(
-                    "record",
-                    Set.of(
-                            "number",
-                            "quantity",
-                            "working",
-                            "formula",
-                            "chemistry",
-                            "weighing",
-                            "scaling",
-                            "limit",
-                            "planning")),
-            Map.entry(
+            may("number"),
+            may("csv", "number"),
+            may("quantity", "number"),
+            may("working", "number"),
+            may("formula", "number", "quantity", "working"),
+            may("chemistry", "number", "csv", "working"),
+            may("scaling", "number", "quantity", "working", "formula"),
+            may("weighing", "number", "quantity", "working", "formula"),
+            may("limit", "number", "csv", "quantity", "working", "formula", "chemistry", "weighing"),
+            may("planning", "number", "quantity", "working", "formula", "scaling", "weighing", "limit"),
+            may("record", "number", "quantity", "working", "formula", "scaling", "weighing", "limit", "planning"),
+            may(
                     "verification",
-                    Set.of(
-                            "number",
-                            "csv",
-                            "quantity",
-                            "working",
-                            "formula",
-                            "chemistry",
-                            "weighing",
-                            "scaling",
-                            "limit",
-                            "planning")),
-            Map.entry(
+                    "number",
+                    "csv",
+                    "quantity",
+                    "working",
+                    "formula",
+                    "chemistry",
+                    "scaling",
+                    "weighing",
+                    "limit"),
+            may(
                     "sheet",
-                    Set.of(
-                            "number",
-                            "csv",
-                            "quantity",
-                            "working",
-                            "formula",
-                            "chemistry",
-                            "weighing",
-                            "scaling",
-                            "limit",
-                            "planning",
-                            "record",
-                            "verification")));
+                    "number",
+                    "csv",
+                    "quantity",
+                    "working",
+                    "formula",
+                    "scaling",
+                    "weighing",
+                    "limit",
+                    "planning",
+                    "record"));
+
+    private static Map.Entry<String, Set<String>> may(String chapter, String... lower) {
+        return Map.entry(chapter, Set.of(lower));
+    }
 
     private Ladder() {}
 

@@ -44,6 +44,7 @@ class MassesOfAnotherFormulaTest {
     private static final int PARTS = 100_000;
     private static final int CAP = 1_000;
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
+    private static final Balance THOUSANDTH = Balance.of("0.001 g", "2 kg");
     private static final LimitChecker CHECKER =
             LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
     private static final List<String> NAMES =
@@ -73,7 +74,7 @@ class MassesOfAnotherFormulaTest {
                 ExpectedProduct.of(plan, WeighingMethod.CUMULATIVE),
                 BalanceAssignment.of(
                         batch,
-                        List.of(WeighingStation.inVessel(TENTH, Vessel.of("pot", "100 g"))),
+                        List.of(WeighingStation.inVessel(THOUSANDTH, Vessel.of("pot", "100 g"))),
                         Tolerances.of("99 %")),
                 made,
                 made.plus(List.of(LineAddition.of(formula.lines().get(0), little))));

@@ -5,6 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.DecisionRule;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitKind;
+import io.github.formulationmath.limit.LimitTable;
+import io.github.formulationmath.limit.Product;
+import io.github.formulationmath.limit.SubstanceGroup;
+import io.github.formulationmath.limit.UsageLimit;
+import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -49,6 +57,7 @@ class PlanningNullTest {
         samples.put(BatchCriterion.class, BatchCriterion.oneDivision());
         samples.put(BatchCriterion[].class, new BatchCriterion[0]);
         samples.put(CoverageFactor.class, CoverageFactor.of(2));
+        samples.put(Verdict.class, verdict());
         samples.put(Substance.class, Substance.of("Wax"));
         samples.put(MassFraction.class, MassFraction.parse("25 %"));
         samples.put(Amount.class, Amount.mass("1 g"));
@@ -76,5 +85,15 @@ class PlanningNullTest {
             tries += tester.test(type.getKey(), type.getValue());
         }
         assertThat(tries).isGreaterThan(50);
+    }
+
+    private static Verdict verdict() {
+        LimitTable table = LimitTable.of(
+                "own",
+                List.of(UsageLimit.of("W", SubstanceGroup.of("Wax"), LimitKind.MAXIMUM, MassFraction.parse("30 %"))));
+        return LimitChecker.of(table, Product.leaveOn(), DecisionRule.worstCase())
+                .check(BALM)
+                .binding()
+                .orElseThrow();
     }
 }

@@ -174,12 +174,18 @@ final class JsonBatchRecordsTest {
     /** There is no default: a linearity that does not say of what it is, as older documents have it, is refused. */
     @Test
     void a_linearity_says_of_what_it_is() {
-        for (BatchRecord record : records().subList(2, 7)) {
+        int told = 0;
+        for (BatchRecord record : records()) {
             String json = JsonBatchRecords.write(record);
+            if (!json.contains("linearityOf")) {
+                continue;
+            }
+            told++;
             String silent = json.replaceFirst("\"linearityOf\":\"[a-z-]*\",", "");
             assertThat(silent).isNotEqualTo(json);
             refused(silent, "linearityOf");
         }
+        assertThat(told).isGreaterThan(3);
     }
 
     private static Schema schema() throws IOException {

@@ -61,6 +61,10 @@ final class MendingLawsTest {
                     strength[c][i] = random.nextInt(3) == 0 ? 0 : random.nextInt(caps == 1 ? 900 : 480);
                     middle += strength[c][i] * parts[i];
                 }
+                if (middle == 0) {
+                    strength[c][0] = 1 + random.nextInt(400);
+                    middle = strength[c][0] * parts[0];
+                }
                 cap[c] = Math.max(1, middle * (850 + random.nextInt(300)) / 1_000_000);
             }
             return new Mishap(

@@ -33,7 +33,7 @@ import org.xml.sax.InputSource;
 
 class BatchSheetTest {
 
-    private static final String HOSTILE = "<script>alert(1)</script> | `x` \n\"q\", ünïcode";
+    private static final String HOSTILE = "<script>alert(1)</script> | `x` \"q\", ünïcode";
 
     private static WeighingPlan hostilePlan() {
         Formula formula = Formula.inPercent(HOSTILE)

@@ -1,0 +1,16 @@
+package io.github.formulationmath.falsefine;
+
+/**
+ * How many cases are tried: a number for the plain build, times the system property {@code formulationmath.cases} where
+ * that is set (the Maven profile {@code long}).
+ */
+final class Cases {
+
+    static final String PROPERTY = "formulationmath.cases";
+
+    private Cases() {}
+
+    static int of(int plain) {
+        return Math.multiplyExact(plain, Math.max(1, Integer.getInteger(PROPERTY, 1)));
+    }
+}
