@@ -11,7 +11,13 @@ import java.util.List;
  */
 public record CsvTable(List<String> comments, List<CsvRow> rows, CsvField last) {
 
-    /** What was read, unmodifiable. */
+    /**
+     * Copies the lists, so that nothing changes them.
+     *
+     * @param comments the lines at the head
+     * @param rows the rows
+     * @param last the place of what is missing
+     */
     public CsvTable {
         comments = List.copyOf(comments);
         rows = List.copyOf(rows);
