@@ -1,18 +1,16 @@
 package io.github.formulationmath.chemistry;
 
+import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Source;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Serial;
 import java.io.Serializable;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +28,10 @@ public final class AtomicMasses implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
+
+    private static final CsvFormat TABLE = CsvFormat.of(List.of(
+                    "symbol", "atomic_number", "name", "atomic_mass", "uncertainty_in_last_digits", "source", "tag"))
+            .withCommentHead();
 
     private static final AtomicMasses IUPAC_2007 = bundled();
 
@@ -98,16 +100,12 @@ public final class AtomicMasses implements Serializable {
         return source;
     }
 
-    /** The first four columns of the table hold no quotes: symbol, atomic number, name, mass. */
     private static AtomicMasses bundled() {
-        InputStream in = Objects.requireNonNull(
+        try (InputStream in = Objects.requireNonNull(
                 AtomicMasses.class.getResourceAsStream("atomic-masses.csv"),
-                "atomic-masses.csv is missing from the jar");
-        try (BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-            Map<String, Ratio> masses = lines.lines()
-                    .filter(line -> !line.startsWith("#") && !line.startsWith("symbol,"))
-                    .map(line -> line.split(",", 5))
-                    .collect(Collectors.toMap(f -> f[0], f -> Ratio.parse(f[3]), (a, b) -> b, TreeMap::new));
+                "atomic-masses.csv is missing from the jar")) {
+            Map<String, Ratio> masses = TABLE.read("atomic-masses.csv", in).rows().stream()
+                    .collect(Collectors.toMap(row -> row.required("symbol"), row -> row.number("atomic_mass")));
             return of(
                     Source.published(
                             "Atomic weights of the elements 2007 (IUPAC Technical Report),"

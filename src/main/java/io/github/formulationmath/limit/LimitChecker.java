@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Source;
@@ -60,8 +61,8 @@ public final class LimitChecker {
         Set<String> known = table.words().purposes();
         product.purposes().forEach((substance, purpose) -> {
             if (!known.isEmpty() && !known.contains(purpose)) {
-                throw new IllegalArgumentException("purpose of " + CsvRow.shortened(substance) + " is \""
-                        + CsvRow.shortened(purpose) + "\", which " + table.name() + " does not know: state one of "
+                throw new IllegalArgumentException("purpose of " + Excerpt.of(substance) + " is \""
+                        + Excerpt.of(purpose) + "\", which " + table.name() + " does not know: state one of "
                         + String.join(", ", known) + ", or none, and the strictest counts");
             }
         });

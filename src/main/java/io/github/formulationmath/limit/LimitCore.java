@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
 import java.util.Objects;
@@ -17,7 +18,7 @@ record LimitCore(
 
     static LimitCore of(String id, SubstanceGroup group, LimitKind kind, MassFraction share) {
         if (Objects.requireNonNull(id, "id").isBlank() || id.chars().anyMatch(Character::isWhitespace)) {
-            throw new IllegalArgumentException("id is \"" + CsvRow.shortened(id) + "\": give a key without spaces");
+            throw new IllegalArgumentException("id is \"" + Excerpt.of(id) + "\": give a key without spaces");
         }
         Objects.requireNonNull(group, "group");
         Objects.requireNonNull(kind, "kind");

@@ -1,18 +1,16 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.csv.CsvException;
+import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.working.Phrase;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.Serial;
 import java.io.Serializable;
 import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
@@ -31,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * limit in this table, which does not mean that it is safe or allowed.
  *
  * <p>Two CSV files make a table: one limit per row, and the substances that each counts; the columns are described in
- * {@code shared/limits/README.md} of the project. They are read strictly: every complaint has its line and column.
+ * {@code shared/limits/README.md} of the project. They are read strictly: every complaint has its file, line and column.
  *
  * <p>What the source says besides is told too: {@link #omitted()} entries are named where a substance of theirs is checked,
  * and {@link #notHeld()} stands first in every report.
@@ -117,17 +115,15 @@ public final class LimitTable implements Serializable {
      * @param substances the file of substances
      * @return the table, named like the file of limits
      * @throws IOException if a file cannot be read
-     * @throws LimitTableException if a file is not as it should be
+     * @throws CsvException if a file is not as it should be, or not in UTF-8; it names file, line and column
      */
     public static LimitTable read(Path limits, Path substances) throws IOException {
         Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(substances, "substances");
-        try (BufferedReader first = Files.newBufferedReader(limits);
-                BufferedReader second = Files.newBufferedReader(substances)) {
-            return read(String.valueOf(limits.getFileName()), first, second);
-        } catch (CharacterCodingException e) {
-            throw new IOException("one of " + limits + " and " + substances + " is not in UTF-8: save it so", e);
-        }
+        return LimitTableReader.read(
+                String.valueOf(limits.getFileName()),
+                LimitTableReader.LIMITS.read(limits),
+                LimitTableReader.SUBSTANCES.read(substances));
     }
 
     /**
@@ -138,12 +134,16 @@ public final class LimitTable implements Serializable {
      * @param substances the text of the file of substances
      * @return the table
      * @throws IOException if a reader fails
-     * @throws LimitTableException if a text is not as it should be
+     * @throws CsvException if a text is not as it should be; it says {@code limits} or {@code substances}, line and column
      */
     public static LimitTable read(String name, Reader limits, Reader substances) throws IOException {
         Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(substances, "substances");
         return LimitTableReader.read(
-                name, Objects.requireNonNull(limits, "limits"), Objects.requireNonNull(substances, "substances"));
+                name,
+                LimitTableReader.LIMITS.read("limits", limits),
+                LimitTableReader.SUBSTANCES.read("substances", substances));
     }
 
     /**
@@ -316,24 +316,25 @@ public final class LimitTable implements Serializable {
         static final LimitTable EU_2024_MAY = load();
 
         private static LimitTable load() {
-            try (Reader limits = text("");
-                    Reader substances = text("-substances");
-                    Reader omitted = text("-omitted");
-                    Reader omittedSubstances = text("-omitted-substances")) {
-                return read(
+            try {
+                return LimitTableReader.read(
                                 "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
-                                limits,
-                                substances)
-                        .withOmitted(OmittedReader.read(omitted, omittedSubstances));
+                                part("", LimitTableReader.LIMITS),
+                                part("-substances", LimitTableReader.SUBSTANCES))
+                        .withOmitted(OmittedReader.read(
+                                part("-omitted", OmittedReader.ENTRIES),
+                                part("-omitted-substances", OmittedReader.NAMES)));
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }
         }
 
-        private static Reader text(String part) {
-            InputStream in = LimitTable.class.getResourceAsStream("eu-1223-2009-2024-05" + part + ".csv");
-            return new BufferedReader(new InputStreamReader(
-                    Objects.requireNonNull(in, "the bundled table is missing from the jar"), StandardCharsets.UTF_8));
+        private static CsvTable part(String part, CsvFormat format) throws IOException {
+            String file = "eu-1223-2009-2024-05" + part + ".csv";
+            try (InputStream in = Objects.requireNonNull(
+                    LimitTable.class.getResourceAsStream(file), "the bundled table is missing from the jar")) {
+                return format.read(file, in);
+            }
         }
     }
 }

@@ -1,10 +1,12 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.MassFraction;
-import java.io.IOException;
-import java.io.Reader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -15,41 +17,45 @@ import java.util.Set;
 /** Reads the two files of a table of limits: the limits, and the substances they count. */
 final class LimitTableReader {
 
-    static final List<String> LIMIT_COLUMNS =
-            List.of(("limit_id,annex,ref_no,sub_entry,group_id,substance_group,kind,percent,basis,basis_as_printed,"
-                            + "reference_substance,reference_formula,purpose,scope_use,scope_area,scope_product,scope_form,"
-                            + "scope_user,outside_scope,whole,sum_rule,declared_as,scope_as_printed,limit_as_printed,"
-                            + "conditions,warning_text,amending_act,entry_updated,snapshot_date,citation,"
-                            + "needs_human_reading,note")
-                    .split(",", -1));
+    static final CsvFormat LIMITS = format(
+            "limit_id,annex,ref_no,sub_entry,group_id,substance_group,kind,percent,basis,"
+                    + "basis_as_printed,reference_substance,reference_formula,purpose,scope_use,scope_area,scope_product,"
+                    + "scope_form,scope_user,outside_scope,whole,sum_rule,declared_as,scope_as_printed,limit_as_printed,"
+                    + "conditions,warning_text,amending_act,entry_updated,snapshot_date,citation,needs_human_reading,note");
 
-    static final List<String> SUBSTANCE_COLUMNS = List.of(
-            "group_id,inci_name,cas_number,form,molecular_formula,reference_units,counts_as,role,note".split(",", -1));
+    static final CsvFormat SUBSTANCES =
+            format("group_id,inci_name,cas_number,form,molecular_formula,reference_units,counts_as,role,note");
 
     private static final List<String> BASES = List.of("active", "as_supplied", "as_reference");
 
     private final Map<String, List<GroupMember>> members = new LinkedHashMap<>();
     private final Map<String, SubstanceGroup> groups = new LinkedHashMap<>();
 
-    static LimitTable read(String name, Reader limits, Reader substances) throws IOException {
+    private static CsvFormat format(String header) {
+        return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
+    }
+
+    static LimitTable read(String name, CsvTable limits, CsvTable substances) {
         return new LimitTableReader().table(name, limits, substances);
     }
 
-    private LimitTable table(String name, Reader limits, Reader substances) throws IOException {
-        for (CsvRow row : CsvRow.readAll(new CsvReader(substances), SUBSTANCE_COLUMNS)) {
+    private LimitTable table(String name, CsvTable limits, CsvTable substances) {
+        for (CsvRow row : substances.rows()) {
             members.computeIfAbsent(row.required("group_id"), id -> new ArrayList<>())
                     .add(member(row));
         }
-        CsvReader csv = new CsvReader(limits);
         List<UsageLimit> all = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        for (CsvRow row : CsvRow.readAll(csv, LIMIT_COLUMNS)) {
+        for (CsvRow row : limits.rows()) {
             if (!ids.add(row.required("limit_id"))) {
-                throw row.wrong("limit_id", "is \"" + CsvRow.shortened(row.text("limit_id")) + "\" a second time");
+                throw row.wrong(
+                        "limit_id",
+                        "is \"" + Excerpt.of(row.text("limit_id")) + "\" a second time: give each "
+                                + "limit an id of its own");
             }
             all.add(limit(row));
         }
-        return LimitTable.of(name, csv.comments(), all);
+        return LimitTable.of(name, limits.comments(), all);
     }
 
     private static GroupMember member(CsvRow row) {
@@ -60,8 +66,8 @@ final class LimitTableReader {
             member = member.withFormula(
                     row.read("molecular_formula", MolecularFormula::parse), row.number("reference_units"));
         }
-        boolean counted = row.choice("role", new String[] {"member", "mentioned"}, word -> word)
-                .equals("member");
+        boolean counted =
+                row.choice("role", List.of("member", "mentioned"), word -> word).equals("member");
         return counted ? member : member.mentionedOnly();
     }
 
@@ -70,9 +76,12 @@ final class LimitTableReader {
         LimitCore core = row.read(
                 "limit_id",
                 id -> LimitCore.of(
-                        id, group(row), row.choice("kind", LimitKind.values(), LimitKind::code), share(row, percent)));
+                        id,
+                        group(row),
+                        row.choice("kind", List.of(LimitKind.values()), LimitKind::code),
+                        share(row, percent)));
         core = core.with(basis(row))
-                .with(row.choice("sum_rule", SumRule.values(), SumRule::code))
+                .with(row.choice("sum_rule", List.of(SumRule.values()), SumRule::code))
                 .with(scope(row));
         return new UsageLimit(core, detail(row));
     }
@@ -85,18 +94,20 @@ final class LimitTableReader {
         String id = row.required("group_id");
         List<GroupMember> found = members.get(id);
         if (found == null) {
-            throw row.wrong("group_id", "is \"" + CsvRow.shortened(id) + "\", which the substances file does not have");
+            throw row.wrong(
+                    "group_id",
+                    "is \"" + Excerpt.of(id) + "\", which the substances file does not have: add its substances there");
         }
         return groups.computeIfAbsent(id, key -> SubstanceGroup.of(row.required("substance_group"), found));
     }
 
     private static LimitBasis basis(CsvRow row) {
-        String word = row.choice("basis", BASES.toArray(new String[0]), text -> text);
+        String word = row.choice("basis", BASES, text -> text);
         boolean named = !row.text("reference_substance").isEmpty();
         if (named != word.equals("as_reference")) {
             throw row.wrong(
                     "reference_substance",
-                    named ? "is given, but the basis is " + word : "is empty: name the reference");
+                    named ? "is given, but the basis is " + word + ": leave it empty" : "is empty: name the reference");
         }
         if (!named) {
             return word.equals("active") ? LimitBasis.active() : LimitBasis.asSupplied();
@@ -138,7 +149,7 @@ final class LimitTableReader {
                 row.text("note"));
         return new LimitDetail(
                 row.required("whole"),
-                row.choice("outside_scope", OutsideScope.values(), OutsideScope::code),
+                row.choice("outside_scope", List.of(OutsideScope.values()), OutsideScope::code),
                 row.text("annex") + " " + row.text("ref_no") + " " + row.text("substance_group"),
                 row.text("declared_as"),
                 citation,

@@ -1,8 +1,10 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
-import java.io.IOException;
-import java.io.Reader;
+import io.github.formulationmath.number.Excerpt;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,21 +13,27 @@ import java.util.Map;
 /** Reads the two files that tell which entries of a source are not transcribed, and of what they speak. */
 final class OmittedReader {
 
-    static final List<String> ENTRY_COLUMNS = List.of("annex", "ref_no", "substance_group", "reason");
-    static final List<String> NAME_COLUMNS = List.of("annex", "ref_no", "substance_group", "name", "cas_number");
+    static final CsvFormat ENTRIES = CsvFormat.of(List.of("annex", "ref_no", "substance_group", "reason"))
+            .withCommentHead();
+
+    static final CsvFormat NAMES = CsvFormat.of(List.of("annex", "ref_no", "substance_group", "name", "cas_number"))
+            .withCommentHead();
 
     private OmittedReader() {}
 
-    static List<OmittedEntry> read(Reader entries, Reader names) throws IOException {
+    static List<OmittedEntry> read(CsvTable entries, CsvTable names) {
         Map<List<String>, List<String>> reasons = new LinkedHashMap<>();
         Map<List<String>, List<String>> called = new LinkedHashMap<>();
         Map<List<String>, List<String>> numbered = new LinkedHashMap<>();
-        for (CsvRow row : CsvRow.readAll(new CsvReader(entries), ENTRY_COLUMNS)) {
+        for (CsvRow row : entries.rows()) {
             reasons.computeIfAbsent(key(row), key -> new ArrayList<>()).add(row.required("reason"));
         }
-        for (CsvRow row : CsvRow.readAll(new CsvReader(names), NAME_COLUMNS)) {
+        for (CsvRow row : names.rows()) {
             if (!reasons.containsKey(key(row))) {
-                throw row.wrong("ref_no", "is \"" + CsvRow.shortened(row.text("ref_no")) + "\", no entry left out");
+                throw row.wrong(
+                        "ref_no",
+                        "is \"" + Excerpt.of(row.text("ref_no")) + "\", no entry left out: write the "
+                                + "three fields as in the file of entries");
             }
             add(called, row, "name");
             if (!row.text("cas_number").isEmpty()) {

@@ -14,7 +14,7 @@
  * io.github.formulationmath.limit.Verdict}s; {@link io.github.formulationmath.limit.Label} and {@link
  * io.github.formulationmath.limit.IngredientList}.
  *
- * <p>May depend on {@code scaling}, {@code formula}, {@code weighing}, {@code chemistry} and what they lean on.
+ * <p>May depend on {@code scaling}, {@code formula}, {@code weighing}, {@code chemistry}, {@code csv} and what they lean on.
  */
 @NullMarked
 package io.github.formulationmath.limit;

@@ -12,8 +12,8 @@ public enum SheetFormat {
      * The tables alone, as RFC 4180 prescribes, for a spreadsheet. A text that a spreadsheet would take for a formula, since
      * it begins with one of {@code = + - @}, a tab or a line end, has an apostrophe before it, as OWASP advises against CSV
      * injection (CWE-1236); so has what follows a semicolon, a tab or a line end inside a text, and a text that begins with
-     * such an apostrophe itself. To read the text back, take one apostrophe away there. Numbers, with or without a unit,
-     * stay as they are.
+     * such an apostrophe itself. {@link io.github.formulationmath.csv.CsvWriter#unguarded} gives the text back. Numbers, with
+     * or without a unit, stay as they are.
      */
     CSV;
 

@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
@@ -10,7 +11,6 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.Serial;
 import java.io.Serializable;
-import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -76,10 +76,10 @@ public final class Claim implements Serializable {
      * @param reader the text
      * @return the claim
      * @throws IOException if the reader fails
-     * @throws ClaimFormatException if the text is no claim; it names line and column
+     * @throws CsvException if the text is no claim; it names line and column
      */
     public static Claim read(Reader reader) throws IOException {
-        return ClaimReader.read(Objects.requireNonNull(reader, "reader"));
+        return ClaimReader.read(ClaimReader.FORMAT.read("", Objects.requireNonNull(reader, "reader")));
     }
 
     /**
@@ -88,10 +88,10 @@ public final class Claim implements Serializable {
      * @param file the file
      * @return the claim
      * @throws IOException if the file cannot be read
-     * @throws ClaimFormatException if the text is no claim, or is not in UTF-8; it names line and column
+     * @throws CsvException if the text is no claim, or is not in UTF-8; it names file, line and column
      */
     public static Claim read(Path file) throws IOException {
-        return ClaimReader.read(new StringReader(Utf8File.read(Objects.requireNonNull(file, "file"))));
+        return ClaimReader.read(ClaimReader.FORMAT.read(file));
     }
 
     /**

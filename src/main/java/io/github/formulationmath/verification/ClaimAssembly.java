@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
@@ -42,12 +43,13 @@ final class ClaimAssembly {
             "balance capacity",
             "total");
 
-    private final Map<String, Cell> settings;
+    private final Map<String, CsvField> settings;
     private final List<ClaimReader.Row> lines;
     private final ClaimedMaterials materials;
-    private final Cell last;
+    private final CsvField last;
 
-    ClaimAssembly(Map<String, Cell> settings, List<ClaimReader.Row> lines, ClaimedMaterials materials, Cell last) {
+    ClaimAssembly(
+            Map<String, CsvField> settings, List<ClaimReader.Row> lines, ClaimedMaterials materials, CsvField last) {
         this.settings = settings;
         this.lines = lines;
         this.materials = materials;
@@ -68,14 +70,14 @@ final class ClaimAssembly {
             claim = claim.on(required("balance readability").as(d -> Balance.of(d, capacity)));
         }
         Claim all = claim.withFigures(figures(claim.formula()));
-        Cell total = settings.get("total");
+        CsvField total = settings.get("total");
         return total == null ? all : total.as(all::withTotal);
     }
 
     private Map<FormulaLine, Figure> figures(Formula formula) {
         Map<FormulaLine, Figure> figures = new LinkedHashMap<>();
         for (int i = 0; i < lines.size(); i++) {
-            Cell cell = lines.get(i).figure();
+            CsvField cell = lines.get(i).figure();
             if (!cell.text().isEmpty()) {
                 figures.put(
                         formula.lines().get(i), figure(cell, lines.get(i).name().text()));
@@ -87,7 +89,7 @@ final class ClaimAssembly {
         return figures;
     }
 
-    private Figure figure(Cell cell, String name) {
+    private Figure figure(CsvField cell, String name) {
         Figure figure = cell.as(Figure::parse);
         if (figure.isVolume() && !materials.hasDensity(name)) {
             throw cell.wrong("the figure of " + name + " is the volume " + figure
@@ -117,8 +119,8 @@ final class ClaimAssembly {
     }
 
     private Formula formula() {
-        Cell name = required("formula");
-        Cell kind = required("formula value");
+        CsvField name = required("formula");
+        CsvField kind = required("formula value");
         return switch (kind.text()) {
             case "percent" -> filled(name.as(Formula::inPercent));
             case "parts" -> filled(name.as(Formula::inParts));
@@ -177,8 +179,8 @@ final class ClaimAssembly {
     }
 
     private ClaimedSize size() {
-        @Nullable Cell mass = settings.get("size mass");
-        @Nullable Cell volume = settings.get("size volume");
+        @Nullable CsvField mass = settings.get("size mass");
+        @Nullable CsvField volume = settings.get("size volume");
         if (mass != null) {
             return mass.as(text -> checked(new ClaimedSize.OfMass(Amount.mass(text))));
         }
@@ -192,7 +194,7 @@ final class ClaimAssembly {
     private ClaimedSize packs() {
         int packs = required("size packs").as(ClaimAssembly::packCount);
         Amount<Mass> fill = required("size fill mass").as(Amount::mass);
-        @Nullable Cell overage = settings.get("size overage");
+        @Nullable CsvField overage = settings.get("size overage");
         MassFraction extra = overage == null ? MassFraction.ZERO : overage.as(MassFraction::parse);
         return required("size packs").as(text -> checked(new ClaimedSize.OfPacks(packs, fill, extra)));
     }
@@ -211,8 +213,8 @@ final class ClaimAssembly {
         return size;
     }
 
-    private Cell required(String key) {
-        Cell cell = settings.get(key);
+    private CsvField required(String key) {
+        CsvField cell = settings.get(key);
         if (cell == null) {
             throw last.wrong("the claim ends without a row for \"" + key + "\"");
         }

@@ -1,7 +1,9 @@
 package io.github.formulationmath.verification;
 
-import java.io.IOException;
-import java.io.Reader;
+import io.github.formulationmath.csv.CsvField;
+import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.csv.CsvTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,17 +17,18 @@ import java.util.Map;
  */
 final class ClaimReader {
 
-    private static final List<String> HEADER = List.of("record", "group", "name", "value", "figure");
+    static final CsvFormat FORMAT =
+            CsvFormat.of(List.of("record", "group", "name", "value", "figure")).ofAtMost(1_000_000);
 
     private final List<Row> lines = new ArrayList<>();
-    private final Map<String, Cell> settings = new LinkedHashMap<>();
+    private final Map<String, CsvField> settings = new LinkedHashMap<>();
     private final ClaimedMaterials materials = new ClaimedMaterials();
 
     /** A row with its five fields. */
-    record Row(Cell kind, Cell group, Cell name, Cell value, Cell figure) {
+    record Row(CsvField kind, CsvField group, CsvField name, CsvField value, CsvField figure) {
 
         /** Refuses what stands where this kind of record has no use for it. */
-        void requireEmpty(String field, Cell cell) {
+        void requireEmpty(String field, CsvField cell) {
             if (!cell.text().isEmpty()) {
                 throw cell.wrong("a record of " + kind.text() + " has no use for the field " + field + ", where \""
                         + cell.text() + "\" stands: leave it empty, or move it to the field it belongs to");
@@ -35,33 +38,17 @@ final class ClaimReader {
 
     private ClaimReader() {}
 
-    static Claim read(Reader reader) throws IOException {
-        List<List<Cell>> rows = Cells.read(reader, ClaimReader::requireHeader);
+    static Claim read(CsvTable table) {
         ClaimReader claim = new ClaimReader();
-        for (List<Cell> row : rows.subList(1, rows.size())) {
-            if (row.size() != HEADER.size()) {
-                throw row.get(0).wrong("the row has " + row.size() + " fields, it must have " + HEADER.size());
-            }
-            claim.add(new Row(row.get(0), row.get(1), row.get(2), row.get(3), row.get(4)));
+        for (CsvRow row : table.rows()) {
+            claim.add(new Row(
+                    row.field("record"),
+                    row.field("group"),
+                    row.field("name"),
+                    row.field("value"),
+                    row.field("figure")));
         }
-        Cell last = rows.get(rows.size() - 1).get(0);
-        return new ClaimAssembly(claim.settings, claim.lines, claim.materials, last).claim();
-    }
-
-    private static void requireHeader(List<Cell> first) {
-        List<String> found = first.stream().map(Cell::text).toList();
-        for (String separator : List.of(";", "\t")) {
-            if (found.equals(List.of(String.join(separator, HEADER)))) {
-                throw new ClaimFormatException(
-                        1,
-                        1,
-                        "the fields are separated by " + (separator.equals(";") ? "semicolons" : "tabs")
-                                + ": separate them by commas, and write decimals with a point");
-            }
-        }
-        if (!found.equals(HEADER)) {
-            throw new ClaimFormatException(1, 1, "the first line must be " + String.join(",", HEADER));
-        }
+        return new ClaimAssembly(claim.settings, claim.lines, claim.materials, table.last()).claim();
     }
 
     private void add(Row row) {
@@ -96,7 +83,7 @@ final class ClaimReader {
         }
     }
 
-    private void set(Row row, String key, Cell... values) {
+    private void set(Row row, String key, CsvField... values) {
         for (int i = 0; i < values.length; i++) {
             String field = i == 0 ? key : key + " value";
             if (settings.putIfAbsent(field, values[i]) != null) {

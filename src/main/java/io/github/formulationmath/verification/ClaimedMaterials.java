@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.formula.BlendBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.quantity.Density;
@@ -12,9 +13,9 @@ import java.util.Set;
 final class ClaimedMaterials {
 
     private final Map<String, BlendBuilder> blends = new LinkedHashMap<>();
-    private final Map<String, Cell> firstParts = new LinkedHashMap<>();
-    private final Map<String, Cell> densities = new LinkedHashMap<>();
-    private final Map<String, Cell> densityNames = new LinkedHashMap<>();
+    private final Map<String, CsvField> firstParts = new LinkedHashMap<>();
+    private final Map<String, CsvField> densities = new LinkedHashMap<>();
+    private final Map<String, CsvField> densityNames = new LinkedHashMap<>();
     private final Map<String, Ingredient> built = new HashMap<>();
 
     void part(ClaimReader.Row row) {
@@ -38,7 +39,7 @@ final class ClaimedMaterials {
         requireUsed("density", densityNames, names);
     }
 
-    private static void requireUsed(String record, Map<String, Cell> cells, Set<String> names) {
+    private static void requireUsed(String record, Map<String, CsvField> cells, Set<String> names) {
         cells.forEach((name, cell) -> {
             if (!names.contains(name)) {
                 throw cell.wrong("no line has the material \"" + name + "\", of which this row gives the " + record
@@ -52,7 +53,7 @@ final class ClaimedMaterials {
     }
 
     /** Each is built once, however many lines have it. */
-    Ingredient of(Cell name) {
+    Ingredient of(CsvField name) {
         Ingredient known = built.get(name.text());
         if (known != null) {
             return known;
@@ -61,7 +62,7 @@ final class ClaimedMaterials {
         Ingredient plain = blend == null
                 ? name.as(Ingredient::of)
                 : firstParts.getOrDefault(name.text(), name).as(text -> blend.build());
-        Cell density = densities.get(name.text());
+        CsvField density = densities.get(name.text());
         Ingredient whole = density == null ? plain : plain.withDensity(density.as(Density::parse));
         built.put(name.text(), whole);
         return whole;

@@ -13,18 +13,20 @@ final class Ladder {
 
     private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
             may("number"),
+            may("csv", "number"),
             may("quantity", "number"),
             may("working", "number"),
             may("formula", "number", "quantity", "working"),
-            may("chemistry", "number", "working"),
+            may("chemistry", "number", "csv", "working"),
             may("scaling", "number", "quantity", "working", "formula"),
             may("weighing", "number", "quantity", "working", "formula"),
-            may("limit", "number", "quantity", "working", "formula", "chemistry", "weighing"),
+            may("limit", "number", "csv", "quantity", "working", "formula", "chemistry", "weighing"),
             may("planning", "number", "quantity", "working", "formula", "scaling", "weighing", "limit"),
             may("record", "number", "quantity", "working", "formula", "scaling", "weighing", "limit", "planning"),
             may(
                     "verification",
                     "number",
+                    "csv",
                     "quantity",
                     "working",
                     "formula",
@@ -35,6 +37,7 @@ final class Ladder {
             may(
                     "sheet",
                     "number",
+                    "csv",
                     "quantity",
                     "working",
                     "formula",

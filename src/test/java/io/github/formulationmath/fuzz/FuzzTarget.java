@@ -1,6 +1,8 @@
 package io.github.formulationmath.fuzz;
 
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvWriter;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Ratio;
@@ -20,6 +22,7 @@ import io.github.formulationmath.working.Wording;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 
@@ -49,6 +52,8 @@ enum FuzzTarget {
     MOLECULAR_FORMULA(text -> comesBack(MolecularFormula.parse(text), MolecularFormula::parse)),
 
     WORDING(FuzzTarget::readWording),
+
+    CSV(FuzzTarget::readCsv),
 
     LIMITS_CSV(FuzzTarget::readLimits),
 
@@ -116,6 +121,23 @@ enum FuzzTarget {
     private static void readWording(String text) {
         try {
             Wording.read(new StringReader(text));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Whatever is read is written, and read back. */
+    private static void readCsv(String text) {
+        CsvFormat format = CsvFormat.of(List.of("a", "b")).withCommentHead();
+        List<String> read = rows(format, text);
+        same(read, rows(format, CsvWriter.row(format.columns()) + String.join("", read)));
+    }
+
+    private static List<String> rows(CsvFormat format, String text) {
+        try {
+            return format.read("fuzz", new StringReader(text)).rows().stream()
+                    .map(row -> CsvWriter.row(List.of(row.text("a"), row.text("b"))))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -2,9 +2,9 @@ package io.github.formulationmath.limit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.assertThatIOException;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
@@ -29,8 +29,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("locale")
 class LimitTableTest {
 
-    private static final String HEADER = String.join(",", LimitTableReader.LIMIT_COLUMNS) + "\n";
-    private static final String SUBSTANCES = String.join(",", LimitTableReader.SUBSTANCE_COLUMNS) + "\n"
+    private static final String HEADER = String.join(",", LimitTableReader.LIMITS.columns()) + "\n";
+    private static final String SUBSTANCES = String.join(",", LimitTableReader.SUBSTANCES.columns()) + "\n"
             + "G1,Tocopherol,59-02-9,,,,TOCOPHEROL,member,\n";
     private static final String ROW =
             "HOUSE-1,own,1,,G1,Tocopherol,max,0.50,active,,,,any,any,any,any,any,any,none,product,single,,,,,,,,"
@@ -134,7 +134,7 @@ class LimitTableTest {
         assertThat(read((HEADER + ROW).replace("\n", "\r\n")).limits())
                 .isEqualTo(read(HEADER + ROW).limits());
         Files.write(substances, new byte[] {(byte) 0xff, (byte) 0xfe, 'x'});
-        assertThatIOException()
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> LimitTable.read(limits, substances))
                 .withMessageContaining("UTF-8");
     }
@@ -174,7 +174,7 @@ class LimitTableTest {
     })
     void what_is_wrong_in_a_row_is_told_with_line_and_column(String right, String wrong, String message) {
         String row = ROW.replaceFirst(java.util.regex.Pattern.quote(right), wrong);
-        assertThatExceptionOfType(LimitTableException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read("# one line of comment\n" + HEADER + row))
                 .withMessageContaining(message)
                 .satisfies(e -> assertThat(e.line()).isEqualTo(3))
@@ -191,7 +191,7 @@ class LimitTableTest {
     })
     void what_is_wrong_in_the_substances_is_told_too(String right, String wrong, String message) {
         String text = SUBSTANCES.replaceFirst(java.util.regex.Pattern.quote(right), wrong);
-        assertThatExceptionOfType(LimitTableException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> LimitTable.read("house", new StringReader(HEADER + ROW), new StringReader(text)))
                 .withMessageContaining(message)
                 .satisfies(e -> assertThat(e.line()).isEqualTo(2));
@@ -199,9 +199,47 @@ class LimitTableTest {
 
     @Test
     void a_column_says_at_which_character_the_field_begins() {
-        assertThatExceptionOfType(LimitTableException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(HEADER + ROW.replace(",max,", ",most,")))
-                .withMessageStartingWith("line 2, column 30: kind is \"most\"");
+                .withMessageStartingWith("limits, line 2, column 30: kind is \"most\"");
+    }
+
+    @Test
+    void an_id_a_second_time_is_refused_with_its_line() {
+        assertThatExceptionOfType(CsvException.class)
+                .isThrownBy(() -> read(HEADER + ROW + ROW))
+                .withMessageStartingWith("limits, line 3, column 1: limit_id is \"")
+                .withMessageContaining("a second time");
+    }
+
+    /** Two files make a table, so what is wrong is told with the one it stands in. */
+    @Test
+    void the_file_that_is_wrong_is_named(@TempDir Path folder) throws IOException {
+        Path limits = Files.writeString(folder.resolve("limits.csv"), HEADER + ROW);
+        Path good = Files.writeString(folder.resolve("good.csv"), "\ufeff" + SUBSTANCES);
+        Path bad = Files.writeString(folder.resolve("bad.csv"), SUBSTANCES.replace("inci_name", "name"));
+        Path latin = Files.writeString(
+                folder.resolve("latin.csv"), SUBSTANCES + "é", java.nio.charset.StandardCharsets.ISO_8859_1);
+        assertThat(LimitTable.read(limits, good).limits()).hasSize(1);
+        assertThatExceptionOfType(CsvException.class)
+                .isThrownBy(() -> LimitTable.read(limits, bad))
+                .withMessageStartingWith(bad + ", line 1, column 10: column 2 of the header must be inci_name")
+                .satisfies(e -> assertThat(e.file()).isEqualTo(bad.toString()));
+        assertThatExceptionOfType(CsvException.class)
+                .isThrownBy(() -> LimitTable.read(bad, good))
+                .withMessageStartingWith(bad + ", line 1, column 1: ");
+        assertThatExceptionOfType(CsvException.class)
+                .isThrownBy(() -> LimitTable.read(limits, latin))
+                .withMessageStartingWith(latin + ", line 3, column 1: from here on the file is not in UTF-8");
+    }
+
+    @Test
+    void ten_thousand_limits_are_read() throws IOException {
+        StringBuilder rows = new StringBuilder(HEADER);
+        for (int i = 0; i < 10_000; i++) {
+            rows.append("H").append(i).append(ROW.substring(ROW.indexOf(','))).append(ROW.endsWith("\n") ? "" : "\n");
+        }
+        assertThat(read(rows.toString()).limits()).hasSize(10_000);
     }
 
     @Test

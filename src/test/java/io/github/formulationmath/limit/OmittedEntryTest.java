@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
@@ -135,18 +136,21 @@ class OmittedEntryTest {
         assertThat(LimitTable.of("house", List.of()).notHeld()).isEmpty();
     }
 
+    private static List<OmittedEntry> read(String entry, String name) throws IOException {
+        return OmittedReader.read(
+                OmittedReader.ENTRIES.read(
+                        "entries", new StringReader("annex,ref_no,substance_group,reason\n" + entry)),
+                OmittedReader.NAMES.read(
+                        "names", new StringReader("annex,ref_no,substance_group,name,cas_number\n" + name)));
+    }
+
     @Test
     void a_file_of_names_without_its_entry_is_refused() throws IOException {
-        String entries = "annex,ref_no,substance_group,reason\nIII,1,X,oral\n";
-        assertThat(OmittedReader.read(
-                        new StringReader(entries),
-                        new StringReader("annex,ref_no,substance_group,name,cas_number\nIII,1,X,Xylo,\n")))
+        assertThat(read("III,1,X,oral\n", "III,1,X,Xylo,\n"))
                 .singleElement()
                 .satisfies(entry -> assertThat(entry.names()).containsExactly("Xylo"));
-        assertThatExceptionOfType(LimitTableException.class)
-                .isThrownBy(() -> OmittedReader.read(
-                        new StringReader(entries),
-                        new StringReader("annex,ref_no,substance_group,name,cas_number\nIII,2,X,Xylo,\n")))
-                .withMessageContaining("line 2");
+        assertThatExceptionOfType(CsvException.class)
+                .isThrownBy(() -> read("III,1,X,oral\n", "III,2,X,Xylo,\n"))
+                .withMessageStartingWith("names, line 2, column 5: ref_no is \"2\", no entry left out");
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
+import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.quantity.Amount;
 import java.io.IOException;
 import java.io.StringReader;
@@ -128,7 +129,7 @@ class ClaimReaderTest {
     void errorsSayWhere(String right, String wrong, int line, int column, String message) {
         String text = TEXT.replace(right, wrong);
         assertThat(text).isNotEqualTo(TEXT);
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(text))
                 .withMessageStartingWith("line " + line + ", column " + column + ": ")
                 .withMessageContaining(message)
@@ -142,7 +143,7 @@ class ClaimReaderTest {
     @Test
     void aPhaseStandsInOnePlace() {
         String text = TEXT.replace("line,care", "line,other,A,1 %,1 g\nline,water");
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(text))
                 .withMessage(
                         "line 14, column 6: the lines of phase \"water\" stand in two places: move them together, in "
@@ -151,14 +152,14 @@ class ClaimReaderTest {
 
     @Test
     void aTableWithoutFiguresIsNoClaim() {
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(TEXT.replaceAll("(?m)^(line.*,)[^,]*$", "$1")))
                 .withMessageContaining("no line has a figure");
     }
 
     @Test
     void aNameTooLongIsRefusedWithItsPlace() {
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(TEXT.replace("\"Wash, mild\"", "x".repeat(900_000))))
                 .withMessageStartingWith("line 2, column 10: ");
     }
@@ -167,7 +168,7 @@ class ClaimReaderTest {
     @CsvSource({"';',semicolons", "'\t',tabs"})
     void anotherSeparatorIsNamed(String separator, String name) {
         String text = TEXT.replace("\"Wash, mild\"", "Wash").replace(",", separator);
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(text))
                 .withMessage("line 1, column 1: the fields are separated by " + name
                         + ": separate them by commas, and write decimals with a point");
@@ -194,9 +195,10 @@ class ClaimReaderTest {
                 folder.resolve("latin.csv"),
                 TEXT.replace("Wash, mild", "Wäsche, mild"),
                 java.nio.charset.StandardCharsets.ISO_8859_1);
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> Claim.read(latin))
-                .withMessage("line 2, column 12: from here on " + latin + " is not in UTF-8: save it as CSV in UTF-8");
+                .withMessage(
+                        latin + ", line 2, column 12: from here on the file is not in UTF-8: save it as CSV in UTF-8");
         assertThatExceptionOfType(java.nio.file.NoSuchFileException.class)
                 .isThrownBy(() -> Claim.read(folder.resolve("none.csv")));
         assertThatNullPointerException()
@@ -208,17 +210,17 @@ class ClaimReaderTest {
     @CsvSource({"formula", "size", "balance"})
     void whatIsMissingIsNamed(String record) {
         String text = TEXT.replaceFirst("(?m)^" + record + ".*\n", "");
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(text))
                 .withMessageContaining("ends without a row for");
     }
 
     @Test
     void nothingIsTooLongToRefuse() {
-        assertThatExceptionOfType(ClaimFormatException.class)
+        assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read("x".repeat(2_000_000)))
                 .withMessageContaining("longer than");
-        assertThatExceptionOfType(ClaimFormatException.class).isThrownBy(() -> read(""));
+        assertThatExceptionOfType(CsvException.class).isThrownBy(() -> read(""));
     }
 
     @Property(tries = 500)
@@ -227,7 +229,7 @@ class ClaimReaderTest {
         String text = TEXT.substring(0, cut) + garbage + TEXT.substring(cut);
         try {
             read(text);
-        } catch (ClaimFormatException e) {
+        } catch (CsvException e) {
             assertThat(e.line()).isPositive();
             assertThat(e.column()).isPositive();
         }

@@ -1,0 +1,165 @@
+package io.github.formulationmath.csv;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * What a file must look like: its columns, whether lines of comment may stand at its head, and how long it may be. The first
+ * line is the header, which must name just these columns in this order; every other line has as many fields.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class CsvFormat {
+
+    private static final int LONGEST = 20_000_000;
+
+    private final List<String> columns;
+    private final Map<String, Integer> places;
+    private final boolean commented;
+    private final int longest;
+
+    private CsvFormat(List<String> columns, boolean commented, int longest) {
+        this.columns = List.copyOf(columns);
+        this.places = IntStream.range(0, columns.size()).boxed().collect(Collectors.toMap(columns::get, i -> i));
+        this.commented = commented;
+        this.longest = longest;
+    }
+
+    /**
+     * A file without comments, of 20 million characters at most.
+     *
+     * @param columns the names of its columns, each another
+     * @return the format
+     */
+    public static CsvFormat of(List<String> columns) {
+        return new CsvFormat(columns, false, LONGEST);
+    }
+
+    /**
+     * The same format, with lines at the head that begin with {@code #}, or none.
+     *
+     * @return the format
+     */
+    public CsvFormat withCommentHead() {
+        return new CsvFormat(columns, true, longest);
+    }
+
+    /**
+     * The same format for texts of another length.
+     *
+     * @param characters the most characters that a text may have
+     * @return the format
+     */
+    public CsvFormat ofAtMost(int characters) {
+        return new CsvFormat(columns, commented, characters);
+    }
+
+    /**
+     * The names of the columns.
+     *
+     * @return an unmodifiable list in the order of the file
+     */
+    public List<String> columns() {
+        return columns;
+    }
+
+    /**
+     * Reads a file in UTF-8, with or without a byte order mark.
+     *
+     * @param file the file
+     * @return the table
+     * @throws IOException if the file cannot be read
+     * @throws CsvException if the file is not as it should be, or not in UTF-8
+     */
+    public CsvTable read(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(Objects.requireNonNull(file, "file"))) {
+            return read(file.toString(), in);
+        }
+    }
+
+    /**
+     * Reads bytes in UTF-8, with or without a byte order mark.
+     *
+     * @param file what the bytes are called in complaints, as {@link CsvException#file()} has it
+     * @param bytes the bytes; they are not closed
+     * @return the table
+     * @throws IOException if the bytes cannot be read
+     * @throws CsvException if they are not as they should be, or not in UTF-8
+     */
+    public CsvTable read(String file, InputStream bytes) throws IOException {
+        return read(file, new Utf8Reader(Objects.requireNonNull(bytes, "bytes")));
+    }
+
+    /**
+     * Reads a text, with or without a byte order mark.
+     *
+     * @param file what the text is called in complaints, as {@link CsvException#file()} has it
+     * @param text the text; it is not closed
+     * @return the table
+     * @throws IOException if the text cannot be read
+     * @throws CsvException if the text is not as it should be
+     */
+    public CsvTable read(String file, Reader text) throws IOException {
+        CsvReader csv =
+                new CsvReader(Objects.requireNonNull(file, "file"), Objects.requireNonNull(text, "text"), longest);
+        List<String> comments = commented ? csv.comments() : List.of();
+        if (!csv.hasNext()) {
+            throw csv.wrong("the table has no header line: it must read " + String.join(",", columns));
+        }
+        // Before what follows is read as if it were right.
+        List<CsvField> fields = csv.next(List.of());
+        requireHeader(fields);
+        List<CsvRow> rows = new ArrayList<>();
+        while (csv.hasNext()) {
+            fields = csv.next(columns);
+            requireWhole(fields);
+            rows.add(new CsvRow(places, fields));
+        }
+        return new CsvTable(comments, rows, fields.get(0));
+    }
+
+    private void requireHeader(List<CsvField> header) {
+        requireCommas(header);
+        for (int i = 0; i < Math.max(header.size(), columns.size()); i++) {
+            String expected = i < columns.size() ? columns.get(i) : "no more columns";
+            CsvField found = header.get(Math.min(i, header.size() - 1));
+            if (i >= header.size() || !found.text().equals(expected)) {
+                throw found.wrong("column " + (i + 1) + " of the header must be " + expected + ", not "
+                        + CsvRow.quoted(i < header.size() ? found.text() : "") + ": the first line must read "
+                        + String.join(",", columns));
+            }
+        }
+    }
+
+    /** What a spreadsheet of another country or a copy by hand writes. */
+    private void requireCommas(List<CsvField> header) {
+        for (String separator : List.of(";", "\t")) {
+            if (header.size() == 1 && header.get(0).text().startsWith(columns.get(0) + separator)) {
+                throw header.get(0)
+                        .wrong("the fields are separated by " + (separator.equals(";") ? "semicolons" : "tabs")
+                                + ": separate them by commas, and write decimals with a point");
+            }
+        }
+    }
+
+    private void requireWhole(List<CsvField> fields) {
+        int missing = columns.size() - fields.size();
+        if (missing != 0) {
+            throw fields.get(0)
+                    .wrong("the row has " + fields.size() + (fields.size() == 1 ? " field" : " fields")
+                            + ", the header " + columns.size() + ": "
+                            + (missing > 0
+                                    ? "write a comma for each field that is empty, and leave out lines that are"
+                                    : "put a field that holds a comma in quotes"));
+        }
+    }
+}

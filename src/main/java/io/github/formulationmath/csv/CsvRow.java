@@ -1,0 +1,156 @@
+package io.github.formulationmath.csv;
+
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** One row of a table with its fields by the names of their columns; every complaint carries the place. */
+public final class CsvRow {
+
+    private static final Pattern DECIMAL = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,18})?");
+
+    private final Map<String, Integer> places;
+    private final List<CsvField> fields;
+
+    CsvRow(Map<String, Integer> places, List<CsvField> fields) {
+        this.places = places;
+        this.fields = fields;
+    }
+
+    /**
+     * A field.
+     *
+     * @param column the name of its column
+     * @return the field
+     * @throws NullPointerException if the format has no such column
+     */
+    public CsvField field(String column) {
+        return fields.get(Objects.requireNonNull(places.get(column), column));
+    }
+
+    /**
+     * The text of a field.
+     *
+     * @param column the name of its column
+     * @return the text without quotes, as it stands
+     */
+    public String text(String column) {
+        return field(column).text();
+    }
+
+    /**
+     * A text that may not be empty.
+     *
+     * @param column the name of its column
+     * @return the text, as it stands
+     * @throws CsvException if it is blank
+     */
+    public String required(String column) {
+        if (text(column).isBlank()) {
+            throw wrong(column, "is empty: fill it in");
+        }
+        return text(column);
+    }
+
+    /**
+     * A plain decimal number.
+     *
+     * @param column the name of its column
+     * @return the number as written
+     * @throws CsvException if it is not digits, with or without a point between them: at most 9 before and 18 behind it
+     */
+    public String decimal(String column) {
+        if (!DECIMAL.matcher(text(column)).matches()) {
+            throw wrong(
+                    column,
+                    "is " + quoted(text(column)) + ": write a plain number such as 0.5, without sign,"
+                            + " exponent, comma or %");
+        }
+        return text(column);
+    }
+
+    /**
+     * A plain decimal number.
+     *
+     * @param column the name of its column
+     * @return the number, exact
+     * @throws CsvException as {@link #decimal} has it
+     */
+    public Ratio number(String column) {
+        return Ratio.parse(decimal(column));
+    }
+
+    /**
+     * A date.
+     *
+     * @param column the name of its column
+     * @return the date, or null if the field is empty
+     * @throws CsvException if it is no day of ISO 8601
+     */
+    public @Nullable LocalDate date(String column) {
+        if (text(column).isEmpty()) {
+            return null;
+        }
+        try {
+            return LocalDate.parse(text(column));
+        } catch (DateTimeException e) {
+            throw wrong(column, "is " + quoted(text(column)) + ": write a date as 2024-05-13");
+        }
+    }
+
+    /**
+     * One of a set of words.
+     *
+     * @param <T> what the words stand for
+     * @param column the name of the column
+     * @param values what may be chosen
+     * @param code the word for each
+     * @return what the word stands for
+     * @throws CsvException if it is none of the words
+     */
+    public <T> T choice(String column, List<T> values, Function<T, String> code) {
+        return values.stream()
+                .filter(value -> code.apply(value).equals(text(column)))
+                .findFirst()
+                .orElseThrow(() -> wrong(
+                        column,
+                        "is " + quoted(text(column)) + ": it must be one of "
+                                + values.stream().map(code).collect(Collectors.joining(", "))));
+    }
+
+    /**
+     * What a factory makes of the text; its complaints get the place and the name of the column.
+     *
+     * @param <T> what is made
+     * @param column the name of the column
+     * @param factory the factory
+     * @return what the factory makes of the text
+     * @throws CsvException if the factory refuses the text
+     */
+    public <T> T read(String column, Function<String, T> factory) {
+        return field(column).as(column + " cannot be read: ", factory);
+    }
+
+    /**
+     * The complaint about a field; the message begins with the name of its column.
+     *
+     * @param column the name of the column
+     * @param what what is wrong with it, and what to write instead
+     * @return the exception, to be thrown
+     */
+    public CsvException wrong(String column, String what) {
+        return field(column).wrong(column + " " + what);
+    }
+
+    static String quoted(String text) {
+        return '"' + Excerpt.of(text) + '"';
+    }
+}
