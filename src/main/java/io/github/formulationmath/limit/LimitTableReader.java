@@ -37,8 +37,11 @@ final class LimitTableReader {
 
     private LimitTable table(String name, Reader limits, Reader substances) throws IOException {
         for (CsvRow row : CsvRow.readAll(new CsvReader(substances), SUBSTANCE_COLUMNS)) {
-            members.computeIfAbsent(row.required("group_id"), id -> new ArrayList<>())
-                    .add(member(row));
+            GroupMember member = member(row);
+            if (!role(row).equals("part")) {
+                members.computeIfAbsent(row.required("group_id"), id -> new ArrayList<>())
+                        .add(member);
+            }
         }
         CsvReader csv = new CsvReader(limits);
         List<UsageLimit> all = new ArrayList<>();
@@ -52,6 +55,11 @@ final class LimitTableReader {
         return LimitTable.of(name, csv.comments(), all);
     }
 
+    /** What only names a part of another material says nothing of that part by itself. */
+    private static String role(CsvRow row) {
+        return row.choice("role", new String[] {"member", "mentioned", "part"}, word -> word);
+    }
+
     private static GroupMember member(CsvRow row) {
         Substance named = row.read("inci_name", Substance::of);
         Substance substance = row.text("cas_number").isEmpty() ? named : row.read("cas_number", named::withCas);
@@ -60,9 +68,7 @@ final class LimitTableReader {
             member = member.withFormula(
                     row.read("molecular_formula", MolecularFormula::parse), row.number("reference_units"));
         }
-        boolean counted = row.choice("role", new String[] {"member", "mentioned"}, word -> word)
-                .equals("member");
-        return counted ? member : member.mentionedOnly();
+        return role(row).equals("mentioned") ? member.mentionedOnly() : member;
     }
 
     private UsageLimit limit(CsvRow row) {
