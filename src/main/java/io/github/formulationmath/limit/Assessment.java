@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Reckoning;
@@ -13,14 +14,14 @@ final class Assessment {
 
     private final Tally tally;
     private final DecisionRule rule;
-    private final boolean weighed;
     private final VerdictRelations known;
     private final VerdictRelations possible;
+    private final @Nullable MadeShares masses;
 
     Assessment(Tally tally, DecisionRule rule, @Nullable MadeShares masses) {
         this.tally = tally;
         this.rule = rule;
-        this.weighed = masses != null;
+        this.masses = masses;
         this.known = relations(masses, End.LOWEST);
         this.possible = tally.isAssessable() ? known : relations(masses, End.HIGHEST);
     }
@@ -58,11 +59,21 @@ final class Assessment {
     }
 
     /**
-     * Whether more of anything never speaks for the formula. A guard band grows with what is weighed: y + k·u is convex in
-     * each content and y − k·u is concave, so that the ends of one content decide for all between, but not of several.
+     * Whether more of anything never speaks for the formula. A guard band grows with what is weighed: y is linear in the
+     * contents and u is the length of a vector that is linear in them, so that no content moves u by more than the u_i of
+     * its line alone. Where y_i ≥ k·u_i for every line of unknown content, y − k·u and y + k·u both rise with each content.
+     * Where not, y + k·u is convex and y − k·u concave: the ends of one content decide for all between, but not of several.
      */
     private boolean isMonotone() {
-        return !weighed || !rule.isGuardBand();
+        MadeShares made = masses;
+        return made == null
+                || !rule.isGuardBand()
+                || tally.unknownLines().stream().allMatch(line -> outweighsItsBand(made, line));
+    }
+
+    private boolean outweighsItsBand(MadeShares made, FormulaLine line) {
+        Evidence alone = new MadeEvidence(made.unknownShare(tally, line));
+        return rule.decide(Reckoning.plain(), LimitKind.MINIMUM, Ratio.ZERO, alone) == Conformity.WITHIN;
     }
 
     /** Where the share is sure to lie. */

@@ -27,6 +27,7 @@ final class CheckIndex {
     private final Map<String, Applicability> applicability = new HashMap<>();
     private final Set<String> excluded = new HashSet<>();
     private final Map<String, Slot> slots = new HashMap<>();
+    private final Map<String, CountedNames> countedNames = new HashMap<>();
     private final Map<String, Entries> byPurpose = new HashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<StatedContent.Key, StatedContent> stated) {
@@ -69,8 +70,11 @@ final class CheckIndex {
                     ? found
                     : named.byCas().getOrDefault(cas, named).and(found);
         }
-        CheckEntry numbered = entries.byCas().get(cas);
-        return found == null ? numbered : found.and(numbered);
+        for (String key : substance.keys()) {
+            CheckEntry numbered = entries.byCas().get(key);
+            found = found != null ? found.and(numbered) : numbered;
+        }
+        return found;
     }
 
     private CheckEntry named(MemberIndex members, String name, String purpose) {
@@ -178,7 +182,12 @@ final class CheckIndex {
 
     private Slot slot(UsageLimit limit, GroupMember member) {
         boolean alone = limit.sumRule() == SumRule.SINGLE;
-        String counted = alone ? member.countsAs() : limit.group().name();
+        String counted = alone
+                ? countedNames
+                        .computeIfAbsent(
+                                limit.id(), id -> new CountedNames(limit.group().members()))
+                        .of(member)
+                : limit.group().name();
         String key = limit.id() + "\n" + (alone ? LimitNames.normalise(counted) : "");
         return slots.computeIfAbsent(key, k -> new Slot(slots.size(), limit, applicabilityOf(limit), counted));
     }

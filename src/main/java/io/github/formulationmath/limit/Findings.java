@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Substance;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +15,8 @@ final class Findings {
     private final Set<OutOfScope> outOfScope = new LinkedHashSet<>();
     private final Set<Substance> conflicts = new LinkedHashSet<>();
     private final Map<Substance, NotTranscribed> notTranscribed = new LinkedHashMap<>();
+    private final Set<Mentioned> mentioned = new LinkedHashSet<>();
+    private Set<String> unusedPurposes = Set.of();
 
     void addWithoutLimit(Substance substance) {
         withoutLimit.add(substance);
@@ -29,6 +32,22 @@ final class Findings {
 
     void add(NotTranscribed finding) {
         notTranscribed.put(finding.substance(), finding);
+    }
+
+    void add(Mentioned finding) {
+        mentioned.add(finding);
+    }
+
+    void setUnusedPurposes(Set<String> names) {
+        unusedPurposes = Collections.unmodifiableSet(names);
+    }
+
+    List<Mentioned> mentioned() {
+        return List.copyOf(mentioned);
+    }
+
+    Set<String> unusedPurposes() {
+        return unusedPurposes;
     }
 
     List<Substance> withoutLimit() {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is needed besides the formula to make an ingredient list: the rule of order, which ingredients are colorants, which
@@ -24,12 +25,19 @@ public final class Label {
     private final Set<String> colorants;
     private final Map<String, String> perfumes;
     private final Map<String, String> declared;
+    private final @Nullable Formula declaredOf;
 
-    private Label(LabelRule rule, Set<String> colorants, Map<String, String> perfumes, Map<String, String> declared) {
+    private Label(
+            LabelRule rule,
+            Set<String> colorants,
+            Map<String, String> perfumes,
+            Map<String, String> declared,
+            @Nullable Formula declaredOf) {
         this.rule = rule;
         this.colorants = Set.copyOf(colorants);
         this.perfumes = Map.copyOf(perfumes);
         this.declared = Map.copyOf(declared);
+        this.declaredOf = declaredOf;
     }
 
     /**
@@ -39,7 +47,7 @@ public final class Label {
      * @return the label, no colorants and perfumes named, nothing to be declared
      */
     public static Label of(LabelRule rule) {
-        return new Label(Objects.requireNonNull(rule, "rule"), Set.of(), Map.of(), Map.of());
+        return new Label(Objects.requireNonNull(rule, "rule"), Set.of(), Map.of(), Map.of(), null);
     }
 
     /**
@@ -53,7 +61,7 @@ public final class Label {
         for (String name : Objects.requireNonNull(names, "names")) {
             more.add(LimitNames.normalise(Objects.requireNonNull(name, "names")));
         }
-        return new Label(rule, more, perfumes, declared);
+        return new Label(rule, more, perfumes, declared, declaredOf);
     }
 
     /**
@@ -69,7 +77,7 @@ public final class Label {
         more.put(
                 LimitNames.normalise(Objects.requireNonNull(material, "material")),
                 Objects.requireNonNull(word, "word"));
-        return new Label(rule, colorants, more, declared);
+        return new Label(rule, colorants, more, declared, declaredOf);
     }
 
     /**
@@ -79,14 +87,15 @@ public final class Label {
      * @return the label
      */
     public Label declaring(LimitReport report) {
+        requireReported(Objects.requireNonNull(report, "report").formula());
         Map<String, String> more = new HashMap<>(declared);
-        for (Verdict verdict : Objects.requireNonNull(report, "report").declarations()) {
+        for (Verdict verdict : report.declarations()) {
             String name = verdict.limit().declaredAs();
             verdict.substances()
                     .forEach(substance ->
                             more.put(LimitNames.normalise(substance.name()), name.isEmpty() ? substance.name() : name));
         }
-        return new Label(rule, colorants, perfumes, more);
+        return new Label(rule, colorants, perfumes, more, report.formula());
     }
 
     /**
@@ -96,7 +105,8 @@ public final class Label {
      * @return the list
      */
     public IngredientList list(Formula formula) {
-        return new LabelDraft(this, Objects.requireNonNull(formula, "formula"), null).list();
+        requireReported(Objects.requireNonNull(formula, "formula"));
+        return new LabelDraft(this, formula, null).list();
     }
 
     /**
@@ -108,7 +118,19 @@ public final class Label {
      */
     public IngredientList list(Weighed weighed) {
         MadeShares own = MadeShares.of(weighed);
+        requireReported(own.formula());
         return new LabelDraft(this, own.formula(), own.masses()).list();
+    }
+
+    private void requireReported(Formula formula) {
+        if (declaredOf != null && !declaredOf.equals(formula)) {
+            throw new IllegalArgumentException(
+                    "formula is \"" + formula.name() + "\", but what is to be declared was found in "
+                            + (declaredOf.name().equals(formula.name())
+                                    ? "another of that name"
+                                    : "\"" + declaredOf.name() + "\"")
+                            + ": check this formula and declare that report");
+        }
     }
 
     LabelRule rule() {

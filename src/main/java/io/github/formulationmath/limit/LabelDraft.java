@@ -61,6 +61,8 @@ final class LabelDraft {
         String word = label.perfumes().get(line.ingredient().normalName());
         if (word != null) {
             add(word, Set.of(), new ListedPart(line, MassFraction.WHOLE));
+        } else {
+            addMaterial(line);
         }
         for (Map.Entry<Substance, MassFraction> part : line.ingredient().parts().entrySet()) {
             OneSubstance one = formula.substances().of(part.getKey());
@@ -69,6 +71,19 @@ final class LabelDraft {
                 String name = declared == null ? one.substance().name() : declared;
                 add(name, one.keys(), new ListedPart(line, part.getValue()));
             }
+        }
+    }
+
+    /** A material that has to be declared by a name of its own stands beside what it consists of. */
+    private void addMaterial(FormulaLine line) {
+        String name = label.declared().get(line.ingredient().normalName());
+        boolean amongParts = line.ingredient().parts().keySet().stream()
+                .anyMatch(part -> formula.substances()
+                        .of(part)
+                        .keys()
+                        .contains(line.ingredient().normalName()));
+        if (name != null && !amongParts) {
+            add(name, Set.of(), new ListedPart(line, MassFraction.WHOLE));
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** One run of a checker over one formula; used once, by one thread. */
@@ -21,11 +22,13 @@ final class LimitCheck {
     private final List<Tally> tallies = new ArrayList<>();
     private final Findings findings = new Findings();
     private final Map<OneSubstance, Substance> allNames = new HashMap<>();
+    private final Set<String> stated;
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
         this.checker = checker;
         this.formula = formula;
         this.made = made;
+        this.stated = new TreeSet<>(checker.product().purposes().keySet());
     }
 
     LimitReport report() {
@@ -36,6 +39,7 @@ final class LimitCheck {
         for (Tally tally : tallies) {
             verdicts.add(new Verdict(checker, tally, made));
         }
+        findings.setUnusedPurposes(stated);
         return new LimitReport(checker, formula, verdicts, findings);
     }
 
@@ -55,16 +59,17 @@ final class LimitCheck {
     /** Whether the parts themselves tell how much of what the line is called it holds. */
     private boolean isNamedAmong(Set<Substance> parts, String normalName) {
         for (Substance part : parts) {
-            if (formula.substances().of(part).keys().contains(normalName)) {
+            if (allNames(formula.substances().of(part)).keys().contains(normalName)) {
                 return true;
             }
         }
         return false;
     }
 
-    /** By what the table may know the substance: every name and the number that any line has for it. */
+    /** Every name and the number that any line, or the table, has for the substance. */
     private Substance allNames(OneSubstance substance) {
-        return allNames.computeIfAbsent(substance, one -> one.as(one.substance()));
+        return allNames.computeIfAbsent(
+                substance, one -> checker.table().index().known(one.as(one.substance())));
     }
 
     /** Counts a part of a line wherever it counts; false if the table does not speak of it. */
@@ -86,8 +91,10 @@ final class LimitCheck {
      */
     private void countUnderOwnName(FormulaLine line) {
         Substance material = Substance.of(line.name());
-        Substance named =
-                formula.substances().find(material).map(this::allNames).orElse(material);
+        Substance named = formula.substances()
+                .find(material)
+                .map(this::allNames)
+                .orElseGet(() -> checker.table().index().known(material));
         CheckEntry entry = checker.index().find(named);
         addFindings(material, named, entry);
         if (entry != null) {
@@ -99,16 +106,15 @@ final class LimitCheck {
 
     /** Whether the table speaks of the substance at all. */
     private boolean addFindings(Substance substance, Substance named, @Nullable CheckEntry entry) {
-        List<OmittedEntry> omitted = checker.table().omittedIndex().find(named);
-        if (!omitted.isEmpty()) {
-            findings.add(new NotTranscribed(substance, omitted));
-        }
+        usePurpose(named);
+        boolean spokenOf = addUncounted(substance, named);
         if (entry == null) {
-            return !omitted.isEmpty();
+            return spokenOf;
         }
         if (!entry.outside().isEmpty()) {
             findings.add(new OutOfScope(substance, entry.outside(), false));
-        } else if (entry.hits().isEmpty()) {
+        }
+        if (!entry.otherPurpose().isEmpty()) {
             findings.add(new OutOfScope(substance, entry.otherPurpose(), true));
         }
         if (!entry.casNumbers().isEmpty()
@@ -117,6 +123,26 @@ final class LimitCheck {
             findings.addConflict(substance);
         }
         return true;
+    }
+
+    /** What entries say of the substance that the table does not count. */
+    private boolean addUncounted(Substance substance, Substance named) {
+        List<OmittedEntry> omitted = checker.table().omittedIndex().find(named);
+        if (!omitted.isEmpty()) {
+            findings.add(new NotTranscribed(substance, omitted));
+        }
+        List<UsageLimit> mentioning = checker.table().index().mentioning(named);
+        if (!mentioning.isEmpty()) {
+            findings.add(new Mentioned(substance, mentioning));
+        }
+        return !omitted.isEmpty() || !mentioning.isEmpty();
+    }
+
+    /** A purpose that is stated differently under two names of one substance is not used. */
+    private void usePurpose(Substance named) {
+        if (!stated.isEmpty() && checker.product().purposeOf(named).isPresent()) {
+            named.keys().forEach(stated::remove);
+        }
     }
 
     /** A formula counts towards few slots: looking through them is faster than any map. */

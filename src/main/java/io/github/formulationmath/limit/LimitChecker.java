@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Source;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -77,18 +78,24 @@ public final class LimitChecker {
      * @param content grams of the reference per gram of the substance, above 0
      * @param source the supplier's document
      * @return the checker
-     * @throws IllegalArgumentException if the content is not above 0
+     * @throws IllegalArgumentException if the content is not above 0, or no limit of the table counts a member of that
+     *     name, synonym or CAS number as that reference
      */
     public LimitChecker withContent(String inciName, String referenceName, Ratio content, Source source) {
         if (Objects.requireNonNull(content, "content").signum() <= 0) {
             throw new IllegalArgumentException("content is " + content + ": it must be above 0");
         }
+        String name = LimitNames.normalise(Objects.requireNonNull(inciName, "inciName"));
+        String reference = LimitNames.normalise(Objects.requireNonNull(referenceName, "referenceName"));
+        StatedContent statement = new StatedContent(content, Objects.requireNonNull(source, "source"));
         Map<StatedContent.Key, StatedContent> more = new HashMap<>(stated);
-        more.put(
-                StatedContent.Key.of(
-                        Objects.requireNonNull(inciName, "inciName"),
-                        Objects.requireNonNull(referenceName, "referenceName")),
-                new StatedContent(content, Objects.requireNonNull(source, "source")));
+        List<StatedContent.Key> meant = StatedContent.Key.meant(table, name, reference);
+        if (meant.isEmpty()) {
+            throw new IllegalArgumentException("no limit of " + table.name() + " counts \"" + CsvRow.shortened(inciName)
+                    + "\" as \"" + CsvRow.shortened(referenceName)
+                    + "\": name both as the table does, see LimitTable.limits()");
+        }
+        meant.forEach(key -> more.put(key, statement));
         return new LimitChecker(table, product, rule, more);
     }
 

@@ -17,7 +17,7 @@ public enum LimitOutcome {
     /**
      * No counted limit is passed, but something is left that no number settles: an entry with conditions, wording or a
      * remark, one that may apply, one that must be read, one that is not transcribed, a declaration or warning that is
-     * due, a word that the table does not know, a name that is close to one of the table, a CAS number that contradicts
+     * due, an entry that names a substance without counting it, a word that the table does not know, a name that is close to one of the table, a CAS number that contradicts
      * the name.
      */
     CONDITIONS_OPEN,

@@ -164,12 +164,22 @@ public final class LimitReport {
         return worst;
     }
 
+    /** What a stated purpose lifted is told; it is open only as far as no other limit on contents counts the substance. */
+    private boolean isOpen(OutOfScope finding) {
+        return finding.otherPurpose()
+                ? verdicts.stream()
+                        .filter(verdict -> verdict.limit().kind().restrictsContents())
+                        .noneMatch(verdict -> verdict.substances().contains(finding.substance()))
+                : finding.mustBeRead();
+    }
+
     /** A substance with a CAS number of its own is not the slip of a pen. */
     private boolean hasOpenFindings() {
         return !notTranscribed().isEmpty()
+                || !mentioned().isEmpty()
                 || !casConflicts().isEmpty()
                 || !unknownWords().isEmpty()
-                || outOfScope().stream().anyMatch(OutOfScope::mustBeRead)
+                || outOfScope().stream().anyMatch(this::isOpen)
                 || suggestions().keySet().stream()
                         .anyMatch(substance -> substance.cas().isEmpty());
     }
@@ -221,6 +231,27 @@ public final class LimitReport {
     }
 
     /**
+     * The substances that entries of the table name without counting them, for example to say that they are not allowed.
+     * Those entries have to be read.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Mentioned> mentioned() {
+        return findings.mentioned();
+    }
+
+    /**
+     * The names for which the product states a purpose that was used for nothing: the formula has no such substance, or
+     * different purposes are stated under two names of one. Every limit counts what they were meant for, which is the
+     * stricter reading.
+     *
+     * @return an unmodifiable set of names in capital letters
+     */
+    public Set<String> unusedPurposes() {
+        return findings.unusedPurposes();
+    }
+
+    /**
      * The substances whose CAS number is not one that the table has for their name; they were taken by name.
      *
      * @return an unmodifiable list
@@ -231,7 +262,7 @@ public final class LimitReport {
 
     /**
      * Words by which the product was described and that no limit of the table knows: perhaps slips of the pen, perhaps
-     * only of no interest to the table.
+     * only of no interest to the table. Where no limit asks at all, be it for an area, a kind or a form, no word is unknown.
      *
      * @return the words in alphabetical order
      */
@@ -279,6 +310,10 @@ public final class LimitReport {
                 text,
                 "not transcribed",
                 notTranscribed().stream().map(NotTranscribed::substance).toList());
+        append(
+                text,
+                "to read, named there",
+                mentioned().stream().map(Mentioned::substance).toList());
         append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")
@@ -286,6 +321,7 @@ public final class LimitReport {
                         .append(" is close to ")
                         .append(String.join(" or ", names)));
         append(text, "words unknown to this table", List.copyOf(unknownWords()));
+        append(text, "purposes stated and not used", List.copyOf(unusedPurposes()));
         return text.toString();
     }
 

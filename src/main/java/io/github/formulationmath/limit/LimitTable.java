@@ -250,7 +250,7 @@ public final class LimitTable implements Serializable {
      * @return the limits in the order of the table; none if the substance has no limit in this table
      */
     public List<UsageLimit> limitsFor(Substance substance) {
-        return index.find(Objects.requireNonNull(substance, "substance")).stream()
+        return index.find(index.known(Objects.requireNonNull(substance, "substance"))).stream()
                 .map(Counted::limit)
                 .toList();
     }

@@ -41,8 +41,11 @@ final class LimitTableReader {
 
     private LimitTable table(String name, CsvTable limits, CsvTable substances) {
         for (CsvRow row : substances.rows()) {
-            members.computeIfAbsent(row.required("group_id"), id -> new ArrayList<>())
-                    .add(member(row));
+            GroupMember member = member(row);
+            if (!role(row).equals("part")) {
+                members.computeIfAbsent(row.required("group_id"), id -> new ArrayList<>())
+                        .add(member);
+            }
         }
         List<UsageLimit> all = new ArrayList<>();
         Set<String> ids = new HashSet<>();
@@ -58,6 +61,11 @@ final class LimitTableReader {
         return LimitTable.of(name, limits.comments(), all);
     }
 
+    /** What only names a part of another material says nothing of that part by itself. */
+    private static String role(CsvRow row) {
+        return row.choice("role", List.of("member", "mentioned", "part"), word -> word);
+    }
+
     private static GroupMember member(CsvRow row) {
         Substance named = row.read("inci_name", Substance::of);
         Substance substance = row.text("cas_number").isEmpty() ? named : row.read("cas_number", named::withCas);
@@ -66,9 +74,7 @@ final class LimitTableReader {
             member = member.withFormula(
                     row.read("molecular_formula", MolecularFormula::parse), row.number("reference_units"));
         }
-        boolean counted =
-                row.choice("role", List.of("member", "mentioned"), word -> word).equals("member");
-        return counted ? member : member.mentionedOnly();
+        return role(row).equals("mentioned") ? member.mentionedOnly() : member;
     }
 
     private UsageLimit limit(CsvRow row) {

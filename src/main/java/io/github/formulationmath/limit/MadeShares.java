@@ -7,6 +7,7 @@ import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Subject;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /** The masses of the lines of a formula, from which shares of the product or of a phase are made. */
@@ -56,6 +57,12 @@ record MadeShares(Formula formula, MadeMasses masses) {
             return masses;
         }
         return masses.part(whole.stream().map(line -> line.position() - 1).toList());
+    }
+
+    /** The share of what is unknown in one line, all of it taken as there. */
+    MadeShare unknownShare(Tally tally, FormulaLine line) {
+        List<FormulaLine> whole = tally.whole();
+        return of(whole).madeShare(tally, Map.of(whole.indexOf(line), tally.unknownStrength(line)));
     }
 
     MadeShare share(Tally tally, End end) {

@@ -4,7 +4,9 @@ import io.github.formulationmath.formula.Substance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,12 +17,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which limits count a substance: by its name or a synonym, in normal form, or by its CAS number; a limit that has both
- * counts it by the name.
+ * counts it by the name. And which limits only mention it.
  */
 final class MemberIndex {
 
     private final Map<String, List<Counted>> byName = new LinkedHashMap<>();
     private final Map<String, List<Counted>> byCas = new HashMap<>();
+    private final Map<String, Set<UsageLimit>> mentioning = new HashMap<>();
+    private final TableSynonyms synonyms = new TableSynonyms();
     private final KnownNames names;
 
     MemberIndex(List<UsageLimit> limits) {
@@ -29,7 +33,14 @@ final class MemberIndex {
             List<Conversion> conversions = Conversion.ofMembers(limit);
             for (int i = 0; i < conversions.size(); i++) {
                 GroupMember member = limit.group().members().get(i);
-                if (member.isCounted()) {
+                synonyms.add(member.substance());
+                if (!member.isCounted()) {
+                    member.substance()
+                            .keys()
+                            .forEach(key -> mentioning
+                                    .computeIfAbsent(key, k -> new LinkedHashSet<>())
+                                    .add(limit));
+                } else {
                     add(new Counted(limit, member, conversions.get(i), false));
                     written.add(member.substance().name());
                 }
@@ -48,6 +59,18 @@ final class MemberIndex {
                 .cas()
                 .ifPresent(cas ->
                         byCas.computeIfAbsent(cas, c -> new ArrayList<>()).add(counted));
+    }
+
+    /** A substance with every other name, and the number, by which the table shows that it knows it. */
+    Substance known(Substance asked) {
+        return synonyms.known(asked);
+    }
+
+    /** The limits whose entries name a substance without counting it. */
+    List<UsageLimit> mentioning(Substance substance) {
+        Set<UsageLimit> found = new LinkedHashSet<>();
+        substance.keys().forEach(key -> found.addAll(mentioning.getOrDefault(key, Set.of())));
+        return List.copyOf(found);
     }
 
     /** All names as the table writes them. */
@@ -75,12 +98,10 @@ final class MemberIndex {
         String cas = substance.cas().orElse(null);
         List<Counted> named = new ArrayList<>();
         substance.keys().forEach(key -> named.addAll(byName.getOrDefault(key, List.of())));
-        Set<UsageLimit> limits = named.stream().map(Counted::limit).collect(Collectors.toSet());
+        Set<UsageLimit> limits = named.stream().map(Counted::limit).collect(Collectors.toCollection(HashSet::new));
         List<Counted> found = new ArrayList<>(onePerLimit(named, cas));
-        if (cas != null) {
-            withCas(cas).stream()
-                    .filter(counted -> !limits.contains(counted.limit()))
-                    .forEach(found::add);
+        for (String key : substance.keys()) {
+            withCas(key).stream().filter(counted -> limits.add(counted.limit())).forEach(found::add);
         }
         return found;
     }

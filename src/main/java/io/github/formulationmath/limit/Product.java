@@ -174,7 +174,7 @@ public final class Product implements Serializable {
     SortedMap<String, List<String>> unknownWords(ProductWords words) {
         SortedMap<String, List<String>> unknown = new TreeMap<>();
         for (StatedWords side : in(words).sides()) {
-            side.unknown().forEach(word -> unknown.put(word, ProductWords.close(word, side.vocabulary())));
+            side.unknownWhereAsked().forEach(word -> unknown.put(word, ProductWords.close(word, side.vocabulary())));
         }
         return unknown;
     }

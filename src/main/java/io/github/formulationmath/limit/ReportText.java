@@ -14,12 +14,19 @@ record ReportText(LimitReport report, Wording wording) {
             head.add(
                     Phrase.of("limit.not-held", String.join("; ", report.table().notHeld())));
         }
-        head.add(Phrase.of(report.outcome().key()));
+        head.add(Phrase.of(outcome()));
         List<String> lines = new ArrayList<>(texts(head));
         report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
         lines.addAll(texts(findings()));
         lines.addAll(texts(List.of(Phrase.of("caution.limit"), report.table().caution())));
         return List.copyOf(lines);
+    }
+
+    /** Where nothing was compared, nothing was passed either, and that must not read like a result. */
+    private String outcome() {
+        boolean nothing = report.outcome() == LimitOutcome.NO_COUNTED_LIMIT_PASSED
+                && report.binding().isEmpty();
+        return nothing ? "limit.outcome.nothing-counted" : report.outcome().key();
     }
 
     private List<String> texts(List<Phrase> phrases) {
@@ -36,6 +43,13 @@ record ReportText(LimitReport report, Wording wording) {
                             entry.toString(),
                             entry.reason())));
         }
+        for (Mentioned finding : report.mentioned()) {
+            finding.limits().stream()
+                    .map(limit -> limit.citation().toString())
+                    .distinct()
+                    .forEach(citation -> phrases.add(
+                            Phrase.of("remark.mentioned", finding.substance().toString(), citation)));
+        }
         report.outOfScope().forEach(finding -> phrases.add(outOfScope(finding)));
         report.withoutLimit().forEach(substance -> phrases.add(Phrase.of("remark.no-limit", substance.toString())));
         report.suggestions()
@@ -47,6 +61,7 @@ record ReportText(LimitReport report, Wording wording) {
                         close.isEmpty()
                                 ? Phrase.of("remark.unknown-word", word)
                                 : Phrase.of("remark.unknown-word-close", word, String.join(", ", close))));
+        report.unusedPurposes().forEach(name -> phrases.add(Phrase.of("remark.unused-purpose", name)));
         return phrases;
     }
 

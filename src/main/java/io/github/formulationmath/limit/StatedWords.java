@@ -31,6 +31,11 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
         return written.stream().filter(word -> !vocabulary.contains(word)).collect(Collectors.toUnmodifiableSet());
     }
 
+    /** The unknown words; none on a side on which no limit asks anything, as there is nothing that a word could settle. */
+    Set<String> unknownWhereAsked() {
+        return vocabulary.equals(Set.of(ProductWords.OTHER)) ? Set.of() : unknown();
+    }
+
     /** Whether any of the terms is stated. */
     Match match(Set<String> terms) {
         Match best = Match.NO;

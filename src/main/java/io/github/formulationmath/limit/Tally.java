@@ -46,8 +46,8 @@ final class Tally implements Subject {
     }
 
     /**
-     * Adds a whole line under the name of its material, unless its parts, which were added before, count more or tell what
-     * nothing else tells.
+     * Adds a whole line under the name of its material, unless its parts, which were added before, do more harm (count
+     * more against a highest share, less towards a lowest one) or tell what nothing else tells.
      */
     void addMaterial(FormulaLine line, Substance material, Hit hit) {
         Ratio parts = Ratio.ZERO;
@@ -59,7 +59,9 @@ final class Tally implements Subject {
             }
         }
         Contribution whole = new Contribution(0, line, material, Ratio.ONE, hit);
-        if (!counted || hit.isAssessable() && whole.weight(Reckoning.plain()).compareTo(parts) > 0) {
+        int more = whole.weight(Reckoning.plain()).compareTo(parts);
+        boolean harmsMore = slot.limit().kind().isUpper() ? more > 0 : more < 0;
+        if (!counted || hit.isAssessable() && harmsMore) {
             contributions.removeIf(earlier -> earlier.line().position() == line.position());
             contributions.add(whole);
         }
@@ -95,8 +97,21 @@ final class Tally implements Subject {
 
     /** {@code Oil phase} and {@code oil} are the same phase. */
     private static String phaseName(String name) {
-        String term = LimitNames.term(name);
+        String term = LimitNames.term(LimitNames.normalise(name));
         return term.endsWith("_phase") ? term.substring(0, term.length() - "_phase".length()) : term;
+    }
+
+    /** Lines that hold what is counted, but in another phase than the one the limit is a share of. */
+    List<FormulaLine> outsideWhole() {
+        if (slot.limit().isOfProduct()) {
+            return List.of();
+        }
+        String wanted = phaseName(slot.limit().whole());
+        return contributions.stream()
+                .map(Contribution::line)
+                .distinct()
+                .filter(line -> !phaseName(line.phase()).equals(wanted))
+                .toList();
     }
 
     /** Whether every figure is known. */
@@ -121,12 +136,25 @@ final class Tally implements Subject {
 
     /** Whether so little is unknown that the two ends tell the verdict for all that lies between. */
     boolean isUnknownInOneLine() {
+        return unknownLines().size() <= 1;
+    }
+
+    /** The lines of the whole of which it is not known how much counts. */
+    List<FormulaLine> unknownLines() {
+        List<FormulaLine> elsewhere = outsideWhole();
         return contributions.stream()
-                        .filter(contribution -> !contribution.hit().isAssessable())
-                        .map(contribution -> contribution.line().position())
-                        .distinct()
-                        .count()
-                <= 1;
+                .filter(contribution -> !contribution.hit().isAssessable())
+                .map(Contribution::line)
+                .distinct()
+                .filter(line -> !elsewhere.contains(line))
+                .toList();
+    }
+
+    /** The greatest part of a line that may count beside what is known of it. */
+    Ratio unknownStrength(FormulaLine line) {
+        return strengths(List.of(line), End.HIGHEST)
+                .get(0)
+                .minus(strengths(List.of(line), End.LOWEST).get(0));
     }
 
     /** The first thing of which it is not known how much of it counts. */

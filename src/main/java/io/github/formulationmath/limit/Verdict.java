@@ -31,7 +31,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Where it is not known how much of a substance counts, the share is an interval: from what is known alone to what is
  * known and all the rest at the greatest content possible. {@link #share()} is its lower end, {@link #bounds()} the whole
  * of it, with the error of the balance at both ends; a verdict that holds at both ends holds, otherwise it cannot be
- * assessed. (By a guard band on a weighed batch, two lines or more of unknown content cannot be assessed.)
+ * assessed. (By a guard band on a weighed batch, two lines or more of unknown content cannot be assessed where one of
+ * them is so little that the band exceeds it.)
  *
  * <p>An entry that allows a substance in other products only is a verdict as well: {@link Conformity#PROHIBITED}, on the
  * limit of that entry with nothing left of it.
@@ -253,12 +254,16 @@ public final class Verdict implements Explained {
      *
      * @param line a line that is counted
      * @return a fraction of the product; empty if the other lines alone are beyond the limit
-     * @throws IllegalArgumentException if the line is not counted
+     * @throws IllegalArgumentException if the line is not counted, or is not a line of {@link #formula()}
      */
     public Optional<Ratio> limitingShareOf(FormulaLine line) {
         Objects.requireNonNull(line, "line");
+        if (!tally.formula().lines().contains(line)) {
+            throw new IllegalArgumentException("line is " + line + ", which is not a line of \""
+                    + tally.formula().name() + "\" as the verdict has it: take it from formula()");
+        }
         Ratio own = tally.strengths(List.of(line)).get(0);
-        if (own.isZero()) {
+        if (own.isZero() || tally.outsideWhole().contains(line)) {
             throw new IllegalArgumentException(line + " is not counted by " + limit().id());
         }
         return relations.limitingShare(line, own);
@@ -318,8 +323,8 @@ public final class Verdict implements Explained {
     }
 
     /**
-     * Whether the limit says anything that no number settles: it may not be meant for the product, or it comes with
-     * conditions, wording or remarks.
+     * Whether the limit says anything that no number settles: it may not be meant for the product, it comes with
+     * conditions, wording or remarks, or it is of one phase and something of what it counts stands in another.
      *
      * @return true if there is something to read
      */
@@ -328,7 +333,8 @@ public final class Verdict implements Explained {
         return applicability() == Applicability.MAY_APPLY
                 || !text.conditions().isEmpty()
                 || !text.warnings().isEmpty()
-                || !text.note().isEmpty();
+                || !text.note().isEmpty()
+                || !tally.outsideWhole().isEmpty();
     }
 
     /**

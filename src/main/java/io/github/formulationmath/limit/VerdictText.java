@@ -97,6 +97,9 @@ record VerdictText(Verdict verdict, Wording wording) {
         UsageLimit limit = tally.slot().limit();
         if (tally.slot().applicability() == Applicability.MAY_APPLY) {
             remarks.add(Phrase.of("remark.may-apply", limit.scope().toString()));
+            if (limit.outsideScope() == OutsideScope.NOT_ALLOWED) {
+                remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
+            }
         }
         remarks.addAll(purposeRemarks(verdict));
         tally.problem()
@@ -106,6 +109,8 @@ record VerdictText(Verdict verdict, Wording wording) {
                                 .map(contribution -> contribution.substance().name())
                                 .orElse(limit.whole()),
                         limit.basis().toString())));
+        tally.outsideWhole()
+                .forEach(line -> remarks.add(Phrase.of("remark.outside-phase", line.name(), limit.whole())));
         tally.contributions().stream()
                 .filter(contribution -> contribution.hit().formGuessed())
                 .map(contribution -> Phrase.of(
@@ -128,12 +133,15 @@ record VerdictText(Verdict verdict, Wording wording) {
         return verdict.substances().stream()
                 .filter(substance -> verdict.checker()
                         .product()
-                        .purposeOf(verdict.tally()
-                                .formula()
-                                .substances()
-                                .find(substance)
-                                .map(one -> one.as(substance))
-                                .orElse(substance))
+                        .purposeOf(verdict.checker()
+                                .table()
+                                .index()
+                                .known(verdict.tally()
+                                        .formula()
+                                        .substances()
+                                        .find(substance)
+                                        .map(one -> one.as(substance))
+                                        .orElse(substance)))
                         .isEmpty())
                 .map(substance -> Phrase.of(
                         "remark.purpose-not-stated",

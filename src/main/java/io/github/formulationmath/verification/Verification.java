@@ -279,8 +279,14 @@ public final class Verification implements Explained {
      * @param wording the words
      * @param limits what {@link #limits(LimitChecker)} found
      * @return a report to print as text, Markdown or HTML
+     * @throws IllegalArgumentException if the limits were checked against other figures than theirs
      */
     public Report report(Wording wording, LimitReport limits) {
+        if (!isComplete() || !Objects.requireNonNull(limits, "limits").formula().equals(asClaimed())) {
+            throw new IllegalArgumentException(
+                    "limits is a report on \"" + limits.formula().name()
+                            + "\" with other figures than those of the claim: take it from limits(checker)");
+        }
         Report report =
                 new VerificationReport(this, wording).report().heading(wording.text(Phrase.of("verification.limits")));
         for (String line : VerificationReport.limits(limits, wording)) {

@@ -70,7 +70,7 @@ final class SnapshotSubstancesTest {
                 .doesNotHaveDuplicates();
         assertThat(SnapshotTable.SUBSTANCES).allSatisfy(row -> {
             assertThat(field(row, "inci_name")).isNotBlank().isUpperCase();
-            assertThat(field(row, "role")).isIn("member", "mentioned");
+            assertThat(field(row, "role")).isIn("member", "mentioned", "part");
         });
     }
 

@@ -111,4 +111,33 @@ class UnknownContentPropertiesTest {
             assertThat(exact.conformity()).isEqualTo(interval.conformity());
         }
     }
+
+    /** Lines of 8 g and more, on a display of 0.1 g: the band of each is far less than itself. */
+    @Property(tries = 150)
+    void what_is_known_alone_and_exceeds_beyond_the_band_exceeds_whatever_the_rest(@ForAll long seed) {
+        Random random = new Random(seed);
+        int itself = 20_000 + random.nextInt(100_000);
+        int limit = 1 + random.nextInt(2 * itself);
+        DecisionRule rule = DecisionRule.guardBand();
+        LimitChecker unknown = checker(LimitKind.MAXIMUM, limit, rule);
+        Formula formula = formula(itself, 20_000 + share(random), 20_000 + share(random));
+        HandWeighed weighed = HandWeighed.exactly(formula, "400 g", TENTH, WeighingMethod.TARE_EACH);
+        Verdict interval = unknown.check(weighed).binding().orElseThrow();
+        Verdict least = unknown.withContent("Bromide of it", "quat", Ratio.of(1, 1_000_000_000), Source.user())
+                .withContent("Saccharinate of it", "quat", Ratio.of(1, 1_000_000_000), Source.user())
+                .check(weighed)
+                .binding()
+                .orElseThrow();
+        Verdict most = unknown.withContent("Bromide of it", "quat", Ratio.ONE, Source.user())
+                .withContent("Saccharinate of it", "quat", Ratio.ONE, Source.user())
+                .check(weighed)
+                .binding()
+                .orElseThrow();
+        if (least.conformity() == most.conformity() && least.conformity() != Conformity.NOT_SHOWN_WITHIN) {
+            assertThat(interval.conformity()).isEqualTo(least.conformity());
+        }
+        if (limit < itself / 2) {
+            assertThat(interval.conformity()).isEqualTo(Conformity.EXCEEDS);
+        }
+    }
 }

@@ -11,6 +11,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.number.Ratio;
@@ -208,6 +209,12 @@ class VerificationTest {
                         .text())
                 .contains("Limits under these figures")
                 .contains("Phenoxyethanol");
+        for (LimitReport other :
+                List.of(checker.check(kept), checker.check(verification.batch().formula()))) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> verification.report(Wording.english(), other))
+                    .withMessageContaining("take it from limits(checker)");
+        }
         Claim half = Claim.about(kept, SIZE).withFigure("Aqua", "90 g");
         assertThatIllegalStateException()
                 .isThrownBy(() -> Verification.of(half).limits(checker))
