@@ -151,7 +151,6 @@ class OneStepPropertiesTest {
                 Formula.inPercent("T").line("A", "12.4 %").line("B", "87.6 %").build();
         assertThat(of(formula, "100 g", List.of("12", "88")).outcome()).isEqualTo(Outcome.HOLDS);
         assertThat(of(formula, "100 g", List.of("12.0", "88.0")).outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
-        assertThat(of(formula, "100 g", List.of("12", "88.0")).outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
     }
 
     /** A batch of 99.6 g in tenths: 99.6 g is its total, 100 g only shown coarser than the figures, 100.0 g is wrong. */
@@ -166,10 +165,8 @@ class OneStepPropertiesTest {
         "99 g, DOES_NOT_HOLD"
     })
     void theTotalHasTheStepOfTheFigures(String total, Outcome outcome) {
-        Formula formula = Formula.inMasses("T")
-                .line("A", "49.7 g")
-                .line("B", "49.9 g")
-                .build();
+        Formula formula =
+                Formula.inMasses("T").line("A", "49.7 g").line("B", "49.9 g").build();
         Claim claim = Claim.about(formula, ClaimedSize.ofMass("99.6 g"))
                 .withFigure("A", "49.7 g")
                 .withFigure("B", "49.9 g")
@@ -209,25 +206,21 @@ class OneStepPropertiesTest {
         assertThat(wrong).isGreaterThan(20);
     }
 
-    /** Two wrong figures of the phase, one of them 0: only the other says anything. */
+    /** Shares of 400 g taken of the 12.1 % of the oil phase: 5.808 for 48 g, and 0.0484, which is 0.0 and says nothing. */
     @Test
     void aFigureOfNothingIsNotCountedAsSpeaking() {
         Formula formula = Formula.inPercent("T")
                 .phase("oil")
                 .line("A", "12 %")
-                .line("B", "0.3 %")
+                .line("B", "0.1 %")
                 .phase("water")
-                .line("C", "87.7 %")
+                .line("C", "87.9 %")
                 .build();
-        Verification verification = of(formula, "400 g", List.of("5.9", "0.1", "350.8"));
-        assertThat(verification.diagnosis().causes()).singleElement().satisfies(cause -> {
+        Verification verification = of(formula, "400 g", List.of("5.8", "0.0", "351.6"));
+        assertThat(verification.diagnosis().causes()).isNotEmpty().allSatisfy(cause -> {
             assertThat(cause.slip()).isEqualTo(Slip.WRONG_WHOLE);
-            assertThat(cause.figures()).isEqualTo(2);
+            assertThat(cause.figures()).isEqualTo(1);
+            assertThat(cause.digits()).isEqualTo(2);
         });
-        verification = of(formula, "400 g", List.of("5.9", "0.0", "350.8"));
-        verification
-                .diagnosis()
-                .causes()
-                .forEach(cause -> assertThat(cause.figures()).isEqualTo(1));
     }
 }
