@@ -6,7 +6,7 @@ public enum Agreement {
     AGREES,
     /** Ours, rounded to the step of the figure, a tie either way. */
     AGREES_AS_ROUNDED,
-    /** Ours, as a program prints a binary floating-point number: within 10<sup>−12</sup> of itself. */
+    /** Ours, as a program prints a binary floating-point number: within half of 10<sup>−13</sup> of itself. */
     AGREES_AS_BINARY,
     /** Ours, with the divisions left over by rounding shared out so that the total closes. */
     AGREES_AS_CLOSED,

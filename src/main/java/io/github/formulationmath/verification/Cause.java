@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
  * @param restFollows whether the q.s. line took what the slip left, so that its figure follows from the others
  * @param missed the lines whose figures it does not reproduce within their own rounding
  * @param worst the largest distance between a figure and the slip's, in steps of the figure
- * @param figures how many wrong figures speak for it: those it reproduces, but for a q.s. line that follows
+ * @param figures how many wrong figures speak for it: those it reproduces, but for 0 and for a q.s. line that follows
  * @param digits how many digits count in them together
  */
 public record Cause(

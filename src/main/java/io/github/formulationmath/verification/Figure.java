@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A decimal of more than 15 significant digits, such as {@code 56.00000000000001 g}, is what a program prints of a
  * binary floating-point number of 53 bits (15 digits always survive there, IEEE 754-2019). Its last digits are no claim:
- * it is held to 10<sup>−12</sup> of itself.
+ * it is held to half of 10<sup>−13</sup> of itself, so that a wrong thirteenth digit is none of them.
  *
  * <p>Immutable and thread-safe.
  */
@@ -24,8 +24,8 @@ public final class Figure implements Serializable {
     @Serial
     private static final long serialVersionUID = 2L;
 
-    /** Half of it either way is 10^-12, above what some thousand additions of doubles lose. */
-    private static final Ratio BINARY_STEP = Ratio.parse("2e-12");
+    /** Half of it either way is less than one in the thirteenth digit, and hundreds of times what one addition loses. */
+    private static final Ratio BINARY_STEP = Ratio.parse("1e-13");
 
     private final String written;
     private final FigureText text;
@@ -134,9 +134,19 @@ public final class Figure implements Serializable {
         return text.decimal();
     }
 
+    /** How many digits were written to be read: without a point the zeros at the end may only hold the place. */
+    int digitsWritten() {
+        return text.digitsWritten();
+    }
+
     /** How finely the figure by itself was rounded, in its unit. */
     Ratio ownStep() {
-        return isBinary() ? number().times(BINARY_STEP) : lastDigit();
+        return isBinary() ? binaryStep() : lastDigit();
+    }
+
+    /** How finely a binary number is told from another, in the unit. */
+    Ratio binaryStep() {
+        return number().times(BINARY_STEP);
     }
 
     /** How many grams or millilitres one of the unit is. */

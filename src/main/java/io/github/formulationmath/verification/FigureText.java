@@ -72,6 +72,13 @@ record FigureText(
         return plain.toString();
     }
 
+    /** As {@link #significantDigits()}, less the zeros at the end where there is no point. */
+    int digitsWritten() {
+        return decimal == null || decimal.contains(".")
+                ? significantDigits()
+                : decimal.replaceFirst("^0+", "").replaceFirst("0+$", "").length();
+    }
+
     /** How many digits stand from the first that is not 0; none in a fraction. */
     int significantDigits() {
         return decimal == null

@@ -12,7 +12,8 @@ import java.util.Map;
  *
  * @param hypothesis the hypothesis
  * @param missed how many figures it does not reproduce
- * @param figures how many wrong figures speak for it: those it reproduces, but for a q.s. line that follows from the others
+ * @param figures how many wrong figures speak for it: those it reproduces, but for 0 and for a q.s. line that follows from
+ *     the others
  * @param worst how far off the farthest figure is, in steps
  */
 record Fit(Hypothesis hypothesis, int missed, int figures, Ratio worst) {
@@ -41,7 +42,9 @@ record Fit(Hypothesis hypothesis, int missed, int figures, Ratio worst) {
     }
 
     private static boolean speaks(Hypothesis hypothesis, ShownLine line) {
-        return line.isWrong() && !(hypothesis.restFollows() && line.line().isQuantitySufficient());
+        return line.isWrong()
+                && line.digits() > 0
+                && !(hypothesis.restFollows() && line.line().isQuantitySufficient());
     }
 
     private static boolean reproduces(Shown shown, Hypothesis hypothesis, ShownLine line, Ratio number) {

@@ -36,24 +36,20 @@ final class Habits {
 
     private Habits(Shown shown) {
         this.shown = shown;
-        this.set = new FigureSet(
-                shown.lines().stream().map(line -> shown.rightOf(line.line())).toList(),
-                shown.lines().stream().map(ShownLine::grams).toList(),
-                shown.lines().stream()
-                        .map(line -> line.step().times(line.gramsPerUnit()))
-                        .toList(),
-                shown.batch().result(),
-                shown.isComplete()
-                        && shown.lines().stream()
-                                .noneMatch(line -> line.figure().isVolume()));
+        this.set = shown.toOnePlace();
         this.total = shown.claim().total().orElse(null);
     }
 
     /** The first habit that gives figures and total; if there is none, the first that gives the figures. */
     static Optional<Found> of(Shown shown) {
         Habits habits = new Habits(shown);
-        List<Supplier<Optional<Found>>> ways =
-                List.of(habits::plain, habits::restElsewhere, habits::roundOunce, habits::halfGrams, habits::digits);
+        List<Supplier<Optional<Found>>> ways = List.of(
+                habits::plain,
+                habits::restElsewhere,
+                habits::roundOunce,
+                habits::halfGrams,
+                habits::digits,
+                habits::coarserWhenLarger);
         @Nullable Found first = null;
         for (Supplier<Optional<Found>> way : ways) {
             Optional<Found> found = way.get();
@@ -62,16 +58,27 @@ final class Habits {
             }
             first = first == null ? found.orElse(null) : first;
         }
-        return Optional.ofNullable(first);
+        return Optional.ofNullable(first).map(habits::withCoarserTotal);
+    }
+
+    /** A total is larger than the figures, and may be shown to fewer places than they are. */
+    private Found withCoarserTotal(Found found) {
+        if (total == null
+                || !FigureSet.isRounded(
+                        set.batch(), ownStepOfTotal(), total.number().times(total.unitSize()))) {
+            return found;
+        }
+        RoundingHabit habit = found.habit().isPlainRounding() ? RoundingHabit.COARSER_WHEN_LARGER : found.habit();
+        return new Found(habit, found.detail(), found.mixedTies(), true);
     }
 
     private Optional<Found> plain() {
-        return plain(set).map(found -> told(found, set.batch(), ownStepOfTotal()));
+        return plain(set).map(found -> told(found, set.batch(), stepOfTotal()));
     }
 
     /** A set that one rule gives is not put down to mixed ties. */
     private Optional<Found> plain(FigureSet of) {
-        int rest = shown.rest().map(line -> line.position() - 1).orElse(-1);
+        int rest = shown.restPlace();
         boolean each = of.eachIsNearest();
         boolean qs = rest >= 0 && of.takesRest(rest);
         if (each && !of.mixesTies(-1)) {
@@ -98,7 +105,19 @@ final class Habits {
         Optional<Found> found = set.takesRest(largest)
                 ? found(RoundingHabit.LARGEST_LINE_TAKES_REST)
                 : set.takesRest(lines.size() - 1) ? found(RoundingHabit.LAST_LINE_TAKES_REST) : Optional.empty();
-        return found.map(habit -> told(habit, set.batch(), ownStepOfTotal()));
+        return found.map(habit -> told(habit, set.batch(), stepOfTotal()));
+    }
+
+    /** The q.s. line may still be what the others leave, to the finest place. */
+    private Optional<Found> coarserWhenLarger() {
+        FigureSet bySize = shown.coarserWhenLarger();
+        int rest = shown.restPlace();
+        boolean each = bySize.eachIsNearest();
+        if (!each && !(shown.restCloses() && bySize.othersAreNearest(rest))) {
+            return Optional.empty();
+        }
+        Found found = new Found(RoundingHabit.COARSER_WHEN_LARGER, "", bySize.mixesTies(each ? -1 : rest), false);
+        return Optional.of(told(found, set.batch(), ownStepOfTotal()));
     }
 
     private Optional<Found> roundOunce() {
@@ -113,7 +132,7 @@ final class Habits {
         Ratio batch = total != null && isOunce(total.unit()) == asked ? set.batch() : scaled.batch();
         return plain(scaled)
                 .map(found -> new Found(RoundingHabit.OUNCE_OF_28_35_GRAMS, "", found.mixedTies(), false))
-                .map(found -> told(found, batch, ownStepOfTotal()));
+                .map(found -> told(found, batch, stepOfTotal()));
     }
 
     private static boolean isOunce(ClaimedSize size) {
@@ -130,15 +149,13 @@ final class Habits {
     }
 
     private Optional<Found> halfGrams() {
-        if (shown.claim().balance().isPresent() || !shown.lines().stream().allMatch(line -> isGram(line.figure()))) {
+        if (shown.claim().balance().isPresent()
+                || !shown.lines().stream().allMatch(line -> isHalfGrams(line.figure()))) {
             return Optional.empty();
         }
-        List<Ratio> steps = shown.lines().stream().map(line -> HALF_GRAM).toList();
-        if (!areAllOn(steps)) {
-            return Optional.empty();
-        }
-        FigureSet halves = set.withSteps(steps);
-        Ratio step = total != null && isGram(total) ? ownStepOfTotal().max(HALF_GRAM) : ownStepOfTotal();
+        FigureSet halves =
+                set.withSteps(shown.lines().stream().map(line -> HALF_GRAM).toList());
+        Ratio step = total != null && isHalfGrams(total) ? ownStepOfTotal().max(HALF_GRAM) : ownStepOfTotal();
         return plain(halves)
                 .map(found -> new Found(RoundingHabit.HALF_GRAMS, "", found.mixedTies(), false))
                 .map(found -> told(found, set.batch(), step));
@@ -156,16 +173,21 @@ final class Habits {
         return true;
     }
 
-    private static boolean isGram(Figure figure) {
-        return FormulationUnits.symbolOf(figure.unit()).equals("g");
+    private static boolean isHalfGrams(Figure figure) {
+        return FormulationUnits.symbolOf(figure.unit()).equals("g")
+                && figure.number().dividedBy(HALF_GRAM).isInteger();
     }
 
-    /** With the most digits that will do; fractions have none. */
+    /** With the most digits that will do, and no fewer than were written; fractions have none. */
     private Optional<Found> digits() {
         if (shown.lines().stream().anyMatch(line -> line.figure().decimal() == null)) {
             return Optional.empty();
         }
-        for (int digits = MOST_DIGITS; digits >= FEWEST_DIGITS; digits--) {
+        int written = shown.lines().stream()
+                .mapToInt(line -> line.figure().digitsWritten())
+                .max()
+                .orElse(0);
+        for (int digits = MOST_DIGITS; digits >= Math.max(FEWEST_DIGITS, written); digits--) {
             Rounding rounding = Rounding.toSignificantDigits(digits);
             List<Ratio> steps = new ArrayList<>();
             for (ShownLine line : shown.lines()) {
@@ -173,7 +195,7 @@ final class Habits {
             }
             FigureSet coarser = set.withSteps(steps);
             if (areAllOn(steps) && coarser.eachIsNearest()) {
-                Ratio step = total == null
+                Ratio step = total == null || total.digitsWritten() > digits
                         ? Ratio.ZERO
                         : rounding.stepFor(set.batch().dividedBy(total.unitSize()))
                                 .times(total.unitSize());
@@ -187,6 +209,10 @@ final class Habits {
 
     private static Optional<Found> found(RoundingHabit habit) {
         return Optional.of(new Found(habit, "", false, false));
+    }
+
+    private Ratio stepOfTotal() {
+        return total == null ? Ratio.ZERO : shown.stepOf(total).times(total.unitSize());
     }
 
     private Ratio ownStepOfTotal() {

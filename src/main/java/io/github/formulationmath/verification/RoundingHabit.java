@@ -22,7 +22,9 @@ public enum RoundingHabit {
     /** To the nearest half gram. */
     HALF_GRAMS,
     /** To a number of significant digits, two at least. */
-    SIGNIFICANT_DIGITS;
+    SIGNIFICANT_DIGITS,
+    /** Figures, or the total, with more digits before the point to fewer places behind it, and never to more. */
+    COARSER_WHEN_LARGER;
 
     /** Whether the figures are the exact masses rounded, and no more than that. */
     boolean isPlainRounding() {

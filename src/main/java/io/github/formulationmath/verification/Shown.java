@@ -5,6 +5,7 @@ import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /** What a claim shows beside what is right, worked out once, so that each hypothesis costs only what it changes. */
@@ -29,6 +31,9 @@ final class Shown {
     private final Batch batch;
     private final List<Ratio> right;
     private final Map<Integer, ShownLine> lines = new LinkedHashMap<>();
+    private final Steps steps;
+    private final FigureSet toOnePlace;
+    private final FigureSet coarserWhenLarger;
     private final List<ShownLine> wrong;
     private final List<ShownLine> farthestFirst;
     private final Map<String, Ratio> phaseMasses = new HashMap<>();
@@ -38,12 +43,19 @@ final class Shown {
         this.claim = claim;
         this.batch = batch;
         this.right = batch.lines().stream().map(BatchLine::result).toList();
-        Steps steps = Steps.of(claim);
-        for (FormulaLine line : claim.formula().lines()) {
-            Figure figure = claim.figures().get(line.position());
-            if (figure != null) {
-                lines.put(line.position(), ShownLine.of(line, figure, steps.of(figure), rightOf(line)));
-            }
+        List<FormulaLine> given = claim.formula().lines().stream()
+                .filter(line -> claim.figures().containsKey(line.position()))
+                .toList();
+        List<Figure> figures = given.stream().map(this::figure).toList();
+        this.steps = Steps.of(claim, figures);
+        this.toOnePlace = set(given, steps::even);
+        this.coarserWhenLarger = toOnePlace.withSteps(beside -> inGrams(given, steps.coarserWhenLarger(beside)));
+        int place = restPlace();
+        this.restCloses = place >= 0 && toOnePlace.closesWith(place);
+        List<Ratio> each = steps.coarserWhenLarger(restCloses ? place : -1);
+        for (int i = 0; i < given.size(); i++) {
+            FormulaLine line = given.get(i);
+            lines.put(line.position(), ShownLine.of(line, figures.get(i), each.get(i), rightOf(line)));
         }
         this.wrong = lines.values().stream().filter(ShownLine::isWrong).toList();
         this.farthestFirst = lines.values().stream()
@@ -53,7 +65,54 @@ final class Shown {
             phaseMasses.put(
                     phase.name(), phase.lines().stream().map(this::rightOf).reduce(Ratio.ZERO, Ratio::plus));
         }
-        this.restCloses = rest().filter(this::closes).isPresent();
+    }
+
+    private Figure figure(FormulaLine line) {
+        return Objects.requireNonNull(claim.figures().get(line.position()), line.name());
+    }
+
+    private FigureSet set(List<FormulaLine> given, IntFunction<List<Ratio>> stepsBeside) {
+        return new FigureSet(
+                given.stream().map(this::rightOf).toList(),
+                given.stream()
+                        .map(line -> figure(line).number().times(gramsPerUnit(line)))
+                        .toList(),
+                beside -> inGrams(given, stepsBeside.apply(beside)),
+                batch.result(),
+                given.size() == right.size()
+                        && given.stream().noneMatch(line -> figure(line).isVolume()));
+    }
+
+    private Ratio gramsPerUnit(FormulaLine line) {
+        return ShownLine.gramsPerUnit(line, figure(line));
+    }
+
+    private List<Ratio> inGrams(List<FormulaLine> given, List<Ratio> each) {
+        List<Ratio> grams = new ArrayList<>();
+        for (int i = 0; i < given.size(); i++) {
+            grams.add(each.get(i).times(gramsPerUnit(given.get(i))));
+        }
+        return grams;
+    }
+
+    /** The figures with the steps of one place for all. */
+    FigureSet toOnePlace() {
+        return toOnePlace;
+    }
+
+    /** The figures, larger ones to fewer places. */
+    FigureSet coarserWhenLarger() {
+        return coarserWhenLarger;
+    }
+
+    /** Where the q.s. line stands in the sets, or −1. */
+    int restPlace() {
+        return rest().map(line -> line.position() - 1).orElse(-1);
+    }
+
+    /** How finely the total was shown beside these figures, in its unit. */
+    Ratio stepOf(Figure total) {
+        return steps.ofTotal(total);
     }
 
     Claim claim() {
@@ -110,23 +169,9 @@ final class Shown {
         return wrong.size() > MOST_FOR_ONE_LINE ? List.of() : wrong;
     }
 
-    /** Whether the figure of the q.s. line is the batch less all other figures, to its own step. */
+    /** Whether the figure of the q.s. line is the batch less all other figures. */
     boolean restCloses() {
         return restCloses;
-    }
-
-    private boolean closes(FormulaLine rest) {
-        ShownLine shown = lines.get(rest.position());
-        if (shown == null || !isComplete()) {
-            return false;
-        }
-        Ratio others = lines.values().stream()
-                .map(ShownLine::grams)
-                .reduce(Ratio.ZERO, Ratio::plus)
-                .minus(shown.grams());
-        Ratio left = shown.numberFor(batch.result().minus(others));
-        return Hypothesis.Display.NEAREST.mayShow(
-                left, shown.step(), shown.figure().number());
     }
 
     /** How far off the farthest figure is, in steps, of the lines that a hypothesis leaves as they should be. */

@@ -19,7 +19,7 @@ record ShownLine(FormulaLine line, Figure figure, Ratio step, Ratio exact, Ratio
         return new ShownLine(line, figure, step, exact, distance(figure, step, exact));
     }
 
-    private static Ratio gramsPerUnit(FormulaLine line, Figure figure) {
+    static Ratio gramsPerUnit(FormulaLine line, Figure figure) {
         return figure.isVolume() ? figure.unitSize().times(Claim.densityOf(line)) : figure.unitSize();
     }
 
@@ -29,11 +29,6 @@ record ShownLine(FormulaLine line, Figure figure, Ratio step, Ratio exact, Ratio
 
     Ratio gramsPerUnit() {
         return gramsPerUnit(line, figure);
-    }
-
-    /** The mass that was shown. */
-    Ratio grams() {
-        return figure.number().times(gramsPerUnit());
     }
 
     /** What the figure would be for a mass, not rounded. */

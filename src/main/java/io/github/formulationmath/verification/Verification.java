@@ -202,7 +202,7 @@ public final class Verification implements Explained {
     private Agreement agreementOf(Figure total) {
         Ratio exact = batch.result().dividedBy(total.unitSize());
         boolean nearest = FigureSet.isRounded(exact, total.ownStep(), total.number());
-        if (!nearest && (found == null || !found.totalAgrees())) {
+        if (found == null ? !nearest : !found.totalAgrees()) {
             return Agreement.DISAGREES;
         }
         if (total.showsNothing()) {
