@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How far any one addition may be from its exact target before it is known what the target is: rounding it to the display
@@ -32,8 +33,14 @@ import javax.measure.quantity.Mass;
  * @param balance the balance with its errors
  * @param method how it is weighed
  * @param coverage k, by which repeatability is taken in; 0 leaves it out
+ * @param rounding how far a reading may be from its target, in divisions
  */
-record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) implements Serializable {
+record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Ratio rounding) implements Serializable {
+
+    /** Of a target that is rounded by itself. */
+    AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) {
+        this(balance, method, coverage, Ratio.of(1, 2));
+    }
 
     private static final Symbol ERROR = Symbol.of("E", "addition-bound", Kind.MASS);
     private static final Symbol OVER = Symbol.of("E", "addition-bound-over", Kind.MASS);
@@ -62,12 +69,20 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) imp
 
     /** By how many grams the mass may pass its target times {@link #factor} (over) or fall short of it. */
     <V> V constant(Reckoning<V> r, boolean over) {
+        return constant(r, over, null);
+    }
+
+    /** The same for a line that is rounded in a way of its own. */
+    <V> V constant(Reckoning<V> r, boolean over, @Nullable Subject line) {
         List<V> terms = new ArrayList<>();
         V half = r.quotient(BatchSymbols.readability(r, balance), r.literal(2));
-        terms.add(hasNoBuoyancy() ? half : r.product(factor(r, over), half));
+        V rounded = rounding.equals(Ratio.of(1, 2))
+                ? half
+                : r.product(r.literal(rounding), BatchSymbols.readability(r, balance));
+        terms.add(hasNoBuoyancy() ? rounded : r.product(factor(r, over), rounded));
         addIndications(r, terms, half);
         if (isEven()) {
-            return r.named(ERROR, r.sum(terms));
+            return line == null ? r.named(ERROR, r.sum(terms)) : r.named(ERROR, line, r.sum(terms));
         }
         V sum = r.sum(terms);
         if (method == WeighingMethod.FROM_BOAT) {
@@ -75,7 +90,11 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) imp
                     ? r.difference(sum, given(r, LEAST_RESIDUE, balance.errors().leastResidue()))
                     : r.sum(sum, given(r, MOST_RESIDUE, balance.errors().mostResidue()));
         }
-        return over ? r.named(OVER, AT_MOST, sum) : r.named(SHORT, AT_LEAST, sum);
+        return over ? r.named(OVER, side(AT_MOST, line), sum) : r.named(SHORT, side(AT_LEAST, line), sum);
+    }
+
+    private static Subject side(Subject side, @Nullable Subject line) {
+        return line == null ? side : Subject.of(side.subscript() + line.subscript(), line.name());
     }
 
     private <V> void addIndications(Reckoning<V> r, List<V> terms, V half) {

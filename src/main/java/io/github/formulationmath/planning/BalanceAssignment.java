@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
  * <p>A batch is made in one pot. Of the vessels in which it could be made, the one is taken that leaves fewest lines
  * unassigned, of those the one with the smallest guaranteed relative error of the worst line, of those the first given; it
  * may stand on several balances, one after the other. A balance under the pot carries the pot, every line before, wherever it
- * was weighed, and the line itself; one under a boat carries boat and line. Masses are the exact ones, that of the line
- * itself no less than what the display reads.
+ * was weighed, and the line itself, by the exact masses or as the displays read, whichever is more; one under a boat carries
+ * boat and line.
  *
  * <p>A boat holds the line up to its working volume by the density of the ingredient, a pot what is in it then by the
  * densities of all lines so far; where a density is not known, the volume is not considered, and {@link #notConsidered()}
@@ -90,11 +90,12 @@ public final class BalanceAssignment implements Weighed {
             List<AssignedLine.Candidate> candidates =
                     stations.stream().map(trial::at).toList();
             stations.forEach(station -> notConsidered.addAll(trial.notConsidered(station)));
-            best(candidates)
-                    .ifPresentOrElse(
-                            chosen -> lines.add(new AssignedLine(line, candidates, chosen)),
-                            () -> unassigned.add(line));
-            content = content.plus(line);
+            Optional<AssignedLine> assigned =
+                    best(candidates).map(chosen -> new AssignedLine(line, candidates, chosen));
+            assigned.ifPresentOrElse(lines::add, () -> unassigned.add(line));
+            Ratio reading =
+                    assigned.map(each -> each.addition().reading().result()).orElse(line.result());
+            content = content.plus(line, reading);
         }
         return new BalanceAssignment(batch, lines, unassigned, List.copyOf(notConsidered));
     }

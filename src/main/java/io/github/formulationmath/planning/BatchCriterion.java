@@ -70,7 +70,8 @@ public abstract sealed class BatchCriterion implements Serializable
      * The worst error of every addition, against its exact target, is within tolerance: rounding the target to the display,
      * tare, reading, linearity, and from a boat what stays behind. Known before any size is chosen, so it is the size from
      * which on every batch is safe, not the smallest that passes with the rounding it happens to have. Repeatability has no bound and is left out. Lines are rounded each by itself ({@link
-     * Closure#INDEPENDENT}); closing the total may move a line by almost a whole division instead of a half.
+     * Closure#INDEPENDENT}); a {@link BatchWindow} counts what the closure of its bench may move a line by instead: a whole
+     * division, or more for a line that takes a rest.
      *
      * <p>Example: on a display of 0.1 g of which nothing else is known the worst error is 0.05 + 0.05 + 0.05 = 0.15 g; a
      * line of 0.5 % within 5 % needs 0.15 / (0.05 · 0.005) = 600 g.
@@ -233,6 +234,11 @@ public abstract sealed class BatchCriterion implements Serializable
     /** The bench with the closure whose readings the criterion speaks of. */
     Bench showing(Bench bench) {
         return bench;
+    }
+
+    /** The criterion as it is on a bench whose closure moves a line further than rounding it by itself does. */
+    BatchCriterion closedBy(Closure closure) {
+        return this;
     }
 
     /** What the criterion is called. */

@@ -18,8 +18,8 @@ import javax.measure.quantity.Mass;
  * density of the product are known (without the density the volume limits nothing, and {@link #notConsidered()} says so);
  * the stock of an ingredient over its share. Balance and vessel count the exact masses or the readings of the plan under
  * the closure of the bench, whichever add up to more, so that both ends can be planned on it; where the readings of an
- * exact fit would be too much, the largest batch is a whole number of divisions (or of the steps asked for). Stock counts
- * exact masses.
+ * exact fit would be too much, the largest batch is a whole number of divisions (or of the steps asked for). A stock counts
+ * the same way, whole divisions of the display of it: up to the largest batch no reading needs more than there is.
  *
  * <p>Both ends belong to the window. Sizes between them may fail, under criteria that leave gaps: ask {@link
  * #contains(Amount)}, {@link #nearest(Amount)} or {@link FeasibleWindow#everySizeFrom()}. An end rounded to fewer digits may

@@ -26,16 +26,27 @@ import org.jspecify.annotations.Nullable;
 final class CapKept extends LineBoundCriterion {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private static final Symbol LARGEST = Symbol.of("y", "largest-target-under-cap", Kind.SHARE);
 
     private final CountedShare share;
     private final WeighingMethod method;
+    private final Closure closure;
 
     CapKept(CountedShare share, WeighingMethod method) {
+        this(share, method, Closure.INDEPENDENT);
+    }
+
+    private CapKept(CountedShare share, WeighingMethod method, Closure closure) {
         this.share = share;
         this.method = method;
+        this.closure = closure;
+    }
+
+    @Override
+    CapKept closedBy(Closure other) {
+        return new CapKept(share, method, other);
     }
 
     @Override
@@ -86,11 +97,14 @@ final class CapKept extends LineBoundCriterion {
 
     /** H: what the errors can do against the cap. */
     private <V> V errors(Reckoning<V> r, Formula formula, Balance balance) {
-        AdditionBound error = new AdditionBound(balance, method, Ratio.ZERO);
         List<V> parts = new ArrayList<>();
         for (FormulaLine line : share.whole(formula)) {
+            Ratio rounding = RoundingReach.of(closure, line, formula.lines().size());
+            AdditionBound error = new AdditionBound(balance, method, Ratio.ZERO, rounding);
             V size = r.absolute(r.difference(share.strength(r, formula, line), share.bound(r)));
-            parts.add(r.product(size, error.constant(r, share.isHarmful(formula, line))));
+            parts.add(r.product(
+                    size,
+                    error.constant(r, share.isHarmful(formula, line), closure == Closure.INDEPENDENT ? null : line)));
         }
         return r.sum(parts);
     }
@@ -103,12 +117,15 @@ final class CapKept extends LineBoundCriterion {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof CapKept that && share.equals(that.share) && method == that.method;
+        return other instanceof CapKept that
+                && share.equals(that.share)
+                && method == that.method
+                && closure == that.closure;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(share, method);
+        return Objects.hash(share, method, closure);
     }
 
     @Override

@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -61,7 +62,9 @@ sealed interface Ceiling extends Serializable {
                                 all.add(new Room(bench, volume, density, new LoadLimit(load, step.orElse(null))))));
         constraints.stock().forEach((name, inStock) -> {
             BatchConstraints.requireLine(formula, name);
-            all.add(new Stock(formula, name, inStock));
+            // Of a dilution the readings are of other lines than those of the stock: there the exact masses count.
+            List<Bench> planned = weighed.equals(formula) ? constraints.benches(bench) : List.of();
+            all.add(new Stock(new StockLimit(formula, name, planned), inStock));
         });
         return all;
     }
@@ -164,41 +167,64 @@ sealed interface Ceiling extends Serializable {
         }
     }
 
-    /** There is so much of an ingredient. */
-    record Stock(Formula formula, String name, Amount<Mass> inStock) implements Ceiling {
+    /** There is so much of an ingredient, of which the readings of the plan must not need more. */
+    record Stock(StockLimit limit, Amount<Mass> inStock) implements Ceiling {
 
         private static final Symbol STOCK = Symbol.of("q", "stock", Kind.MASS);
 
         @Override
+        public Ratio bound() {
+            return exact(Reckoning.plain());
+        }
+
+        private <V> V stock(Reckoning<V> r) {
+            return r.given(STOCK, limit.lines().get(0), inStock.in(FormulationUnits.GRAM), Source.user());
+        }
+
+        private <V> V exact(Reckoning<V> r) {
+            return r.quotient(stock(r), share(r));
+        }
+
+        private <V> V share(Reckoning<V> r) {
+            List<V> shares = limit.lines().stream().map(line -> r.known(line)).toList();
+            return shares.size() == 1 ? shares.get(0) : r.sum(shares);
+        }
+
+        @Override
         public <V> V most(Reckoning<V> r) {
-            List<V> shares = lines().stream().map(line -> r.known(line)).toList();
-            V stock = r.given(STOCK, lines().get(0), inStock.in(FormulationUnits.GRAM), Source.user());
-            return r.quotient(stock, shares.size() == 1 ? shares.get(0) : r.sum(shares));
+            Ratio most = limit.most(inStock.in(FormulationUnits.GRAM));
+            return most.equals(bound()) ? exact(r) : shown(r, most);
         }
 
         @Override
         public boolean allows(Ratio grams) {
-            return grams.compareTo(most(Reckoning.plain())) <= 0;
+            return limit.needed(grams).compareTo(inStock.in(FormulationUnits.GRAM)) <= 0;
         }
 
-        private List<FormulaLine> lines() {
-            return formula.lines().stream().filter(line -> line.isNamed(name)).toList();
+        @Override
+        public <V> V shown(Reckoning<V> r, Ratio grams) {
+            if (grams.equals(bound())) {
+                return exact(r);
+            }
+            V size = r.literal(grams);
+            r.holds(r.product(size, share(r)), Comparison.AT_MOST, stock(r));
+            return size;
         }
 
         @Override
         public Phrase phrase() {
-            return Phrase.of("ceiling.stock", name, inStock.toString());
+            return Phrase.of("ceiling.stock", limit.name(), inStock.toString());
         }
 
         @Override
         public Optional<FormulaLine> line() {
-            return Optional.of(lines().get(0));
+            return Optional.of(limit.lines().get(0));
         }
 
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
-            Amount<Mass> needed = Amount.grams(grams.times(BatchConstraints.shareOf(formula, name)));
-            return List.of(new WindowOpening.MoreStock(name, needed.to(inStock.getUnit())));
+            Amount<Mass> needed = Amount.grams(limit.needed(grams));
+            return List.of(new WindowOpening.MoreStock(limit.name(), needed.to(inStock.getUnit())));
         }
     }
 }

@@ -17,16 +17,27 @@ import org.jspecify.annotations.Nullable;
 final class ErrorBound extends LineBoundCriterion {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Tolerances tolerances;
     private final WeighingMethod method;
     private final Ratio coverage;
+    private final Closure closure;
 
     ErrorBound(Tolerances tolerances, WeighingMethod method, Ratio coverage) {
+        this(tolerances, method, coverage, Closure.INDEPENDENT);
+    }
+
+    private ErrorBound(Tolerances tolerances, WeighingMethod method, Ratio coverage, Closure closure) {
         this.tolerances = tolerances;
         this.method = method;
         this.coverage = coverage;
+        this.closure = closure;
+    }
+
+    @Override
+    ErrorBound closedBy(Closure other) {
+        return new ErrorBound(tolerances, method, coverage, other);
     }
 
     @Override
@@ -64,13 +75,15 @@ final class ErrorBound extends LineBoundCriterion {
 
     @Override
     <V> V bound(Reckoning<V> r, Formula formula, Balance balance, FormulaLine line) {
-        AdditionBound error = new AdditionBound(balance, method, coverage);
+        Ratio rounding = RoundingReach.of(closure, line, formula.lines().size());
+        AdditionBound error = new AdditionBound(balance, method, coverage, rounding);
         V over = mass(r, error, line, true);
         return error.isEven() ? over : r.maximum(List.of(over, mass(r, error, line, false)));
     }
 
     private <V> V mass(Reckoning<V> r, AdditionBound error, FormulaLine line, boolean over) {
-        return r.quotient(error.constant(r, over), r.product(room(r, error, line, over), r.known(line)));
+        V constant = error.constant(r, over, closure == Closure.INDEPENDENT ? null : line);
+        return r.quotient(constant, r.product(room(r, error, line, over), r.known(line)));
     }
 
     @Override
@@ -78,12 +91,13 @@ final class ErrorBound extends LineBoundCriterion {
         return other instanceof ErrorBound that
                 && tolerances.equals(that.tolerances)
                 && method == that.method
-                && coverage.equals(that.coverage);
+                && coverage.equals(that.coverage)
+                && closure == that.closure;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(tolerances, method, coverage);
+        return Objects.hash(tolerances, method, coverage, closure);
     }
 
     @Override

@@ -57,7 +57,10 @@ final class JointRequirement {
         Balance balance = bench.balance();
         List<Named> all = new ArrayList<>();
         for (BatchCriterion criterion : constraints.criteria()) {
-            all.add(new Named(criterion.name(), criterion.of(formula, balance)));
+            constraints.benches(bench).stream()
+                    .map(each -> criterion.closedBy(each.closure()))
+                    .distinct()
+                    .forEach(closed -> all.add(new Named(closed.name(), closed.of(formula, balance))));
         }
         constraints
                 .leastSize()

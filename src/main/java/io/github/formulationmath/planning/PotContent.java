@@ -5,17 +5,19 @@ import io.github.formulationmath.scaling.BatchLine;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is in a pot so far: its mass in grams and, as long as the densities of all lines are known, its volume in millilitres,
+ * What is in a pot so far: its mass in grams, by the exact masses and as the displays read them, and, as long as the densities of all lines are known, its volume in millilitres,
  * as if volumes added up.
  */
-record PotContent(Ratio grams, @Nullable Ratio millilitres) {
+record PotContent(Ratio grams, Ratio read, @Nullable Ratio millilitres) {
 
-    static final PotContent EMPTY = new PotContent(Ratio.ZERO, Ratio.ZERO);
+    static final PotContent EMPTY = new PotContent(Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
 
-    PotContent plus(BatchLine line) {
+    PotContent plus(BatchLine line, Ratio reading) {
         Ratio own = millilitresOf(line, line.result());
         return new PotContent(
-                grams.plus(line.result()), own == null || millilitres == null ? null : millilitres.plus(own));
+                grams.plus(line.result()),
+                read.plus(reading),
+                own == null || millilitres == null ? null : millilitres.plus(own));
     }
 
     /** The volume of so much of the ingredient of a line, if its density is known. */

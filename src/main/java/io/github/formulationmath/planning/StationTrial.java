@@ -53,12 +53,18 @@ record StationTrial(
     }
 
     private Ratio onPan(WeighingStation station) {
-        return station.method().usesBoat() ? own(station) : before.grams().plus(own(station));
+        return station.method().usesBoat()
+                ? own(station)
+                : before.grams().plus(line.result()).max(before.read().plus(reading(station)));
     }
 
     /** What the line weighs at a station, and no less than what the display has to read. */
     private Ratio own(WeighingStation station) {
-        return line.result().max(AssignedLine.addition(line, station).reading().result());
+        return line.result().max(reading(station));
+    }
+
+    private Ratio reading(WeighingStation station) {
+        return AssignedLine.addition(line, station).reading().result();
     }
 
     private static @Nullable Ratio room(WeighingStation station) {

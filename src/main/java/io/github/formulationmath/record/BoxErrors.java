@@ -9,6 +9,7 @@ import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,36 +25,49 @@ import org.jspecify.annotations.Nullable;
 final class BoxErrors implements PotErrors {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private final List<Bounds> masses;
+    private final List<Spread> spreads;
     private final Bounds total;
     private final Bounds sum;
 
-    private BoxErrors(List<Bounds> masses, Bounds total) {
+    private BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total) {
         this.masses = List.copyOf(masses);
+        this.spreads = List.copyOf(spreads);
         this.total = total;
         this.sum = masses.stream().reduce(Bounds.point(Ratio.ZERO), BoxErrors::sum);
     }
 
-    private static BoxErrors of(List<Bounds> masses) {
-        return new BoxErrors(masses, Bounds.atLeast(Ratio.ZERO));
+    private static BoxErrors of(List<Bounds> masses, List<Spread> spreads) {
+        return new BoxErrors(masses, spreads, Bounds.atLeast(Ratio.ZERO));
     }
 
     static BoxErrors of(PotErrors others) {
-        return of(IntStream.range(0, others.size()).mapToObj(others::massBounds).toList());
+        return of(
+                IntStream.range(0, others.size()).mapToObj(others::massBounds).toList(),
+                IntStream.range(0, others.size()).mapToObj(others::spread).toList());
     }
 
     /** A line that nobody wrote down is anything up to what the readings around it, or the balance, leave room for. */
     static BoxErrors withGuesses(PouredErrors poured, Readings readings, List<PotMass> masses) {
         List<Bounds> bounds = new ArrayList<>();
+        List<Spread> spreads = new ArrayList<>();
+        int guesses = (int) masses.stream().filter(PotMass::isAssumed).count();
         for (int i = 0; i < masses.size(); i++) {
-            bounds.add(
-                    masses.get(i).isAssumed()
-                            ? Bounds.closed(Ratio.ZERO, most(poured, readings, i, masses.get(i)))
-                            : poured.massBounds(i));
+            PotMass mass = masses.get(i);
+            Bounds there = mass.isAssumed()
+                    ? Bounds.closed(Ratio.ZERO, most(poured, readings, i, mass))
+                    : poured.massBounds(i);
+            bounds.add(there);
+            // What one guess has too much another may have too little.
+            Spread spread = poured.spread(i);
+            spreads.add(
+                    mass.isAssumed()
+                            ? spread.withBounded(halfWidth(mass.grams(Reckoning.plain()), there), guesses)
+                            : spread);
         }
-        return of(bounds);
+        return of(bounds, spreads);
     }
 
     private static Ratio most(PouredErrors poured, Readings readings, int line, PotMass mass) {
@@ -63,7 +77,7 @@ final class BoxErrors implements PotErrors {
     }
 
     /** The lossy line is what the others leave of the whole. */
-    static BoxErrors weighedAgain(PotErrors before, int lossy, Bounds total) {
+    static BoxErrors weighedAgain(PotErrors before, int lossy, Bounds total, Spread ofTotal) {
         List<Bounds> masses = new ArrayList<>(of(before).masses);
         masses.set(lossy, Bounds.point(Ratio.ZERO));
         Bounds others = masses.stream().reduce(Bounds.point(Ratio.ZERO), BoxErrors::sum);
@@ -71,12 +85,29 @@ final class BoxErrors implements PotErrors {
                 lossy,
                 notBelow0(Bounds.closed(
                         low(total).minus(high(others)), high(total).minus(low(others)))));
-        return new BoxErrors(masses, total);
+        return new BoxErrors(masses, rest(of(before).spreads, lossy, ofTotal), total);
+    }
+
+    /** The errors of the others are in their own lines and in the one that is the rest. */
+    private static List<Spread> rest(List<Spread> before, int lossy, Spread ofTotal) {
+        List<Spread> spreads = new ArrayList<>(before.size());
+        Spread rest = ofTotal;
+        for (int i = 0; i < before.size(); i++) {
+            spreads.add(before.get(i).twice());
+            rest = i == lossy ? rest : rest.plus(spreads.get(i));
+        }
+        spreads.set(lossy, rest);
+        return spreads;
     }
 
     @Override
     public Bounds massBounds(int line) {
         return masses.get(line);
+    }
+
+    @Override
+    public Spread spread(int line) {
+        return spreads.get(line);
     }
 
     @Override
@@ -98,8 +129,12 @@ final class BoxErrors implements PotErrors {
         Bounds more = SureMass.bounds(line, grams, balance, WeighingMethod.TARE_EACH);
         List<Bounds> all = new ArrayList<>(masses);
         all.set(line.position() - 1, sum(all.get(line.position() - 1), more));
+        List<Spread> wider = new ArrayList<>(spreads);
+        wider.set(
+                line.position() - 1,
+                wider.get(line.position() - 1).plus(SureMass.spread(line, grams, balance, WeighingMethod.TARE_EACH)));
         Bounds whole = total.upper().isPresent() ? sum(total, more) : total;
-        return new BoxErrors(all, whole);
+        return new BoxErrors(all, wider, whole);
     }
 
     @Override
@@ -108,19 +143,24 @@ final class BoxErrors implements PotErrors {
     }
 
     /**
-     * A line whose mass is only known to lie in an interval, as an addition on a display so fine that it adds nothing
-     * worth counting (a microgram) and with a linearity that reaches to the further end.
+     * A line that stands by itself, as an addition on a display so fine that it adds nothing worth counting (a microgram):
+     * its linearity reaches to the further end of where its mass is sure to lie, and its repeatability makes up for what
+     * the weighings behind it had beyond that.
      */
-    static Addition addition(MadeLine line) {
+    static Addition addition(MadeLine line, Spread spread, int calibrated) {
         Ratio reading = line.result();
-        Bounds bounds = line.massBounds();
-        Ratio error =
-                high(bounds).minus(reading).max(reading.minus(low(bounds))).max(Ratio.ZERO);
+        Ratio error = halfWidth(reading, line.massBounds());
         Amount<Mass> step = Amount.of(1, FormulationUnits.MICROGRAM);
         Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
                 .named("line " + line.subscript())
-                .withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading(Amount.grams(error)));
+                .withErrors(ErrorModel.readabilityOnly()
+                        .withLinearityOfNetReading(Amount.grams(error))
+                        .withRepeatability(Amount.grams(spread.beyond(error, calibrated))));
         return Addition.of(line.line(), line.mass(), line.mass(), balance);
+    }
+
+    private static Ratio halfWidth(Ratio middle, Bounds bounds) {
+        return high(bounds).minus(middle).max(middle.minus(low(bounds))).max(Ratio.ZERO);
     }
 
     static Bounds sum(Bounds a, Bounds b) {
@@ -143,12 +183,13 @@ final class BoxErrors implements PotErrors {
     public boolean equals(@Nullable Object other) {
         return other instanceof BoxErrors that
                 && masses.equals(that.masses)
+                && spreads.equals(that.spreads)
                 && total.equals(that.total)
                 && sum.equals(that.sum);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(masses, total, sum);
+        return Objects.hash(masses, spreads, total, sum);
     }
 }

@@ -214,7 +214,8 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
     /**
      * The masses of the lines with everything the displays hide, one per line in the order of the formula, to be checked
      * against limits or put onto a label. After additions, a second weighing, or readings in another order, each line is
-     * taken to be anywhere within its own bounds, which is on the safe side.
+     * taken to be anywhere within its own bounds, and as uncertain as the weighings behind it were in any sum with others,
+     * repeatability and calibration included: on the safe side for every decision rule and coverage factor.
      *
      * @return the masses together
      */

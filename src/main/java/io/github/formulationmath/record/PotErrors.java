@@ -9,6 +9,7 @@ import io.github.formulationmath.weighing.MadeMasses;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What the displays hide: where the mass and the share of each line in the pot are sure to lie. */
 sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors {
@@ -19,17 +20,23 @@ sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors 
     /** The share of a line. */
     Bounds shareBounds(int line);
 
+    /** How uncertain the mass of a line is by itself. */
+    Spread spread(int line);
+
     /** The same after something more was weighed in on a balance, tared before it. */
     PotErrors plus(FormulaLine line, Ratio grams, Balance balance);
 
     /** How many lines there are. */
     int size();
 
-    /** One mass per line for a check of limits: as weighed where that can be told line by line, else the boxes. */
+    /** One mass per line for a check of limits: as weighed where that can be told line by line, else each by itself. */
     default MadeMasses masses(List<MadeLine> lines) {
         List<Addition> additions = new ArrayList<>(lines.size());
-        for (MadeLine line : lines) {
-            additions.add(BoxErrors.addition(line));
+        int calibrated = (int) IntStream.range(0, size())
+                .filter(i -> !spread(i).scale().isZero())
+                .count();
+        for (int i = 0; i < lines.size(); i++) {
+            additions.add(BoxErrors.addition(lines.get(i), spread(i), calibrated));
         }
         return MadeMasses.of(additions);
     }
@@ -42,7 +49,7 @@ sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors 
     }
 
     /** The same once the whole pot was weighed: what is missing of it went off from one line. */
-    default PotErrors weighedAgain(int lossy, Bounds total) {
-        return BoxErrors.weighedAgain(this, lossy, total);
+    default PotErrors weighedAgain(int lossy, Bounds total, Spread ofTotal) {
+        return BoxErrors.weighedAgain(this, lossy, total, ofTotal);
     }
 }

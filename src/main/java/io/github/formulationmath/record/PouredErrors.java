@@ -77,6 +77,15 @@ final class PouredErrors implements PotErrors {
     }
 
     @Override
+    public Spread spread(int line) {
+        Spread sum = Spread.NONE;
+        for (int k : poursOf(line)) {
+            sum = sum.plus(Spread.of(masses().additions().get(k)));
+        }
+        return sum;
+    }
+
+    @Override
     public Bounds shareBounds(int line) {
         Map<Integer, Ratio> ones = new HashMap<>();
         poursOf(line).forEach(k -> ones.put(k, Ratio.ONE));

@@ -34,6 +34,11 @@ final class SureMass {
         return error(subject, new PotMass.Read(reading), balance, method).bounds();
     }
 
+    /** How uncertain the mass behind a reading is. */
+    static Spread spread(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
+        return Spread.of(error(subject, new PotMass.Read(reading), balance, method));
+    }
+
     /** What is most likely there: the reading, corrected for what is known of residue and air; it lies in the bounds. */
     static <V> V estimate(Reckoning<V> r, Subject subject, PotMass reading, Balance balance, WeighingMethod method) {
         Explained estimate = error(subject, reading, balance, method).estimate();

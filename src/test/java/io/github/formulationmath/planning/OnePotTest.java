@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
@@ -83,6 +84,28 @@ final class OnePotTest {
 
         /** Twice the largest error of a line at a station, or -1 if it cannot be weighed there with this pot. */
         int twiceError(int line, int number, int pot) {
+            return twiceError(line, number, pot, readBefore(line, pot));
+        }
+
+        /** What the displays have read of the lines before, each where it is best, or as it is where it is nowhere. */
+        private int readBefore(int line, int pot) {
+            int read = 0;
+            for (int i = 0; i < line; i++) {
+                int step = 0;
+                int least = -1;
+                for (int number = 0; number < stations.size(); number++) {
+                    int twice = twiceError(i, number, pot, read);
+                    if (twice >= 0 && (least < 0 || twice < least)) {
+                        least = twice;
+                        step = stations.get(number).step;
+                    }
+                }
+                read += step == 0 ? lines.get(i).twelfths : reading(lines.get(i).twelfths, step);
+            }
+            return read;
+        }
+
+        private int twiceError(int line, int number, int pot, int readBefore) {
             Station station = stations.get(number);
             if (!station.boat && station.vessel != pot) {
                 return -1;
@@ -93,7 +116,8 @@ final class OnePotTest {
             int before = station.boat
                     ? 0
                     : lines.subList(0, line).stream().mapToInt(Line::twelfths).sum();
-            boolean carried = before + own + station.potMass() <= station.capacity;
+            int onPan = station.boat ? own : Math.max(before + mass, readBefore + reading);
+            boolean carried = onPan + station.potMass() <= station.capacity;
             boolean held = station.boat
                     ? fits(List.of(new Line(own, lines.get(line).density)), station.room)
                     : fits(with(lines.subList(0, line), new Line(own, lines.get(line).density)), potRoom[pot]);
@@ -220,6 +244,22 @@ final class OnePotTest {
                     .isEqualTo(Ratio.of(
                             usable.stream().mapToInt(Integer::intValue).min().orElseThrow(),
                             2L * one.lines.get(place).twelfths));
+        }
+    }
+
+    /** What is in the pot as the displays of coarse balances read it counts, not only what it should be. */
+    @Property(tries = 500)
+    void no_balance_under_the_pot_has_to_read_more_than_it_carries(@ForAll("cases") Case one) {
+        BalanceAssignment assignment = one.assignment();
+        Ratio read = Ratio.ZERO;
+        for (AssignedLine line : assignment.unassigned().isEmpty() ? assignment.lines() : List.<AssignedLine>of()) {
+            read = read.plus(line.addition().reading().result());
+            WeighingStation station = line.station();
+            if (!station.method().usesBoat()) {
+                assertThat(read.plus(station.vessel().mass().in(FormulationUnits.GRAM)))
+                        .as("%s of %s", line, assignment)
+                        .isLessThanOrEqualTo(station.balance().capacity().in(FormulationUnits.GRAM));
+            }
         }
     }
 
