@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Source;
@@ -61,8 +62,9 @@ public final class LimitChecker {
         product.purposes().forEach((substance, purpose) -> {
             if (!known.isEmpty() && !known.contains(purpose)) {
                 throw new IllegalArgumentException("purpose of " + CsvRow.shortened(substance) + " is \""
-                        + CsvRow.shortened(purpose) + "\", which " + table.name() + " does not know: state one of "
-                        + String.join(", ", known) + ", or none, and the strictest counts");
+                        + CsvRow.shortened(purpose) + "\", which " + Excerpt.of(table.name())
+                        + " does not know: state one of "
+                        + Excerpt.ofAll(known) + ", or none, and the strictest counts");
             }
         });
     }
@@ -80,7 +82,7 @@ public final class LimitChecker {
      */
     public LimitChecker withContent(String inciName, String referenceName, Ratio content, Source source) {
         if (Objects.requireNonNull(content, "content").signum() <= 0) {
-            throw new IllegalArgumentException("content is " + content + ": it must be above 0");
+            throw new IllegalArgumentException("content is " + Excerpt.of(content) + ": it must be above 0");
         }
         Map<StatedContent.Key, StatedContent> more = new HashMap<>(stated);
         more.put(

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.working.Phrase;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -93,7 +94,8 @@ public final class LimitTable implements Serializable {
         Set<String> ids = new HashSet<>();
         for (UsageLimit limit : Objects.requireNonNull(limits, "limits")) {
             if (!ids.add(limit.id())) {
-                throw new IllegalArgumentException("two limits have the id " + limit.id() + ": give each its own");
+                throw new IllegalArgumentException(
+                        "two limits have the id " + Excerpt.of(limit.id()) + ": give each its own");
             }
         }
         return new LimitTable(name, provenance, limits, List.of());
@@ -126,7 +128,9 @@ public final class LimitTable implements Serializable {
                 BufferedReader second = Files.newBufferedReader(substances)) {
             return read(String.valueOf(limits.getFileName()), first, second);
         } catch (CharacterCodingException e) {
-            throw new IOException("one of " + limits + " and " + substances + " is not in UTF-8: save it so", e);
+            throw new IOException(
+                    "one of " + Excerpt.of(limits) + " and " + Excerpt.of(substances) + " is not in UTF-8: save it so",
+                    e);
         }
     }
 
