@@ -1,6 +1,7 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Source;
 import java.io.IOException;
@@ -69,7 +70,7 @@ public final class AtomicMasses implements Serializable {
         masses.forEach((symbol, mass) -> {
             if (mass.signum() <= 0) {
                 throw new IllegalArgumentException(
-                        "the mass of " + symbol + " is " + mass + " g/mol: it must be above 0");
+                        "the mass of " + Excerpt.of(symbol) + " is " + Excerpt.of(mass) + " g/mol: it must be above 0");
             }
         });
         return new AtomicMasses(source, masses);
@@ -85,7 +86,7 @@ public final class AtomicMasses implements Serializable {
     public Ratio massOf(String element) {
         Ratio mass = masses.get(Objects.requireNonNull(element, "element"));
         if (mass == null) {
-            throw new IllegalArgumentException("element is \"" + element + "\": " + source
+            throw new IllegalArgumentException("element is \"" + Excerpt.of(element) + "\": " + Excerpt.of(source)
                     + " has no atomic mass for it; look for a slip of the pen (Co is cobalt, CO carbon monoxide)");
         }
         return mass;

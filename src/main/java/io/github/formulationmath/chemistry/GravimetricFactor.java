@@ -1,5 +1,6 @@
 package io.github.formulationmath.chemistry;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
@@ -69,7 +70,7 @@ public final class GravimetricFactor implements Explained, Serializable {
         Objects.requireNonNull(substance, "substance");
         Objects.requireNonNull(reference, "reference");
         if (Objects.requireNonNull(units, "units").signum() <= 0) {
-            throw new IllegalArgumentException("units is " + units + ": it must be above 0");
+            throw new IllegalArgumentException("units is " + Excerpt.of(units) + ": it must be above 0");
         }
         return new GravimetricFactor(substance, reference, units);
     }

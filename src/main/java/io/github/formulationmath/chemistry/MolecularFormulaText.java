@@ -1,5 +1,6 @@
 package io.github.formulationmath.chemistry;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -148,7 +149,7 @@ final class MolecularFormulaText {
     }
 
     private IllegalArgumentException wrong(String what) {
-        return new IllegalArgumentException("text is \"" + text + "\": at character " + (at + 1) + ", " + what
-                + "; a molecular formula looks like C7H5NaO2, Ca(C7H5O2)2 or CuSO4\u00b75H2O");
+        return new IllegalArgumentException("text is \"" + Excerpt.of(text) + "\": at character " + (at + 1) + ", "
+                + what + "; a molecular formula looks like C7H5NaO2, Ca(C7H5O2)2 or CuSO4\u00b75H2O");
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.HashMap;
@@ -33,15 +34,15 @@ public final class BlendBuilder {
         Objects.requireNonNull(substance, "substance");
         Objects.requireNonNull(strength, "strength");
         if (strength.fraction().isZero()) {
-            throw new IllegalArgumentException(
-                    name + ": " + substance + " is declared with 0 %: leave it out or give its strength");
+            throw new IllegalArgumentException(Excerpt.of(name) + ": " + Excerpt.of(substance)
+                    + " is declared with 0 %: leave it out or give its strength");
         }
         requireNew(substance);
         parts.put(substance, strength);
         total = total.plus(strength.fraction());
         if (total.compareTo(Ratio.ONE) > 0) {
-            throw new IllegalArgumentException(name + ": with " + substance + " the parts add up to " + total.times(100)
-                    + " %, which is more than 100 %");
+            throw new IllegalArgumentException(Excerpt.of(name) + ": with " + Excerpt.of(substance)
+                    + " the parts add up to " + Excerpt.of(total.times(100)) + " %, which is more than 100 %");
         }
         return this;
     }
@@ -50,9 +51,12 @@ public final class BlendBuilder {
         for (String key : substance.keys()) {
             Substance before = byKey.get(key);
             if (before != null) {
-                throw new IllegalArgumentException(name + ": " + substance + " is declared twice"
-                        + (before.toString().equals(substance.toString()) ? "" : ", the first time as " + before)
-                        + ": add the two up, or correct the name, synonym or CAS number that they share");
+                throw new IllegalArgumentException(
+                        Excerpt.of(name) + ": " + Excerpt.of(substance) + " is declared twice"
+                                + (before.toString().equals(substance.toString())
+                                        ? ""
+                                        : ", the first time as " + Excerpt.of(before))
+                                + ": add the two up, or correct the name, synonym or CAS number that they share");
             }
         }
         substance.keys().forEach(key -> byKey.put(key, substance));
@@ -67,7 +71,8 @@ public final class BlendBuilder {
      * @throws IllegalArgumentException as {@link #part(Substance, MassFraction)}, or if the text is no mass fraction
      */
     public BlendBuilder part(String inciName, String percent) {
-        return part(Substance.of(inciName), MassFraction.parse(percent));
+        Substance substance = Substance.of(inciName);
+        return part(substance, FormulaBuilder.read(inciName + " in " + name, percent, MassFraction::parse));
     }
 
     /**
@@ -80,8 +85,8 @@ public final class BlendBuilder {
     public Ingredient rest(Substance substance) {
         Ratio left = Ratio.ONE.minus(total);
         if (left.isZero()) {
-            throw new IllegalArgumentException(
-                    name + ": the parts already make up 100 %: call build() instead of rest(" + substance + ")");
+            throw new IllegalArgumentException(Excerpt.of(name)
+                    + ": the parts already make up 100 %: call build() instead of rest(" + Excerpt.of(substance) + ")");
         }
         return part(substance, MassFraction.of(left)).build();
     }
@@ -105,8 +110,9 @@ public final class BlendBuilder {
      */
     public Ingredient build() {
         if (!total.equals(Ratio.ONE)) {
-            throw new IllegalArgumentException(name + ": the parts add up to " + total.times(100) + " %, "
-                    + Ratio.ONE.minus(total).times(100) + " % short of 100 %: declare the rest");
+            throw new IllegalArgumentException(
+                    Excerpt.of(name) + ": the parts add up to " + Excerpt.of(total.times(100)) + " %, "
+                            + Excerpt.of(Ratio.ONE.minus(total).times(100)) + " % short of 100 %: declare the rest");
         }
         return Ingredient.ofParts(name, new LinkedHashMap<>(parts));
     }

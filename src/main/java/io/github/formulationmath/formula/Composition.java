@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 public final class Composition implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Formula formula;
     private final List<SubstanceShare> shares;

@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
@@ -10,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,8 +35,6 @@ public final class Formula implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
-
-    private static final int NAMES_IN_MESSAGE = 12;
 
     private final String name;
     private final List<FormulaLine> lines;
@@ -99,8 +97,8 @@ public final class Formula implements Serializable {
     private static FormulaTotalException notWhole(String name, Ratio total) {
         Ratio difference = total.minus(Ratio.ONE);
         return new FormulaTotalException(
-                "the lines of \"" + name + "\" add up to " + total.times(100) + " %, "
-                        + difference.abs().times(100) + " % "
+                "the lines of \"" + Excerpt.of(name) + "\" add up to " + Excerpt.of(total.times(100)) + " %, "
+                        + Excerpt.of(difference.abs().times(100)) + " % "
                         + (difference.signum() > 0 ? "more" : "less")
                         + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
                 total);
@@ -152,8 +150,8 @@ public final class Formula implements Serializable {
     public FormulaLine line(String ingredientName) {
         List<FormulaLine> found = named(ingredientName);
         if (found.size() > 1) {
-            throw new IllegalArgumentException(ingredientName + " stands in several phases ("
-                    + String.join(", ", found.stream().map(FormulaLine::phase).toList())
+            throw new IllegalArgumentException(Excerpt.of(ingredientName) + " stands in several phases ("
+                    + Excerpt.ofAll(found.stream().map(FormulaLine::phase).toList())
                     + "): say which with line(phase, ingredient)");
         }
         return found.get(0);
@@ -162,8 +160,8 @@ public final class Formula implements Serializable {
     /**
      * The line of an ingredient in a phase.
      *
-     * @param phaseName the name of the phase
-     * @param ingredientName the name of the ingredient
+     * @param phaseName the name of the phase, in any spelling that {@link SubstanceName} forgives
+     * @param ingredientName the name of the ingredient, likewise
      * @return its line
      * @throws IllegalArgumentException if there is no such line
      */
@@ -171,11 +169,11 @@ public final class Formula implements Serializable {
         Objects.requireNonNull(phaseName, "phaseName");
         List<FormulaLine> found = named(ingredientName);
         return found.stream()
-                .filter(line -> line.phase().equals(phaseName))
+                .filter(line -> line.isInPhase(phaseName))
                 .findFirst()
-                .orElseThrow(() ->
-                        new IllegalArgumentException("phase \"" + phaseName + "\" has no line for " + ingredientName
-                                + ", which stands in phase " + found.get(0).phase()));
+                .orElseThrow(() -> new IllegalArgumentException("phase \"" + Excerpt.of(phaseName)
+                        + "\" has no line for " + Excerpt.of(ingredientName) + ", which stands in phase "
+                        + Excerpt.of(found.get(0).phase())));
     }
 
     private List<FormulaLine> named(String ingredientName) {
@@ -185,17 +183,11 @@ public final class Formula implements Serializable {
                 .filter(line -> line.ingredient().normalName().equals(wanted))
                 .toList();
         if (found.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "\"" + name + "\" has no line for " + ingredientName + ": it has " + someNames(lines));
+            throw new IllegalArgumentException("\"" + Excerpt.of(name) + "\" has no line for "
+                    + Excerpt.of(ingredientName) + ": it has "
+                    + Excerpt.ofAll(lines.stream().map(FormulaLine::name).toList()));
         }
         return found;
-    }
-
-    /** The names, cut where a message would become unreadable. */
-    private static String someNames(List<FormulaLine> of) {
-        String names =
-                of.stream().limit(NAMES_IN_MESSAGE).map(FormulaLine::name).collect(Collectors.joining(", "));
-        return of.size() <= NAMES_IN_MESSAGE ? names : names + " and " + (of.size() - NAMES_IN_MESSAGE) + " more";
     }
 
     /**
@@ -254,14 +246,14 @@ public final class Formula implements Serializable {
     public Formula replacing(FormulaLine line, Ingredient replacement, Substance substance) {
         FormulaLine rest = quantitySufficientLine()
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "no line of \"" + name + "\" is q.s.: name the line that takes the difference"));
+                        "no line of \"" + Excerpt.of(name) + "\" is q.s.: name the line that takes the difference"));
         return replacing(line, replacement, substance, rest);
     }
 
     int indexOf(FormulaLine line) {
         int index = line.position() - 1;
         if (index >= lines.size() || !lines.get(index).equals(line)) {
-            throw new IllegalArgumentException(line + " is not a line of \"" + name + "\"");
+            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name) + "\"");
         }
         return index;
     }

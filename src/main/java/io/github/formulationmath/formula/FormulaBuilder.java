@@ -1,13 +1,14 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Lines of a formula being written down, phase by phase. A line belongs to the phase opened last; a formula without
@@ -23,7 +24,7 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
 
     private final String name;
     private final List<DraftLine> lines = new ArrayList<>();
-    private final Set<String> phases = new HashSet<>();
+    private final Map<String, String> phases = new HashMap<>();
     private final Map<String, Ingredient> namesInPhase = new HashMap<>();
     private String phase = "";
     private boolean hasQuantitySufficient;
@@ -35,16 +36,18 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
     /**
      * Opens a phase; the lines that follow belong to it.
      *
-     * @param phaseName its name, not used before in this formula
+     * @param phaseName its name, not used before in this formula in any spelling that {@link SubstanceName} forgives
      * @return this
      * @throws IllegalArgumentException if the phase before it has no line, or the name was used before
      */
     public B phase(String phaseName) {
         Names.require("phaseName", phaseName);
         requireLinesInPhase();
-        if (!phases.add(phaseName)) {
-            throw new IllegalArgumentException(
-                    "phaseName is \"" + phaseName + "\", and so is an earlier phase: give each its own name");
+        String before = phases.putIfAbsent(SubstanceName.normalise(phaseName), phaseName);
+        if (before != null) {
+            String written = before.equals(phaseName) ? "" : ", as \"" + Excerpt.of(before) + "\"";
+            throw new IllegalArgumentException("phaseName is \"" + Excerpt.of(phaseName)
+                    + "\", and so is an earlier phase" + written + ": give each its own name");
         }
         phase = phaseName;
         namesInPhase.clear();
@@ -61,7 +64,7 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
     public B quantitySufficient(Ingredient ingredient) {
         if (hasQuantitySufficient) {
             throw new IllegalArgumentException(
-                    ingredient + " would be a second q.s. line: only one line can take what is left");
+                    Excerpt.of(ingredient) + " would be a second q.s. line: only one line can take what is left");
         }
         add(ingredient, new LineAmount.QuantitySufficient());
         hasQuantitySufficient = true;
@@ -97,18 +100,37 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
         }
         Ingredient before = namesInPhase.putIfAbsent(ingredient.normalName(), ingredient);
         if (before != null) {
-            String written = before.name().equals(ingredient.name()) ? "" : ", the first time as \"" + before + "\"";
-            throw new IllegalArgumentException(ingredient + " stands twice in phase " + phase + written
-                    + ": add the two lines up, or put one into another phase");
+            String written =
+                    before.name().equals(ingredient.name()) ? "" : ", the first time as \"" + Excerpt.of(before) + "\"";
+            throw new IllegalArgumentException(Excerpt.of(ingredient) + " stands twice in phase " + Excerpt.of(phase)
+                    + written + ": add the two lines up, or put one into another phase");
         }
         lines.add(new DraftLine(lines.size() + 1, phase, ingredient, amount));
+    }
+
+    /** The amount of a line read from text; what cannot be read is refused with the name of the line. */
+    static <T> T read(Ingredient ingredient, String text, Function<String, T> reader) {
+        Objects.requireNonNull(ingredient, "ingredient");
+        return read(ingredient.name(), text, reader);
+    }
+
+    /** As {@link #read(Ingredient, String, Function)}, for a line or a part by name. */
+    static <T> T read(String name, String text, Function<String, T> reader) {
+        String place = "the amount of " + Excerpt.of(name);
+        try {
+            return reader.apply(text);
+        } catch (NumberTextException e) {
+            throw e.at(place);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(place + ": " + e.getMessage(), e);
+        }
     }
 
     final void requirePositive(Ingredient ingredient, int sign, Object amount) {
         Objects.requireNonNull(ingredient, "ingredient");
         if (sign <= 0) {
-            throw new IllegalArgumentException(
-                    "the amount of " + ingredient + " is " + amount + ": it must be above 0, or the line left out");
+            throw new IllegalArgumentException("the amount of " + Excerpt.of(ingredient) + " is " + Excerpt.of(amount)
+                    + ": it must be above 0, or the line left out");
         }
     }
 
@@ -132,7 +154,8 @@ public abstract sealed class FormulaBuilder<B extends FormulaBuilder<B>>
 
     private void requireLinesInPhase() {
         if (!phase.isEmpty() && namesInPhase.isEmpty()) {
-            throw new IllegalArgumentException("phase \"" + phase + "\" has no lines: add one or leave the phase out");
+            throw new IllegalArgumentException(
+                    "phase \"" + Excerpt.of(phase) + "\" has no lines: add one or leave the phase out");
         }
     }
 }

@@ -136,6 +136,16 @@ public final class FormulaLine implements Subject, Explained, Serializable {
         return ingredient.normalName().equals(SubstanceName.normalise(ingredientName));
     }
 
+    /**
+     * Whether the line is in a phase.
+     *
+     * @param phaseName the name of the phase, in any spelling that {@link SubstanceName} forgives
+     * @return true if the line belongs to it
+     */
+    public boolean isInPhase(String phaseName) {
+        return SubstanceName.areAlike(phase(), phaseName);
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof FormulaLine that

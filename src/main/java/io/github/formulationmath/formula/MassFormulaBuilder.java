@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -40,7 +41,8 @@ public final class MassFormulaBuilder extends FormulaBuilder<MassFormulaBuilder>
      * @throws IllegalArgumentException as {@link #line(Ingredient, Amount)}, or if the text is no mass
      */
     public MassFormulaBuilder line(String ingredientName, String mass) {
-        return line(Ingredient.of(ingredientName), Amount.mass(mass));
+        Ingredient ingredient = Ingredient.of(ingredientName);
+        return line(ingredient, read(ingredient, mass, Amount::mass));
     }
 
     /**
@@ -70,10 +72,10 @@ public final class MassFormulaBuilder extends FormulaBuilder<MassFormulaBuilder>
         Objects.requireNonNull(whole, "whole");
         if (!hasQuantitySufficient()) {
             throw new IllegalArgumentException(
-                    "no line is q.s., so nothing can fill up to " + whole + ": call build()");
+                    "no line is q.s., so nothing can fill up to " + Excerpt.of(whole) + ": call build()");
         }
         if (whole.signum() <= 0) {
-            throw new IllegalArgumentException("whole is " + whole + ": it must be above 0");
+            throw new IllegalArgumentException("whole is " + Excerpt.of(whole) + ": it must be above 0");
         }
         return build(WholeRule.MASSES_TO_MAKE, whole.in(FormulationUnits.GRAM));
     }

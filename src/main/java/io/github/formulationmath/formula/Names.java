@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import java.util.Objects;
 
 /** What can be a name. */
@@ -22,8 +23,8 @@ final class Names {
         }
         for (int i = 0; i < name.length(); i++) {
             if (isLineBreak(name.charAt(i))) {
-                throw new IllegalArgumentException(argument + " has a line break after \"" + name.substring(0, i)
-                        + "\": write the name on one line");
+                throw new IllegalArgumentException(argument + " has a line break after \""
+                        + Excerpt.of(name.substring(0, i)) + "\": write the name on one line");
             }
         }
         return name;

@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.util.Objects;
 
@@ -37,7 +38,8 @@ public final class PartsFormulaBuilder extends FormulaBuilder<PartsFormulaBuilde
      * @throws IllegalArgumentException as {@link #line(Ingredient, Ratio)}, or if the text is no number
      */
     public PartsFormulaBuilder line(String ingredientName, String parts) {
-        return line(Ingredient.of(ingredientName), Ratio.parse(parts));
+        Ingredient ingredient = Ingredient.of(ingredientName);
+        return line(ingredient, read(ingredient, parts, Ratio::parse));
     }
 
     /**
@@ -49,7 +51,7 @@ public final class PartsFormulaBuilder extends FormulaBuilder<PartsFormulaBuilde
      */
     @Override
     public PartsFormulaBuilder quantitySufficient(Ingredient ingredient) {
-        throw new IllegalArgumentException(Objects.requireNonNull(ingredient, "ingredient")
+        throw new IllegalArgumentException(Excerpt.of(Objects.requireNonNull(ingredient, "ingredient"))
                 + " cannot be q.s. in a formula in parts: parts have no whole to fill up to; give it its own parts");
     }
 

@@ -35,7 +35,7 @@ public final class PercentFormulaBuilder extends FormulaBuilder<PercentFormulaBu
      * @throws IllegalArgumentException as {@link #line(Ingredient, MassFraction)}, or if the text is no mass fraction
      */
     public PercentFormulaBuilder line(Ingredient ingredient, String percent) {
-        return line(ingredient, MassFraction.parse(percent));
+        return line(ingredient, read(ingredient, percent, MassFraction::parse));
     }
 
     /**

@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.Objects;
@@ -16,7 +17,7 @@ record Replacement(
         Objects.requireNonNull(balancing, "balancing");
         if (formula.indexOf(line) == formula.indexOf(balancing)) {
             throw new IllegalArgumentException(
-                    line + " cannot be replaced and take the difference as well: name another line");
+                    Excerpt.of(line) + " cannot be replaced and take the difference as well: name another line");
         }
         Substances both = Substances.of(formula.name(), formula.lines(), material);
         Optional<OneSubstance> one = both.find(kept);
@@ -24,8 +25,9 @@ record Replacement(
                 line.fraction().times(strength(line.ingredient(), one, kept)).dividedBy(strength(material, one, kept));
         Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
         if (rest.signum() <= 0) {
-            throw new IllegalArgumentException(material + " is needed at " + needed.times(100) + " %, which leaves "
-                    + rest.times(100) + " % for " + balancing.name() + ": something above 0 must be left");
+            throw new IllegalArgumentException(Excerpt.of(material) + " is needed at " + Excerpt.of(needed.times(100))
+                    + " %, which leaves " + Excerpt.of(rest.times(100)) + " % for " + Excerpt.of(balancing.name())
+                    + ": something above 0 must be left");
         }
         return new Replacement(formula, line, material, balancing, needed, rest).build();
     }
@@ -33,8 +35,9 @@ record Replacement(
     private static Ratio strength(Ingredient ingredient, Optional<OneSubstance> one, Substance asked) {
         return one.map(substance -> substance.strengthIn(ingredient))
                 .filter(strength -> !strength.isZero())
-                .orElseThrow(() -> new IllegalArgumentException(ingredient + " declares no " + asked
-                        + ": a replacement keeps the share of a substance that both materials contain"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(Excerpt.of(ingredient) + " declares no " + Excerpt.of(asked)
+                                + ": a replacement keeps the share of a substance that both materials contain"));
     }
 
     private Formula build() {

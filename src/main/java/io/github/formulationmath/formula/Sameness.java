@@ -1,10 +1,10 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,8 +12,6 @@ import org.jspecify.annotations.Nullable;
  * through others. Joined sets with path halving, so that the work grows with the number of keys.
  */
 final class Sameness {
-
-    private static final int NAMES_IN_MESSAGE = 6;
 
     /** A substance as written, on a line or somewhere else. */
     record Mention(Substance substance, @Nullable FormulaLine line, String elsewhere) {
@@ -30,7 +28,7 @@ final class Sameness {
 
     /** @param whole what holds the substances, for messages */
     Sameness(String whole) {
-        this.whole = whole;
+        this.whole = Excerpt.of(whole);
     }
 
     void add(Mention mention) {
@@ -105,12 +103,12 @@ final class Sameness {
                 .filter(key -> !CasNumbers.isNumber(key))
                 .distinct()
                 .toList();
-        String joined = names.stream().limit(NAMES_IN_MESSAGE).collect(Collectors.joining(", "))
-                + (names.size() > NAMES_IN_MESSAGE ? " and others" : "");
+        String joined = Excerpt.ofAll(names);
         return new IllegalArgumentException(
                 whole + ": one substance (" + joined + ") has two CAS numbers, " + number
-                        + " for " + first.substance().name() + " in " + first.place() + " and " + other + " for "
-                        + second.substance().name() + " in " + second.place()
+                        + " for " + Excerpt.of(first.substance().name()) + " in " + Excerpt.of(first.place()) + " and "
+                        + other + " for "
+                        + Excerpt.of(second.substance().name()) + " in " + Excerpt.of(second.place())
                         + ": correct the number that is wrong, or, if they are two substances, the name or synonym that they share");
     }
 }

@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
 public final class SubstanceShare implements Subject, Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
     private static final Symbol TOTAL = Symbol.of("s", "substance-share", Kind.SHARE);

@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -118,7 +119,8 @@ public final class Substances {
     public OneSubstance of(Substance part) {
         OneSubstance one = byKey.get(Objects.requireNonNull(part, "part").normalName());
         if (one == null) {
-            throw new IllegalArgumentException(part + " is on no line of " + whole + ": ask for it with find");
+            throw new IllegalArgumentException(
+                    Excerpt.of(part) + " is on no line of " + whole + ": ask for it with find");
         }
         return one;
     }

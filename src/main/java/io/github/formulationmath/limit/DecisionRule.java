@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
@@ -117,7 +118,7 @@ public final class DecisionRule implements Serializable {
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(bounds, "bounds");
         if (Objects.requireNonNull(variance, "variance").signum() < 0) {
-            throw new IllegalArgumentException("variance is " + variance + ": it cannot be negative");
+            throw new IllegalArgumentException("variance is " + Excerpt.of(variance) + ": it cannot be negative");
         }
         Evidence evidence = NumberEvidence.of(value, bounds, variance);
         return decide(Reckoning.plain(), kind, Objects.requireNonNull(limit, "limit"), evidence);

@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.io.Serial;
 import java.io.Serializable;
@@ -67,7 +68,7 @@ public final class GroupMember implements Serializable {
      */
     public GroupMember withFormula(MolecularFormula newFormula, Ratio units) {
         if (Objects.requireNonNull(units, "units").signum() <= 0) {
-            throw new IllegalArgumentException("units is " + units + ": it must be above 0");
+            throw new IllegalArgumentException("units is " + Excerpt.of(units) + ": it must be above 0");
         }
         return new GroupMember(
                 substance, form, Objects.requireNonNull(newFormula, "newFormula"), units, countsAs, counted);

@@ -63,8 +63,9 @@ public final class LimitChecker {
         product.purposes().forEach((substance, purpose) -> {
             if (!known.isEmpty() && !known.contains(purpose)) {
                 throw new IllegalArgumentException("purpose of " + Excerpt.of(substance) + " is \""
-                        + Excerpt.of(purpose) + "\", which " + table.name() + " does not know: state one of "
-                        + String.join(", ", known) + ", or none, and the strictest counts");
+                        + Excerpt.of(purpose) + "\", which " + Excerpt.of(table.name())
+                        + " does not know: state one of "
+                        + Excerpt.ofAll(known) + ", or none, and the strictest counts");
             }
         });
     }
@@ -83,7 +84,7 @@ public final class LimitChecker {
      */
     public LimitChecker withContent(String inciName, String referenceName, Ratio content, Source source) {
         if (Objects.requireNonNull(content, "content").signum() <= 0) {
-            throw new IllegalArgumentException("content is " + content + ": it must be above 0");
+            throw new IllegalArgumentException("content is " + Excerpt.of(content) + ": it must be above 0");
         }
         String name = LimitNames.normalise(Objects.requireNonNull(inciName, "inciName"));
         String reference = LimitNames.normalise(Objects.requireNonNull(referenceName, "referenceName"));
@@ -91,8 +92,8 @@ public final class LimitChecker {
         Map<StatedContent.Key, StatedContent> more = new HashMap<>(stated);
         List<StatedContent.Key> meant = StatedContent.Key.meant(table, name, reference);
         if (meant.isEmpty()) {
-            throw new IllegalArgumentException("no limit of " + table.name() + " counts \"" + CsvRow.shortened(inciName)
-                    + "\" as \"" + CsvRow.shortened(referenceName)
+            throw new IllegalArgumentException("no limit of " + table.name() + " counts \"" + Excerpt.of(inciName)
+                    + "\" as \"" + Excerpt.of(referenceName)
                     + "\": name both as the table does, see LimitTable.limits()");
         }
         meant.forEach(key -> more.put(key, statement));

@@ -4,6 +4,7 @@ import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.working.Phrase;
 import java.io.IOException;
 import java.io.InputStream;
@@ -91,7 +92,8 @@ public final class LimitTable implements Serializable {
         Set<String> ids = new HashSet<>();
         for (UsageLimit limit : Objects.requireNonNull(limits, "limits")) {
             if (!ids.add(limit.id())) {
-                throw new IllegalArgumentException("two limits have the id " + limit.id() + ": give each its own");
+                throw new IllegalArgumentException(
+                        "two limits have the id " + Excerpt.of(limit.id()) + ": give each its own");
             }
         }
         return new LimitTable(name, provenance, limits, List.of());

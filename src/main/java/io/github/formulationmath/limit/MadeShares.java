@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.weighing.Weighed;
@@ -26,8 +27,8 @@ record MadeShares(Formula formula, MadeMasses masses) {
         Formula formula = Objects.requireNonNull(weighed.formula(), "weighed.formula()");
         MadeMasses masses = Objects.requireNonNull(weighed.masses(), "weighed.masses()");
         if (masses.size() != formula.lines().size()) {
-            throw new IllegalArgumentException("weighed has " + masses.size() + " masses, \"" + formula.name()
-                    + "\" has " + formula.lines().size() + " lines" + REMEDY);
+            throw new IllegalArgumentException("weighed has " + masses.size() + " masses, \""
+                    + Excerpt.of(formula.name()) + "\" has " + formula.lines().size() + " lines" + REMEDY);
         }
         for (int i = 0; i < masses.size(); i++) {
             requireOf(
@@ -40,15 +41,17 @@ record MadeShares(Formula formula, MadeMasses masses) {
 
     private static void requireOf(Formula formula, FormulaLine line, Subject subject) {
         if (!line.equals(subject)) {
-            throw new IllegalArgumentException("mass " + line.position() + " of weighed is of " + described(subject)
-                    + ", line " + line.position() + " of \"" + formula.name() + "\" is " + described(line) + REMEDY);
+            throw new IllegalArgumentException(
+                    "mass " + line.position() + " of weighed is of " + described(subject) + ", line " + line.position()
+                            + " of \"" + Excerpt.of(formula.name()) + "\" is " + described(line) + REMEDY);
         }
     }
 
     private static String described(Subject subject) {
         return subject instanceof FormulaLine line
-                ? line.ingredient() + " " + line.amount() + " in phase \"" + line.phase() + "\""
-                : "\"" + subject.name() + "\", no line of a formula";
+                ? Excerpt.of(line.ingredient()) + " " + Excerpt.of(line.amount()) + " in phase \""
+                        + Excerpt.of(line.phase()) + "\""
+                : "\"" + Excerpt.of(subject.name()) + "\", no line of a formula";
     }
 
     /** The masses of the lines that make up the whole of a tally. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -55,11 +56,12 @@ public final class NetContents<Q extends Quantity<Q>> implements Explained, Seri
         this.stepInCanonicalUnit = canonical;
         this.byVolume = byVolume;
         if (fill.signum() <= 0 || canonical.signum() <= 0) {
-            throw new IllegalArgumentException("fill is " + fill + " g and step is " + step + ": both must be above 0");
+            throw new IllegalArgumentException(
+                    "fill is " + Excerpt.of(fill) + " g and step is " + Excerpt.of(step) + ": both must be above 0");
         }
         if (result().isZero()) {
-            throw new IllegalArgumentException(
-                    "fill is " + fill + " g, less than one step of " + step + ": state the contents in a finer step");
+            throw new IllegalArgumentException("fill is " + Excerpt.of(fill) + " g, less than one step of "
+                    + Excerpt.of(step) + ": state the contents in a finer step");
         }
     }
 

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
@@ -22,7 +23,7 @@ record NumberEvidence(Ratio value, Ratio lowest, Ratio highest, Ratio variance) 
     }
 
     private static IllegalArgumentException open(Bounds interval) {
-        return new IllegalArgumentException("interval is " + interval + ": give both ends");
+        return new IllegalArgumentException("interval is " + Excerpt.of(interval) + ": give both ends");
     }
 
     @Override

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Excerpt;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.List;
@@ -147,7 +148,8 @@ public final class Scope implements Serializable {
 
     private static String requireOneOf(String name, String word, String one, String other) {
         if (!Objects.requireNonNull(word, name).equals(one) && !word.equals(other)) {
-            throw new IllegalArgumentException(name + " is \"" + word + "\": it must be " + one + " or " + other);
+            throw new IllegalArgumentException(
+                    name + " is \"" + Excerpt.of(word) + "\": it must be " + one + " or " + other);
         }
         return word;
     }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Excerpt;
 import java.io.Serializable;
 import java.util.LinkedHashSet;
 import java.util.Objects;
@@ -34,7 +35,7 @@ record ScopeTerms(Set<String> meant, Set<String> leftOut) implements Serializabl
             boolean negative = Objects.requireNonNull(word, "words").startsWith(NOT);
             String term = LimitNames.term(negative ? word.substring(NOT.length()) : word);
             if (term.isEmpty() || term.equals("any")) {
-                throw new IllegalArgumentException("a word of the list is \"" + word
+                throw new IllegalArgumentException("a word of the list is \"" + Excerpt.of(word)
                         + "\": write any alone, or words such as hair;face or not:oral");
             }
             (negative ? leftOut : meant).add(term);

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.working.Explained;
@@ -260,11 +261,11 @@ public final class Verdict implements Explained {
         Objects.requireNonNull(line, "line");
         if (!tally.formula().lines().contains(line)) {
             throw new IllegalArgumentException("line is " + line + ", which is not a line of \""
-                    + tally.formula().name() + "\" as the verdict has it: take it from formula()");
+                    + Excerpt.of(tally.formula().name()) + "\" as the verdict has it: take it from formula()");
         }
         Ratio own = tally.strengths(List.of(line)).get(0);
         if (own.isZero() || tally.outsideWhole().contains(line)) {
-            throw new IllegalArgumentException(line + " is not counted by " + limit().id());
+            throw new IllegalArgumentException(Excerpt.of(line) + " is not counted by " + Excerpt.of(limit().id()));
         }
         return relations.limitingShare(line, own);
     }

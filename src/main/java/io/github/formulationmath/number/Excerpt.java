@@ -1,5 +1,6 @@
 package io.github.formulationmath.number;
 
+import java.util.Collection;
 import java.util.Objects;
 
 /**
@@ -17,6 +18,9 @@ public final class Excerpt {
     private static final int HEAD = 60;
     private static final int TAIL = 20;
 
+    /** The longest list that is quoted whole. */
+    private static final int LONGEST_LIST = 300;
+
     private Excerpt() {}
 
     /**
@@ -31,5 +35,28 @@ public final class Excerpt {
                 ? text
                 : text.substring(0, HEAD) + "..." + text.substring(text.length() - TAIL) + " (" + text.length()
                         + " characters)";
+    }
+
+    /**
+     * Several values as a message lists them, each as {@link #of(Object)} quotes it, with commas between.
+     *
+     * @param values the values in the order to be listed
+     * @return as many as fit into about 300 characters, at least one if there is one, and how many more there are
+     */
+    public static String ofAll(Collection<?> values) {
+        StringBuilder text = new StringBuilder();
+        int listed = 0;
+        for (Object value : Objects.requireNonNull(values, "values")) {
+            String next = of(value);
+            if (listed > 0 && text.length() + next.length() > LONGEST_LIST) {
+                return text.append(" and ")
+                        .append(values.size() - listed)
+                        .append(" more")
+                        .toString();
+            }
+            text.append(listed == 0 ? "" : ", ").append(next);
+            listed++;
+        }
+        return text.toString();
     }
 }

@@ -60,6 +60,23 @@ public final class NumberTextException extends IllegalArgumentException {
         return new NumberTextException(text, reason, "; write it like ", examples);
     }
 
+    private NumberTextException(String place, NumberTextException refused) {
+        super(place + ": " + refused.getMessage(), refused);
+        this.text = refused.text;
+        this.reason = refused.reason;
+        this.remedies = refused.remedies;
+    }
+
+    /**
+     * The same exception with what the text is of, where the reader of the text could not know it.
+     *
+     * @param place what the text is of, for example {@code the amount of Glycerin}; the message begins with it
+     * @return the exception, caused by this one, with the same text, reason and remedies
+     */
+    public NumberTextException at(String place) {
+        return new NumberTextException(Objects.requireNonNull(place, "place"), this);
+    }
+
     /**
      * The whole text that could not be read.
      *

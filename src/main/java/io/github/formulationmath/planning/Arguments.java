@@ -20,7 +20,7 @@ final class Arguments {
 
     static Amount<Mass> atLeastZero(String name, Amount<Mass> amount) {
         if (Objects.requireNonNull(amount, name).signum() < 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": a half-width is at least 0");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": a half-width is at least 0");
         }
         return amount;
     }

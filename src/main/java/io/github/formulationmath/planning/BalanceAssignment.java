@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
@@ -167,7 +168,8 @@ public final class BalanceAssignment implements Weighed {
     @Override
     public MadeMasses masses() {
         if (!unassigned.isEmpty()) {
-            throw new IllegalStateException("no balance can weigh " + unassigned + ": the batch cannot be made");
+            throw new IllegalStateException(
+                    "no balance can weigh " + Excerpt.of(unassigned) + ": the batch cannot be made");
         }
         return MadeMasses.of(lines.stream().map(AssignedLine::addition).toList());
     }

@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
@@ -60,7 +61,7 @@ public final class BatchConstraints implements Serializable {
         all.addAll(List.of(Objects.requireNonNull(more, "more")));
         if (all.stream().filter(MadeWithin.class::isInstance).distinct().count() > 1) {
             throw new IllegalArgumentException(
-                    "criteria are " + all + ": two ask for readings that add up, and each may"
+                    "criteria are " + Excerpt.of(all) + ": two ask for readings that add up, and each may"
                             + " need others; state one, with the tighter tolerance of every line");
         }
         return new BatchConstraints(Collections.unmodifiableList(all), Map.of(), null, null);
@@ -180,8 +181,8 @@ public final class BatchConstraints implements Serializable {
 
     static void requireLine(Formula formula, String ingredientName) {
         if (shareOf(formula, ingredientName).isZero()) {
-            throw new IllegalArgumentException(
-                    "a stock is given for " + ingredientName + ", which is no line of \"" + formula.name() + "\"");
+            throw new IllegalArgumentException("a stock is given for " + Excerpt.of(ingredientName)
+                    + ", which is no line of \"" + Excerpt.of(formula.name()) + "\"");
         }
     }
 

@@ -3,6 +3,7 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.Verdict;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -134,7 +135,7 @@ public abstract sealed class BatchCriterion implements Serializable
      */
     public static BatchCriterion minimumWeight(MassFraction tolerance, CoverageFactor factor) {
         if (Objects.requireNonNull(tolerance, "tolerance").equals(MassFraction.ZERO)) {
-            throw new IllegalArgumentException("tolerance is " + tolerance + ": it must be above 0");
+            throw new IllegalArgumentException("tolerance is " + Excerpt.of(tolerance) + ": it must be above 0");
         }
         return new RepeatabilityMinimum(tolerance.fraction(), Objects.requireNonNull(factor, "factor"));
     }

@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
@@ -28,7 +29,7 @@ import java.util.Optional;
 public final class CapTarget implements Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Batch batch;
     private final Balance balance;
@@ -62,7 +63,7 @@ public final class CapTarget implements Explained, Serializable {
         criterion.check(Objects.requireNonNull(batch, "batch").formula());
         var air = Objects.requireNonNull(balance, "balance").errors().buoyancy();
         if (!air.equals(Bounds.point(Ratio.ZERO))) {
-            throw new IllegalArgumentException("balance corrects for air buoyancy by " + air
+            throw new IllegalArgumentException("balance corrects for air buoyancy by " + Excerpt.of(air)
                     + ", in proportion to masses that are not chosen yet: leave the correction out here");
         }
         return new CapTarget(batch, balance, substance, criterion);

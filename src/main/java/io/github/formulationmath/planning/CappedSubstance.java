@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Kind;
@@ -49,8 +50,8 @@ record CappedSubstance(Substance substance, MassFraction cap) implements Counted
     }
 
     private IllegalArgumentException absent(Formula formula) {
-        return new IllegalArgumentException(
-                "a cap is set for " + substance + ", which \"" + formula.name() + "\" does not contain");
+        return new IllegalArgumentException("a cap is set for " + Excerpt.of(substance) + ", which \""
+                + Excerpt.of(formula.name()) + "\" does not contain");
     }
 
     @Override

@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.scaling.Batch;
@@ -128,15 +129,17 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
     static FormulaLine restTaker(Formula formula) {
         return formula.quantitySufficientLine()
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "no line of \"" + formula.name() + "\" is q.s.: close the total another way"));
+                        "no line of \"" + Excerpt.of(formula.name()) + "\" is q.s.: close the total another way"));
     }
 
     private void requireSomething(Ratio rest, int taker) {
         if (rest.signum() < 0) {
             throw new IllegalArgumentException("the other lines, rounded to "
-                    + bench.balance().readability()
-                    + ", already pass the batch of " + batch.mass() + ", which leaves " + rest + " divisions for "
-                    + batch.lines().get(taker).name() + ": make a larger batch or close the total another way");
+                    + Excerpt.of(bench.balance().readability())
+                    + ", already pass the batch of " + Excerpt.of(batch.mass()) + ", which leaves " + Excerpt.of(rest)
+                    + " divisions for "
+                    + Excerpt.of(batch.lines().get(taker).name())
+                    + ": make a larger batch or close the total another way");
         }
     }
 }

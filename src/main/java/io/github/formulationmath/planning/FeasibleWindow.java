@@ -1,5 +1,6 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -91,8 +92,9 @@ public final class FeasibleWindow extends WindowAnswer implements BatchWindow {
      */
     public WeighingPlan plan(Amount<Mass> size) {
         if (!contains(size)) {
-            throw new IllegalArgumentException("size is " + size + ", which cannot be made: take one that the window"
-                    + " contains, " + nearest(size).orElseThrow() + " for example");
+            throw new IllegalArgumentException(
+                    "size is " + Excerpt.of(size) + ", which cannot be made: take one that the window" + " contains, "
+                            + Excerpt.of(nearest(size).orElseThrow()) + " for example");
         }
         return WeighingPlan.of(
                 Batch.of(formula(), BatchSize.ofMass(size)), constraints().showing(bench()));

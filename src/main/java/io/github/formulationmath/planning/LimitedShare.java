@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.limit.Conformity;
 import io.github.formulationmath.limit.Verdict;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Kind;
@@ -45,7 +46,7 @@ record LimitedShare(
 
     static LimitedShare of(Verdict verdict) {
         if (verdict.conformity() == Conformity.NOT_ASSESSABLE) {
-            throw new IllegalArgumentException("verdict is " + verdict
+            throw new IllegalArgumentException("verdict is " + Excerpt.of(verdict)
                     + ": without all figures no batch can be named; give those that its remarks ask for");
         }
         return new LimitedShare(
@@ -82,9 +83,11 @@ record LimitedShare(
     @Override
     public void check(Formula other) {
         if (!formula.equals(other)) {
-            throw new IllegalArgumentException("the verdict on " + counted + " by " + limitId + " was given on another"
-                    + " formula (\"" + formula.name() + "\") than the one asked about (\"" + other.name()
-                    + "\"): check that one and take its own verdict");
+            throw new IllegalArgumentException(
+                    "the verdict on " + Excerpt.of(counted) + " by " + Excerpt.of(limitId) + " was given on another"
+                            + " formula (\"" + Excerpt.of(formula.name()) + "\") than the one asked about (\""
+                            + Excerpt.of(other.name())
+                            + "\"): check that one and take its own verdict");
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Vessel;
 import java.io.Serial;
@@ -17,8 +18,9 @@ public final class OverfillException extends IllegalArgumentException {
 
     OverfillException(
             String batch, Amount<Volume> volume, Vessel vessel, Amount<Volume> room, Amount<Mass> largestContent) {
-        super(batch + " takes " + volume + " and overfills " + vessel + " (working volume " + room + ") by "
-                + volume.minus(room) + ": at most " + largestContent + " fit; make less or take a larger vessel");
+        super(Excerpt.of(batch) + " takes " + Excerpt.of(volume) + " and overfills " + Excerpt.of(vessel)
+                + " (working volume " + Excerpt.of(room) + ") by " + Excerpt.of(volume.minus(room)) + ": at most "
+                + Excerpt.of(largestContent) + " fit; make less or take a larger vessel");
         this.excess = volume.minus(room);
         this.largestContent = largestContent;
     }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import javax.measure.quantity.Mass;
@@ -14,9 +15,10 @@ public final class OverloadException extends IllegalArgumentException {
     private final Amount<Mass> largestContent;
 
     OverloadException(String batch, Bench bench, Amount<Mass> excess, Amount<Mass> largestContent) {
-        super(batch + " in " + bench.vessel() + " overloads the balance (capacity "
-                + bench.balance().capacity() + ") by " + excess
-                + ": at most " + largestContent + " can be weighed in this vessel; make less, take a lighter vessel, or"
+        super(Excerpt.of(batch) + " in " + Excerpt.of(bench.vessel()) + " overloads the balance (capacity "
+                + Excerpt.of(bench.balance().capacity()) + ") by " + Excerpt.of(excess)
+                + ": at most " + Excerpt.of(largestContent)
+                + " can be weighed in this vessel; make less, take a lighter vessel, or"
                 + " a balance that carries more");
         this.excess = excess;
         this.largestContent = largestContent;

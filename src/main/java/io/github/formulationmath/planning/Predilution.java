@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -57,8 +58,8 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
         ErrorBound criterion = new ErrorBound(tolerances, WeighingMethod.TARE_EACH, Ratio.ZERO);
         if (criterion.obstacle(batch.formula(), balance).isPresent()) {
-            throw new IllegalArgumentException("tolerances are " + tolerances
-                    + ", which leave no room for the error of an addition on " + balance + ": widen them");
+            throw new IllegalArgumentException("tolerances are " + Excerpt.of(tolerances)
+                    + ", which leave no room for the error of an addition on " + Excerpt.of(balance) + ": widen them");
         }
         Ratio undiluted = PredilutionPlan.undilutedError(target, balance);
         if (undiluted.compareTo(tolerances.fraction(line)) <= 0) {

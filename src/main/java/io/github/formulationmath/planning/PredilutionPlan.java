@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -81,7 +82,8 @@ public final class PredilutionPlan implements Predilution, Explained {
     static BatchLine carrierOf(Batch batch, FormulaLine line, FormulaLine carrier) {
         BatchLine giver = lineOf(batch, carrier);
         if (giver.line().equals(line)) {
-            throw new IllegalArgumentException("carrier is " + carrier.name() + ", the line to dilute: take another");
+            throw new IllegalArgumentException(
+                    "carrier is " + Excerpt.of(carrier.name()) + ", the line to dilute: take another");
         }
         return giver;
     }
@@ -114,8 +116,8 @@ public final class PredilutionPlan implements Predilution, Explained {
         List<BatchLine> lines = Objects.requireNonNull(batch, "batch").lines();
         int index = Objects.requireNonNull(line, "line").position() - 1;
         if (index >= lines.size() || !lines.get(index).line().equals(line)) {
-            throw new IllegalArgumentException(
-                    line + " is not a line of \"" + batch.formula().name() + "\"");
+            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \""
+                    + Excerpt.of(batch.formula().name()) + "\"");
         }
         return lines.get(index);
     }

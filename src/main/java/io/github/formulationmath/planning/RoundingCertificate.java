@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
@@ -103,7 +104,7 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
                 return line;
             }
         }
-        throw new IllegalStateException("every line passes at " + size + " g already");
+        throw new IllegalStateException("every line passes at " + Excerpt.of(size) + " g already");
     }
 
     private FormulaLine firstLine() {

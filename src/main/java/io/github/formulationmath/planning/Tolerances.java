@@ -3,6 +3,7 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Kind;
@@ -42,14 +43,20 @@ public final class Tolerances implements Serializable {
     private final Map<String, MassFraction> byPhase;
     private final Map<String, MassFraction> byIngredient;
     private final transient Map<String, MassFraction> byNormalName;
+    private final transient Map<String, MassFraction> byNormalPhase;
 
     private Tolerances(MassFraction general, Map<String, MassFraction> phases, Map<String, MassFraction> ingredients) {
         this.general = general;
         this.byPhase = phases;
         this.byIngredient = ingredients;
+        this.byNormalName = normal(ingredients);
+        this.byNormalPhase = normal(phases);
+    }
+
+    private static Map<String, MassFraction> normal(Map<String, MassFraction> asWritten) {
         Map<String, MassFraction> names = new HashMap<>();
-        ingredients.forEach((name, own) -> names.put(SubstanceName.normalise(name), own));
-        this.byNormalName = names;
+        asWritten.forEach((name, own) -> names.put(SubstanceName.normalise(name), own));
+        return names;
     }
 
     /**
@@ -77,14 +84,14 @@ public final class Tolerances implements Serializable {
     /**
      * The same with another tolerance for the lines of a phase.
      *
-     * @param phaseName the name of the phase
+     * @param phaseName the name of the phase, in any spelling that {@link SubstanceName} forgives
      * @param tolerance for example {@code "3 %"}
      * @return the tolerances
      * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
      */
     public Tolerances withPhase(String phaseName, String tolerance) {
-        return new Tolerances(
-                general, with(byPhase, Objects.requireNonNull(phaseName, "phaseName"), tolerance), byIngredient);
+        Objects.requireNonNull(phaseName, "phaseName");
+        return new Tolerances(general, with(without(byPhase, phaseName), phaseName, tolerance), byIngredient);
     }
 
     /**
@@ -96,6 +103,7 @@ public final class Tolerances implements Serializable {
      * @throws IllegalArgumentException if the text is no share, or the tolerance 100 % or more
      */
     public Tolerances withLine(String ingredientName, String tolerance) {
+        Objects.requireNonNull(ingredientName, "ingredientName");
         return new Tolerances(general, byPhase, with(without(byIngredient, ingredientName), ingredientName, tolerance));
     }
 
@@ -135,7 +143,9 @@ public final class Tolerances implements Serializable {
     public MassFraction forLine(FormulaLine line) {
         Objects.requireNonNull(line, "line");
         MassFraction own = byNormalName.get(line.ingredient().normalName());
-        return own != null ? own : byPhase.getOrDefault(line.phase(), general);
+        return own != null || byNormalPhase.isEmpty()
+                ? Objects.requireNonNullElse(own, general)
+                : byNormalPhase.getOrDefault(SubstanceName.normalise(line.phase()), general);
     }
 
     /** The same tolerances, once it is sure that every name in them is one of the formula. */
@@ -145,14 +155,14 @@ public final class Tolerances implements Serializable {
                 .collect(Collectors.toSet());
         byIngredient.keySet().forEach(name -> {
             if (!names.contains(SubstanceName.normalise(name))) {
-                throw new IllegalArgumentException(
-                        "a tolerance is set for " + name + ", which is no line of \"" + formula.name() + "\"");
+                throw new IllegalArgumentException("a tolerance is set for " + Excerpt.of(name)
+                        + ", which is no line of \"" + Excerpt.of(formula.name()) + "\"");
             }
         });
         byPhase.keySet().forEach(name -> {
-            if (formula.phases().stream().noneMatch(phase -> phase.name().equals(name))) {
-                throw new IllegalArgumentException(
-                        "a tolerance is set for phase " + name + ", which is no phase of \"" + formula.name() + "\"");
+            if (formula.phases().stream().noneMatch(phase -> SubstanceName.areAlike(phase.name(), name))) {
+                throw new IllegalArgumentException("a tolerance is set for phase " + Excerpt.of(name)
+                        + ", which is no phase of \"" + Excerpt.of(formula.name()) + "\"");
             }
         });
         return this;
@@ -189,9 +199,9 @@ public final class Tolerances implements Serializable {
         return Collections.unmodifiableMap(all);
     }
 
-    /** The tolerances of other ingredients: one that is set again, in whatever spelling, replaces the one before. */
-    private static Map<String, MassFraction> without(Map<String, MassFraction> all, String ingredientName) {
-        String replaced = SubstanceName.normalise(Objects.requireNonNull(ingredientName, "ingredientName"));
+    /** The tolerances of other names: one that is set again, in whatever spelling, replaces the one before. */
+    private static Map<String, MassFraction> without(Map<String, MassFraction> all, String again) {
+        String replaced = SubstanceName.normalise(again);
         Map<String, MassFraction> others = new LinkedHashMap<>(all);
         others.keySet().removeIf(name -> SubstanceName.normalise(name).equals(replaced));
         return others;
@@ -204,8 +214,8 @@ public final class Tolerances implements Serializable {
 
     private static MassFraction requireBelowWhole(MassFraction tolerance) {
         if (Objects.requireNonNull(tolerance, "tolerance").equals(MassFraction.WHOLE)) {
-            throw new IllegalArgumentException(
-                    "tolerance is " + tolerance + ": it must be below 100 %, or a line left out would be within it");
+            throw new IllegalArgumentException("tolerance is " + Excerpt.of(tolerance)
+                    + ": it must be below 100 %, or a line left out would be within it");
         }
         return tolerance;
     }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.Excerpt;
 import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
@@ -59,7 +60,7 @@ public final class BatchCode implements Comparable<BatchCode>, Serializable {
                     + "\": it must be one to twelve capital letters A-Z and digits");
         }
         if (Objects.requireNonNull(day, "day").getYear() < 1000 || day.getYear() > 9999) {
-            throw new IllegalArgumentException("day is " + day + ": the year must have four digits");
+            throw new IllegalArgumentException("day is " + Excerpt.of(day) + ": the year must have four digits");
         }
         if (number < 1 || number > MOST_ON_A_DAY) {
             throw new IllegalArgumentException("number is " + number + ": it must lie between 1 and " + MOST_ON_A_DAY);
@@ -83,7 +84,7 @@ public final class BatchCode implements Comparable<BatchCode>, Serializable {
         }
         BatchCode code = of(m.group(1), dayOf(text, m.group(2)), Integer.parseInt(m.group(3)));
         if (code.checkCharacter() != m.group(4).charAt(0)) {
-            throw new IllegalArgumentException("text is \"" + text + "\": its check character would be "
+            throw new IllegalArgumentException("text is \"" + Excerpt.of(text) + "\": its check character would be "
                     + code.checkCharacter() + "; look for a slip of the pen");
         }
         return code;
@@ -93,7 +94,8 @@ public final class BatchCode implements Comparable<BatchCode>, Serializable {
         try {
             return LocalDate.parse(digits, DateTimeFormatter.BASIC_ISO_DATE);
         } catch (DateTimeException e) {
-            throw new IllegalArgumentException("text is \"" + text + "\": there is no day " + digits, e);
+            throw new IllegalArgumentException(
+                    "text is \"" + Excerpt.of(text) + "\": there is no day " + Excerpt.of(digits), e);
         }
     }
 

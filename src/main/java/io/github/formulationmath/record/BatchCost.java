@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.scaling.Batch;
@@ -106,8 +107,8 @@ public final class BatchCost implements Explained, Serializable {
 
     private static Offer requireOffer(PriceList prices, FormulaLine line) {
         return prices.firstOf(line.name())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "prices has no offer for " + line.name() + ": add one, with a price of 0 if it costs nothing"));
+                .orElseThrow(() -> new IllegalArgumentException("prices has no offer for " + Excerpt.of(line.name())
+                        + ": add one, with a price of 0 if it costs nothing"));
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -92,10 +94,17 @@ public final class BatchRecord implements Serializable {
      * @throws IllegalStateException as {@link #with(BenchEntry)}
      */
     public BatchRecord with(List<BenchEntry> more) {
+        return with(more, index -> {});
+    }
+
+    /** The same, telling which entry is being looked at. */
+    BatchRecord with(List<BenchEntry> more, IntConsumer at) {
         requireOpen();
         Instant before = lastTime();
         MadeBatch made = made();
+        int index = 0;
         for (BenchEntry entry : List.copyOf(Objects.requireNonNull(more, "more"))) {
+            at.accept(index++);
             before = requireNotBefore(before, entry.time().orElse(before), "an entry");
             entry.requireShownOn(plan().bench());
             made = entry.applyTo(made);
@@ -123,7 +132,7 @@ public final class BatchRecord implements Serializable {
     private void requireOpen() {
         if (amendments.size() > 0) {
             throw new IllegalStateException(
-                    "record " + code + " was amended and is closed: say it in another amendment");
+                    "record " + Excerpt.of(code) + " was amended and is closed: say it in another amendment");
         }
     }
 

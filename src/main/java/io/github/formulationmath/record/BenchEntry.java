@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -190,12 +191,13 @@ public final class BenchEntry implements Serializable {
         }
         Balance used = balance().orElse(bench.balance());
         boolean pot = kind == Kind.WEIGHED_AGAIN;
-        Reading.requireOnDisplay(pot ? "the pot" : line.name(), mass, used);
+        Reading.requireOnDisplay(pot ? "the pot" : Excerpt.of(line.name()), mass, used);
         // An addition may come from a boat, the pot stands in its vessel.
         Amount<Mass> most = pot ? used.capacityUnder(bench.vessel()) : used.capacity();
         if (mass.compareTo(most) > 0) {
-            throw new IllegalArgumentException("shown is " + mass + " for " + (pot ? "the pot" : line.name())
-                    + ", more than the balance carries (" + most + (pot ? " besides the vessel" : "")
+            throw new IllegalArgumentException("shown is " + Excerpt.of(mass) + " for "
+                    + (pot ? "the pot" : Excerpt.of(line.name()))
+                    + ", more than the balance carries (" + Excerpt.of(most) + (pot ? " besides the vessel" : "")
                     + "): look for a slip of the pen, or say which other balance it was: on(balance)");
         }
     }

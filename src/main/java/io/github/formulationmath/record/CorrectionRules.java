@@ -3,6 +3,7 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Tolerances;
@@ -109,7 +110,8 @@ public final class CorrectionRules implements Serializable {
     public CorrectionRules withStock(FormulaLine line, Amount<Mass> left) {
         Objects.requireNonNull(line, "line");
         if (Objects.requireNonNull(left, "left").signum() < 0) {
-            throw new IllegalArgumentException("left is " + left + " of " + line.name() + ": a stock is at least 0");
+            throw new IllegalArgumentException(
+                    "left is " + Excerpt.of(left) + " of " + Excerpt.of(line.name()) + ": a stock is at least 0");
         }
         Map<FormulaLine, Amount<Mass>> all = new LinkedHashMap<>(stock);
         all.keySet().removeIf(known -> known.isNamed(line.name()));
@@ -212,8 +214,8 @@ public final class CorrectionRules implements Serializable {
                 .filter(line -> !lines.contains(line))
                 .findFirst()
                 .ifPresent(line -> {
-                    throw new IllegalArgumentException(line + " is in the rules, and no line of \""
-                            + made.plan().batch().formula().name() + "\"");
+                    throw new IllegalArgumentException(Excerpt.of(line) + " is in the rules, and no line of \""
+                            + Excerpt.of(made.plan().batch().formula().name()) + "\"");
                 });
         Map<Substance, MassFraction> counted = new LinkedHashMap<>();
         caps.forEach((substance, most) -> counted.merge(counted(formula, substance), most, CorrectionRules::lower));
@@ -224,8 +226,8 @@ public final class CorrectionRules implements Serializable {
         return formula.substances()
                 .find(capped)
                 .map(one -> one.as(capped))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "a cap is set for " + capped + ", which \"" + formula.name() + "\" does not contain"));
+                .orElseThrow(() -> new IllegalArgumentException("a cap is set for " + Excerpt.of(capped) + ", which \""
+                        + Excerpt.of(formula.name()) + "\" does not contain"));
     }
 
     private static MassFraction lower(MassFraction one, MassFraction other) {

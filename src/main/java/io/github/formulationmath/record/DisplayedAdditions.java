@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
 public final class DisplayedAdditions implements Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final Symbol STEPS = Symbol.of("n", "addition-steps", Kind.NUMBER);
     private static final Symbol STEP = Symbol.of("d", "readability", Kind.MASS);

@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -77,14 +78,16 @@ public final class Evaporation implements Explained, Serializable {
 
     private Evaporation checked() {
         if (isMoreThanPutIn()) {
-            throw new IllegalArgumentException("contentNow is " + contentNow + ", more than the " + made.mass()
+            throw new IllegalArgumentException("contentNow is " + Excerpt.of(contentNow) + ", more than the "
+                    + Excerpt.of(made.mass())
                     + " that were put in, and by more than the balances can err: was the vessel weighed with it?");
         }
         Amount<Mass> there = made.lines().get(line.position() - 1).mass();
         if (loss().compareTo(there) > 0) {
-            throw new IllegalArgumentException("contentNow is " + contentNow + ", so that " + loss()
-                    + " are missing, more than the " + there + " of " + line.name()
-                    + " that were put in: something else was lost; weigh again");
+            throw new IllegalArgumentException(
+                    "contentNow is " + Excerpt.of(contentNow) + ", so that " + Excerpt.of(loss())
+                            + " are missing, more than the " + Excerpt.of(there) + " of " + Excerpt.of(line.name())
+                            + " that were put in: something else was lost; weigh again");
         }
         return this;
     }

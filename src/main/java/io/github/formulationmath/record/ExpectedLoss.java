@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -95,14 +96,14 @@ public final class ExpectedLoss implements Serializable {
      */
     public ExpectedLoss withShare(MassFraction lost) {
         if (Objects.requireNonNull(lost, "lost").equals(MassFraction.WHOLE)) {
-            throw new IllegalArgumentException("lost is " + lost + ": nothing would be left");
+            throw new IllegalArgumentException("lost is " + Excerpt.of(lost) + ": nothing would be left");
         }
         return new ExpectedLoss(past, mean, spread, lost);
     }
 
     private static void requireNotNegative(String name, Amount<Mass> amount) {
         if (Objects.requireNonNull(amount, name).signum() < 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": a loss is at least 0");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": a loss is at least 0");
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -65,16 +66,16 @@ public final class Filling implements Explained, Serializable {
     public static Filling of(Amount<Mass> made, Amount<Mass> residue, PackFill fill) {
         Objects.requireNonNull(fill, "fill");
         if (Objects.requireNonNull(made, "made").signum() < 0) {
-            throw new IllegalArgumentException("made is " + made + ": it must be at least 0");
+            throw new IllegalArgumentException("made is " + Excerpt.of(made) + ": it must be at least 0");
         }
         if (Objects.requireNonNull(residue, "residue").signum() < 0 || residue.compareTo(made) > 0) {
-            throw new IllegalArgumentException(
-                    "residue is " + residue + ": it must lie between 0 and what was made, " + made);
+            throw new IllegalArgumentException("residue is " + Excerpt.of(residue)
+                    + ": it must lie between 0 and what was made, " + Excerpt.of(made));
         }
         Filling filling = new Filling(made, residue, fill);
         if (filling.packs.compareTo(Ratio.of(Integer.MAX_VALUE)) > 0) {
-            throw new IllegalArgumentException(
-                    "fill is " + fill + ", which makes " + filling.packs + " packs: look for a slip in the unit");
+            throw new IllegalArgumentException("fill is " + Excerpt.of(fill) + ", which makes " + filling.packs
+                    + " packs: look for a slip in the unit");
         }
         return filling;
     }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -46,8 +47,8 @@ public final class LineAddition implements Serializable {
     public static LineAddition of(FormulaLine line, Amount<Mass> mass) {
         Objects.requireNonNull(line, "line");
         if (Objects.requireNonNull(mass, "mass").signum() < 0) {
-            throw new IllegalArgumentException(
-                    "mass is " + mass + " of " + line.name() + ": what is in the pot cannot be taken out again");
+            throw new IllegalArgumentException("mass is " + Excerpt.of(mass) + " of " + Excerpt.of(line.name())
+                    + ": what is in the pot cannot be taken out again");
         }
         return new LineAddition(line, mass, null);
     }

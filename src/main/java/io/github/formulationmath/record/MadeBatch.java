@@ -7,6 +7,7 @@ import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -103,7 +104,8 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
             PotMass more = new PotMass.Estimated(
                     new PotMass.Added(symbol, line, read), line, balance, WeighingMethod.TARE_EACH);
             if (byLine.putIfAbsent(line.position(), more) != null) {
-                throw new IllegalArgumentException("additions has " + line.name() + " twice: add the two up");
+                throw new IllegalArgumentException(
+                        "additions has " + Excerpt.of(line.name()) + " twice: add the two up");
             }
             balances.set(line.position() - 1, balance);
             after = after.plus(line, read, balance);
@@ -119,8 +121,8 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
     int indexOf(FormulaLine line) {
         int index = plan.batch().formula().lines().indexOf(line);
         if (index < 0) {
-            throw new IllegalArgumentException(
-                    line + " is no line of \"" + plan.batch().formula().name() + "\"");
+            throw new IllegalArgumentException(Excerpt.of(line) + " is no line of \""
+                    + Excerpt.of(plan.batch().formula().name()) + "\"");
         }
         return index;
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 
 /**
  * A place in a document of maps, lists and texts, read field by field; it remembers which fields were asked for, and says
@@ -78,6 +79,17 @@ final class Node {
                 | ArithmeticException
                 | java.time.DateTimeException e) {
             throw new RecordFormatException(pointer, String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    /** As {@link #reading}, for a step that tells which item of this list it looks at; what it refuses is of that item. */
+    <T> T readingItems(Function<IntConsumer, T> step) {
+        int[] item = {-1};
+        try {
+            return step.apply(at -> item[0] = at);
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            String place = item[0] < 0 ? pointer : pointer + "/" + item[0];
+            throw new RecordFormatException(place, String.valueOf(e.getMessage()), e);
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -48,7 +49,7 @@ public final class Offer implements Serializable {
      */
     public static Offer of(Ratio price, Amount<Mass> packSize) {
         if (Objects.requireNonNull(price, "price").signum() < 0) {
-            throw new IllegalArgumentException("price is " + price + ": it must be at least 0");
+            throw new IllegalArgumentException("price is " + Excerpt.of(price) + ": it must be at least 0");
         }
         return new Offer(price, Arguments.positive("packSize", packSize));
     }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -64,7 +65,7 @@ public final class Reading implements Serializable {
      */
     public static Reading of(FormulaLine line, Amount<Mass> shown) {
         if (Objects.requireNonNull(shown, "shown").signum() < 0) {
-            throw new IllegalArgumentException("shown is " + shown + " for " + line.name()
+            throw new IllegalArgumentException("shown is " + Excerpt.of(shown) + " for " + Excerpt.of(line.name())
                     + ": a display below 0 means that something was taken out or the tare is gone; weigh again");
         }
         return new Reading(line, Kind.SHOWN, shown, null, null);
@@ -168,18 +169,19 @@ public final class Reading implements Serializable {
     }
 
     void requireOnDisplayOf(Balance used) {
-        requireOnDisplay(line.name(), shown, used);
+        requireOnDisplay(Excerpt.of(line.name()), shown, used);
     }
 
     /** A display shows whole steps. */
     static void requireOnDisplay(String what, Amount<Mass> shown, Balance used) {
         Ratio divisions = shown.ratioTo(used.readability());
         if (!divisions.isInteger()) {
-            throw new IllegalArgumentException("shown is " + shown + " for " + what + ", no multiple of the step "
-                    + used.readability() + " of the display: it can read "
-                    + used.readability().times(divisions.toWhole(RoundingMode.FLOOR)) + " or "
-                    + used.readability().times(divisions.toWhole(RoundingMode.CEILING))
-                    + "; look for a slip of the pen, or say which other balance it was: on(balance)");
+            throw new IllegalArgumentException(
+                    "shown is " + Excerpt.of(shown) + " for " + what + ", no multiple of the step "
+                            + Excerpt.of(used.readability()) + " of the display: it can read "
+                            + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.FLOOR))) + " or "
+                            + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.CEILING)))
+                            + "; look for a slip of the pen, or say which other balance it was: on(balance)");
         }
     }
 

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
@@ -56,10 +57,15 @@ public final class Readings implements Serializable {
      *     on another balance, or a time lies before the previous one
      */
     public static Readings of(WeighingPlan plan, WeighingMethod method, List<Reading> readings) {
+        return of(plan, method, readings, index -> {});
+    }
+
+    /** The same, telling which reading is being looked at. */
+    static Readings of(WeighingPlan plan, WeighingMethod method, List<Reading> readings, IntConsumer at) {
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(method, "method");
         List<Reading> taken = List.copyOf(Objects.requireNonNull(readings, "readings"));
-        new ReadingsCheck(plan, method).check(taken);
+        new ReadingsCheck(plan, method, at).check(taken);
         return new Readings(plan, method, taken);
     }
 

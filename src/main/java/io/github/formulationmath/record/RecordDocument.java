@@ -122,16 +122,20 @@ final class RecordDocument {
         Readings readings = readings(f);
         Tolerances tolerances = tolerances(f.get("tolerances"));
         Formula formula = readings.plan().batch().formula();
-        BatchRecord opened = BatchRecord.of(code, readings, tolerances)
-                .with(f.list("entries", node -> node.object(g -> entry(g, formula))));
+        BatchRecord begun = f.get("tolerances").reading(() -> BatchRecord.of(code, readings, tolerances));
+        BatchRecord opened =
+                f.find("entries").map(node -> entered(begun, node, formula)).orElse(begun);
         BatchRecord filled = f.find("filling")
                 .map(node -> node.object(g -> opened.filled(ValueDocument.mass(g.get("residue")), fill(g))))
                 .orElse(opened);
-        BatchRecord record = filled;
-        for (Amendment amendment : f.list("amendments", node -> node.object(RecordDocument::amendment))) {
-            record = record.amended(amendment);
-        }
-        return record;
+        BatchRecord[] record = {filled};
+        f.list("amendments", node -> node.object(g -> record[0] = record[0].amended(amendment(g))));
+        return record[0];
+    }
+
+    private static BatchRecord entered(BatchRecord begun, Node node, Formula formula) {
+        List<BenchEntry> entries = node.list(item -> item.object(g -> entry(g, formula)));
+        return node.readingItems(at -> begun.with(entries, at));
     }
 
     private static Readings readings(Node.Fields f) {
@@ -139,8 +143,10 @@ final class RecordDocument {
         Batch batch = Batch.of(formula, BenchDocument.size(f.get("batch"), formula));
         Bench bench = BenchDocument.bench(f.get("bench"));
         WeighingMethod method = ValueDocument.constant(f.get("method"), WeighingMethod.values());
-        List<Reading> readings = f.get("readings").list(node -> node.object(g -> reading(g, formula)));
-        return Readings.of(WeighingPlan.of(batch, bench), method, readings);
+        WeighingPlan plan = f.get("bench").reading(() -> WeighingPlan.of(batch, bench));
+        Node list = f.get("readings");
+        List<Reading> readings = list.list(node -> node.object(g -> reading(g, formula)));
+        return list.readingItems(at -> Readings.of(plan, method, readings, at));
     }
 
     private static Reading reading(Node.Fields f, Formula formula) {
@@ -163,11 +169,17 @@ final class RecordDocument {
     static Tolerances tolerances(Node node) {
         return node.object(f -> {
             Tolerances tolerances = Tolerances.of(ValueDocument.share(f.get("general")));
-            for (Named phase : f.list("phases", RecordDocument::named)) {
+            List<Named> phases = f.list("phases", RecordDocument::named);
+            for (Named phase : phases) {
                 tolerances = tolerances.withPhase(phase.name(), phase.tolerance());
             }
-            for (Named ingredient : f.list("ingredients", RecordDocument::named)) {
+            List<Named> ingredients = f.list("ingredients", RecordDocument::named);
+            for (Named ingredient : ingredients) {
                 tolerances = tolerances.withLine(ingredient.name(), ingredient.tolerance());
+            }
+            if (tolerances.byPhase().size() < phases.size()
+                    || tolerances.byIngredient().size() < ingredients.size()) {
+                throw f.wrong("two tolerances are given for one phase or ingredient: keep one of them");
             }
             return tolerances;
         });

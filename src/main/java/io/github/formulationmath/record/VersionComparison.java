@@ -2,6 +2,7 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import java.io.Serial;
 import java.io.Serializable;
@@ -28,22 +29,22 @@ public final class VersionComparison implements Serializable {
 
     private final List<LineDifference> lines;
 
-    private record Key(String phase, String normalName) {
+    private record Key(String normalPhase, String normalName) {
 
         static Key of(FormulaLine line) {
-            return new Key(line.phase(), line.ingredient().normalName());
+            return new Key(
+                    SubstanceName.normalise(line.phase()), line.ingredient().normalName());
         }
     }
 
-    private record Line(String name, Ratio share) {}
+    private record Line(String phase, String name, Ratio share) {}
 
     private VersionComparison(Map<Key, Line> first, Map<Key, Line> second) {
-        Map<Key, String> names = new LinkedHashMap<>();
-        first.forEach((key, line) -> names.put(key, line.name()));
-        second.forEach((key, line) -> names.putIfAbsent(key, line.name()));
+        Map<Key, Line> asFirstWritten = new LinkedHashMap<>(first);
+        second.forEach(asFirstWritten::putIfAbsent);
         List<LineDifference> all = new ArrayList<>();
-        names.forEach((key, name) -> all.add(
-                new LineDifference(all.size() + 1, key.phase(), name, share(first.get(key)), share(second.get(key)))));
+        asFirstWritten.forEach((key, line) -> all.add(new LineDifference(
+                all.size() + 1, line.phase(), line.name(), share(first.get(key)), share(second.get(key)))));
         this.lines = Collections.unmodifiableList(all);
     }
 
@@ -90,7 +91,7 @@ public final class VersionComparison implements Serializable {
     private static Map<Key, Line> shares(Formula formula) {
         Map<Key, Line> shares = new LinkedHashMap<>();
         for (FormulaLine line : formula.lines()) {
-            shares.put(Key.of(line), new Line(line.name(), line.fraction()));
+            shares.put(Key.of(line), new Line(line.phase(), line.name(), line.fraction()));
         }
         return shares;
     }
@@ -98,7 +99,9 @@ public final class VersionComparison implements Serializable {
     private static Map<Key, Line> shares(MadeBatch made) {
         Map<Key, Line> shares = new LinkedHashMap<>();
         for (MadeLine line : made.lines()) {
-            shares.put(Key.of(line.line()), new Line(line.name(), line.share().fraction()));
+            shares.put(
+                    Key.of(line.line()),
+                    new Line(line.line().phase(), line.name(), line.share().fraction()));
         }
         return shares;
     }

@@ -2,6 +2,7 @@ package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
@@ -126,7 +127,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
 
     private static void requirePositive(String name, Amount<?> amount) {
         if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + amount + ": it must be above 0");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": it must be above 0");
         }
     }
 

@@ -2,6 +2,7 @@ package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Kind;
@@ -39,7 +40,8 @@ public final class StockSize extends BatchSize {
     @Override
     <V> V mass(Reckoning<V> r, Formula formula) {
         if (!formula.lines().contains(line)) {
-            throw new IllegalArgumentException(line + " is not a line of \"" + formula.name() + "\"");
+            throw new IllegalArgumentException(
+                    Excerpt.of(line) + " is not a line of \"" + Excerpt.of(formula.name()) + "\"");
         }
         V inStock = r.given(STOCK, line, stock.in(FormulationUnits.GRAM), Source.user());
         List<V> shares = new ArrayList<>(1);

@@ -2,6 +2,7 @@ package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -63,7 +64,7 @@ public final class VolumeSize extends BatchSize {
     private static Density densityOf(FormulaLine line) {
         return line.ingredient()
                 .density()
-                .orElseThrow(() -> new IllegalArgumentException(line.name()
+                .orElseThrow(() -> new IllegalArgumentException(Excerpt.of(line.name())
                         + " has no density: give it one with withDensity, or size the batch with ofVolume(volume,"
                         + " density)"));
     }

@@ -3,6 +3,7 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.scaling.Batch;
@@ -132,7 +133,8 @@ public final class Claim implements Serializable {
             requireOf(formula, line);
             requireMeasurable(line, Objects.requireNonNull(figure, "figure"));
             if (all.put(line.position(), figure) != null) {
-                throw new IllegalArgumentException(line.name() + " has a figure already: give each line one");
+                throw new IllegalArgumentException(
+                        Excerpt.of(line.name()) + " has a figure already: give each line one");
             }
         });
         return new Claim(formula, size, balance, all, total);
@@ -141,14 +143,15 @@ public final class Claim implements Serializable {
     private static void requireOf(Formula formula, FormulaLine line) {
         int place = Objects.requireNonNull(line, "line").position() - 1;
         if (place >= formula.lines().size() || !formula.lines().get(place).equals(line)) {
-            throw new IllegalArgumentException(line + " is not a line of \"" + formula.name() + "\"");
+            throw new IllegalArgumentException(
+                    Excerpt.of(line) + " is not a line of \"" + Excerpt.of(formula.name()) + "\"");
         }
     }
 
     private static void requireMeasurable(FormulaLine line, Figure figure) {
         if (figure.isVolume() && line.ingredient().density().isEmpty()) {
-            throw new IllegalArgumentException("the figure of " + line.name() + " is the volume " + figure
-                    + ", and the ingredient has no density: give it one with withDensity");
+            throw new IllegalArgumentException("the figure of " + Excerpt.of(line.name()) + " is the volume "
+                    + Excerpt.of(figure) + ", and the ingredient has no density: give it one with withDensity");
         }
     }
 
@@ -174,7 +177,7 @@ public final class Claim implements Serializable {
     public Claim withTotal(String text) {
         Figure figure = Figure.parse(text);
         if (figure.isVolume()) {
-            throw new IllegalArgumentException("total is " + text + ": it must be a mass");
+            throw new IllegalArgumentException("total is " + Excerpt.of(text) + ": it must be a mass");
         }
         return new Claim(formula, size, balance, figures, figure);
     }
@@ -232,7 +235,7 @@ public final class Claim implements Serializable {
     static Ratio densityOf(FormulaLine line) {
         Density density = line.ingredient()
                 .density()
-                .orElseThrow(() -> new IllegalStateException(line.name() + " lost its density"));
+                .orElseThrow(() -> new IllegalStateException(Excerpt.of(line.name()) + " lost its density"));
         return density.gramsPerMillilitre();
     }
 

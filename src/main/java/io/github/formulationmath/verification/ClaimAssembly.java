@@ -9,6 +9,8 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.formula.PercentFormulaBuilder;
+import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -133,17 +135,16 @@ final class ClaimAssembly {
         String phase = "";
         Set<String> ended = new HashSet<>();
         for (ClaimReader.Row row : lines) {
-            if (!row.group().text().equals(phase)) {
+            String group = SubstanceName.normalise(row.group().text());
+            if (!group.equals(phase)) {
                 ended.add(phase);
-                if (!row.group().text().isEmpty() && ended.contains(row.group().text())) {
+                if (!group.isEmpty() && ended.contains(group)) {
                     throw row.group()
                             .wrong("the lines of phase \"" + row.group().text()
                                     + "\" stand in two places: move them together, in the order of the formula");
                 }
-                phase = row.group().as(name -> {
-                    builder.phase(name);
-                    return name;
-                });
+                row.group().as(builder::phase);
+                phase = group;
             }
             row.value().as(amount -> added(builder, materials.of(row.name()), amount));
         }
@@ -158,7 +159,7 @@ final class ClaimAssembly {
             boolean hasRest = lines.stream().anyMatch(row -> row.value().text().equals(REST));
             String shares = hasRest ? "the shares beside the q.s. line make " : "the shares make ";
             String remedy = hasRest ? "" : "write q.s. for a line that takes what is left; ";
-            throw last.wrong(shares + e.total().times(100)
+            throw last.wrong(shares + Excerpt.of(e.total().times(100))
                     + " %, from which no batch of 100 % follows; that is itself a "
                     + "finding about the figures. Compare the shares with their source; " + remedy + "or, to hold the "
                     + "figures against the proportions, write the value parts instead of percent, and the shares as "
@@ -202,7 +203,8 @@ final class ClaimAssembly {
     private static int packCount(String text) {
         Ratio packs = Ratio.parse(text);
         if (!packs.isInteger() || packs.abs().compareTo(Ratio.of(Integer.MAX_VALUE)) > 0) {
-            throw new IllegalArgumentException("packs is " + text + ": it must be a whole number that can be counted");
+            throw new IllegalArgumentException(
+                    "packs is " + Excerpt.of(text) + ": it must be a whole number that can be counted");
         }
         return packs.intValue();
     }

@@ -6,6 +6,7 @@ import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
@@ -62,7 +63,7 @@ public final class Verification implements Explained {
     public static Verification of(Claim claim) {
         if (Objects.requireNonNull(claim, "claim").figures().isEmpty()) {
             throw new IllegalArgumentException(
-                    "the claim about \"" + claim.formula().name() + "\" has no figures: give at least one");
+                    "the claim about \"" + Excerpt.of(claim.formula().name()) + "\" has no figures: give at least one");
         }
         return new Verification(claim);
     }
@@ -249,8 +250,8 @@ public final class Verification implements Explained {
             for (FormulaLine line : phase.lines()) {
                 FigureCheck check = figures.get(line.position() - 1);
                 if (check.figure().number().isZero()) {
-                    throw new IllegalStateException(
-                            line.name() + " has the figure " + check.figure() + ": limits need more than 0");
+                    throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
+                            + Excerpt.of(check.figure()) + ": limits need more than 0");
                 }
                 masses.line(
                         line.ingredient(),

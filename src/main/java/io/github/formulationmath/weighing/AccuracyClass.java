@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -58,8 +59,8 @@ public enum AccuracyClass {
     public Amount<Mass> permissibleError(Amount<Mass> load, Amount<Mass> interval) {
         Ratio loads = intervals("load", load, interval);
         if (mostIntervals != null && loads.compareTo(mostIntervals) > 0) {
-            throw new IllegalArgumentException("load is " + load + ", which is " + loads + " e: class " + this
-                    + " ends at " + mostIntervals + " e; is e given in the right unit?");
+            throw new IllegalArgumentException("load is " + Excerpt.of(load) + ", which is " + Excerpt.of(loads)
+                    + " e: class " + this + " ends at " + mostIntervals + " e; is e given in the right unit?");
         }
         int halves = loads.compareTo(firstBand) <= 0 ? 1 : loads.compareTo(secondBand) <= 0 ? 2 : 3;
         return interval.times(Ratio.of(halves, 2));
@@ -150,8 +151,8 @@ public enum AccuracyClass {
         Ratio count =
                 Arguments.notNegative(name, load).in(FormulationUnits.GRAM).dividedBy(grams(interval));
         if (count.signum() > 0 && count.compareTo(Ratio.ONE) < 0) {
-            throw new IllegalArgumentException(name + " is " + load + ", less than one interval e (" + interval
-                    + "): the two may have been exchanged; the " + name + " comes first");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(load) + ", less than one interval e ("
+                    + Excerpt.of(interval) + "): the two may have been exchanged; the " + name + " comes first");
         }
         return count;
     }

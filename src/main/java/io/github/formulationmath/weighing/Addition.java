@@ -2,6 +2,7 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Explained;
@@ -105,8 +106,8 @@ public final class Addition {
     private static void requireNotNegative(String what, Subject subject, Explained mass) {
         Ratio grams = Objects.requireNonNull(mass, what).result();
         if (grams.signum() < 0) {
-            throw new IllegalArgumentException(
-                    what + " of " + subject.name() + " is " + grams + " g: an addition is at least 0");
+            throw new IllegalArgumentException(what + " of " + Excerpt.of(subject.name()) + " is " + Excerpt.of(grams)
+                    + " g: an addition is at least 0");
         }
     }
 

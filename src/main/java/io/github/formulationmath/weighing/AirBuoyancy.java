@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.working.Explained;
@@ -106,8 +107,8 @@ public final class AirBuoyancy implements Explained {
 
     private void requireHeavier(String name, Density density) {
         if (density.compareTo(air) <= 0) {
-            throw new IllegalArgumentException(name + " is " + density + ", not above the air (" + air
-                    + "): it would float away; are the units right?");
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(density) + ", not above the air ("
+                    + Excerpt.of(air) + "): it would float away; are the units right?");
         }
     }
 

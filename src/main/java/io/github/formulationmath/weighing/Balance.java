@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -59,8 +60,9 @@ public final class Balance implements Serializable {
         Arguments.positive("readability", readability);
         Arguments.positive("capacity", capacity);
         if (capacity.compareTo(readability) < 0) {
-            throw new IllegalArgumentException("capacity is " + capacity + ", less than one step of the display ("
-                    + readability + "): the two may have been exchanged");
+            throw new IllegalArgumentException(
+                    "capacity is " + Excerpt.of(capacity) + ", less than one step of the display ("
+                            + Excerpt.of(readability) + "): the two may have been exchanged");
         }
         return new Balance(readability, capacity, Amount.grams(Ratio.ZERO), ErrorModel.readabilityOnly(), "");
     }
@@ -86,8 +88,8 @@ public final class Balance implements Serializable {
      */
     public Balance withMinimumLoad(Amount<Mass> load) {
         if (Objects.requireNonNull(load, "load").signum() < 0 || load.compareTo(capacity) > 0) {
-            throw new IllegalArgumentException(
-                    "load is " + load + ": it must lie between 0 and the capacity, " + capacity);
+            throw new IllegalArgumentException("load is " + Excerpt.of(load)
+                    + ": it must lie between 0 and the capacity, " + Excerpt.of(capacity));
         }
         return new Balance(readability, capacity, load, errors, name);
     }
@@ -172,8 +174,9 @@ public final class Balance implements Serializable {
         Amount<Mass> left =
                 capacity.minus(Objects.requireNonNull(vessel, "vessel").mass()).to(readability.getUnit());
         if (left.signum() < 0) {
-            throw new IllegalArgumentException("the vessel (" + vessel.mass() + ") alone overloads the balance ("
-                    + capacity + ") by " + left.unaryMinus() + ": take a lighter vessel");
+            throw new IllegalArgumentException("the vessel (" + Excerpt.of(vessel.mass())
+                    + ") alone overloads the balance (" + Excerpt.of(capacity) + ") by " + Excerpt.of(left.unaryMinus())
+                    + ": take a lighter vessel");
         }
         return left;
     }

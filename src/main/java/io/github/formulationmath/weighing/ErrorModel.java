@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
@@ -193,8 +194,8 @@ public final class ErrorModel implements Serializable {
     public ErrorModel withCalibration(Ratio relativeStandardUncertainty) {
         Objects.requireNonNull(relativeStandardUncertainty, "relativeStandardUncertainty");
         if (relativeStandardUncertainty.signum() < 0 || relativeStandardUncertainty.compareTo(Ratio.ONE) >= 0) {
-            throw new IllegalArgumentException("relativeStandardUncertainty is " + relativeStandardUncertainty
-                    + ": it is a share of the mass, at least 0 and below 1");
+            throw new IllegalArgumentException("relativeStandardUncertainty is "
+                    + Excerpt.of(relativeStandardUncertainty) + ": it is a share of the mass, at least 0 and below 1");
         }
         return new ErrorModel(
                 repeatability,
@@ -248,7 +249,7 @@ public final class ErrorModel implements Serializable {
         Optional<Ratio> lower =
                 Objects.requireNonNull(relativeCorrection, "relativeCorrection").lower();
         if (lower.isEmpty() || relativeCorrection.upper().isEmpty() || isAtMostMinusOne(lower.get())) {
-            throw new IllegalArgumentException("relativeCorrection is " + relativeCorrection
+            throw new IllegalArgumentException("relativeCorrection is " + Excerpt.of(relativeCorrection)
                     + ": both its ends are needed, above -1; on a usual balance it lies between 0 and 0.002");
         }
         return new ErrorModel(

@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.working.RootOperation;
@@ -42,9 +43,11 @@ public final class MadeMasses {
                         .mapToObj(i -> new AdditionError(relations, i))
                         .toList());
         if (whole.total().result().signum() <= 0) {
-            throw new IllegalArgumentException("additions are " + additions + ": after what stays behind in boats "
-                    + whole.total().result() + " g are left, no whole to take shares of; is the residue in the right"
-                    + " unit?");
+            throw new IllegalArgumentException(
+                    "additions are " + Excerpt.of(additions) + ": after what stays behind in boats "
+                            + Excerpt.of(whole.total().result())
+                            + " g are left, no whole to take shares of; is the residue in the right"
+                            + " unit?");
         }
     }
 
@@ -65,7 +68,7 @@ public final class MadeMasses {
 
     private static void requireSomething(List<Addition> additions) {
         if (additions.stream().allMatch(a -> a.reading().result().isZero())) {
-            throw new IllegalArgumentException("additions are " + additions
+            throw new IllegalArgumentException("additions are " + Excerpt.of(additions)
                     + ": no display reads anything, so that there is no whole to take shares of");
         }
     }
@@ -76,8 +79,9 @@ public final class MadeMasses {
         for (Addition addition : additions) {
             Balance balance = addition.balance();
             if (balances.add(balance) && !names.add(balance.name())) {
-                throw new IllegalArgumentException("two different balances are both called \"" + balance.name()
-                        + "\": name them with Balance.named, so that their figures can be told apart");
+                throw new IllegalArgumentException(
+                        "two different balances are both called \"" + Excerpt.of(balance.name())
+                                + "\": name them with Balance.named, so that their figures can be told apart");
             }
         }
     }
@@ -106,7 +110,7 @@ public final class MadeMasses {
     public MadeMasses part(List<Integer> lines) {
         List<Integer> copy = List.copyOf(Objects.requireNonNull(lines, "lines"));
         if (new HashSet<>(copy).size() < copy.size()) {
-            throw new IllegalArgumentException("lines are " + copy + ": name each line once");
+            throw new IllegalArgumentException("lines are " + Excerpt.of(copy) + ": name each line once");
         }
         List<Addition> additions =
                 copy.stream().map(line -> at(line).addition()).toList();

@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -83,7 +84,7 @@ public final class MinimumWeight implements Explained {
                         .signum()
                 <= 0) {
             throw new IllegalArgumentException(
-                    "sensitivityRequirement is " + sensitivityRequirement + ": it must be above 0");
+                    "sensitivityRequirement is " + Excerpt.of(sensitivityRequirement) + ": it must be above 0");
         }
         Ratio grams = sensitivityRequirement.in(FormulationUnits.GRAM);
         return new MinimumWeight(
@@ -106,15 +107,17 @@ public final class MinimumWeight implements Explained {
         Ratio alpha = Objects.requireNonNull(constant, "constant").in(FormulationUnits.GRAM);
         requireShare("tolerance", tolerance);
         if (alpha.signum() <= 0 || Objects.requireNonNull(slope, "slope").signum() < 0) {
-            throw new IllegalArgumentException("constant is " + constant + " and slope " + slope
+            throw new IllegalArgumentException("constant is " + Excerpt.of(constant) + " and slope " + Excerpt.of(slope)
                     + ": the constant must be above 0 and the slope at least 0");
         }
         if (Objects.requireNonNull(safetyFactor, "safetyFactor").compareTo(Ratio.ONE) < 0) {
-            throw new IllegalArgumentException("safetyFactor is " + safetyFactor + ": it must be at least 1");
+            throw new IllegalArgumentException(
+                    "safetyFactor is " + Excerpt.of(safetyFactor) + ": it must be at least 1");
         }
         if (slope.times(safetyFactor).compareTo(tolerance) >= 0) {
-            throw new IllegalArgumentException("slope times safetyFactor is " + slope.times(safetyFactor)
-                    + ", not below the tolerance " + tolerance + ": no mass is large enough on this balance");
+            throw new IllegalArgumentException("slope times safetyFactor is " + Excerpt.of(slope.times(safetyFactor))
+                    + ", not below the tolerance " + Excerpt.of(tolerance)
+                    + ": no mass is large enough on this balance");
         }
         return new MinimumWeight(
                 "uncertainty", new MinimumWeightRules.Uncertainty(alpha, slope, tolerance, safetyFactor));

@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
@@ -61,7 +62,7 @@ public final class Vessel implements Serializable {
             throw new IllegalArgumentException("name is blank: give the vessel a name");
         }
         if (Objects.requireNonNull(mass, "mass").signum() < 0) {
-            throw new IllegalArgumentException("mass is " + mass + ": a vessel weighs at least 0");
+            throw new IllegalArgumentException("mass is " + Excerpt.of(mass) + ": a vessel weighs at least 0");
         }
         return new Vessel(name, mass, null, null);
     }
@@ -91,8 +92,9 @@ public final class Vessel implements Serializable {
         Arguments.positive("brimVolume", brimVolume);
         Arguments.positive("workingVolume", workingVolume);
         if (workingVolume.compareTo(brimVolume) > 0) {
-            throw new IllegalArgumentException("workingVolume is " + workingVolume + ", more than the vessel holds to"
-                    + " the brim (" + brimVolume + "): the two may have been exchanged");
+            throw new IllegalArgumentException(
+                    "workingVolume is " + Excerpt.of(workingVolume) + ", more than the vessel holds to" + " the brim ("
+                            + Excerpt.of(brimVolume) + "): the two may have been exchanged");
         }
         return new Vessel(name, mass, brimVolume, workingVolume);
     }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -57,7 +58,7 @@ public final class WaterDensity implements Explained {
     public static WaterDensity at(Amount<Temperature> temperature) {
         Ratio celsius = Objects.requireNonNull(temperature, "temperature").in(FormulationUnits.CELSIUS);
         if (celsius.signum() < 0 || celsius.compareTo(WARMEST) > 0) {
-            throw new IllegalArgumentException("temperature is " + temperature
+            throw new IllegalArgumentException("temperature is " + Excerpt.of(temperature)
                     + ": the formula holds from 0 °C to 40 °C; for other temperatures give a density from a table");
         }
         return new WaterDensity(temperature, celsius);

@@ -3,7 +3,19 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.formula.Composition;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.GroupMember;
+import io.github.formulationmath.limit.LimitKind;
+import io.github.formulationmath.limit.LimitTable;
+import io.github.formulationmath.limit.SubstanceGroup;
+import io.github.formulationmath.limit.UsageLimit;
+import io.github.formulationmath.planning.BatchCriterion;
+import io.github.formulationmath.planning.CapTarget;
+import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.ErrorModel;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InvalidClassException;
@@ -12,28 +24,59 @@ import java.io.ObjectOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.junit.jupiter.api.Test;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
 
-/** Forms of earlier versions that did not say of what a linearity is, or held bounds that were not sure, are refused. */
+/** What an earlier version wrote in another form is refused, never read with something missing. */
 class OldSerialFormsTest {
 
-    @Test
-    void forms_of_earlier_versions_are_refused() throws Exception {
-        for (Object each : List.of(
+    /** One value of every class whose form changed. */
+    private static List<Object> changed() throws Exception {
+        MadeBatch made = Lotion.made("316.0", "12.3", "48.0", "20.0", "4.0");
+        MassFraction cap = MassFraction.parse("1 %");
+        Substance substance = Substance.of("Phenoxyethanol");
+        Composition composition = Lotion.FORMULA.composition();
+        LineAddition addition = LineAddition.of(Lotion.line("Aqua"), Lotion.g("1"));
+        return List.of(
                 ErrorModel.readabilityOnly().withLinearityOfIndication("1 g"),
-                Lotion.made("316.0", "12.3", "48.0", "20.0", "4.0"))) {
-            byte[] bytes = written(each);
-            assertThat(read(bytes)).isEqualTo(each);
-            byte[] name = each.getClass().getName().getBytes(StandardCharsets.US_ASCII);
-            int place = new String(bytes, StandardCharsets.ISO_8859_1)
-                            .indexOf(new String(name, StandardCharsets.ISO_8859_1))
-                    + name.length;
-            assertThat(ByteBuffer.wrap(bytes).getLong(place)).isEqualTo(2);
-            ByteBuffer.wrap(bytes).putLong(place, 1);
-            assertThatThrownBy(() -> read(bytes))
-                    .isInstanceOf(InvalidClassException.class)
-                    .hasMessageContaining("serialVersionUID");
-        }
+                made,
+                made.line("Aqua"),
+                addition,
+                BenchEntry.addition(addition),
+                Evaporation.of(made, Lotion.g("399"), Lotion.line("Aqua")),
+                Lotion.BENCH.closingWithin(Tolerances.of("5 %")),
+                BatchCriterion.capKept(substance, cap, WeighingMethod.TARE_EACH),
+                CapTarget.of(Lotion.PLAN.batch(), Lotion.BALANCE, substance, cap, WeighingMethod.TARE_EACH),
+                composition,
+                composition.shares().get(0),
+                LimitTable.of(
+                        "house",
+                        List.of(UsageLimit.of(
+                                "L",
+                                SubstanceGroup.of("g", List.of(GroupMember.of(substance))),
+                                LimitKind.MAXIMUM,
+                                cap))));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> forms_of_earlier_versions_are_refused() throws Exception {
+        return changed().stream()
+                .map(each -> DynamicTest.dynamicTest(each.getClass().getSimpleName(), () -> refusesFirstForm(each)));
+    }
+
+    private static void refusesFirstForm(Object value) throws Exception {
+        byte[] bytes = written(value);
+        assertThat(read(bytes)).hasToString(value.toString());
+        byte[] name = value.getClass().getName().getBytes(StandardCharsets.US_ASCII);
+        int place =
+                new String(bytes, StandardCharsets.ISO_8859_1).indexOf(new String(name, StandardCharsets.ISO_8859_1))
+                        + name.length;
+        assertThat(ByteBuffer.wrap(bytes).getLong(place)).isEqualTo(2);
+        ByteBuffer.wrap(bytes).putLong(place, 1);
+        assertThatThrownBy(() -> read(bytes))
+                .isInstanceOf(InvalidClassException.class)
+                .hasMessageContaining("serialVersionUID");
     }
 
     private static byte[] written(Object value) throws Exception {
