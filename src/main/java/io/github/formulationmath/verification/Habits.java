@@ -161,18 +161,6 @@ final class Habits {
                 .map(found -> told(found, set.batch(), step));
     }
 
-    /** A habit gives every figure: one that is finer than its steps was not shown by it. */
-    private boolean areAllOn(List<Ratio> steps) {
-        int i = 0;
-        for (ShownLine line : shown.lines()) {
-            if (!line.grams().dividedBy(steps.get(i)).isInteger()) {
-                return false;
-            }
-            i++;
-        }
-        return true;
-    }
-
     private static boolean isHalfGrams(Figure figure) {
         return FormulationUnits.symbolOf(figure.unit()).equals("g")
                 && figure.number().dividedBy(HALF_GRAM).isInteger();
@@ -194,7 +182,7 @@ final class Habits {
                 steps.add(rounding.stepFor(line.exact()).times(line.gramsPerUnit()));
             }
             FigureSet coarser = set.withSteps(steps);
-            if (areAllOn(steps) && coarser.eachIsNearest()) {
+            if (coarser.eachIsNearest()) {
                 Ratio step = total == null || total.digitsWritten() > digits
                         ? Ratio.ZERO
                         : rounding.stepFor(set.batch().dividedBy(total.unitSize()))
