@@ -50,10 +50,10 @@ record ClaimCase(Figures figures, Unit unit, List<Integer> left, long total, Fau
         return false;
     }
 
-    /** Neither the batch, rounded, nor the sum of what is shown. */
+    /** Neither the batch, rounded, nor the sum of what is shown, nor the batch by a habit that the figures have. */
     private boolean isTotalWrong() {
         Exact off = Exact.of(figures.batch(), 10).minus(Exact.of(total)).abs();
-        return off.isAbove(Exact.of(1)) && total != figures.sum();
+        return off.isAbove(Exact.of(1)) && total != figures.sum() && !figures.hasHabitOf(total);
     }
 
     static ClaimCase wrongFigure(Dice dice) {

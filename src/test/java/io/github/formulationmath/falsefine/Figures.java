@@ -3,6 +3,7 @@ package io.github.formulationmath.falsefine;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
 /**
@@ -105,9 +106,7 @@ record Figures(int[] shares, long batch, long[] shown) {
     }
 
     private boolean isOnGrid(long grid) {
-        return IntStream.range(0, size())
-                .allMatch(i -> target(i).over(Exact.of(grid)).isNearest(BigInteger.valueOf(shown[i] / grid))
-                        && shown[i] % grid == 0);
+        return IntStream.range(0, size()).allMatch(i -> isOnGrid(target(i), shown[i], grid));
     }
 
     private boolean isToDigits(int digits) {
@@ -116,12 +115,26 @@ record Figures(int[] shares, long batch, long[] shown) {
 
     /** A multiple of the last of so many digits, of the target or of the figure, and within half of it. */
     private boolean isToDigits(int line, int digits) {
-        Exact off = target(line).minus(Exact.of(shown[line])).abs();
-        return Stream.of(target(line).floor(), BigInteger.valueOf(shown[line])).anyMatch(number -> {
+        return isToDigits(target(line), shown[line], digits);
+    }
+
+    private static boolean isToDigits(Exact exact, long figure, int digits) {
+        return Stream.of(exact.floor(), BigInteger.valueOf(figure)).anyMatch(number -> {
             BigInteger unit = BigInteger.TEN.pow(Math.max(0, number.toString().length() - digits));
-            boolean onGrid = BigInteger.valueOf(shown[line]).mod(unit).signum() == 0;
-            return onGrid && off.times(2).compareTo(new Exact(unit, BigInteger.ONE)) <= 0;
+            return isOnGrid(exact, figure, unit.longValueExact());
         });
+    }
+
+    private static boolean isOnGrid(Exact exact, long figure, long grid) {
+        Exact off = exact.minus(Exact.of(figure)).abs();
+        return figure % grid == 0 && !off.times(2).isAbove(Exact.of(grid));
+    }
+
+    /** Whether the habit that the figures have gives a total, too. */
+    boolean hasHabitOf(long total) {
+        Exact whole = Exact.of(batch, 10);
+        return IntStream.rangeClosed(2, 6).anyMatch(k -> isToDigits(k) && isToDigits(whole, total, k))
+                || LongStream.of(5, 50, 500).anyMatch(grid -> isOnGrid(grid) && isOnGrid(whole, total, grid));
     }
 
     @Override

@@ -31,9 +31,9 @@ record LimitCase(Recipe recipe, long cap, String name, String cas, Asked asked, 
         /** The purpose is one the table knows, but this limit does not speak of it. */
         PURPOSE_OTHER;
 
-        /** Whether nothing is open: the limit applies. */
-        boolean applies() {
-            return this == NOTHING || this == LEAVE_ON || this == AREA_STATED || this == PURPOSE_LEFT_OUT;
+        /** Whether the limit applies, or may: a word that no table knows, or none at all, takes no limit away. */
+        boolean mayApply() {
+            return this != PURPOSE_OTHER;
         }
     }
 

@@ -33,7 +33,7 @@ final class LimitJudge {
         // What serves another purpose is not counted, so that the rest of it may be within; but all of it is not.
         return asked.asked() == Asked.PURPOSE_OTHER
                 ? report.outcome() == LimitOutcome.NO_COUNTED_LIMIT_PASSED
-                : isFine(report, asked.asked().applies(), ID);
+                : isFine(report, asked.asked().mayApply(), ID);
     }
 
     static boolean callsFine(WeighedLimitCase asked) {

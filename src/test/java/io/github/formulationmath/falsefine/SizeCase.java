@@ -1,5 +1,6 @@
 package io.github.formulationmath.falsefine;
 
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -43,8 +44,10 @@ record SizeCase(int[] shares, Exact size, int percent, long vessel, long capacit
         return lines && load <= capacity;
     }
 
+    /** At a tie the lower: a display shows the even one, and both are as near. */
     private long nearest(int line) {
-        return target(line).nearest().longValueExact();
+        long high = target(line).nearest().longValueExact();
+        return target(line).isNearest(BigInteger.valueOf(high - 1)) ? high - 1 : high;
     }
 
     private boolean isNear(int line, long steps) {

@@ -31,25 +31,28 @@ record WeighedLimitCase(Weighing weighing, LimitCase written, boolean within) im
 
     private static WeighedLimitCase of(Dice dice, boolean within) {
         while (true) {
-            WeighedLimitCase made = attempt(dice, within);
+            Named named = Named.any(dice);
+            Recipes recipes = new Recipes(dice, named.name(), named.cas());
+            long share = dice.between(100_000, 4_000_000);
+            Recipe recipe = recipes.holding(recipes.pieces(share, dice.between(1, 2)), !dice.oneIn(4));
+            Weighing weighing = Weighing.of(dice, recipe, Corners.scale(dice));
+            long worst = worst(weighing).times(Recipe.WHOLE).floor().longValueExact();
             // Where a corner is cut off because nothing weighs less than nothing, the extreme lies between corners.
-            if (!within || Corners.areAllPossible(made.weighing.readings(), made.weighing.scale())) {
-                return made;
+            boolean known = !within || Corners.areAllPossible(weighing.readings(), weighing.scale());
+            if (known && worst > 2 && worst < Recipe.WHOLE) {
+                return new WeighedLimitCase(weighing, written(recipe, named, cap(dice, worst, within), within), within);
             }
         }
     }
 
-    private static WeighedLimitCase attempt(Dice dice, boolean within) {
-        Named named = Named.any(dice);
-        Recipes recipes = new Recipes(dice, named.name(), named.cas());
-        long share = dice.between(100_000, 4_000_000);
-        Recipe recipe = recipes.holding(recipes.pieces(share, dice.between(1, 2)), !dice.oneIn(4));
-        Weighing weighing = Weighing.of(dice, recipe, Corners.scale(dice));
-        long worst = worst(weighing).times(Recipe.WHOLE).floor().longValueExact();
-        // The greatest cap below the worst corner, or the least above it, or farther off.
-        long cap = within ? worst + dice.between(1, 1000) : worst - (dice.oneIn(2) ? 1 : dice.between(1, worst / 2));
-        LimitCase written =
-                new LimitCase(recipe, Math.min(cap, Recipe.WHOLE), named.name(), named.cas(), Asked.NOTHING, within);
-        return new WeighedLimitCase(weighing, written, within);
+    /** The greatest cap below the worst corner, or one not far above it, or farther below. */
+    private static long cap(Dice dice, long worst, boolean within) {
+        return within
+                ? Math.min(worst + dice.between(1, 1000), Recipe.WHOLE)
+                : worst - (dice.oneIn(2) ? 1 : dice.between(1, worst / 2));
+    }
+
+    private static LimitCase written(Recipe recipe, Named named, long cap, boolean within) {
+        return new LimitCase(recipe, cap, named.name(), named.cas(), Asked.NOTHING, within);
     }
 }
