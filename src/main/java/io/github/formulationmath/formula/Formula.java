@@ -5,6 +5,7 @@ import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,12 +43,15 @@ public final class Formula implements Serializable {
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
     private final transient Substances substances;
+    /** By the normalised name of the ingredient, then by phase. */
+    private final transient Map<String, Map<String, FormulaLine>> byName;
 
     private Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
         this.phases = List.copyOf(phasesOf(lines));
         this.substances = Substances.of(name, this.lines);
+        this.byName = byName(this.lines);
     }
 
     /**
@@ -82,7 +86,7 @@ public final class Formula implements Serializable {
 
     static Formula resolve(String name, Shares shares) {
         Reckoning<Ratio> r = Reckoning.plain();
-        Ratio whole = shares.whole(r);
+        Ratio whole = r.known(shares);
         List<FormulaLine> lines = new ArrayList<>(shares.lines().size());
         Ratio total = Ratio.ZERO;
         for (int i = 0; i < shares.lines().size(); i++) {
@@ -104,6 +108,15 @@ public final class Formula implements Serializable {
                         + (difference.signum() > 0 ? "more" : "less")
                         + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
                 total);
+    }
+
+    private static Map<String, Map<String, FormulaLine>> byName(List<FormulaLine> lines) {
+        Map<String, Map<String, FormulaLine>> all = new HashMap<>();
+        for (FormulaLine line : lines) {
+            all.computeIfAbsent(line.ingredient().normalName(), n -> new LinkedHashMap<>(2))
+                    .put(line.phase(), line);
+        }
+        return all;
     }
 
     private static List<Phase> phasesOf(List<FormulaLine> lines) {
@@ -150,13 +163,12 @@ public final class Formula implements Serializable {
      * @throws IllegalArgumentException if no line has it, or several phases do; ask for {@link #line(String, String)} then
      */
     public FormulaLine line(String ingredientName) {
-        List<FormulaLine> found = named(ingredientName);
+        Map<String, FormulaLine> found = named(ingredientName);
         if (found.size() > 1) {
             throw new IllegalArgumentException(ingredientName + " stands in several phases ("
-                    + String.join(", ", found.stream().map(FormulaLine::phase).toList())
-                    + "): say which with line(phase, ingredient)");
+                    + String.join(", ", found.keySet()) + "): say which with line(phase, ingredient)");
         }
-        return found.get(0);
+        return found.values().iterator().next();
     }
 
     /**
@@ -169,22 +181,19 @@ public final class Formula implements Serializable {
      */
     public FormulaLine line(String phaseName, String ingredientName) {
         Objects.requireNonNull(phaseName, "phaseName");
-        List<FormulaLine> found = named(ingredientName);
-        return found.stream()
-                .filter(line -> line.phase().equals(phaseName))
-                .findFirst()
-                .orElseThrow(() ->
-                        new IllegalArgumentException("phase \"" + phaseName + "\" has no line for " + ingredientName
-                                + ", which stands in phase " + found.get(0).phase()));
+        Map<String, FormulaLine> found = named(ingredientName);
+        FormulaLine line = found.get(phaseName);
+        if (line == null) {
+            throw new IllegalArgumentException("phase \"" + phaseName + "\" has no line for " + ingredientName
+                    + ", which stands in phase " + found.keySet().iterator().next());
+        }
+        return line;
     }
 
-    private List<FormulaLine> named(String ingredientName) {
+    private Map<String, FormulaLine> named(String ingredientName) {
         Objects.requireNonNull(ingredientName, "ingredientName");
-        String wanted = SubstanceName.normalise(ingredientName);
-        List<FormulaLine> found = lines.stream()
-                .filter(line -> line.ingredient().normalName().equals(wanted))
-                .toList();
-        if (found.isEmpty()) {
+        Map<String, FormulaLine> found = byName.get(SubstanceName.normalise(ingredientName));
+        if (found == null) {
             throw new IllegalArgumentException(
                     "\"" + name + "\" has no line for " + ingredientName + ": it has " + someNames(lines));
         }

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The entry in the notebook: code, formula and plan, readings, what happened after them, how the batch was filled, and
- * amendments. What follows from it, like {@link #made()}, is worked out anew whenever it is asked for.
+ * amendments. What follows from it, like {@link #made()}, is worked out when it is first asked for, and never written down.
  *
  * <p>A record is never changed; each step gives the next record. The first amendment closes it: from then on amendments
  * are all that can be added, and none can be taken away.
@@ -36,6 +36,9 @@ public final class BatchRecord implements Serializable {
     private final List<BenchEntry> entries;
     private final @Nullable Filled filled;
     private final AmendmentLog amendments;
+    private transient volatile @Nullable MadeBatch made;
+    private transient volatile PotHistory.@Nullable Stage lastWeighed;
+    private transient volatile @Nullable Instant lastTime;
 
     private record Filled(Amount<Mass> residue, PackFill fill) implements Serializable {}
 
@@ -93,16 +96,34 @@ public final class BatchRecord implements Serializable {
      */
     public BatchRecord with(List<BenchEntry> more) {
         requireOpen();
+        List<BenchEntry> added = List.copyOf(Objects.requireNonNull(more, "more"));
+        // Additions can be checked without knowing what is in the pot.
+        PotHistory pot =
+                added.stream().anyMatch(entry -> entry.kind() == BenchEntry.Kind.WEIGHED_AGAIN) ? history() : null;
         Instant before = lastTime();
-        MadeBatch made = made();
-        for (BenchEntry entry : List.copyOf(Objects.requireNonNull(more, "more"))) {
+        for (BenchEntry entry : added) {
             before = requireNotBefore(before, entry.time().orElse(before), "an entry");
             entry.requireShownOn(plan().bench());
-            made = entry.applyTo(made);
+            entry.line().ifPresent(line -> MadeBatch.indexOf(formula(), line));
+            if (pot != null) {
+                pot.add(entry);
+            }
         }
         List<BenchEntry> all = new ArrayList<>(entries);
-        all.addAll(more);
-        return new BatchRecord(code, readings, tolerances, all, filled, amendments);
+        all.addAll(added);
+        BatchRecord next = new BatchRecord(code, readings, tolerances, all, filled, amendments);
+        next.lastWeighed = pot == null ? lastWeighed : pot.lastWeighed();
+        next.lastTime = before;
+        return next;
+    }
+
+    /** What happened to the pot, replayed from when it was last weighed. */
+    private PotHistory history() {
+        PotHistory.Stage from = lastWeighed;
+        PotHistory history = new PotHistory(from == null ? new PotHistory.Stage(madeAtFirst(), 0) : from);
+        entries.subList(from == null ? 0 : from.entries(), entries.size()).forEach(history::add);
+        lastWeighed = history.lastWeighed();
+        return history;
     }
 
     /**
@@ -141,6 +162,15 @@ public final class BatchRecord implements Serializable {
     }
 
     private Instant lastTime() {
+        Instant known = lastTime;
+        if (known == null) {
+            known = findLastTime();
+            lastTime = known;
+        }
+        return known;
+    }
+
+    private Instant findLastTime() {
         for (int i = entries.size() - 1; i >= 0; i--) {
             if (entries.get(i).time().isPresent()) {
                 return entries.get(i).time().get();
@@ -230,11 +260,12 @@ public final class BatchRecord implements Serializable {
      * @return the batch as made
      */
     public MadeBatch made() {
-        MadeBatch made = madeAtFirst();
-        for (BenchEntry entry : entries) {
-            made = entry.applyTo(made);
+        MadeBatch known = made;
+        if (known == null) {
+            known = history().now();
+            made = known;
         }
-        return made;
+        return known;
     }
 
     /**

@@ -7,7 +7,6 @@ import io.github.formulationmath.weighing.Balance;
 import java.io.Serial;
 import java.io.Serializable;
 import java.time.Instant;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
@@ -200,15 +199,19 @@ public final class BenchEntry implements Serializable {
         }
     }
 
-    /** What is in the pot after this entry. */
-    MadeBatch applyTo(MadeBatch made) {
-        if (line == null || mass == null) {
-            return made;
-        }
-        Balance used = balance().orElse(made.plan().bench().balance());
-        return kind == Kind.ADDITION
-                ? made.plus(List.of(LineAddition.of(line, mass).on(used)))
-                : Evaporation.of(made, mass, line, used).notAddedBack();
+    /** An addition, on the balance that it says or that of the bench. */
+    LineAddition toAddition(Balance bench) {
+        return LineAddition.of(Objects.requireNonNull(line, "line"), Objects.requireNonNull(mass, "mass"))
+                .on(balance().orElse(bench));
+    }
+
+    /** What a pot lost that was weighed again, on the balance that it says or that of the bench. */
+    Evaporation toEvaporation(MadeBatch made, Balance bench) {
+        return Evaporation.of(
+                made,
+                Objects.requireNonNull(mass, "mass"),
+                Objects.requireNonNull(line, "line"),
+                balance().orElse(bench));
     }
 
     @Override

@@ -94,11 +94,16 @@ final class BoxErrors implements PotErrors {
     }
 
     @Override
-    public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
-        Bounds more = SureMass.bounds(line, grams, balance, WeighingMethod.TARE_EACH);
+    public PotErrors plus(List<LineAddition> additions, Balance bench) {
         List<Bounds> all = new ArrayList<>(masses);
-        all.set(line.position() - 1, sum(all.get(line.position() - 1), more));
-        Bounds whole = total.upper().isPresent() ? sum(total, more) : total;
+        Bounds whole = total;
+        for (LineAddition addition : additions) {
+            FormulaLine line = addition.line();
+            Balance balance = addition.balance().orElse(bench);
+            Bounds more = SureMass.bounds(line, addition.grams(), balance, WeighingMethod.TARE_EACH);
+            all.set(line.position() - 1, sum(all.get(line.position() - 1), more));
+            whole = whole.upper().isPresent() ? sum(whole, more) : whole;
+        }
         return new BoxErrors(all, whole);
     }
 
