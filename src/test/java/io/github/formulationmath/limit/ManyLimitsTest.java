@@ -37,7 +37,7 @@ class ManyLimitsTest {
             if (i == lines / 2) {
                 parts.phase("Rest");
             }
-            parts.line("line " + i, Ratio.of(1 + i % 7));
+            parts.line("line " + i, Integer.toString(1 + i % 7));
         }
         return parts.build();
     }

@@ -46,7 +46,7 @@ class ManyLinesTest {
     private static WeighingPlan plan(int lines) {
         PartsFormulaBuilder parts = Formula.inParts("many");
         for (int i = 0; i < lines; i++) {
-            parts.line("line " + i, Ratio.of(1 + i % 7));
+            parts.line("line " + i, Integer.toString(1 + i % 7));
         }
         return WeighingPlan.of(Batch.of(parts.build(), BatchSize.ofMass(lines * 20 + " g")), BALANCE);
     }
