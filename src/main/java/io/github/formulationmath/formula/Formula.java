@@ -6,6 +6,7 @@ import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,12 +41,15 @@ public final class Formula implements Serializable {
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
     private final transient Substances substances;
+    /** By the normalised name of the ingredient, then by phase. */
+    private final transient Map<String, Map<String, FormulaLine>> byName;
 
     private Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
         this.phases = List.copyOf(phasesOf(lines));
         this.substances = Substances.of(name, this.lines);
+        this.byName = byName(this.lines);
     }
 
     /**
@@ -80,7 +84,7 @@ public final class Formula implements Serializable {
 
     static Formula resolve(String name, Shares shares) {
         Reckoning<Ratio> r = Reckoning.plain();
-        Ratio whole = shares.whole(r);
+        Ratio whole = r.known(shares);
         List<FormulaLine> lines = new ArrayList<>(shares.lines().size());
         Ratio total = Ratio.ZERO;
         for (int i = 0; i < shares.lines().size(); i++) {
@@ -102,6 +106,15 @@ public final class Formula implements Serializable {
                         + (difference.signum() > 0 ? "more" : "less")
                         + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
                 total);
+    }
+
+    private static Map<String, Map<String, FormulaLine>> byName(List<FormulaLine> lines) {
+        Map<String, Map<String, FormulaLine>> all = new HashMap<>();
+        for (FormulaLine line : lines) {
+            all.computeIfAbsent(line.ingredient().normalName(), n -> new LinkedHashMap<>(2))
+                    .put(SubstanceName.normalise(line.phase()), line);
+        }
+        return all;
     }
 
     private static List<Phase> phasesOf(List<FormulaLine> lines) {
@@ -148,13 +161,13 @@ public final class Formula implements Serializable {
      * @throws IllegalArgumentException if no line has it, or several phases do; ask for {@link #line(String, String)} then
      */
     public FormulaLine line(String ingredientName) {
-        List<FormulaLine> found = named(ingredientName);
+        Map<String, FormulaLine> found = named(ingredientName);
         if (found.size() > 1) {
             throw new IllegalArgumentException(Excerpt.of(ingredientName) + " stands in several phases ("
-                    + Excerpt.ofAll(found.stream().map(FormulaLine::phase).toList())
+                    + Excerpt.ofAll(found.values().stream().map(FormulaLine::phase).toList())
                     + "): say which with line(phase, ingredient)");
         }
-        return found.get(0);
+        return found.values().iterator().next();
     }
 
     /**
@@ -167,22 +180,20 @@ public final class Formula implements Serializable {
      */
     public FormulaLine line(String phaseName, String ingredientName) {
         Objects.requireNonNull(phaseName, "phaseName");
-        List<FormulaLine> found = named(ingredientName);
-        return found.stream()
-                .filter(line -> line.isInPhase(phaseName))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("phase \"" + Excerpt.of(phaseName)
-                        + "\" has no line for " + Excerpt.of(ingredientName) + ", which stands in phase "
-                        + Excerpt.of(found.get(0).phase())));
+        Map<String, FormulaLine> found = named(ingredientName);
+        FormulaLine line = found.get(SubstanceName.normalise(phaseName));
+        if (line == null) {
+            throw new IllegalArgumentException("phase \"" + Excerpt.of(phaseName) + "\" has no line for "
+                    + Excerpt.of(ingredientName) + ", which stands in phase "
+                    + Excerpt.of(found.values().iterator().next().phase()));
+        }
+        return line;
     }
 
-    private List<FormulaLine> named(String ingredientName) {
+    private Map<String, FormulaLine> named(String ingredientName) {
         Objects.requireNonNull(ingredientName, "ingredientName");
-        String wanted = SubstanceName.normalise(ingredientName);
-        List<FormulaLine> found = lines.stream()
-                .filter(line -> line.ingredient().normalName().equals(wanted))
-                .toList();
-        if (found.isEmpty()) {
+        Map<String, FormulaLine> found = byName.get(SubstanceName.normalise(ingredientName));
+        if (found == null) {
             throw new IllegalArgumentException("\"" + Excerpt.of(name) + "\" has no line for "
                     + Excerpt.of(ingredientName) + ": it has "
                     + Excerpt.ofAll(lines.stream().map(FormulaLine::name).toList()));

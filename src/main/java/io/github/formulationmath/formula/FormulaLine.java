@@ -113,7 +113,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
     /** The share as it follows from the amounts as written. */
     @Override
     public <V> V derive(Reckoning<V> reckoning) {
-        return shares.share(reckoning, shares.whole(reckoning), position - 1);
+        return shares.share(reckoning, reckoning.known(shares), position - 1);
     }
 
     @Override

@@ -3,7 +3,9 @@ package io.github.formulationmath.formula;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Comparison;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
@@ -15,12 +17,23 @@ import java.util.List;
  * The relation between amounts as written and shares of the whole: {@code w_i = a_i / A}, where A is 100 %, the sum of
  * the lines, or a stated mass, and the q.s. line has {@code a = A − Σ others}.
  */
-record Shares(List<DraftLine> lines, WholeRule rule, Ratio toMake) implements Serializable {
+record Shares(List<DraftLine> lines, WholeRule rule, Ratio toMake) implements Explained, Serializable {
 
     private static final Symbol SHARE = Symbol.of("w", "share", Kind.SHARE);
 
-    /** The whole A that the lines are shares of. */
-    <V> V whole(Reckoning<V> r) {
+    @Override
+    public Phrase question() {
+        return Phrase.of("question.written-total");
+    }
+
+    @Override
+    public Ratio result() {
+        return derive(Reckoning.plain());
+    }
+
+    /** The whole A that the lines are shares of; known, so that a working of many lines adds it up once. */
+    @Override
+    public <V> V derive(Reckoning<V> r) {
         return switch (rule) {
             case HUNDRED_PERCENT -> r.literal(1);
             case MASSES_TO_MAKE -> r.given(rule.whole(), toMake, Source.user());

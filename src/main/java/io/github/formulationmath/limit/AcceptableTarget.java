@@ -12,7 +12,9 @@ import io.github.formulationmath.working.Symbol;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * The furthest share y* that is still within a limit T under a rule, if the whole keeps its mass S, what is counted is
@@ -49,7 +51,7 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
     }
 
     private <V> V worstCase(Reckoning<V> r, V t) {
-        List<FormulaLine> lines = tally.whole();
+        List<FormulaLine> lines = tally.whole().lines();
         List<Ratio> strengths = tally.strengths(lines);
         List<V> harms = new ArrayList<>();
         List<V> masses = new ArrayList<>();
@@ -73,12 +75,13 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
     }
 
     private <V> V guarded(Reckoning<V> r, V t) {
-        List<Ratio> strengths = tally.strengths(tally.whole());
+        Map<Integer, Ratio> strengths = tally.counted();
+        Map<Integer, Ratio> ones = ones();
         V k = r.given(FACTOR, rule.factor(), Source.user());
         V k2 = r.product(k, k);
         V a = r.given(OWN, relative(strengths, strengths), Source.user());
-        V b = r.given(COMMON, relative(strengths, null), Source.user());
-        V c = r.given(WHOLE, relative(null, null), Source.user());
+        V b = r.given(COMMON, relative(strengths, ones), Source.user());
+        V c = r.given(WHOLE, relative(ones, ones), Source.user());
         V p = r.difference(r.literal(1), r.product(k2, c));
         V q = r.difference(t, r.product(k2, b));
         V s = r.difference(r.product(t, t), r.product(k2, a));
@@ -91,24 +94,18 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
     /** Whether the uncertainty of the whole is small enough for a guard band to mean anything. */
     boolean isReachable() {
         Ratio k2 = rule.factor().times(rule.factor());
-        return rule.isWorstCase() || k2.times(relative(null, null)).compareTo(Ratio.ONE) < 0;
+        return rule.isWorstCase() || k2.times(relative(ones(), ones())).compareTo(Ratio.ONE) < 0;
     }
 
-    /** A covariance of two weighted sums of masses against the square of the whole; no weights stand for the whole. */
-    private Ratio relative(@Nullable List<Ratio> one, @Nullable List<Ratio> other) {
-        Ratio sum = Ratio.ZERO;
-        Ratio total = Ratio.ZERO;
-        for (int i = 0; i < masses.size(); i++) {
-            total = total.plus(masses.estimate(i));
-            for (int j = 0; j < masses.size(); j++) {
-                Ratio weight = weight(one, i).times(weight(other, j));
-                sum = weight.isZero() ? sum : sum.plus(weight.times(masses.covariance(i, j)));
-            }
-        }
-        return sum.dividedBy(total.times(total));
+    /** The weights of the whole. */
+    private Map<Integer, Ratio> ones() {
+        return IntStream.range(0, masses.size()).boxed().collect(Collectors.toMap(i -> i, i -> Ratio.ONE));
     }
 
-    private static Ratio weight(@Nullable List<Ratio> weights, int line) {
-        return weights == null ? Ratio.ONE : weights.get(line);
+    /** A covariance of two weighted sums of masses against the square of the whole. */
+    private Ratio relative(Map<Integer, Ratio> one, Map<Integer, Ratio> other) {
+        Ratio total =
+                IntStream.range(0, masses.size()).mapToObj(masses::estimate).reduce(Ratio.ZERO, Ratio::plus);
+        return masses.covariance(one, other).dividedBy(total.times(total));
     }
 }

@@ -42,7 +42,7 @@ final class LabelDraft {
         List<ListedIngredient> free = new ArrayList<>();
         List<ListedIngredient> colorants = new ArrayList<>();
         parts.forEach((key, from) -> {
-            ListedIngredient one = new ListedIngredient(names.getOrDefault(key, key), formula, from, masses);
+            ListedIngredient one = new ListedIngredient(names.getOrDefault(key, key), from, masses);
             boolean colorant = label.colorants().contains(key)
                     || colorantKeys.contains(key)
                     || COLOUR_INDEX.matcher(key).matches();

@@ -7,6 +7,7 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,7 +20,10 @@ final class LimitCheck {
     private final LimitChecker checker;
     private final Formula formula;
     private final @Nullable MadeShares made;
-    private final List<Tally> tallies = new ArrayList<>();
+    private final Wholes wholes;
+    /** By the index of their slot, in the order in which the formula needs them. */
+    private final Map<Integer, Tally> tallies = new LinkedHashMap<>();
+
     private final Findings findings = new Findings();
     private final Map<OneSubstance, Substance> allNames = new HashMap<>();
     private final Set<String> stated;
@@ -29,6 +33,7 @@ final class LimitCheck {
         this.formula = formula;
         this.made = made;
         this.stated = new TreeSet<>(checker.product().purposes().keySet());
+        this.wholes = new Wholes(formula);
     }
 
     LimitReport report() {
@@ -36,7 +41,7 @@ final class LimitCheck {
             countLine(line);
         }
         List<Verdict> verdicts = new ArrayList<>(tallies.size());
-        for (Tally tally : tallies) {
+        for (Tally tally : tallies.values()) {
             verdicts.add(new Verdict(checker, tally, made));
         }
         findings.setUnusedPurposes(stated);
@@ -145,15 +150,7 @@ final class LimitCheck {
         }
     }
 
-    /** A formula counts towards few slots: looking through them is faster than any map. */
     private Tally tally(Slot slot) {
-        for (int i = 0; i < tallies.size(); i++) {
-            if (tallies.get(i).slot().index() == slot.index()) {
-                return tallies.get(i);
-            }
-        }
-        Tally tally = new Tally(formula, slot);
-        tallies.add(tally);
-        return tally;
+        return tallies.computeIfAbsent(slot.index(), index -> new Tally(wholes, slot));
     }
 }

@@ -1,7 +1,5 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.MadeMasses;
@@ -14,7 +12,9 @@ import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -31,14 +31,12 @@ public final class ListedIngredient implements Subject, Explained {
     private static final Symbol SHARE = Symbol.of("s", "listed-share", Kind.SHARE);
 
     private final String name;
-    private final Formula formula;
     private final List<ListedPart> parts;
     private final @Nullable MadeMasses masses;
     private final Ratio share;
 
-    ListedIngredient(String name, Formula formula, List<ListedPart> parts, @Nullable MadeMasses masses) {
+    ListedIngredient(String name, List<ListedPart> parts, @Nullable MadeMasses masses) {
         this.name = name;
-        this.formula = formula;
         this.parts = List.copyOf(parts);
         this.masses = masses;
         this.share = derive(Reckoning.plain());
@@ -62,29 +60,22 @@ public final class ListedIngredient implements Subject, Explained {
         return made(strengths()).map(MadeShare::bounds).orElseGet(() -> Bounds.point(share));
     }
 
-    private List<Ratio> strengths() {
-        List<Ratio> strengths = new ArrayList<>();
-        for (FormulaLine line : formula.lines()) {
-            strengths.add(parts.stream()
-                    .filter(part -> part.line().position() == line.position())
-                    .map(part -> part.strength().fraction())
-                    .reduce(Ratio.ZERO, Ratio::plus));
+    private Map<Integer, Ratio> strengths() {
+        Map<Integer, Ratio> strengths = new HashMap<>();
+        for (ListedPart part : parts) {
+            strengths.merge(part.line().position() - 1, part.strength().fraction(), Ratio::plus);
         }
         return strengths;
     }
 
-    private Optional<MadeShare> made(List<Ratio> strengths) {
+    private Optional<MadeShare> made(Map<Integer, Ratio> strengths) {
         return masses == null ? Optional.empty() : Optional.of(masses.madeShare(this, strengths));
     }
 
     /** Whether this share is surely at least that of another: the share of the difference is at least 0. */
     boolean isSurelyAtLeast(ListedIngredient other) {
-        List<Ratio> own = strengths();
-        List<Ratio> others = other.strengths();
-        List<Ratio> difference = new ArrayList<>();
-        for (int i = 0; i < own.size(); i++) {
-            difference.add(own.get(i).minus(others.get(i)));
-        }
+        Map<Integer, Ratio> difference = strengths();
+        other.strengths().forEach((line, strength) -> difference.merge(line, strength.unaryMinus(), Ratio::plus));
         return made(difference)
                 .map(found -> found.lowest().result().signum() >= 0)
                 .orElseGet(() -> share.compareTo(other.share) >= 0);
@@ -119,13 +110,17 @@ public final class ListedIngredient implements Subject, Explained {
         if (strength.equals(Ratio.ONE)) {
             return line;
         }
-        boolean alone = parts.stream()
-                        .filter(p -> p.line().position() == part.line().position())
-                        .count()
-                == 1;
+        boolean alone = !isSameLine(place - 1, part) && !isSameLine(place + 1, part);
         String subscript = part.line().subscript() + (alone ? "" : "." + place);
         return r.product(
                 line, r.given(STRENGTH, Subject.of(subscript, part.line().name()), strength, Source.user()));
+    }
+
+    /** Whether there is a part in that place and it is of the same line; parts stand in the order of the lines. */
+    private boolean isSameLine(int place, ListedPart part) {
+        return place >= 0
+                && place < parts.size()
+                && parts.get(place).line().position() == part.line().position();
     }
 
     @Override

@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.weighing.Weighed;
@@ -10,9 +11,10 @@ import io.github.formulationmath.working.Subject;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The masses of the lines of a formula, from which shares of the product or of a phase are made. */
-record MadeShares(Formula formula, MadeMasses masses) {
+record MadeShares(Formula formula, MadeMasses masses, Map<Wholes.Whole, MadeMasses> parts) {
 
     private static final String REMEDY =
             ": take what was weighed from a plan (ExpectedProduct), from readings (MadeBatch) or from an assignment"
@@ -36,7 +38,7 @@ record MadeShares(Formula formula, MadeMasses masses) {
                     formula.lines().get(i),
                     masses.additions().get(i).addition().subject());
         }
-        return new MadeShares(formula, masses);
+        return new MadeShares(formula, masses, new ConcurrentHashMap<>());
     }
 
     private static void requireOf(Formula formula, FormulaLine line, Subject subject) {
@@ -54,22 +56,25 @@ record MadeShares(Formula formula, MadeMasses masses) {
                 : "\"" + Excerpt.of(subject.name()) + "\", no line of a formula";
     }
 
-    /** The masses of the lines that make up the whole of a tally. */
-    MadeMasses of(List<FormulaLine> whole) {
-        if (whole.isEmpty() || whole.size() == formula.lines().size()) {
+    /** The masses of the lines that make up the whole of a tally; of all lines if the formula does not have the phase. */
+    MadeMasses of(Wholes.Whole whole) {
+        if (whole.isEmpty() || whole.lines().size() == formula.lines().size()) {
             return masses;
         }
-        return masses.part(whole.stream().map(line -> line.position() - 1).toList());
+        return parts.computeIfAbsent(
+                whole,
+                one -> masses.part(
+                        one.lines().stream().map(line -> line.position() - 1).toList()));
     }
 
     /** The share of what is unknown in one line, all of it taken as there. */
     MadeShare unknownShare(Tally tally, FormulaLine line) {
-        List<FormulaLine> whole = tally.whole();
-        return of(whole).madeShare(tally, Map.of(whole.indexOf(line), tally.unknownStrength(line)));
+        Wholes.Whole whole = tally.whole();
+        Map<Integer, Ratio> unknown = Map.of(line.position(), tally.unknownStrength(line));
+        return of(whole).madeShare(tally, whole.byPlace(unknown));
     }
 
     MadeShare share(Tally tally, End end) {
-        List<FormulaLine> whole = tally.whole().isEmpty() ? formula.lines() : tally.whole();
-        return of(whole).madeShare(tally, tally.strengths(whole, end));
+        return of(tally.whole()).madeShare(tally, tally.counted(end));
     }
 }

@@ -11,7 +11,9 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,23 +23,24 @@ import java.util.Optional;
 final class Tally implements Subject {
 
     private static final Symbol SHARE = Symbol.of("y", "counted-share", Kind.SHARE);
-    private static final Symbol WHOLE = Symbol.of("W", "phase-share", Kind.SHARE);
 
-    private final Formula formula;
+    private final Wholes wholes;
     private final Slot slot;
+    private final Wholes.Whole whole;
     private final List<Contribution> contributions = new ArrayList<>(2);
 
-    Tally(Formula formula, Slot slot) {
-        this.formula = formula;
+    Tally(Wholes wholes, Slot slot) {
+        this.wholes = wholes;
         this.slot = slot;
+        this.whole = wholes.of(slot.limit());
     }
 
-    /** Adds a substance of a line; a material that counts as supplied counts once. */
+    /**
+     * Adds a substance of a line; a material that counts as supplied counts once. Lines are added one after another, so that
+     * what was added of the same line is the end of the list.
+     */
     void add(FormulaLine line, Substance substance, MassFraction strength, Hit hit) {
-        int place = 0;
-        for (Contribution earlier : contributions) {
-            place += earlier.line().position() == line.position() ? 1 : 0;
-        }
+        int place = of(line).size();
         boolean asSupplied = slot.limit().basis().isAsSupplied();
         if (place == 0 || !asSupplied) {
             contributions.add(
@@ -51,24 +54,30 @@ final class Tally implements Subject {
      */
     void addMaterial(FormulaLine line, Substance material, Hit hit) {
         Ratio parts = Ratio.ZERO;
-        boolean counted = false;
-        for (Contribution earlier : contributions) {
-            if (earlier.line().position() == line.position()) {
-                counted = true;
-                parts = parts.plus(earlier.weight(Reckoning.plain()));
-            }
+        List<Contribution> before = of(line);
+        for (Contribution earlier : before) {
+            parts = parts.plus(earlier.weight(Reckoning.plain()));
         }
         Contribution whole = new Contribution(0, line, material, Ratio.ONE, hit);
         int more = whole.weight(Reckoning.plain()).compareTo(parts);
         boolean harmsMore = slot.limit().kind().isUpper() ? more > 0 : more < 0;
-        if (!counted || hit.isAssessable() && harmsMore) {
-            contributions.removeIf(earlier -> earlier.line().position() == line.position());
+        if (before.isEmpty() || hit.isAssessable() && harmsMore) {
+            before.clear();
             contributions.add(whole);
         }
     }
 
+    /** What was added of the line that is being added, as a view. */
+    private List<Contribution> of(FormulaLine line) {
+        int from = contributions.size();
+        while (from > 0 && contributions.get(from - 1).line().position() == line.position()) {
+            from--;
+        }
+        return contributions.subList(from, contributions.size());
+    }
+
     Formula formula() {
-        return formula;
+        return wholes.formula();
     }
 
     Slot slot() {
@@ -79,26 +88,9 @@ final class Tally implements Subject {
         return Collections.unmodifiableList(contributions);
     }
 
-    /** The lines that make up the whole; empty if the formula does not have the phase. */
-    List<FormulaLine> whole() {
-        UsageLimit limit = slot.limit();
-        if (limit.isOfProduct()) {
-            return formula.lines();
-        }
-        return phaseLines(formula, limit.whole());
-    }
-
-    static List<FormulaLine> phaseLines(Formula formula, String whole) {
-        String wanted = phaseName(whole);
-        return formula.lines().stream()
-                .filter(line -> phaseName(line.phase()).equals(wanted))
-                .toList();
-    }
-
-    /** {@code Oil phase} and {@code oil} are the same phase. */
-    private static String phaseName(String name) {
-        String term = LimitNames.term(LimitNames.normalise(name));
-        return term.endsWith("_phase") ? term.substring(0, term.length() - "_phase".length()) : term;
+    /** What it is a share of; no line if the formula does not have the phase. */
+    Wholes.Whole whole() {
+        return whole;
     }
 
     /** Lines that hold what is counted, but in another phase than the one the limit is a share of. */
@@ -106,11 +98,10 @@ final class Tally implements Subject {
         if (slot.limit().isOfProduct()) {
             return List.of();
         }
-        String wanted = phaseName(slot.limit().whole());
         return contributions.stream()
                 .map(Contribution::line)
                 .distinct()
-                .filter(line -> !phaseName(line.phase()).equals(wanted))
+                .filter(line -> !whole.contains(line))
                 .toList();
     }
 
@@ -121,7 +112,7 @@ final class Tally implements Subject {
 
     /** Whether the formula has what the limit is a share of. */
     boolean hasWhole() {
-        return slot.limit().isOfProduct() || !whole().isEmpty();
+        return slot.limit().isOfProduct() || !whole.isEmpty();
     }
 
     /** Whether the share has a highest end: no member lacks the own limit that its share would be divided by. */
@@ -163,7 +154,7 @@ final class Tally implements Subject {
     }
 
     Optional<String> problem() {
-        if (!slot.limit().isOfProduct() && whole().isEmpty()) {
+        if (!slot.limit().isOfProduct() && whole.isEmpty()) {
             return Optional.of("problem.no-phase");
         }
         return withoutConversion()
@@ -173,10 +164,9 @@ final class Tally implements Subject {
 
     /** Contributions that are part of the whole, in a phase only the lines of that phase, as far as an end has them. */
     private List<Contribution> inWhole(End end) {
-        List<FormulaLine> lines = slot.limit().isOfProduct() ? List.of() : whole();
         List<Contribution> counted = new ArrayList<>(contributions.size());
         for (Contribution contribution : contributions) {
-            boolean part = lines.isEmpty() || lines.contains(contribution.line());
+            boolean part = whole.isEmpty() || whole.contains(contribution.line());
             if (part && (end == End.HIGHEST || contribution.hit().isAssessable())) {
                 counted.add(contribution);
             }
@@ -196,15 +186,7 @@ final class Tally implements Subject {
     }
 
     private <V> V ofWhole(Reckoning<V> r, V sum) {
-        List<FormulaLine> lines = slot.limit().isOfProduct() ? List.of() : whole();
-        if (lines.isEmpty()) {
-            return sum;
-        }
-        List<V> parts = new ArrayList<>(lines.size());
-        for (FormulaLine line : lines) {
-            parts.add(r.known(line));
-        }
-        return r.quotient(sum, r.named(WHOLE, parts.size() == 1 ? parts.get(0) : r.sum(parts)));
+        return slot.limit().isOfProduct() || whole.isEmpty() ? sum : r.quotient(sum, r.known(whole));
     }
 
     /** How much of each of these lines counts; what is not known, as it does the most harm. */
@@ -214,18 +196,32 @@ final class Tally implements Subject {
 
     /** How much of each of these lines counts at one end. */
     List<Ratio> strengths(List<FormulaLine> lines, End end) {
+        Map<Integer, Ratio> counted = byPosition(end);
         List<Ratio> strengths = new ArrayList<>(lines.size());
         for (FormulaLine line : lines) {
-            Ratio sum = Ratio.ZERO;
-            for (Contribution contribution : contributions) {
-                boolean counts = end == End.HIGHEST || contribution.hit().isAssessable();
-                if (counts && contribution.line().position() == line.position()) {
-                    sum = sum.plus(contribution.weight(Reckoning.plain()));
-                }
-            }
-            strengths.add(sum);
+            strengths.add(counted.getOrDefault(line.position(), Ratio.ZERO));
         }
         return strengths;
+    }
+
+    /** How much counts at one end, by the place of the line in the whole, or in the formula if it does not have the phase. */
+    Map<Integer, Ratio> counted(End end) {
+        return (whole.isEmpty() ? wholes.product() : whole).byPlace(byPosition(end));
+    }
+
+    /** The same at the end that does the most harm. */
+    Map<Integer, Ratio> counted() {
+        return counted(slot.limit().kind().isUpper() ? End.HIGHEST : End.LOWEST);
+    }
+
+    private Map<Integer, Ratio> byPosition(End end) {
+        Map<Integer, Ratio> counted = new HashMap<>();
+        for (Contribution contribution : contributions) {
+            if (end == End.HIGHEST || contribution.hit().isAssessable()) {
+                counted.merge(contribution.line().position(), contribution.weight(Reckoning.plain()), Ratio::plus);
+            }
+        }
+        return counted;
     }
 
     @Override

@@ -306,7 +306,7 @@ public final class Verdict implements Explained {
      * @return an unmodifiable list; empty if the formula does not have the phase
      */
     public List<FormulaLine> wholeLines() {
-        return List.copyOf(tally.whole());
+        return tally.whole().lines();
     }
 
     /**

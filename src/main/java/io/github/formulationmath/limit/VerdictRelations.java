@@ -44,9 +44,7 @@ record VerdictRelations(Tally tally, DecisionRule rule, Evidence evidence) {
     /** (T − (y − c·w/W)) · W / c on the written formula. */
     Optional<Ratio> limitingShare(FormulaLine line, Ratio own) {
         Reckoning<Ratio> r = Reckoning.plain();
-        Ratio whole = limit().isOfProduct()
-                ? Ratio.ONE
-                : tally.whole().stream().map(FormulaLine::fraction).reduce(Ratio.ZERO, Ratio::plus);
+        Ratio whole = limit().isOfProduct() ? Ratio.ONE : tally.whole().result();
         End harmful = limit().kind().isUpper() ? End.HIGHEST : End.LOWEST;
         Ratio others = tally.share(r, harmful).minus(own.times(line.fraction()).dividedBy(whole));
         Ratio left = limit().share().fraction().minus(others);

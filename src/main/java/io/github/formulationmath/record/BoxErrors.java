@@ -125,15 +125,22 @@ final class BoxErrors implements PotErrors {
     }
 
     @Override
-    public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
-        Bounds more = SureMass.bounds(line, grams, balance, WeighingMethod.TARE_EACH);
+    public PotErrors plus(List<LineAddition> additions, Balance bench) {
         List<Bounds> all = new ArrayList<>(masses);
-        all.set(line.position() - 1, sum(all.get(line.position() - 1), more));
         List<Spread> wider = new ArrayList<>(spreads);
-        wider.set(
-                line.position() - 1,
-                wider.get(line.position() - 1).plus(SureMass.spread(line, grams, balance, WeighingMethod.TARE_EACH)));
-        Bounds whole = total.upper().isPresent() ? sum(total, more) : total;
+        Bounds whole = total;
+        for (LineAddition addition : additions) {
+            FormulaLine line = addition.line();
+            int place = line.position() - 1;
+            Balance balance = addition.balance().orElse(bench);
+            Bounds more = SureMass.bounds(line, addition.grams(), balance, WeighingMethod.TARE_EACH);
+            all.set(place, sum(all.get(place), more));
+            wider.set(
+                    place,
+                    wider.get(place)
+                            .plus(SureMass.spread(line, addition.grams(), balance, WeighingMethod.TARE_EACH)));
+            whole = whole.upper().isPresent() ? sum(whole, more) : whole;
+        }
         return new BoxErrors(all, wider, whole);
     }
 

@@ -211,7 +211,8 @@ public final class CorrectionRules implements Serializable {
         Formula formula = made.plan().batch().formula();
         List<FormulaLine> lines = made.plan().batch().formula().lines();
         Stream.concat(frozen.stream(), stock.keySet().stream())
-                .filter(line -> !lines.contains(line))
+                .filter(line -> line.position() > lines.size()
+                        || !lines.get(line.position() - 1).equals(line))
                 .findFirst()
                 .ifPresent(line -> {
                     throw new IllegalArgumentException(Excerpt.of(line) + " is in the rules, and no line of \""

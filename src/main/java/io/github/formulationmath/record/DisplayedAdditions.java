@@ -68,7 +68,10 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
     static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        StepProgram program = new StepProgram(rows(made, rules), new LineSteps(made).steps());
+        List<LinearProgram.Row> rows = rows(made, rules).stream()
+                .map(row -> row.dense(made.lines().size()))
+                .toList();
+        StepProgram program = new StepProgram(rows, new LineSteps(made).steps());
         StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.result()));
         if (answer.values().isPresent()) {
             Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
@@ -88,35 +91,43 @@ public final class DisplayedAdditions implements Explained, Serializable {
         for (int j = 0; j < exact.size(); j++) {
             shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
         }
-        for (LinearProgram.Row row :
-                CorrectionPlan.program(made, PotConditions.ofBench(made, rules)).rows()) {
-            lower(row, shown, exact, steps);
+        for (PotCondition condition : PotConditions.ofBench(made, rules)) {
+            lower(PotRow.of(condition, exact.size()), shown, exact, steps);
         }
-        boolean within = rows(made, rules).stream().allMatch(row -> row.isKeptBy(shown));
+        Ratio total = sum(shown);
+        boolean within = rows(made, rules).stream()
+                .allMatch(row -> row.slack(shown, total).signum() >= 0);
         return new DisplayedAdditions(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
     }
 
-    private static void lower(LinearProgram.Row row, List<Ratio> shown, List<Ratio> exact, List<Ratio> steps) {
-        List<Integer> roundedUp = IntStream.range(0, exact.size())
+    private static Ratio sum(List<Ratio> grams) {
+        return grams.stream().reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    private static void lower(PotRow row, List<Ratio> shown, List<Ratio> exact, List<Ratio> steps) {
+        Ratio slack = row.slack(shown, row.common().isZero() ? Ratio.ZERO : sum(shown));
+        if (slack.signum() >= 0) {
+            return;
+        }
+        List<Integer> roundedUp = row.lines(exact.size())
                 .boxed()
-                .filter(j -> !row.coefficients().get(j).isZero())
                 .filter(j -> shown.get(j).compareTo(exact.get(j)) > 0)
                 .sorted(Comparator.comparing((Integer j) -> exact.get(j).minus(shown.get(j))))
                 .toList();
         for (int j : roundedUp) {
-            if (row.isKeptBy(shown)) {
+            if (slack.signum() >= 0) {
                 return;
             }
             shown.set(j, shown.get(j).minus(steps.get(j)));
+            slack = slack.minus(row.coefficient(j).times(steps.get(j)));
         }
     }
 
     /** What additions in grams have to keep. */
-    private static List<LinearProgram.Row> rows(MadeBatch made, CorrectionRules rules) {
-        List<PotCondition> conditions =
-                PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
-        List<LinearProgram.Row> rows =
-                new ArrayList<>(CorrectionPlan.program(made, conditions).rows());
+    private static List<PotRow> rows(MadeBatch made, CorrectionRules rules) {
+        List<PotRow> rows = new ArrayList<>();
+        PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps())
+                .forEach(condition -> rows.add(PotRow.of(condition, made.lines().size())));
         rows.addAll(new LineSteps(made).carried());
         return rows;
     }
@@ -207,20 +218,21 @@ public final class DisplayedAdditions implements Explained, Serializable {
     @Override
     public <V> V derive(Reckoning<V> r) {
         LineSteps lines = new LineSteps(made);
+        boolean alike = lines.areAllAlike();
         List<V> shown = new ArrayList<>();
         for (int i : IntStream.range(0, grams.size()).toArray()) {
             if (!grams.get(i).isZero()) {
                 Subject line = lines.subject(i);
                 V count = r.given(STEPS, line, grams.get(i).dividedBy(lines.step(i)), Source.user());
-                shown.add(r.named(SHOWN, line, r.product(count, step(r, lines, i))));
+                shown.add(r.named(SHOWN, line, r.product(count, step(r, lines, alike, i))));
             }
         }
-        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step(r, lines, 0)) : r.sum(shown));
+        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step(r, lines, alike, 0)) : r.sum(shown));
     }
 
     /** One d for all, or one for each line where they differ. */
-    private static <V> V step(Reckoning<V> r, LineSteps lines, int line) {
-        return lines.areAllAlike()
+    private static <V> V step(Reckoning<V> r, LineSteps lines, boolean alike, int line) {
+        return alike
                 ? r.given(STEP, lines.step(line), Source.user())
                 : r.given(STEP, lines.subject(line), lines.step(line), Source.user());
     }

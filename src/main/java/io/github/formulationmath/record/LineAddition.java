@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import java.io.Serial;
 import java.io.Serializable;
@@ -96,6 +97,10 @@ public final class LineAddition implements Serializable {
      */
     public Amount<Mass> mass() {
         return mass;
+    }
+
+    Ratio grams() {
+        return mass.in(FormulationUnits.GRAM);
     }
 
     /**

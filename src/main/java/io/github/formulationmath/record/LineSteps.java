@@ -1,13 +1,12 @@
 package io.github.formulationmath.record;
 
-import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Subject;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import javax.measure.quantity.Mass;
 
 /**
@@ -46,15 +45,14 @@ record LineSteps(MadeBatch made) {
     }
 
     /** −x_i ≥ −c for every line that is weighed in one go on a balance of its own. */
-    List<LinearProgram.Row> carried() {
-        List<LinearProgram.Row> rows = new ArrayList<>();
+    List<PotRow> carried() {
+        List<PotRow> rows = new ArrayList<>();
         for (int i = 0; i < made.lines().size(); i++) {
             if (!line(i).isOnBench()) {
-                List<Ratio> coefficients =
-                        new ArrayList<>(Collections.nCopies(made.lines().size(), Ratio.ZERO));
-                coefficients.set(i, Ratio.of(-1));
-                rows.add(new LinearProgram.Row(
-                        coefficients, balance(i).gramsCapacity().unaryMinus()));
+                rows.add(new PotRow(
+                        Ratio.ZERO,
+                        Map.of(i, Ratio.of(-1)),
+                        balance(i).gramsCapacity().unaryMinus()));
             }
         }
         return rows;

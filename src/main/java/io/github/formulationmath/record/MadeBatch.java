@@ -12,7 +12,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
@@ -93,24 +92,25 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
      */
     public MadeBatch plus(List<LineAddition> additions) {
         Map<Integer, PotMass> byLine = new HashMap<>();
-        PotErrors after = errors;
+        List<LineAddition> all = List.copyOf(Objects.requireNonNull(additions, "additions"));
         List<Balance> balances = balances();
         Symbol symbol = symbols.next().added();
-        for (LineAddition addition : List.copyOf(Objects.requireNonNull(additions, "additions"))) {
+        for (LineAddition addition : all) {
             FormulaLine line = addition.line();
-            Ratio read = addition.mass().in(FormulationUnits.GRAM);
             Balance balance = addition.balance().orElse(plan.bench().balance());
             indexOf(line);
             PotMass more = new PotMass.Estimated(
-                    new PotMass.Added(symbol, line, read), line, balance, WeighingMethod.TARE_EACH);
+                    new PotMass.Added(symbol, line, addition.grams()), line, balance, WeighingMethod.TARE_EACH);
             if (byLine.putIfAbsent(line.position(), more) != null) {
                 throw new IllegalArgumentException(
                         "additions has " + Excerpt.of(line.name()) + " twice: add the two up");
             }
             balances.set(line.position() - 1, balance);
-            after = after.plus(line, read, balance);
         }
-        return after(line -> plus(line, byLine.get(line.line().position())), balances, after);
+        return after(
+                line -> plus(line, byLine.get(line.line().position())),
+                balances,
+                errors.plus(all, plan.bench().balance()));
     }
 
     private static PotMass plus(MadeLine line, @Nullable PotMass more) {
@@ -119,10 +119,15 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
 
     /** The place of a line, from 0; a line of another formula is refused. */
     int indexOf(FormulaLine line) {
-        int index = plan.batch().formula().lines().indexOf(line);
-        if (index < 0) {
-            throw new IllegalArgumentException(Excerpt.of(line) + " is no line of \""
-                    + Excerpt.of(plan.batch().formula().name()) + "\"");
+        return indexOf(plan.batch().formula(), line);
+    }
+
+    static int indexOf(Formula formula, FormulaLine line) {
+        int index = line.position() - 1;
+        List<FormulaLine> known = formula.lines();
+        if (index >= known.size() || !known.get(index).equals(line)) {
+            throw new IllegalArgumentException(
+                    Excerpt.of(line) + " is no line of \"" + Excerpt.of(formula.name()) + "\"");
         }
         return index;
     }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.working.Reckoning;
+import java.util.List;
 
 /**
  * A condition on the additions {@code x_j} to a pot of mass Z, written so that it stays true when pot and additions are
@@ -8,6 +9,9 @@ import io.github.formulationmath.working.Reckoning;
  * serves for masses added to this pot and for shares of a pot to come ({@link ShareCondition}).
  */
 interface PotCondition extends Condition {
+
+    /** The lines, from 0, whose additions have coefficients of their own; those of all other lines are the same. */
+    List<Integer> own();
 
     /** What the condition is about, should it stand in the way. */
     Obstacle.Kind kind();

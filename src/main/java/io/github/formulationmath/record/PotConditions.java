@@ -9,6 +9,7 @@ import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * What the additions x have to keep, with z in the pot and Z = Σ z: every share {@code (z_i + x_i)/(Z + Σx)} within its
@@ -59,6 +60,11 @@ final class PotConditions {
     /** x_i − lo·Σx ≥ lo·Z − z_i. */
     private record TooLittle(MadeBatch made, MadeLine line, Allowance allowance) implements PotCondition {
         @Override
+        public List<Integer> own() {
+            return List.of(line.line().position() - 1);
+        }
+
+        @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.LINE_TOO_LITTLE;
         }
@@ -88,6 +94,11 @@ final class PotConditions {
     /** hi·Σx − x_i ≥ z_i − hi·Z. */
     private record TooMuch(MadeBatch made, MadeLine line, Allowance allowance) implements PotCondition {
         @Override
+        public List<Integer> own() {
+            return List.of(line.line().position() - 1);
+        }
+
+        @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.LINE_TOO_MUCH;
         }
@@ -116,6 +127,14 @@ final class PotConditions {
 
     /** Σ (g − c_j)·x_j ≥ Σ c_j·z_j − g·Z. */
     private record Capped(MadeBatch made, Cap cap) implements PotCondition {
+        @Override
+        public List<Integer> own() {
+            return IntStream.range(0, made.lines().size())
+                    .filter(i -> cap.isIn(made.lines().get(i).line()))
+                    .boxed()
+                    .toList();
+        }
+
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.CAP;
@@ -149,6 +168,11 @@ final class PotConditions {
     /** −Σx_i ≥ −s over the lines of one ingredient. */
     private record Stock(AdditionLimit limit) implements PotCondition {
         @Override
+        public List<Integer> own() {
+            return limit.lines().stream().map(line -> line.position() - 1).toList();
+        }
+
+        @Override
         public Obstacle.Kind kind() {
             return limit.kind();
         }
@@ -171,6 +195,11 @@ final class PotConditions {
 
     /** −Σx ≥ Z − C. */
     private record Room(MadeBatch made, Ratio grams) implements PotCondition {
+        @Override
+        public List<Integer> own() {
+            return List.of();
+        }
+
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.VESSEL_FULL;

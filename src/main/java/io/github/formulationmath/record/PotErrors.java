@@ -1,8 +1,6 @@
 package io.github.formulationmath.record;
 
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
@@ -23,8 +21,8 @@ sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors 
     /** How uncertain the mass of a line is by itself. */
     Spread spread(int line);
 
-    /** The same after something more was weighed in on a balance, tared before it. */
-    PotErrors plus(FormulaLine line, Ratio grams, Balance balance);
+    /** The same after more was weighed in, each addition by itself on its balance or that of the bench, tared before it. */
+    PotErrors plus(List<LineAddition> additions, Balance bench);
 
     /** How many lines there are. */
     int size();

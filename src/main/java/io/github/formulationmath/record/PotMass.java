@@ -7,6 +7,7 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -78,14 +79,36 @@ sealed interface PotMass extends Serializable {
         }
     }
 
+    /** Lines that came to one difference, by the sum of their shares, which all of them need. */
+    record Together(List<FormulaLine> lines, Ratio result) implements Explained, Serializable {
+
+        Together(List<FormulaLine> lines) {
+            this(lines, sum(Reckoning.plain(), lines));
+        }
+
+        @Override
+        public Phrase question() {
+            return Phrase.of("question.shares-together");
+        }
+
+        @Override
+        public <V> V derive(Reckoning<V> r) {
+            return sum(r, lines);
+        }
+
+        private static <V> V sum(Reckoning<V> r, List<FormulaLine> lines) {
+            List<V> shares = new ArrayList<>(lines.size());
+            lines.forEach(each -> shares.add(r.known(each)));
+            return r.sum(shares);
+        }
+    }
+
     /** Several lines came to one difference; it is shared out as the formula has them. */
-    record PartOfDifference(Difference whole, List<FormulaLine> together, FormulaLine line) implements PotMass {
+    record PartOfDifference(Difference whole, Together together, FormulaLine line) implements PotMass {
         @Override
         public <V> V grams(Reckoning<V> r) {
             r.note(() -> Phrase.of("note.assumed-shared", line.name()));
-            List<V> shares = new ArrayList<>();
-            together.forEach(each -> shares.add(r.known(each)));
-            return r.quotient(r.product(whole.grams(r), r.known(line)), r.sum(shares));
+            return r.quotient(r.product(whole.grams(r), r.known(line)), r.known(together));
         }
 
         @Override

@@ -109,9 +109,12 @@ final class PouredErrors implements PotErrors {
     }
 
     @Override
-    public PotErrors plus(FormulaLine line, Ratio grams, Balance balance) {
+    public PotErrors plus(List<LineAddition> additions, Balance bench) {
         List<Pour> more = new ArrayList<>(pours);
-        more.add(new Pour(line, grams, balance, WeighingMethod.TARE_EACH));
+        for (LineAddition addition : additions) {
+            Balance balance = addition.balance().orElse(bench);
+            more.add(new Pour(addition.line(), addition.grams(), balance, WeighingMethod.TARE_EACH));
+        }
         return new PouredErrors(size, more);
     }
 

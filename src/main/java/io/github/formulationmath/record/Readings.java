@@ -11,7 +11,9 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -38,6 +40,7 @@ public final class Readings implements Serializable {
     private final WeighingPlan plan;
     private final WeighingMethod method;
     private final List<Reading> taken;
+    private transient volatile @Nullable Map<Integer, Reading> byLine;
 
     private Readings(WeighingPlan plan, WeighingMethod method, List<Reading> taken) {
         this.plan = plan;
@@ -125,16 +128,26 @@ public final class Readings implements Serializable {
 
     /** Where a line may lie of which nothing is known but the balance on which it was weighed, alone or on top of others. */
     Bounds room(int line) {
-        Optional<Balance> other = taken.stream()
-                .filter(reading -> index(reading) == line)
-                .findFirst()
-                .flatMap(Reading::balance);
+        Optional<Balance> other = Optional.ofNullable(byLine().get(line)).flatMap(Reading::balance);
         Balance balance = other.orElse(plan.bench().balance());
         boolean isInVessel = other.isEmpty() && !method.usesBoat();
         Amount<Mass> most = isInVessel ? balance.capacityUnder(plan.bench().vessel()) : balance.capacity();
         WeighingMethod alone = method.usesBoat() ? method : WeighingMethod.TARE_EACH;
         FormulaLine subject = plan.batch().formula().lines().get(line);
         return SureMass.bounds(subject, most.in(FormulationUnits.GRAM), balance, alone);
+    }
+
+    /** The readings by line, from 0; a line has one at most. */
+    private Map<Integer, Reading> byLine() {
+        Map<Integer, Reading> known = byLine;
+        if (known == null) {
+            known = new HashMap<>();
+            for (Reading reading : taken) {
+                known.put(index(reading), reading);
+            }
+            byLine = known;
+        }
+        return known;
     }
 
     /** How the mass of each line follows from the readings, in the order of the formula. */
@@ -173,10 +186,10 @@ public final class Readings implements Serializable {
             together.add(reading.line());
             if (reading.kind() == Reading.Kind.SHOWN) {
                 PotMass.Difference difference = new PotMass.Difference(before, reading);
+                PotMass.Together all = new PotMass.Together(List.copyOf(together));
                 for (FormulaLine line : together) {
-                    masses[line.position() - 1] = together.size() == 1
-                            ? difference
-                            : new PotMass.PartOfDifference(difference, List.copyOf(together), line);
+                    masses[line.position() - 1] =
+                            together.size() == 1 ? difference : new PotMass.PartOfDifference(difference, all, line);
                 }
                 before = reading;
                 together.clear();

@@ -7,12 +7,14 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Variances and covariances of the masses, which follow from the terms; nothing of the size lines × lines is kept. */
 final class CommonErrors {
 
     /** A term as one line sees it. */
-    record Entry(ErrorTerm term, Ratio factor) {}
+    record Entry(int place, ErrorTerm term, Ratio factor) {}
 
     private final List<ErrorTerm> terms;
     private final List<List<Entry>> byLine;
@@ -23,9 +25,9 @@ final class CommonErrors {
         for (int i = 0; i < lines; i++) {
             byLine.add(new ArrayList<>());
         }
-        for (ErrorTerm term : terms) {
-            for (Load load : term.loads()) {
-                byLine.get(load.line()).add(new Entry(term, load.factor()));
+        for (int place = 0; place < terms.size(); place++) {
+            for (Load load : terms.get(place).loads()) {
+                byLine.get(load.line()).add(new Entry(place, terms.get(place), load.factor()));
             }
         }
     }
@@ -75,8 +77,18 @@ final class CommonErrors {
 
     /** The terms that a sum may depend on. */
     List<ErrorTerm> touching(Weights weights) {
-        return weights instanceof Weights.OneLine one
-                ? of(one.line()).stream().map(Entry::term).toList()
-                : terms;
+        if (weights instanceof Weights.OneLine one) {
+            return of(one.line()).stream().map(Entry::term).toList();
+        }
+        return weights instanceof Weights.PerLine few ? touching(few) : terms;
+    }
+
+    /** In the order of all terms; as long as the lines with a weight are few, it does not matter how many others there are. */
+    private List<ErrorTerm> touching(Weights.PerLine few) {
+        SortedMap<Integer, ErrorTerm> touched = new TreeMap<>();
+        for (int line : few.weights().keySet()) {
+            of(line).forEach(entry -> touched.put(entry.place(), entry.term()));
+        }
+        return List.copyOf(touched.values());
     }
 }

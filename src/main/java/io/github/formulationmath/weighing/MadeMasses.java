@@ -170,6 +170,28 @@ public final class MadeMasses {
     }
 
     /**
+     * The covariance of two weighted sums of the masses, Σ Σ a_i·b_j·cov(m_i, m_j).
+     *
+     * @param weights the weights a by line, from 0; lines that are not in it have none
+     * @param others the weights b, likewise; the same ones for the variance of the sum
+     * @return the covariance in g², exact
+     * @throws IndexOutOfBoundsException if there is no such line
+     */
+    public Ratio covariance(Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
+        return relations.errors().bySource(perLine("weights", weights), perLine("others", others)).values().stream()
+                .reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    private Weights.PerLine perLine(String name, Map<Integer, Ratio> weights) {
+        SortedMap<Integer, Ratio> copy = new TreeMap<>(Objects.requireNonNull(weights, name));
+        copy.forEach((line, weight) -> {
+            Objects.checkIndex(line, size());
+            Objects.requireNonNull(weight, name);
+        });
+        return new Weights.PerLine(copy);
+    }
+
+    /**
      * A share of the whole, with its bounds, its uncertainty and their workings.
      *
      * @param line the line, from 0
@@ -209,12 +231,7 @@ public final class MadeMasses {
      */
     public MadeShare madeShare(Subject subject, Map<Integer, Ratio> strengths) {
         Objects.requireNonNull(subject, "subject");
-        SortedMap<Integer, Ratio> copy = new TreeMap<>(Objects.requireNonNull(strengths, "strengths"));
-        copy.forEach((line, strength) -> {
-            Objects.checkIndex(line, size());
-            Objects.requireNonNull(strength, "strength");
-        });
-        return new MadeShare(whole, new Weights.PerLine(copy), subject);
+        return new MadeShare(whole, perLine("strengths", strengths), subject);
     }
 
     /**

@@ -2,10 +2,21 @@ package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.DecisionRule;
+import io.github.formulationmath.limit.GroupMember;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitKind;
+import io.github.formulationmath.limit.LimitReport;
+import io.github.formulationmath.limit.LimitTable;
+import io.github.formulationmath.limit.Product;
+import io.github.formulationmath.limit.SubstanceGroup;
+import io.github.formulationmath.limit.UsageLimit;
 import io.github.formulationmath.planning.PlannedLine;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.LineCheck;
@@ -36,7 +47,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** One batch as made held against its tolerances, and its record printed: how the time grows with the number of lines. */
+/**
+ * One batch as made held against its tolerances and against as many limits as it has lines, and its record printed: how the
+ * time grows with the number of lines.
+ */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -55,6 +69,7 @@ public class MadeGrowthBenchmark {
 
     private final Tolerances tolerances = Tolerances.of("1 %");
     private List<BatchRecord> records = List.of();
+    private LimitChecker checker = checker(1);
 
     /** Weighs everything as planned. */
     @Setup
@@ -73,6 +88,7 @@ public class MadeGrowthBenchmark {
                     plan.batch().formula().lines().get(readings.size()),
                     method == WeighingMethod.CUMULATIVE ? soFar : line.reading()));
         }
+        checker = checker(lines);
         BatchCode code = BatchCode.of("MANY", LocalDate.of(2026, 1, 1), 1);
         records = List.of(BatchRecord.of(code, Readings.of(plan, method, readings), tolerances));
     }
@@ -85,6 +101,28 @@ public class MadeGrowthBenchmark {
             within += check.verdict() == LineVerdict.WITHIN ? 1 : 0;
         }
         return within;
+    }
+
+    /** A limit for every line by itself, and one for all of them. */
+    private static LimitChecker checker(int lines) {
+        List<UsageLimit> limits = new ArrayList<>();
+        List<GroupMember> all = new ArrayList<>();
+        for (int i = 0; i < lines; i++) {
+            limits.add(limit("L" + i, SubstanceGroup.of("line " + i)));
+            all.add(GroupMember.of(Substance.of("line " + i)));
+        }
+        limits.add(limit("ALL", SubstanceGroup.of("all", all)));
+        return LimitChecker.of(LimitTable.of("house", limits), Product.leaveOn(), DecisionRule.worstCase());
+    }
+
+    private static UsageLimit limit(String id, SubstanceGroup group) {
+        return UsageLimit.of(id, group, LimitKind.MAXIMUM, MassFraction.ofPercent("50"));
+    }
+
+    /** From the readings to the verdict of every limit. */
+    @Benchmark
+    public LimitReport limits() {
+        return MadeBatch.of(records.get(0).readings()).check(checker);
     }
 
     /** From the record to its sheet. */

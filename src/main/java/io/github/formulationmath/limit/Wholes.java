@@ -1,0 +1,121 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Symbol;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What limits are shares of in one formula, the product or a phase: each found once for all the limits of a check. */
+final class Wholes {
+
+    private final Formula formula;
+    private final Whole product;
+    private final Map<String, Whole> phases = new HashMap<>();
+
+    Wholes(Formula formula) {
+        this.formula = formula;
+        this.product = new Whole(formula.lines());
+    }
+
+    Formula formula() {
+        return formula;
+    }
+
+    Whole product() {
+        return product;
+    }
+
+    Whole of(UsageLimit limit) {
+        return limit.isOfProduct()
+                ? product
+                : phases.computeIfAbsent(phaseName(limit.whole()), name -> new Whole(linesOf(name)));
+    }
+
+    private List<FormulaLine> linesOf(String wanted) {
+        List<FormulaLine> lines = new ArrayList<>();
+        for (Phase phase : formula.phases()) {
+            if (phaseName(phase.name()).equals(wanted)) {
+                lines.addAll(phase.lines());
+            }
+        }
+        return lines;
+    }
+
+    /** {@code Oil phase} and {@code oil} are the same phase. */
+    private static String phaseName(String name) {
+        String term = LimitNames.term(LimitNames.normalise(name));
+        return term.endsWith("_phase") ? term.substring(0, term.length() - "_phase".length()) : term;
+    }
+
+    /** Lines of a formula in its order, and what share of it they are together; none if it does not have the phase. */
+    static final class Whole implements Explained {
+
+        private static final Symbol SHARE = Symbol.of("W", "phase-share", Kind.SHARE);
+
+        private final List<FormulaLine> lines;
+        private final Map<Integer, Integer> places = new HashMap<>();
+        private final Ratio share;
+
+        private Whole(List<FormulaLine> lines) {
+            this.lines = List.copyOf(lines);
+            Ratio sum = Ratio.ZERO;
+            for (FormulaLine line : lines) {
+                places.put(line.position(), places.size());
+                sum = sum.plus(line.fraction());
+            }
+            this.share = sum;
+        }
+
+        List<FormulaLine> lines() {
+            return lines;
+        }
+
+        boolean isEmpty() {
+            return lines.isEmpty();
+        }
+
+        boolean contains(FormulaLine line) {
+            return places.containsKey(line.position());
+        }
+
+        /** Weights by the position of a line as weights by its place among these lines, from 0. */
+        Map<Integer, Ratio> byPlace(Map<Integer, Ratio> byPosition) {
+            Map<Integer, Ratio> all = new HashMap<>();
+            byPosition.forEach((position, weight) -> {
+                Integer place = places.get(position);
+                if (place != null) {
+                    all.put(place, weight);
+                }
+            });
+            return all;
+        }
+
+        @Override
+        public Phrase question() {
+            return Phrase.of("question.phase-share");
+        }
+
+        @Override
+        public Ratio result() {
+            return share;
+        }
+
+        @Override
+        public <V> V derive(Reckoning<V> r) {
+            List<V> parts = new ArrayList<>(lines.size());
+            for (FormulaLine line : lines) {
+                parts.add(r.known(line));
+            }
+            return r.named(SHARE, parts.size() == 1 ? parts.get(0) : r.sum(parts));
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package io.github.formulationmath.limit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.planning.ExpectedProduct;
+import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** As many limits as lines: of the product, and of a phase; hours if every limit looked at every line. */
+class ManyLimitsTest {
+
+    private static final int MANY = 10_000;
+
+    private static Formula formula(int lines) {
+        PartsFormulaBuilder parts = Formula.inParts("many").phase("Oil phase");
+        for (int i = 0; i < lines; i++) {
+            if (i == lines / 2) {
+                parts.phase("Rest");
+            }
+            parts.line("line " + i, Integer.toString(1 + i % 7));
+        }
+        return parts.build();
+    }
+
+    private static LimitTable table(int lines) {
+        List<UsageLimit> limits = new ArrayList<>();
+        List<GroupMember> all = new ArrayList<>();
+        for (int i = 0; i < lines; i++) {
+            SubstanceGroup own = SubstanceGroup.of("line " + i);
+            limits.add(UsageLimit.of("P" + i, own, LimitKind.MAXIMUM, MassFraction.ofPercent("50")));
+            limits.add(UsageLimit.of("O" + i, own, LimitKind.MAXIMUM, MassFraction.ofPercent("50"))
+                    .inPhase("oil"));
+            all.add(GroupMember.of(Substance.of("line " + i)));
+        }
+        limits.add(UsageLimit.of(
+                        "ALL", SubstanceGroup.of("all", all), LimitKind.MAXIMUM, MassFraction.ofPercent("50"))
+                .counting(SumRule.SUM));
+        return LimitTable.of("house", limits);
+    }
+
+    private static ExpectedProduct expected(Formula formula) {
+        Batch batch = Batch.of(formula, BatchSize.ofMass(formula.lines().size() * 50 + " g"));
+        return ExpectedProduct.of(WeighingPlan.of(batch, Balance.of("0.1 g", "10000 kg")), WeighingMethod.CUMULATIVE);
+    }
+
+    @Test
+    void as_many_limits_as_lines() {
+        Formula formula = formula(MANY);
+        LimitTable table = table(MANY);
+        assertTimeoutPreemptively(Duration.ofMinutes(5), () -> {
+            for (DecisionRule rule : List.of(DecisionRule.worstCase(), DecisionRule.guardBand())) {
+                LimitChecker checker = LimitChecker.of(table, Product.leaveOn(), rule);
+                LimitReport report = checker.check(expected(formula));
+                assertThat(report.verdict("ALL").orElseThrow().conformity()).isEqualTo(Conformity.EXCEEDS);
+                assertThat(report.binding().orElseThrow().acceptableTarget()).isPresent();
+            }
+        });
+    }
+
+    @Test
+    void shares_of_a_phase_are_those_added_up_by_hand() {
+        Formula formula = formula(20);
+        LimitReport report = LimitChecker.of(table(20), Product.leaveOn(), DecisionRule.simpleAcceptance())
+                .check(formula);
+        Ratio oil = Ratio.ZERO;
+        for (FormulaLine line : formula.phases().get(0).lines()) {
+            oil = oil.plus(line.fraction());
+        }
+        for (FormulaLine line : formula.lines()) {
+            int i = line.position() - 1;
+            assertThat(report.verdict("P" + i).orElseThrow().share()).isEqualTo(line.fraction());
+            Ratio ofOil = i < 10 ? line.fraction().dividedBy(oil) : Ratio.ZERO;
+            assertThat(report.verdict("O" + i).orElseThrow().share()).isEqualTo(ofOil);
+        }
+        assertThat(report.verdict("ALL").orElseThrow().share()).isEqualTo(Ratio.ONE);
+    }
+
+    @Property(tries = 50)
+    void covariances_of_sums_are_sums_of_covariances(@ForAll long seed) {
+        Random random = new Random(seed);
+        MadeMasses masses = expected(formula(2 + random.nextInt(5))).masses();
+        Map<Integer, Ratio> a = weights(random, masses.size());
+        Map<Integer, Ratio> b = weights(random, masses.size());
+        Ratio slow = Ratio.ZERO;
+        for (Map.Entry<Integer, Ratio> one : a.entrySet()) {
+            for (Map.Entry<Integer, Ratio> other : b.entrySet()) {
+                slow = slow.plus(
+                        one.getValue().times(other.getValue()).times(masses.covariance(one.getKey(), other.getKey())));
+            }
+        }
+        assertThat(masses.covariance(a, b)).isEqualTo(slow);
+    }
+
+    private static Map<Integer, Ratio> weights(Random random, int lines) {
+        Map<Integer, Ratio> weights = new HashMap<>();
+        for (int i = 0; i < lines; i++) {
+            if (random.nextBoolean()) {
+                weights.put(i, Ratio.of(random.nextInt(7) - 3, 2));
+            }
+        }
+        return weights;
+    }
+}
