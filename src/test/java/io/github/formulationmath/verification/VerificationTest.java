@@ -43,7 +43,7 @@ class VerificationTest {
             .line("Avena Sativa Kernel Oil", "12 %")
             .line("Glyceryl Stearate SE", "5 %")
             .build();
-    private static final ClaimedSize SIZE = new ClaimedSize.OfMass(Amount.mass("400 g"));
+    private static final BatchSize SIZE = BatchSize.ofMass(Amount.mass("400 g"));
 
     private static Claim claim(String... figures) {
         Claim claim = Claim.about(LOTION, SIZE);
@@ -109,7 +109,7 @@ class VerificationTest {
                 .line("Aqua", "50 %")
                 .line("Glycerin", "50 %")
                 .build();
-        ClaimedSize packs = new ClaimedSize.OfPacks(10, Amount.mass("10 g"), MassFraction.ofPercent("10"));
+        BatchSize packs = BatchSize.ofPacks(10, Amount.mass("10 g"), MassFraction.ofPercent("10"));
         Verification verification = Verification.of(
                 Claim.about(two, packs).withFigure("Aqua", "50 g").withFigure("Glycerin", "50 g"));
         assertThat(verification.diagnosis().causes().get(0).slip()).isEqualTo(Slip.OVERAGE_LEFT_OUT);
@@ -133,7 +133,7 @@ class VerificationTest {
                 .line("Aqua", "150 g")
                 .line("Sodium Hydroxide", "67.7 g")
                 .build();
-        Claim claim = Claim.about(soap, new ClaimedSize.OfMass(Amount.mass("717.7 g")))
+        Claim claim = Claim.about(soap, BatchSize.ofMass(Amount.mass("717.7 g")))
                 .withFigure("Olea Europaea Fruit Oil", "500.0 g")
                 .withFigure("Aqua", "150.0 g")
                 .withFigure("Sodium Hydroxide", "95.0 g");
@@ -148,7 +148,7 @@ class VerificationTest {
         for (Closure closure : Closure.values()) {
             WeighingPlan plan = WeighingPlan.of(
                     batch, Bench.of(Balance.of("0.2 g", "5000 g")).closing(closure));
-            Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass(grams + ".3 g")))
+            Claim claim = Claim.about(LOTION, BatchSize.ofMass(Amount.mass(grams + ".3 g")))
                     .on(Balance.of("0.2 g", "5000 g"));
             for (PlannedLine line : plan.lines()) {
                 claim = claim.withFigure(
@@ -195,7 +195,7 @@ class VerificationTest {
                 .quantitySufficient("Aqua")
                 .line("Phenoxyethanol", "0.9 %")
                 .build();
-        Claim claim = Claim.about(kept, new ClaimedSize.OfMass(Amount.mass("100 g")))
+        Claim claim = Claim.about(kept, BatchSize.ofMass(Amount.mass("100 g")))
                 .withFigure("Aqua", "90.0 g")
                 .withFigure("Phenoxyethanol", "9.0 g");
         LimitChecker checker =
