@@ -82,11 +82,10 @@ public final class CoarsestStep implements Serializable {
      * @throws SearchLimitException if a search reaches its limit
      */
     public static CoarsestStep of(List<Batch> batches, Balance balance, BatchCriterion criterion, SearchEffort effort) {
-        return new CoarsestStep(
-                Arguments.atLeastOne("batches", batches),
-                Objects.requireNonNull(balance, "balance"),
-                Objects.requireNonNull(criterion, "criterion"),
-                Objects.requireNonNull(effort, "effort"));
+        Objects.requireNonNull(balance, "balance");
+        Objects.requireNonNull(criterion, "criterion");
+        Objects.requireNonNull(effort, "effort");
+        return new CoarsestStep(Arguments.atLeastOne("batches", batches), balance, criterion, effort);
     }
 
     /** The members of the series that can be the answer: none coarser than the exact step, where that is known. */

@@ -190,8 +190,7 @@ public final class Correction implements Explained, Serializable {
      * @return the least possible worst deviation, as a share of the line's own; only with {@link Outcome#BEST_POSSIBLE}
      */
     public Optional<Ratio> worstDeviation() {
-        return Optional.ofNullable(deviationProof())
-                .map(proof -> proof.answer().cost());
+        return Optional.ofNullable(deviationProof()).map(proof -> proof.answer().cost());
     }
 
     /**

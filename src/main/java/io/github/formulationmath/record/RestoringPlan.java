@@ -51,8 +51,8 @@ final class RestoringPlan implements AdditionPlan, Explained {
     private List<ExceededCap> exceededCaps(CorrectionRules rules) {
         List<ExceededCap> exceeded = new ArrayList<>();
         for (Cap cap : rules.numberedCaps()) {
-            MassFraction restored = MassFraction.of(
-                    cap
+            MassFraction restored =
+                    MassFraction.of(cap
                             .parts(
                                     Reckoning.plain(),
                                     made.lines(),
@@ -81,8 +81,8 @@ final class RestoringPlan implements AdditionPlan, Explained {
         if (grams.compareTo(room) > 0) {
             all.add(new Obstacle(Obstacle.Kind.VESSEL_FULL, "", Amount.grams(grams.minus(room))));
         }
-        exceededCaps.forEach(cap ->
-                all.add(new Obstacle(Obstacle.Kind.CAP, cap.substance().name(), null)));
+        exceededCaps.forEach(
+                cap -> all.add(new Obstacle(Obstacle.Kind.CAP, cap.substance().name(), null)));
         return List.copyOf(all);
     }
 

@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 public final class Claim implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Formula formula;
     private final BatchSize size;

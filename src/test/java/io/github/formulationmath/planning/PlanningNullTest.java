@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -58,6 +59,7 @@ class PlanningNullTest {
         samples.put(ProgressListener.class, (ProgressListener) (done, most) -> {});
         samples.put(List.class, List.of());
         samples.put(Closure.class, Closure.CLOSED);
+        samples.put(Verdict.class, CriteriaContractTest.verdict("Phenoxyethanol", "EU-V-29"));
         samples.put(Density.class, Density.parse("1 g/mL"));
         NullTester tester = new NullTester(samples);
         int tries = 0;

@@ -53,6 +53,17 @@ class VerificationTest {
         return claim;
     }
 
+    @Test
+    void aClaimIsOfASizeThatItsFormulaCanHave() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Claim.about(LOTION, BatchSize.ofVolume(Amount.volume("400 mL"))))
+                .withMessageContaining("has no density");
+        assertThat(Claim.about(LOTION, BatchSize.ofVolume("400 mL", "0.95 g/mL")))
+                .hasToString(LOTION.name() + ", 400 mL at 0.95 g/mL");
+        Claim packs = Claim.about(LOTION, BatchSize.ofPacks(8, "50 g"));
+        assertThat(Claim.about(LOTION, BatchSize.ofPacks(8, "50 g", "0 %"))).isEqualTo(packs);
+    }
+
     /** Shares of the oil phase of 68 g: 12 % is 8.16 g, 5 % is 3.4 g. Worked by hand. */
     @Test
     void sharesOfTheWrongWhole() {
