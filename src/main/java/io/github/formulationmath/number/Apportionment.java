@@ -37,16 +37,23 @@ public final class Apportionment {
         List<Ratio> parts = new ArrayList<>(quotas.stream().map(Ratio::floor).toList());
         Ratio given = parts.stream().reduce(Ratio.ZERO, Ratio::plus);
         int left = (int) total.minus(given).toLongExact();
-        for (int i : byRemainder(quotas).subList(0, left)) {
+        List<Ratio> remainders = quotas.stream().map(q -> q.minus(q.floor())).toList();
+        for (int i : byRemainder(remainders).subList(0, left)) {
             parts.set(i, parts.get(i).plus(Ratio.ONE));
         }
         return List.copyOf(parts);
     }
 
-    private static List<Integer> byRemainder(List<Ratio> quotas) {
-        List<Ratio> remainders = quotas.stream().map(q -> q.minus(q.floor())).toList();
+    /**
+     * In which order parts get one unit more: the largest remainder first, of equal ones the earlier part.
+     *
+     * @param remainders what each exact quota has above its floor
+     * @return the indices of the parts, counted from 0
+     */
+    public static List<Integer> byRemainder(List<Ratio> remainders) {
         // The sort is stable, so equal remainders keep the order of the lines.
-        return IntStream.range(0, quotas.size())
+        return IntStream.range(
+                        0, Objects.requireNonNull(remainders, "remainders").size())
                 .boxed()
                 .sorted(Comparator.comparing(remainders::get, Comparator.reverseOrder()))
                 .toList();

@@ -79,7 +79,7 @@ public final class BatchConstraints implements Serializable {
         Objects.requireNonNull(ingredientName, "ingredientName");
         Map<String, Amount<Mass>> all = new LinkedHashMap<>(stock);
         all.keySet().removeIf(name -> SubstanceName.areAlike(name, ingredientName));
-        all.put(ingredientName, Arguments.positive("inStock", inStock));
+        all.put(ingredientName, Amount.requirePositive("inStock", inStock));
         return new BatchConstraints(criteria, Collections.unmodifiableMap(all), step, leastSize);
     }
 
@@ -103,7 +103,8 @@ public final class BatchConstraints implements Serializable {
      * @throws IllegalArgumentException if the text is no mass or not above 0
      */
     public BatchConstraints inStepsOf(String newStep) {
-        return new BatchConstraints(criteria, stock, Arguments.positive("newStep", Amount.mass(newStep)), leastSize);
+        return new BatchConstraints(
+                criteria, stock, Amount.requirePositive("newStep", Amount.mass(newStep)), leastSize);
     }
 
     /**
@@ -114,7 +115,7 @@ public final class BatchConstraints implements Serializable {
      * @throws IllegalArgumentException if the text is no mass or not above 0
      */
     public BatchConstraints withLeastSize(String size) {
-        return new BatchConstraints(criteria, stock, step, Arguments.positive("size", Amount.mass(size)));
+        return new BatchConstraints(criteria, stock, step, Amount.requirePositive("size", Amount.mass(size)));
     }
 
     /**

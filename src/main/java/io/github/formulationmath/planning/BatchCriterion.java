@@ -112,7 +112,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public static BatchCriterion leastNetMass(Amount<Mass> least) {
-        return new LeastNetMass(Arguments.positive("least", least));
+        return new LeastNetMass(Amount.requirePositive("least", least));
     }
 
     /**
@@ -219,7 +219,7 @@ public abstract sealed class BatchCriterion implements Serializable
      */
     public static BatchCriterion madeWithin(Tolerances tolerances, Amount<Mass> readingError) {
         Objects.requireNonNull(tolerances, "tolerances");
-        return new MadeWithin(tolerances, Arguments.atLeastZero("readingError", readingError));
+        return new MadeWithin(tolerances, Amount.requireNotNegative("readingError", readingError));
     }
 
     /**

@@ -26,7 +26,8 @@ import javax.measure.quantity.Mass;
  * fail too; {@link BatchConstraints#inStepsOf} asks for ends in whole grams.
  *
  * <p>Example: 0.5 % as the smallest line, a display of 0.1 g and 2 kg, a beaker of 214 g, every line at least one
- * division: from 20 g to 1786 g.
+ * division: from 20 g to 1786 g. Several benches side by side are a stream: {@code benches.stream().map(bench ->
+ * BatchWindow.of(formula, bench, constraints))}.
  */
 public sealed interface BatchWindow extends Serializable permits FeasibleWindow, EmptyWindow {
 

@@ -3,9 +3,17 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.working.Working;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.List;
@@ -27,6 +35,9 @@ public final class Bench implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 2L;
+
+    private static final Symbol CAPACITY = Symbol.of("C", "least-capacity", Kind.MASS);
+    private static final Symbol VESSEL = Symbol.of("V", "vessel-mass", Kind.MASS);
 
     private final Balance balance;
     private final Vessel vessel;
@@ -99,7 +110,8 @@ public final class Bench implements Serializable {
      */
     public Bench closingWithin(Tolerances tolerances, Amount<Mass> readingError) {
         ClosingGoal newGoal = new ClosingGoal(
-                Objects.requireNonNull(tolerances, "tolerances"), Arguments.atLeastZero("readingError", readingError));
+                Objects.requireNonNull(tolerances, "tolerances"),
+                Amount.requireNotNegative("readingError", readingError));
         return new Bench(balance, vessel, Closure.WITHIN_TOLERANCE, density, newGoal);
     }
 
@@ -180,6 +192,38 @@ public final class Bench implements Serializable {
      */
     public Amount<Mass> closingReadingError() {
         return goal.readingError();
+    }
+
+    /**
+     * The least capacity of the balance on which a batch can be planned here, every other figure of the bench as it is:
+     * the vessel and the batch, or what the readings of its plan add up to, where that is more. The capacity that the
+     * balance has does not matter.
+     *
+     * <p>Example: 50 g in a beaker of 214 g need 264 g. 50 g in 19 equal lines on a display of 1 g need 271 g, for each
+     * line of 2.63… g reads 3 g.
+     *
+     * @param batch the batch
+     * @return the capacity in the unit of the balance, exact; a plan on any less is refused
+     */
+    public Amount<Mass> leastCapacity(Batch batch) {
+        return BalanceUnit.amount(balance, leastCapacity(Reckoning.plain(), Objects.requireNonNull(batch, "batch")));
+    }
+
+    /**
+     * How {@link #leastCapacity} comes about.
+     *
+     * @param batch the batch
+     * @return the working
+     */
+    public Working leastCapacityWorking(Batch batch) {
+        Ratio grams = leastCapacity(Reckoning.plain(), Objects.requireNonNull(batch, "batch"));
+        return Working.of(Phrase.of("question.least-capacity"), grams, r -> leastCapacity(r, batch));
+    }
+
+    private <V> V leastCapacity(Reckoning<V> r, Batch batch) {
+        V load = PlannedLoad.of(batch.formula(), this).derive(r, r.known(batch), Subject.of("", ""));
+        V empty = r.given(VESSEL, vessel.mass().in(FormulationUnits.GRAM), Source.user());
+        return r.named(CAPACITY, r.sum(empty, load));
     }
 
     ClosingGoal goal() {

@@ -17,7 +17,6 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 
@@ -32,12 +31,11 @@ import javax.measure.quantity.Mass;
  * <p>Example: 200 g with a smallest line of 0.5 %, 1 g, within 5 %: the smallest line alone would allow d = 1.05 g, which
  * shows it as one division, 5 % too much.
  *
- * <p>Rounding is the least of what a balance does: its other errors may well ask for a finer display. For any {@link
- * BatchCriterion} over the steps that are built there is {@link CoarsestStep}.
+ * <p>Rounding is the least of what a balance does: its other errors may well ask for a finer display.
  *
  * <p>Immutable and thread-safe.
  */
-public final class CoarsestReadability implements Explained, Serializable {
+final class CoarsestReadability implements Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -55,33 +53,10 @@ public final class CoarsestReadability implements Explained, Serializable {
         this.smallest = bands().smallest(new SearchMeter(effort));
     }
 
-    /**
-     * For one batch.
-     *
-     * @param batch the batch
-     * @param tolerances how far each line may be off
-     * @return the coarsest display
-     * @throws SearchLimitException if the search reaches its limit
-     */
-    public static CoarsestReadability of(Batch batch, Tolerances tolerances) {
-        return of(List.of(Objects.requireNonNull(batch, "batch")), tolerances, SearchEffort.standard());
-    }
-
-    /**
-     * For a repertoire: one display for all of the batches.
-     *
-     * @param batches formulas at the sizes in which they are made, at least one
-     * @param tolerances how far each line may be off
-     * @param effort how much work may be done
-     * @return the coarsest display
-     * @throws IllegalArgumentException if there is no batch
-     * @throws SearchLimitException if the search reaches its limit
-     */
-    public static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
-        Objects.requireNonNull(tolerances, "tolerances");
-        Objects.requireNonNull(effort, "effort");
-        List<Batch> copy = Arguments.atLeastOne("batches", batches);
-        return new CoarsestReadability(copy, tolerances, effort);
+    /** One display for all of the batches, of which there is at least one. */
+    static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
+        tolerances.checkedFor(batches.stream().map(Batch::formula).toList());
+        return new CoarsestReadability(batches, tolerances, effort);
     }
 
     private List<BatchLine> lines() {
@@ -98,67 +73,23 @@ public final class CoarsestReadability implements Explained, Serializable {
         return Bands.of(masses, taus);
     }
 
-    /**
-     * The coarsest step; every coarser one fails.
-     *
-     * @return the step in grams, exact
-     */
-    public Amount<Mass> step() {
+    /** The coarsest step; every coarser one fails. */
+    Amount<Mass> step() {
         return Amount.grams(result());
     }
 
-    /**
-     * The coarsest step that displays have: 1, 2 or 5 times a power of ten.
-     *
-     * @return the step in grams; empty if none over six decades passes
-     */
-    public Optional<Amount<Mass>> stepOfSeries() {
-        Bands bands = bands();
-        return StepSeries.atMost(result()).stream()
-                .filter(d -> bands.pass(d.reciprocal()))
-                .findFirst()
-                .map(Amount::grams);
-    }
-
-    /**
-     * The step from which on every finer one passes.
-     *
-     * @return the step in grams; empty if some tolerance is 0
-     */
-    public Optional<Amount<Mass>> everyFinerFrom() {
+    /** The step from which on every finer one passes; empty if some tolerance is 0. */
+    Optional<Amount<Mass>> everyFinerFrom() {
         return bands().allFrom().map(u -> Amount.grams(u.reciprocal()));
     }
 
-    /**
-     * Whether a step rounds within tolerance; nothing else is asked.
-     *
-     * @param step a readability, above 0
-     * @return true if it rounds every line of every batch within tolerance
-     * @throws IllegalArgumentException if the step is not above 0
-     */
-    public boolean serves(Amount<Mass> step) {
-        return bands().pass(Arguments.positive("step", step)
-                .in(FormulationUnits.GRAM)
-                .reciprocal());
+    /** Whether a step rounds every line of every batch within tolerance. */
+    boolean serves(Amount<Mass> step) {
+        return bands().pass(step.in(FormulationUnits.GRAM).reciprocal());
     }
 
-    /**
-     * Whether a step given as text rounds within tolerance; nothing else is asked.
-     *
-     * @param step a readability, above 0, for example {@code "0.1 g"}
-     * @return true if it rounds every line of every batch within tolerance
-     * @throws IllegalArgumentException if the text is no mass or not above 0
-     */
-    public boolean serves(String step) {
-        return serves(Amount.mass(step));
-    }
-
-    /**
-     * The line that forbids a coarser display.
-     *
-     * @return the line of one of the batches
-     */
-    public BatchLine bindingLine() {
+    /** The line that forbids a coarser display. */
+    BatchLine bindingLine() {
         return lines().get(smallest.line());
     }
 

@@ -3,6 +3,7 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Apportionment;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.scaling.Batch;
@@ -16,9 +17,7 @@ import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * How many whole divisions of the display each line of a batch takes: {@code x = m/d}, rounded half to even, under one of
@@ -90,12 +89,10 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
         return shareOut(r, floors, remainders, (int) r.number(left).toLongExact());
     }
 
-    /** One division more for the lines with the largest remainders; the sort is stable, so ties go to the earlier. */
+    /** One division more for the lines with the largest remainders. */
     private <V> List<V> shareOut(Reckoning<V> r, List<V> floors, List<V> remainders, int left) {
-        List<Integer> order = IntStream.range(0, floors.size())
-                .boxed()
-                .sorted(Comparator.comparing(i -> r.number(remainders.get(i)), Comparator.reverseOrder()))
-                .toList();
+        List<Integer> order =
+                Apportionment.byRemainder(remainders.stream().map(r::number).toList());
         if (left > 0 && left < order.size()) {
             r.holds(remainders.get(order.get(left - 1)), Comparison.AT_LEAST, remainders.get(order.get(left)));
         }

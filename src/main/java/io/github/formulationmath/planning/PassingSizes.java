@@ -266,7 +266,7 @@ public final class PassingSizes {
     }
 
     private Ratio divisions(String name, Amount<Mass> size) {
-        return Arguments.positive(name, size).in(FormulationUnits.GRAM).dividedBy(requirement.readability());
+        return Amount.requirePositive(name, size).in(FormulationUnits.GRAM).dividedBy(requirement.readability());
     }
 
     /** The ends of the set; the islands between them are not counted. */

@@ -94,7 +94,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
             Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, Amount<Mass> leastWeighed) {
         BatchLine target = PredilutionPlan.lineOf(batch, line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
-        Ratio least = Arguments.positive("leastWeighed", leastWeighed).in(FormulationUnits.GRAM);
+        Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).in(FormulationUnits.GRAM);
         Ratio factor = least.dividedBy(target.result()).ceil();
         if (factor.compareTo(Ratio.ONE) <= 0) {
             return new NoPredilution(Phrase.of(

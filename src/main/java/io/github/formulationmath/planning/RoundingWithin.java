@@ -18,6 +18,10 @@ final class RoundingWithin extends BatchCriterion {
         this.tolerances = tolerances;
     }
 
+    Tolerances tolerances() {
+        return tolerances;
+    }
+
     @Override
     Phrase name() {
         return Phrase.of("criterion.rounding-within", tolerances.toString());

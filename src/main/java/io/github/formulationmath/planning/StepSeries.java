@@ -10,7 +10,7 @@ import javax.measure.quantity.Mass;
 final class StepSeries {
 
     private static final int[] MANTISSAS = {5, 2, 1};
-    private static final int DECADES = 6;
+    private static final Ratio LAST = Ratio.of(1, 1_000_000);
     private static final Ratio TENTH = Ratio.of(1, 10);
     private static final Ratio TEN = Ratio.of(10);
 
@@ -18,20 +18,21 @@ final class StepSeries {
 
     /** The steps below a step, from coarse to fine, over six decades, in the unit of the step. */
     static List<Amount<Mass>> finerThan(Amount<Mass> step) {
-        return descending(step.exactValue(), false).stream()
+        return descending(step.exactValue(), step.exactValue(), false).stream()
                 .map(value -> Amount.of(value, step.getUnit()))
                 .toList();
     }
 
-    /** The steps that are at most a number, from coarse to fine, over six decades. */
-    static List<Ratio> atMost(Ratio most) {
-        return descending(most, true);
+    /** The steps that are at most a number, from coarse to fine, down to six decades below another that is no more. */
+    static List<Ratio> between(Ratio most, Ratio least) {
+        return descending(most, least, true);
     }
 
-    private static List<Ratio> descending(Ratio top, boolean included) {
+    private static List<Ratio> descending(Ratio top, Ratio bottom, boolean included) {
         Ratio decade = powerOfTenAtMost(top);
+        Ratio last = powerOfTenAtMost(bottom).times(LAST);
         List<Ratio> steps = new ArrayList<>();
-        for (int i = 0; i <= DECADES; i++) {
+        while (decade.compareTo(last) >= 0) {
             for (int mantissa : MANTISSAS) {
                 Ratio step = decade.times(mantissa);
                 int order = step.compareTo(top);

@@ -15,6 +15,7 @@ import java.io.Serializable;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -150,19 +151,31 @@ public final class Tolerances implements Serializable {
 
     /** The same tolerances, once it is sure that every name in them is one of the formula. */
     Tolerances checkedFor(Formula formula) {
-        Set<String> names = formula.lines().stream()
+        return checkedFor(List.of(formula));
+    }
+
+    /** The same tolerances, once it is sure that every name in them is one of some of the formulas. */
+    Tolerances checkedFor(List<Formula> formulas) {
+        String all = formulas.stream()
+                .map(formula -> "\"" + formula.name() + "\"")
+                .distinct()
+                .collect(Collectors.joining(", "));
+        Set<String> names = formulas.stream()
+                .flatMap(formula -> formula.lines().stream())
                 .map(line -> line.ingredient().normalName())
                 .collect(Collectors.toSet());
         byIngredient.keySet().forEach(name -> {
             if (!names.contains(SubstanceName.normalise(name))) {
-                throw new IllegalArgumentException("a tolerance is set for " + Excerpt.of(name)
-                        + ", which is no line of \"" + Excerpt.of(formula.name()) + "\"");
+                throw new IllegalArgumentException(
+                        "a tolerance is set for " + Excerpt.of(name) + ", which is no line of " + all);
             }
         });
         byPhase.keySet().forEach(name -> {
-            if (formula.phases().stream().noneMatch(phase -> SubstanceName.areAlike(phase.name(), name))) {
-                throw new IllegalArgumentException("a tolerance is set for phase " + Excerpt.of(name)
-                        + ", which is no phase of \"" + Excerpt.of(formula.name()) + "\"");
+            if (formulas.stream()
+                    .flatMap(formula -> formula.phases().stream())
+                    .noneMatch(phase -> SubstanceName.areAlike(phase.name(), name))) {
+                throw new IllegalArgumentException(
+                        "a tolerance is set for phase " + Excerpt.of(name) + ", which is no phase of " + all);
             }
         });
         return this;

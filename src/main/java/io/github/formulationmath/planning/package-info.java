@@ -8,9 +8,9 @@
  * io.github.formulationmath.planning.MinimumBatch}, {@link io.github.formulationmath.planning.PassingSizes} (all sizes that
  * round within tolerance), {@link io.github.formulationmath.planning.BatchWindow} (both ends at once), {@link
  * io.github.formulationmath.planning.CapTarget}. The bench: {@link
- * io.github.formulationmath.planning.CoarsestReadability}, {@link io.github.formulationmath.planning.LeastCapacity}, {@link
- * io.github.formulationmath.planning.BenchComparison}, {@link io.github.formulationmath.planning.BalanceAssignment} (several
- * balances), {@link io.github.formulationmath.planning.Predilution}.
+ * io.github.formulationmath.planning.CoarsestStep} (how coarse the display may be), {@link
+ * io.github.formulationmath.planning.Bench#leastCapacity} (how much the balance must carry), {@link
+ * io.github.formulationmath.planning.BalanceAssignment} (several balances), {@link io.github.formulationmath.planning.Predilution}.
  *
  * <p>May depend on {@code scaling}, {@code weighing}, {@code limit} and what lies below them.
  */

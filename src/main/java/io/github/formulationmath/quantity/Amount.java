@@ -344,6 +344,38 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
     }
 
     /**
+     * Passes an argument on, if it is above 0.
+     *
+     * @param name the name of the argument, for the message
+     * @param amount the argument
+     * @param <Q> what is measured
+     * @return the amount
+     * @throws IllegalArgumentException if the amount is not above 0
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> requirePositive(String name, Amount<Q> amount) {
+        if (Objects.requireNonNull(amount, name).signum() <= 0) {
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": it must be above 0");
+        }
+        return amount;
+    }
+
+    /**
+     * Passes an argument on, if it is at least 0.
+     *
+     * @param name the name of the argument, for the message
+     * @param amount the argument
+     * @param <Q> what is measured
+     * @return the amount
+     * @throws IllegalArgumentException if the amount is negative
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> requireNotNegative(String name, Amount<Q> amount) {
+        if (Objects.requireNonNull(amount, name).signum() < 0) {
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": it must be at least 0");
+        }
+        return amount;
+    }
+
+    /**
      * Compares by size, through units: 1 kg and 1000 g compare as 0 without being equal.
      *
      * @param other the amount to compare with

@@ -1,6 +1,5 @@
 package io.github.formulationmath.quantity;
 
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -60,12 +59,6 @@ abstract sealed class AmountOperations<Q extends Quantity<Q>> implements Quantit
      */
     public boolean isZero() {
         return self().exactValue().isZero();
-    }
-
-    void requirePositive(String name) {
-        if (signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + Excerpt.of(self()) + ": it must be above 0");
-        }
     }
 
     /**

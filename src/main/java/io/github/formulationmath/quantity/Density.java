@@ -75,7 +75,7 @@ public final class Density implements Comparable<Density>, Serializable {
      */
     public static Density of(Amount<Mass> mass, Amount<Volume> volume) {
         Objects.requireNonNull(mass, "mass");
-        Objects.requireNonNull(volume, "volume").requirePositive("volume");
+        Amount.requirePositive("volume", volume);
         return ofGramsPerMillilitre(mass.in(FormulationUnits.GRAM).dividedBy(volume.in(FormulationUnits.MILLILITRE)));
     }
 

@@ -84,7 +84,7 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
      */
     public static MassConcentration of(Amount<Mass> part, Amount<Volume> whole) {
         Objects.requireNonNull(part, "part");
-        Objects.requireNonNull(whole, "whole").requirePositive("whole");
+        Amount.requirePositive("whole", whole);
         return ofGramsPerMillilitre(part.in(FormulationUnits.GRAM).dividedBy(whole.in(FormulationUnits.MILLILITRE)));
     }
 

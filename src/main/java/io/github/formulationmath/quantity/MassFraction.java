@@ -60,7 +60,7 @@ public final class MassFraction implements Comparable<MassFraction>, Serializabl
      */
     public static MassFraction of(Amount<Mass> part, Amount<Mass> whole) {
         Objects.requireNonNull(part, "part");
-        Objects.requireNonNull(whole, "whole").requirePositive("whole");
+        Amount.requirePositive("whole", whole);
         return of(part.ratioTo(whole));
     }
 

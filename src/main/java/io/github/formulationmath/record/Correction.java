@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Explained;
@@ -15,24 +16,28 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The smallest additions, in total mass, that bring every line within its tolerance and keep every cap; where there are
- * none, the additions that leave the caps exceeded by as small a part of themselves as possible and then the worst line off
- * as little as possible.
+ * Additions that mend what is in the pot. Nothing can be taken out, so the batch grows.
  *
- * <p>The additions solve a linear program in exact arithmetic. The working of the total shows that all conditions are kept,
- * and multipliers that prove that nothing smaller keeps them.
+ * <p>{@link #smallest}: the smallest additions, in total mass, that bring every line within its tolerance and keep every cap;
+ * where there are none, the additions that leave the caps exceeded by as small a part of themselves as possible and then the
+ * worst line off as little as possible. They solve a linear program in exact arithmetic. The working of the total shows that
+ * all conditions are kept, and multipliers that prove that nothing smaller keeps them.
+ *
+ * <p>{@link #restoring}: the formula restored exactly. The batch grows until the line that there is most of, for its share,
+ * is right, {@code M_new = max z_i/w_i}, and every other line is made up to {@code w_i·M_new}.
  *
  * <p>Example: 80 + 20 g were planned within 5 %, 22 g of the second were poured. Its share may be 21 % at most, so the pot
- * has to grow to 22/0.21 = 104.76… g: 2.76… g of the first do, where the exact restoration takes 8 g.
+ * has to grow to 22/0.21 = 104.76… g: 2.76… g of the first do. Restored exactly, 22/0.2 = 110 g is the new batch, which takes 88 g of
+ * the first: 8 g more.
  *
  * <p>Immutable and thread-safe.
  */
 public final class Correction implements Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
-    /** The most lines that a correction is worked out for. */
+    /** The most lines that the smallest additions are worked out for. */
     public static final int MAX_LINES = 100;
 
     /** What comes of a correction. */
@@ -42,17 +47,19 @@ public final class Correction implements Explained, Serializable {
         /** The additions bring every line within its tolerance and keep every cap. */
         MENDED,
         /** No additions can; these are the best there are. */
-        BEST_POSSIBLE
+        BEST_POSSIBLE,
+        /** The additions would restore the formula, but {@link #obstacles()} tells what stands in the way. */
+        OBSTRUCTED
     }
 
     private final MadeBatch made;
     private final CorrectionRules rules;
-    private final CorrectionPlan plan;
+    private final AdditionPlan plan;
 
-    private Correction(MadeBatch made, CorrectionRules rules) {
+    private Correction(MadeBatch made, CorrectionRules rules, AdditionPlan plan) {
         this.made = made;
         this.rules = rules;
-        this.plan = CorrectionPlan.of(made, rules);
+        this.plan = plan;
     }
 
     /**
@@ -71,7 +78,32 @@ public final class Correction implements Explained, Serializable {
             throw new IllegalArgumentException("made has " + made.lines().size() + " lines, more than " + MAX_LINES
                     + ": restore the formula exactly, or mend one phase at a time");
         }
-        return new Correction(made, checked);
+        return new Correction(made, checked, CorrectionPlan.of(made, checked));
+    }
+
+    /**
+     * Works out the additions that restore the formula exactly, as long as it may be. The arithmetic is given in any case;
+     * whether the additions can be made is told by {@link #outcome()} and {@link #obstacles()}.
+     *
+     * @param made what is in the pot
+     * @param rules what stands in the way; tolerances do not matter here
+     * @return the correction, with {@link Outcome#OBSTRUCTED} if a frozen line, a stock, the room or a cap that the formula
+     *     itself exceeds stands in the way
+     * @throws IllegalArgumentException if the rules name a line that is none of the formula or cap a substance that it does
+     *     not contain
+     */
+    public static Correction restoring(MadeBatch made, CorrectionRules rules) {
+        Objects.requireNonNull(made, "made");
+        CorrectionRules checked = Objects.requireNonNull(rules, "rules").checkedFor(made);
+        return new Correction(made, checked, new RestoringPlan(made, checked));
+    }
+
+    private Optional<RestoringPlan> restoration() {
+        return plan instanceof RestoringPlan restoring ? Optional.of(restoring) : Optional.empty();
+    }
+
+    private @Nullable LinearProof deviationProof() {
+        return plan instanceof CorrectionPlan smallest ? smallest.deviationProof() : null;
     }
 
     /**
@@ -93,6 +125,47 @@ public final class Correction implements Explained, Serializable {
     }
 
     /**
+     * What to add of one line.
+     *
+     * @param line the line
+     * @return the mass in grams, at least 0
+     * @throws IllegalArgumentException if the line is none of the formula
+     */
+    public Amount<Mass> addition(FormulaLine line) {
+        return Amount.grams(plan.additions().get(made.indexOf(Objects.requireNonNull(line, "line"))));
+    }
+
+    /**
+     * How {@link #addition} comes about.
+     *
+     * @param line the line
+     * @return the working; only of a restoration, for the smallest additions are proved all together by {@link #working()}
+     * @throws IllegalArgumentException if the line is none of the formula
+     */
+    public Optional<Working> additionWorking(FormulaLine line) {
+        int index = made.indexOf(Objects.requireNonNull(line, "line"));
+        return restoration().map(restoring -> restoring.additionWorking(index));
+    }
+
+    /**
+     * What will be in the pot.
+     *
+     * @return the mass there and all additions, in grams
+     */
+    public Amount<Mass> newMass() {
+        return Amount.grams(made.result().plus(plan.total()));
+    }
+
+    /**
+     * The line that there is most of for its share; it needs no addition and sets the size of all others.
+     *
+     * @return the line; only of a restoration
+     */
+    public Optional<FormulaLine> bindingLine() {
+        return restoration().map(RestoringPlan::bindingLine);
+    }
+
+    /**
      * The mass of all additions.
      *
      * @return the total in grams
@@ -102,10 +175,10 @@ public final class Correction implements Explained, Serializable {
     }
 
     /**
-     * What stands in the way, if the lines cannot all be brought within their tolerances: conditions that contradict each
-     * other.
+     * What stands in the way. If the lines cannot all be brought within their tolerances: conditions that contradict each
+     * other. Of a restoration: everything, each with the mass that is missing where that can be said.
      *
-     * @return the obstacles; none unless the outcome is {@link Outcome#BEST_POSSIBLE}
+     * @return the obstacles; none unless the outcome is {@link Outcome#BEST_POSSIBLE} or {@link Outcome#OBSTRUCTED}
      */
     public List<Obstacle> obstacles() {
         return plan.obstacles();
@@ -117,8 +190,7 @@ public final class Correction implements Explained, Serializable {
      * @return the least possible worst deviation, as a share of the line's own; only with {@link Outcome#BEST_POSSIBLE}
      */
     public Optional<Ratio> worstDeviation() {
-        return Optional.ofNullable(plan.deviationProof())
-                .map(proof -> proof.answer().cost());
+        return Optional.ofNullable(deviationProof()).map(proof -> proof.answer().cost());
     }
 
     /**
@@ -127,7 +199,7 @@ public final class Correction implements Explained, Serializable {
      * @return the working; only with {@link Outcome#BEST_POSSIBLE}
      */
     public Optional<Working> worstDeviationWorking() {
-        @Nullable LinearProof proof = plan.deviationProof();
+        @Nullable LinearProof proof = deviationProof();
         return Optional.ofNullable(proof)
                 .map(p -> Working.of(
                         Phrase.of("question.worst-deviation"), p.answer().cost(), p::derive));
@@ -135,9 +207,11 @@ public final class Correction implements Explained, Serializable {
 
     /**
      * The caps that stay exceeded after the best additions. What is made small is the excess relative to the cap: the worst
-     * first, then the worst of the others, so that a cap that can be kept is kept.
+     * first, then the worst of the others, so that a cap that can be kept is kept. Of a restoration: the caps that the formula
+     * itself exceeds.
      *
-     * @return the caps, in the order of the rules, each with the least share that can be reached; none if all caps are kept
+     * @return the caps, in the order of the rules, each with the least share that can be reached, or that of the formula; none
+     *     if all caps are kept
      */
     public List<ExceededCap> exceededCaps() {
         return plan.exceededCaps();
@@ -154,12 +228,12 @@ public final class Correction implements Explained, Serializable {
 
     /**
      * Additions that a display can show: the smallest that still bring every line within its tolerance, if there are any
-     * and they are found; else the nearest that stock and room allow, with what comes of them.
+     * and they are found; else, and of a restoration, the nearest that stock and room allow, with what comes of them.
      *
      * @return whole steps of the display of the bench
      */
     public DisplayedAdditions onDisplay() {
-        return outcome() == Outcome.MENDED
+        return outcome() == Outcome.MENDED && restoration().isEmpty()
                 ? DisplayedAdditions.smallest(made, rules, plan.additions())
                 : DisplayedAdditions.nearest(made, rules, plan.additions());
     }
@@ -171,12 +245,12 @@ public final class Correction implements Explained, Serializable {
 
     @Override
     public Ratio result() {
-        return plan.proof() == null ? Ratio.ZERO : plan.proof().answer().cost();
+        return plan.total();
     }
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        return plan.derive(r);
+        return plan.deriveTotal(r);
     }
 
     @Override

@@ -9,7 +9,6 @@ import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -24,9 +23,9 @@ record CorrectionPlan(
         @Nullable LinearProof proof,
         @Nullable LinearProof deviationProof,
         List<ExceededCap> exceededCaps)
-        implements Serializable {
+        implements AdditionPlan {
 
-    private static final Symbol TOTAL = Symbol.of("X", "total-addition", Kind.MASS);
+    static final Symbol TOTAL = Symbol.of("X", "total-addition", Kind.MASS);
     private static final Symbol WORST = Symbol.of("T", "worst-deviation", Kind.SHARE);
 
     static CorrectionPlan of(MadeBatch made, CorrectionRules rules) {
@@ -137,7 +136,13 @@ record CorrectionPlan(
         return all;
     }
 
-    <V> V derive(Reckoning<V> r) {
+    @Override
+    public Ratio total() {
+        return proof == null ? Ratio.ZERO : proof.answer().cost();
+    }
+
+    @Override
+    public <V> V deriveTotal(Reckoning<V> r) {
         if (outcome == Correction.Outcome.NOTHING_TO_DO || proof == null) {
             r.note(() -> Phrase.of("note.nothing-to-add"));
             return r.named(TOTAL, r.literal(0));

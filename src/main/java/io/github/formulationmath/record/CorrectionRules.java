@@ -127,7 +127,7 @@ public final class CorrectionRules implements Serializable {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public CorrectionRules withRoomFor(Amount<Mass> content) {
-        return new CorrectionRules(tolerances, caps, frozen, stock, Arguments.positive("content", content));
+        return new CorrectionRules(tolerances, caps, frozen, stock, Amount.requirePositive("content", content));
     }
 
     /**

@@ -72,7 +72,7 @@ public final class Evaporation implements Explained, Serializable {
 
     static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from, Balance balance) {
         made.indexOf(Objects.requireNonNull(from, "from"));
-        Arguments.positive("contentNow", contentNow);
+        Amount.requirePositive("contentNow", contentNow);
         return new Evaporation(made, contentNow, from, balance).checked();
     }
 

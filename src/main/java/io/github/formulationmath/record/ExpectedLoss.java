@@ -62,8 +62,8 @@ public final class ExpectedLoss implements Serializable {
      * @throws IllegalArgumentException if an amount is negative
      */
     public static ExpectedLoss of(Amount<Mass> mean, Amount<Mass> standardDeviation) {
-        requireNotNegative("mean", mean);
-        requireNotNegative("standardDeviation", standardDeviation);
+        Amount.requireNotNegative("mean", mean);
+        Amount.requireNotNegative("standardDeviation", standardDeviation);
         return new ExpectedLoss(List.of(), mean, standardDeviation, MassFraction.ZERO);
     }
 
@@ -76,7 +76,7 @@ public final class ExpectedLoss implements Serializable {
      */
     public static ExpectedLoss ofPast(List<Amount<Mass>> losses) {
         List<Amount<Mass>> copy = List.copyOf(Objects.requireNonNull(losses, "losses"));
-        copy.forEach(loss -> requireNotNegative("losses", loss));
+        copy.forEach(loss -> Amount.requireNotNegative("losses", loss));
         if (copy.size() < 2) {
             throw new IllegalArgumentException("losses has " + copy.size()
                     + " entries: a spread takes at least two; give of(mean, standardDeviation) instead");
@@ -99,12 +99,6 @@ public final class ExpectedLoss implements Serializable {
             throw new IllegalArgumentException("lost is " + Excerpt.of(lost) + ": nothing would be left");
         }
         return new ExpectedLoss(past, mean, spread, lost);
-    }
-
-    private static void requireNotNegative(String name, Amount<Mass> amount) {
-        if (Objects.requireNonNull(amount, name).signum() < 0) {
-            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": a loss is at least 0");
-        }
     }
 
     /**

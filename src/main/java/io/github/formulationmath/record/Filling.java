@@ -65,9 +65,7 @@ public final class Filling implements Explained, Serializable {
      */
     public static Filling of(Amount<Mass> made, Amount<Mass> residue, PackFill fill) {
         Objects.requireNonNull(fill, "fill");
-        if (Objects.requireNonNull(made, "made").signum() < 0) {
-            throw new IllegalArgumentException("made is " + Excerpt.of(made) + ": it must be at least 0");
-        }
+        Amount.requireNotNegative("made", made);
         if (Objects.requireNonNull(residue, "residue").signum() < 0 || residue.compareTo(made) > 0) {
             throw new IllegalArgumentException("residue is " + Excerpt.of(residue)
                     + ": it must lie between 0 and what was made, " + Excerpt.of(made));

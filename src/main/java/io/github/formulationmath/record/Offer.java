@@ -51,7 +51,7 @@ public final class Offer implements Serializable {
         if (Objects.requireNonNull(price, "price").signum() < 0) {
             throw new IllegalArgumentException("price is " + Excerpt.of(price) + ": it must be at least 0");
         }
-        return new Offer(price, Arguments.positive("packSize", packSize));
+        return new Offer(price, Amount.requirePositive("packSize", packSize));
     }
 
     /**

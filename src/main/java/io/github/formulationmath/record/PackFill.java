@@ -52,7 +52,7 @@ public final class PackFill implements Explained, Serializable {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public static PackFill ofMass(Amount<Mass> mass) {
-        Arguments.positive("mass", mass);
+        Amount.requirePositive("mass", mass);
         return new PackFill(mass, null, null);
     }
 
@@ -76,7 +76,7 @@ public final class PackFill implements Explained, Serializable {
      * @throws IllegalArgumentException if the volume is not above 0
      */
     public static PackFill ofVolume(Amount<Volume> volume, Density density) {
-        Arguments.positive("volume", volume);
+        Amount.requirePositive("volume", volume);
         return new PackFill(null, volume, Objects.requireNonNull(density, "density"));
     }
 

@@ -50,7 +50,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public static BatchSize ofMass(Amount<Mass> mass) {
-        requirePositive("mass", mass);
+        Amount.requirePositive("mass", mass);
         return new MassSize(mass);
     }
 
@@ -80,8 +80,34 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
         if (packs <= 0) {
             throw new IllegalArgumentException("packs is " + packs + ": at least one pack must be filled");
         }
-        requirePositive("fillMass", fillMass);
+        Amount.requirePositive("fillMass", fillMass);
         return new PackSize(packs, fillMass, overage);
+    }
+
+    /**
+     * A batch that fills a number of packs with nothing over, as text.
+     *
+     * @param packs how many packs, above 0
+     * @param fillMass what goes into each, above 0, for example {@code "50 g"}
+     * @return the size
+     * @throws IllegalArgumentException if the text is no mass, or packs or fill mass is not above 0
+     */
+    public static BatchSize ofPacks(int packs, String fillMass) {
+        return ofPacks(packs, Amount.mass(Objects.requireNonNull(fillMass, "fillMass")), MassFraction.ZERO);
+    }
+
+    /**
+     * A batch that fills a number of packs and some more, as text.
+     *
+     * @param packs how many packs, above 0
+     * @param fillMass what goes into each, above 0, for example {@code "50 g"}
+     * @param overage what is made beyond that, as a fraction of the packs' contents, for example {@code "5 %"}
+     * @return the size
+     * @throws IllegalArgumentException if a text is no mass or no share, or packs or fill mass is not above 0
+     */
+    public static BatchSize ofPacks(int packs, String fillMass, String overage) {
+        Amount<Mass> fill = Amount.mass(Objects.requireNonNull(fillMass, "fillMass"));
+        return ofPacks(packs, fill, MassFraction.parse(Objects.requireNonNull(overage, "overage")));
     }
 
     /**
@@ -95,7 +121,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      */
     public static BatchSize ofStock(FormulaLine line, Amount<Mass> stock) {
         Objects.requireNonNull(line, "line");
-        requirePositive("stock", stock);
+        Amount.requirePositive("stock", stock);
         return new StockSize(line, stock);
     }
 
@@ -108,8 +134,21 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @throws IllegalArgumentException if the volume is not above 0
      */
     public static BatchSize ofVolume(Amount<Volume> volume, Density density) {
-        requirePositive("volume", volume);
+        Amount.requirePositive("volume", volume);
         return new VolumeSize(volume, Objects.requireNonNull(density, "density"));
+    }
+
+    /**
+     * A batch that fills a volume at a known density of the product, as text.
+     *
+     * @param volume the volume, above 0, for example {@code "500 mL"}
+     * @param density the density of the finished product, for example {@code "0.95 g/mL"}
+     * @return the size
+     * @throws IllegalArgumentException if a text is no volume or no density, or the volume not above 0
+     */
+    public static BatchSize ofVolume(String volume, String density) {
+        Amount<Volume> space = Amount.volume(Objects.requireNonNull(volume, "volume"));
+        return ofVolume(space, Density.parse(Objects.requireNonNull(density, "density")));
     }
 
     /**
@@ -121,14 +160,8 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @throws IllegalArgumentException if the volume is not above 0
      */
     public static BatchSize ofVolume(Amount<Volume> volume) {
-        requirePositive("volume", volume);
+        Amount.requirePositive("volume", volume);
         return new VolumeSize(volume, null);
-    }
-
-    private static void requirePositive(String name, Amount<?> amount) {
-        if (Objects.requireNonNull(amount, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": it must be above 0");
-        }
     }
 
     /** The batch mass of a formula in grams. */

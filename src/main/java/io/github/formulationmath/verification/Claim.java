@@ -7,6 +7,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import java.io.IOException;
 import java.io.Reader;
@@ -24,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * What a calculator was asked and the figures it showed.
  *
  * <pre>{@code
- * Claim claim = Claim.about(lotion, ClaimedSize.ofMass("400 g"))
+ * Claim claim = Claim.about(lotion, BatchSize.ofMass("400 g"))
  *         .withFigure("Aqua", "320 g").withFigure("Glycerin", "12 g").withFigure("Avena Sativa Kernel Oil", "9.6 g")
  *         .withFigure("Glyceryl Stearate SE", "4 g");
  * }</pre>
@@ -34,17 +35,17 @@ import org.jspecify.annotations.Nullable;
 public final class Claim implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Formula formula;
-    private final ClaimedSize size;
+    private final BatchSize size;
     private final @Nullable Balance balance;
     private final Map<Integer, Figure> figures;
     private final @Nullable Figure total;
 
     private Claim(
             Formula formula,
-            ClaimedSize size,
+            BatchSize size,
             @Nullable Balance balance,
             Map<Integer, Figure> figures,
             @Nullable Figure total) {
@@ -61,14 +62,12 @@ public final class Claim implements Serializable {
      * @param formula the formula
      * @param size what was to be made
      * @return the claim
+     * @throws IllegalArgumentException if the size cannot be had of the formula: a stock of a line that is none of it, or a
+     *     volume where an ingredient has no density
      */
-    public static Claim about(Formula formula, ClaimedSize size) {
-        return new Claim(
-                Objects.requireNonNull(formula, "formula"),
-                Objects.requireNonNull(size, "size"),
-                null,
-                new LinkedHashMap<>(),
-                null);
+    public static Claim about(Formula formula, BatchSize size) {
+        Batch right = Batch.of(formula, size);
+        return new Claim(right.formula(), size, null, new LinkedHashMap<>(), null);
     }
 
     /**
@@ -196,7 +195,7 @@ public final class Claim implements Serializable {
      *
      * @return what was to be made
      */
-    public ClaimedSize size() {
+    public BatchSize size() {
         return size;
     }
 
@@ -229,7 +228,7 @@ public final class Claim implements Serializable {
 
     /** The right batch. */
     Batch batch() {
-        return Batch.of(formula, size.toBatchSize());
+        return Batch.of(formula, size);
     }
 
     static Ratio densityOf(FormulaLine line) {

@@ -15,6 +15,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -179,25 +180,25 @@ final class ClaimAssembly {
                 : ((MassFormulaBuilder) builder).line(ingredient, Amount.mass(amount));
     }
 
-    private ClaimedSize size() {
+    private BatchSize size() {
         @Nullable CsvField mass = settings.get("size mass");
         @Nullable CsvField volume = settings.get("size volume");
         if (mass != null) {
-            return mass.as(text -> checked(new ClaimedSize.OfMass(Amount.mass(text))));
+            return mass.as(text -> BatchSize.ofMass(text));
         }
         if (volume != null) {
             Density density = required("size density").as(Density::parse);
-            return volume.as(text -> checked(new ClaimedSize.OfVolume(Amount.volume(text), density)));
+            return volume.as(text -> BatchSize.ofVolume(Amount.volume(text), density));
         }
         return packs();
     }
 
-    private ClaimedSize packs() {
+    private BatchSize packs() {
         int packs = required("size packs").as(ClaimAssembly::packCount);
         Amount<Mass> fill = required("size fill mass").as(Amount::mass);
         @Nullable CsvField overage = settings.get("size overage");
         MassFraction extra = overage == null ? MassFraction.ZERO : overage.as(MassFraction::parse);
-        return required("size packs").as(text -> checked(new ClaimedSize.OfPacks(packs, fill, extra)));
+        return required("size packs").as(text -> BatchSize.ofPacks(packs, fill, extra));
     }
 
     private static int packCount(String text) {
@@ -207,12 +208,6 @@ final class ClaimAssembly {
                     "packs is " + Excerpt.of(text) + ": it must be a whole number that can be counted");
         }
         return packs.intValue();
-    }
-
-    /** A size is checked where it is read. */
-    private static ClaimedSize checked(ClaimedSize size) {
-        size.toBatchSize();
-        return size;
     }
 
     private CsvField required(String key) {

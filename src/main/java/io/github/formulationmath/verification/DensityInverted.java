@@ -1,6 +1,8 @@
 package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.scaling.VolumeSize;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,15 +17,15 @@ final class DensityInverted implements SlipModel {
     }
 
     private static Stream<Hypothesis> batch(Shown shown) {
-        if (!(shown.claim().size() instanceof ClaimedSize.OfVolume size)) {
-            return Stream.empty();
-        }
-        Ratio density = size.density().gramsPerMillilitre();
-        return Stream.of(Hypothesis.scaled(
-                Slip.DENSITY_INVERTED,
-                size.density().toString(),
-                shown.right(),
-                Ratio.ONE.dividedBy(density.times(density))));
+        return shown.claim().size() instanceof VolumeSize size
+                ? size.density().stream().map(density -> inverted(shown, density))
+                : Stream.empty();
+    }
+
+    private static Hypothesis inverted(Shown shown, Density density) {
+        Ratio grams = density.gramsPerMillilitre();
+        return Hypothesis.scaled(
+                Slip.DENSITY_INVERTED, density.toString(), shown.right(), Ratio.ONE.dividedBy(grams.times(grams)));
     }
 
     private static Stream<Hypothesis> lines(Shown shown) {

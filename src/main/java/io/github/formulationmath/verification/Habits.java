@@ -4,6 +4,9 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.scaling.MassSize;
+import io.github.formulationmath.scaling.PackSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -135,12 +138,11 @@ final class Habits {
                 .map(found -> told(found, batch, stepOfTotal()));
     }
 
-    private static boolean isOunce(ClaimedSize size) {
-        if (size instanceof ClaimedSize.OfMass mass) {
+    private static boolean isOunce(BatchSize size) {
+        if (size instanceof MassSize mass) {
             return isOunce(mass.mass().getUnit());
         }
-        return size instanceof ClaimedSize.OfPacks packs
-                && isOunce(packs.fillMass().getUnit());
+        return size instanceof PackSize packs && isOunce(packs.fillMass().getUnit());
     }
 
     private static boolean isOunce(Unit<?> unit) {

@@ -2,6 +2,8 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.scaling.VolumeSize;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +18,12 @@ final class MillilitresAsGrams implements SlipModel {
     }
 
     private static Stream<Hypothesis> batch(Shown shown) {
-        if (!(shown.claim().size() instanceof ClaimedSize.OfVolume volume)) {
+        if (!(shown.claim().size() instanceof VolumeSize volume)) {
             return Stream.empty();
         }
-        Ratio asGrams = volume.millilitres().dividedBy(shown.batch().result());
+        Ratio asGrams = volume.volume()
+                .in(FormulationUnits.MILLILITRE)
+                .dividedBy(shown.batch().result());
         return Stream.of(
                 Hypothesis.scaled(Slip.MILLILITRES_AS_GRAMS, volume.volume().toString(), shown.right(), asGrams));
     }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.scaling.PackSize;
 import java.util.stream.Stream;
 
 /** The overage of packs left out, or added to a mass that has it already. */
@@ -8,7 +9,7 @@ final class OverageSlips implements SlipModel {
 
     @Override
     public Stream<Hypothesis> figures(Shown shown) {
-        if (!(shown.claim().size() instanceof ClaimedSize.OfPacks packs)
+        if (!(shown.claim().size() instanceof PackSize packs)
                 || packs.overage().fraction().isZero()) {
             return Stream.empty();
         }

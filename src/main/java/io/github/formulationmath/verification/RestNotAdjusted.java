@@ -3,6 +3,7 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.scaling.PackSize;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -27,7 +28,7 @@ final class RestNotAdjusted implements SlipModel {
     }
 
     private static Stream<Hypothesis> beforeOverage(Shown shown, FormulaLine rest) {
-        if (!(shown.claim().size() instanceof ClaimedSize.OfPacks packs)) {
+        if (!(shown.claim().size() instanceof PackSize packs)) {
             return Stream.empty();
         }
         Ratio factor = Ratio.ONE.plus(packs.overage().fraction());

@@ -149,7 +149,7 @@ public enum AccuracyClass {
     /** Below one interval there is nothing to permit: the least load of any class is 10 e. */
     private static Ratio intervals(String name, Amount<Mass> load, Amount<Mass> interval) {
         Ratio count =
-                Arguments.notNegative(name, load).in(FormulationUnits.GRAM).dividedBy(grams(interval));
+                Amount.requireNotNegative(name, load).in(FormulationUnits.GRAM).dividedBy(grams(interval));
         if (count.signum() > 0 && count.compareTo(Ratio.ONE) < 0) {
             throw new IllegalArgumentException(name + " is " + Excerpt.of(load) + ", less than one interval e ("
                     + Excerpt.of(interval) + "): the two may have been exchanged; the " + name + " comes first");
@@ -158,6 +158,6 @@ public enum AccuracyClass {
     }
 
     private static Ratio grams(Amount<Mass> interval) {
-        return Arguments.positive("interval", interval).in(FormulationUnits.GRAM);
+        return Amount.requirePositive("interval", interval).in(FormulationUnits.GRAM);
     }
 }

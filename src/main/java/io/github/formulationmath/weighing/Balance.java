@@ -57,8 +57,8 @@ public final class Balance implements Serializable {
      * @throws IllegalArgumentException if an amount is out of range
      */
     public static Balance of(Amount<Mass> readability, Amount<Mass> capacity) {
-        Arguments.positive("readability", readability);
-        Arguments.positive("capacity", capacity);
+        Amount.requirePositive("readability", readability);
+        Amount.requirePositive("capacity", capacity);
         if (capacity.compareTo(readability) < 0) {
             throw new IllegalArgumentException(
                     "capacity is " + Excerpt.of(capacity) + ", less than one step of the display ("

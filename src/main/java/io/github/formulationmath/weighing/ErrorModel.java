@@ -92,7 +92,7 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if it is negative
      */
     public ErrorModel withRepeatability(Amount<Mass> standardDeviation) {
-        Arguments.notNegative("standardDeviation", standardDeviation);
+        Amount.requireNotNegative("standardDeviation", standardDeviation);
         return new ErrorModel(
                 standardDeviation, linearity, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
     }
@@ -215,7 +215,7 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if it is negative
      */
     public ErrorModel withTareResolution(Amount<Mass> step) {
-        Arguments.notNegative("step", step);
+        Amount.requireNotNegative("step", step);
         return new ErrorModel(repeatability, linearity, calibration, step, leastResidue, mostResidue, buoyancy);
     }
 
@@ -228,8 +228,8 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if one is negative or they are the wrong way round
      */
     public ErrorModel withResidue(Amount<Mass> least, Amount<Mass> most) {
-        Arguments.notNegative("least", least);
-        Arguments.notNegative("most", most);
+        Amount.requireNotNegative("least", least);
+        Amount.requireNotNegative("most", most);
         if (least.compareTo(most) > 0) {
             throw new IllegalArgumentException(
                     "least is " + least + ", more than most (" + most + "): the two may have been exchanged");

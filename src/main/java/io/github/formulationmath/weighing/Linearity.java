@@ -19,7 +19,7 @@ record Linearity(Amount<Mass> halfWidth, Law law, @Nullable LinearityBasis basis
     static final Linearity NONE = new Linearity(Amount.grams(Ratio.ZERO), Law.RECTANGULAR, null);
 
     static Linearity of(Amount<Mass> halfWidth, Law law, LinearityBasis basis) {
-        Arguments.notNegative("halfWidth", halfWidth);
+        Amount.requireNotNegative("halfWidth", halfWidth);
         if (!Objects.requireNonNull(law, "law").isBounded()) {
             throw new IllegalArgumentException(
                     "law is " + law + ", which has no half-width: take RECTANGULAR or TRIANGULAR");

@@ -89,8 +89,8 @@ public final class Vessel implements Serializable {
      * @throws IllegalArgumentException if a volume is out of range
      */
     public Vessel holding(Amount<Volume> brimVolume, Amount<Volume> workingVolume) {
-        Arguments.positive("brimVolume", brimVolume);
-        Arguments.positive("workingVolume", workingVolume);
+        Amount.requirePositive("brimVolume", brimVolume);
+        Amount.requirePositive("workingVolume", workingVolume);
         if (workingVolume.compareTo(brimVolume) > 0) {
             throw new IllegalArgumentException(
                     "workingVolume is " + Excerpt.of(workingVolume) + ", more than the vessel holds to" + " the brim ("

@@ -3,7 +3,7 @@ package io.github.formulationmath.falsefine;
 import io.github.formulationmath.falsefine.ClaimCase.Fault;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.verification.Claim;
-import io.github.formulationmath.verification.ClaimedSize;
+import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.verification.Outcome;
 import io.github.formulationmath.verification.Verification;
 import java.io.IOException;
@@ -27,7 +27,7 @@ final class ClaimJudge {
             builder.line(ClaimText.name(i), ClaimText.share(figures.shares()[i]));
         }
         Claim claim =
-                Claim.about(builder.build(), ClaimedSize.ofMass(asked.unit().batch(figures.batch())));
+                Claim.about(builder.build(), BatchSize.ofMass(asked.unit().batch(figures.batch())));
         for (int i = 0; i < figures.size(); i++) {
             if (!asked.left().contains(i)) {
                 claim = claim.withFigure(ClaimText.name(i), asked.unit().text(figures.shown()[i]));

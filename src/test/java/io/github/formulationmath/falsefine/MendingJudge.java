@@ -30,7 +30,7 @@ final class MendingJudge {
         Correction correction = Correction.smallest(pot(asked.weighing(), formula, asked.readings()), rules);
         return switch (correction.outcome()) {
             case NOTHING_TO_DO -> true;
-            case BEST_POSSIBLE -> false;
+            case BEST_POSSIBLE, OBSTRUCTED -> false;
             case MENDED -> !asked.isKept(after(asked, correction.additions())) || isFalselyShown(asked, correction);
         };
     }

@@ -52,6 +52,12 @@ class ApportionmentTest {
         assertThat(Apportionment.largestRemainder(List.of())).isEmpty();
     }
 
+    @Test
+    void the_order_of_the_remainders_is_that_in_which_units_are_given() {
+        assertThat(Apportionment.byRemainder(ratios("0.2", "0.7", "0", "0.7"))).containsExactly(1, 3, 0, 2);
+        assertThatThrownBy(() -> Apportionment.byRemainder(null)).hasMessage("remainders");
+    }
+
     @Tag("long")
     @Test
     void random_quotas_agree_with_the_hand_method() {

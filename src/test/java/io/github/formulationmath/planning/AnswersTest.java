@@ -97,18 +97,6 @@ class AnswersTest {
     }
 
     @Test
-    void the_least_capacity_is_that_of_the_largest_batch_with_its_vessel() {
-        Batch small = Batch.of(BALM, BatchSize.ofMass("50 g"));
-        LeastCapacity least = LeastCapacity.of(List.of(small, BATCH), Vessel.of("beaker", "120 g"));
-        assertThat(least.capacity()).isEqualTo(Amount.mass("320 g"));
-        assertThat(least.bindingBatch()).isEqualTo(BATCH);
-        assertThat(LeastCapacity.of(List.of(BATCH, small), Vessel.of("beaker", "120 g"))
-                        .bindingBatch())
-                .isEqualTo(BATCH);
-        assertThat(least).hasToString("capacity at least 320 g");
-    }
-
-    @Test
     void an_assignment_tells_who_weighs_what_and_what_nobody_can() {
         WeighingStation bench = WeighingStation.inVessel(TENTH, Vessel.of("beaker", "120 g"));
         WeighingStation fine = WeighingStation.fromBoat(Balance.of("0.001 g", "20 g"), Vessel.of("boat", "2 g"));

@@ -32,12 +32,19 @@ class CertificateTest {
     }
 
     private static Map<String, Ratio> steps(Explained explained) {
-        return explained.working().steps().stream()
-                .collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
+        return steps(explained.working());
+    }
+
+    private static Map<String, Ratio> steps(Working working) {
+        return working.steps().stream().collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
     }
 
     private static List<Decision> decisions(Explained explained) {
-        return explained.working().entries().stream()
+        return decisions(explained.working());
+    }
+
+    private static List<Decision> decisions(Working working) {
+        return working.entries().stream()
                 .filter(Decision.class::isInstance)
                 .map(Decision.class::cast)
                 .toList();
@@ -191,14 +198,19 @@ class CertificateTest {
     @Test
     void a_step_of_the_series_must_itself_pass() {
         Formula alone = Formula.inPercent("alone").line("Oil", "100 %").build();
-        CoarsestReadability coarsest =
-                CoarsestReadability.of(Batch.of(alone, BatchSize.ofMass("1.7 g")), Tolerances.of("5 %"));
-        assertThat(coarsest.step()).isEqualTo(Amount.mass("1.785 g"));
-        assertThat(coarsest.stepOfSeries()).contains(Amount.mass("0.1 g"));
+        CoarsestStep coarsest = coarsest(Batch.of(alone, BatchSize.ofMass("1.7 g")));
+        assertThat(coarsest.exactStep()).contains(Amount.mass("1.785 g"));
+        assertThat(coarsest.step()).contains(Amount.mass("0.1 g"));
         Formula two = RandomFormulas.formula(1, 2);
-        CoarsestReadability both = CoarsestReadability.of(Batch.of(two, BatchSize.ofMass("3 g")), Tolerances.of("5 %"));
+        Working both = coarsest(Batch.of(two, BatchSize.ofMass("3 g")))
+                .exactStepWorking()
+                .orElseThrow();
         assertThat(decisions(both)).hasSize(2).allMatch(Decision::holds);
         assertThat(steps(both)).containsKeys("x_1", "x_2", "l_1", "u_2");
+    }
+
+    private static CoarsestStep coarsest(Batch batch) {
+        return CoarsestStep.of(batch, TENTH, BatchCriterion.roundingWithin(Tolerances.of("5 %")));
     }
 
     @Test

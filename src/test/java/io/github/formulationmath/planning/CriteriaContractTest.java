@@ -45,7 +45,7 @@ class CriteriaContractTest {
             BatchCriterion.capKept(Substance.of("Wax"), MassFraction.parse("25 %"), WeighingMethod.TARE_EACH),
             BatchCriterion.limitKept(verdict("Phenoxyethanol", "EU-V-29"), WeighingMethod.TARE_EACH));
 
-    private static Verdict verdict(String preservative, String limit) {
+    static Verdict verdict(String preservative, String limit) {
         Formula cream = Formula.inPercent("Cream")
                 .quantitySufficient("Aqua")
                 .line(preservative, "0.9 %")

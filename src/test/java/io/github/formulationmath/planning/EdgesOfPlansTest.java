@@ -72,16 +72,6 @@ class EdgesOfPlansTest {
     }
 
     @Test
-    void of_two_equal_batches_the_first_asks_for_the_capacity() {
-        Formula other = Formula.inPercent("other").line("Oil", "100 %").build();
-        List<Batch> batches = List.of(batch("50 g"), batch("200 g"), Batch.of(other, BatchSize.ofMass("200 g")));
-        LeastCapacity least = LeastCapacity.of(batches, Vessel.of("beaker", "214 g"));
-        assertThat(least.bindingBatch()).isEqualTo(batches.get(1));
-        assertThat(least).hasToString("capacity at least 414 g");
-        assertThat(least.working().steps().stream().map(step -> step.label())).contains("M_1", "M_2", "M_3");
-    }
-
-    @Test
     void a_batch_that_overfills_says_by_how_much() {
         Bench small = Bench.of(TENTH)
                 .with(Vessel.of("jar", "100 g").holding("150 mL", "120 mL"))

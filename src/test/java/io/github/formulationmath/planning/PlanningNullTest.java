@@ -16,6 +16,7 @@ import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
@@ -65,6 +66,8 @@ class PlanningNullTest {
         samples.put(Bounds.class, Bounds.atLeast(Ratio.ONE));
         samples.put(ProgressListener.class, (ProgressListener) (done, most) -> {});
         samples.put(List.class, List.of());
+        samples.put(Closure.class, Closure.CLOSED);
+        samples.put(Density.class, Density.parse("1 g/mL"));
         NullTester tester = new NullTester(samples);
         int tries = 0;
         Map<Class<?>, Object> types = new HashMap<>();
@@ -76,10 +79,8 @@ class PlanningNullTest {
         types.put(PassingSizes.class, PassingSizes.of(BALM, balance, tolerances));
         types.put(FeasibleWindow.class, BatchWindow.of(BALM, bench, constraints));
         types.put(BatchWindow.class, BatchWindow.of(BALM, bench, constraints));
-        types.put(CoarsestReadability.class, CoarsestReadability.of(batch, tolerances));
         types.put(CoarsestStep.class, CoarsestStep.of(batch, bench.balance(), BatchCriterion.oneDivision()));
-        types.put(LeastCapacity.class, LeastCapacity.of(List.of(batch), Vessel.none()));
-        types.put(BenchComparison.class, BenchComparison.of(BALM, List.of(bench), constraints));
+        types.put(Bench.class, bench);
         types.put(WeighingStation.class, WeighingStation.inVessel(balance, Vessel.none()));
         for (Map.Entry<Class<?>, Object> type : types.entrySet()) {
             tries += tester.test(type.getKey(), type.getValue());

@@ -90,11 +90,13 @@ class PlanningValuesTest {
         EmptyWindow none = (EmptyWindow) copied(BatchWindow.of(
                 BALM, Bench.of(Balance.of("1 g", "100 g")), BatchConstraints.of(BatchCriterion.oneDivision())));
         assertThat(none.openings()).hasSize(3);
-        CoarsestReadability coarsest = (CoarsestReadability)
-                copied(CoarsestReadability.of(Batch.of(BALM, BatchSize.ofMass("200 g")), Tolerances.of("5 %")));
+        CoarsestStep coarsest = (CoarsestStep) copied(CoarsestStep.of(
+                Batch.of(BALM, BatchSize.ofMass("200 g")), TENTH, BatchCriterion.roundingWithin(Tolerances.of("5 %"))));
         assertThat(coarsest)
-                .hasToString("d at most 1.05 g, counting the rounding of the display alone;"
-                        + " every d of at most 0.105 g passes, some in between may fail");
+                .hasToString(
+                        "balm, 200 g: d = 1 g is the coarsest of the series 1-2-5 (rounding of each line within ± 5 %);"
+                                + " d at most 1.05 g, counting the rounding of the display alone;"
+                                + " every d of at most 0.105 g passes, some in between may fail");
         ImpossibleBatch impossible = (ImpossibleBatch) copied(MinimumBatch.of(
                 BALM, TENTH, BatchCriterion.errorBound(Tolerances.of("0 %"), WeighingMethod.TARE_EACH)));
         assertThat(impossible.reason().arguments()).contains("Oil");

@@ -32,13 +32,15 @@ class StepSeriesTest {
     @CsvSource({"1, 1", "1.05, 1", "1.99, 1", "2, 2", "4.9, 2", "5, 5", "10, 10", "0.1, 0.1", "0.099, 0.05", "500, 500"
     })
     void the_coarsest_step_that_is_at_most_a_number(String most, String first) {
-        assertThat(StepSeries.atMost(Ratio.parse(most)).get(0)).isEqualTo(Ratio.parse(first));
+        assertThat(StepSeries.between(Ratio.parse(most), Ratio.parse(most)).get(0))
+                .isEqualTo(Ratio.parse(first));
     }
 
     @Test
     void six_decades_are_gone_through() {
-        List<Ratio> steps = StepSeries.atMost(Ratio.ONE);
+        List<Ratio> steps = StepSeries.between(Ratio.ONE, Ratio.ONE);
         assertThat(steps.get(steps.size() - 1)).isEqualTo(Ratio.parse("0.000001"));
         assertThat(steps).hasSize(19);
+        assertThat(StepSeries.between(Ratio.ONE, Ratio.parse("0.03"))).hasSize(25);
     }
 }

@@ -77,12 +77,13 @@ final class CorrectionPropertiesTest {
     @Property(tries = 300)
     void the_restored_shares_are_those_of_the_formula(@ForAll("mishaps") Mishap mishap) {
         MadeBatch made = mishap.made();
-        Restoration restoration = Restoration.of(made, mishap.rules());
+        Correction restoration = Correction.restoring(made, mishap.rules());
         MadeBatch after = restoration.after();
         after.lines()
                 .forEach(line -> assertThat(line.share()).isEqualTo(line.line().share()));
         assertThat(restoration.additions()).allMatch(addition -> addition.mass().signum() > 0);
-        assertThat(restoration.addition(restoration.bindingLine()).isZero()).isTrue();
+        assertThat(restoration.addition(restoration.bindingLine().orElseThrow()).isZero())
+                .isTrue();
         assertThat(after.mass()).isEqualTo(restoration.newMass());
         assertConserved(made, restoration.additions(), after);
     }
@@ -91,10 +92,26 @@ final class CorrectionPropertiesTest {
     @Property(tries = 100)
     void no_smaller_batch_can_be_restored(@ForAll("mishaps") Mishap mishap) {
         MadeBatch made = mishap.made();
-        Restoration restoration = Restoration.of(made, mishap.rules());
-        FormulaLine binding = restoration.bindingLine();
+        Correction restoration = Correction.restoring(made, mishap.rules());
+        FormulaLine binding = restoration.bindingLine().orElseThrow();
         Ratio there = made.lines().get(binding.position() - 1).result();
-        assertThat(there).isEqualTo(binding.fraction().times(restoration.result()));
+        assertThat(there).isEqualTo(binding.fraction().times(restoration.after().result()));
+    }
+
+    /** Where nothing stands in the way, the smallest additions that leave no line off at all are those that restore. */
+    @Property(tries = 60)
+    void restoring_is_the_smallest_correction_with_no_tolerance(@ForAll("mishaps") Mishap mishap) {
+        MadeBatch made = mishap.made();
+        CorrectionRules exact = CorrectionRules.within(Tolerances.of("0 %"));
+        Correction restoration = Correction.restoring(made, exact);
+        Correction smallest = Correction.smallest(made, exact);
+        assertThat(restoration.outcome() == Correction.Outcome.OBSTRUCTED)
+                .isEqualTo(smallest.outcome() == Correction.Outcome.BEST_POSSIBLE);
+        if (restoration.obstacles().isEmpty()) {
+            assertThat(restoration.additions()).isEqualTo(smallest.additions());
+            assertThat(restoration.outcome()).isEqualTo(smallest.outcome());
+            restoration.working().check();
+        }
     }
 
     @Property(tries = 150)
@@ -114,9 +131,8 @@ final class CorrectionPropertiesTest {
             assertThat(worst).isLessThanOrEqualTo(Ratio.of(mishap.tolerance(), 1000));
             assertThat(correction
                             .total()
-                            .compareTo(Amount.grams(Restoration.of(made, mishap.rules())
-                                    .result()
-                                    .minus(made.result()))))
+                            .compareTo(
+                                    Correction.restoring(made, mishap.rules()).total()))
                     .isLessThanOrEqualTo(0);
         }
         assertThat(correction.additions())
@@ -152,7 +168,8 @@ final class CorrectionPropertiesTest {
     @Property(tries = 100)
     void what_the_displays_hide_holds_what_they_show(@ForAll("mishaps") Mishap mishap) {
         MadeBatch made = mishap.made();
-        for (MadeBatch pot : List.of(made, Restoration.of(made, mishap.rules()).after())) {
+        for (MadeBatch pot :
+                List.of(made, Correction.restoring(made, mishap.rules()).after())) {
             for (MadeLine line : pot.lines()) {
                 assertThat(line.massBounds().contains(line.result())).isTrue();
                 Bounds shares = line.shareBounds();

@@ -91,8 +91,8 @@ final class RecordValuesTest {
         assertThat(rules.toString()).contains("frozen", "stock", "room for 500 g");
         assertThat(rules.room()).contains(g("500"));
         MadeBatch made = Lotion.made("316.0", "13.5", "48.0", "20.0", "4.0");
-        assertThat(Restoration.of(made, rules).toString()).contains("450 g");
-        assertThat(Restoration.of(made, rules).obstacles().toString()).contains("LINE_FROZEN Aqua, short by");
+        assertThat(Correction.restoring(made, rules).newMass()).isEqualTo(g("450"));
+        assertThat(Correction.restoring(made, rules).obstacles().toString()).contains("LINE_FROZEN Aqua, short by");
         assertThat(made.toString()).contains("as made");
     }
 }

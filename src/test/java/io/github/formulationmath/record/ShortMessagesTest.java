@@ -25,7 +25,6 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.verification.Claim;
-import io.github.formulationmath.verification.ClaimedSize;
 import io.github.formulationmath.verification.Figure;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -130,7 +129,7 @@ class ShortMessagesTest {
                         List.of(Reading.of(MANY.lines().get(0), "1 g"))),
                 () -> CorrectionRules.within(Tolerances.of("5 %"))
                         .withStock(MANY.lines().get(0), Amount.mass("-" + HUGE)),
-                () -> Claim.about(MANY, ClaimedSize.ofMass("1 kg"))
+                () -> Claim.about(MANY, BatchSize.ofMass("1 kg"))
                         .withFigure(Lotion.line("Glycerin"), Figure.parse("1 g")),
                 () -> LimitChecker.of(
                         LimitTable.eu2024May(), Product.leaveOn().using(LONG, LONG), DecisionRule.simpleAcceptance()),

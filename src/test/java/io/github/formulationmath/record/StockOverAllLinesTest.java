@@ -136,7 +136,7 @@ final class StockOverAllLinesTest {
         long neededTimesParts = (long) one.sum(Line::parts) * most.read - (long) one.sum(Line::read) * most.parts;
         CorrectionRules rules = CorrectionRules.within(Tolerances.of("5 %"))
                 .withStock(one.stocked(made.plan().batch().formula()), Amount.grams(Ratio.of(one.stock)));
-        assertThat(Restoration.of(made, rules).isPossible())
+        assertThat(Correction.restoring(made, rules).obstacles().isEmpty())
                 .isEqualTo(neededTimesParts <= (long) one.stock * most.parts);
     }
 

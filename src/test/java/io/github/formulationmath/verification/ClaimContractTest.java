@@ -2,6 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
@@ -14,7 +15,7 @@ class ClaimContractTest implements ValueContract<Claim> {
                 .quantitySufficient("Aqua")
                 .line("Glycerin", percent)
                 .build();
-        return Claim.about(formula, new ClaimedSize.OfMass(Amount.mass(mass)));
+        return Claim.about(formula, BatchSize.ofMass(Amount.mass(mass)));
     }
 
     @Override

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.BatchSize;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -76,10 +77,10 @@ class FigureTest {
                 Formula.inPercent("Half").line("A", "50 %").line("B", "50 %").build();
         String size = Ratio.of(eighths, 4) + " oz";
         int quarters = eighths / 2;
-        Claim right = Claim.about(half, new ClaimedSize.OfMass(Amount.mass(size)))
+        Claim right = Claim.about(half, BatchSize.ofMass(Amount.mass(size)))
                 .withFigure("A", quarters / 4 + " " + quarters % 4 + "/4 oz");
         assertThat(Verification.of(right).outcome()).isEqualTo(Outcome.INCOMPLETE);
-        Claim wrong = Claim.about(half, new ClaimedSize.OfMass(Amount.mass(size)))
+        Claim wrong = Claim.about(half, BatchSize.ofMass(Amount.mass(size)))
                 .withFigure("A", (quarters + 2) / 4 + " " + (quarters + 2) % 4 + "/4 oz");
         assertThat(Verification.of(wrong).outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
     }
@@ -89,7 +90,7 @@ class FigureTest {
     void aFractionIsNotCutOff() {
         Formula half =
                 Formula.inPercent("Half").line("A", "50 %").line("B", "50 %").build();
-        Claim claim = Claim.about(half, ClaimedSize.ofMass("6 oz"))
+        Claim claim = Claim.about(half, BatchSize.ofMass("6 oz"))
                 .withFigure("A", "3 3/4 oz")
                 .withFigure("B", "3 3/4 oz")
                 .withTotal("6 3/4 oz");
@@ -110,13 +111,13 @@ class FigureTest {
                 .line("A", Ratio.of(tenths, 10) + " %")
                 .build();
         Figure figure = Figure.parse(new java.math.BigDecimal(Double.toString(shown)).toPlainString() + " g");
-        Claim claim = Claim.about(two, ClaimedSize.ofMass(grams + " g")).withFigure(two.line("A"), figure);
+        Claim claim = Claim.about(two, BatchSize.ofMass(grams + " g")).withFigure(two.line("A"), figure);
         assertThat(Verification.of(claim).figures().get(0).agreement())
                 .isIn(Agreement.AGREES, Agreement.AGREES_AS_ROUNDED, Agreement.AGREES_AS_BINARY);
         if (figure.isBinary()) {
             Figure off =
                     Figure.parse(new java.math.BigDecimal(Double.toString(shown * (1 + 1e-10))).toPlainString() + " g");
-            Claim wrong = Claim.about(two, ClaimedSize.ofMass(grams + " g")).withFigure(two.line("A"), off);
+            Claim wrong = Claim.about(two, BatchSize.ofMass(grams + " g")).withFigure(two.line("A"), off);
             assertThat(off.isBinary() ? Verification.of(wrong).outcome() : Outcome.DOES_NOT_HOLD)
                     .isEqualTo(Outcome.DOES_NOT_HOLD);
         }

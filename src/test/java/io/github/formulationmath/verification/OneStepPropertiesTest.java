@@ -6,6 +6,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.BatchSize;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -116,7 +117,7 @@ class OneStepPropertiesTest {
     }
 
     private static Verification of(Formula formula, String size, List<String> figures) {
-        Claim claim = Claim.about(formula, ClaimedSize.ofMass(size));
+        Claim claim = Claim.about(formula, BatchSize.ofMass(size));
         for (int i = 0; i < figures.size(); i++) {
             claim = claim.withFigure(formula.lines().get(i), Figure.parse(figures.get(i) + " g"));
         }
@@ -167,7 +168,7 @@ class OneStepPropertiesTest {
     void theTotalHasTheStepOfTheFigures(String total, Outcome outcome) {
         Formula formula =
                 Formula.inMasses("T").line("A", "49.7 g").line("B", "49.9 g").build();
-        Claim claim = Claim.about(formula, ClaimedSize.ofMass("99.6 g"))
+        Claim claim = Claim.about(formula, BatchSize.ofMass("99.6 g"))
                 .withFigure("A", "49.7 g")
                 .withFigure("B", "49.9 g")
                 .withTotal(total);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Wording;
 import java.util.List;
@@ -23,7 +24,7 @@ class OutcomeTest {
             .build();
 
     private static Verification of(Formula formula, String size, String... figures) {
-        Claim claim = Claim.about(formula, new ClaimedSize.OfMass(Amount.mass(size)));
+        Claim claim = Claim.about(formula, BatchSize.ofMass(Amount.mass(size)));
         for (int i = 0; i < figures.length; i++) {
             claim = figures[i].isEmpty()
                     ? claim
@@ -78,7 +79,7 @@ class OutcomeTest {
 
     @Test
     void aTotalInWhichNoDigitCountsIsNeverFine() {
-        Claim claim = Claim.about(CREAM, ClaimedSize.ofMass("100 g"))
+        Claim claim = Claim.about(CREAM, BatchSize.ofMass("100 g"))
                 .withFigure("Aqua", "79.4 g")
                 .withFigure("Oil", "20.0 g")
                 .withFigure("Preservative", "0.6 g");

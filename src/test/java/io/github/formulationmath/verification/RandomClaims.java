@@ -8,6 +8,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -47,7 +48,7 @@ final class RandomClaims {
     private int alkali = -1;
     private int rest = -1;
     private Formula formula;
-    private ClaimedSize size;
+    private BatchSize size;
     private BigDecimal batch;
     private BigDecimal filled;
     private BigDecimal overage = BigDecimal.ZERO;
@@ -230,7 +231,7 @@ final class RandomClaims {
         overage = BigDecimal.valueOf(10L + random.nextInt(140), 3);
         filled = BigDecimal.valueOf((long) count * fill);
         batch = filled.multiply(BigDecimal.ONE.add(overage));
-        size = new ClaimedSize.OfPacks(count, Amount.mass(fill + " g"), MassFraction.of(Ratio.of(overage)));
+        size = BatchSize.ofPacks(count, Amount.mass(fill + " g"), MassFraction.of(Ratio.of(overage)));
     }
 
     private void volume(boolean fluid) {
@@ -240,7 +241,7 @@ final class RandomClaims {
         productDensity = density();
         volume = BigDecimal.valueOf(number).multiply(unit());
         batch = volume.multiply(productDensity);
-        size = new ClaimedSize.OfVolume(
+        size = BatchSize.ofVolume(
                 Amount.volume(number + " " + volumeUnit), Density.ofGramsPerMillilitre(Ratio.of(productDensity)));
     }
 
@@ -251,7 +252,7 @@ final class RandomClaims {
     private void mass() {
         int number = ounces ? 2 + random.nextInt(80) : 50 + random.nextInt(2950);
         batch = BigDecimal.valueOf(number).multiply(ounces ? OUNCE : BigDecimal.ONE);
-        size = new ClaimedSize.OfMass(Amount.mass(number + (ounces ? " oz" : " g")));
+        size = BatchSize.ofMass(Amount.mass(number + (ounces ? " oz" : " g")));
     }
 
     private void spoil(Slip s, List<BigDecimal> grams) {

@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.scaling.BatchSize;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -134,7 +135,7 @@ class RoundedSetPropertiesTest {
             Formula formula = formula();
             Ratio batch = Ratio.of(targets.stream().reduce(BigInteger.ZERO, BigInteger::add), below);
             Ratio grams = unit.equals("g") ? batch : batch.dividedBy(1000);
-            Claim claim = Claim.about(formula, new ClaimedSize.OfMass(Amount.grams(grams)));
+            Claim claim = Claim.about(formula, BatchSize.ofMass(Amount.grams(grams)));
             for (int i = 0; i < shown.size(); i++) {
                 claim = claim.withFigure(formula.lines().get(i), Figure.parse(shown.get(i) + " " + unit));
             }

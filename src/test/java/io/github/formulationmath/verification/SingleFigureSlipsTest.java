@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.BatchSize;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +23,7 @@ class SingleFigureSlipsTest {
             .build();
 
     private static List<Cause> causes(String... figures) {
-        Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass("400 g")));
+        Claim claim = Claim.about(LOTION, BatchSize.ofMass(Amount.mass("400 g")));
         for (int i = 0; i < figures.length; i++) {
             claim = claim.withFigure(LOTION.lines().get(i), Figure.parse(figures[i] + " g"));
         }
@@ -87,7 +88,7 @@ class SingleFigureSlipsTest {
                 .quantitySufficient("Aqua")
                 .line("Phenoxyethanol", "0.9 %")
                 .build();
-        Claim claim = Claim.about(gel, ClaimedSize.ofMass("100 g"))
+        Claim claim = Claim.about(gel, BatchSize.ofMass("100 g"))
                 .withFigure("Aqua", "99.1 g")
                 .withFigure("Phenoxyethanol", "9.0 g");
         assertOnly(Verification.of(claim).diagnosis().causes(), Slip.DECIMAL_POINT_MOVED, "Phenoxyethanol");
@@ -102,7 +103,7 @@ class SingleFigureSlipsTest {
 
     @Test
     void aLineWithoutAFigureIsNotBlamed() {
-        Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass("400 g")))
+        Claim claim = Claim.about(LOTION, BatchSize.ofMass(Amount.mass("400 g")))
                 .withFigure("Avena Sativa Kernel Oil", "84.0 g");
         assertOnly(Verification.of(claim).diagnosis().causes(), Slip.DIGITS_EXCHANGED, "Avena Sativa Kernel Oil");
     }

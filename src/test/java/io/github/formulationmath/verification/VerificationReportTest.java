@@ -8,6 +8,7 @@ import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.working.Wording;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +23,7 @@ class VerificationReportTest {
             .build();
 
     private static Claim about(Formula formula, String... figures) {
-        Claim claim = Claim.about(formula, new ClaimedSize.OfMass(Amount.mass("100 g")));
+        Claim claim = Claim.about(formula, BatchSize.ofMass(Amount.mass("100 g")));
         for (int i = 0; i < figures.length; i++) {
             claim = claim.withFigure(formula.lines().get(i), Figure.parse(figures[i]));
         }
@@ -134,8 +135,8 @@ class VerificationReportTest {
                 .line("Olea Europaea Fruit Oil", "500 g")
                 .line("Sodium Hydroxide", "67.7 g")
                 .build();
-        Claim claim = Claim.about(soap, new ClaimedSize.OfMass(Amount.mass("567.7 g")))
-                .withFigure("Sodium Hydroxide", "95.0 g");
+        Claim claim =
+                Claim.about(soap, BatchSize.ofMass(Amount.mass("567.7 g"))).withFigure("Sodium Hydroxide", "95.0 g");
         assertThat(text(Verification.of(claim)))
                 .containsOnlyOnce("Do not make this")
                 .containsOnlyOnce("Caution:")

@@ -44,7 +44,7 @@ class VerificationTest {
             .line("Avena Sativa Kernel Oil", "12 %")
             .line("Glyceryl Stearate SE", "5 %")
             .build();
-    private static final ClaimedSize SIZE = new ClaimedSize.OfMass(Amount.mass("400 g"));
+    private static final BatchSize SIZE = BatchSize.ofMass(Amount.mass("400 g"));
 
     private static Claim claim(String... figures) {
         Claim claim = Claim.about(LOTION, SIZE);
@@ -52,6 +52,17 @@ class VerificationTest {
             claim = claim.withFigure(LOTION.lines().get(i), Figure.parse(figures[i]));
         }
         return claim;
+    }
+
+    @Test
+    void aClaimIsOfASizeThatItsFormulaCanHave() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Claim.about(LOTION, BatchSize.ofVolume(Amount.volume("400 mL"))))
+                .withMessageContaining("has no density");
+        assertThat(Claim.about(LOTION, BatchSize.ofVolume("400 mL", "0.95 g/mL")))
+                .hasToString(LOTION.name() + ", 400 mL at 0.95 g/mL");
+        Claim packs = Claim.about(LOTION, BatchSize.ofPacks(8, "50 g"));
+        assertThat(Claim.about(LOTION, BatchSize.ofPacks(8, "50 g", "0 %"))).isEqualTo(packs);
     }
 
     /** Shares of the oil phase of 68 g: 12 % is 8.16 g, 5 % is 3.4 g. Worked by hand. */
@@ -110,7 +121,7 @@ class VerificationTest {
                 .line("Aqua", "50 %")
                 .line("Glycerin", "50 %")
                 .build();
-        ClaimedSize packs = new ClaimedSize.OfPacks(10, Amount.mass("10 g"), MassFraction.ofPercent("10"));
+        BatchSize packs = BatchSize.ofPacks(10, Amount.mass("10 g"), MassFraction.ofPercent("10"));
         Verification verification = Verification.of(
                 Claim.about(two, packs).withFigure("Aqua", "50 g").withFigure("Glycerin", "50 g"));
         assertThat(verification.diagnosis().causes().get(0).slip()).isEqualTo(Slip.OVERAGE_LEFT_OUT);
@@ -134,7 +145,7 @@ class VerificationTest {
                 .line("Aqua", "150 g")
                 .line("Sodium Hydroxide", "67.7 g")
                 .build();
-        Claim claim = Claim.about(soap, new ClaimedSize.OfMass(Amount.mass("717.7 g")))
+        Claim claim = Claim.about(soap, BatchSize.ofMass(Amount.mass("717.7 g")))
                 .withFigure("Olea Europaea Fruit Oil", "500.0 g")
                 .withFigure("Aqua", "150.0 g")
                 .withFigure("Sodium Hydroxide", "95.0 g");
@@ -149,7 +160,7 @@ class VerificationTest {
         for (Closure closure : Closure.values()) {
             WeighingPlan plan = WeighingPlan.of(
                     batch, Bench.of(Balance.of("0.2 g", "5000 g")).closing(closure));
-            Claim claim = Claim.about(LOTION, new ClaimedSize.OfMass(Amount.mass(grams + ".3 g")))
+            Claim claim = Claim.about(LOTION, BatchSize.ofMass(Amount.mass(grams + ".3 g")))
                     .on(Balance.of("0.2 g", "5000 g"));
             for (PlannedLine line : plan.lines()) {
                 claim = claim.withFigure(
@@ -196,7 +207,7 @@ class VerificationTest {
                 .quantitySufficient("Aqua")
                 .line("Phenoxyethanol", "0.9 %")
                 .build();
-        Claim claim = Claim.about(kept, new ClaimedSize.OfMass(Amount.mass("100 g")))
+        Claim claim = Claim.about(kept, BatchSize.ofMass(Amount.mass("100 g")))
                 .withFigure("Aqua", "90.0 g")
                 .withFigure("Phenoxyethanol", "9.0 g");
         LimitChecker checker =
