@@ -164,7 +164,8 @@ public final class Formula implements Serializable {
         Map<String, FormulaLine> found = named(ingredientName);
         if (found.size() > 1) {
             throw new IllegalArgumentException(Excerpt.of(ingredientName) + " stands in several phases ("
-                    + Excerpt.ofAll(found.values().stream().map(FormulaLine::phase).toList())
+                    + Excerpt.ofAll(
+                            found.values().stream().map(FormulaLine::phase).toList())
                     + "): say which with line(phase, ingredient)");
         }
         return found.values().iterator().next();

@@ -8,7 +8,6 @@ import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Subject;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;

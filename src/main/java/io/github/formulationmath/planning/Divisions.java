@@ -2,8 +2,8 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Apportionment;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.scaling.Batch;

@@ -137,8 +137,7 @@ final class BoxErrors implements PotErrors {
             all.set(place, sum(all.get(place), more));
             wider.set(
                     place,
-                    wider.get(place)
-                            .plus(SureMass.spread(line, addition.grams(), balance, WeighingMethod.TARE_EACH)));
+                    wider.get(place).plus(SureMass.spread(line, addition.grams(), balance, WeighingMethod.TARE_EACH)));
             whole = whole.upper().isPresent() ? sum(whole, more) : whole;
         }
         return new BoxErrors(all, wider, whole);

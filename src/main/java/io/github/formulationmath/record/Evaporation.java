@@ -58,9 +58,9 @@ public final class Evaporation implements Explained, Serializable {
      * @param made what had been put in
      * @param contentNow what the balance of the bench shows of the pot now, without the vessel, above 0
      * @param from the line that went off, usually the water
-     * @return the loss, at least 0: a pot that shows more than went in, but by no more than the displays hide, lost nothing
-     * @throws IllegalArgumentException if the content is not above 0, more than what was put in by more than the errors of
-     *     the balances that have bounds, or if more is missing than there was of the line
+     * @return the loss, at least 0
+     * @throws IllegalArgumentException if the content is not above 0, more than what was put in, or if more is missing
+     *     than there was of the line
      */
     public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
         return of(
@@ -77,10 +77,9 @@ public final class Evaporation implements Explained, Serializable {
     }
 
     private Evaporation checked() {
-        if (isMoreThanPutIn()) {
+        if (grams.signum() < 0) {
             throw new IllegalArgumentException("contentNow is " + Excerpt.of(contentNow) + ", more than the "
-                    + Excerpt.of(made.mass())
-                    + " that were put in, and by more than the balances can err: was the vessel weighed with it?");
+                    + Excerpt.of(made.mass()) + " that were put in: was the vessel weighed with it?");
         }
         Amount<Mass> there = made.lines().get(line.position() - 1).mass();
         if (loss().compareTo(there) > 0) {
@@ -90,15 +89,6 @@ public final class Evaporation implements Explained, Serializable {
                             + " that were put in: something else was lost; weigh again");
         }
         return this;
-    }
-
-    /** Whether the pot shows more than went in, and by more than the balances can err. */
-    private boolean isMoreThanPutIn() {
-        int index = line.position() - 1;
-        return grams.isZero()
-                && !weighedAgain()
-                        .massBounds(index)
-                        .contains(made.lines().get(index).result());
     }
 
     /**
@@ -193,8 +183,7 @@ public final class Evaporation implements Explained, Serializable {
     @Override
     public <V> V derive(Reckoning<V> r) {
         V now = SureMass.estimate(r, pot(), new PotMass.Content(contentNow), balance, WeighingMethod.TARE_EACH);
-        V loss = r.difference(r.known(made), now);
-        return r.named(LOSS, r.number(loss).signum() < 0 ? r.maximum(List.of(loss, r.literal(0))) : loss);
+        return r.named(LOSS, r.difference(r.known(made), now));
     }
 
     private Subject pot() {

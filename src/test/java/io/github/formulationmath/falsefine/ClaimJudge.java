@@ -2,8 +2,8 @@ package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.falsefine.ClaimCase.Fault;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.verification.Outcome;
 import io.github.formulationmath.verification.Verification;
 import java.io.IOException;
@@ -26,8 +26,7 @@ final class ClaimJudge {
         for (int i = 1; i < figures.size(); i++) {
             builder.line(ClaimText.name(i), ClaimText.share(figures.shares()[i]));
         }
-        Claim claim =
-                Claim.about(builder.build(), BatchSize.ofMass(asked.unit().batch(figures.batch())));
+        Claim claim = Claim.about(builder.build(), BatchSize.ofMass(asked.unit().batch(figures.batch())));
         for (int i = 0; i < figures.size(); i++) {
             if (!asked.left().contains(i)) {
                 claim = claim.withFigure(ClaimText.name(i), asked.unit().text(figures.shown()[i]));

@@ -52,8 +52,7 @@ class ManyLimitsTest {
                     .inPhase("oil"));
             all.add(GroupMember.of(Substance.of("line " + i)));
         }
-        limits.add(UsageLimit.of(
-                        "ALL", SubstanceGroup.of("all", all), LimitKind.MAXIMUM, MassFraction.ofPercent("50"))
+        limits.add(UsageLimit.of("ALL", SubstanceGroup.of("all", all), LimitKind.MAXIMUM, MassFraction.ofPercent("50"))
                 .counting(SumRule.SUM));
         return LimitTable.of("house", limits);
     }

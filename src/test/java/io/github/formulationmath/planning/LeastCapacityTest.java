@@ -34,8 +34,8 @@ class LeastCapacityTest {
             Amount<Mass> mass = Amount.grams(Ratio.of(20 + random.below(4000), 1 + random.below(7)));
             Batch batch = Batch.of(formula, BatchSize.ofMass(mass));
             Closure closure = List.of(Closure.INDEPENDENT, Closure.CLOSED, Closure.WITHIN_TOLERANCE)
-                    .get((int) random.below(3));
-            String vessel = List.of("0 g", "21.4 g").get((int) random.below(2));
+                    .get(random.below(3));
+            String vessel = List.of("0 g", "21.4 g").get(random.below(2));
             Amount<Mass> least =
                     bench("1 g", Amount.mass("1000 kg"), vessel, closure).leastCapacity(batch);
             WeighingPlan plan = WeighingPlan.of(batch, bench("1 g", least, vessel, closure));

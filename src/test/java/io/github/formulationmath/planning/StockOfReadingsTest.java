@@ -105,11 +105,11 @@ class StockOfReadingsTest {
                     .line("Wax", (1 + r.nextInt(40)) + "." + r.nextInt(10) + " %")
                     .line("Oil", (1 + r.nextInt(40)) + "." + r.nextInt(10) + " %")
                     .build();
-            int stock = 5 + r.nextInt(50);
+            int stock = 500 + r.nextInt(5_000);
             Closure closure = r.nextBoolean() ? Closure.INDEPENDENT : Closure.CLOSED;
             BatchWindow window = BatchWindow.of(
                     formula,
-                    Bench.of(Balance.of("1 g", "50 kg")).closing(closure),
+                    Bench.of(Balance.of("1 g", "9000 kg")).closing(closure),
                     BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Wax", stock + " g"));
             assertThat(window.largest().orElseThrow().result())
                     .isEqualTo(Ratio.of(stock).dividedBy(formula.line("Wax").fraction()));
