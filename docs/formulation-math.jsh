@@ -1,6 +1,7 @@
 // Starts JShell with the library at hand:
 //   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
 import io.github.formulationmath.chemistry.*;
+import io.github.formulationmath.csv.*;
 import io.github.formulationmath.formula.*;
 import io.github.formulationmath.limit.*;
 import io.github.formulationmath.number.*;

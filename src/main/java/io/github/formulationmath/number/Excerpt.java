@@ -33,8 +33,13 @@ public final class Excerpt {
         String text = Objects.requireNonNull(value, "value").toString();
         return text.length() <= LONGEST
                 ? text
-                : text.substring(0, HEAD) + "..." + text.substring(text.length() - TAIL) + " (" + text.length()
-                        + " characters)";
+                : text.substring(0, whole(text, HEAD)) + "..." + text.substring(whole(text, text.length() - TAIL))
+                        + " (" + text.length() + " characters)";
+    }
+
+    /** A place that cuts no character of two halves in two. */
+    private static int whole(String text, int place) {
+        return Character.isLowSurrogate(text.charAt(place)) ? place - 1 : place;
     }
 
     /**

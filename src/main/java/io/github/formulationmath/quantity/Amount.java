@@ -353,7 +353,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
      * @throws IllegalArgumentException if the amount is not above 0
      */
     public static <Q extends Quantity<Q>> Amount<Q> requirePositive(String name, Amount<Q> amount) {
-        if (Objects.requireNonNull(amount, name).signum() <= 0) {
+        if (Objects.requireNonNull(amount, Objects.requireNonNull(name, "name")).signum() <= 0) {
             throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": it must be above 0");
         }
         return amount;
@@ -369,7 +369,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
      * @throws IllegalArgumentException if the amount is negative
      */
     public static <Q extends Quantity<Q>> Amount<Q> requireNotNegative(String name, Amount<Q> amount) {
-        if (Objects.requireNonNull(amount, name).signum() < 0) {
+        if (Objects.requireNonNull(amount, Objects.requireNonNull(name, "name")).signum() < 0) {
             throw new IllegalArgumentException(name + " is " + Excerpt.of(amount) + ": it must be at least 0");
         }
         return amount;

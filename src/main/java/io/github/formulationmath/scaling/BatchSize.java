@@ -146,8 +146,9 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @throws IllegalArgumentException if a text is no volume or no density, or the volume not above 0
      */
     public static BatchSize ofVolume(String volume, String density) {
-        Amount<Volume> space = Amount.volume(Objects.requireNonNull(volume, "volume"));
-        return ofVolume(space, Density.parse(Objects.requireNonNull(density, "density")));
+        Objects.requireNonNull(volume, "volume");
+        Objects.requireNonNull(density, "density");
+        return ofVolume(Amount.volume(volume), Density.parse(density));
     }
 
     /**

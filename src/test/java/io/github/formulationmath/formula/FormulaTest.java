@@ -175,11 +175,15 @@ class FormulaTest {
     @Test
     void aMessageDoesNotListManyNames() {
         PartsFormulaBuilder draft = Formula.inParts("many");
-        for (int i = 1; i <= 20; i++) {
+        for (int i = 1; i <= 60; i++) {
             draft.line("material " + i, "1");
         }
         Formula many = draft.build();
-        assertThatThrownBy(() -> many.line("other")).message().endsWith("material 11, material 12 and 8 more");
+        assertThatThrownBy(() -> many.line("other"))
+                .message()
+                .contains("material 11, material 12,")
+                .endsWith(" more")
+                .hasSizeLessThan(400);
     }
 
     @Test

@@ -140,6 +140,26 @@ class AmountTest implements ValueContract<Amount<Mass>> {
     }
 
     @Test
+    @SuppressWarnings("NullAway")
+    void a_check_of_an_argument_names_it() {
+        Amount<Mass> none = Amount.mass("0 g");
+        assertThat(Amount.requireNotNegative("loss", none)).isSameAs(none);
+        assertThatThrownBy(() -> Amount.requirePositive("loss", none))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("loss is 0 g: it must be above 0");
+        assertThatThrownBy(() -> Amount.requireNotNegative("loss", none.minus(Amount.mass("1 g"))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("loss is -1 g: it must be at least 0");
+        Amount<Mass> missing = null;
+        assertThatThrownBy(() -> Amount.requirePositive("loss", missing))
+                .isInstanceOf(NullPointerException.class)
+                .hasMessage("loss");
+        assertThatThrownBy(() -> Amount.requireNotNegative(null, none))
+                .isInstanceOf(NullPointerException.class)
+                .hasMessage("name");
+    }
+
+    @Test
     void null_is_refused_by_name() throws IllegalAccessException {
         NullTester tester = new NullTester(Map.of(
                 Ratio.class,

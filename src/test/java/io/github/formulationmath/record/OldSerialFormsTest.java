@@ -72,7 +72,7 @@ class OldSerialFormsTest {
         int place =
                 new String(bytes, StandardCharsets.ISO_8859_1).indexOf(new String(name, StandardCharsets.ISO_8859_1))
                         + name.length;
-        assertThat(ByteBuffer.wrap(bytes).getLong(place)).isEqualTo(2);
+        assertThat(ByteBuffer.wrap(bytes).getLong(place)).isGreaterThan(1);
         ByteBuffer.wrap(bytes).putLong(place, 1);
         assertThatThrownBy(() -> read(bytes))
                 .isInstanceOf(InvalidClassException.class)

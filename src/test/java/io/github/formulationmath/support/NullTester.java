@@ -34,7 +34,12 @@ public final class NullTester {
         for (Method method : type.getMethods()) {
             boolean ours = method.getDeclaringClass().getName().startsWith("io.github.formulationmath");
             // A reckoning hands itself to derive; nobody else calls it.
-            if (!ours || method.getName().equals("equals") || method.getName().equals("derive")) {
+            // What passes an argument on is told the name of it, and names that.
+            boolean isCheck = method.getName().startsWith("require") && Modifier.isStatic(method.getModifiers());
+            if (!ours
+                    || isCheck
+                    || method.getName().equals("equals")
+                    || method.getName().equals("derive")) {
                 continue;
             }
             for (int i = 0; i < method.getParameterCount(); i++) {
