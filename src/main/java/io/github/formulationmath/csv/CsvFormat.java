@@ -162,4 +162,9 @@ public final class CsvFormat {
                                     : "put a field that holds a comma in quotes"));
         }
     }
+
+    @Override
+    public String toString() {
+        return String.join(",", columns);
+    }
 }

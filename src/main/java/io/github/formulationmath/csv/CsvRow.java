@@ -153,4 +153,9 @@ public final class CsvRow {
     static String quoted(String text) {
         return '"' + Excerpt.of(text) + '"';
     }
+
+    @Override
+    public String toString() {
+        return fields.toString();
+    }
 }

@@ -62,6 +62,7 @@ final class OneIdentityTest {
             "limit/Findings.java",
             "limit/LimitCheck.java",
             "limit/LimitReport.java",
+            "limit/TableSynonyms.java",
             "record/CorrectionRules.java");
 
     private static final Pattern COMPARISON_OF_NAMES = Pattern.compile(

@@ -148,8 +148,8 @@ class NothingIsIgnoredTest {
     @ValueSource(strings = {"oil", "OIL", "Oil phase", "o\u200Bil", "oil\u00A0phase", "\uFF2F\uFF49\uFF4C"})
     void a_limit_of_a_phase_counts_every_spelling_of_it(String spelling) {
         Formula formula = Formula.inPercent("F")
-                .phase("oil ")
-                .line("Squalane", "50 %")
+                .phase("water")
+                .line("Aqua", "50 %")
                 .phase(spelling)
                 .line("Zinc salt", "5 %")
                 .line("Jojoba Esters", "45 %")

@@ -164,16 +164,12 @@ class ManyLinesTest {
     @Test
     void as_many_additions_as_lines() {
         WeighingPlan plan = plan(MANY);
-        BatchRecord first = record(cumulative(plan, 1));
-        BatchRecord second = inTime(() -> {
-            BatchRecord next = first;
-            for (FormulaLine line : plan.batch().formula().lines()) {
-                next = next.with(BenchEntry.addition(LineAddition.of(line, Amount.mass("0.1 g"))));
-            }
-            next.deviations();
-            return next;
-        });
-        assertThat(second.made().result()).isEqualTo(first.made().result().plus(Ratio.of(MANY, 10)));
+        MadeBatch first = MadeBatch.of(cumulative(plan, 1));
+        List<LineAddition> additions = plan.batch().formula().lines().stream()
+                .map(line -> LineAddition.of(line, Amount.mass("0.1 g")))
+                .toList();
+        MadeBatch second = inTime(() -> first.plus(additions));
+        assertThat(second.result()).isEqualTo(first.result().plus(Ratio.of(MANY, 10)));
     }
 
     @Test
