@@ -49,7 +49,7 @@ public final class Verification implements Explained {
         this.batch = claim.batch();
         Shown shown = new Shown(claim, batch);
         this.found = Habits.of(shown).orElse(null);
-        this.figures = FigureChecks.of(shown, found);
+        this.figures = List.copyOf(FigureChecks.of(shown, found));
         this.diagnosis = found == null ? Diagnosis.of(shown) : Diagnosis.none();
     }
 
