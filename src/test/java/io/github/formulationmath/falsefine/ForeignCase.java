@@ -17,7 +17,8 @@ record ForeignCase(long own, long other, long cap, boolean sameNames) implements
 
     static ForeignCase any(Dice dice) {
         long cap = dice.between(50L, 300L);
-        return new ForeignCase(
-                cap + dice.between(10L, 500L), dice.between(10L, dice.oneIn(3) ? 900 : cap - 10), cap, dice.oneIn(2));
+        long own = cap + dice.between(10L, 500L);
+        long other = dice.between(10L, dice.oneIn(3) ? 900 : cap - 10);
+        return new ForeignCase(own, other == own ? own + 1 : other, cap, dice.oneIn(2));
     }
 }
