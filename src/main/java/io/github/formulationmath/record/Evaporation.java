@@ -8,11 +8,9 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.List;
@@ -35,8 +33,6 @@ public final class Evaporation implements Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 2L;
-
-    private static final Symbol LOSS = Symbol.of("E", "evaporated-mass", Kind.MASS);
 
     private final MadeBatch made;
     private final Amount<Mass> contentNow;
@@ -182,8 +178,9 @@ public final class Evaporation implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        V now = SureMass.estimate(r, pot(), new PotMass.Content(contentNow), balance, WeighingMethod.TARE_EACH);
-        return r.named(LOSS, r.difference(r.known(made), now));
+        PotMass.Content content = new PotMass.Content(contentNow, made.symbols().contentNow());
+        V now = SureMass.estimate(r, pot(), content, balance, WeighingMethod.TARE_EACH);
+        return r.named(made.symbols().evaporated(), r.difference(r.known(made), now));
     }
 
     private Subject pot() {

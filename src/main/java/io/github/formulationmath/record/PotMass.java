@@ -27,7 +27,6 @@ sealed interface PotMass extends Serializable {
     Symbol READING = Symbol.of("b", "display-reading", Kind.MASS);
 
     /** What the display showed of the pot. */
-    Symbol CONTENT = Symbol.of("Znow", "content-now", Kind.MASS);
 
     /** The mass in grams. */
     <V> V grams(Reckoning<V> r);
@@ -153,10 +152,10 @@ sealed interface PotMass extends Serializable {
     }
 
     /** What the display showed of the whole pot when it was weighed again. */
-    record Content(Amount<Mass> shown) implements PotMass {
+    record Content(Amount<Mass> shown, Symbol symbol) implements PotMass {
         @Override
         public <V> V grams(Reckoning<V> r) {
-            return r.given(CONTENT, shown.in(FormulationUnits.GRAM), Source.written(shown.toString()));
+            return r.given(symbol, shown.in(FormulationUnits.GRAM), Source.written(shown.toString()));
         }
     }
 

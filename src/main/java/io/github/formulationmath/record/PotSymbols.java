@@ -22,6 +22,14 @@ record PotSymbols(int stage) implements java.io.Serializable {
         return Symbol.of("x" + mark(), "added-mass", Kind.MASS);
     }
 
+    Symbol contentNow() {
+        return Symbol.of("Znow" + mark(), "content-now", Kind.MASS);
+    }
+
+    Symbol evaporated() {
+        return Symbol.of("E" + mark(), "evaporated-mass", Kind.MASS);
+    }
+
     PotSymbols next() {
         return new PotSymbols(stage + 1);
     }

@@ -45,6 +45,17 @@ final class LossAndFillingTest {
     }
 
     /** Weighed again, the whole is known to one step, and the water is what the others leave of it. */
+    /** Each weighing of the pot has letters of its own, so that several can meet in one working. */
+    @Test
+    void a_pot_weighed_again_and_again_explains_itself() {
+        MadeBatch pot = Lotion.made("316.0", "12.0", "48.0", "20.0", "4.0");
+        for (String content : List.of("399.0", "398.5", "397.0")) {
+            pot = Evaporation.of(pot, Lotion.g(content), Lotion.line("Aqua")).notAddedBack();
+            WorkingAssertions.assertSelfChecking(pot);
+            WorkingAssertions.assertSelfChecking(pot.line("Aqua"));
+        }
+    }
+
     @Test
     void the_second_weighing_bounds_what_is_left() {
         MadeBatch made = Lotion.made("316.0", "12.0", "48.0", "20.0", "4.0");
