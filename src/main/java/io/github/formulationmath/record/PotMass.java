@@ -26,8 +26,6 @@ sealed interface PotMass extends Serializable {
     /** What the display read. */
     Symbol READING = Symbol.of("b", "display-reading", Kind.MASS);
 
-    /** What the display showed of the pot. */
-
     /** The mass in grams. */
     <V> V grams(Reckoning<V> r);
 
