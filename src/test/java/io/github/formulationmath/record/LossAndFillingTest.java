@@ -44,7 +44,6 @@ final class LossAndFillingTest {
         WorkingAssertions.assertSelfChecking(again.line("Aqua").shareWorking());
     }
 
-    /** Weighed again, the whole is known to one step, and the water is what the others leave of it. */
     /** Each weighing of the pot has letters of its own, so that several can meet in one working. */
     @Test
     void a_pot_weighed_again_and_again_explains_itself() {
@@ -56,6 +55,7 @@ final class LossAndFillingTest {
         }
     }
 
+    /** Weighed again, the whole is known to one step, and the water is what the others leave of it. */
     @Test
     void the_second_weighing_bounds_what_is_left() {
         MadeBatch made = Lotion.made("316.0", "12.0", "48.0", "20.0", "4.0");
