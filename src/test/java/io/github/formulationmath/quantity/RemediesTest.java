@@ -19,6 +19,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -274,11 +275,13 @@ class RemediesTest {
                 assertThat(format.parseMass(printed)).as(printed).isEqualTo(meant);
             } catch (NumberTextException e) {
                 refused++;
-                // In a few locales of India groups are of two; there an example has to do.
-                if (!printed.matches(".*\\p{Nd}{1,2}\\D\\p{Nd}{2}\\D\\p{Nd}{3}.*")) {
-                    assertThat(e.remedies().stream().map(format::parseMass))
-                            .as("%s: %s", locale, e.getMessage())
-                            .contains(Amount.mass("1234567.5 g"));
+                List<Amount<Mass>> proposed =
+                        e.remedies().stream().map(format::parseMass).toList();
+                assertThat(proposed).as("%s: %s", locale, e.getMessage()).isNotEmpty();
+                // In a few locales groups are of two (India; tok in the newer data of the JDK): there an example has to
+                // do.
+                if (!printed.matches(".*\\p{Nd}{1,2}\\D\\p{Nd}{2}\\D.*")) {
+                    assertThat(proposed).as("%s: %s", locale, e.getMessage()).contains(Amount.mass("1234567.5 g"));
                 }
             }
         }
