@@ -69,36 +69,57 @@ sealed interface Ceiling extends Serializable {
         return all;
     }
 
-    /** The balance carries vessel and batch together, the batch as its plan reads. */
-    record Capacity(Bench bench, LoadLimit limit) implements Ceiling {
+    /** There is so much room for what the plan of a batch brings. */
+    sealed interface OfLoad extends Ceiling {
+
+        /**
+         * How the room is held against a batch.
+         *
+         * @return the limit of the load
+         */
+        LoadLimit limit();
+
+        /**
+         * The room.
+         *
+         * @param r what is reckoned with
+         * @param <V> what stands for a number there
+         * @return the largest load in grams
+         */
+        <V> V room(Reckoning<V> r);
 
         @Override
-        public Ratio bound() {
+        default Ratio bound() {
             return room(Reckoning.plain());
         }
+
+        @Override
+        default <V> V most(Reckoning<V> r) {
+            return limit().most(r, room(r));
+        }
+
+        @Override
+        default boolean allows(Ratio grams) {
+            return limit().allows(room(Reckoning.plain()), grams);
+        }
+
+        @Override
+        default <V> V shown(Reckoning<V> r, Ratio grams) {
+            return limit().shown(r, room(r), grams);
+        }
+    }
+
+    /** The balance carries vessel and batch together, the batch as its plan reads. */
+    record Capacity(Bench bench, LoadLimit limit) implements OfLoad {
 
         private static final Symbol CAPACITY = Symbol.of("C", "capacity", Kind.MASS);
         private static final Symbol VESSEL = Symbol.of("V", "vessel-mass", Kind.MASS);
 
-        private <V> V room(Reckoning<V> r) {
+        @Override
+        public <V> V room(Reckoning<V> r) {
             return r.difference(
                     r.given(CAPACITY, bench.balance().capacity().in(FormulationUnits.GRAM), Source.user()),
                     r.given(VESSEL, bench.vessel().mass().in(FormulationUnits.GRAM), Source.user()));
-        }
-
-        @Override
-        public <V> V most(Reckoning<V> r) {
-            return limit.most(r, room(r));
-        }
-
-        @Override
-        public boolean allows(Ratio grams) {
-            return limit.allows(room(Reckoning.plain()), grams);
-        }
-
-        @Override
-        public <V> V shown(Reckoning<V> r, Ratio grams) {
-            return limit.shown(r, room(r), grams);
         }
 
         @Override
@@ -124,35 +145,16 @@ sealed interface Ceiling extends Serializable {
     }
 
     /** The vessel holds the batch, as its plan reads. */
-    record Room(Bench bench, Amount<Volume> volume, Density density, LoadLimit limit) implements Ceiling {
-
-        @Override
-        public Ratio bound() {
-            return room(Reckoning.plain());
-        }
+    record Room(Bench bench, Amount<Volume> volume, Density density, LoadLimit limit) implements OfLoad {
 
         private static final Symbol VOLUME = Symbol.of("v", "working-volume", Kind.VOLUME);
         private static final Symbol DENSITY = Symbol.of("ρ", "product-density", Kind.DENSITY);
 
-        private <V> V room(Reckoning<V> r) {
+        @Override
+        public <V> V room(Reckoning<V> r) {
             return r.product(
                     r.given(VOLUME, volume.in(FormulationUnits.MILLILITRE), Source.user()),
                     r.given(DENSITY, density.gramsPerMillilitre(), Source.user()));
-        }
-
-        @Override
-        public <V> V most(Reckoning<V> r) {
-            return limit.most(r, room(r));
-        }
-
-        @Override
-        public boolean allows(Ratio grams) {
-            return limit.allows(room(Reckoning.plain()), grams);
-        }
-
-        @Override
-        public <V> V shown(Reckoning<V> r, Ratio grams) {
-            return limit.shown(r, room(r), grams);
         }
 
         @Override

@@ -57,21 +57,32 @@ final class PotConditions {
         return all;
     }
 
-    /** x_i − lo·Σx ≥ lo·Z − z_i. */
-    private record TooLittle(MadeBatch made, MadeLine line, Allowance allowance) implements PotCondition {
+    /** What one line has to keep; its slack counts by the share asked for. */
+    private interface OfLine extends PotCondition {
+
+        MadeLine line();
+
         @Override
-        public List<Integer> own() {
-            return List.of(line.line().position() - 1);
+        default List<Integer> own() {
+            return List.of(line().line().position() - 1);
         }
 
+        @Override
+        default String name() {
+            return line().name();
+        }
+
+        @Override
+        default <V> V slack(Reckoning<V> r) {
+            return r.known(line().line());
+        }
+    }
+
+    /** x_i − lo·Σx ≥ lo·Z − z_i. */
+    private record TooLittle(MadeBatch made, MadeLine line, Allowance allowance) implements OfLine {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.LINE_TOO_LITTLE;
-        }
-
-        @Override
-        public String name() {
-            return line.name();
         }
 
         @Override
@@ -84,28 +95,13 @@ final class PotConditions {
         public <V> V least(Reckoning<V> r) {
             return r.difference(r.product(allowance.least(r), r.known(made)), r.known(line));
         }
-
-        @Override
-        public <V> V slack(Reckoning<V> r) {
-            return r.known(line.line());
-        }
     }
 
     /** hi·Σx − x_i ≥ z_i − hi·Z. */
-    private record TooMuch(MadeBatch made, MadeLine line, Allowance allowance) implements PotCondition {
-        @Override
-        public List<Integer> own() {
-            return List.of(line.line().position() - 1);
-        }
-
+    private record TooMuch(MadeBatch made, MadeLine line, Allowance allowance) implements OfLine {
         @Override
         public Obstacle.Kind kind() {
             return Obstacle.Kind.LINE_TOO_MUCH;
-        }
-
-        @Override
-        public String name() {
-            return line.name();
         }
 
         @Override
@@ -117,11 +113,6 @@ final class PotConditions {
         @Override
         public <V> V least(Reckoning<V> r) {
             return r.difference(r.known(line), r.product(allowance.most(r), r.known(made)));
-        }
-
-        @Override
-        public <V> V slack(Reckoning<V> r) {
-            return r.known(line.line());
         }
     }
 
