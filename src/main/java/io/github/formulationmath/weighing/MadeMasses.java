@@ -3,7 +3,6 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.working.RootOperation;
 import io.github.formulationmath.working.Subject;
 import java.util.ArrayList;
@@ -293,7 +292,7 @@ public final class MadeMasses {
      * @return the root of the variance
      */
     public double standardUncertainty(int line) {
-        return Roots.sqrt(shareVariance(line), RootOperation.DIGITS).doubleValue();
+        return shareVariance(line).sqrt(RootOperation.DIGITS).doubleValue();
     }
 
     private AdditionError at(int line) {

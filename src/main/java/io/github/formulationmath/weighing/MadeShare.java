@@ -2,7 +2,6 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -102,7 +101,7 @@ public final class MadeShare implements Explained {
      * @return u, a plain fraction
      */
     public double standardUncertainty() {
-        return Roots.sqrt(variance().result(), RootOperation.DIGITS).doubleValue();
+        return variance().result().sqrt(RootOperation.DIGITS).doubleValue();
     }
 
     /**

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -196,7 +195,7 @@ class PublishedRulesTest {
         Law law = shape.equals("triangular") ? Law.TRIANGULAR : Law.RECTANGULAR;
         Ratio variance = law.variance(Ratio.of(row.decimal("half_width"))).times(twoReadings ? 2 : 1);
         BigDecimal expected = row.decimal("expected");
-        assertThat(Roots.sqrt(variance, 17).rounded(Rounding.toDecimalPlaces(expected.scale())))
+        assertThat(variance.sqrt(17).rounded(Rounding.toDecimalPlaces(expected.scale())))
                 .isEqualTo(Ratio.of(expected));
     }
 
