@@ -17,6 +17,8 @@ public record Interval<T extends Comparable<? super T>>(T least, T greatest) {
     /**
      * Checks the order.
      *
+     * @param least the least value
+     * @param greatest the greatest value
      * @throws IllegalArgumentException if the greatest value lies below the least
      */
     public Interval {
