@@ -2,6 +2,8 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.CoverageFactor;
 import io.github.formulationmath.weighing.ErrorBudget;
@@ -16,6 +18,7 @@ import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Working;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * One line of a formula as it will really have been made: the share that is most likely, the interval in which it is sure
@@ -37,16 +40,17 @@ public final class ExpectedLine implements Subject, Explained {
     private final PlannedLine planned;
     private final AdditionError addition;
     private final MadeShare made;
-    private final Explained lowest;
-    private final Explained highest;
+    private final Amount<Dimensionless> lowest;
+    private final Amount<Dimensionless> highest;
     private final Ratio deviation;
 
     ExpectedLine(PlannedLine planned, AdditionError addition, MadeShare made) {
         this.planned = planned;
         this.addition = addition;
         this.made = made;
-        this.lowest = made.lowest();
-        this.highest = made.highest();
+        Interval<Amount<Dimensionless>> bounds = made.bounds();
+        this.lowest = bounds.least();
+        this.highest = bounds.greatest();
         this.deviation = derive(Reckoning.plain());
     }
 
@@ -83,7 +87,7 @@ public final class ExpectedLine implements Subject, Explained {
      * @return lowest to highest, as plain fractions
      */
     public Bounds bounds() {
-        return Bounds.closed(lowest.result(), highest.result());
+        return Bounds.closed(lowest.canonical(), highest.canonical());
     }
 
     /**
@@ -92,7 +96,7 @@ public final class ExpectedLine implements Subject, Explained {
      * @return u, a plain fraction
      */
     public double standardUncertainty() {
-        return made.standardUncertainty();
+        return made.uncertainty().canonical().doubleValue();
     }
 
     /**
@@ -102,7 +106,7 @@ public final class ExpectedLine implements Subject, Explained {
      * @return k · u, a plain fraction
      */
     public double expanded(CoverageFactor factor) {
-        return made.expanded(factor);
+        return Objects.requireNonNull(factor, "factor").factor().doubleValue() * standardUncertainty();
     }
 
     /**

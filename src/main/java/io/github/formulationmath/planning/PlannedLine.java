@@ -176,7 +176,7 @@ public final class PlannedLine implements Subject, Explained, Serializable {
 
     @Override
     public Ratio result() {
-        return divisions.times(plan.bench().balance().gramsPerDivision());
+        return divisions.times(plan.bench().balance().readability().canonical());
     }
 
     @Override

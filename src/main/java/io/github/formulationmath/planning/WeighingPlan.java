@@ -186,7 +186,7 @@ public final class WeighingPlan implements Explained, Serializable {
     public Ratio result() {
         return lines.get(lines.size() - 1)
                 .divisionsSoFar()
-                .times(bench.balance().gramsPerDivision());
+                .times(bench.balance().readability().canonical());
     }
 
     @Override

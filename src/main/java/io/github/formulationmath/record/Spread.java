@@ -37,7 +37,7 @@ record Spread(Ratio variance, Ratio reach, Ratio scale) implements Serializable 
         return new Spread(
                 all,
                 model.repeatability().in(FormulationUnits.GRAM),
-                model.calibration().times(error.addition().reading().result()));
+                model.calibration().times(error.addition().reading().canonical()));
     }
 
     /** Of the sum of two masses. */
