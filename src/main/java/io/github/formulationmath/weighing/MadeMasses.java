@@ -143,16 +143,17 @@ public final class MadeMasses {
     }
 
     /**
-     * The covariance of two weighted sums of the masses, Σ Σ a_i·b_j·cov(m_i, m_j).
+     * The covariance of two weighted sums of the masses against the square of the whole, Σ Σ a_i·b_j·cov(m_i, m_j) / S².
      *
      * @param weights the weights a by line, from 0; lines that are not in it have none
      * @param others the weights b, likewise; the same ones for the variance of the sum
-     * @return the covariance in g², exact
+     * @return the relative covariance, exact
      * @throws IndexOutOfBoundsException if there is no such line
      */
-    public Ratio covariance(Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
-        return relations.bySource(perLine("weights", weights), perLine("others", others)).values().stream()
+    public Ratio relativeCovariance(Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
+        Ratio covariance = relations.bySource(perLine("weights", weights), perLine("others", others)).values().stream()
                 .reduce(Ratio.ZERO, Ratio::plus);
+        return covariance.dividedBy(total.canonical().times(total.canonical()));
     }
 
     private Weights perLine(String name, Map<Integer, Ratio> weights) {

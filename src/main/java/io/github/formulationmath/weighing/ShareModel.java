@@ -24,8 +24,8 @@ final class ShareModel implements MeasurementModel {
                 .toList();
         for (Entry entry : terms) {
             // Centred at 0: the middles are in the estimates already.
-            inputs.add(InputQuantity.from(
-                    entry.term().law(), Ratio.ZERO, entry.term().lawScale()));
+            inputs.add(new InputQuantity(
+                    entry.term().law(), 0, entry.term().lawScale().doubleValue()));
         }
         Ratio part = relations.weighted(
                 Reckoning.plain(),

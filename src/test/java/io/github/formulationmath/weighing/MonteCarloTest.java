@@ -30,14 +30,13 @@ class MonteCarloTest {
     void numericalTolerance() {
         for (ReferenceTable.Row row : ReferenceTable.read("shared/reference/jcgm101-numerical-tolerance.csv")
                 .rows()) {
-            Ratio tolerance = NumericalTolerance.of(
+            Ratio tolerance = Stability.tolerance(
                     Ratio.of(row.decimal("uncertainty")),
                     row.decimal("significant_digits").intValueExact());
             assertThat(tolerance).isEqualTo(Ratio.of(row.decimal("tolerance")));
         }
         // Rounding up to the next power of ten moves the digit: 0.0996 is 0.10 with two digits.
-        assertThat(NumericalTolerance.of(Ratio.parse("0.0996"), 2)).isEqualTo(Ratio.parse("0.005"));
-        assertThatThrownBy(() -> NumericalTolerance.of(Ratio.ZERO, 2)).hasMessageContaining("above 0");
+        assertThat(Stability.tolerance(Ratio.parse("0.0996"), 2)).isEqualTo(Ratio.parse("0.005"));
     }
 
     /** JCGM 101:2008, 9.2.2: four standard normal quantities, u = 2.00, 95 % within ±3.92. */
