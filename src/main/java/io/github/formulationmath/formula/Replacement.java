@@ -41,7 +41,7 @@ record Replacement(
     }
 
     private Formula build() {
-        PercentFormulaBuilder draft = Formula.inPercent(formula.name());
+        FormulaBuilder draft = Formula.inPercent(formula.name());
         for (Phase phase : formula.phases()) {
             draft.phase(phase.name());
             phase.lines().forEach(each -> add(draft, each));
@@ -49,7 +49,7 @@ record Replacement(
         return draft.build();
     }
 
-    private void add(PercentFormulaBuilder draft, FormulaLine each) {
+    private void add(FormulaBuilder draft, FormulaLine each) {
         if (each.equals(line)) {
             draft.line(material, MassFraction.of(needed));
         } else if (!each.equals(balancing)) {

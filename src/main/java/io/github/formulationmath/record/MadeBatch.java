@@ -1,9 +1,9 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
@@ -207,7 +207,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
      * @return the formula of the pot
      */
     public Formula asFormula() {
-        MassFormulaBuilder masses = Formula.inMasses(plan.batch().formula().name());
+        FormulaBuilder masses = Formula.inMasses(plan.batch().formula().name());
         for (Phase phase : plan.batch().formula().phases()) {
             List<MadeLine> there = phase.lines().stream()
                     .map(this::line)

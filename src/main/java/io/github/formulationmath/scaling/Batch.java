@@ -1,9 +1,9 @@
 package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -95,7 +95,7 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
      * @return the formula in masses
      */
     public Formula asMasses() {
-        MassFormulaBuilder masses = Formula.inMasses(formula.name());
+        FormulaBuilder masses = Formula.inMasses(formula.name());
         for (Phase phase : formula.phases()) {
             masses.phase(phase.name());
             phase.lines()
