@@ -38,7 +38,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     private final String name;
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
-    private final transient Substances substances;
+    private final transient Composition composition;
     /** By the normalised name of the ingredient, then by phase. */
     private final transient Map<String, Map<String, FormulaLine>> byName;
 
@@ -46,7 +46,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
         this.name = name;
         this.lines = List.copyOf(lines);
         this.phases = List.copyOf(phasesOf(lines));
-        this.substances = Substances.of(name, this.lines);
+        this.composition = Composition.of(name, this.lines);
         this.byName = byName(this.lines);
     }
 
@@ -171,21 +171,12 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     }
 
     /**
-     * The substances that the lines bring in, each once, whatever spellings the lines use.
-     *
-     * @return the substances
-     */
-    public Substances substances() {
-        return substances;
-    }
-
-    /**
-     * What the formula comes down to in substances.
+     * What the formula comes down to in substances, each once, whatever spellings the lines use.
      *
      * @return the composition
      */
     public Composition composition() {
-        return Composition.of(this);
+        return composition;
     }
 
     /**

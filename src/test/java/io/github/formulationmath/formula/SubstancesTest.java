@@ -38,7 +38,7 @@ class SubstancesTest {
             assertThat(share.substance()).isEqualTo(WITH_NUMBER);
             WorkingAssertions.assertSelfChecking(share);
         }
-        assertThat(LOTION.substances().all()).hasSize(3);
+        assertThat(LOTION.composition().shares()).hasSize(3);
         assertThat(LOTION.composition().shareOf(Substance.of("Rose ether"))).isEmpty();
     }
 
@@ -165,6 +165,6 @@ class SubstancesTest {
         }
         Assertions.assertTimeoutPreemptively(
                 Duration.ofSeconds(60),
-                () -> assertThat(chain.build().substances().all()).hasSize(1));
+                () -> assertThat(chain.build().composition().shares()).hasSize(1));
     }
 }
