@@ -1,8 +1,9 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
@@ -22,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class MolarMass implements Explained, Serializable {
+public final class MolarMass implements Explainable, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -37,7 +38,7 @@ public final class MolarMass implements Explained, Serializable {
     private MolarMass(MolecularFormula formula, AtomicMasses atoms) {
         this.formula = formula;
         this.atoms = atoms;
-        this.gramsPerMole = derive(Reckoning.plain());
+        this.gramsPerMole = gramsPerMoleIn(Reckoning.plain());
     }
 
     /**
@@ -81,18 +82,17 @@ public final class MolarMass implements Explained, Serializable {
         return gramsPerMole;
     }
 
+    /** The molar mass. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.molar-mass", formula.toString());
+    public Origin origin() {
+        return Origin.of(
+                mass -> Phrase.of("question.molar-mass", mass.formula.toString()),
+                gramsPerMole,
+                this,
+                MolarMass::gramsPerMoleIn);
     }
 
-    @Override
-    public Ratio result() {
-        return gramsPerMole;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V gramsPerMoleIn(Reckoning<V> r) {
         List<V> parts = new ArrayList<>(formula.counts().size());
         formula.counts().forEach((element, count) -> parts.add(part(r, element, count)));
         return r.named(MOLAR_MASS, formula, parts.size() == 1 ? parts.get(0) : r.sum(parts));

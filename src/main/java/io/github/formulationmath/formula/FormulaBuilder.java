@@ -4,7 +4,6 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -236,7 +235,7 @@ public final class FormulaBuilder {
         if (whole.signum() <= 0) {
             throw new IllegalArgumentException("whole is " + Excerpt.of(whole) + ": it must be above 0");
         }
-        return build(Shares.Rule.MASSES_TO_MAKE, whole.in(FormulationUnits.GRAM));
+        return build(Shares.Rule.MASSES_TO_MAKE, whole.canonical());
     }
 
     private void requireRule(Shares.Rule needed, String call) {
@@ -278,7 +277,7 @@ public final class FormulaBuilder {
             throw new IllegalArgumentException("the formula \"" + name + "\" has no lines: add at least one");
         }
         requireLinesInPhase();
-        return new Formula(name, new Shares(List.copyOf(lines), whole, toMake).resolved(name));
+        return new Formula(name, Shares.of(lines, whole, toMake).resolved(name));
     }
 
     /** The name, and how far the formula is; not the formula itself, which {@link #build()} makes. */
