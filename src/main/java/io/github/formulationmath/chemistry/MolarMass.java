@@ -8,12 +8,10 @@ import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The mass of one mole of a substance: {@code M = Σ n · A} over its elements, with n the count of atoms and A the atomic
@@ -22,23 +20,20 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: benzoic acid, C7H6O2, has 7 · 12.0107 + 6 · 1.00794 + 2 · 15.9994 = 122.12134 g/mol.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param formula the molecular formula of the substance
+ * @param atoms the atomic masses, of every element in it
  */
-public final class MolarMass implements Explainable, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements Explainable, Serializable {
 
     private static final Symbol ATOMIC_MASS = Symbol.of("A", "atomic-mass", Kind.MOLAR_MASS);
     private static final Symbol MOLAR_MASS = Symbol.of("M", "molar-mass", Kind.MOLAR_MASS);
 
-    private final MolecularFormula formula;
-    private final AtomicMasses atoms;
-    private final Ratio gramsPerMole;
-
-    private MolarMass(MolecularFormula formula, AtomicMasses atoms) {
-        this.formula = formula;
-        this.atoms = atoms;
-        this.gramsPerMole = gramsPerMoleIn(Reckoning.plain());
+    /** Refuses an element without an atomic mass. */
+    public MolarMass {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(atoms, "atoms");
+        formula.counts().keySet().forEach(atoms::massOf);
     }
 
     /**
@@ -61,16 +56,7 @@ public final class MolarMass implements Explainable, Serializable {
      * @throws IllegalArgumentException if an element has no atomic mass
      */
     public static MolarMass of(MolecularFormula formula, AtomicMasses atoms) {
-        return new MolarMass(Objects.requireNonNull(formula, "formula"), Objects.requireNonNull(atoms, "atoms"));
-    }
-
-    /**
-     * The substance.
-     *
-     * @return its molecular formula
-     */
-    public MolecularFormula formula() {
-        return formula;
+        return new MolarMass(formula, atoms);
     }
 
     /**
@@ -79,7 +65,7 @@ public final class MolarMass implements Explainable, Serializable {
      * @return grams per mole, exact for the atomic masses used, above 0
      */
     public Ratio gramsPerMole() {
-        return gramsPerMole;
+        return gramsPerMoleIn(Reckoning.plain());
     }
 
     /** The molar mass. */
@@ -87,7 +73,7 @@ public final class MolarMass implements Explainable, Serializable {
     public Origin origin() {
         return Origin.of(
                 mass -> Phrase.of("question.molar-mass", mass.formula.toString()),
-                gramsPerMole,
+                gramsPerMole(),
                 this,
                 MolarMass::gramsPerMoleIn);
     }
@@ -104,17 +90,7 @@ public final class MolarMass implements Explainable, Serializable {
     }
 
     @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof MolarMass that && formula.equals(that.formula) && atoms.equals(that.atoms);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(formula, atoms);
-    }
-
-    @Override
     public String toString() {
-        return formula + ": " + gramsPerMole + " g/mol";
+        return formula + ": " + gramsPerMole() + " g/mol";
     }
 }

@@ -37,7 +37,7 @@ public final class FormulaBuilder {
     private boolean hasQuantitySufficient;
 
     FormulaBuilder(String name, Shares.Rule rule) {
-        this.name = Names.require("name", name);
+        this.name = SubstanceName.require("name", name);
         this.rule = rule;
     }
 
@@ -49,7 +49,7 @@ public final class FormulaBuilder {
      * @throws IllegalArgumentException if the phase before it has no line, or the name was used before
      */
     public FormulaBuilder phase(String phaseName) {
-        Names.require("phaseName", phaseName);
+        SubstanceName.require("phaseName", phaseName);
         requireLinesInPhase();
         String before = phases.putIfAbsent(SubstanceName.normalise(phaseName), phaseName);
         if (before != null) {

@@ -1,6 +1,5 @@
 package io.github.formulationmath.formula;
 
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -127,7 +126,7 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explainabl
             resolved.add(new FormulaLine(line, this, fraction));
         }
         if (!total.equals(Ratio.ONE)) {
-            throw notWhole(name, total);
+            throw FormulaTotalException.notWhole(name, total);
         }
         return resolved;
     }
@@ -163,7 +162,8 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explainabl
         List<V> others = writtenExcept(r, line.index());
         V rest = others.isEmpty() ? whole : r.difference(whole, r.sum(others));
         if (!r.holds(rest, Comparison.GREATER, r.literal(0))) {
-            throw nothingLeft(line, r.number(rest));
+            throw FormulaTotalException.nothingLeft(
+                    line.name(), this.whole.minus(r.number(rest)).dividedBy(this.whole));
         }
         return rest;
     }
@@ -181,24 +181,5 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explainabl
     private <V> V written(Reckoning<V> r, Written line) {
         LineAmount amount = line.amount();
         return r.given(rule.written, line, number(amount), Source.written(amount.toString()));
-    }
-
-    private static FormulaTotalException notWhole(String name, Ratio total) {
-        Ratio difference = total.minus(Ratio.ONE);
-        return new FormulaTotalException(
-                "the lines of \"" + Excerpt.of(name) + "\" add up to " + Excerpt.of(total.times(100)) + " %, "
-                        + Excerpt.of(difference.abs().times(100)) + " % "
-                        + (difference.signum() > 0 ? "more" : "less")
-                        + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
-                total);
-    }
-
-    private FormulaTotalException nothingLeft(Written line, Ratio rest) {
-        Ratio sum = whole.minus(rest).dividedBy(whole);
-        return new FormulaTotalException(
-                "the lines before q.s. add up to " + Excerpt.of(sum.times(100)) + " %, which leaves "
-                        + Excerpt.of(Ratio.ONE.minus(sum).times(100)) + " % for the q.s. line "
-                        + Excerpt.of(line.name()) + ": something above 0 must be left",
-                sum);
     }
 }
