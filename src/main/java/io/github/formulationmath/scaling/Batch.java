@@ -1,12 +1,14 @@
 package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.MassFormulaBuilder;
+import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
@@ -26,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Batch implements Explained, Serializable {
+public final class Batch implements Lines<BatchLine>, Explainable, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -39,7 +41,7 @@ public final class Batch implements Explained, Serializable {
     private Batch(Formula formula, BatchSize size) {
         this.formula = formula;
         this.size = size;
-        this.grams = size.mass(Reckoning.plain(), formula);
+        this.grams = massIn(Reckoning.plain());
         List<BatchLine> all = new ArrayList<>(formula.lines().size());
         for (FormulaLine line : formula.lines()) {
             all.add(new BatchLine(this, line));
@@ -60,11 +62,7 @@ public final class Batch implements Explained, Serializable {
         return new Batch(Objects.requireNonNull(formula, "formula"), Objects.requireNonNull(size, "size"));
     }
 
-    /**
-     * The formula.
-     *
-     * @return the formula
-     */
+    @Override
     public Formula formula() {
         return formula;
     }
@@ -81,42 +79,15 @@ public final class Batch implements Explained, Serializable {
     /**
      * The mass of the whole batch.
      *
-     * @return the exact mass in grams, above 0
+     * @return the exact mass in grams, above 0, with its working
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams);
+        return Amount.grams(grams).withWorking(origin());
     }
 
-    /**
-     * The lines with their masses, in the order of the formula.
-     *
-     * @return an unmodifiable list
-     */
+    @Override
     public List<BatchLine> lines() {
         return lines;
-    }
-
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient
-     * @return its line with its mass
-     * @throws IllegalArgumentException as {@link Formula#line(String)}
-     */
-    public BatchLine line(String ingredientName) {
-        return lines.get(formula.line(ingredientName).position() - 1);
-    }
-
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase
-     * @param ingredientName the name of the ingredient
-     * @return its line with its mass
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public BatchLine line(String phaseName, String ingredientName) {
-        return lines.get(formula.line(phaseName, ingredientName).position() - 1);
     }
 
     /**
@@ -125,29 +96,23 @@ public final class Batch implements Explained, Serializable {
      * @return the formula in masses
      */
     public Formula asMasses() {
-        MassFormulaBuilder masses = Formula.inMasses(formula.name());
+        FormulaBuilder masses = Formula.inMasses(formula.name());
         for (Phase phase : formula.phases()) {
             masses.phase(phase.name());
             phase.lines()
-                    .forEach(line -> masses.line(
-                            line.ingredient(), lines.get(line.position() - 1).mass()));
+                    .forEach(line -> masses.line(line.ingredient(), line(line).mass()));
         }
         return masses.build();
     }
 
+    /** The mass of the whole batch. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.batch-mass", formula.name());
+    public Origin origin() {
+        return Origin.of(batch -> Phrase.of("question.batch-mass", batch.formula.name()), grams, this, Batch::massIn);
     }
 
-    @Override
-    public Ratio result() {
-        return grams;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> reckoning) {
-        return size.mass(reckoning, formula);
+    private <V> V massIn(Reckoning<V> r) {
+        return BatchMass.in(r, size, formula);
     }
 
     /** Equal if formula and size are. */
