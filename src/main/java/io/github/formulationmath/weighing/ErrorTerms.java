@@ -94,8 +94,8 @@ final class ErrorTerms {
                     ErrorTerm.LEAST_RESIDUE,
                     ErrorTerm.MOST_RESIDUE,
                     subjectOf(addition.balance()),
-                    errors.leastResidue().canonical(),
-                    errors.mostResidue().canonical());
+                    errors.residue().least().canonical(),
+                    errors.residue().greatest().canonical());
             add(ErrorSource.RESIDUE, Law.RECTANGULAR, residue, List.of(new Load(i, MINUS_ONE)), false);
         }
         Range air = new Range(

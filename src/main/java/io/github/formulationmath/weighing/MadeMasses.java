@@ -39,6 +39,7 @@ public final class MadeMasses {
     private final MassBox box;
     private final Amount<Mass> total;
     private final Map<ErrorSource, Ratio> variances;
+    private final Derived variance;
 
     private MadeMasses(MassRelations relations) {
         this.relations = relations;
@@ -50,6 +51,11 @@ public final class MadeMasses {
         this.total =
                 Amount.grams(grams).withWorking(whole -> Phrase.of("question.made-total"), this, MadeMasses::total);
         this.variances = relations.bySource(Weights.TOTAL, Weights.TOTAL);
+        this.variance = Derived.of(
+                whole -> Phrase.of("question.total-variance"),
+                variances.values().stream().reduce(Ratio.ZERO, Ratio::plus),
+                this,
+                MadeMasses::variance);
         if (grams.signum() <= 0) {
             throw new IllegalArgumentException("additions are " + Excerpt.of(relations.additions())
                     + ": after what stays behind in boats " + Excerpt.of(grams)
@@ -209,8 +215,7 @@ public final class MadeMasses {
 
     /** The variance of the sum of all masses, in g². */
     Derived variance() {
-        Ratio known = variances.values().stream().reduce(Ratio.ZERO, Ratio::plus);
-        return Derived.of(whole -> Phrase.of("question.total-variance"), known, this, MadeMasses::variance);
+        return variance;
     }
 
     /** The same, source by source. */

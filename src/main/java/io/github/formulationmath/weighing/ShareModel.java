@@ -7,10 +7,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /** A share as a model of its independent errors: both its numerator and its denominator are affine in them. */
-final class ShareModel implements MeasurementModel {
+final class ShareModel implements ToDoubleFunction<double[]> {
 
     private final List<InputQuantity> inputs = new ArrayList<>();
     private final Affine numerator;
@@ -40,7 +41,7 @@ final class ShareModel implements MeasurementModel {
     }
 
     @Override
-    public double valueAt(double[] errors) {
+    public double applyAsDouble(double[] errors) {
         return numerator.valueAt(errors) / denominator.valueAt(errors);
     }
 

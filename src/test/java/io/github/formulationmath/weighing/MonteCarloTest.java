@@ -11,13 +11,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The adaptive procedure and its intervals against JCGM 101:2008. */
 class MonteCarloTest {
 
-    private static final MeasurementModel SUM = x -> {
+    private static final ToDoubleFunction<double[]> SUM = x -> {
         double sum = 0;
         for (double value : x) {
             sum += value;
