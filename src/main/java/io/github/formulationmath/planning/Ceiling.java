@@ -12,7 +12,6 @@ import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +19,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
 /** Something that keeps a batch from being larger. */
-sealed interface Ceiling extends Serializable {
+sealed interface Ceiling extends WindowBound {
 
     /** The largest batch in grams. */
     <V> V most(Reckoning<V> r);
@@ -38,11 +37,13 @@ sealed interface Ceiling extends Serializable {
         return most(r);
     }
 
-    /** What it is, for the reader. */
-    Phrase phrase();
+    @Override
+    default <V> V shown(Reckoning<V> r, Landing at, boolean lower) {
+        return shown(r, at.at());
+    }
 
-    /** The line it concerns, if it is one line. */
-    default Optional<FormulaLine> line() {
+    @Override
+    default Optional<FormulaLine> line(Formula formula, Landing at) {
         return Optional.empty();
     }
 
@@ -123,7 +124,7 @@ sealed interface Ceiling extends Serializable {
         }
 
         @Override
-        public Phrase phrase() {
+        public Phrase name() {
             return Phrase.of(
                     "ceiling.capacity",
                     bench.balance().capacity().toString(),
@@ -158,7 +159,7 @@ sealed interface Ceiling extends Serializable {
         }
 
         @Override
-        public Phrase phrase() {
+        public Phrase name() {
             return Phrase.of("ceiling.volume", volume.toString(), bench.vessel().name());
         }
 
@@ -214,12 +215,12 @@ sealed interface Ceiling extends Serializable {
         }
 
         @Override
-        public Phrase phrase() {
+        public Phrase name() {
             return Phrase.of("ceiling.stock", limit.name(), inStock.toString());
         }
 
         @Override
-        public Optional<FormulaLine> line() {
+        public Optional<FormulaLine> line(Formula formula, Landing at) {
             return Optional.of(limit.lines().get(0));
         }
 

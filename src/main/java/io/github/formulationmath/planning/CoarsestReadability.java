@@ -13,8 +13,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,10 +33,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-final class CoarsestReadability implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+final class CoarsestReadability implements Explained {
 
     private static final Symbol STEP = Symbol.of("d", "coarsest-readability", Kind.MASS);
     private static final Symbol DIVISIONS = Symbol.of("x", "divisions-at-coarsest", Kind.NUMBER);
@@ -85,12 +80,16 @@ final class CoarsestReadability implements Explained, Serializable {
 
     /** Whether a step rounds every line of every batch within tolerance. */
     boolean serves(Amount<Mass> step) {
-        return bands().pass(step.in(FormulationUnits.GRAM).reciprocal());
+        return bands().passes(step.in(FormulationUnits.GRAM).reciprocal());
+    }
+
+    private int binding() {
+        return smallest.line().orElseThrow();
     }
 
     /** The line that forbids a coarser display. */
     BatchLine bindingLine() {
-        return lines().get(smallest.line());
+        return lines().get(binding());
     }
 
     @Override
@@ -107,10 +106,10 @@ final class CoarsestReadability implements Explained, Serializable {
     @Override
     public <V> V derive(Reckoning<V> r) {
         List<BatchLine> all = lines();
-        BatchLine binding = all.get(smallest.line());
+        BatchLine binding = all.get(binding());
         Ratio share = Ratio.ONE.plus(tolerances.fraction(binding.line()));
         Ratio n = binding.result().times(smallest.at()).times(share).floor();
-        V reach = r.product(mass(r, binding, smallest.line()), tolerances.most(r, binding.line()));
+        V reach = r.product(mass(r, binding, binding()), tolerances.most(r, binding.line()));
         V step = r.named(STEP, Subject.of("max", ""), r.quotient(reach, r.literal(n)));
         for (int i = 0; i < all.size(); i++) {
             confirm(r, all.get(i), i, step);

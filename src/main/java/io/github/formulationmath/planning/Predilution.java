@@ -56,8 +56,8 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         Objects.requireNonNull(tolerances, "tolerances");
         BatchLine target = PredilutionPlan.lineOf(batch, line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
-        ErrorBound criterion = new ErrorBound(tolerances, WeighingMethod.TARE_EACH, Ratio.ZERO);
-        if (criterion.obstacle(batch.formula(), balance).isPresent()) {
+        Criterion criterion = Criterion.errorBound(tolerances, WeighingMethod.TARE_EACH);
+        if (criterion.on(batch.formula(), Bench.of(balance)).obstacle().isPresent()) {
             throw new IllegalArgumentException("tolerances are " + Excerpt.of(tolerances)
                     + ", which leave no room for the error of an addition on " + Excerpt.of(balance) + ": widen them");
         }

@@ -47,10 +47,9 @@ record TolerantCertificate(Formula formula, Bench bench) {
     private <V> void enclose(Reckoning<V> r, V total, List<Ratio> readings, List<V> shown) {
         Ratio d = bench.balance().gramsPerDivision();
         Ratio error = bench.closingReadingError().in(FormulationUnits.GRAM).dividedBy(d);
-        MadeCertificate bands = new MadeCertificate(
-                formula, bench.balance(), bench.goal().given().orElseThrow(), error, readings);
-        if (bands.holdsAt(r.number(total))) {
-            bands.enclose(r, shown, total);
+        ReadingEnds ends = new ReadingEnds(formula, bench.goal().given().orElseThrow(), error);
+        if (ends.hold(readings, r.number(total))) {
+            ends.enclose(r, shown, total);
         }
     }
 

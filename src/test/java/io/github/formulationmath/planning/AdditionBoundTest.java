@@ -47,7 +47,7 @@ class AdditionBoundTest {
                 over = over.max(made.massBounds(i).upper().orElseThrow().minus(Ratio.of(100)));
                 under = under.max(Ratio.of(100).minus(made.massBounds(i).lower().orElseThrow()));
             }
-            AdditionBound bound = new AdditionBound(balance, method, Ratio.of(2));
+            AdditionBound bound = new AdditionBound(balance, method, Ratio.of(2), Ratio.of(1, 2), null);
             Ratio half = Ratio.of(1, 20);
             assertThat(bound.constant(Reckoning.plain(), true)).isEqualTo(over.plus(half));
             assertThat(bound.constant(Reckoning.plain(), false)).isEqualTo(under.plus(half));
