@@ -1,8 +1,6 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -19,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Written in percent ({@link #inPercent}), in parts ({@link #inParts}) or in masses ({@link #inMasses}); one line may
  * take as much as suffices (q.s.). Percentages that do not add up are refused, never adjusted; normalising them is a call
- * of its own ({@link PercentFormulaBuilder#buildNormalised()}).
+ * of its own ({@link FormulaBuilder#buildNormalised()}).
  *
  * <p>Example:
  *
@@ -32,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Formula implements Serializable {
+public final class Formula implements Lines<FormulaLine>, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -40,72 +38,46 @@ public final class Formula implements Serializable {
     private final String name;
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
-    private final transient Substances substances;
+    private final transient Composition composition;
     /** By the normalised name of the ingredient, then by phase. */
     private final transient Map<String, Map<String, FormulaLine>> byName;
 
-    private Formula(String name, List<FormulaLine> lines) {
+    Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
         this.phases = List.copyOf(phasesOf(lines));
-        this.substances = Substances.of(name, this.lines);
+        this.composition = Composition.of(name, this.lines);
         this.byName = byName(this.lines);
     }
 
     /**
-     * Starts a formula in percent by weight.
+     * Starts a formula in percent by weight, with or without a q.s. line.
      *
      * @param name the name of the product
-     * @return a builder
+     * @return a builder that takes shares
      */
-    public static PercentFormulaBuilder inPercent(String name) {
-        return new PercentFormulaBuilder(name);
+    public static FormulaBuilder inPercent(String name) {
+        return new FormulaBuilder(name, Shares.Rule.PERCENT);
     }
 
     /**
      * Starts a formula in parts by weight.
      *
      * @param name the name of the product
-     * @return a builder
+     * @return a builder that takes parts
      */
-    public static PartsFormulaBuilder inParts(String name) {
-        return new PartsFormulaBuilder(name);
+    public static FormulaBuilder inParts(String name) {
+        return new FormulaBuilder(name, Shares.Rule.PARTS);
     }
 
     /**
-     * Starts a formula in masses.
+     * Starts a formula in masses, as a batch once made is noted down.
      *
      * @param name the name of the product
-     * @return a builder
+     * @return a builder that takes masses
      */
-    public static MassFormulaBuilder inMasses(String name) {
-        return new MassFormulaBuilder(name);
-    }
-
-    static Formula resolve(String name, Shares shares) {
-        Reckoning<Ratio> r = Reckoning.plain();
-        Ratio whole = r.known(shares);
-        List<FormulaLine> lines = new ArrayList<>(shares.lines().size());
-        Ratio total = Ratio.ZERO;
-        for (int i = 0; i < shares.lines().size(); i++) {
-            Ratio fraction = shares.share(r, whole, i);
-            total = total.plus(fraction);
-            lines.add(new FormulaLine(shares.lines().get(i), shares, fraction));
-        }
-        if (!total.equals(Ratio.ONE)) {
-            throw notWhole(name, total);
-        }
-        return new Formula(name, lines);
-    }
-
-    private static FormulaTotalException notWhole(String name, Ratio total) {
-        Ratio difference = total.minus(Ratio.ONE);
-        return new FormulaTotalException(
-                "the lines of \"" + Excerpt.of(name) + "\" add up to " + Excerpt.of(total.times(100)) + " %, "
-                        + Excerpt.of(difference.abs().times(100)) + " % "
-                        + (difference.signum() > 0 ? "more" : "less")
-                        + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
-                total);
+    public static FormulaBuilder inMasses(String name) {
+        return new FormulaBuilder(name, Shares.Rule.MASSES);
     }
 
     private static Map<String, Map<String, FormulaLine>> byName(List<FormulaLine> lines) {
@@ -135,11 +107,13 @@ public final class Formula implements Serializable {
         return name;
     }
 
-    /**
-     * All lines, through all phases.
-     *
-     * @return an unmodifiable list of at least one line
-     */
+    /** This formula itself. */
+    @Override
+    public Formula formula() {
+        return this;
+    }
+
+    @Override
     public List<FormulaLine> lines() {
         return lines;
     }
@@ -153,14 +127,7 @@ public final class Formula implements Serializable {
         return phases;
     }
 
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
-     * @return its line
-     * @throws IllegalArgumentException if no line has it, or several phases do; ask for {@link #line(String, String)} then
-     */
-    public FormulaLine line(String ingredientName) {
+    int indexOf(String ingredientName) {
         Map<String, FormulaLine> found = named(ingredientName);
         if (found.size() > 1) {
             throw new IllegalArgumentException(Excerpt.of(ingredientName) + " stands in several phases ("
@@ -168,18 +135,10 @@ public final class Formula implements Serializable {
                             found.values().stream().map(FormulaLine::phase).toList())
                     + "): say which with line(phase, ingredient)");
         }
-        return found.values().iterator().next();
+        return found.values().iterator().next().index();
     }
 
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase, in any spelling that {@link SubstanceName} forgives
-     * @param ingredientName the name of the ingredient, likewise
-     * @return its line
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public FormulaLine line(String phaseName, String ingredientName) {
+    int indexOf(String phaseName, String ingredientName) {
         Objects.requireNonNull(phaseName, "phaseName");
         Map<String, FormulaLine> found = named(ingredientName);
         FormulaLine line = found.get(SubstanceName.normalise(phaseName));
@@ -188,7 +147,7 @@ public final class Formula implements Serializable {
                     + Excerpt.of(ingredientName) + ", which stands in phase "
                     + Excerpt.of(found.values().iterator().next().phase()));
         }
-        return line;
+        return line.index();
     }
 
     private Map<String, FormulaLine> named(String ingredientName) {
@@ -212,21 +171,12 @@ public final class Formula implements Serializable {
     }
 
     /**
-     * The substances that the lines bring in, each once, whatever spellings the lines use.
-     *
-     * @return the substances
-     */
-    public Substances substances() {
-        return substances;
-    }
-
-    /**
-     * What the formula comes down to in substances.
+     * What the formula comes down to in substances, each once, whatever spellings the lines use.
      *
      * @return the composition
      */
     public Composition composition() {
-        return Composition.of(this);
+        return composition;
     }
 
     /**
@@ -262,12 +212,29 @@ public final class Formula implements Serializable {
         return replacing(line, replacement, substance, rest);
     }
 
-    int indexOf(FormulaLine line) {
-        int index = line.position() - 1;
-        if (index >= lines.size() || !lines.get(index).equals(line)) {
+    /**
+     * The place of a line of this formula in every list that has one entry a line.
+     *
+     * @param line the line
+     * @return its place, counted from 0
+     * @throws IllegalArgumentException if it is a line of another formula
+     */
+    public int indexOf(FormulaLine line) {
+        if (!has(line)) {
             throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name) + "\"");
         }
-        return index;
+        return line.index();
+    }
+
+    /**
+     * Whether a line is one of this formula.
+     *
+     * @param line the line
+     * @return true if an equal line stands at its place
+     */
+    public boolean has(FormulaLine line) {
+        int index = Objects.requireNonNull(line, "line").index();
+        return index < lines.size() && lines.get(index).equals(line);
     }
 
     @Serial

@@ -5,7 +5,6 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -16,34 +15,39 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class FormulaLine implements Subject, Explained, Serializable {
+public final class FormulaLine implements Line, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final int position;
-    private final String phase;
-    private final Ingredient ingredient;
-    private final LineAmount amount;
+    private final Shares.Written written;
     private final Shares shares;
     private final Ratio fraction;
 
-    FormulaLine(DraftLine draft, Shares shares, Ratio fraction) {
-        this.position = draft.position();
-        this.phase = draft.phase();
-        this.ingredient = draft.ingredient();
-        this.amount = draft.amount();
+    FormulaLine(Shares.Written written, Shares shares, Ratio fraction) {
+        this.written = written;
         this.shares = shares;
         this.fraction = fraction;
     }
 
+    /** This line itself. */
+    @Override
+    public FormulaLine line() {
+        return this;
+    }
+
+    @Override
+    public int index() {
+        return written.index();
+    }
+
     /**
-     * The place of the line in the formula.
+     * The number of the line, for people; {@link #index()} is its place in lists.
      *
      * @return the number of the line, counted from 1 through all phases
      */
     public int position() {
-        return position;
+        return written.index() + 1;
     }
 
     /**
@@ -52,7 +56,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
      * @return the name of the phase
      */
     public String phase() {
-        return phase;
+        return written.phase();
     }
 
     /**
@@ -61,7 +65,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
      * @return the ingredient
      */
     public Ingredient ingredient() {
-        return ingredient;
+        return written.ingredient();
     }
 
     /**
@@ -70,7 +74,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
      * @return share, parts, mass, or q.s.
      */
     public LineAmount amount() {
-        return amount;
+        return written.amount();
     }
 
     /**
@@ -79,7 +83,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
      * @return true for the q.s. line
      */
     public boolean isQuantitySufficient() {
-        return amount instanceof LineAmount.QuantitySufficient;
+        return written.isQuantitySufficient();
     }
 
     /**
@@ -113,17 +117,17 @@ public final class FormulaLine implements Subject, Explained, Serializable {
     /** The share as it follows from the amounts as written. */
     @Override
     public <V> V derive(Reckoning<V> reckoning) {
-        return shares.share(reckoning, reckoning.known(shares), position - 1);
+        return shares.share(reckoning, reckoning.known(shares), written);
     }
 
     @Override
     public String subscript() {
-        return Integer.toString(position);
+        return written.subscript();
     }
 
     @Override
     public String name() {
-        return ingredient.name();
+        return written.name();
     }
 
     /**
@@ -133,7 +137,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
      * @return true if it is the name of the ingredient
      */
     public boolean isNamed(String ingredientName) {
-        return ingredient.normalName().equals(SubstanceName.normalise(ingredientName));
+        return ingredient().normalName().equals(SubstanceName.normalise(ingredientName));
     }
 
     /**
@@ -148,21 +152,17 @@ public final class FormulaLine implements Subject, Explained, Serializable {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof FormulaLine that
-                && position == that.position
-                && phase.equals(that.phase)
-                && ingredient.equals(that.ingredient)
-                && amount.equals(that.amount)
-                && fraction.equals(that.fraction);
+        return other == this
+                || other instanceof FormulaLine that && written.equals(that.written) && fraction.equals(that.fraction);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(position, phase, ingredient, amount, fraction);
+        return Objects.hash(written, fraction);
     }
 
     @Override
     public String toString() {
-        return position + ". " + ingredient + " " + amount;
+        return written.toString();
     }
 }

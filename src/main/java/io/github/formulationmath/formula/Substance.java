@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code Substance.of("Glycerin").withCas("56-81-5").withSynonyms("Glycerol")}.
  *
  * <p>Equal means written alike: the same name, letter by letter, the same number and the same synonyms. Which spellings
- * mean one substance is for the whole formula to say, see {@link Substances}. Immutable and thread-safe.
+ * mean one substance is for the whole formula to say, see {@link Composition}. Immutable and thread-safe.
  */
 public final class Substance implements Serializable {
 

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.LinearityBasis;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -123,7 +122,7 @@ record AdditionBound(
         Ratio tare = balance.errors().tareResolution().map(AdditionBound::grams).orElse(Ratio.ZERO);
         Ratio linearity = grams(balance.errors().linearity());
         Ratio atTare = tare.dividedBy(2).plus(isOfIndication() ? linearity : Ratio.ZERO);
-        return atTare.compareTo(balance.gramsPerDivision().dividedBy(2).plus(linearity)) > 0;
+        return atTare.compareTo(balance.readability().canonical().dividedBy(2).plus(linearity)) > 0;
     }
 
     private boolean isOfIndication() {
@@ -168,6 +167,6 @@ record AdditionBound(
     }
 
     private static Ratio grams(Amount<Mass> amount) {
-        return amount.in(FormulationUnits.GRAM);
+        return amount.canonical();
     }
 }

@@ -131,7 +131,7 @@ public final class AssignedLine implements Explained {
             V d = r.given(
                     BatchSymbols.READABILITY,
                     Subject.of(name, name),
-                    station.balance().gramsPerDivision(),
+                    station.balance().readability().canonical(),
                     Source.user());
             V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
             return r.named(READING, line, r.product(divisions, d));

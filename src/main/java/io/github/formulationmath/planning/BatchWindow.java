@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
@@ -330,7 +329,7 @@ public abstract sealed class BatchWindow {
          */
         @Override
         public boolean contains(Amount<Mass> size) {
-            Ratio grams = Objects.requireNonNull(size, "size").in(FormulationUnits.GRAM);
+            Ratio grams = Objects.requireNonNull(size, "size").canonical();
             if (grams.compareTo(smallest.result()) < 0 || grams.compareTo(largest.result()) > 0) {
                 return false;
             }
@@ -346,7 +345,7 @@ public abstract sealed class BatchWindow {
          */
         @Override
         public Optional<Amount<Mass>> nearest(Amount<Mass> wish) {
-            Ratio grams = Objects.requireNonNull(wish, "wish").in(FormulationUnits.GRAM);
+            Ratio grams = Objects.requireNonNull(wish, "wish").canonical();
             Ratio inside = grams.max(smallest.result()).min(largest.result());
             Ratio above = sizes().atLeast(inside, SearchMeter.standard(), Optional.of(largest.result()))
                     .orElseThrow()

@@ -3,7 +3,6 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -210,7 +209,7 @@ public final class Bench implements Serializable {
 
     private <V> V leastCapacity(Reckoning<V> r, Batch batch) {
         V load = PlannedLoad.of(batch.formula(), this).derive(r, r.known(batch), Subject.of("", ""));
-        V empty = r.given(VESSEL, vessel.mass().in(FormulationUnits.GRAM), Source.user());
+        V empty = r.given(VESSEL, vessel.mass().canonical(), Source.user());
         return r.named(CAPACITY, r.sum(empty, load));
     }
 

@@ -5,7 +5,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -53,7 +52,7 @@ sealed interface Ceiling extends WindowBound {
     /** The ceilings of a formula on a bench with a stock; what is weighed may be a formula with dilutions in it. */
     static List<Ceiling> of(Formula formula, Formula weighed, Bench bench, BatchConstraints constraints) {
         PlannedLoad load = new PlannedLoad(weighed, constraints.benches(bench));
-        Optional<Ratio> step = constraints.step().map(some -> some.in(FormulationUnits.GRAM));
+        Optional<Ratio> step = constraints.step().map(some -> some.canonical());
         List<Ceiling> all = new ArrayList<>();
         all.add(new Capacity(bench, new LoadLimit(load, step.orElse(null))));
         bench.vessel()
@@ -119,8 +118,8 @@ sealed interface Ceiling extends WindowBound {
         @Override
         public <V> V room(Reckoning<V> r) {
             return r.difference(
-                    r.given(CAPACITY, bench.balance().capacity().in(FormulationUnits.GRAM), Source.user()),
-                    r.given(VESSEL, bench.vessel().mass().in(FormulationUnits.GRAM), Source.user()));
+                    r.given(CAPACITY, bench.balance().capacity().canonical(), Source.user()),
+                    r.given(VESSEL, bench.vessel().mass().canonical(), Source.user()));
         }
 
         @Override
@@ -134,8 +133,8 @@ sealed interface Ceiling extends WindowBound {
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
             Ratio load = limit.load().of(grams);
-            Ratio vessel = bench.vessel().mass().in(FormulationUnits.GRAM);
-            Ratio left = bench.balance().capacity().in(FormulationUnits.GRAM).minus(load);
+            Ratio vessel = bench.vessel().mass().canonical();
+            Ratio left = bench.balance().capacity().canonical().minus(load);
             List<WindowOpening> openings = new ArrayList<>();
             openings.add(new WindowOpening.HigherCapacity(BalanceUnit.amount(bench.balance(), load.plus(vessel))));
             if (left.signum() > 0 && vessel.signum() > 0) {
@@ -154,7 +153,7 @@ sealed interface Ceiling extends WindowBound {
         @Override
         public <V> V room(Reckoning<V> r) {
             return r.product(
-                    r.given(VOLUME, volume.in(FormulationUnits.MILLILITRE), Source.user()),
+                    r.given(VOLUME, volume.canonical(), Source.user()),
                     r.given(DENSITY, density.gramsPerMillilitre(), Source.user()));
         }
 
@@ -181,7 +180,7 @@ sealed interface Ceiling extends WindowBound {
         }
 
         private <V> V stock(Reckoning<V> r) {
-            return r.given(STOCK, limit.lines().get(0), inStock.in(FormulationUnits.GRAM), Source.user());
+            return r.given(STOCK, limit.lines().get(0), inStock.canonical(), Source.user());
         }
 
         private <V> V exact(Reckoning<V> r) {
@@ -195,13 +194,13 @@ sealed interface Ceiling extends WindowBound {
 
         @Override
         public <V> V most(Reckoning<V> r) {
-            Ratio most = limit.most(inStock.in(FormulationUnits.GRAM));
+            Ratio most = limit.most(inStock.canonical());
             return most.equals(bound()) ? exact(r) : shown(r, most);
         }
 
         @Override
         public boolean allows(Ratio grams) {
-            return limit.needed(grams).compareTo(inStock.in(FormulationUnits.GRAM)) <= 0;
+            return limit.needed(grams).compareTo(inStock.canonical()) <= 0;
         }
 
         @Override

@@ -2,7 +2,6 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.working.Comparison;
@@ -80,7 +79,7 @@ final class CoarsestReadability implements Explained {
 
     /** Whether a step rounds every line of every batch within tolerance. */
     boolean serves(Amount<Mass> step) {
-        return bands().passes(step.in(FormulationUnits.GRAM).reciprocal());
+        return bands().passes(step.canonical().reciprocal());
     }
 
     private int binding() {

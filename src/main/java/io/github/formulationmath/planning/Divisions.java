@@ -42,7 +42,7 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
     }
 
     <V> V readability(Reckoning<V> r) {
-        return r.given(READABILITY, bench.balance().gramsPerDivision(), Source.user());
+        return r.given(READABILITY, bench.balance().readability().canonical(), Source.user());
     }
 
     /** The divisions of all lines. */
@@ -111,7 +111,7 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
     }
 
     private <V> List<V> restToQuantitySufficient(Reckoning<V> r) {
-        int taker = restTaker(batch.formula()).position() - 1;
+        int taker = restTaker(batch.formula()).index();
         List<V> shown = new ArrayList<>();
         List<V> others = new ArrayList<>();
         for (BatchLine line : batch.lines()) {

@@ -27,7 +27,7 @@ record ExactReadings() implements OfWeighings {
                 bench,
                 new Part(
                         Phrase.of("criterion.exact-readings"),
-                        new Multiples(period.times(balance.gramsPerDivision())),
+                        new Multiples(period.times(balance.readability().canonical())),
                         new Whole(formula, balance, period)));
     }
 
@@ -50,7 +50,7 @@ record ExactReadings() implements OfWeighings {
 
         @Override
         public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
-            Ratio smallest = period.times(balance.gramsPerDivision());
+            Ratio smallest = period.times(balance.readability().canonical());
             return r.product(r.literal(at.at().dividedBy(smallest)), smallest(r, at));
         }
     }

@@ -1,7 +1,6 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -23,7 +22,7 @@ record LeastNetMass(Amount<Mass> least) implements LeastLine {
 
     @Override
     public <V> V least(Reckoning<V> r, Balance balance) {
-        return r.given(LEAST_NET, Subject.of("least", ""), least.in(FormulationUnits.GRAM), Source.user());
+        return r.given(LEAST_NET, Subject.of("least", ""), least.canonical(), Source.user());
     }
 
     @Override

@@ -19,7 +19,7 @@ record LineBounds(List<FormulaLine> lines, Sizes.LineBound bound) implements Pro
         for (FormulaLine line : lines) {
             Ratio own = bound.of(Reckoning.plain(), line);
             if (largest.line().isEmpty() || own.compareTo(largest.at()) > 0) {
-                largest = Landing.by(line.position() - 1, own);
+                largest = Landing.by(line.index(), own);
             }
         }
         return new Ray(largest);

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Phrase;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,8 +17,8 @@ record MadeWithin(Tolerances tolerances, Amount<Mass> readingError) implements O
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(bench, "bench");
         tolerances.checkedFor(formula);
-        Ratio d = bench.balance().gramsPerDivision();
-        Ratio error = readingError.in(FormulationUnits.GRAM).dividedBy(d);
+        Ratio d = bench.balance().readability().canonical();
+        Ratio error = readingError.canonical().dividedBy(d);
         ClosedBands bands = ClosedBands.of(
                 formula.lines().stream().map(FormulaLine::fraction).toList(),
                 formula.lines().stream().map(tolerances::fraction).toList(),

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
@@ -54,7 +53,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
     static Predilution of(Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, Tolerances tolerances) {
         Objects.requireNonNull(balance, "balance");
         Objects.requireNonNull(tolerances, "tolerances");
-        BatchLine target = PredilutionPlan.lineOf(batch, line);
+        BatchLine target = batch.line(line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
         Criterion criterion = Criterion.errorBound(tolerances, WeighingMethod.TARE_EACH);
         if (criterion.on(batch.formula(), Bench.of(balance)).obstacle().isPresent()) {
@@ -92,9 +91,9 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
      */
     static Predilution of(
             Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, Amount<Mass> leastWeighed) {
-        BatchLine target = PredilutionPlan.lineOf(batch, line);
+        BatchLine target = batch.line(line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
-        Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).in(FormulationUnits.GRAM);
+        Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).canonical();
         Ratio factor = least.dividedBy(target.result()).ceil();
         if (factor.compareTo(Ratio.ONE) <= 0) {
             return new NoPredilution(Phrase.of(

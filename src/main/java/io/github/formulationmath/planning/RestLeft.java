@@ -35,7 +35,7 @@ final class RestLeft implements SizeSearch, Proof {
         this.formula = formula;
         this.taker = Divisions.restTaker(formula);
         this.balance = balance;
-        this.d = balance.gramsPerDivision();
+        this.d = balance.readability().canonical();
     }
 
     private Ratio sureFrom() {
@@ -98,7 +98,7 @@ final class RestLeft implements SizeSearch, Proof {
     }
 
     private Landing landing(Ratio from, Ratio at) {
-        return at.equals(from) ? Landing.resting(at) : Landing.by(taker.position() - 1, at);
+        return at.equals(from) ? Landing.resting(at) : Landing.by(taker.index(), at);
     }
 
     @Override

@@ -16,7 +16,7 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings {
         Objects.requireNonNull(bench, "bench");
         tolerances.checkedFor(formula);
         Balance balance = bench.balance();
-        Ratio d = balance.gramsPerDivision();
+        Ratio d = balance.readability().canonical();
         Bands bands = Bands.of(
                 formula.lines().stream()
                         .map(line -> line.fraction().dividedBy(d))

@@ -7,7 +7,6 @@ import io.github.formulationmath.number.BoundsSet;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
@@ -463,7 +462,7 @@ public final class Sizes {
     }
 
     private static Ratio grams(String name, Amount<Mass> size) {
-        return Amount.requirePositive(name, size).in(FormulationUnits.GRAM);
+        return Amount.requirePositive(name, size).canonical();
     }
 
     private Amount<Mass> mass(Rest rest) {

@@ -1,8 +1,9 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
@@ -28,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class WeighingPlan implements Explained, Serializable {
+public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -106,36 +107,14 @@ public final class WeighingPlan implements Explained, Serializable {
         return bench;
     }
 
-    /**
-     * The lines in the order of the formula.
-     *
-     * @return an unmodifiable list
-     */
+    @Override
+    public Formula formula() {
+        return batch.formula();
+    }
+
+    @Override
     public List<PlannedLine> lines() {
         return lines;
-    }
-
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if no line has it, or several phases do
-     */
-    public PlannedLine line(String ingredientName) {
-        return lines.get(batch.formula().line(ingredientName).position() - 1);
-    }
-
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public PlannedLine line(String phaseName, String ingredientName) {
-        return lines.get(batch.formula().line(phaseName, ingredientName).position() - 1);
     }
 
     /**
@@ -164,7 +143,7 @@ public final class WeighingPlan implements Explained, Serializable {
     public Working differenceWorking() {
         return Working.of(
                 Phrase.of("question.total-difference"),
-                difference().in(FormulationUnits.GRAM),
+                difference().canonical(),
                 r -> r.named(DIFFERENCE, r.difference(r.known(this), r.known(batch))));
     }
 
@@ -186,7 +165,7 @@ public final class WeighingPlan implements Explained, Serializable {
     public Ratio result() {
         return lines.get(lines.size() - 1)
                 .divisionsSoFar()
-                .times(bench.balance().gramsPerDivision());
+                .times(bench.balance().readability().canonical());
     }
 
     @Override

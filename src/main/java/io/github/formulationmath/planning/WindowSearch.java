@@ -2,7 +2,6 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Reckoning;
 import java.util.Comparator;
 import java.util.List;
@@ -86,7 +85,7 @@ record WindowSearch(
 
     /** The smallest size that is large enough, whatever the bench allows, within a million times its capacity. */
     Optional<Sizes.Rest> beyond(SearchMeter meter) {
-        Ratio far = bench.balance().capacity().in(FormulationUnits.GRAM).times(1_000_000);
+        Ratio far = bench.balance().capacity().canonical().times(1_000_000);
         return sizes.smallest(meter, Optional.of(far));
     }
 

@@ -2,7 +2,6 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -15,14 +14,14 @@ sealed interface Wish extends Proof {
 
     /** The size is at least so much. */
     static Part atLeast(Amount<Mass> size) {
-        Ratio grams = size.in(FormulationUnits.GRAM);
+        Ratio grams = size.canonical();
         return new Part(
                 Phrase.of("criterion.least-size", size.toString()), new Ray(Landing.resting(grams)), new Least(grams));
     }
 
     /** The size is a whole multiple of a step. */
     static Part inStepsOf(Amount<Mass> step) {
-        Ratio grams = step.in(FormulationUnits.GRAM);
+        Ratio grams = step.canonical();
         return new Part(Phrase.of("criterion.in-steps", step.toString()), new Multiples(grams), new Step(grams));
     }
 

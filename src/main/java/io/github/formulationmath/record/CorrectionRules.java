@@ -209,10 +209,8 @@ public final class CorrectionRules implements Serializable {
      */
     CorrectionRules checkedFor(MadeBatch made) {
         Formula formula = made.plan().batch().formula();
-        List<FormulaLine> lines = made.plan().batch().formula().lines();
         Stream.concat(frozen.stream(), stock.keySet().stream())
-                .filter(line -> line.position() > lines.size()
-                        || !lines.get(line.position() - 1).equals(line))
+                .filter(line -> !formula.has(line))
                 .findFirst()
                 .ifPresent(line -> {
                     throw new IllegalArgumentException(Excerpt.of(line) + " is in the rules, and no line of \""
@@ -224,8 +222,8 @@ public final class CorrectionRules implements Serializable {
     }
 
     private static Substance counted(Formula formula, Substance capped) {
-        return formula.substances()
-                .find(capped)
+        return formula.composition()
+                .shareOf(capped)
                 .map(one -> one.as(capped))
                 .orElseThrow(() -> new IllegalArgumentException("a cap is set for " + Excerpt.of(capped) + ", which \""
                         + Excerpt.of(formula.name()) + "\" does not contain"));

@@ -1,8 +1,8 @@
 package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
@@ -244,11 +244,11 @@ public final class Verification implements Explained {
             throw new IllegalStateException("the claim has " + figures.size() + " figures for "
                     + batch.lines().size() + " lines: limits need them all");
         }
-        MassFormulaBuilder masses = Formula.inMasses(claim.formula().name());
+        FormulaBuilder masses = Formula.inMasses(claim.formula().name());
         for (Phase phase : claim.formula().phases()) {
             masses.phase(phase.name());
             for (FormulaLine line : phase.lines()) {
-                FigureCheck check = figures.get(line.position() - 1);
+                FigureCheck check = figures.get(line.index());
                 if (check.figure().number().isZero()) {
                     throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
                             + Excerpt.of(check.figure()) + ": limits need more than 0");

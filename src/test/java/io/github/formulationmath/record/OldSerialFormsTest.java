@@ -3,7 +3,6 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.formula.Composition;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.GroupMember;
 import io.github.formulationmath.limit.LimitKind;
@@ -33,7 +32,6 @@ class OldSerialFormsTest {
         MadeBatch made = Lotion.made("316.0", "12.3", "48.0", "20.0", "4.0");
         MassFraction cap = MassFraction.parse("1 %");
         Substance substance = Substance.of("Phenoxyethanol");
-        Composition composition = Lotion.FORMULA.composition();
         LineAddition addition = LineAddition.of(Lotion.line("Aqua"), Lotion.g("1"));
         return List.of(
                 ErrorModel.readabilityOnly().withLinearityOfIndication("1 g"),
@@ -43,8 +41,6 @@ class OldSerialFormsTest {
                 BenchEntry.addition(addition),
                 Evaporation.of(made, Lotion.g("399"), Lotion.line("Aqua")),
                 Lotion.BENCH.closingWithin(Tolerances.of("5 %")),
-                composition,
-                composition.shares().get(0),
                 LimitTable.of(
                         "house",
                         List.of(UsageLimit.of(

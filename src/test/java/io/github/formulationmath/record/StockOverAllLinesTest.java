@@ -3,8 +3,8 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -41,7 +41,7 @@ final class StockOverAllLinesTest {
     record Case(List<Line> lines, int stock) {
 
         Formula formula() {
-            PartsFormulaBuilder parts = Formula.inParts("random");
+            FormulaBuilder parts = Formula.inParts("random");
             for (int i = 0; i < lines.size(); i++) {
                 parts.phase("phase " + i).line(NAMES.get(lines.get(i).name), Integer.toString(lines.get(i).parts));
             }
@@ -74,8 +74,7 @@ final class StockOverAllLinesTest {
 
         Ratio stockedGrams(List<LineAddition> additions) {
             return additions.stream()
-                    .filter(addition ->
-                            lines.get(addition.line().position() - 1).isStocked())
+                    .filter(addition -> lines.get(addition.line().index()).isStocked())
                     .map(addition -> addition.mass().exactValue())
                     .reduce(Ratio.ZERO, Ratio::plus);
         }
@@ -106,7 +105,7 @@ final class StockOverAllLinesTest {
         Batch batch = Batch.of(formula, BatchSize.ofStock(one.stocked(formula), Amount.grams(Ratio.of(one.stock))));
         Ratio needed = Ratio.ZERO;
         for (BatchLine line : batch.lines()) {
-            needed = one.lines.get(line.line().position() - 1).isStocked() ? needed.plus(line.result()) : needed;
+            needed = one.lines.get(line.line().index()).isStocked() ? needed.plus(line.result()) : needed;
         }
         assertThat(needed).isEqualTo(Ratio.of(one.stock));
     }
