@@ -64,7 +64,7 @@ record StationTrial(
     }
 
     private Ratio reading(WeighingStation station) {
-        return AssignedLine.addition(line, station).reading().result();
+        return AssignedLine.addition(line, station).reading().canonical();
     }
 
     private static @Nullable Ratio room(WeighingStation station) {
