@@ -8,7 +8,6 @@ import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +20,7 @@ import java.util.List;
  * @param formula as it is weighed
  * @param benches the closures under which the batch is to be planned
  */
-record PlannedLoad(Formula formula, List<Bench> benches) implements Serializable {
+record PlannedLoad(Formula formula, List<Bench> benches) {
 
     private static final Symbol LOAD = Symbol.of("P", "planned-load", Kind.MASS);
     private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
@@ -62,7 +61,10 @@ record PlannedLoad(Formula formula, List<Bench> benches) implements Serializable
     Ratio mostMultiples(Ratio room, Ratio unit) {
         BigInteger fits = BigInteger.ZERO;
         BigInteger high = room.dividedBy(unit).floor().numerator();
-        Ratio span = bench().balance().gramsPerDivision().times(formula.lines().size() + 1L);
+        Ratio span = bench().balance()
+                .readability()
+                .canonical()
+                .times(formula.lines().size() + 1L);
         BigInteger low = room.minus(span).dividedBy(unit).floor().numerator();
         if (low.signum() > 0) {
             // A rounded line is at most half a division too much, so this one fits.

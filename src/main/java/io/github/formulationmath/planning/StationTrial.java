@@ -31,8 +31,8 @@ record StationTrial(
         if (!fromBoat && !station.vessel().equals(pot)) {
             return Phrase.of("station.other-pot", station.vessel().name());
         }
-        Ratio capacity = station.balance().gramsCapacity();
-        Ratio load = onPan(station).plus(station.vessel().mass().in(FormulationUnits.GRAM));
+        Ratio capacity = station.balance().capacity().canonical();
+        Ratio load = onPan(station).plus(station.vessel().mass().canonical());
         if (load.compareTo(capacity) > 0) {
             String over = Amount.grams(load.minus(capacity)).toString();
             return Phrase.of("station.overloaded", Amount.grams(load).toString(), over);
@@ -64,13 +64,13 @@ record StationTrial(
     }
 
     private Ratio reading(WeighingStation station) {
-        return AssignedLine.addition(line, station).reading().result();
+        return AssignedLine.addition(line, station).reading().canonical();
     }
 
     private static @Nullable Ratio room(WeighingStation station) {
         return station.vessel()
                 .workingVolume()
-                .map(volume -> volume.in(FormulationUnits.MILLILITRE))
+                .map(volume -> volume.canonical())
                 .orElse(null);
     }
 

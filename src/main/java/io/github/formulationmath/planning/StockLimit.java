@@ -7,7 +7,6 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.working.Reckoning;
-import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -18,7 +17,7 @@ import java.util.List;
  * @param name the ingredient
  * @param benches the closures under which the batch is to be planned
  */
-record StockLimit(Formula formula, String name, List<Bench> benches) implements Serializable {
+record StockLimit(Formula formula, String name, List<Bench> benches) {
 
     StockLimit {
         benches = List.copyOf(benches);
@@ -44,7 +43,7 @@ record StockLimit(Formula formula, String name, List<Bench> benches) implements 
             for (FormulaLine line : lines()) {
                 sum = sum.plus(divisions.get(line.index()));
             }
-            most = most.max(sum.times(bench.balance().gramsPerDivision()));
+            most = most.max(sum.times(bench.balance().readability().canonical()));
         }
         return most;
     }
@@ -59,7 +58,7 @@ record StockLimit(Formula formula, String name, List<Bench> benches) implements 
     }
 
     private Ratio most(Ratio stock, Bench bench) {
-        Ratio d = bench.balance().gramsPerDivision();
+        Ratio d = bench.balance().readability().canonical();
         Ratio whole = stock.dividedBy(d).floor();
         Ratio most = Ratio.ZERO;
         for (FormulaLine line : lines()) {
@@ -82,12 +81,12 @@ record StockLimit(Formula formula, String name, List<Bench> benches) implements 
     /** The batch at which the bound of a line is a whole number, and above which it is the next. */
     private Ratio at(FormulaLine line, Ratio divisions, Bench bench) {
         Ratio target = divisions.minus(excess(line, bench)).max(Ratio.ZERO);
-        return target.times(bench.balance().gramsPerDivision()).dividedBy(line.fraction());
+        return target.times(bench.balance().readability().canonical()).dividedBy(line.fraction());
     }
 
     /** The divisions that all lines together read at most. */
     private Ratio bound(Ratio grams, Bench bench) {
-        Ratio divisions = grams.dividedBy(bench.balance().gramsPerDivision());
+        Ratio divisions = grams.dividedBy(bench.balance().readability().canonical());
         Ratio sum = Ratio.ZERO;
         for (FormulaLine line : lines()) {
             sum = sum.plus(

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * The laws that every value type of the library keeps: a final, immutable class with equals, hashCode, a text, and a
- * serial form that gives the same value back.
+ * The laws that every value type of the library keeps: a final, immutable class with equals, hashCode, a text, and, if it
+ * is written down, a serial form that gives the same value back.
  */
 public interface ValueContract<T> {
 
@@ -53,7 +53,7 @@ public interface ValueContract<T> {
     default void the_serial_form_gives_the_same_value_back() throws IOException, ClassNotFoundException {
         for (T value : different()) {
             if (!(value instanceof Serializable)) {
-                continue; // a question or an answer, which nobody writes down
+                return;
             }
             T copy = copy(value);
             assertThat(copy).isEqualTo(value).hasSameHashCodeAs(value).hasToString(value.toString());
