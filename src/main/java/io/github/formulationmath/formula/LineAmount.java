@@ -17,7 +17,11 @@ public sealed interface LineAmount extends Serializable {
      */
     record Share(MassFraction fraction) implements LineAmount {
 
-        /** Refuses null. */
+        /**
+         * Refuses null.
+         *
+         * @param fraction the fraction
+         */
         public Share {
             Objects.requireNonNull(fraction, "share");
         }
@@ -35,7 +39,11 @@ public sealed interface LineAmount extends Serializable {
      */
     record Parts(Ratio parts) implements LineAmount {
 
-        /** Refuses null. */
+        /**
+         * Refuses null.
+         *
+         * @param parts the number
+         */
         public Parts {
             Objects.requireNonNull(parts, "parts");
         }
@@ -53,7 +61,11 @@ public sealed interface LineAmount extends Serializable {
      */
     record Weight(Amount<Mass> mass) implements LineAmount {
 
-        /** Refuses null. */
+        /**
+         * Refuses null.
+         *
+         * @param mass the mass
+         */
         public Weight {
             Objects.requireNonNull(mass, "mass");
         }

@@ -37,7 +37,12 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfMass(Amount<Mass> mass) implements BatchSize {
 
-        /** Refuses a mass that is not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param mass the mass
+         * @throws IllegalArgumentException if the mass is not above 0
+         */
         public OfMass {
             Amount.requirePositive("mass", mass);
         }
@@ -57,7 +62,14 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfPacks(int packs, Amount<Mass> fillMass, MassFraction overage) implements BatchSize {
 
-        /** Refuses packs or a fill mass that are not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param packs how many packs are filled
+         * @param fillMass what goes into each
+         * @param overage what is made beyond that
+         * @throws IllegalArgumentException if packs or fill mass is not above 0
+         */
         public OfPacks {
             Objects.requireNonNull(fillMass, "fillMass");
             Objects.requireNonNull(overage, "overage");
@@ -81,7 +93,13 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfStock(FormulaLine line, Amount<Mass> stock) implements BatchSize {
 
-        /** Refuses a stock that is not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param line a line whose ingredient is in stock
+         * @param stock how much of it there is
+         * @throws IllegalArgumentException if the stock is not above 0
+         */
         public OfStock {
             Objects.requireNonNull(line, "line");
             Amount.requirePositive("stock", stock);
@@ -101,7 +119,13 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfVolume(Amount<Volume> volume, @Nullable Density productDensity) implements BatchSize {
 
-        /** Refuses a volume that is not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param volume the volume to fill
+         * @param productDensity the density of the product, or null
+         * @throws IllegalArgumentException if the volume is not above 0
+         */
         public OfVolume {
             Amount.requirePositive("volume", volume);
         }
