@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import java.io.Serial;
 import java.io.Serializable;
@@ -84,7 +85,7 @@ public final class ErrorBudget implements Serializable {
     @Override
     public String toString() {
         return variances.keySet().stream()
-                .map(source -> source + " " + PercentText.of(share(source)))
+                .map(source -> source + " " + NumberText.percent(share(source)))
                 .collect(Collectors.joining(", ", "variance from [", "]"));
     }
 }

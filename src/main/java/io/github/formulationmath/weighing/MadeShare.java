@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.working.Explained;
@@ -184,6 +185,6 @@ public final class MadeShare implements Explained {
 
     @Override
     public String toString() {
-        return subject.name() + " " + PercentText.of(result()) + " in " + PercentText.of(bounds());
+        return subject.name() + " " + NumberText.percent(result(), bounds());
     }
 }
