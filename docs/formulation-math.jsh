@@ -2,6 +2,8 @@
 //   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.csv.*;
+import io.github.formulationmath.document.*;
+import io.github.formulationmath.exercise.*;
 import io.github.formulationmath.formula.*;
 import io.github.formulationmath.limit.*;
 import io.github.formulationmath.number.*;
@@ -24,7 +26,7 @@ Balance balance = Balance.of("0.1 g", "2 kg");
 WeighingPlan plan = WeighingPlan.of(Batch.of(lotion, BatchSize.ofMass("180 g")), balance);
 
 /** Prints a working. */
-void show(Working working) { System.out.print(WorkingFormat.text().format(working)); }
+void show(Working working) { System.out.print(working.document().print(Format.TEXT)); }
 
 /** Prints the working of a result. */
 void why(Explainable result) { show(result.working()); }
@@ -43,4 +45,4 @@ void why(BatchWindow window) {
 }
 
 /** Prints the sheet of a plan. */
-void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(SheetFormat.TEXT)); }
+void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(Format.TEXT)); }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
@@ -138,7 +139,7 @@ public final class IngredientList {
                         "label.order-doubt", doubt.listed().name(), doubt.next().name()))));
         thresholdDoubts()
                 .forEach(ingredient -> lines.add(wording.text(
-                        Phrase.of("label.threshold-doubt", ingredient.name(), PercentText.of(rule.threshold())))));
+                        Phrase.of("label.threshold-doubt", ingredient.name(), NumberText.percent(rule.threshold())))));
         lines.add(wording.text(Phrase.of("caution.label", rule.source().toString())));
         return List.copyOf(lines);
     }

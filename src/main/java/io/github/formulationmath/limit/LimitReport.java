@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
@@ -288,6 +289,16 @@ public final class LimitReport {
      */
     public List<String> describe(Wording wording) {
         return new ReportText(this, Objects.requireNonNull(wording, "wording")).lines();
+    }
+
+    /**
+     * The report as a document: the same words in paragraphs, the cautions last.
+     *
+     * @param wording the words
+     * @return the document, to be printed in any format
+     */
+    public Document document(Wording wording) {
+        return new ReportText(this, Objects.requireNonNull(wording, "wording")).document();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
@@ -152,6 +153,6 @@ public final class ListedIngredient implements Subject, Explained {
 
     @Override
     public String toString() {
-        return name + " " + PercentText.of(share, bounds());
+        return name + " " + NumberText.percent(share, bounds());
     }
 }

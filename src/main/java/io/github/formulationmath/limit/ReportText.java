@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
@@ -9,17 +10,36 @@ import java.util.List;
 record ReportText(LimitReport report, Wording wording) {
 
     List<String> lines() {
-        List<Phrase> head = new ArrayList<>();
-        if (!report.table().notHeld().isEmpty()) {
-            head.add(
-                    Phrase.of("limit.not-held", String.join("; ", report.table().notHeld())));
+        List<String> lines = new ArrayList<>(found());
+        lines.addAll(cautions());
+        return List.copyOf(lines);
+    }
+
+    Document document() {
+        Document document = Document.titled(report.formula().name(), wording.say("language"));
+        for (String line : found()) {
+            document = document.paragraph(line);
         }
-        head.add(Phrase.of(outcome()));
-        List<String> lines = new ArrayList<>(texts(head));
+        for (String caution : cautions()) {
+            document = document.caution(caution);
+        }
+        return document;
+    }
+
+    private List<String> found() {
+        List<String> lines = new ArrayList<>();
+        if (!report.table().notHeld().isEmpty()) {
+            lines.add(wording.say(
+                    "limit.not-held", String.join("; ", report.table().notHeld())));
+        }
+        lines.add(wording.say(outcome()));
         report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
         lines.addAll(texts(findings()));
-        lines.addAll(texts(List.of(Phrase.of("caution.limit"), report.table().caution())));
-        return List.copyOf(lines);
+        return lines;
+    }
+
+    private List<String> cautions() {
+        return texts(List.of(Phrase.of("caution.limit"), report.table().caution()));
     }
 
     /** Where nothing was compared, nothing was passed either, and that must not read like a result. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
@@ -27,7 +28,7 @@ record VerdictText(Verdict verdict, Wording wording) {
     /** What is counted, its share, the limit, and the verdict. */
     static String brief(Verdict verdict) {
         UsageLimit limit = verdict.limit();
-        String share = verdict.shortName() + " " + PercentText.of(verdict.share(), verdict.bounds());
+        String share = verdict.shortName() + " " + NumberText.percent(verdict.share(), verdict.bounds());
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
@@ -41,7 +42,7 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Phrase.of(
                     "limit.head.prohibited",
                     verdict.shortName(),
-                    PercentText.of(verdict.share()),
+                    NumberText.percent(verdict.share()),
                     wording.text(Phrase.of(verdict.conformity().key())));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');
@@ -59,8 +60,8 @@ record VerdictText(Verdict verdict, Wording wording) {
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
         return verdict.tally().isAssessable()
-                ? PercentText.of(verdict.share())
-                : PercentText.of(verdict.share(), verdict.bounds());
+                ? NumberText.percent(verdict.share())
+                : NumberText.percent(verdict.share(), verdict.bounds());
     }
 
     private Optional<Phrase> interval() {
@@ -71,8 +72,8 @@ record VerdictText(Verdict verdict, Wording wording) {
         }
         return Optional.of(Phrase.of(
                 "limit.interval",
-                PercentText.of(lower),
-                PercentText.of(upper.get()),
+                NumberText.percent(lower),
+                NumberText.percent(upper.get()),
                 verdict.rule().toString()));
     }
 

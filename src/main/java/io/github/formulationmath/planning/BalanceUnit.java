@@ -1,8 +1,9 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import javax.measure.quantity.Mass;
 
@@ -11,14 +12,12 @@ final class BalanceUnit {
 
     private BalanceUnit() {}
 
-    private static final Rounding FOUR_DIGITS = Rounding.toSignificantDigits(4);
-
     static Amount<Mass> amount(Balance balance, Ratio grams) {
         return Amount.grams(grams).to(balance.readability().getUnit());
     }
 
-    /** The exact mass, with an approximation beside it where it is no decimal number: {@code 100/21 g ≈ 4.762 g}. */
+    /** The exact mass, with fewer digits beside it where they are many: {@code 100/21 g ≈ 4.76190 g}. */
     static String text(Amount<Mass> mass) {
-        return mass.exactValue().isDecimal() ? mass.toString() : mass + " ≈ " + mass.rounded(FOUR_DIGITS);
+        return NumberText.exact(mass.exactValue(), FormulationUnits.symbolOf(mass.getUnit()));
     }
 }

@@ -1,23 +1,22 @@
 package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import java.math.RoundingMode;
 
-/** Numbers as sheets show them: exact where that is short, else rounded and marked with ≈. */
+/** Numbers as sheets show them: what a display shows, errors and guarantees; all others are {@link NumberText}. */
 final class SheetNumbers {
 
-    private static final int LONGEST_EXACT = 9;
     private static final Rounding TWO_DIGITS = Rounding.toSignificantDigits(2);
-    private static final Rounding SHORT = Rounding.toSignificantDigits(5);
 
     private SheetNumbers() {}
 
     static String amount(Amount<?> amount) {
-        return number(amount.exactValue()) + " " + FormulationUnits.symbolOf(amount.getUnit());
+        return NumberText.of(amount.exactValue(), FormulationUnits.symbolOf(amount.getUnit()));
     }
 
     /** A reading as the display shows it, with the zeros that its step keeps: 1.0 g. */
@@ -39,21 +38,5 @@ final class SheetNumbers {
         Rounding grid = Rounding.toMultipleOf(step);
         return grid.with(RoundingMode.FLOOR).format(low) + " to "
                 + grid.with(RoundingMode.CEILING).format(high) + " %";
-    }
-
-    static String signed(Amount<?> amount) {
-        return (amount.signum() > 0 ? "+" : "") + amount(amount);
-    }
-
-    static String percent(Ratio fraction) {
-        return number(fraction.times(100)) + " %";
-    }
-
-    static String number(Ratio value) {
-        if (value.isDecimal() && value.toString().length() <= LONGEST_EXACT) {
-            return value.toString();
-        }
-        Ratio rounded = value.rounded(SHORT);
-        return "≈ " + rounded.toBigDecimal().toPlainString();
     }
 }

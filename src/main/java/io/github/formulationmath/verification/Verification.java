@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
@@ -14,7 +15,6 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Report;
 import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Wording;
 import java.util.Comparator;
@@ -266,12 +266,10 @@ public final class Verification implements Explained {
      * that a figure which agrees is not thereby safe.
      *
      * @param wording the words
-     * @return a report to print as text, Markdown or HTML
+     * @return the report, to be printed in any format
      */
-    public Report report(Wording wording) {
-        return new VerificationReport(this, wording)
-                .report()
-                .paragraph(wording.text(Phrase.of("caution.verification")));
+    public Document report(Wording wording) {
+        return new VerificationReport(this, wording).document().caution(wording.say("caution.verification"));
     }
 
     /**
@@ -279,21 +277,19 @@ public final class Verification implements Explained {
      *
      * @param wording the words
      * @param limits what {@link #limits(LimitChecker)} found
-     * @return a report to print as text, Markdown or HTML
+     * @return the report, to be printed in any format
      * @throws IllegalArgumentException if the limits were checked against other figures than theirs
      */
-    public Report report(Wording wording, LimitReport limits) {
+    public Document report(Wording wording, LimitReport limits) {
         if (!isComplete() || !Objects.requireNonNull(limits, "limits").formula().equals(asClaimed())) {
             throw new IllegalArgumentException(
                     "limits is a report on \"" + limits.formula().name()
                             + "\" with other figures than those of the claim: take it from limits(checker)");
         }
-        Report report =
-                new VerificationReport(this, wording).report().heading(wording.text(Phrase.of("verification.limits")));
-        for (String line : VerificationReport.limits(limits, wording)) {
-            report = report.paragraph(line);
-        }
-        return report;
+        return new VerificationReport(this, wording)
+                .document()
+                .heading(wording.say("verification.limits"))
+                .followedBy(limits.document(wording));
     }
 
     @Override

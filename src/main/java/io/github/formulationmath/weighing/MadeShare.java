@@ -1,5 +1,7 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -191,7 +193,9 @@ public final class MadeShare implements Explainable {
     @Override
     public String toString() {
         Interval<Amount<Dimensionless>> bounds = bounds();
-        return subject.name() + " " + PercentText.of(share().canonical()) + " in "
-                + PercentText.of(bounds.least().canonical(), bounds.greatest().canonical());
+        return subject.name() + " "
+                + NumberText.percent(
+                        share().canonical(),
+                        Bounds.closed(bounds.least().canonical(), bounds.greatest().canonical()));
     }
 }

@@ -1,7 +1,7 @@
 package io.github.formulationmath.working;
 
 /** How much of a working is printed. */
-public enum Depth {
+enum Depth {
     /** What was asked and the answer. */
     ANSWER,
     /** Also the given values, each computed step and the assumptions. */

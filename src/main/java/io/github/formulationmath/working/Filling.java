@@ -1,16 +1,11 @@
 package io.github.formulationmath.working;
 
 import java.util.Set;
-import java.util.stream.Collectors;
 
-/** What a printed working does with its values: which it leaves blank or, in a key, fills in. */
+/** What a printed working does with some of its values: it leaves them blank or, in a key, makes them stand out. */
 record Filling(Set<Step> steps, boolean filledIn) {
 
     static final Filling NONE = new Filling(Set.of(), false);
-
-    static Filling of(Worksheet worksheet, boolean filledIn) {
-        return new Filling(worksheet.blanks().stream().map(Blank::step).collect(Collectors.toSet()), filledIn);
-    }
 
     boolean isBlank(Term term) {
         return !filledIn && isAsked(term);

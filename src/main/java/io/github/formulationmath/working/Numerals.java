@@ -1,8 +1,9 @@
 package io.github.formulationmath.working;
 
+import io.github.formulationmath.document.Expression;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import java.math.BigInteger;
 import java.text.DecimalFormatSymbols;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,20 +11,29 @@ import org.jspecify.annotations.Nullable;
 /** Numbers as a reader wants to see them: exact, in the chosen units, with the digits of a locale if one was asked for. */
 final class Numerals {
 
-    /** A decimal of more digits than this is followed by a shorter one. */
-    private static final int READABLE_DIGITS = 12;
-
     private final UnitChoice units;
     private final int significantDigits;
     private final @Nullable DecimalFormatSymbols symbols;
     private final Filling filling;
     private final Grid grid = new Grid();
 
-    Numerals(Style style, Filling filling) {
+    /** A number ready to print; nothing stands below a decimal. */
+    private record Written(String digits, String below, String unit) {
+
+        Expression expression() {
+            return Expression.fraction(digits, below, unit);
+        }
+
+        String text() {
+            return digits + (below.isEmpty() ? "" : "/" + below) + (unit.isEmpty() ? "" : " " + unit);
+        }
+    }
+
+    Numerals(Style style) {
         this.units = style.units();
         this.significantDigits = style.significantDigits();
         this.symbols = style.locale() == null ? null : DecimalFormatSymbols.getInstance(style.locale());
-        this.filling = filling;
+        this.filling = style.filling();
     }
 
     boolean isBlanked(Term term) {
@@ -31,93 +41,95 @@ final class Numerals {
     }
 
     /** The value of a term, exactly; a rounded step keeps the zeros of its grid, a blanked one shows none. */
-    Numeral exact(Term term) {
-        Measure measure = measure(term);
-        if (isBlanked(term)) {
-            return Numeral.blank(measure.text());
-        }
-        Numeral exact = exact(term.value(), measure, grid.of(term));
-        return filling.isFilledIn(term) ? exact.inBold() : exact;
+    Expression exact(Term term) {
+        return isBlanked(term)
+                ? blank(term)
+                : shown(term, exact(term.value(), measure(term), grid.of(term)).expression());
     }
 
     /** A line to write on, with the unit of a term. */
-    Numeral blank(Term like) {
-        return Numeral.blank(measure(like).text());
+    Expression blank(Term like) {
+        return Expression.blank(measure(like).text());
     }
 
     /** The value of a term in few digits, if its exact form is a fraction or a long decimal. */
-    Optional<Numeral> inFewDigits(Term term) {
+    Optional<Expression> inFewDigits(Term term) {
         return isBlanked(term)
                 ? Optional.empty()
-                : inFewDigits(term.value(), term).map(few -> filling.isFilledIn(term) ? few.inBold() : few);
+                : few(term.value(), measure(term)).map(few -> shown(term, few.expression()));
     }
 
-    /** The same for any value in the unit of a term. */
-    Optional<Numeral> inFewDigits(Ratio value, Term like) {
-        Measure measure = measure(like);
-        Ratio shown = value.dividedBy(measure.size());
-        if (shown.isDecimal() && digitCount(shown) <= READABLE_DIGITS) {
-            return Optional.empty();
-        }
-        Rounding few = Rounding.toSignificantDigits(significantDigits);
-        return Optional.of(decimal(few.apply(shown), few.stepFor(few.apply(shown)), measure.text()));
+    private Expression shown(Term term, Expression number) {
+        return filling.isFilledIn(term) ? number.bold() : number;
+    }
+
+    /** A value in the unit of a term, in few digits if it is long. */
+    String text(Ratio value, Term like) {
+        return few(value, measure(like)).map(few -> "≈ " + few.text()).orElseGet(() -> exactText(value, like));
+    }
+
+    /** A bare number, exactly. */
+    String text(Ratio value) {
+        return exact(value, Measure.PLAIN, Ratio.ZERO).text();
     }
 
     /** A value in the unit of a term, exactly; it keeps the zeros of the term's grid if it lies on it. */
-    Numeral exact(Ratio value, Term like) {
-        return exact(value, measure(like), grid.of(like));
+    String exactText(Ratio value, Term like) {
+        return exact(value, measure(like), grid.of(like)).text();
     }
 
     /** A grid step; in the canonical unit if the chosen one would make a fraction of it. */
-    Numeral gridStep(Ratio step, Term of) {
+    String gridStep(Ratio step, Term of) {
         Measure chosen = measure(of);
         Measure canonical = KindOf.measure(of, UnitChoice.canonical());
-        return exact(step, step.dividedBy(chosen.size()).isDecimal() ? chosen : canonical, Ratio.ZERO);
+        return exact(step, step.dividedBy(chosen.size()).isDecimal() ? chosen : canonical, Ratio.ZERO)
+                .text();
     }
 
     private Measure measure(Term term) {
         return term instanceof Step step ? units.of(step.symbol().kind()) : KindOf.measure(term, units);
     }
 
-    private Numeral exact(Ratio value, Measure measure, Ratio grid) {
+    private Optional<Written> few(Ratio value, Measure measure) {
         Ratio shown = value.dividedBy(measure.size());
-        if (shown.isDecimal()) {
-            return decimal(shown, grid.dividedBy(measure.size()), measure.text());
+        if (NumberText.isShort(shown)) {
+            return Optional.empty();
         }
-        return new Numeral(
-                shown.signum() < 0,
-                localised(shown.numerator().abs().toString()),
-                localised(shown.denominator().toString()),
-                measure.text());
+        Rounding few = Rounding.toSignificantDigits(significantDigits);
+        Ratio rounded = few.apply(shown);
+        return Optional.of(decimal(rounded, few.stepFor(rounded), measure.text()));
     }
 
-    private Numeral decimal(Ratio shown, Ratio grid, String unit) {
-        Ratio size = shown.abs();
+    private Written exact(Ratio value, Measure measure, Ratio grid) {
+        Ratio shown = value.dividedBy(measure.size());
+        return shown.isDecimal()
+                ? decimal(shown, grid.dividedBy(measure.size()), measure.text())
+                : new Written(
+                        localised(shown.numerator().toString()),
+                        localised(shown.denominator().toString()),
+                        measure.text());
+    }
+
+    private Written decimal(Ratio shown, Ratio grid, String unit) {
         boolean gridFits =
-                grid.signum() > 0 && grid.isDecimal() && size.dividedBy(grid).isInteger();
-        String digits = gridFits ? Rounding.toMultipleOf(grid).format(size) : size.toString();
-        return new Numeral(shown.signum() < 0, localised(digits), "", unit);
-    }
-
-    private static int digitCount(Ratio decimal) {
-        return decimal.toBigDecimal().stripTrailingZeros().precision();
+                grid.signum() > 0 && grid.isDecimal() && shown.dividedBy(grid).isInteger();
+        String digits = gridFits ? Rounding.toMultipleOf(grid).format(shown) : shown.toString();
+        return new Written(localised(digits), "", unit);
     }
 
     private String localised(String digits) {
-        if (symbols == null) {
-            return digits;
-        }
         StringBuilder text = new StringBuilder(digits.length());
-        digits.chars().forEach(c -> text.append(localised((char) c, symbols)));
+        digits.chars().forEach(c -> text.append(localised((char) c)));
         return text.toString();
     }
 
-    private static char localised(char c, DecimalFormatSymbols symbols) {
+    private char localised(char c) {
+        if (c == '-') {
+            return '−';
+        }
+        if (symbols == null) {
+            return c;
+        }
         return c == '.' ? symbols.getDecimalSeparator() : (char) (symbols.getZeroDigit() + (c - '0'));
-    }
-
-    /** A whole number in the digits of the locale. */
-    String count(BigInteger value) {
-        return localised(value.toString());
     }
 }

@@ -51,6 +51,15 @@ public final class Step implements Term, Entry {
     }
 
     /**
+     * The value in words.
+     *
+     * @return for example <i>mass of Glycerin</i>
+     */
+    public Phrase meaning() {
+        return Phrase.of("symbol." + symbol.meaningKey(), subject.name());
+    }
+
+    /**
      * The symbol with its index.
      *
      * @return for example {@code m_3}

@@ -1,5 +1,6 @@
 package io.github.formulationmath.working;
 
+import io.github.formulationmath.document.Document;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -65,10 +66,22 @@ public final class Wording {
     }
 
     /**
+     * The text under a key.
+     *
+     * @param key the key
+     * @param arguments what stands for {0}, {1}, …
+     * @return the text with the arguments put in, each {@linkplain Document#clean cleaned}
+     * @throws IllegalArgumentException if the wording has no such key
+     */
+    public String say(String key, String... arguments) {
+        return text(Phrase.of(key, arguments));
+    }
+
+    /**
      * A phrase in words.
      *
      * @param phrase the phrase
-     * @return its text with the arguments put in
+     * @return its text with the arguments put in, each {@linkplain Document#clean cleaned}: a name cannot leave its place
      * @throws IllegalArgumentException if the wording has no such key
      */
     public String text(Phrase phrase) {
@@ -80,7 +93,8 @@ public final class Wording {
         return PLACEHOLDER.matcher(pattern).replaceAll(found -> {
             int index = Integer.parseInt(found.group(1));
             boolean known = index < phrase.arguments().size();
-            return Matcher.quoteReplacement(known ? phrase.arguments().get(index) : found.group());
+            return Matcher.quoteReplacement(
+                    known ? Document.clean(phrase.arguments().get(index)) : found.group());
         });
     }
 

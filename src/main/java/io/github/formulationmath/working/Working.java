@@ -1,9 +1,12 @@
 package io.github.formulationmath.working;
 
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 
 /**
@@ -143,9 +146,52 @@ public final class Working {
         }
     }
 
+    /**
+     * The working as a document, told in steps in English.
+     *
+     * @return the document, to be printed in any format
+     */
+    public Document document() {
+        return document(Style.steps());
+    }
+
+    /**
+     * The working as a document.
+     *
+     * @param style how much of it is told, in which units and words
+     * @return the document, to be printed in any format
+     * @throws IllegalArgumentException if the wording lacks a text that the working asks for; the message names the key
+     */
+    public Document document(Style style) {
+        return new WorkingDocument(Objects.requireNonNull(style, "style")).of(this);
+    }
+
+    /**
+     * The same working with a remark behind its last step.
+     *
+     * @param note the remark
+     * @return the longer working
+     */
+    public Working with(Note note) {
+        List<Entry> more = new ArrayList<>(entries);
+        more.add(Objects.requireNonNull(note, "note"));
+        return new Working(question, more, answer);
+    }
+
+    /**
+     * The step of which the value of a term is a whole multiple because of the way it was worked out: what was rounded to
+     * 0.1 g is a multiple of 0.1 g, and so is any sum of such values.
+     *
+     * @param term a term of a working
+     * @return the step in the canonical unit, above 0; 0 if the value is on no grid
+     */
+    public static Ratio gridOf(Term term) {
+        return new Grid().of(term);
+    }
+
     /** The working as plain text, to the depth of its steps. */
     @Override
     public String toString() {
-        return WorkingFormat.text().format(this);
+        return document().toString();
     }
 }

@@ -8,11 +8,16 @@
  * io.github.formulationmath.working.Working}: what was given, each step, each comparison, each assumption. There is no
  * second formula to keep in step.
  *
+ * <p>A working tells itself as a {@link io.github.formulationmath.document.Document}, in the {@link
+ * io.github.formulationmath.working.Style} that its reader asks for; that prints it. {@code Formulas} makes the terms into
+ * expressions, {@code Numerals} their values into numbers with units, {@code WorkingDocument} puts the page together.
+ *
  * <p>Reading order: {@link io.github.formulationmath.working.Reckoning}, {@link
  * io.github.formulationmath.working.Symbol}, {@link io.github.formulationmath.working.Term} and its kinds, {@link
- * io.github.formulationmath.working.Entry}, {@link io.github.formulationmath.working.Working}.
+ * io.github.formulationmath.working.Entry}, {@link io.github.formulationmath.working.Working}, {@link
+ * io.github.formulationmath.working.Style}.
  *
- * <p>May depend on {@code quantity} and {@code number} alone.
+ * <p>May depend on {@code document} and {@code number} alone.
  */
 @NullMarked
 package io.github.formulationmath.working;

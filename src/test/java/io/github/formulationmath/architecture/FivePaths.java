@@ -1,5 +1,6 @@
 package io.github.formulationmath.architecture;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
@@ -20,7 +21,6 @@ import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.WorkingFormat;
 
 /** The five jobs whose cost in types the figures of the house count; each runs in a virtual machine of its own. */
 final class FivePaths {
@@ -87,8 +87,8 @@ final class FivePaths {
 
     private static void page() {
         var working = plan().line("Glycerin").working();
-        print(WorkingFormat.htmlPage().format(working).length());
-        print(WorkingFormat.latexDocument().format(working).length());
+        print(working.document().print(Format.HTML).length());
+        print(working.document().print(Format.LATEX).length());
     }
 
     private static void print(Object answer) {

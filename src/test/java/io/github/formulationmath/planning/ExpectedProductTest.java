@@ -50,7 +50,7 @@ class ExpectedProductTest {
                 .isEqualTo(Ratio.of(6, 999).dividedBy(Ratio.of(5, 1000)).minus(Ratio.ONE));
         assertThat(tocopherol.budget().share(ErrorSource.READING)).isEqualTo(Ratio.of(1, 2));
         // 400/1001 = 0.39960… and 600/999 = 0.60060…, outwards
-        assertThat(tocopherol).hasToString("Tocopherol 0.5 % in [0.3996, 0.60061] %");
+        assertThat(tocopherol).hasToString("Tocopherol 0.5 % in [0.3996, 0.600601] %");
         assertThat(tocopherol.budget()).hasToString("variance from [TARE 50 %, READING 50 %]");
     }
 

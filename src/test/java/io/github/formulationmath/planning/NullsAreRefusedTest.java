@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.examples.BatchSheetExample;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
@@ -15,7 +16,6 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.sheet.BatchSheet;
-import io.github.formulationmath.sheet.SheetFormat;
 import io.github.formulationmath.support.NullTester;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
@@ -53,7 +53,7 @@ class NullsAreRefusedTest {
         samples.put(Closure.class, Closure.CLOSED);
         samples.put(Criterion.class, Criterion.oneDivision());
         samples.put(WeighingPlan.class, PLAN);
-        samples.put(SheetFormat.class, SheetFormat.TEXT);
+        samples.put(Format.class, Format.TEXT);
         samples.put(Wording.class, Wording.english());
         samples.put(String[].class, new String[] {"Glycerol"});
         samples.put(List.class, List.of(FORMULA));
@@ -90,10 +90,10 @@ class NullsAreRefusedTest {
             PLAN.bench(),
             PLAN,
             PLAN.lines().get(0),
-            BulkPlanner.of(List.of(FORMULA)),
-            BatchSheet.of(PLAN)
+            BulkPlanner.of(List.of(FORMULA))
         };
         int tries = new NullTester(samples("1 g")).test(BatchSize.class, null);
+        tries += new NullTester(samples("1 g")).test(BatchSheet.class, null);
         SoftAssertions softly = new SoftAssertions();
         for (Object instance : instances) {
             tries += triesOf(tester, softly, instance);

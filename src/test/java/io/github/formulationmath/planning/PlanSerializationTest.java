@@ -2,10 +2,10 @@ package io.github.formulationmath.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.examples.BatchSheetExample;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.sheet.BatchSheet;
-import io.github.formulationmath.sheet.SheetFormat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** Values survive being written and read, other threads, and other languages. */
 class PlanSerializationTest {
 
-    private static final String SHEET = BatchSheet.of(BatchSheetExample.plan()).print(SheetFormat.TEXT);
+    private static final String SHEET = BatchSheet.of(BatchSheetExample.plan()).print(Format.TEXT);
 
     @Test
     void formulaBatchAndPlanComeBackEqual() throws IOException, ClassNotFoundException {
@@ -31,7 +31,7 @@ class PlanSerializationTest {
         assertThat(copy(formula)).isEqualTo(formula);
         WeighingPlan plan = BatchSheetExample.plan();
         WeighingPlan back = copy(plan);
-        assertThat(BatchSheet.of(back).print(SheetFormat.TEXT)).isEqualTo(SHEET);
+        assertThat(BatchSheet.of(back).print(Format.TEXT)).isEqualTo(SHEET);
         assertThat(back).isEqualTo(plan).hasSameHashCodeAs(plan);
         assertThat(back.batch()).isEqualTo(plan.batch());
         assertThat(back.lines()).isEqualTo(plan.lines());
@@ -52,7 +52,7 @@ class PlanSerializationTest {
         WeighingPlan plan = BatchSheetExample.plan();
         ExecutorService threads = Executors.newFixedThreadPool(16);
         var sheets = IntStream.range(0, 64)
-                .mapToObj(i -> threads.submit(() -> BatchSheet.of(plan).print(SheetFormat.TEXT)))
+                .mapToObj(i -> threads.submit(() -> BatchSheet.of(plan).print(Format.TEXT)))
                 .toList();
         threads.shutdown();
         assertThat(threads.awaitTermination(1, TimeUnit.MINUTES)).isTrue();
@@ -66,7 +66,7 @@ class PlanSerializationTest {
         try {
             for (String tag : new String[] {"de-DE", "fr-FR", "ar-EG", "hi-IN-u-nu-deva", "tr-TR"}) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
-                assertThat(BatchSheet.of(BatchSheetExample.plan()).print(SheetFormat.TEXT))
+                assertThat(BatchSheet.of(BatchSheetExample.plan()).print(Format.TEXT))
                         .as(tag)
                         .isEqualTo(SHEET)
                         .contains("289.842 g");

@@ -3,6 +3,7 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
@@ -12,10 +13,8 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.sheet.BatchSheet;
-import io.github.formulationmath.sheet.SheetFormat;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
-import io.github.formulationmath.working.WorkingFormat;
 import java.util.List;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
@@ -53,13 +52,13 @@ class WindowAnswersTest {
         WeighingPlan plan = WeighingPlan.of(Batch.of(BALM, BatchSize.ofMass("500 g")), BLIND);
         assertThat(plan.notConsidered()).isEqualTo(window.notConsidered());
         assertThat(plan.toString()).endsWith("; " + REMARK);
-        for (SheetFormat format : List.of(SheetFormat.TEXT, SheetFormat.MARKDOWN, SheetFormat.HTML)) {
+        for (Format format : List.of(Format.TEXT, Format.MARKDOWN, Format.HTML)) {
             assertThat(BatchSheet.of(plan).print(format)).contains("The volume of jar was not considered");
         }
     }
 
     private static String explained(WindowEnd end) {
-        return WorkingFormat.text().format(end.working()).replaceAll("\\s+", " ");
+        return end.working().document().print(Format.TEXT).replaceAll("\\s+", " ");
     }
 
     @Test
@@ -73,7 +72,7 @@ class WindowAnswersTest {
         WeighingPlan plan = WeighingPlan.of(Batch.of(BALM, BatchSize.ofMass("100 g")), watched);
         assertThat(plan.notConsidered()).isEmpty();
         assertThat(plan.toString()).doesNotContain("not considered");
-        assertThat(BatchSheet.of(plan).print(SheetFormat.TEXT)).doesNotContain("not considered");
+        assertThat(BatchSheet.of(plan).print(Format.TEXT)).doesNotContain("not considered");
     }
 
     @Test
@@ -98,10 +97,10 @@ class WindowAnswersTest {
     @Test
     void the_text_says_where_the_gaps_end_and_what_fractions_come_to() {
         BatchWindow window = BatchWindow.of(BALM, Balance.of("0.1 g", "115 g"), ROUNDING);
-        assertThat(window).hasToString("balm: from 100/21 g ≈ 4.762 g to 115 g, with gaps below 1000/21 g ≈ 47.62 g");
+        assertThat(window).hasToString("balm: from 100/21 g ≈ 4.76190 g to 115 g, with gaps below 1000/21 g ≈ 47.6190 g");
         assertThat(((BatchWindow.Feasible) window).everySizeFrom()).isEqualTo(Amount.grams(Ratio.of(1000, 21)));
-        assertThat(window.smallest().orElseThrow().toString()).startsWith("100/21 g ≈ 4.762 g (");
-        assertThat(MinimumBatch.of(BALM, TENTH, ROUNDING).toString()).contains("at least 100/21 g ≈ 4.762 g (");
+        assertThat(window.smallest().orElseThrow().toString()).startsWith("100/21 g ≈ 4.76190 g (");
+        assertThat(MinimumBatch.of(BALM, TENTH, ROUNDING).toString()).contains("at least 100/21 g ≈ 4.76190 g (");
         assertThat(window.contains(Amount.grams(Ratio.of(100, 21)))).isTrue();
         assertThat(window.contains("4.76 g")).isFalse();
         assertThat(window.contains("6 g")).isFalse();
@@ -179,8 +178,8 @@ class WindowAnswersTest {
     @Test
     void passing_sizes_say_where_they_start_and_where_the_gaps_end() {
         assertThat(Criterion.roundingWithin(Tolerances.of("5 %")).on(BALM, Bench.of(TENTH)))
-                .hasToString("balm on d = 0.1 g, rounding of each line within ± 5 %: from 100/21 g ≈ 4.762 g;"
-                        + " all from 1000/21 g ≈ 47.62 g on");
+                .hasToString("balm on d = 0.1 g, rounding of each line within ± 5 %: from 100/21 g ≈ 4.76190 g;"
+                        + " all from 1000/21 g ≈ 47.6190 g on");
         assertThat(Criterion.roundingWithin(Tolerances.of("0 %"))
                         .on(BALM, Bench.of(TENTH))
                         .toString())

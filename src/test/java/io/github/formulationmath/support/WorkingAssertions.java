@@ -1,15 +1,18 @@
 package io.github.formulationmath.support;
 
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.PrintedArithmetic;
 import io.github.formulationmath.working.Decision;
 import io.github.formulationmath.working.Depth;
 import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Step;
+import io.github.formulationmath.working.Style;
 import io.github.formulationmath.working.UnitChoice;
 import io.github.formulationmath.working.Working;
-import io.github.formulationmath.working.WorkingFormat;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -42,13 +45,13 @@ public final class WorkingAssertions {
      */
     public static void assertSelfChecking(Working working) {
         working.check();
-        WorkingFormat text = WorkingFormat.text().with(Depth.EVERYTHING);
-        verify(text, working, PrintedArithmetic::verifyText);
-        verify(text.with(OUNCES), working, PrintedArithmetic::verifyText);
-        verify(WorkingFormat.markdown().with(Depth.EVERYTHING), working, PrintedArithmetic::verifyMarkdown);
-        verify(WorkingFormat.latexDocument().with(Depth.EVERYTHING), working, PrintedArithmetic::verifyLatex);
+        verify(working.document(Style.everything()), Format.TEXT, working, PrintedArithmetic::verifyText);
+        verify(working.document(Style.everything().with(OUNCES)), Format.TEXT, working, PrintedArithmetic::verifyText);
+        verify(working.document(Style.everything()), Format.MARKDOWN, working, PrintedArithmetic::verifyMarkdown);
+        verify(working.document(Style.everything()), Format.LATEX, working, PrintedArithmetic::verifyLatex);
         verify(
-                WorkingFormat.htmlPage().with(Depth.EVERYTHING),
+                working.document(Style.everything()),
+                Format.HTML,
                 working,
                 (page, values, comparisons) ->
                         PrintedArithmetic.verifyHtml(HtmlChecks.parse(page), values, comparisons));
@@ -58,8 +61,8 @@ public final class WorkingAssertions {
         void verify(String page, Map<String, String> values, int comparisons);
     }
 
-    private static void verify(WorkingFormat format, Working working, Verifier verifier) {
-        String page = format.format(working);
+    private static void verify(Document document, Format format, Working working, Verifier verifier) {
+        String page = document.print(format);
         try {
             verifier.verify(page, values(working), comparisons(working));
         } catch (AssertionError e) {

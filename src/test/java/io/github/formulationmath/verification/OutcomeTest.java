@@ -34,7 +34,7 @@ class OutcomeTest {
     }
 
     private static String text(Verification verification) {
-        return verification.report(Wording.english()).text().replaceAll("\\s+", " ");
+        return verification.report(Wording.english()).toString().replaceAll("\\s+", " ");
     }
 
     /** Of a correct claim one figure is left away: it no longer holds, whichever it was. */

@@ -32,7 +32,7 @@ class VerificationReportTest {
 
     /** Text on one line, whatever the width of the page. */
     private static String text(Verification verification) {
-        return unwrapped(verification.report(Wording.english()).text());
+        return unwrapped(verification.report(Wording.english()).toString());
     }
 
     private static String unwrapped(String text) {
@@ -123,7 +123,7 @@ class VerificationReportTest {
                 LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.simpleAcceptance());
         assertThat(unwrapped(verification
                         .report(Wording.english(), verification.limits(checker))
-                        .text()))
+                        .toString()))
                 .containsOnlyOnce("Caution:")
                 .containsOnlyOnce("qualified safety assess")
                 .containsOnlyOnce("not presented as current law");

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.limit.DecisionRule;
@@ -26,7 +28,6 @@ import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.support.HtmlChecks;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Report;
 import io.github.formulationmath.working.Wording;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -87,10 +88,10 @@ class VerificationTest {
         assertReports("wrong-whole", verification.report(Wording.english()));
     }
 
-    private static void assertReports(String name, Report report) {
-        assertGolden("verification/" + name + ".txt", report.text());
-        assertGolden("verification/" + name + ".md", report.markdown());
-        String html = report.html(Wording.english());
+    private static void assertReports(String name, Document report) {
+        assertGolden("verification/" + name + ".txt", report.print(Format.TEXT));
+        assertGolden("verification/" + name + ".md", report.print(Format.MARKDOWN));
+        String html = report.print(Format.HTML);
         assertGolden("verification/" + name + ".html", html);
         HtmlChecks.assertAccessible(html);
     }
@@ -135,7 +136,7 @@ class VerificationTest {
         assertThat(both.diagnosis().causes().stream().map(Cause::slip))
                 .containsExactlyInAnyOrder(Slip.MILLILITRES_AS_GRAMS, Slip.OVERAGE_LEFT_OUT);
         assertThat(both.diagnosis().isUnique()).isFalse();
-        assertThat(both.report(Wording.english()).text()).contains("cannot tell them apart");
+        assertThat(both.report(Wording.english()).toString()).contains("cannot tell them apart");
     }
 
     @Test
@@ -151,7 +152,7 @@ class VerificationTest {
                 .withFigure("Sodium Hydroxide", "95.0 g");
         Verification verification = Verification.of(claim);
         assertThat(verification.diagnosis().causes().get(0).slip()).isEqualTo(Slip.ALKALI_EXCHANGED);
-        assertThat(verification.report(Wording.english()).text()).contains("Do not make this");
+        assertThat(verification.report(Wording.english()).toString()).contains("Do not make this");
     }
 
     @Property(tries = 100)
@@ -196,8 +197,8 @@ class VerificationTest {
         Slip slip = Slip.values()[(int) Math.floorMod(seed, (long) Slip.values().length)];
         Verification verification = Verification.of(RandomClaims.with(slip, seed % 100_000));
         assertSelfChecking(verification);
-        HtmlChecks.parse(verification.report(Wording.english()).html(Wording.english()));
-        assertThat(verification.report(Wording.english()).text().lines()).allMatch(line -> line.length() <= 80);
+        HtmlChecks.parse(verification.report(Wording.english()).print(Format.HTML));
+        assertThat(verification.report(Wording.english()).toString().lines()).allMatch(line -> line.length() <= 80);
     }
 
     /** Phenoxyethanol is allowed up to 1.0 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
@@ -217,7 +218,7 @@ class VerificationTest {
                 .anyMatch(verdict -> verdict.conformity().toString().contains("EXCEED"));
         assertThat(verification
                         .report(Wording.english(), verification.limits(checker))
-                        .text())
+                        .toString())
                 .contains("Limits under these figures")
                 .contains("Phenoxyethanol");
         for (LimitReport other :

@@ -4,12 +4,14 @@ import static io.github.formulationmath.support.Made.madeShare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.working.Depth;
 import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Style;
 import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.WorkingFormat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -26,10 +28,7 @@ class MadeShareTest {
     }
 
     private static String text(Explainable result) {
-        return WorkingFormat.text()
-                .with(Depth.EVERYTHING)
-                .format(result.working())
-                .replaceAll("\\s+", " ");
+        return result.working().document(Style.everything()).print(Format.TEXT).replaceAll("\\s+", " ");
     }
 
     /** 10 g in 40 g, both with u² = 0.01/6 g²: u² = (1 − 2/4 + 2/16) · 0.01/6 / 40² = 6.51e-7. */
@@ -43,7 +42,7 @@ class MadeShareTest {
     @Test
     void its_text_rounds_outwards() {
         assertThat(share(TENTH, WeighingMethod.CUMULATIVE, "10", "20", "30"))
-                .hasToString("L1 ≈ 16.667 % in [16.5, 16.834] %");
+                .hasToString("L1 ≈ 16.6667 % in [16.5, 16.8334] %");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -13,8 +14,7 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.reference.ReferenceTable;
 import io.github.formulationmath.reference.ReferenceTable.Row;
-import io.github.formulationmath.working.Depth;
-import io.github.formulationmath.working.WorkingFormat;
+import io.github.formulationmath.working.Style;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
@@ -273,9 +273,9 @@ class PublishedRulesTest {
         AirBuoyancy usual = AirBuoyancy.of(matter);
         AirBuoyancy onHigh =
                 new AirBuoyancy(matter, Density.ofGramsPerMillilitre("0.0011"), Density.ofGramsPerMillilitre("8.4"));
-        assertThat(WorkingFormat.text().with(Depth.EVERYTHING).format(usual.working()))
+        assertThat(usual.working().document(Style.everything()).print(Format.TEXT))
                 .contains("OIML D 28:2004");
-        assertThat(WorkingFormat.text().with(Depth.EVERYTHING).format(onHigh.working()))
+        assertThat(onHigh.working().document(Style.everything()).print(Format.TEXT))
                 .doesNotContain("OIML D 28:2004");
         assertThat(onHigh.toString()).contains("0.9 g/mL").contains("0.0011 g/mL");
     }

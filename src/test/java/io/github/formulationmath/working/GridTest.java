@@ -2,8 +2,11 @@ package io.github.formulationmath.working;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.support.WeighedLine;
+import io.github.formulationmath.support.Workings;
 import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -16,9 +19,8 @@ class GridTest {
     private static String answer(Function<Reckoning<Term>, Term> relation) {
         Working working = Working.of(Phrase.of("question.readings-total"), relation);
         return working.answer() instanceof Step step
-                ? WorkingFormat.text()
-                        .with(Depth.ANSWER)
-                        .format(working)
+                ? working.document(Style.answer())
+                        .print(Format.TEXT)
                         .lines()
                         .toList()
                         .get(4)
@@ -47,9 +49,9 @@ class GridTest {
     @Test
     void inEveryFormat() {
         Working working = WeighedLine.of("0.008", "125", "0.1");
-        assertThat(WorkingFormat.markdown().format(working)).contains("r_5 = 1.0 g");
-        assertThat(WorkingFormat.latexFragment().format(working)).contains("r_{5} &= 1.0\\,\\text{g}");
-        assertThat(WorkingFormat.htmlFragment().format(working)).contains("<mn>1.0</mn><mtext>\u00A0g</mtext>");
+        assertThat(working.document().print(Format.MARKDOWN)).contains("r_5 = 1.0 g");
+        assertThat(working.document().printPart(Format.LATEX, 1)).contains("r_{5} &= 1.0\\,\\text{g}");
+        assertThat(working.document().printPart(Format.HTML, 2)).contains("<mn>1.0</mn><mtext>\u00A0g</mtext>");
     }
 
     @Test

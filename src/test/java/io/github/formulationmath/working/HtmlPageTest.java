@@ -3,6 +3,8 @@ package io.github.formulationmath.working;
 import static io.github.formulationmath.support.HtmlChecks.assertAccessible;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.document.Format;
+import io.github.formulationmath.support.Workings;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -14,11 +16,11 @@ class HtmlPageTest {
     @ParameterizedTest
     @EnumSource(Depth.class)
     void pagesCanBeReadByEverybody(Depth depth) {
-        WorkingFormat format = WorkingFormat.htmlPage().with(depth);
-        assertAccessible(format.format(Workings.lineMass()));
-        assertAccessible(format.format(Workings.everything()));
-        assertAccessible(format.format(Workings.total(60)));
-        assertAccessible(format.format(Workings.hostile()));
+        Style style = Style.steps().with(depth);
+        assertAccessible(Workings.lineMass().document(style).print(Format.HTML));
+        assertAccessible(Workings.everything().document(style).print(Format.HTML));
+        assertAccessible(Workings.total(60).document(style).print(Format.HTML));
+        assertAccessible(Workings.hostile().document(style).print(Format.HTML));
     }
 
     @Tag("long")
@@ -36,7 +38,7 @@ class HtmlPageTest {
             })
     void theCheckFindsWhatIsWrong(String change) {
         String[] parts = change.split(",", 2);
-        String page = WorkingFormat.htmlPage().format(Workings.lineMass()).replace(parts[0], parts[1]);
+        String page = Workings.lineMass().document().print(Format.HTML).replace(parts[0], parts[1]);
         assertThatThrownBy(() -> assertAccessible(page)).isInstanceOf(AssertionError.class);
     }
 }

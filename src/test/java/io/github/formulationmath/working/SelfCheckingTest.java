@@ -7,10 +7,13 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.OracleException;
 import io.github.formulationmath.oracle.PrintedArithmetic;
+import io.github.formulationmath.support.RandomWorkings;
 import io.github.formulationmath.support.WorkingAssertions;
+import io.github.formulationmath.support.Workings;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
@@ -99,7 +102,8 @@ class SelfCheckingTest {
     @Test
     void aWrongUnitIsNoticed() {
         UnitChoice wrong = UnitChoice.canonical().with(Kind.MASS, "oz", Ratio.of(28));
-        String page = WorkingFormat.text().with(Depth.EVERYTHING).with(wrong).format(Workings.lineMass());
+        String page =
+                Workings.lineMass().document(Style.everything().with(wrong)).print(Format.TEXT);
         assertThatThrownBy(() -> verify(page, Workings.lineMass())).isInstanceOf(OracleException.class);
     }
 
@@ -145,7 +149,7 @@ class SelfCheckingTest {
     }
 
     private static String page(Working working) {
-        return WorkingFormat.text().with(Depth.EVERYTHING).format(working);
+        return working.document(Style.everything()).print(Format.TEXT);
     }
 
     private static void verify(String page, Working working) {

@@ -2,8 +2,10 @@ package io.github.formulationmath.working;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.support.Workings;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
@@ -12,10 +14,12 @@ import org.junit.jupiter.api.Test;
 class SumOfOneTest {
 
     private static String printed(BiFunction<Reckoning<Term>, Term, Term> operation, Ratio result) {
-        return WorkingFormat.text().format(Working.of(Phrase.of("question.reading", "Wax"), result, r -> {
-            Term given = r.given(Workings.LINE, Ratio.of(7), Source.user());
-            return r.named(Workings.BATCH, operation.apply(r, given));
-        }));
+        return Working.of(Phrase.of("question.reading", "Wax"), result, r -> {
+                    Term given = r.given(Workings.LINE, Ratio.of(7), Source.user());
+                    return r.named(Workings.BATCH, operation.apply(r, given));
+                })
+                .document()
+                .print(Format.TEXT);
     }
 
     private static void noValueTwice(BiFunction<Reckoning<Term>, Term, Term> operation) {

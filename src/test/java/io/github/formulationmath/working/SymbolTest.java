@@ -3,6 +3,7 @@ package io.github.formulationmath.working;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.support.Workings;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

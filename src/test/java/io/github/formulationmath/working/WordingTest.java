@@ -40,11 +40,6 @@ class WordingTest {
     }
 
     @Test
-    void everyMistakeHasAName() {
-        assertThat(Mistake.values()).allMatch(mistake -> Wording.english().has(mistake.key()));
-    }
-
-    @Test
     void aTranslationIsWhole() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Wording.read(new StringReader("language=de")))

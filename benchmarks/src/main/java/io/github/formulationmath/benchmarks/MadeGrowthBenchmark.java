@@ -1,5 +1,6 @@
 package io.github.formulationmath.benchmarks;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Substance;
@@ -27,7 +28,6 @@ import io.github.formulationmath.record.Readings;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.sheet.RecordSheet;
-import io.github.formulationmath.sheet.SheetFormat;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.LocalDate;
@@ -128,6 +128,6 @@ public class MadeGrowthBenchmark {
     /** From the record to its sheet. */
     @Benchmark
     public String sheet() {
-        return RecordSheet.of(records.get(0)).print(SheetFormat.TEXT);
+        return RecordSheet.of(records.get(0)).print(Format.TEXT);
     }
 }
