@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>(−∞, ∞)</td><td>all</td><td>{@link #all all()}</td></tr>
  * </table>
  *
- * <p>Example: {@code closed(1, 3)} meets {@code atLeast(2)} in {@code [2, 3]}.
+ * <p>Example: {@code closed(Ratio.of(1), Ratio.of(3)).intersection(atLeast(Ratio.of(2)))} is {@code [2, 3]}.
  *
  * <p>Immutable and thread-safe.
  */

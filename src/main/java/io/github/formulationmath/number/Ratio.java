@@ -130,7 +130,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     /**
      * The number that a {@code double} is written as: the shortest decimal that identifies it, as {@link
      * Double#toString(double)} specifies it since Java 19; earlier releases give the same here. So {@code from(0.1)} is
-     * 1/10, not the binary fraction nearest to it.
+     * 0.1, not the binary fraction nearest to it.
      *
      * @param value a finite number
      * @return the decimal number, exactly
@@ -144,7 +144,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     }
 
     /**
-     * The number that a {@code float} is written as, as {@link #from(double)} does it: {@code from(0.1f)} is 1/10.
+     * The number that a {@code float} is written as, as {@link #from(double)} does it: {@code from(0.1f)} is 0.1.
      *
      * @param value a finite number
      * @return the decimal number, exactly

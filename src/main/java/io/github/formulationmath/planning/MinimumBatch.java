@@ -15,8 +15,8 @@ import javax.measure.quantity.Mass;
  *
  * <p>What can be made at the other end, and whether the two ends meet, is the business of another result.
  *
- * <p>Example: {@code MinimumBatch.of(formula, Balance.of("0.1 g", "2 kg"), BatchCriterion.oneDivision())} is 20 g for a
- * smallest line of 0.5 %.
+ * <p>Example: {@code MinimumBatch.of(formula, Balance.of("0.1 g", "2 kg"), BatchCriterion.oneDivision()).mass()} is 20 g
+ * for a smallest line of 0.5 %.
  */
 public sealed interface MinimumBatch extends Serializable permits FoundBatch, ImpossibleBatch, UndecidedBatch {
 

@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  * #isEquivalentTo} and {@link #compareTo} look through units. A unit that measures exactly the same as one of {@link
  * FormulationUnits} (a kilogram put together from a prefix and the gram) is taken for it.
  *
- * <p>Example: {@code Amount.mass("12.5 g").times(3)} is 37.5 g; in ounces it is exactly 37.5/28.349523125 oz, which
- * {@code rounded(Rounding.toDecimalPlaces(2))} turns into 1.32 oz.
+ * <p>Example: {@code Amount.mass("12.5 g").times(3)} is 37.5 g; in ounces it is exactly 37.5/28.349523125 oz, and
+ * {@code Amount.mass("37.5 g").to(FormulationUnits.OUNCE).rounded(Rounding.toDecimalPlaces(2))} is 1.32 oz.
  *
  * <p>A temperature in °C or °F is a point on a scale, not an amount of something: it converts and compares, a difference
  * in kelvin may be added to it or taken from it, and two of them subtract to a difference in kelvin; sums, products and

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * An input of a Monte Carlo simulation: a law, its middle, and its scale.
  *
- * <p>Example: {@code rectangular(1.1, 1.3)} is 1.2 ± 0.1, every value alike.
+ * <p>Example: {@code rectangular(1.1, 1.3)} stands for 1.2 ± 0.1, every value alike.
  *
  * <p>Immutable and thread-safe.
  */
