@@ -64,7 +64,7 @@ public final class BatchConstraints implements Serializable {
                     "criteria are " + Excerpt.of(all) + ": two ask for readings that add up, and each may"
                             + " need others; state one, with the tighter tolerance of every line");
         }
-        return new BatchConstraints(Collections.unmodifiableList(all), Map.of(), null, null);
+        return new BatchConstraints(List.copyOf(all), Map.of(), null, null);
     }
 
     /**
@@ -80,7 +80,7 @@ public final class BatchConstraints implements Serializable {
         Map<String, Amount<Mass>> all = new LinkedHashMap<>(stock);
         all.keySet().removeIf(name -> SubstanceName.areAlike(name, ingredientName));
         all.put(ingredientName, Amount.requirePositive("inStock", inStock));
-        return new BatchConstraints(criteria, Collections.unmodifiableMap(all), step, leastSize);
+        return new BatchConstraints(criteria, all, step, leastSize);
     }
 
     /**
@@ -133,7 +133,7 @@ public final class BatchConstraints implements Serializable {
      * @return an unmodifiable map from ingredient names
      */
     public Map<String, Amount<Mass>> stock() {
-        return stock;
+        return Collections.unmodifiableMap(stock);
     }
 
     /**

@@ -123,7 +123,7 @@ public final class Tolerances implements Serializable {
      * @return an unmodifiable map from the name of a phase to its tolerance, in the order set
      */
     public Map<String, MassFraction> byPhase() {
-        return byPhase;
+        return Collections.unmodifiableMap(byPhase);
     }
 
     /**
@@ -132,7 +132,7 @@ public final class Tolerances implements Serializable {
      * @return an unmodifiable map from the name of an ingredient to its tolerance, in the order set
      */
     public Map<String, MassFraction> byIngredient() {
-        return byIngredient;
+        return Collections.unmodifiableMap(byIngredient);
     }
 
     /**
@@ -209,7 +209,7 @@ public final class Tolerances implements Serializable {
     private static Map<String, MassFraction> with(Map<String, MassFraction> old, String name, String tolerance) {
         Map<String, MassFraction> all = new LinkedHashMap<>(old);
         all.put(name, requireBelowWhole(MassFraction.parse(tolerance)));
-        return Collections.unmodifiableMap(all);
+        return all;
     }
 
     /** The tolerances of other names: one that is set again, in whatever spelling, replaces the one before. */
