@@ -44,6 +44,7 @@ public final class Setting {
             .toList());
     public static final BatchCode code = BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1);
     public static final BatchRecord record = BatchRecord.of(code, readings, Tolerances.of("5 %"));
+    public static final MadeBatch made = MadeBatch.of(readings);
     public static final Instant instant = Instant.parse("2026-11-25T10:15:30Z");
 
     public static final LimitChecker checker =

@@ -40,9 +40,10 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     private final String name;
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
-    private final transient Substances substances;
-    /** By the normalised name of the ingredient, then by phase. */
-    private final transient Map<String, Map<String, FormulaLine>> byName;
+    /** Looked up again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Substances substances;
+    /** By the normalised name of the ingredient, then by phase; looked up again likewise. */
+    private transient volatile @Nullable Map<String, Map<String, FormulaLine>> byName;
 
     private Formula(String name, List<FormulaLine> lines) {
         this.name = name;
@@ -106,6 +107,15 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
                         + (difference.signum() > 0 ? "more" : "less")
                         + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
                 total);
+    }
+
+    private Map<String, Map<String, FormulaLine>> byName() {
+        Map<String, Map<String, FormulaLine>> known = byName;
+        if (known == null) {
+            known = byName(lines);
+            byName = known;
+        }
+        return known;
     }
 
     private static Map<String, Map<String, FormulaLine>> byName(List<FormulaLine> lines) {
@@ -180,7 +190,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
 
     private Map<String, FormulaLine> named(String ingredientName) {
         Objects.requireNonNull(ingredientName, "ingredientName");
-        Map<String, FormulaLine> found = byName.get(SubstanceName.normalise(ingredientName));
+        Map<String, FormulaLine> found = byName().get(SubstanceName.normalise(ingredientName));
         if (found == null) {
             throw new IllegalArgumentException("\"" + Excerpt.of(name) + "\" has no line for "
                     + Excerpt.of(ingredientName) + ": it has "
@@ -204,7 +214,12 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      * @return the substances
      */
     public Substances substances() {
-        return substances;
+        Substances known = substances;
+        if (known == null) {
+            known = Substances.of(name, lines);
+            substances = known;
+        }
+        return known;
     }
 
     /**

@@ -3,6 +3,7 @@ package io.github.formulationmath.number;
 import java.io.InvalidObjectException;
 import java.io.ObjectInputStream;
 import java.io.Serial;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
@@ -13,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * An exact rational number, always in lowest terms with a positive denominator.
  *
  * <p>Nothing is ever rounded: sums, differences, products and quotients of ratios are exact, thirds stay thirds. Digits
- * are lost only by {@link #rounded(Rounding)}, which must be told how, and by the conversions to primitive types that
- * {@link Number} asks for.
+ * are lost only by {@link #rounded(Rounding)}, which must be told how, and by {@link #doubleValue()}. It is no {@link
+ * Number}: whoever prints a Number takes what it prints for a decimal, and 1/3 in a JSON document is none.
  *
  * <p>Example: {@code Ratio.parse("1").dividedBy(3).times(400)} is 400/3; rounded to two decimal places it is 133.33.
  *
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same number: 0.5, 1/2 and 2/4 are equal. Immutable and thread-safe.
  */
-public final class Ratio extends RatioOperations implements Comparable<Ratio> {
+public final class Ratio extends RatioOperations implements Comparable<Ratio>, Serializable {
     /** The number 0. */
     public static final Ratio ZERO = new Ratio(0, 1);
 
@@ -337,8 +338,11 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
                 .compareTo(other.numerator().multiply(denominator()));
     }
 
-    /** The nearest {@code double}, correctly rounded (ties to even); infinite only if out of its range. */
-    @Override
+    /**
+     * The nearest {@code double}, correctly rounded (ties to even).
+     *
+     * @return the number; infinite only if out of its range
+     */
     public double doubleValue() {
         return big == null && Longs.isExactDouble(num) && Longs.isExactDouble(den)
                 ? (double) num / den

@@ -1,15 +1,11 @@
 package io.github.formulationmath.number;
 
-import java.io.Serial;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Objects;
 
 /** What a {@link Ratio} can do that follows from its few basic operations. */
-abstract sealed class RatioOperations extends Number permits Ratio {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+abstract sealed class RatioOperations permits Ratio {
 
     abstract Ratio self();
 
@@ -145,24 +141,6 @@ abstract sealed class RatioOperations extends Number permits Ratio {
         }
         return new BigDecimal(self().numerator())
                 .divide(new BigDecimal(self().denominator()), places, RoundingMode.UNNECESSARY);
-    }
-
-    /** The nearest {@code float} to {@link #doubleValue()}. */
-    @Override
-    public float floatValue() {
-        return (float) doubleValue();
-    }
-
-    /** The whole part, cut off towards 0, as {@link java.math.BigInteger#longValue()} gives it: low 64 bits. */
-    @Override
-    public long longValue() {
-        return self().toWhole(RoundingMode.DOWN).numerator().longValue();
-    }
-
-    /** The whole part, cut off towards 0: low 32 bits. */
-    @Override
-    public int intValue() {
-        return (int) longValue();
     }
 
     /**

@@ -43,8 +43,10 @@ public final class Tolerances implements Serializable {
     private final MassFraction general;
     private final Map<String, MassFraction> byPhase;
     private final Map<String, MassFraction> byIngredient;
-    private final transient Map<String, MassFraction> byNormalName;
-    private final transient Map<String, MassFraction> byNormalPhase;
+    /** Looked up again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Map<String, MassFraction> byNormalName;
+    /** Likewise. */
+    private transient volatile @Nullable Map<String, MassFraction> byNormalPhase;
 
     private Tolerances(MassFraction general, Map<String, MassFraction> phases, Map<String, MassFraction> ingredients) {
         this.general = general;
@@ -52,6 +54,24 @@ public final class Tolerances implements Serializable {
         this.byIngredient = ingredients;
         this.byNormalName = normal(ingredients);
         this.byNormalPhase = normal(phases);
+    }
+
+    private Map<String, MassFraction> byNormalName() {
+        Map<String, MassFraction> known = byNormalName;
+        if (known == null) {
+            known = normal(byIngredient);
+            byNormalName = known;
+        }
+        return known;
+    }
+
+    private Map<String, MassFraction> byNormalPhase() {
+        Map<String, MassFraction> known = byNormalPhase;
+        if (known == null) {
+            known = normal(byPhase);
+            byNormalPhase = known;
+        }
+        return known;
     }
 
     private static Map<String, MassFraction> normal(Map<String, MassFraction> asWritten) {
@@ -143,10 +163,10 @@ public final class Tolerances implements Serializable {
      */
     public MassFraction forLine(FormulaLine line) {
         Objects.requireNonNull(line, "line");
-        MassFraction own = byNormalName.get(line.ingredient().normalName());
-        return own != null || byNormalPhase.isEmpty()
+        MassFraction own = byNormalName().get(line.ingredient().normalName());
+        return own != null || byPhase.isEmpty()
                 ? Objects.requireNonNullElse(own, general)
-                : byNormalPhase.getOrDefault(SubstanceName.normalise(line.phase()), general);
+                : byNormalPhase().getOrDefault(SubstanceName.normalise(line.phase()), general);
     }
 
     /** The same tolerances, once it is sure that every name in them is one of the formula. */

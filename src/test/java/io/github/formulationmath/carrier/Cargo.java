@@ -15,9 +15,9 @@ import java.util.stream.IntStream;
  * A value to be carried.
  *
  * @param name what it is
- * @param value the value
+ * @param outcome what became of making it
  */
-record Cargo(String name, Object value) {
+record Cargo(String name, Outcome outcome) {
 
     private static final Path VALUES = Path.of("src", "test", "resources", "carriers", "values.txt");
 
@@ -32,11 +32,11 @@ record Cargo(String name, Object value) {
         }
         List<Outcome> outcomes = SnippetCompiler.outcomes(snippets);
         return IntStream.range(0, names.size())
-                .mapToObj(i -> new Cargo(names.get(i), valueOf(names.get(i), outcomes.get(i))))
+                .mapToObj(i -> new Cargo(names.get(i), outcomes.get(i)))
                 .toList();
     }
 
-    private static Object valueOf(String name, Outcome outcome) {
+    Object value() {
         if (outcome instanceof Outcome.Ran ran) {
             return ran.seen().last();
         }

@@ -26,7 +26,8 @@ class CarriersTest {
     /** As stream engines set it up: no registration, constructors not called where there is none without arguments. */
     @TestFactory
     Stream<DynamicTest> values_come_whole_through_a_serializer_that_sets_fields() {
-        return CARGO.stream().map(cargo -> dynamicTest(cargo.name(), () -> assertWhole(cargo, throughFields(cargo.value()))));
+        return CARGO.stream()
+                .map(cargo -> dynamicTest(cargo.name(), () -> assertWhole(cargo, throughFields(cargo.value()))));
     }
 
     @TestFactory
@@ -37,10 +38,13 @@ class CarriersTest {
 
     private static void assertWhole(Cargo cargo, Object back) {
         assertThat(back).isEqualTo(cargo.value());
-        assertThat(back).hasSameHashCodeAs(cargo.value()).hasToString(cargo.value().toString());
+        assertThat(back)
+                .hasSameHashCodeAs(cargo.value())
+                .hasToString(cargo.value().toString());
         Map<String, String> expected = Answers.of(cargo.value());
         Map<String, String> answers = Answers.of(back);
-        assertThat(expected.keySet()).filteredOn(question -> !expected.get(question).equals(answers.get(question)))
+        assertThat(expected.keySet())
+                .filteredOn(question -> !expected.get(question).equals(answers.get(question)))
                 .as("what " + cargo.name() + " answers otherwise than before")
                 .isEmpty();
     }
