@@ -273,7 +273,8 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      */
     public int indexOf(FormulaLine line) {
         if (!has(line)) {
-            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name) + "\"");
+            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name)
+                    + "\": take the line from this formula");
         }
         return line.index();
     }

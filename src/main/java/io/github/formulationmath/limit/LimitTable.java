@@ -234,8 +234,8 @@ public final class LimitTable implements Serializable {
         return limits.stream()
                 .filter(limit -> limit.id().equals(id))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("id is \"" + id + "\": " + name + " has no such limit"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "id is \"" + id + "\": " + name + " has no such limit: take one of limits()"));
     }
 
     /**

@@ -47,8 +47,8 @@ public final class Bounds implements Serializable {
      */
     public static Bounds closed(Ratio lower, Ratio upper) {
         if (Objects.requireNonNull(lower, "lower").compareTo(Objects.requireNonNull(upper, "upper")) > 0) {
-            throw new IllegalArgumentException(
-                    "lower end " + Excerpt.of(lower) + " lies above upper end " + Excerpt.of(upper));
+            throw new IllegalArgumentException("lower end " + Excerpt.of(lower) + " lies above upper end "
+                    + Excerpt.of(upper) + ": the two may have been exchanged");
         }
         return new Bounds(lower, upper);
     }
@@ -181,8 +181,8 @@ public final class Bounds implements Serializable {
     @Serial
     private Object readResolve() throws InvalidObjectException {
         if (lower != null && upper != null && lower.compareTo(upper) > 0) {
-            throw new InvalidObjectException(
-                    "lower end " + Excerpt.of(lower) + " lies above upper end " + Excerpt.of(upper));
+            throw new InvalidObjectException("lower end " + Excerpt.of(lower) + " lies above upper end "
+                    + Excerpt.of(upper) + ": the two may have been exchanged");
         }
         return this;
     }

@@ -278,7 +278,8 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio>, S
      */
     public Ratio dividedBy(Ratio divisor) {
         if (Objects.requireNonNull(divisor, "divisor").isZero()) {
-            throw new ArithmeticException(Excerpt.of(this) + " cannot be divided by 0");
+            throw new ArithmeticException(
+                    Excerpt.of(this) + " cannot be divided by 0: the divisor must be another number");
         }
         if (big == null && divisor.big == null) {
             return divisor.num < 0

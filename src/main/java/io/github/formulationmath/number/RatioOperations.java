@@ -151,7 +151,8 @@ abstract sealed class RatioOperations permits Ratio {
      */
     public long toLongExact() {
         if (!self().isInteger()) {
-            throw new ArithmeticException(Excerpt.of(this) + " is not a whole number");
+            throw new ArithmeticException(Excerpt.of(this)
+                    + " is not a whole number: round it first, for example with rounded(toDecimalPlaces(0))");
         }
         try {
             return self().numerator().longValueExact();

@@ -186,8 +186,8 @@ public final class Tolerances implements Serializable {
                 .collect(Collectors.toSet());
         byIngredient.keySet().forEach(name -> {
             if (!names.contains(SubstanceName.normalise(name))) {
-                throw new IllegalArgumentException(
-                        "a tolerance is set for " + Excerpt.of(name) + ", which is no line of " + all);
+                throw new IllegalArgumentException("a tolerance is set for " + Excerpt.of(name)
+                        + ", which is no line of " + all + ": name it as the formula does, or leave the tolerance out");
             }
         });
         byPhase.keySet().forEach(name -> {
@@ -195,7 +195,8 @@ public final class Tolerances implements Serializable {
                     .flatMap(formula -> formula.phases().stream())
                     .noneMatch(phase -> SubstanceName.areAlike(phase.name(), name))) {
                 throw new IllegalArgumentException(
-                        "a tolerance is set for phase " + Excerpt.of(name) + ", which is no phase of " + all);
+                        "a tolerance is set for phase " + Excerpt.of(name) + ", which is no phase of " + all
+                                + ": name it as the formula does, or leave the tolerance out");
             }
         });
         return this;

@@ -338,7 +338,16 @@ public final class Amount<Q extends Quantity<Q>>
      */
     public Amount<Q> dividedBy(Ratio divisor) {
         Objects.requireNonNull(divisor, "divisor");
-        return new Amount<>(requireUnshifted("divided").value.dividedBy(divisor), scale);
+        requireUnshifted("divided");
+        if (divisor.isZero()) {
+            throw cannotBeDividedBy(divisor);
+        }
+        return new Amount<>(value.dividedBy(divisor), scale);
+    }
+
+    private ArithmeticException cannotBeDividedBy(Object divisor) {
+        return new ArithmeticException(
+                Excerpt.of(this) + " cannot be divided by " + divisor + ": the divisor must be another number");
     }
 
     /**
@@ -353,6 +362,9 @@ public final class Amount<Q extends Quantity<Q>>
     public Ratio ratioTo(Amount<Q> other) {
         Objects.requireNonNull(other, "other").requireUnshifted("compared as a ratio");
         requireUnshifted("compared as a ratio");
+        if (other.isZero()) {
+            throw cannotBeDividedBy(other);
+        }
         return scale.isSameAs(other.scale)
                 ? value.dividedBy(other.value)
                 : counted(other.scale).dividedBy(other.counted(scale));

@@ -225,8 +225,9 @@ public final class CorrectionRules implements Serializable {
         return formula.substances()
                 .find(capped)
                 .map(one -> one.as(capped))
-                .orElseThrow(() -> new IllegalArgumentException("a cap is set for " + Excerpt.of(capped) + ", which \""
-                        + Excerpt.of(formula.name()) + "\" does not contain"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "a cap is set for " + Excerpt.of(capped) + ", which \"" + Excerpt.of(formula.name())
+                                + "\" does not contain: name it as the formula does, or leave the cap out"));
     }
 
     private static MassFraction lower(MassFraction one, MassFraction other) {

@@ -40,8 +40,8 @@ public final class StockSize extends BatchSize {
     @Override
     <V> V mass(Reckoning<V> r, Formula formula) {
         if (!formula.lines().contains(line)) {
-            throw new IllegalArgumentException(
-                    Excerpt.of(line) + " is not a line of \"" + Excerpt.of(formula.name()) + "\"");
+            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(formula.name())
+                    + "\": take the line from this formula");
         }
         V inStock = r.given(STOCK, line, stock.in(FormulationUnits.GRAM), Source.user());
         List<V> shares = new ArrayList<>(1);

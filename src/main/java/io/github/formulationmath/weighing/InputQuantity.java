@@ -57,7 +57,15 @@ public final class InputQuantity implements Serializable {
      * @throws IllegalArgumentException if a bound is out of range
      */
     public static InputQuantity rectangular(double lower, double upper) {
+        requireInOrder(lower, upper);
         return of(Law.RECTANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
+    }
+
+    private static void requireInOrder(double lower, double upper) {
+        if (lower > upper) {
+            throw new IllegalArgumentException(
+                    "lower is " + lower + " and upper is " + upper + ": the two may have been exchanged");
+        }
     }
 
     /**
@@ -69,6 +77,7 @@ public final class InputQuantity implements Serializable {
      * @throws IllegalArgumentException if a bound is out of range
      */
     public static InputQuantity triangular(double lower, double upper) {
+        requireInOrder(lower, upper);
         return of(Law.TRIANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
     }
 
