@@ -38,9 +38,10 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     private final String name;
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
-    private final transient Composition composition;
-    /** By the normalised name of the ingredient, then by phase. */
-    private final transient Map<String, Map<String, FormulaLine>> byName;
+    /** Worked out again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Composition composition;
+    /** By the normalised name of the ingredient, then by phase; looked up again likewise. */
+    private transient volatile @Nullable Map<String, Map<String, FormulaLine>> byName;
 
     Formula(String name, List<FormulaLine> lines) {
         this.name = name;
@@ -78,6 +79,15 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      */
     public static FormulaBuilder inMasses(String name) {
         return new FormulaBuilder(name, Shares.Rule.MASSES);
+    }
+
+    private Map<String, Map<String, FormulaLine>> byName() {
+        Map<String, Map<String, FormulaLine>> known = byName;
+        if (known == null) {
+            known = byName(lines);
+            byName = known;
+        }
+        return known;
     }
 
     private static Map<String, Map<String, FormulaLine>> byName(List<FormulaLine> lines) {
@@ -152,7 +162,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
 
     private Map<String, FormulaLine> named(String ingredientName) {
         Objects.requireNonNull(ingredientName, "ingredientName");
-        Map<String, FormulaLine> found = byName.get(SubstanceName.normalise(ingredientName));
+        Map<String, FormulaLine> found = byName().get(SubstanceName.normalise(ingredientName));
         if (found == null) {
             throw new IllegalArgumentException("\"" + Excerpt.of(name) + "\" has no line for "
                     + Excerpt.of(ingredientName) + ": it has "
@@ -176,7 +186,12 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      * @return the composition
      */
     public Composition composition() {
-        return composition;
+        Composition known = composition;
+        if (known == null) {
+            known = Composition.of(name, lines);
+            composition = known;
+        }
+        return known;
     }
 
     /**
@@ -221,7 +236,8 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      */
     public int indexOf(FormulaLine line) {
         if (!has(line)) {
-            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name) + "\"");
+            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name)
+                    + "\": take the line from this formula");
         }
         return line.index();
     }

@@ -31,11 +31,12 @@ public final class Ingredient implements Serializable {
     private final String name;
     private final Map<Substance, MassFraction> parts;
     private final @Nullable Density density;
-    private final transient String normalName;
+    /** Looked up again after a serializer that calls no constructor. */
+    private transient volatile @Nullable String normalName;
 
     private Ingredient(String name, Map<Substance, MassFraction> parts, @Nullable Density density) {
         this.name = name;
-        this.parts = Collections.unmodifiableMap(parts);
+        this.parts = new LinkedHashMap<>(parts);
         this.density = density;
         this.normalName = SubstanceName.normalise(name);
     }
@@ -102,7 +103,12 @@ public final class Ingredient implements Serializable {
      * @return the normal form, see {@link SubstanceName#normalise}
      */
     public String normalName() {
-        return normalName;
+        String normal = normalName;
+        if (normal == null) {
+            normal = SubstanceName.normalise(name);
+            normalName = normal;
+        }
+        return normal;
     }
 
     /**
@@ -111,7 +117,7 @@ public final class Ingredient implements Serializable {
      * @return an unmodifiable map from substance to its mass fraction of the material as supplied
      */
     public Map<Substance, MassFraction> parts() {
-        return parts;
+        return Collections.unmodifiableMap(parts);
     }
 
     /**

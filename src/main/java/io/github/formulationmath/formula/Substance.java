@@ -27,7 +27,8 @@ public final class Substance implements Serializable {
     private final String name;
     private final @Nullable String cas;
     private final List<String> synonyms;
-    private final transient List<String> keys;
+    /** Looked up again after a serializer that calls no constructor. */
+    private transient volatile @Nullable List<String> keys;
 
     private Substance(String name, @Nullable String cas, List<String> synonyms) {
         this.name = name;
@@ -122,12 +123,17 @@ public final class Substance implements Serializable {
      * @return an unmodifiable list, the name first, nothing twice
      */
     public List<String> keys() {
-        return keys;
+        List<String> known = keys;
+        if (known == null) {
+            known = keysOf(name, synonyms, cas);
+            keys = known;
+        }
+        return known;
     }
 
     /** The name in normal form. */
     String normalName() {
-        return keys.get(0);
+        return keys().get(0);
     }
 
     @Serial

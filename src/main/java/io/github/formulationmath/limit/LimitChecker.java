@@ -19,8 +19,9 @@ import java.util.Set;
  *
  * <pre>{@code
  * LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
- * checker.check(formula).binding();     // within, headroom 0
- * checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH)).binding();     // not shown to be within
+ * checker.check(formula).binding().orElseThrow().conformity();     // WITHIN
+ * checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH))
+ *         .binding().orElseThrow().conformity();     // NOT_SHOWN_WITHIN
  * }</pre>
  *
  * <p>Immutable and thread-safe.

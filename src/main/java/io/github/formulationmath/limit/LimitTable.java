@@ -51,18 +51,32 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
-    private final transient MemberIndex index;
-    private final transient OmittedIndex omittedIndex;
-    private final transient ProductWords words;
+    /** Made again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Indexes indexes;
+
+    /** What the entries are looked up by. */
+    private record Indexes(MemberIndex members, OmittedIndex omitted, ProductWords words) {
+
+        static Indexes of(List<UsageLimit> limits, List<OmittedEntry> omitted) {
+            return new Indexes(new MemberIndex(limits), new OmittedIndex(omitted), ProductWords.of(limits));
+        }
+    }
 
     private LimitTable(String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
-        this.index = new MemberIndex(this.limits);
-        this.omittedIndex = new OmittedIndex(this.omitted);
-        this.words = ProductWords.of(this.limits);
+        this.indexes = Indexes.of(this.limits, this.omitted);
+    }
+
+    private Indexes indexes() {
+        Indexes known = indexes;
+        if (known == null) {
+            known = Indexes.of(limits, omitted);
+            indexes = known;
+        }
+        return known;
     }
 
     /**
@@ -205,7 +219,7 @@ public final class LimitTable implements Serializable {
      * @return the words that settle anything in a {@link Product}
      */
     public ProductWords words() {
-        return words;
+        return indexes().words();
     }
 
     /**
@@ -220,8 +234,8 @@ public final class LimitTable implements Serializable {
         return limits.stream()
                 .filter(limit -> limit.id().equals(id))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("id is \"" + id + "\": " + name + " has no such limit"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "id is \"" + id + "\": " + name + " has no such limit: take one of limits()"));
     }
 
     /**
@@ -252,7 +266,7 @@ public final class LimitTable implements Serializable {
      * @return the limits in the order of the table; none if the substance has no limit in this table
      */
     public List<UsageLimit> limitsFor(Substance substance) {
-        return index.find(index.known(Objects.requireNonNull(substance, "substance"))).stream()
+        return index().find(index().known(Objects.requireNonNull(substance, "substance"))).stream()
                 .map(Counted::limit)
                 .toList();
     }
@@ -270,7 +284,7 @@ public final class LimitTable implements Serializable {
         if (most < 1 || most > 100) {
             throw new IllegalArgumentException("most is " + most + ": it must lie between 1 and 100");
         }
-        return index.names().alike(Objects.requireNonNull(text, "text"), most);
+        return index().names().alike(Objects.requireNonNull(text, "text"), most);
     }
 
     /** The day in few words, for a line of a working. */
@@ -280,11 +294,11 @@ public final class LimitTable implements Serializable {
     }
 
     MemberIndex index() {
-        return index;
+        return indexes().members();
     }
 
     OmittedIndex omittedIndex() {
-        return omittedIndex;
+        return indexes().omitted();
     }
 
     @Serial

@@ -162,8 +162,9 @@ public record BatchConstraints(
 
     static void requireLine(Formula formula, String ingredientName) {
         if (shareOf(formula, ingredientName).isZero()) {
-            throw new IllegalArgumentException("a stock is given for " + Excerpt.of(ingredientName)
-                    + ", which is no line of \"" + Excerpt.of(formula.name()) + "\"");
+            throw new IllegalArgumentException(
+                    "a stock is given for " + Excerpt.of(ingredientName) + ", which is no line of \""
+                            + Excerpt.of(formula.name()) + "\": name it as the formula does, or leave the stock out");
         }
     }
 

@@ -50,8 +50,9 @@ record CappedSubstance(Substance substance, MassFraction cap) implements Counted
     }
 
     private IllegalArgumentException absent(Formula formula) {
-        return new IllegalArgumentException("a cap is set for " + Excerpt.of(substance) + ", which \""
-                + Excerpt.of(formula.name()) + "\" does not contain");
+        return new IllegalArgumentException(
+                "a cap is set for " + Excerpt.of(substance) + ", which \"" + Excerpt.of(formula.name())
+                        + "\" does not contain: name it as the formula does, or leave the cap out");
     }
 
     @Override

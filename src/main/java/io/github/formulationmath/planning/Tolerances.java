@@ -43,8 +43,10 @@ public final class Tolerances implements Serializable {
     private final MassFraction general;
     private final Map<String, MassFraction> byPhase;
     private final Map<String, MassFraction> byIngredient;
-    private final transient Map<String, MassFraction> byNormalName;
-    private final transient Map<String, MassFraction> byNormalPhase;
+    /** Looked up again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Map<String, MassFraction> byNormalName;
+    /** Likewise. */
+    private transient volatile @Nullable Map<String, MassFraction> byNormalPhase;
 
     private Tolerances(MassFraction general, Map<String, MassFraction> phases, Map<String, MassFraction> ingredients) {
         this.general = general;
@@ -52,6 +54,24 @@ public final class Tolerances implements Serializable {
         this.byIngredient = ingredients;
         this.byNormalName = normal(ingredients);
         this.byNormalPhase = normal(phases);
+    }
+
+    private Map<String, MassFraction> byNormalName() {
+        Map<String, MassFraction> known = byNormalName;
+        if (known == null) {
+            known = normal(byIngredient);
+            byNormalName = known;
+        }
+        return known;
+    }
+
+    private Map<String, MassFraction> byNormalPhase() {
+        Map<String, MassFraction> known = byNormalPhase;
+        if (known == null) {
+            known = normal(byPhase);
+            byNormalPhase = known;
+        }
+        return known;
     }
 
     private static Map<String, MassFraction> normal(Map<String, MassFraction> asWritten) {
@@ -123,7 +143,7 @@ public final class Tolerances implements Serializable {
      * @return an unmodifiable map from the name of a phase to its tolerance, in the order set
      */
     public Map<String, MassFraction> byPhase() {
-        return byPhase;
+        return Collections.unmodifiableMap(byPhase);
     }
 
     /**
@@ -132,7 +152,7 @@ public final class Tolerances implements Serializable {
      * @return an unmodifiable map from the name of an ingredient to its tolerance, in the order set
      */
     public Map<String, MassFraction> byIngredient() {
-        return byIngredient;
+        return Collections.unmodifiableMap(byIngredient);
     }
 
     /**
@@ -143,10 +163,10 @@ public final class Tolerances implements Serializable {
      */
     public MassFraction forLine(FormulaLine line) {
         Objects.requireNonNull(line, "line");
-        MassFraction own = byNormalName.get(line.ingredient().normalName());
-        return own != null || byNormalPhase.isEmpty()
+        MassFraction own = byNormalName().get(line.ingredient().normalName());
+        return own != null || byPhase.isEmpty()
                 ? Objects.requireNonNullElse(own, general)
-                : byNormalPhase.getOrDefault(SubstanceName.normalise(line.phase()), general);
+                : byNormalPhase().getOrDefault(SubstanceName.normalise(line.phase()), general);
     }
 
     /** The same tolerances, once it is sure that every name in them is one of the formula. */
@@ -166,8 +186,8 @@ public final class Tolerances implements Serializable {
                 .collect(Collectors.toSet());
         byIngredient.keySet().forEach(name -> {
             if (!names.contains(SubstanceName.normalise(name))) {
-                throw new IllegalArgumentException(
-                        "a tolerance is set for " + Excerpt.of(name) + ", which is no line of " + all);
+                throw new IllegalArgumentException("a tolerance is set for " + Excerpt.of(name)
+                        + ", which is no line of " + all + ": name it as the formula does, or leave the tolerance out");
             }
         });
         byPhase.keySet().forEach(name -> {
@@ -175,7 +195,8 @@ public final class Tolerances implements Serializable {
                     .flatMap(formula -> formula.phases().stream())
                     .noneMatch(phase -> SubstanceName.areAlike(phase.name(), name))) {
                 throw new IllegalArgumentException(
-                        "a tolerance is set for phase " + Excerpt.of(name) + ", which is no phase of " + all);
+                        "a tolerance is set for phase " + Excerpt.of(name) + ", which is no phase of " + all
+                                + ": name it as the formula does, or leave the tolerance out");
             }
         });
         return this;
@@ -209,7 +230,7 @@ public final class Tolerances implements Serializable {
     private static Map<String, MassFraction> with(Map<String, MassFraction> old, String name, String tolerance) {
         Map<String, MassFraction> all = new LinkedHashMap<>(old);
         all.put(name, requireBelowWhole(MassFraction.parse(tolerance)));
-        return Collections.unmodifiableMap(all);
+        return all;
     }
 
     /** The tolerances of other names: one that is set again, in whatever spelling, replaces the one before. */

@@ -16,7 +16,6 @@ import io.github.formulationmath.working.Working;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
@@ -55,7 +54,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serial
             soFar = line.divisionsSoFar();
             all.add(line);
         }
-        this.lines = Collections.unmodifiableList(all);
+        this.lines = List.copyOf(all);
     }
 
     /**

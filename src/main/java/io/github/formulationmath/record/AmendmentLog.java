@@ -20,9 +20,9 @@ final class AmendmentLog implements Serializable {
 
     static final AmendmentLog EMPTY = new AmendmentLog(null, null, 0);
 
-    private final transient @Nullable AmendmentLog before;
-    private final transient @Nullable Amendment last;
-    private final transient int size;
+    private final @Nullable AmendmentLog before;
+    private final @Nullable Amendment last;
+    private final int size;
 
     private AmendmentLog(@Nullable AmendmentLog before, @Nullable Amendment last, int size) {
         this.before = before;

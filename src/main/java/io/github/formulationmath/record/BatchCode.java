@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * batch on that day (two to four digits), and a check character C over all letters and digits before it (ISO/IEC 7064,
  * hybrid system MOD 37,36). A code copied with one character wrong is refused.
  *
- * <p>Example: {@code BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1)} is {@code OATLOT-20261125-01-} and its check
- * character; {@link #parse} reads it again.
+ * <p>Example: {@code BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1)} is {@code OATLOT-20261125-01-8}, with 8 as
+ * its check character; {@link #parse} reads it again.
  *
  * <p>Immutable and thread-safe.
  */

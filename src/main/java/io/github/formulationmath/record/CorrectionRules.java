@@ -55,9 +55,9 @@ public final class CorrectionRules implements Serializable {
             Map<FormulaLine, Amount<Mass>> stock,
             @Nullable Amount<Mass> room) {
         this.tolerances = tolerances;
-        this.caps = Collections.unmodifiableMap(caps);
-        this.frozen = Collections.unmodifiableSet(frozen);
-        this.stock = Collections.unmodifiableMap(stock);
+        this.caps = new LinkedHashMap<>(caps);
+        this.frozen = new LinkedHashSet<>(frozen);
+        this.stock = new LinkedHashMap<>(stock);
         this.room = room;
     }
 
@@ -145,7 +145,7 @@ public final class CorrectionRules implements Serializable {
      * @return an unmodifiable map from substance to the most it may make up
      */
     public Map<Substance, MassFraction> caps() {
-        return caps;
+        return Collections.unmodifiableMap(caps);
     }
 
     /**
@@ -154,7 +154,7 @@ public final class CorrectionRules implements Serializable {
      * @return an unmodifiable set
      */
     public Set<FormulaLine> frozen() {
-        return frozen;
+        return Collections.unmodifiableSet(frozen);
     }
 
     /**
@@ -163,7 +163,7 @@ public final class CorrectionRules implements Serializable {
      * @return an unmodifiable map from one line of each ingredient to what is left for all its lines
      */
     public Map<FormulaLine, Amount<Mass>> stock() {
-        return stock;
+        return Collections.unmodifiableMap(stock);
     }
 
     /**
@@ -225,8 +225,9 @@ public final class CorrectionRules implements Serializable {
         return formula.composition()
                 .shareOf(capped)
                 .map(one -> one.as(capped))
-                .orElseThrow(() -> new IllegalArgumentException("a cap is set for " + Excerpt.of(capped) + ", which \""
-                        + Excerpt.of(formula.name()) + "\" does not contain"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "a cap is set for " + Excerpt.of(capped) + ", which \"" + Excerpt.of(formula.name())
+                                + "\" does not contain: name it as the formula does, or leave the cap out"));
     }
 
     private static MassFraction lower(MassFraction one, MassFraction other) {

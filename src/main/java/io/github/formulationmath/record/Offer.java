@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * What a pack of an ingredient costs. Money is a plain exact number in whatever currency the caller uses; one price list
  * uses one currency.
  *
- * <p>Example: {@code Offer.of("12.50", "250 g")} is 0.05 a gram.
+ * <p>Example: {@code Offer.of("12.50", "250 g")} makes 0.05 a gram.
  *
  * <p>Immutable and thread-safe.
  */

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.SubstanceName;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +27,7 @@ public final class PriceList implements Serializable {
     private final Map<String, List<Offer>> offers;
 
     private PriceList(Map<String, List<Offer>> offers) {
-        this.offers = Collections.unmodifiableMap(offers);
+        this.offers = new LinkedHashMap<>(offers);
     }
 
     /**

@@ -59,7 +59,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
         FormulaLine line = reading.line();
         if (!plan.formula().has(line)) {
             throw new IllegalArgumentException("a reading is given for " + Excerpt.of(line) + ", which is no line of \""
-                    + Excerpt.of(plan.batch().formula().name()) + "\"");
+                    + Excerpt.of(plan.batch().formula().name()) + "\": take the line from that formula");
         }
         if (!seen.add(line.position())) {
             throw new IllegalArgumentException("two readings are given for " + Excerpt.of(line.name())

@@ -14,7 +14,6 @@ import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
@@ -46,7 +45,7 @@ public final class Batch implements Lines<BatchLine>, Explainable, Serializable 
         for (FormulaLine line : formula.lines()) {
             all.add(new BatchLine(this, line));
         }
-        this.lines = Collections.unmodifiableList(all);
+        this.lines = List.copyOf(all);
     }
 
     /**

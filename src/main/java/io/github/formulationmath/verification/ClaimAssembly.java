@@ -196,7 +196,7 @@ final class ClaimAssembly {
             throw new IllegalArgumentException(
                     "packs is " + Excerpt.of(text) + ": it must be a whole number that can be counted");
         }
-        return packs.intValue();
+        return (int) packs.toLongExact();
     }
 
     private CsvField required(String key) {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Either stated, k = 2 being common, or taken from the normal law for a level of confidence, which is right only as
  * far as the error is nearly normal: a single large rectangular error reaches 100 % at k = √3 already.
  *
- * <p>Example: {@code normal(0.95)} is 1.960 (JCGM 100:2008, table G.1), {@code of(2)} covers about 95.45 % of a normal law.
+ * <p>Example: {@code normal(Ratio.parse("0.95"))} holds 1.960 (JCGM 100:2008, table G.1), {@code of(2)} covers about 95.45 % of a normal law.
  *
  * <p>Immutable and thread-safe.
  */

@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * An input of a Monte Carlo simulation: a law, its middle, and its scale.
  *
- * <p>Example: {@code rectangular(1.1, 1.3)} is 1.2 ± 0.1, every value alike.
+ * <p>Example: {@code rectangular(1.1, 1.3)} stands for 1.2 ± 0.1, every value alike.
  *
  * <p>Immutable and thread-safe.
  *
@@ -42,7 +42,15 @@ public record InputQuantity(Law law, double middle, double scale) {
      * @throws IllegalArgumentException if a bound is out of range
      */
     public static InputQuantity rectangular(double lower, double upper) {
+        requireInOrder(lower, upper);
         return new InputQuantity(Law.RECTANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
+    }
+
+    private static void requireInOrder(double lower, double upper) {
+        if (lower > upper) {
+            throw new IllegalArgumentException(
+                    "lower is " + lower + " and upper is " + upper + ": the two may have been exchanged");
+        }
     }
 
     /**
@@ -54,6 +62,7 @@ public record InputQuantity(Law law, double middle, double scale) {
      * @throws IllegalArgumentException if a bound is out of range
      */
     public static InputQuantity triangular(double lower, double upper) {
+        requireInOrder(lower, upper);
         return new InputQuantity(Law.TRIANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
     }
 

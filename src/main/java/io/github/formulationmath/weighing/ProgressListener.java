@@ -3,7 +3,7 @@ package io.github.formulationmath.weighing;
 /**
  * Hears how far a long computation is. Called on the thread that started the computation.
  *
- * <p>Example: {@code (done, most) -> bar.setValue((int) (100 * done / most))}.
+ * <p>Example: {@code simulation.run((done, most) -> bar.setValue((int) (100 * done / most)))}.
  */
 @FunctionalInterface
 public interface ProgressListener {

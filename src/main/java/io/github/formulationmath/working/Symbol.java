@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * The letter that stands for a quantity in a relation, with its meaning and kind. Local to a calculation; there is no
  * global list.
  *
- * <p>Example: {@code Symbol.of("m", "line-mass", Kind.MASS)} is printed {@code m_3} for the third line, with the meaning
+ * <p>Example: {@code Symbol.of("m", "line-mass", Kind.MASS)} prints as {@code m_3} for the third line, with the meaning
  * "mass of Glycerin" that the {@link Wording} holds under {@code symbol.line-mass}.
  *
  * <p>Immutable and thread-safe.

@@ -225,9 +225,7 @@ class RatioTest implements ValueContract<Ratio> {
         assertThat(x.min(Ratio.of(7, -2))).isSameAs(x);
         assertThat(x.max(Ratio.of(7, -2))).isSameAs(x);
         assertThat(x.div(Ratio.of(7))).isEqualTo(Ratio.of(-1, 2));
-        assertThat(x.intValue()).isEqualTo(-3);
-        assertThat(x.longValue()).isEqualTo(-3);
-        assertThat(x.floatValue()).isEqualTo(-3.5f);
+        assertThat(x.doubleValue()).isEqualTo(-3.5);
         assertThat(x.isInteger()).isFalse();
         assertThat(Ratio.of(HUGE).isInteger()).isTrue();
         assertThat(x.isDecimal()).isTrue();

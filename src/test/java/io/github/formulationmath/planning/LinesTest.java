@@ -76,7 +76,7 @@ final class LinesTest {
                     .withMessageContaining("phase \"water\" has no line for Panthenol, which stands in phase cool");
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> lines.line(OTHER.line("Wax")))
-                    .withMessage("2. Wax 20 % is not a line of \"cream\"");
+                    .withMessage("2. Wax 20 % is not a line of \"cream\": take the line from this formula");
             assertThatNullPointerException()
                     .isThrownBy(() -> lines.line((FormulaLine) null))
                     .withMessage("line");
