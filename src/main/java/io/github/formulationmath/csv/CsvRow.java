@@ -136,7 +136,7 @@ public final class CsvRow {
      * @throws CsvException if the factory refuses the text
      */
     public <T> T read(String column, Function<String, T> factory) {
-        return field(column).as(column + " cannot be read: ", factory);
+        return field(column).as("refusal.csv-column", "{column} cannot be read: {reason}", factory);
     }
 
     /**

@@ -93,19 +93,9 @@ public final class Formula implements Serializable {
             lines.add(new FormulaLine(shares.lines().get(i), shares, fraction));
         }
         if (!total.equals(Ratio.ONE)) {
-            throw notWhole(name, total);
+            throw FormulaTotalException.notWhole(name, total);
         }
         return new Formula(name, lines);
-    }
-
-    private static FormulaTotalException notWhole(String name, Ratio total) {
-        Ratio difference = total.minus(Ratio.ONE);
-        return new FormulaTotalException(
-                "the lines of \"" + Excerpt.of(name) + "\" add up to " + Excerpt.of(total.times(100)) + " %, "
-                        + Excerpt.of(difference.abs().times(100)) + " % "
-                        + (difference.signum() > 0 ? "more" : "less")
-                        + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
-                total);
     }
 
     private static Map<String, Map<String, FormulaLine>> byName(List<FormulaLine> lines) {

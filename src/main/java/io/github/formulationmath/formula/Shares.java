@@ -1,6 +1,5 @@
 package io.github.formulationmath.formula;
 
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Explained;
@@ -83,10 +82,6 @@ record Shares(List<DraftLine> lines, WholeRule rule, Ratio toMake) implements Ex
     private RuntimeException nothingLeft(int index, Ratio rest) {
         Ratio whole = rule == WholeRule.HUNDRED_PERCENT ? Ratio.ONE : toMake;
         Ratio sum = whole.minus(rest).dividedBy(whole);
-        return new FormulaTotalException(
-                "the lines before q.s. add up to " + Excerpt.of(sum.times(100)) + " %, which leaves "
-                        + Excerpt.of(Ratio.ONE.minus(sum).times(100)) + " % for the q.s. line "
-                        + Excerpt.of(lines.get(index).name()) + ": something above 0 must be left",
-                sum);
+        return FormulaTotalException.nothingLeft(lines.get(index).name(), sum);
     }
 }

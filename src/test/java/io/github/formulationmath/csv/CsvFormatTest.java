@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Refusal.Place;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -34,11 +35,11 @@ class CsvFormatTest {
         CsvTable table = read(FORMAT.withCommentHead(), "# one\n#two \nname,mass\nA,\"1\"\n");
         assertThat(table.comments()).containsExactly("one", "two");
         assertThat(table.rows()).singleElement().satisfies(row -> {
-            assertThat(row.field("name")).isEqualTo(new CsvField("house", "name", "A", 4, 1));
-            assertThat(row.field("mass")).isEqualTo(new CsvField("house", "mass", "1", 4, 3));
+            assertThat(row.field("name")).isEqualTo(new CsvField(new Place("house", 4, 1), "name", "A"));
+            assertThat(row.field("mass")).isEqualTo(new CsvField(new Place("house", 4, 3), "mass", "1"));
         });
-        assertThat(table.last()).isEqualTo(new CsvField("house", "name", "A", 4, 1));
-        assertThat(read(FORMAT, "name,mass").last()).isEqualTo(new CsvField("house", "", "name", 1, 1));
+        assertThat(table.last()).isEqualTo(new CsvField(new Place("house", 4, 1), "name", "A"));
+        assertThat(read(FORMAT, "name,mass").last()).isEqualTo(new CsvField(new Place("house", 1, 1), "", "name"));
         assertThat(FORMAT.columns()).containsExactly("name", "mass");
     }
 
