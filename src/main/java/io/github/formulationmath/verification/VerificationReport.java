@@ -199,11 +199,11 @@ final class VerificationReport {
             boolean all = verification.outcome() == Outcome.HOLDS || verification.outcome() == Outcome.HOLDS_BY_HABIT;
             return List.of(say(all ? "diagnosis.agrees" : "diagnosis.nothing-disagrees"));
         }
-        List<Cause> causes = verification.diagnosis().causes();
+        List<Cause> causes = verification.causes();
         List<String> lines = new ArrayList<>();
         lines.add(causes.isEmpty() ? say("diagnosis.none") : causes(causes));
-        verification.diagnosis().runnerUp().ifPresent(cause -> lines.add(next(cause)));
-        if (Stream.concat(causes.stream(), verification.diagnosis().runnerUp().stream())
+        verification.runnerUp().ifPresent(cause -> lines.add(next(cause)));
+        if (Stream.concat(causes.stream(), verification.runnerUp().stream())
                 .anyMatch(cause -> cause.slip() == Slip.ALKALI_EXCHANGED)) {
             lines.add(say("caution.alkali-exchanged"));
         }
