@@ -1,7 +1,6 @@
 package io.github.formulationmath.csv;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.Ratio;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -75,17 +74,6 @@ public final class CsvRow {
                             + " exponent, comma or %");
         }
         return text(column);
-    }
-
-    /**
-     * A plain decimal number.
-     *
-     * @param column the name of its column
-     * @return the number, exact
-     * @throws CsvException as {@link #decimal} has it
-     */
-    public Ratio number(String column) {
-        return Ratio.parse(decimal(column));
     }
 
     /**

@@ -20,8 +20,12 @@ final class DigitsExchanged {
     /** What was shown less what was meant is added to the right mass: so the figure keeps its own distance. */
     private static Stream<Hypothesis> of(Shown shown, FigureCheck wrong) {
         return meant(wrong.figure())
-                .filter(meant -> Hypothesis.Display.NEAREST.mayShow(wrong.expected(), wrong.step(), meant))
-                .map(meant -> wrong.figure().number().minus(meant).dividedBy(wrong.expected()))
+                .filter(meant -> Hypothesis.Display.NEAREST.mayShow(
+                        wrong.expected().exactValue(), wrong.step().exactValue(), meant))
+                .map(meant -> wrong.figure()
+                        .number()
+                        .minus(meant)
+                        .dividedBy(wrong.expected().exactValue()))
                 .flatMap(off -> Hypothesis.changed(
                         shown, wrong.line().name(), List.of(wrong.formulaLine()), line -> Ratio.ONE.plus(off)));
     }

@@ -11,7 +11,7 @@ import java.text.Normalizer;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.measure.Unit;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,7 +37,7 @@ public final class Figure implements Serializable {
 
     private static final char FRACTION_SLASH = '\u2044';
 
-    private static final String UNIT = " [^ 0-9].{0,20}";
+    private static final String UNIT = " ([^ 0-9].{0,20})";
     private static final Pattern DECIMAL = Pattern.compile("([0-9]{1,100}(?:\\.([0-9]{1,100}))?)" + UNIT);
     private static final Pattern FRACTION = Pattern.compile("(?:([0-9]{1,100}) )?([0-9]{1,9})/([0-9]{1,9})" + UNIT);
 
@@ -45,17 +45,23 @@ public final class Figure implements Serializable {
     private final @Nullable String decimal;
     private final Ratio number;
     private final Ratio lastDigit;
+
     private final Amount<?> amount;
+
+    /** One of the unit. */
+    private final Amount<?> one;
+
     private final boolean volume;
 
-    private Figure(String written, String plain, @Nullable String decimal, Ratio number, Ratio lastDigit) {
+    private Figure(String written, String plain, String unit, @Nullable String decimal, Ratio number, Ratio lastDigit) {
         @Nullable Amount<?> mass = massOrNull(plain);
         this.written = written;
         this.decimal = decimal;
         this.number = number;
         this.lastDigit = lastDigit;
-        this.amount = mass == null ? Amount.volume(plain) : mass;
         this.volume = mass == null;
+        this.amount = mass == null ? Amount.volume(plain) : mass;
+        this.one = mass == null ? Amount.volume("1 " + unit) : Amount.mass("1 " + unit);
     }
 
     /**
@@ -72,7 +78,7 @@ public final class Figure implements Serializable {
         if (decimal.matches()) {
             int places = decimal.group(2) == null ? 0 : decimal.group(2).length();
             String digits = decimal.group(1);
-            return new Figure(text, plain, digits, Ratio.parse(digits), Ratio.parse("1e-" + places));
+            return new Figure(text, plain, decimal.group(3), digits, Ratio.parse(digits), Ratio.parse("1e-" + places));
         }
         Matcher fraction = FRACTION.matcher(plain);
         if (fraction.matches()) {
@@ -90,7 +96,7 @@ public final class Figure implements Serializable {
                     + (below == 0 ? "0" : "the one above it, as in 3 3/4 oz"));
         }
         Ratio whole = fraction.group(1) == null ? Ratio.ZERO : Ratio.parse(fraction.group(1));
-        return new Figure(text, plain, null, whole.plus(Ratio.of(above, below)), Ratio.of(1, below));
+        return new Figure(text, plain, fraction.group(4), null, whole.plus(Ratio.of(above, below)), Ratio.of(1, below));
     }
 
     /** 3½ as 3 1/2: a fraction that is one character becomes digits, apart from the whole number before it. */
@@ -128,21 +134,12 @@ public final class Figure implements Serializable {
     }
 
     /**
-     * The number before the unit.
+     * The mass or volume.
      *
-     * @return the exact number
+     * @return the exact amount in the unit of the figure
      */
-    public Ratio number() {
-        return number;
-    }
-
-    /**
-     * The unit after the number.
-     *
-     * @return a unit of mass or of volume
-     */
-    public Unit<?> unit() {
-        return amount.getUnit();
+    public Amount<?> amount() {
+        return amount;
     }
 
     /**
@@ -157,10 +154,10 @@ public final class Figure implements Serializable {
     /**
      * What one in the last digit is worth.
      *
-     * @return 0.1 for {@code 12.0 g}, 1/4 for {@code 3 3/4 oz}, in the unit of the figure
+     * @return 0.1 g for {@code 12.0 g}, 1/4 oz for {@code 3 3/4 oz}
      */
-    public Ratio lastDigit() {
-        return lastDigit;
+    public Amount<?> lastDigit() {
+        return inUnit(lastDigit);
     }
 
     /**
@@ -212,13 +209,32 @@ public final class Figure implements Serializable {
         return number.times(BINARY_STEP);
     }
 
+    Ratio number() {
+        return number;
+    }
+
+    Ratio digit() {
+        return lastDigit;
+    }
+
+    /** So many of the unit. */
+    Amount<?> inUnit(Ratio numberOfUnits) {
+        return one.times(numberOfUnits);
+    }
+
+    /** A mass in the unit of the figure, or in grams if that is one of volume. */
+    Amount<Mass> massInUnit(Ratio grams) {
+        Amount<Mass> mass = Amount.grams(grams);
+        return volume ? mass : mass.to(one.getUnit().asType(Mass.class));
+    }
+
     String symbol() {
-        return FormulationUnits.symbolOf(unit());
+        return FormulationUnits.symbolOf(one.getUnit());
     }
 
     /** How many grams or millilitres one of the unit is. */
     Ratio unitSize() {
-        return FormulationUnits.factorOf(unit());
+        return one.canonical();
     }
 
     /** How many grams of a line one of the unit is. */

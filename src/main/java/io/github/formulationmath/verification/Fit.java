@@ -58,7 +58,9 @@ record Fit(Slip slip, Hypothesis hypothesis, int missed, int figures, Ratio wors
     }
 
     private static boolean reproduces(Shown shown, Hypothesis hypothesis, FigureCheck line, Ratio number) {
-        return hypothesis.display().mayShow(number, line.step(), line.figure().number())
+        return hypothesis
+                        .display()
+                        .mayShow(number, line.step().exactValue(), line.figure().number())
                 || closesAsRest(shown, hypothesis, line);
     }
 

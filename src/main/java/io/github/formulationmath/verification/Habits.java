@@ -3,7 +3,6 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.BatchLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,14 +95,11 @@ final class Habits {
     }
 
     private Optional<Found> restElsewhere() {
-        List<BatchLine> lines = shown.batch().lines();
-        int largest = 0;
-        for (int i = 1; i < lines.size(); i++) {
-            largest = lines.get(i).result().compareTo(lines.get(largest).result()) > 0 ? i : largest;
-        }
+        List<Ratio> right = shown.right();
+        int largest = right.indexOf(right.stream().reduce(Ratio.ZERO, Ratio::max));
         Optional<Found> found = set.takesRest(largest)
                 ? found(RoundingHabit.LARGEST_LINE_TAKES_REST)
-                : set.takesRest(lines.size() - 1) ? found(RoundingHabit.LAST_LINE_TAKES_REST) : Optional.empty();
+                : set.takesRest(right.size() - 1) ? found(RoundingHabit.LAST_LINE_TAKES_REST) : Optional.empty();
         return found.map(habit -> told(habit, set.batch(), stepOfTotal()));
     }
 
@@ -165,7 +161,8 @@ final class Habits {
             Rounding rounding = Rounding.toSignificantDigits(digits);
             List<Ratio> steps = new ArrayList<>();
             for (FigureCheck line : shown.lines()) {
-                steps.add(rounding.stepFor(line.expected()).times(line.figure().gramsPerUnit(line.formulaLine())));
+                steps.add(rounding.stepFor(line.expected().exactValue())
+                        .times(line.figure().gramsPerUnit(line.formulaLine())));
             }
             FigureSet coarser = set.withSteps(steps);
             if (coarser.eachIsNearest()) {

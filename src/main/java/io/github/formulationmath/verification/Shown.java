@@ -43,7 +43,7 @@ final class Shown {
     Shown(Claim claim) {
         this.claim = claim;
         this.batch = Batch.of(claim.formula(), claim.size());
-        this.right = batch.lines().stream().map(BatchLine::result).toList();
+        this.right = batch.lines().stream().map(line -> line.mass().canonical()).toList();
         List<BatchLine> given = batch.lines().stream()
                 .filter(line -> claim.figures().containsKey(line.line().position()))
                 .toList();
@@ -53,7 +53,7 @@ final class Shown {
                 .toList();
         this.steps = Steps.of(claim, figures);
         this.toOnePlace = new FigureSet(
-                given.stream().map(BatchLine::result).toList(),
+                given.stream().map(line -> rightOf(line.line())).toList(),
                 times(figures.stream().map(Figure::number).toList(), grams),
                 beside -> times(steps.even(beside), grams),
                 mass(),
@@ -66,7 +66,7 @@ final class Shown {
             FigureCheck check = FigureCheck.of(given.get(i), figures.get(i), each.get(i));
             int position = check.formulaLine().position();
             lines.put(position, check);
-            distances.put(position, check.distanceTo(check.expected()));
+            distances.put(position, check.distanceTo(check.expected().exactValue()));
         }
         this.wrong = lines.values().stream().filter(FigureCheck::isWrong).toList();
         this.farthestFirst = lines.keySet().stream()
@@ -126,7 +126,7 @@ final class Shown {
 
     /** The mass of the whole batch in grams. */
     Ratio mass() {
-        return batch.result();
+        return batch.mass().canonical();
     }
 
     /** The right masses in grams, in the order of the formula. */

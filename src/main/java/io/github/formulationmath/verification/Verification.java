@@ -10,7 +10,6 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -27,15 +26,16 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A claim held against our own calculation. As a result it is the largest deviation of a figure, in grams.
+ * A claim held against our own calculation.
  *
  * <p>Example: of a lotion at 12 % oil phase and 400 g, a calculator that shows 1.9 g for 4 % of an oil took the 4 % of the
  * oil phase (48 g · 4 % = 1.92 g) instead of the batch (16 g); {@link #causes()} names {@link Slip#WRONG_WHOLE}.
  *
  * <p>Immutable and thread-safe.
  */
-public final class Verification implements Explained {
+public final class Verification {
 
+    private static final Phrase LARGEST_DEVIATION = Phrase.of("question.largest-claim-deviation");
     private static final Symbol LARGEST = Symbol.of("Δmax", "largest-claim-deviation", Kind.MASS);
 
     private final Claim claim;
@@ -158,7 +158,7 @@ public final class Verification implements Explained {
      */
     public FigureCheck largestError() {
         return figures.stream()
-                .max(Comparator.comparing(check -> check.result().abs()))
+                .max(Comparator.comparing(check -> check.excess().abs()))
                 .orElseThrow(() -> new IllegalStateException("no figures"));
     }
 
@@ -168,9 +168,7 @@ public final class Verification implements Explained {
      * @return the sum; volumes count by the densities of their ingredients
      */
     public Amount<Mass> sum() {
-        return Amount.grams(figures.stream()
-                .map(check -> check.result().plus(check.line().result()))
-                .reduce(Ratio.ZERO, Ratio::plus));
+        return Amount.grams(figures.stream().map(FigureCheck::claimed).reduce(Ratio.ZERO, Ratio::plus));
     }
 
     /**
@@ -179,7 +177,7 @@ public final class Verification implements Explained {
      * @return true if they do
      */
     public boolean closes() {
-        return isComplete() && sum().equals(Amount.grams(batch.result()));
+        return isComplete() && sum().equals(batch.mass());
     }
 
     /**
@@ -201,7 +199,7 @@ public final class Verification implements Explained {
     }
 
     private Agreement agreementOf(Figure total) {
-        Agreement byItself = Agreement.of(total, batch.result().dividedBy(total.unitSize()), total.ownStep());
+        Agreement byItself = Agreement.of(total, batch.mass().canonical().dividedBy(total.unitSize()), total.ownStep());
         if (found == null) {
             return byItself;
         }
@@ -256,9 +254,7 @@ public final class Verification implements Explained {
                     throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
                             + Excerpt.of(check.figure()) + ": limits need more than 0");
                 }
-                masses.line(
-                        line.ingredient(),
-                        Amount.grams(check.result().plus(check.line().result())));
+                masses.line(line.ingredient(), Amount.grams(check.claimed()));
             }
         }
         return masses.build();
@@ -299,20 +295,20 @@ public final class Verification implements Explained {
         return report;
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.largest-claim-deviation");
+    /**
+     * By how much the figure that is off the most is off.
+     *
+     * @return the largest deviation without its sign, in grams
+     */
+    public Amount<Mass> largestDeviation() {
+        return Amount.grams(largestError().excess().abs())
+                .withWorking(any -> LARGEST_DEVIATION, this, Verification::largestIn);
     }
 
-    @Override
-    public Ratio result() {
-        return largestError().result().abs();
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        List<V> sizes =
-                figures.stream().map(check -> r.absolute(r.known(check))).toList();
+    private <V> V largestIn(Reckoning<V> r) {
+        List<V> sizes = figures.stream()
+                .map(check -> r.absolute(r.known(check.deviation())))
+                .toList();
         return r.named(LARGEST, r.maximum(sizes));
     }
 

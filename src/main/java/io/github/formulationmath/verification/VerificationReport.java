@@ -94,8 +94,8 @@ final class VerificationReport {
     }
 
     private String wrong(FigureCheck check) {
-        String unit = FormulationUnits.symbolOf(check.figure().unit());
-        Ratio ours = check.expected();
+        String unit = check.figure().symbol();
+        Ratio ours = check.expected().exactValue();
         String shown = isBrief(ours) ? ours.toString() : "≈ " + FEW.format(ours);
         return say(
                 "verification.wrong-figure", check.line().name(), check.figure().written(), shown + " " + unit);
@@ -135,13 +135,16 @@ final class VerificationReport {
     }
 
     private List<String> row(FigureCheck check) {
-        String unit = FormulationUnits.symbolOf(check.figure().unit());
+        String unit = check.figure().symbol();
         return List.of(
-                check.line().name(), check.figure().written(), number(check.expected(), unit), outcome(check, unit));
+                check.line().name(),
+                check.figure().written(),
+                number(check.expected().exactValue(), unit),
+                outcome(check, unit));
     }
 
     private String outcome(FigureCheck check, String unit) {
-        String step = check.step() + " " + unit;
+        String step = check.step().toString();
         return switch (check.agreement()) {
             case AGREES -> say("agreement.agrees");
             case AGREES_AS_ROUNDED -> say("agreement.rounded", step);
@@ -150,7 +153,10 @@ final class VerificationReport {
             case AGREES_BY_HABIT ->
                 say("agreement.habit", habit(verification.habit().orElseThrow()));
             case SHOWS_NOTHING -> say("agreement.nothing");
-            case DISAGREES -> say("agreement.disagrees", signed(check.deviation(), unit));
+            case DISAGREES ->
+                say(
+                        "agreement.disagrees",
+                        signed(check.figure().number().minus(check.expected().exactValue()), unit));
         };
     }
 
@@ -189,9 +195,9 @@ final class VerificationReport {
 
     private String largest() {
         FigureCheck worst = verification.largestError();
-        return worst.result().isZero()
+        return worst.excess().isZero()
                 ? say("verification.no-error")
-                : say("verification.largest", worst.line().name(), signed(worst.result(), "g"));
+                : say("verification.largest", worst.line().name(), signed(worst.excess(), "g"));
     }
 
     private List<String> diagnosis() {

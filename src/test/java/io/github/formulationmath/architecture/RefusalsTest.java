@@ -26,6 +26,7 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.quantity.UnitMismatchException;
 import io.github.formulationmath.record.JsonFormulas;
 import io.github.formulationmath.scaling.Batch;
@@ -125,6 +126,7 @@ final class RefusalsTest {
                 () -> Density.parse("1 g"),
                 () -> MassFraction.parse("1 g"),
                 () -> MassConcentration.parse("1 %"),
+                () -> Money.parse("12.50"),
                 () -> {
                     throw new UnitMismatchException(FormulationUnits.GRAM, FormulationUnits.MILLILITRE);
                 });
@@ -179,7 +181,12 @@ final class RefusalsTest {
         for (JavaClass type : new ClassFileImporter()
                 .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
                 .importPackages(Ladder.ROOT)) {
-            if (type.isAssignableTo(Throwable.class) && type.getModifiers().contains(JavaModifier.PUBLIC)) {
+            boolean ofTheLibrary = Ladder.chapterOf(type.getPackageName())
+                    .filter(Ladder::isChapter)
+                    .isPresent();
+            if (ofTheLibrary
+                    && type.isAssignableTo(Throwable.class)
+                    && type.getModifiers().contains(JavaModifier.PUBLIC)) {
                 assertThat(type.isAssignableTo(Refusal.class))
                         .as(type.getName())
                         .isTrue();

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Refusal.Place;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -87,7 +86,7 @@ class CsvFormatTest {
     void what_is_said_of_a_field_has_its_name_and_value() throws IOException {
         CsvRow row = read(FORMAT, "name,mass\n ,1e3").rows().get(0);
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> row.number("mass"))
+                .isThrownBy(() -> row.decimal("mass"))
                 .withMessage(
                         "house, line 2, column 3: mass is \"1e3\": write a plain number such as 0.5, without sign, "
                                 + "exponent, comma or %")
@@ -112,7 +111,7 @@ class CsvFormatTest {
                 }))
                 .withMessage("house, line 2, column 3: it cannot be read");
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> row.read("name", name -> row.number("mass")))
+                .isThrownBy(() -> row.read("name", name -> row.decimal("mass")))
                 .satisfies(e -> assertThat(e.field()).contains("mass"));
         assertThatNullPointerException().isThrownBy(() -> row.text("none")).withMessage("none");
     }
@@ -120,7 +119,6 @@ class CsvFormatTest {
     @Test
     void what_is_right_is_read() throws IOException {
         CsvRow row = read(FORMAT, "name,mass\n2024-05-13,0.50").rows().get(0);
-        assertThat(row.number("mass")).isEqualTo(Ratio.of(1, 2));
         assertThat(row.decimal("mass")).isEqualTo("0.50");
         assertThat(row.date("name")).isEqualTo(LocalDate.of(2024, 5, 13));
         assertThat(row.<String>choice("mass", List.of("0.5", "0.50"), word -> word))
@@ -134,7 +132,7 @@ class CsvFormatTest {
         CsvRow row = FORMAT.read(file).rows().get(0);
         assertThat(row.text("name")).isEqualTo("Wäsche");
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> row.number("mass"))
+                .isThrownBy(() -> row.decimal("mass"))
                 .withMessageStartingWith(file + ", line 2, column 8: ");
         Path latin = Files.writeString(
                 folder.resolve("latin.csv"), "name,mass\nA,1\nWäsche,2\n", StandardCharsets.ISO_8859_1);

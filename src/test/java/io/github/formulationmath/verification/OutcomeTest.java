@@ -220,7 +220,7 @@ class OutcomeTest {
                     .filter(check -> check.agreement() == Agreement.DISAGREES)
                     .mapToInt(check -> check.figure()
                             .number()
-                            .dividedBy(check.step())
+                            .dividedBy(check.step().exactValue())
                             .floor()
                             .toString()
                             .replaceFirst("^0+", "")

@@ -14,7 +14,6 @@ import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Closure;
 import io.github.formulationmath.planning.PlannedLine;
@@ -74,7 +73,7 @@ class VerificationTest {
         assertThat(verification.figures().stream().map(FigureCheck::agreement))
                 .containsExactly(Agreement.AGREES, Agreement.AGREES, Agreement.DISAGREES, Agreement.DISAGREES);
         assertThat(verification.largestError().line().name()).isEqualTo("Avena Sativa Kernel Oil");
-        assertThat(verification.result()).isEqualTo(Ratio.parse("39.8"));
+        assertThat(verification.largestDeviation()).isEqualTo(Amount.mass("39.8 g"));
         assertThat(verification.causes()).singleElement().satisfies(cause -> {
             assertThat(cause.slip()).isEqualTo(Slip.WRONG_WHOLE);
             assertThat(cause.detail()).isEqualTo("oil");
@@ -100,7 +99,7 @@ class VerificationTest {
         Verification verification = Verification.of(claim("320 g", "12 g", "48.0 g", "20.00 g"));
         assertThat(verification.outcome()).isEqualTo(Outcome.HOLDS);
         assertThat(verification.closes()).isTrue();
-        assertThat(verification.result()).isEqualTo(Ratio.ZERO);
+        assertThat(verification.largestDeviation()).isEqualTo(Amount.mass("0 g"));
         assertThat(verification.causes()).isEmpty();
         assertThat(verification.runnerUp()).isEmpty();
         assertReports("right", verification.report(Wording.english()));
@@ -179,14 +178,16 @@ class VerificationTest {
     @Test
     void everyDeviationShowsItsWorking() {
         Verification verification = Verification.of(claim("320.1 g", "12 g", "8.2 g", "3.4 g"));
-        assertSelfChecking(verification);
-        verification.figures().forEach(check -> assertSelfChecking(check));
+        assertSelfChecking(verification.largestDeviation().working());
+        verification
+                .figures()
+                .forEach(check -> assertSelfChecking(check.deviation().working()));
         Ingredient oil = Ingredient.of("Oil").withDensity(Density.ofGramsPerMillilitre("0.92"));
         Formula formula =
                 Formula.inPercent("f").line(oil, "50 %").line("Aqua", "50 %").build();
         Verification volumes = Verification.of(
                 Claim.about(formula, SIZE).withFigure("Oil", "184 mL").withFigure("Aqua", "200 g"));
-        assertSelfChecking(volumes);
+        assertSelfChecking(volumes.largestDeviation().working());
         assertThat(volumes.causes().get(0).slip()).isEqualTo(Slip.DENSITY_INVERTED);
         assertThat(volumes.largestError().toString()).contains("Oil 184 mL: disagrees, ours 5000/23 mL");
     }
@@ -195,7 +196,7 @@ class VerificationTest {
     void randomClaimsShowTheirWorking(@ForAll long seed) {
         Slip slip = Slip.values()[(int) Math.floorMod(seed, (long) Slip.values().length)];
         Verification verification = Verification.of(RandomClaims.with(slip, seed % 100_000));
-        assertSelfChecking(verification);
+        assertSelfChecking(verification.largestDeviation().working());
         HtmlChecks.parse(verification.report(Wording.english()).html(Wording.english()));
         assertThat(verification.report(Wording.english()).text().lines()).allMatch(line -> line.length() <= 80);
     }
@@ -263,7 +264,7 @@ class VerificationTest {
     @Test
     void figuresKeepTheirDigits() {
         Figure figure = Figure.parse("12.50 oz");
-        assertThat(figure.lastDigit()).isEqualTo(Ratio.parse("0.01"));
+        assertThat(figure.lastDigit()).isEqualTo(Amount.mass("0.01 oz"));
         assertThat(figure).hasToString("12.50 oz").isEqualTo(Figure.parse("12.50 oz"));
         assertThat(figure).isNotEqualTo(Figure.parse("12.5 oz")).hasSameHashCodeAs(Figure.parse("12.50 oz"));
         assertThat(figure.isVolume()).isFalse();
