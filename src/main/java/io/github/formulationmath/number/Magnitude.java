@@ -1,5 +1,6 @@
 package io.github.formulationmath.number;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 
 /** The power of ten at which a number's first significant digit stands. */
@@ -11,8 +12,13 @@ final class Magnitude {
     static int of(Ratio value) {
         BigInteger n = value.numerator().abs();
         BigInteger d = value.denominator();
-        int e = n.toString().length() - d.toString().length();
+        int e = digits(n) - digits(d);
         return isAtLeast(n, d, e) ? e : e - 1;
+    }
+
+    /** A decimal counts its digits without writing them. */
+    private static int digits(BigInteger whole) {
+        return new BigDecimal(whole).precision();
     }
 
     private static boolean isAtLeast(BigInteger n, BigInteger d, int e) {

@@ -265,7 +265,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
         Objects.requireNonNull(other, "other");
         return big == null && other.big == null
                 ? SmallRatios.multiply(num, den, other.num, other.den)
-                : of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
+                : BigRatio.multiply(numerator(), denominator(), other.numerator(), other.denominator());
     }
 
     /**
@@ -284,7 +284,12 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
                     ? SmallRatios.multiply(num, den, -divisor.den, -divisor.num)
                     : SmallRatios.multiply(num, den, divisor.den, divisor.num);
         }
-        return of(numerator().multiply(divisor.denominator()), denominator().multiply(divisor.numerator()));
+        BigInteger sign = BigInteger.valueOf(divisor.signum());
+        return BigRatio.multiply(
+                numerator(),
+                denominator(),
+                divisor.denominator().multiply(sign),
+                divisor.numerator().abs());
     }
 
     /**

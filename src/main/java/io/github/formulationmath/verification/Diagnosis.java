@@ -22,8 +22,8 @@ record Diagnosis(List<Cause> causes, Optional<Cause> runnerUp) {
         Stream.of(Slip.values())
                 .flatMap(slip -> Fit.best(slip, shown).stream())
                 .sorted(Fit.BEST)
-                .map(fit -> fit.cause(shown))
-                .filter(cause -> cause.digits() > 0)
+                .filter(fit -> fit.figures() > 0)
+                .map(Fit::cause)
                 .forEach(cause -> (cause.explainsAll() ? causes : others).add(cause));
         return new Diagnosis(
                 List.copyOf(causes),

@@ -62,6 +62,11 @@ public record FigureCheck(BatchLine line, Figure figure, Amount<?> expected, Amo
         return grams.dividedBy(figure.gramsPerUnit(line.line()));
     }
 
+    /** How far the figure is from ours, in steps. */
+    Ratio distance() {
+        return distanceTo(expected.exactValue());
+    }
+
     /** How far the figure is from a number, in steps. */
     Ratio distanceTo(Ratio number) {
         return figure.number().minus(number).abs().dividedBy(step.exactValue());

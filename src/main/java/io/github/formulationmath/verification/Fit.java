@@ -13,17 +13,17 @@ import java.util.Optional;
  *
  * @param slip the slip
  * @param hypothesis the way in which it was made
+ * @param shown what was shown
  * @param missed how many figures it does not reproduce
  * @param figures how many wrong figures speak for it: those it reproduces, but for 0 and for a q.s. line that follows from
  *     the others
- * @param worst how far off the farthest figure is, in steps
  */
-record Fit(Slip slip, Hypothesis hypothesis, int missed, int figures, Ratio worst) {
+record Fit(Slip slip, Hypothesis hypothesis, Shown shown, int missed, int figures) {
 
     /** Fewest figures missed, then most that speak for it, then closest; of two that are alike the first. */
     static final Comparator<Fit> BEST = Comparator.comparingInt(Fit::missed)
             .thenComparing(Fit::figures, Comparator.reverseOrder())
-            .thenComparing(Fit::worst);
+            .thenComparing(Fit::closest);
 
     /** The best way to make a slip, if there is any. */
     static Optional<Fit> best(Slip slip, Shown shown) {
@@ -35,18 +35,32 @@ record Fit(Slip slip, Hypothesis hypothesis, int missed, int figures, Ratio wors
     private static Fit of(Slip slip, Hypothesis hypothesis, Shown shown) {
         int missed = shown.wrong().size();
         int figures = 0;
-        Ratio worst = shown.worstBeside(hypothesis.grams().keySet());
         for (Map.Entry<Integer, Ratio> changed : hypothesis.grams().entrySet()) {
             FigureCheck line = shown.at(changed.getKey());
             if (line != null) {
-                Ratio number = line.numberFor(changed.getValue());
-                boolean reproduced = reproduces(shown, hypothesis, line, number);
+                boolean reproduced = reproduces(shown, hypothesis, line, line.numberFor(changed.getValue()));
                 missed += (reproduced ? 0 : 1) - (line.isWrong() ? 1 : 0);
                 figures += reproduced && speaks(hypothesis, line) ? 1 : 0;
-                worst = closesAsRest(shown, hypothesis, line) ? worst : worst.max(line.distanceTo(number));
             }
         }
-        return new Fit(slip, hypothesis, missed, figures, worst);
+        return new Fit(slip, hypothesis, shown, missed, figures);
+    }
+
+    /** What nothing speaks for is never told, so how close it comes is not worked out. */
+    private Ratio closest() {
+        return figures == 0 ? Ratio.ZERO : worst();
+    }
+
+    /** How far off the farthest figure is, in steps. */
+    private Ratio worst() {
+        Ratio worst = shown.worstBeside(hypothesis.grams().keySet());
+        for (Map.Entry<Integer, Ratio> changed : hypothesis.grams().entrySet()) {
+            FigureCheck line = shown.at(changed.getKey());
+            if (line != null && !closesAsRest(shown, hypothesis, line)) {
+                worst = worst.max(line.distanceTo(line.numberFor(changed.getValue())));
+            }
+        }
+        return worst;
     }
 
     private static boolean speaks(Hypothesis hypothesis, FigureCheck line) {
@@ -69,7 +83,7 @@ record Fit(Slip slip, Hypothesis hypothesis, int missed, int figures, Ratio wors
         return follows(hypothesis, line) && shown.restCloses();
     }
 
-    Cause cause(Shown shown) {
+    Cause cause() {
         List<FormulaLine> misses = new ArrayList<>();
         int digits = 0;
         for (FigureCheck line : shown.lines()) {
@@ -82,6 +96,6 @@ record Fit(Slip slip, Hypothesis hypothesis, int missed, int figures, Ratio wors
                 digits += line.digits();
             }
         }
-        return new Cause(slip, hypothesis.detail(), hypothesis.restFollows(), misses, worst, figures, digits);
+        return new Cause(slip, hypothesis.detail(), hypothesis.restFollows(), misses, worst(), figures, digits);
     }
 }

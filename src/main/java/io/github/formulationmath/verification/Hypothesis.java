@@ -25,8 +25,11 @@ record Hypothesis(String detail, Map<Integer, Ratio> grams, Display display, boo
     interface Display {
 
         /** Half a step either way: any rounding to the nearest, whatever it does with ties. */
-        Display NEAREST =
-                (exact, step, shown) -> shown.minus(exact).abs().times(2).compareTo(step) <= 0;
+        Display NEAREST = (exact, step, shown) -> {
+            // The exact number may be long; it is only compared.
+            Ratio half = step.dividedBy(2);
+            return exact.compareTo(shown.minus(half)) >= 0 && exact.compareTo(shown.plus(half)) <= 0;
+        };
 
         /** Whether a display with this slip may show a number. */
         boolean mayShow(Ratio exact, Ratio step, Ratio shown);

@@ -7,7 +7,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,8 +34,7 @@ final class Shown {
     private final FigureSet toOnePlace;
     private final FigureSet coarserWhenLarger;
     private final List<FigureCheck> wrong;
-    private final Map<Integer, Ratio> distances = new HashMap<>();
-    private final List<Integer> farthestFirst;
+    private final Map<Integer, Ratio> farthestFirst = new LinkedHashMap<>();
     private final Map<String, Ratio> phaseShares = new HashMap<>();
     private final boolean restCloses;
 
@@ -64,26 +62,13 @@ final class Shown {
         List<Ratio> each = steps.coarserWhenLarger(restCloses ? place : -1);
         for (int i = 0; i < given.size(); i++) {
             FigureCheck check = FigureCheck.of(given.get(i), figures.get(i), each.get(i));
-            int position = check.formulaLine().position();
-            lines.put(position, check);
-            distances.put(position, check.distanceTo(check.expected().exactValue()));
+            lines.put(check.formulaLine().position(), check);
         }
         this.wrong = lines.values().stream().filter(FigureCheck::isWrong).toList();
-        this.farthestFirst = lines.keySet().stream()
-                .sorted(Comparator.comparing(this::distance).reversed())
-                .toList();
-        for (Phase phase : claim.formula().phases()) {
-            Ratio whole = phase.lines().stream().map(this::rightOf).reduce(Ratio.ZERO, Ratio::plus);
-            phaseShares.put(phase.name(), whole.dividedBy(mass()));
-        }
     }
 
     private Figure figure(BatchLine line) {
         return Objects.requireNonNull(claim.figures().get(line.line().position()), line.name());
-    }
-
-    private Ratio distance(Integer position) {
-        return Objects.requireNonNull(distances.get(position));
     }
 
     private static List<Ratio> times(List<Ratio> numbers, List<Ratio> grams) {
@@ -138,8 +123,14 @@ final class Shown {
         return right.get(line.position() - 1);
     }
 
-    /** What share of the whole batch a phase is. */
+    /** What share of the whole batch a phase is; worked out when first asked for. */
     Ratio shareOfPhase(String name) {
+        if (phaseShares.isEmpty()) {
+            for (Phase phase : claim.formula().phases()) {
+                Ratio whole = phase.lines().stream().map(this::rightOf).reduce(Ratio.ZERO, Ratio::plus);
+                phaseShares.put(phase.name(), whole.dividedBy(mass()));
+            }
+        }
         return Objects.requireNonNull(phaseShares.get(name), name);
     }
 
@@ -179,10 +170,16 @@ final class Shown {
 
     /** How far off the farthest figure is, in steps, of the lines that a hypothesis leaves as they should be. */
     Ratio worstBeside(Set<Integer> changed) {
-        return farthestFirst.stream()
-                .filter(position -> !changed.contains(position))
+        if (farthestFirst.isEmpty()) {
+            lines.entrySet().stream()
+                    .map(line -> Map.entry(line.getKey(), line.getValue().distance()))
+                    .sorted(Map.Entry.<Integer, Ratio>comparingByValue().reversed())
+                    .forEach(line -> farthestFirst.put(line.getKey(), line.getValue()));
+        }
+        return farthestFirst.entrySet().stream()
+                .filter(line -> !changed.contains(line.getKey()))
+                .map(Map.Entry::getValue)
                 .findFirst()
-                .map(this::distance)
                 .orElse(Ratio.ZERO);
     }
 }
