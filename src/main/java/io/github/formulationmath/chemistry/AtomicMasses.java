@@ -98,7 +98,8 @@ public record AtomicMasses(Source source, Map<String, Ratio> masses) implements 
                 AtomicMasses.class.getResourceAsStream("atomic-masses.csv"),
                 "atomic-masses.csv is missing from the jar")) {
             Map<String, Ratio> masses = TABLE.read("atomic-masses.csv", in).rows().stream()
-                    .collect(Collectors.toMap(row -> row.required("symbol"), row -> row.number("atomic_mass")));
+                    .collect(Collectors.toMap(
+                            row -> row.required("symbol"), row -> Ratio.parse(row.decimal("atomic_mass"))));
             return of(
                     Source.published(
                             "Atomic weights of the elements 2007 (IUPAC Technical Report),"

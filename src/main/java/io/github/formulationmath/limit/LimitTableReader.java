@@ -6,6 +6,7 @@ import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -72,7 +73,8 @@ final class LimitTableReader {
         GroupMember member = GroupMember.of(substance).inForm(row.text("form")).countedAs(row.required("counts_as"));
         if (!row.text("molecular_formula").isEmpty()) {
             member = member.withFormula(
-                    row.read("molecular_formula", MolecularFormula::parse), row.number("reference_units"));
+                    row.read("molecular_formula", MolecularFormula::parse),
+                    Ratio.parse(row.decimal("reference_units")));
         }
         return role(row).equals("mentioned") ? member.mentionedOnly() : member;
     }

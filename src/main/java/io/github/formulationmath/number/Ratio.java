@@ -271,7 +271,7 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
         Objects.requireNonNull(other, "other");
         return big == null && other.big == null
                 ? Longs.multiply(num, den, other.num, other.den)
-                : of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
+                : BigRatio.multiply(numerator(), denominator(), other.numerator(), other.denominator());
     }
 
     /**
@@ -301,7 +301,12 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
                     ? Longs.multiply(num, den, -divisor.den, -divisor.num)
                     : Longs.multiply(num, den, divisor.den, divisor.num);
         }
-        return of(numerator().multiply(divisor.denominator()), denominator().multiply(divisor.numerator()));
+        BigInteger sign = BigInteger.valueOf(divisor.signum());
+        return BigRatio.multiply(
+                numerator(),
+                denominator(),
+                divisor.denominator().multiply(sign),
+                divisor.numerator().abs());
     }
 
     /**
@@ -509,7 +514,8 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
      */
     public long toLongExact() {
         if (!isInteger()) {
-            throw new ArithmeticException(Excerpt.of(this) + " is not a whole number: round it first, for example with rounded(toDecimalPlaces(0))");
+            throw new ArithmeticException(Excerpt.of(this)
+                    + " is not a whole number: round it first, for example with rounded(toDecimalPlaces(0))");
         }
         try {
             return numerator().longValueExact();

@@ -41,8 +41,7 @@ final class SearchMeter {
             throw new CancellationException("interrupted after " + checks + " checks");
         }
         if (checks > effort.limit()) {
-            throw new SearchLimitException(
-                    "the search was not decided after " + effort.limit() + " checks", effort.limit(), reached);
+            throw SearchLimitException.undecided(effort.limit(), reached);
         }
         nextPause = Math.min(checks + PAUSE, effort.limit());
         effort.listener().progressed(checks, effort.limit());

@@ -326,8 +326,7 @@ public final class Sizes {
         List<Bounds> all = new ArrayList<>();
         intervals.limit(MOST_INTERVALS + 1L).forEach(all::add);
         if (all.size() > MOST_INTERVALS) {
-            throw new SearchLimitException(
-                    "there are too many intervals of passing sizes to list", MOST_INTERVALS, Ratio.ZERO);
+            throw SearchLimitException.tooManyIntervals(MOST_INTERVALS);
         }
         return BoundsSet.of(all);
     }

@@ -77,7 +77,10 @@ public final class Money implements Explainable, Comparable<Money>, Serializable
     public static Money parse(String text) {
         int space = text.lastIndexOf(' ');
         if (space < 1 || space == text.length() - 1) {
-            throw new NumberTextException(text, "a number, a space and a currency are needed, such as \"12.50 EUR\"");
+            throw AmountText.refused(
+                    text,
+                    "refusal.text.no-money",
+                    "a number, a space and a currency are needed, such as \"12.50 EUR\"");
         }
         return of(Ratio.parse(text.substring(0, space)), text.substring(space + 1));
     }

@@ -121,9 +121,7 @@ public final class BatchSheet {
     }
 
     private List<List<String>> rows(Phase phase) {
-        return phase.lines().stream()
-                .map(line -> row(plan.line(line)))
-                .toList();
+        return phase.lines().stream().map(line -> row(plan.line(line))).toList();
     }
 
     private List<String> row(PlannedLine line) {

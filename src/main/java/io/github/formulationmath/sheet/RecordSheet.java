@@ -71,9 +71,8 @@ public final class RecordSheet {
                     .table(
                             columns(),
                             phase.lines().stream()
-                                    .map(line -> row(
-                                            made.line(line),
-                                            Optional.ofNullable(readings.get(line.position()))))
+                                    .map(line ->
+                                            row(made.line(line), Optional.ofNullable(readings.get(line.position()))))
                                     .toList());
         }
         for (FormulaLine line : record.readings().missing()) {

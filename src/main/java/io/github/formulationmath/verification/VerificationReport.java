@@ -88,8 +88,8 @@ final class VerificationReport {
     }
 
     private String wrong(FigureCheck check) {
-        String unit = FormulationUnits.symbolOf(check.figure().unit());
-        Ratio ours = check.expected();
+        String unit = check.figure().symbol();
+        Ratio ours = check.expected().exactValue();
         return say(
                 "verification.wrong-figure", check.line().name(), check.figure().written(), NumberText.of(ours, unit));
     }
@@ -128,13 +128,16 @@ final class VerificationReport {
     }
 
     private List<String> row(FigureCheck check) {
-        String unit = FormulationUnits.symbolOf(check.figure().unit());
+        String unit = check.figure().symbol();
         return List.of(
-                check.line().name(), check.figure().written(), number(check.expected(), unit), outcome(check, unit));
+                check.line().name(),
+                check.figure().written(),
+                number(check.expected().exactValue(), unit),
+                outcome(check, unit));
     }
 
     private String outcome(FigureCheck check, String unit) {
-        String step = check.step() + " " + unit;
+        String step = check.step().toString();
         return switch (check.agreement()) {
             case AGREES -> say("agreement.agrees");
             case AGREES_AS_ROUNDED -> say("agreement.rounded", step);
@@ -143,7 +146,10 @@ final class VerificationReport {
             case AGREES_BY_HABIT ->
                 say("agreement.habit", habit(verification.habit().orElseThrow()));
             case SHOWS_NOTHING -> say("agreement.nothing");
-            case DISAGREES -> say("agreement.disagrees", signed(check.deviation(), unit));
+            case DISAGREES ->
+                say(
+                        "agreement.disagrees",
+                        signed(check.figure().number().minus(check.expected().exactValue()), unit));
         };
     }
 
@@ -178,9 +184,9 @@ final class VerificationReport {
 
     private String largest() {
         FigureCheck worst = verification.largestError();
-        return worst.result().isZero()
+        return worst.excess().isZero()
                 ? say("verification.no-error")
-                : say("verification.largest", worst.line().name(), signed(worst.result(), "g"));
+                : say("verification.largest", worst.line().name(), signed(worst.excess(), "g"));
     }
 
     private Document diagnosis(Document document) {
@@ -188,8 +194,8 @@ final class VerificationReport {
             boolean all = verification.outcome() == Outcome.HOLDS || verification.outcome() == Outcome.HOLDS_BY_HABIT;
             return document.paragraph(say(all ? "diagnosis.agrees" : "diagnosis.nothing-disagrees"));
         }
-        List<Cause> causes = verification.diagnosis().causes();
-        Optional<Cause> next = verification.diagnosis().runnerUp();
+        List<Cause> causes = verification.causes();
+        Optional<Cause> next = verification.runnerUp();
         Document found = document.paragraph(causes.isEmpty() ? say("diagnosis.none") : causes(causes));
         if (next.isPresent()) {
             found = found.paragraph(next(next.get()));

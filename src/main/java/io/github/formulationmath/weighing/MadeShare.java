@@ -196,6 +196,7 @@ public final class MadeShare implements Explainable {
         return subject.name() + " "
                 + NumberText.percent(
                         share().canonical(),
-                        Bounds.closed(bounds.least().canonical(), bounds.greatest().canonical()));
+                        Bounds.closed(
+                                bounds.least().canonical(), bounds.greatest().canonical()));
     }
 }

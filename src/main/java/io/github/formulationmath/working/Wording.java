@@ -1,32 +1,33 @@
 package io.github.formulationmath.working;
 
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.number.Refusal;
+import io.github.formulationmath.number.Sentence;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The words of one language: every text the library prints stands in one resource under a key, so that a translation is
  * one file.
  *
  * <p>The English wording comes with the library. Another language is a properties file in UTF-8 with the same keys, read
- * by {@link #read(Reader)}. Placeholders are {@code {0}}, {@code {1}} …
+ * by {@link #read(Reader)}. Placeholders are {@code {0}}, {@code {1}} …; in the sentences of a {@link Refusal} the names of its
+ * fields, such as {@code {capacity}}.
  *
  * <p>Immutable and thread-safe.
  */
 public final class Wording {
-
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([0-9]{1,3})}");
 
     private static final Wording ENGLISH = load();
 
@@ -89,13 +90,61 @@ public final class Wording {
         if (pattern == null) {
             throw new IllegalArgumentException("the wording has no text for the key " + phrase.key());
         }
-        // In one pass: a name that looks like a placeholder stays a name.
-        return PLACEHOLDER.matcher(pattern).replaceAll(found -> {
-            int index = Integer.parseInt(found.group(1));
-            boolean known = index < phrase.arguments().size();
-            return Matcher.quoteReplacement(
-                    known ? Document.clean(phrase.arguments().get(index)) : found.group());
-        });
+        return Sentence.filled(pattern, name -> argument(phrase, name));
+    }
+
+    private static @Nullable String argument(Phrase phrase, String name) {
+        int index = name.matches("[0-9]{1,3}") ? Integer.parseInt(name) : Integer.MAX_VALUE;
+        return index < phrase.arguments().size()
+                ? Document.clean(phrase.arguments().get(index))
+                : null;
+    }
+
+    /**
+     * A refusal in words, with its place, if it has one. What it passes on is put into these words, too.
+     *
+     * @param refusal what was refused
+     * @return the sentence; in English if the wording has no such key
+     */
+    public String text(Refusal refusal) {
+        String pattern = texts.get(Objects.requireNonNull(refusal, "refusal").key());
+        if (pattern == null) {
+            return refusal.getMessage();
+        }
+        String sentence = Sentence.filled(pattern, name -> field(refusal, name));
+        return refusal.place().map(place -> at(place, sentence)).orElse(sentence);
+    }
+
+    private @Nullable String field(Refusal refusal, String name) {
+        return switch (name) {
+            case "reason" ->
+                refusal.because()
+                        .map(this::text)
+                        .orElseGet(() -> clean(refusal.fields().get(name)));
+            case "remedies" -> either(refusal.remedies());
+            default -> clean(refusal.fields().get(name));
+        };
+    }
+
+    private static @Nullable String clean(@Nullable String field) {
+        return field == null ? null : Document.clean(field);
+    }
+
+    /** a, b or c. */
+    private String either(List<String> choices) {
+        int last = choices.size() - 1;
+        return last < 1
+                ? String.join("", choices)
+                : text(Phrase.of("refusal.or", String.join(", ", choices.subList(0, last)), choices.get(last)));
+    }
+
+    private String at(Refusal.Place place, String sentence) {
+        return text(Phrase.of(
+                place.file().isEmpty() ? "refusal.at" : "refusal.at-file",
+                String.valueOf(place.line()),
+                String.valueOf(place.column()),
+                sentence,
+                place.file()));
     }
 
     /**

@@ -103,7 +103,8 @@ class RatioTest implements ValueContract<Ratio> {
                 .hasMessageContaining(reason)
                 .hasMessageContaining("\"" + text + "\"")
                 .satisfies(e -> assertThat(((NumberTextException) e).text()).isEqualTo(text))
-                .satisfies(e -> assertThat(((NumberTextException) e).reason()).contains(reason));
+                .satisfies(e -> assertThat(((NumberTextException) e).reason().toString())
+                        .contains(reason));
     }
 
     @Test
@@ -117,8 +118,9 @@ class RatioTest implements ValueContract<Ratio> {
 
     @Test
     void a_message_quotes_up_to_60_characters() {
-        assertThat(new NumberTextException("x".repeat(60), "no")).hasMessage("\"" + "x".repeat(60) + "\": no");
-        assertThat(new NumberTextException("x".repeat(61), "no"))
+        assertThat(new NumberTextException("x".repeat(60), Sentence.of("k", "no")))
+                .hasMessage("\"" + "x".repeat(60) + "\": no");
+        assertThat(new NumberTextException("x".repeat(61), Sentence.of("k", "no")))
                 .hasMessage("\"" + "x".repeat(57) + "...\" (61 characters): no");
     }
 

@@ -34,7 +34,7 @@ class FigureTest {
     void numberAndStep(String written, String number, String step) {
         Figure figure = Figure.parse(written);
         assertThat(figure.number()).isEqualTo(Ratio.parse(number));
-        assertThat(figure.lastDigit()).isEqualTo(Ratio.parse(step));
+        assertThat(figure.digit()).isEqualTo(Ratio.parse(step));
         assertThat(figure.written()).isEqualTo(written);
     }
 

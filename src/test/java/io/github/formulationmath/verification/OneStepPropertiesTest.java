@@ -218,7 +218,7 @@ class OneStepPropertiesTest {
                 .line("C", "87.9 %")
                 .build();
         Verification verification = of(formula, "400 g", List.of("5.8", "0.0", "351.6"));
-        assertThat(verification.diagnosis().causes()).isNotEmpty().allSatisfy(cause -> {
+        assertThat(verification.causes()).isNotEmpty().allSatisfy(cause -> {
             assertThat(cause.slip()).isEqualTo(Slip.WRONG_WHOLE);
             assertThat(cause.figures()).isEqualTo(1);
             assertThat(cause.digits()).isEqualTo(2);

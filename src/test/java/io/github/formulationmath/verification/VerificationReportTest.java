@@ -81,7 +81,7 @@ class VerificationReportTest {
         assertThat(wrong.habit()).contains(RoundingHabit.EACH_TO_NEAREST);
         assertThat(wrong.totalAgreement()).contains(Agreement.DISAGREES);
         assertThat(wrong.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
-        assertThat(wrong.diagnosis().causes()).isEmpty();
+        assertThat(wrong.causes()).isEmpty();
         assertThat(wrong).asString().endsWith(", total 90 g: does not hold");
         assertThat(text(wrong)).contains("The total shown, 90 g, is not the batch, nor what the figures make.");
         Verification right = Verification.of(about(BALM, "80 g", "20 g").withTotal("100 g"));
@@ -103,11 +103,11 @@ class VerificationReportTest {
     @Test
     void aRunnerUpIsToldOnlyIfItExplainsAFigureMore() {
         Verification none = Verification.of(about(CREAM, "95.1 g", "5.0 g", "0.7 g"));
-        assertThat(none.diagnosis().causes()).isEmpty();
-        assertThat(none.diagnosis().runnerUp()).isEmpty();
+        assertThat(none.causes()).isEmpty();
+        assertThat(none.runnerUp()).isEmpty();
         assertThat(text(none)).contains("No known slip explains this.").doesNotContain("Next best");
         Verification half = Verification.of(about(CREAM, "99.1 g", "5.0 g", "0.9 g"));
-        assertThat(half.diagnosis().runnerUp())
+        assertThat(half.runnerUp())
                 .hasValueSatisfying(cause -> assertThat(cause)
                         .hasToString("REST_NOT_ADJUSTED (Aqua + Glycerin): misses Glycerin, "
                                 + "at most 10 steps of the display away"));
