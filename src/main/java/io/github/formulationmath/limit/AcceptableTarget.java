@@ -29,7 +29,6 @@ import java.util.stream.IntStream;
  */
 record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
-    private static final Symbol LIMIT = Symbol.of("T", "usage-limit", Kind.SHARE);
     private static final Symbol TARGET = Symbol.of("yt", "acceptable-target", Kind.SHARE);
     private static final Symbol OWN = Symbol.of("Av", "own-relative-variance", Kind.NUMBER);
     private static final Symbol COMMON = Symbol.of("Bv", "common-relative-variance", Kind.NUMBER);
@@ -41,12 +40,12 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
     private static final Rounding FINE = Rounding.toDecimalPlaces(15);
 
     private UsageLimit limit() {
-        return tally.slot().limit();
+        return tally.limit();
     }
 
     /** Negative, or above 1, if no target is within. */
     <V> V derive(Reckoning<V> r) {
-        V t = r.given(LIMIT, limit().share().fraction(), limit().citation().source());
+        V t = tally.cap(r);
         return r.named(TARGET, rule.isWorstCase() ? worstCase(r, t) : guarded(r, t));
     }
 

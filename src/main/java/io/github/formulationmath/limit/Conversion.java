@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.chemistry.GravimetricFactor;
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
@@ -50,8 +51,8 @@ sealed interface Conversion extends Serializable {
                 .reduce(Ratio.ONE, (one, other) -> one.compareTo(other) < 0 ? other : one);
         List<Conversion> conversions = new ArrayList<>(members.size());
         for (int i = 0; i < members.size(); i++) {
-            boolean itself = LimitNames.normalise(members.get(i).substance().name())
-                    .equals(LimitNames.normalise(basis.referenceName()));
+            boolean itself = SubstanceName.normalise(members.get(i).substance().name())
+                    .equals(SubstanceName.normalise(basis.referenceName()));
             conversions.add(factors.get(i)
                     .<Conversion>map(Computed::new)
                     .orElseGet(() -> itself ? NONE : new Unknown(greatest)));

@@ -51,8 +51,7 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
-    private final transient MemberIndex index;
-    private final transient OmittedIndex omittedIndex;
+    private final transient TableIndex index;
     private final transient ProductWords words;
 
     private LimitTable(String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
@@ -60,8 +59,7 @@ public final class LimitTable implements Serializable {
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
-        this.index = new MemberIndex(this.limits);
-        this.omittedIndex = new OmittedIndex(this.omitted);
+        this.index = new TableIndex(this.limits, this.omitted);
         this.words = ProductWords.of(this.limits);
     }
 
@@ -253,7 +251,7 @@ public final class LimitTable implements Serializable {
      */
     public List<UsageLimit> limitsFor(Substance substance) {
         return index.find(index.known(Objects.requireNonNull(substance, "substance"))).stream()
-                .map(Counted::limit)
+                .map(Counting::limit)
                 .toList();
     }
 
@@ -279,12 +277,8 @@ public final class LimitTable implements Serializable {
                 "caution.limit-table-short", snapshot().map(LocalDate::toString).orElse("unknown date"));
     }
 
-    MemberIndex index() {
+    TableIndex index() {
         return index;
-    }
-
-    OmittedIndex omittedIndex() {
-        return omittedIndex;
     }
 
     @Serial
@@ -323,9 +317,9 @@ public final class LimitTable implements Serializable {
                                 "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
                                 part("", LimitTableReader.LIMITS),
                                 part("-substances", LimitTableReader.SUBSTANCES))
-                        .withOmitted(OmittedReader.read(
-                                part("-omitted", OmittedReader.ENTRIES),
-                                part("-omitted-substances", OmittedReader.NAMES)));
+                        .withOmitted(LimitTableReader.omitted(
+                                part("-omitted", LimitTableReader.OMITTED),
+                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)));
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }

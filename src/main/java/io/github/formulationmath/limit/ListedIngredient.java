@@ -1,7 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.working.Explained;
@@ -31,11 +33,14 @@ public final class ListedIngredient implements Subject, Explained {
     private static final Symbol SHARE = Symbol.of("s", "listed-share", Kind.SHARE);
 
     private final String name;
-    private final List<ListedPart> parts;
+    private final List<Part> parts;
     private final @Nullable MadeMasses masses;
     private final Ratio share;
 
-    ListedIngredient(String name, List<ListedPart> parts, @Nullable MadeMasses masses) {
+    /** What one line gives of the ingredient. */
+    record Part(FormulaLine line, MassFraction strength) {}
+
+    ListedIngredient(String name, List<Part> parts, @Nullable MadeMasses masses) {
         this.name = name;
         this.parts = List.copyOf(parts);
         this.masses = masses;
@@ -62,7 +67,7 @@ public final class ListedIngredient implements Subject, Explained {
 
     private Map<Integer, Ratio> strengths() {
         Map<Integer, Ratio> strengths = new HashMap<>();
-        for (ListedPart part : parts) {
+        for (Part part : parts) {
             strengths.merge(part.line().position() - 1, part.strength().fraction(), Ratio::plus);
         }
         return strengths;
@@ -104,7 +109,7 @@ public final class ListedIngredient implements Subject, Explained {
         return r.named(SHARE, this, terms.size() == 1 ? terms.get(0) : r.sum(terms));
     }
 
-    private <V> V term(Reckoning<V> r, ListedPart part, int place) {
+    private <V> V term(Reckoning<V> r, Part part, int place) {
         V line = r.known(part.line());
         Ratio strength = part.strength().fraction();
         if (strength.equals(Ratio.ONE)) {
@@ -117,7 +122,7 @@ public final class ListedIngredient implements Subject, Explained {
     }
 
     /** Whether there is a part in that place and it is of the same line; parts stand in the order of the lines. */
-    private boolean isSameLine(int place, ListedPart part) {
+    private boolean isSameLine(int place, Part part) {
         return place >= 0
                 && place < parts.size()
                 && parts.get(place).line().position() == part.line().position();

@@ -47,7 +47,6 @@ public final class Verdict implements Explained {
     private final Tally tally;
     private final @Nullable MadeShares masses;
     private final Assessment assessment;
-    private final VerdictRelations relations;
     private final Ratio share;
     private final Conformity conformity;
     private final Ratio used;
@@ -57,8 +56,7 @@ public final class Verdict implements Explained {
         this.tally = tally;
         this.masses = masses;
         this.assessment = new Assessment(tally, checker.rule(), masses);
-        this.relations = assessment.known();
-        this.share = relations.value(Reckoning.plain());
+        this.share = assessment.known().value(Reckoning.plain());
         this.used = assessment.used();
         this.conformity = assessment.decide();
     }
@@ -78,7 +76,7 @@ public final class Verdict implements Explained {
      * @return the limit; of an entry that does not allow the substance here, its limit with a highest share of 0
      */
     public UsageLimit limit() {
-        return tally.slot().limit();
+        return tally.limit();
     }
 
     /**
@@ -87,7 +85,7 @@ public final class Verdict implements Explained {
      * @return the group, or the one substance of it that this verdict is about
      */
     public String counted() {
-        return tally.slot().counted();
+        return tally.name();
     }
 
     /**
@@ -96,7 +94,7 @@ public final class Verdict implements Explained {
      * @return whether it applies, or may; out of scope only where that is what forbids the substance
      */
     public Applicability applicability() {
-        return tally.slot().applicability();
+        return tally.applicability();
     }
 
     /**
@@ -144,7 +142,7 @@ public final class Verdict implements Explained {
      * @return u, a plain fraction; empty if nothing was weighed
      */
     public OptionalDouble standardUncertainty() {
-        return relations.evidence() instanceof MadeEvidence made
+        return assessment.known() instanceof Evidence.Made made
                 ? OptionalDouble.of(made.share().standardUncertainty())
                 : OptionalDouble.empty();
     }
@@ -156,7 +154,7 @@ public final class Verdict implements Explained {
      */
     public OptionalDouble probability() {
         return hasProbability()
-                ? OptionalDouble.of(relations.probability(Reckoning.plain()).doubleValue())
+                ? OptionalDouble.of(assessment.probability(Reckoning.plain()).doubleValue())
                 : OptionalDouble.empty();
     }
 
@@ -169,15 +167,15 @@ public final class Verdict implements Explained {
         return hasProbability()
                 ? Optional.of(Working.of(
                         Phrase.of("question.limit-probability", counted()),
-                        relations.probability(Reckoning.plain()),
-                        relations::probability))
+                        assessment.probability(Reckoning.plain()),
+                        assessment::probability))
                 : Optional.empty();
     }
 
     private boolean hasProbability() {
         return tally.isAssessable()
                 && conformity != Conformity.PROHIBITED
-                && !relations.evidence().variance(Reckoning.plain()).isZero();
+                && !assessment.known().variance(Reckoning.plain()).isZero();
     }
 
     /**
@@ -187,7 +185,7 @@ public final class Verdict implements Explained {
      *     harm, and left out if there is no end to it
      */
     public Ratio headroom() {
-        return assessment.harmful().headroom(Reckoning.plain());
+        return assessment.headroom(Reckoning.plain());
     }
 
     /**
@@ -201,11 +199,11 @@ public final class Verdict implements Explained {
 
     private <V> V decided(Reckoning<V> r) {
         if (conformity != Conformity.NOT_ASSESSABLE) {
-            assessment.harmful().decide(r);
+            assessment.decide(r);
         }
         r.note(() -> Phrase.of("caution.limit-short"));
         r.note(() -> checker.table().shortCaution());
-        return assessment.harmful().headroom(r);
+        return assessment.headroom(r);
     }
 
     /**
@@ -267,7 +265,7 @@ public final class Verdict implements Explained {
         if (own.isZero() || tally.outsideWhole().contains(line)) {
             throw new IllegalArgumentException(Excerpt.of(line) + " is not counted by " + Excerpt.of(limit().id()));
         }
-        return relations.limitingShare(line, own);
+        return assessment.limitingShare(line, own);
     }
 
     /**
@@ -389,7 +387,7 @@ public final class Verdict implements Explained {
 
     /** The share that was or is to be weighed. */
     Optional<MadeShare> made() {
-        return relations.evidence() instanceof MadeEvidence made ? Optional.of(made.share()) : Optional.empty();
+        return assessment.known() instanceof Evidence.Made made ? Optional.of(made.share()) : Optional.empty();
     }
 
     @Override
@@ -404,7 +402,7 @@ public final class Verdict implements Explained {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        return relations.value(r);
+        return assessment.known().value(r);
     }
 
     /** In short: what is counted, its share, the limit, and the verdict. */

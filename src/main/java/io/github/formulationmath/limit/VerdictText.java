@@ -94,8 +94,8 @@ record VerdictText(Verdict verdict, Wording wording) {
     static List<Phrase> remarks(Verdict verdict) {
         List<Phrase> remarks = new ArrayList<>();
         Tally tally = verdict.tally();
-        UsageLimit limit = tally.slot().limit();
-        if (tally.slot().applicability() == Applicability.MAY_APPLY) {
+        UsageLimit limit = tally.limit();
+        if (tally.applicability() == Applicability.MAY_APPLY) {
             remarks.add(Phrase.of("remark.may-apply", limit.scope().toString()));
             if (limit.outsideScope() == OutsideScope.NOT_ALLOWED) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
@@ -112,11 +112,11 @@ record VerdictText(Verdict verdict, Wording wording) {
         tally.outsideWhole()
                 .forEach(line -> remarks.add(Phrase.of("remark.outside-phase", line.name(), limit.whole())));
         tally.contributions().stream()
-                .filter(contribution -> contribution.hit().formGuessed())
+                .filter(contribution -> contribution.counting().formGuessed())
                 .map(contribution -> Phrase.of(
                         "remark.form-guessed",
                         contribution.substance().name(),
-                        contribution.hit().member().form()))
+                        contribution.counting().member().form()))
                 .distinct()
                 .forEach(remarks::add);
         return List.copyOf(remarks);

@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
@@ -52,7 +53,7 @@ final class Wholes {
 
     /** {@code Oil phase} and {@code oil} are the same phase. */
     private static String phaseName(String name) {
-        String term = LimitNames.term(LimitNames.normalise(name));
+        String term = ProductWords.term(SubstanceName.normalise(name));
         return term.endsWith("_phase") ? term.substring(0, term.length() - "_phase".length()) : term;
     }
 

@@ -114,12 +114,12 @@ class LimitTableTest {
     /** kitten to sitting takes three steps, the example of every textbook. */
     @Test
     void spelling_distance_counts_steps() {
-        assertThat(SpellingDistance.between("KITTEN", "SITTING", 9)).isEqualTo(3);
-        assertThat(SpellingDistance.between("", "ABC", 9)).isEqualTo(3);
-        assertThat(SpellingDistance.between("ABC", "ABC", 9)).isZero();
-        assertThat(SpellingDistance.between("KITTEN", "SITTING", 3)).isEqualTo(3);
-        assertThat(SpellingDistance.between("KITTEN", "SITTING", 2)).isGreaterThan(2);
-        assertThat(SpellingDistance.between("ABC", "ABCDEF", 2)).isGreaterThan(2);
+        assertThat(KnownNames.distance("KITTEN", "SITTING", 9)).isEqualTo(3);
+        assertThat(KnownNames.distance("", "ABC", 9)).isEqualTo(3);
+        assertThat(KnownNames.distance("ABC", "ABC", 9)).isZero();
+        assertThat(KnownNames.distance("KITTEN", "SITTING", 3)).isEqualTo(3);
+        assertThat(KnownNames.distance("KITTEN", "SITTING", 2)).isGreaterThan(2);
+        assertThat(KnownNames.distance("ABC", "ABCDEF", 2)).isGreaterThan(2);
     }
 
     @Test
