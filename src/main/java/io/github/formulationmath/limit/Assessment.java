@@ -70,7 +70,7 @@ final class Assessment {
     /** The share of one line at which the limit binds, all other lines as written; empty if they alone pass it. */
     Optional<Ratio> limitingShare(FormulaLine line, Ratio own) {
         Reckoning<Ratio> r = Reckoning.plain();
-        Ratio whole = tally.limit().isOfProduct() ? Ratio.ONE : tally.whole().result();
+        Ratio whole = tally.limit().isOfProduct() ? Ratio.ONE : tally.whole().share();
         End harmful = tally.limit().kind().isUpper() ? End.HIGHEST : End.LOWEST;
         Ratio others = tally.share(r, harmful).minus(own.times(line.fraction()).dividedBy(whole));
         Ratio left = tally.limit().share().fraction().minus(others);

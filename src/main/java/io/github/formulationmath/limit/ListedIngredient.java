@@ -3,11 +3,13 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
@@ -27,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ListedIngredient implements Subject, Explained {
+public final class ListedIngredient implements Subject, Explainable {
 
     private static final Symbol STRENGTH = Symbol.of("c", "listed-strength", Kind.SHARE);
     private static final Symbol SHARE = Symbol.of("s", "listed-share", Kind.SHARE);
@@ -44,25 +46,37 @@ public final class ListedIngredient implements Subject, Explained {
         this.name = name;
         this.parts = List.copyOf(parts);
         this.masses = masses;
-        this.share = derive(Reckoning.plain());
+        this.share = shareIn(Reckoning.plain());
     }
 
     /**
      * The share of the product.
      *
-     * @return the fraction, exact
+     * @return the share, exact, with its working
      */
-    public Ratio share() {
-        return share;
+    public MassFraction share() {
+        return MassFraction.of(share)
+                .withWorking(
+                        listed -> Phrase.of("question.listed-share", listed.name), this, ListedIngredient::shareIn);
+    }
+
+    /** The working of the {@link #share() share}. */
+    @Override
+    public Origin origin() {
+        return share().origin();
     }
 
     /**
      * Where the share is sure to lie.
      *
-     * @return the guaranteed interval, as fractions of one; a single point if nothing was weighed
+     * @return the guaranteed interval; the share itself if nothing was weighed
      */
-    public Bounds bounds() {
-        return made(strengths()).map(MadeShare::bounds).orElseGet(() -> Bounds.point(share));
+    public Interval<MassFraction> bounds() {
+        Reckoning<Ratio> r = Reckoning.plain();
+        return made(strengths())
+                .map(found -> Interval.of(
+                        MassFraction.of(r.known(found.lowest())), MassFraction.of(r.known(found.highest()))))
+                .orElseGet(() -> Interval.of(share(), share()));
     }
 
     private Map<Integer, Ratio> strengths() {
@@ -82,22 +96,11 @@ public final class ListedIngredient implements Subject, Explained {
         Map<Integer, Ratio> difference = strengths();
         other.strengths().forEach((line, strength) -> difference.merge(line, strength.unaryMinus(), Ratio::plus));
         return made(difference)
-                .map(found -> found.lowest().result().signum() >= 0)
+                .map(found -> Reckoning.plain().known(found.lowest()).signum() >= 0)
                 .orElseGet(() -> share.compareTo(other.share) >= 0);
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.listed-share", name);
-    }
-
-    @Override
-    public Ratio result() {
-        return share;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V shareIn(Reckoning<V> r) {
         Optional<MadeShare> made = made(strengths());
         if (made.isPresent()) {
             return r.named(SHARE, this, r.known(made.get()));
@@ -153,6 +156,10 @@ public final class ListedIngredient implements Subject, Explained {
 
     @Override
     public String toString() {
-        return name + " " + PercentText.of(share, bounds());
+        Interval<MassFraction> sure = bounds();
+        return name + " "
+                + PercentText.of(
+                        share,
+                        Bounds.closed(sure.least().fraction(), sure.greatest().fraction()));
     }
 }

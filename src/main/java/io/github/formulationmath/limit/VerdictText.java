@@ -27,7 +27,8 @@ record VerdictText(Verdict verdict, Wording wording) {
     /** What is counted, its share, the limit, and the verdict. */
     static String brief(Verdict verdict) {
         UsageLimit limit = verdict.limit();
-        String share = verdict.shortName() + " " + PercentText.of(verdict.share(), verdict.bounds());
+        String share =
+                verdict.shortName() + " " + PercentText.of(verdict.share().canonical(), verdict.bounds());
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
@@ -41,7 +42,7 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Phrase.of(
                     "limit.head.prohibited",
                     verdict.shortName(),
-                    PercentText.of(verdict.share()),
+                    PercentText.of(verdict.share().canonical()),
                     wording.text(Phrase.of(verdict.conformity().key())));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');
@@ -59,14 +60,14 @@ record VerdictText(Verdict verdict, Wording wording) {
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
         return verdict.tally().isAssessable()
-                ? PercentText.of(verdict.share())
-                : PercentText.of(verdict.share(), verdict.bounds());
+                ? PercentText.of(verdict.share().canonical())
+                : PercentText.of(verdict.share().canonical(), verdict.bounds());
     }
 
     private Optional<Phrase> interval() {
         Ratio lower = verdict.bounds().lower().orElseThrow();
         Optional<Ratio> upper = verdict.bounds().upper();
-        if (upper.isEmpty() || verdict.made().isEmpty() && upper.get().equals(lower)) {
+        if (upper.isEmpty() || !verdict.isMade() && upper.get().equals(lower)) {
             return Optional.empty();
         }
         return Optional.of(Phrase.of(

@@ -5,8 +5,9 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
@@ -58,7 +59,7 @@ final class Wholes {
     }
 
     /** Lines of a formula in its order, and what share of it they are together; none if it does not have the phase. */
-    static final class Whole implements Explained {
+    static final class Whole implements Explainable {
 
         private static final Symbol SHARE = Symbol.of("W", "phase-share", Kind.SHARE);
 
@@ -100,18 +101,17 @@ final class Wholes {
             return all;
         }
 
+        /** The share of all of them together. */
         @Override
-        public Phrase question() {
-            return Phrase.of("question.phase-share");
+        public Origin origin() {
+            return Origin.of(whole -> Phrase.of("question.phase-share"), share, this, Whole::shareIn);
         }
 
-        @Override
-        public Ratio result() {
+        Ratio share() {
             return share;
         }
 
-        @Override
-        public <V> V derive(Reckoning<V> r) {
+        private <V> V shareIn(Reckoning<V> r) {
             List<V> parts = new ArrayList<>(lines.size());
             for (FormulaLine line : lines) {
                 parts.add(r.known(line));

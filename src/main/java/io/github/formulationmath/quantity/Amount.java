@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
@@ -174,6 +175,16 @@ public final class Amount<Q extends Quantity<Q>>
      */
     public static Amount<Volume> millilitres(Ratio value) {
         return new Amount<>(Objects.requireNonNull(value, "value"), KnownUnit.MILLILITRE);
+    }
+
+    /**
+     * A number in percent.
+     *
+     * @param value how many hundredths
+     * @return the amount
+     */
+    public static Amount<Dimensionless> percent(Ratio value) {
+        return new Amount<>(Objects.requireNonNull(value, "value"), KnownUnit.PERCENT);
     }
 
     /** The scale must be one that measures this kind of quantity. */
