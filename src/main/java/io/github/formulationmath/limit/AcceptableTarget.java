@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
@@ -41,6 +42,10 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
     private UsageLimit limit() {
         return tally.limit();
+    }
+
+    Phrase question() {
+        return Phrase.of("question.acceptable-target", tally.name(), limit().id());
     }
 
     /** Negative, or above 1, if no target is within. */

@@ -3,11 +3,11 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a rule says of a tally at both ends of what may be: of what is known alone, and of all that is possible. Where
@@ -20,20 +20,14 @@ final class Assessment {
 
     private final Tally tally;
     private final DecisionRule rule;
-    private final @Nullable MadeShares masses;
     private final Evidence known;
     private final Evidence possible;
 
-    Assessment(Tally tally, DecisionRule rule, @Nullable MadeShares masses) {
+    Assessment(Tally tally, DecisionRule rule) {
         this.tally = tally;
         this.rule = rule;
-        this.masses = masses;
-        this.known = evidence(End.LOWEST);
-        this.possible = tally.isAssessable() ? known : evidence(End.HIGHEST);
-    }
-
-    private Evidence evidence(End end) {
-        return masses == null ? new Evidence.Written(tally, end) : new Evidence.Made(masses.share(tally, end));
+        this.known = tally.evidence(End.LOWEST);
+        this.possible = tally.isAssessable() ? known : tally.evidence(End.HIGHEST);
     }
 
     /** The share as far as it is known. */
@@ -64,7 +58,7 @@ final class Assessment {
         V room = tally.limit().kind().isUpper()
                 ? r.difference(tally.cap(r), known.value(r))
                 : r.difference(known.value(r), tally.cap(r));
-        return r.named(PROBABILITY, NormalLaw.probabilityBelow(r, room, r.root(known.variance(r))));
+        return r.named(PROBABILITY, StandardNormal.probabilityBelow(r, room, r.root(known.variance(r))));
     }
 
     /** The share of one line at which the limit binds, all other lines as written; empty if they alone pass it. */
@@ -102,14 +96,14 @@ final class Assessment {
      * Where not, y + k·u is convex and y − k·u concave: the ends of one content decide for all between, but not of several.
      */
     private boolean isMonotone() {
-        MadeShares made = masses;
+        MadeMasses made = tally.whole().masses().orElse(null);
         return made == null
                 || !rule.isGuardBand()
                 || tally.unknownLines().stream().allMatch(line -> outweighsItsBand(made, line));
     }
 
-    private boolean outweighsItsBand(MadeShares made, FormulaLine line) {
-        Evidence alone = new Evidence.Made(made.unknownShare(tally, line));
+    private boolean outweighsItsBand(MadeMasses made, FormulaLine line) {
+        Evidence alone = tally.evidenceOfUnknown(made, line);
         return rule.decide(Reckoning.plain(), LimitKind.MINIMUM, Ratio.ZERO, alone) == Conformity.WITHIN;
     }
 

@@ -163,7 +163,7 @@ final class CheckIndex {
     /** Whether the entry allows its substances only where its limits apply, and none of them does. */
     private boolean isForbidden(List<Counting> entry) {
         return entry.stream().allMatch(counting -> counting.limit().scope().excludes(product, table.words()))
-                && entry.stream().anyMatch(counting -> counting.limit().outsideScope() == OutsideScope.NOT_ALLOWED);
+                && entry.stream().anyMatch(counting -> counting.limit().outside() == OutsideScope.NOT_ALLOWED);
     }
 
     private boolean isOutside(Counting counting) {

@@ -98,7 +98,7 @@ public record Conformance(Bounds tolerance, Ratio value, Ratio standardUncertain
     }
 
     private static <V> V phi(Reckoning<V> r, V end, V y, V u) {
-        return NormalLaw.probabilityBelow(r, r.difference(end, y), u);
+        return StandardNormal.probabilityBelow(r, r.difference(end, y), u);
     }
 
     @Override

@@ -118,7 +118,7 @@ public final class Label {
      * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
     public IngredientList list(Weighed weighed) {
-        MadeShares own = MadeShares.of(weighed);
+        WeighedLines own = WeighedLines.of(weighed);
         requireReported(own.formula());
         return new LabelDraft(this, own.formula(), own.masses()).list();
     }

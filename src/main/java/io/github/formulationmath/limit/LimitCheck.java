@@ -5,6 +5,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.weighing.MadeMasses;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -19,7 +20,6 @@ final class LimitCheck {
 
     private final LimitChecker checker;
     private final Formula formula;
-    private final @Nullable MadeShares made;
     private final Wholes wholes;
 
     /** By the key of what they count, in the order in which the formula needs them. */
@@ -31,12 +31,11 @@ final class LimitCheck {
     private final Map<OneSubstance, Substance> allNames = new HashMap<>();
     private final Set<String> unusedPurposes;
 
-    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
+    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
         this.checker = checker;
         this.formula = formula;
-        this.made = made;
         this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
-        this.wholes = new Wholes(formula);
+        this.wholes = new Wholes(formula, masses);
         formula.lines().forEach(this::countLine);
     }
 
@@ -50,7 +49,7 @@ final class LimitCheck {
 
     List<Verdict> verdicts() {
         return tallies.values().stream()
-                .map(tally -> new Verdict(checker, tally, made))
+                .map(tally -> new Verdict(checker, tally))
                 .toList();
     }
 

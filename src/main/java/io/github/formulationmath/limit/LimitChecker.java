@@ -134,8 +134,8 @@ public final class LimitChecker {
      * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
     public LimitReport check(Weighed weighed) {
-        MadeShares own = MadeShares.of(weighed);
-        return new LimitReport(new LimitCheck(this, own.formula(), own));
+        WeighedLines own = WeighedLines.of(weighed);
+        return new LimitReport(new LimitCheck(this, own.formula(), own.masses()));
     }
 
     /**

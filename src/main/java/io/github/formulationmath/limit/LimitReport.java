@@ -179,7 +179,7 @@ public final class LimitReport {
     /** A substance with a CAS number of its own is not the slip of a pen. */
     private boolean hasOpenFindings() {
         return !casConflicts().isEmpty()
-                || !unknownWords().isEmpty()
+                || !closestWords().isEmpty()
                 || uncounted.stream().anyMatch(this::isOpen)
                 || suggestions().keySet().stream()
                         .anyMatch(substance -> substance.cas().isEmpty());
@@ -269,17 +269,9 @@ public final class LimitReport {
     }
 
     /**
-     * Words by which the product was described and that no limit of the table knows: perhaps slips of the pen, perhaps
-     * only of no interest to the table. Where no limit asks at all, be it for an area, a kind or a form, no word is unknown.
-     *
-     * @return the words in alphabetical order
-     */
-    public Set<String> unknownWords() {
-        return Collections.unmodifiableSet(closestWords().keySet());
-    }
-
-    /**
-     * For each of the {@link #unknownWords()} the words of the table that may be meant.
+     * Words by which the product was described and that no limit of the table knows, each with the words of the table that
+     * may be meant: perhaps slips of the pen, perhaps only of no interest to the table. Where no limit asks at all, be it
+     * for an area, a kind or a form, no word is unknown.
      *
      * @return an unmodifiable map in alphabetical order; a word that none is close to has an empty list
      */
@@ -319,7 +311,7 @@ public final class LimitReport {
                         .append(substance)
                         .append(" is close to ")
                         .append(String.join(" or ", names)));
-        append(text, "words unknown to this table", List.copyOf(unknownWords()));
+        append(text, "words unknown to this table", List.copyOf(closestWords().keySet()));
         append(text, "purposes stated and not used", List.copyOf(unusedPurposes()));
         return text.toString();
     }

@@ -5,6 +5,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
@@ -216,14 +217,26 @@ final class Tally implements Subject {
         return strengths;
     }
 
-    /** How much counts at one end, by the place of the line in the whole, or in the formula if it does not have the phase. */
-    Map<Integer, Ratio> counted(End end) {
-        return (whole.isEmpty() ? wholes.product() : whole).byPlace(byPosition(end));
+    /** The share at one end: as weighed, if anything was, or else as written. */
+    Evidence evidence(End end) {
+        return whole.masses()
+                .<Evidence>map(masses -> new Evidence.Made(masses.madeShare(this, byPlace(byPosition(end)))))
+                .orElseGet(() -> new Evidence.Written(this, end));
     }
 
-    /** The same at the end that does the most harm. */
+    /** The share of what is unknown in one line, all of it taken as there. */
+    Evidence evidenceOfUnknown(MadeMasses masses, FormulaLine line) {
+        return new Evidence.Made(masses.madeShare(this, byPlace(Map.of(line.position(), unknownStrength(line)))));
+    }
+
+    /** How much counts at the end that does the most harm, by the place of the line in the whole. */
     Map<Integer, Ratio> counted() {
-        return counted(limit().kind().isUpper() ? End.HIGHEST : End.LOWEST);
+        return byPlace(byPosition(limit().kind().isUpper() ? End.HIGHEST : End.LOWEST));
+    }
+
+    /** In the formula if it does not have the phase. */
+    private Map<Integer, Ratio> byPlace(Map<Integer, Ratio> byPosition) {
+        return (whole.isEmpty() ? wholes.product() : whole).byPlace(byPosition);
     }
 
     private Map<Integer, Ratio> byPosition(End end) {

@@ -57,7 +57,6 @@ public record Uncounted(Substance substance, Why why, List<UsageLimit> limits, L
      * @return false if it is for other products and has nothing to say of such a product
      */
     public boolean mustBeRead() {
-        return why != Why.OTHER_PRODUCTS
-                || limits.stream().anyMatch(limit -> limit.outsideScope() != OutsideScope.NONE);
+        return why != Why.OTHER_PRODUCTS || limits.stream().anyMatch(limit -> limit.outside() != OutsideScope.NONE);
     }
 }

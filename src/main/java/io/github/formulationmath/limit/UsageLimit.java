@@ -26,7 +26,7 @@ import java.util.Objects;
  * @param sumRule how several substances count together
  * @param scope which products it is for
  * @param whole of what it is a share: {@code product}, or the name of a phase
- * @param outsideScope what the entry says of products outside its scope
+ * @param outside what the entry says of products outside its scope
  * @param entry the entry it belongs to; limits of one entry have the same
  * @param declaredAs the name under which the substance is declared in the ingredient list; empty if nothing is to be
  *     declared
@@ -42,7 +42,7 @@ public record UsageLimit(
         SumRule sumRule,
         Scope scope,
         String whole,
-        OutsideScope outsideScope,
+        OutsideScope outside,
         String entry,
         String declaredAs,
         Citation citation,
@@ -63,7 +63,7 @@ public record UsageLimit(
      * @param sumRule how several substances count together
      * @param scope which products it is for
      * @param whole of what it is a share
-     * @param outsideScope what the entry says of other products
+     * @param outside what the entry says of other products
      * @param entry the entry it belongs to
      * @param declaredAs the name to be declared
      * @param citation where it stands
@@ -83,7 +83,7 @@ public record UsageLimit(
         if (Objects.requireNonNull(whole, "phase").isBlank()) {
             throw new IllegalArgumentException("phase is blank: name the phase");
         }
-        Objects.requireNonNull(outsideScope, "outsideScope");
+        Objects.requireNonNull(outside, "outside");
         Objects.requireNonNull(entry, "entry");
         Objects.requireNonNull(declaredAs, "declaredAs");
         Objects.requireNonNull(citation, "citation");
@@ -125,19 +125,7 @@ public record UsageLimit(
      */
     public UsageLimit on(LimitBasis newBasis) {
         return new UsageLimit(
-                id,
-                group,
-                kind,
-                share,
-                newBasis,
-                sumRule,
-                scope,
-                whole,
-                outsideScope,
-                entry,
-                declaredAs,
-                citation,
-                text);
+                id, group, kind, share, newBasis, sumRule, scope, whole, outside, entry, declaredAs, citation, text);
     }
 
     /**
@@ -148,7 +136,7 @@ public record UsageLimit(
      */
     public UsageLimit counting(SumRule rule) {
         return new UsageLimit(
-                id, group, kind, share, basis, rule, scope, whole, outsideScope, entry, declaredAs, citation, text);
+                id, group, kind, share, basis, rule, scope, whole, outside, entry, declaredAs, citation, text);
     }
 
     /**
@@ -159,19 +147,7 @@ public record UsageLimit(
      */
     public UsageLimit within(Scope newScope) {
         return new UsageLimit(
-                id,
-                group,
-                kind,
-                share,
-                basis,
-                sumRule,
-                newScope,
-                whole,
-                outsideScope,
-                entry,
-                declaredAs,
-                citation,
-                text);
+                id, group, kind, share, basis, sumRule, newScope, whole, outside, entry, declaredAs, citation, text);
     }
 
     /**
@@ -183,7 +159,7 @@ public record UsageLimit(
      */
     public UsageLimit inPhase(String phase) {
         return new UsageLimit(
-                id, group, kind, share, basis, sumRule, scope, phase, outsideScope, entry, declaredAs, citation, text);
+                id, group, kind, share, basis, sumRule, scope, phase, outside, entry, declaredAs, citation, text);
     }
 
     /**
@@ -194,7 +170,7 @@ public record UsageLimit(
      */
     public UsageLimit citing(Citation source) {
         return new UsageLimit(
-                id, group, kind, share, basis, sumRule, scope, whole, outsideScope, entry, declaredAs, source, text);
+                id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, source, text);
     }
 
     /**
@@ -205,26 +181,22 @@ public record UsageLimit(
      */
     public UsageLimit saying(EntryText words) {
         return new UsageLimit(
-                id, group, kind, share, basis, sumRule, scope, whole, outsideScope, entry, declaredAs, citation, words);
+                id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, citation, words);
     }
 
     /** What is left of the limit for products in which its entry does not allow the substance: nothing, of the product. */
     UsageLimit allowingNothing() {
-        UsageLimit nothing = of(id, group, LimitKind.MAXIMUM, MassFraction.ZERO);
+        UsageLimit none = of(id, group, LimitKind.MAXIMUM, MassFraction.ZERO)
+                .within(scope)
+                .citing(citation)
+                .saying(text);
+        return none.inEntry(outside, entry, declaredAs);
+    }
+
+    /** The same limit as one of an entry. */
+    UsageLimit inEntry(OutsideScope others, String name, String declared) {
         return new UsageLimit(
-                id,
-                group,
-                nothing.kind,
-                nothing.share,
-                nothing.basis,
-                nothing.sumRule,
-                scope,
-                PRODUCT,
-                outsideScope,
-                entry,
-                declaredAs,
-                citation,
-                text);
+                id, group, kind, share, basis, sumRule, scope, whole, others, name, declared, citation, text);
     }
 
     /**

@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What one limit says of one formula, plan or batch: the share that it counts, the interval and the probability behind
@@ -45,17 +44,15 @@ public final class Verdict implements Explainable {
 
     private final LimitChecker checker;
     private final Tally tally;
-    private final @Nullable MadeShares masses;
     private final Assessment assessment;
     private final Ratio share;
     private final Conformity conformity;
     private final Ratio used;
 
-    Verdict(LimitChecker checker, Tally tally, @Nullable MadeShares masses) {
+    Verdict(LimitChecker checker, Tally tally) {
         this.checker = checker;
         this.tally = tally;
-        this.masses = masses;
-        this.assessment = new Assessment(tally, checker.rule(), masses);
+        this.assessment = new Assessment(tally, checker.rule());
         this.share = assessment.known().value(Reckoning.plain());
         this.used = assessment.used();
         this.conformity = assessment.decide();
@@ -233,27 +230,22 @@ public final class Verdict implements Explainable {
      *     target is within on this balance
      */
     public Optional<Amount<Dimensionless>> acceptableTarget() {
-        AcceptableTarget target = target();
-        if (target == null) {
-            return Optional.of(percent(limit().share().fraction()));
-        }
-        return Optional.of(target)
-                .filter(AcceptableTarget::isReachable)
-                .map(found -> found.derive(Reckoning.plain()))
-                .filter(share -> share.signum() >= 0)
-                .map(share -> percent(share)
-                        .withWorking(
-                                found -> Phrase.of("question.acceptable-target", counted(), limit().id()),
-                                target,
-                                AcceptableTarget::derive));
+        Optional<AcceptableTarget> target = target();
+        return target.isEmpty()
+                ? Optional.of(percent(limit().share().fraction()))
+                : target.filter(AcceptableTarget::isReachable)
+                        .map(found -> found.derive(Reckoning.plain()))
+                        .filter(share -> share.signum() >= 0)
+                        .map(share -> percent(share)
+                                .withWorking(
+                                        AcceptableTarget::question, target.orElseThrow(), AcceptableTarget::derive));
     }
 
-    private @Nullable AcceptableTarget target() {
-        MadeShares made = masses;
-        if (made == null || rule().isSimple() || !tally.isAssessable()) {
-            return null;
-        }
-        return new AcceptableTarget(tally, made.of(tally.whole()), rule());
+    private Optional<AcceptableTarget> target() {
+        return tally.whole()
+                .masses()
+                .filter(masses -> !rule().isSimple() && tally.isAssessable())
+                .map(masses -> new AcceptableTarget(tally, masses, rule()));
     }
 
     /**
@@ -396,7 +388,7 @@ public final class Verdict implements Explainable {
 
     /** Whether something was or is to be weighed. */
     boolean isMade() {
-        return masses != null;
+        return tally.whole().masses().isPresent();
     }
 
     private static Amount<Dimensionless> percent(Ratio fraction) {

@@ -98,7 +98,7 @@ record VerdictText(Verdict verdict, Wording wording) {
         UsageLimit limit = tally.limit();
         if (tally.applicability() == Applicability.MAY_APPLY) {
             remarks.add(Phrase.of("remark.may-apply", limit.scope().toString()));
-            if (limit.outsideScope() == OutsideScope.NOT_ALLOWED) {
+            if (limit.outside() == OutsideScope.NOT_ALLOWED) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
         }

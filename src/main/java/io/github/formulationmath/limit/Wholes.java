@@ -5,6 +5,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
@@ -15,17 +16,22 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What limits are shares of in one formula, the product or a phase: each found once for all the limits of a check. */
 final class Wholes {
 
     private final Formula formula;
+    private final @Nullable MadeMasses masses;
     private final Whole product;
     private final Map<String, Whole> phases = new HashMap<>();
 
-    Wholes(Formula formula) {
+    /** @param masses of all lines in their order, if anything was weighed */
+    Wholes(Formula formula, @Nullable MadeMasses masses) {
         this.formula = formula;
-        this.product = new Whole(formula.lines());
+        this.masses = masses;
+        this.product = new Whole(formula.lines(), masses);
     }
 
     Formula formula() {
@@ -37,9 +43,20 @@ final class Wholes {
     }
 
     Whole of(UsageLimit limit) {
-        return limit.isOfProduct()
-                ? product
-                : phases.computeIfAbsent(phaseName(limit.whole()), name -> new Whole(linesOf(name)));
+        return limit.isOfProduct() ? product : phases.computeIfAbsent(phaseName(limit.whole()), this::phase);
+    }
+
+    private Whole phase(String wanted) {
+        List<FormulaLine> lines = linesOf(wanted);
+        boolean part = masses != null
+                && !lines.isEmpty()
+                && lines.size() < formula.lines().size();
+        return new Whole(
+                lines,
+                part
+                        ? masses.part(
+                                lines.stream().map(line -> line.position() - 1).toList())
+                        : masses);
     }
 
     private List<FormulaLine> linesOf(String wanted) {
@@ -67,8 +84,11 @@ final class Wholes {
         private final Map<Integer, Integer> places = new HashMap<>();
         private final Ratio share;
 
-        private Whole(List<FormulaLine> lines) {
+        private final @Nullable MadeMasses masses;
+
+        private Whole(List<FormulaLine> lines, @Nullable MadeMasses masses) {
             this.lines = List.copyOf(lines);
+            this.masses = masses;
             Ratio sum = Ratio.ZERO;
             for (FormulaLine line : lines) {
                 places.put(line.position(), places.size());
@@ -79,6 +99,11 @@ final class Wholes {
 
         List<FormulaLine> lines() {
             return lines;
+        }
+
+        /** The masses of the lines, if anything was weighed; of all lines if the formula does not have the phase. */
+        Optional<MadeMasses> masses() {
+            return Optional.ofNullable(masses);
         }
 
         boolean isEmpty() {

@@ -55,7 +55,7 @@ class LimitTableTest {
             assertThat(limit.basis().code()).isEqualTo(row.get("basis"));
             assertThat(limit.basis().referenceName()).isEqualTo(row.get("reference_substance"));
             assertThat(limit.sumRule().code()).isEqualTo(row.get("sum_rule"));
-            assertThat(limit.outsideScope().code()).isEqualTo(row.get("outside_scope"));
+            assertThat(limit.outside().code()).isEqualTo(row.get("outside_scope"));
             assertThat(limit.whole()).isEqualTo(row.get("whole"));
             assertThat(limit.declaredAs()).isEqualTo(row.get("declared_as"));
             assertThat(limit.text().conditions()).isEqualTo(row.get("conditions"));

@@ -213,7 +213,7 @@ class ReviewedFormulasTest {
         LimitReport unknown =
                 LimitChecker.of(table, FACE, DecisionRule.worstCase()).check(formula);
         assertThat(unknown.outcome()).isEqualTo(LimitOutcome.EXCEEDS);
-        assertThat(unknown.unknownWords()).contains("face");
+        assertThat(unknown.closestWords().keySet()).contains("face");
         LimitReport rinsed = LimitChecker.of(table, Product.rinseOff(), DecisionRule.worstCase())
                 .check(formula);
         assertThat(rinsed.outOfScope()).singleElement().satisfies(finding -> {
