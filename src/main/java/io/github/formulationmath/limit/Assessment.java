@@ -65,8 +65,8 @@ final class Assessment {
     Optional<Ratio> limitingShare(FormulaLine line, Ratio own) {
         Reckoning<Ratio> r = Reckoning.plain();
         Ratio whole = tally.limit().isOfProduct() ? Ratio.ONE : tally.whole().share();
-        End harmful = tally.limit().kind().isUpper() ? End.HIGHEST : End.LOWEST;
-        Ratio others = tally.share(r, harmful).minus(own.times(line.fraction()).dividedBy(whole));
+        Ratio others = tally.share(r, tally.limit().kind().harmful())
+                .minus(own.times(line.fraction()).dividedBy(whole));
         Ratio left = tally.limit().share().fraction().minus(others);
         return left.signum() < 0
                 ? Optional.empty()

@@ -10,7 +10,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What one gram of a counted substance counts as on the basis of a limit. */
 @SuppressWarnings("ClassInitializationDeadlock") // the constants' classes are used here only
-sealed interface Conversion extends Serializable {
+sealed interface Conversion {
 
     /** The substance counts as it is. */
     Conversion NONE = new AsItIs();

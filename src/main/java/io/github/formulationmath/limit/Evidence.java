@@ -4,10 +4,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
 
 /** What is known of a share that is held against a limit; a value without uncertainty is its own ends. */
 sealed interface Evidence {
@@ -69,7 +66,7 @@ sealed interface Evidence {
     }
 
     /**
-     * Numbers from elsewhere.
+     * Numbers from elsewhere, of which nothing is told but the decision.
      *
      * @param share the estimate
      * @param least the lower end
@@ -77,11 +74,6 @@ sealed interface Evidence {
      * @param squared the square of the standard uncertainty
      */
     record Numbers(Ratio share, Ratio least, Ratio greatest, Ratio squared) implements Evidence {
-
-        private static final Symbol VALUE = Symbol.of("y", "counted-share", Kind.SHARE);
-        private static final Symbol LOWEST = Symbol.of("ylo", "counted-lowest", Kind.SHARE);
-        private static final Symbol HIGHEST = Symbol.of("yhi", "counted-highest", Kind.SHARE);
-        private static final Symbol VARIANCE = Symbol.of("vy", "counted-variance", Kind.NUMBER);
 
         static Numbers of(Ratio value, Bounds interval, Ratio variance) {
             Ratio low = interval.lower().orElseThrow(() -> open(interval));
@@ -95,22 +87,22 @@ sealed interface Evidence {
 
         @Override
         public <V> V value(Reckoning<V> r) {
-            return r.given(VALUE, share, Source.user());
+            return r.literal(share);
         }
 
         @Override
         public <V> V lowest(Reckoning<V> r) {
-            return r.given(LOWEST, least, Source.user());
+            return r.literal(least);
         }
 
         @Override
         public <V> V highest(Reckoning<V> r) {
-            return r.given(HIGHEST, greatest, Source.user());
+            return r.literal(greatest);
         }
 
         @Override
         public <V> V variance(Reckoning<V> r) {
-            return r.given(VARIANCE, squared, Source.user());
+            return r.literal(squared);
         }
     }
 }

@@ -27,7 +27,10 @@ final class LimitCheck {
 
     private final Set<Substance> withoutLimit = new LinkedHashSet<>();
     private final Set<Uncounted> uncounted = new LinkedHashSet<>();
+
+    /** Substances whose number is not one that the table has for their name. */
     private final Set<Substance> conflicts = new LinkedHashSet<>();
+
     private final Map<OneSubstance, Substance> allNames = new HashMap<>();
     private final Set<String> unusedPurposes;
 
@@ -36,39 +39,14 @@ final class LimitCheck {
         this.formula = formula;
         this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
         this.wholes = new Wholes(formula, masses);
+    }
+
+    LimitReport report() {
         formula.lines().forEach(this::countLine);
-    }
-
-    LimitChecker checker() {
-        return checker;
-    }
-
-    Formula formula() {
-        return formula;
-    }
-
-    List<Verdict> verdicts() {
-        return tallies.values().stream()
+        List<Verdict> verdicts = tallies.values().stream()
                 .map(tally -> new Verdict(checker, tally))
                 .toList();
-    }
-
-    Set<Substance> withoutLimit() {
-        return withoutLimit;
-    }
-
-    Set<Uncounted> uncounted() {
-        return uncounted;
-    }
-
-    /** Substances whose number is not one that the table has for their name. */
-    Set<Substance> conflicts() {
-        return conflicts;
-    }
-
-    /** Names in normal form, sorted. */
-    Set<String> unusedPurposes() {
-        return unusedPurposes;
+        return new LimitReport(checker, formula, verdicts, uncounted, withoutLimit, conflicts, unusedPurposes);
     }
 
     private void countLine(FormulaLine line) {

@@ -122,7 +122,7 @@ public final class LimitChecker {
      * @return the report
      */
     public LimitReport check(Formula formula) {
-        return new LimitReport(new LimitCheck(this, Objects.requireNonNull(formula, "formula"), null));
+        return new LimitCheck(this, Objects.requireNonNull(formula, "formula"), null).report();
     }
 
     /**
@@ -135,7 +135,7 @@ public final class LimitChecker {
      */
     public LimitReport check(Weighed weighed) {
         WeighedLines own = WeighedLines.of(weighed);
-        return new LimitReport(new LimitCheck(this, own.formula(), own.masses()));
+        return new LimitCheck(this, own.formula(), own.masses()).report();
     }
 
     /**

@@ -47,14 +47,21 @@ public final class LimitReport {
     private final List<Substance> conflicts;
     private final Set<String> unusedPurposes;
 
-    LimitReport(LimitCheck found) {
-        this.checker = found.checker();
-        this.formula = found.formula();
-        this.verdicts = found.verdicts().stream().sorted(BINDING_FIRST).toList();
-        this.uncounted = List.copyOf(found.uncounted());
-        this.withoutLimit = List.copyOf(found.withoutLimit());
-        this.conflicts = List.copyOf(found.conflicts());
-        this.unusedPurposes = Collections.unmodifiableSet(found.unusedPurposes());
+    LimitReport(
+            LimitChecker checker,
+            Formula formula,
+            List<Verdict> verdicts,
+            Set<Uncounted> uncounted,
+            Set<Substance> withoutLimit,
+            Set<Substance> conflicts,
+            Set<String> unusedPurposes) {
+        this.checker = checker;
+        this.formula = formula;
+        this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
+        this.uncounted = List.copyOf(uncounted);
+        this.withoutLimit = List.copyOf(withoutLimit);
+        this.conflicts = List.copyOf(conflicts);
+        this.unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
     }
 
     /**

@@ -204,7 +204,7 @@ final class Tally implements Subject {
 
     /** How much of each of these lines counts; what is not known, as it does the most harm. */
     List<Ratio> strengths(List<FormulaLine> lines) {
-        return strengths(lines, limit().kind().isUpper() ? End.HIGHEST : End.LOWEST);
+        return strengths(lines, limit().kind().harmful());
     }
 
     /** How much of each of these lines counts at one end. */
@@ -231,7 +231,7 @@ final class Tally implements Subject {
 
     /** How much counts at the end that does the most harm, by the place of the line in the whole. */
     Map<Integer, Ratio> counted() {
-        return byPlace(byPosition(limit().kind().isUpper() ? End.HIGHEST : End.LOWEST));
+        return byPlace(byPosition(limit().kind().harmful()));
     }
 
     /** In the formula if it does not have the phase. */
