@@ -43,7 +43,7 @@ import org.jspecify.annotations.Nullable;
 public final class LimitTable implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private static final String NOT_HELD = "not held:";
 

@@ -164,7 +164,7 @@ public final class Verdict implements Explainable {
     /**
      * The standard uncertainty of the share.
      *
-     * @return u in percent of the whole, to {@value RootOperation#DIGITS} digits; empty if nothing was weighed
+     * @return u in percent of the whole, to {@value io.github.formulationmath.working.RootOperation#DIGITS} digits; empty if nothing was weighed
      */
     public Optional<Amount<Dimensionless>> standardUncertainty() {
         Reckoning<Ratio> r = Reckoning.plain();
