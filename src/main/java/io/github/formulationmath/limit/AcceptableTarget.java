@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
@@ -29,7 +30,6 @@ import java.util.stream.IntStream;
  */
 record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
-    private static final Symbol LIMIT = Symbol.of("T", "usage-limit", Kind.SHARE);
     private static final Symbol TARGET = Symbol.of("yt", "acceptable-target", Kind.SHARE);
     private static final Symbol OWN = Symbol.of("Av", "own-relative-variance", Kind.NUMBER);
     private static final Symbol COMMON = Symbol.of("Bv", "common-relative-variance", Kind.NUMBER);
@@ -41,12 +41,16 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
     private static final Rounding FINE = Rounding.toDecimalPlaces(15);
 
     private UsageLimit limit() {
-        return tally.slot().limit();
+        return tally.limit();
+    }
+
+    Phrase question() {
+        return Phrase.of("question.acceptable-target", tally.name(), limit().id());
     }
 
     /** Negative, or above 1, if no target is within. */
     <V> V derive(Reckoning<V> r) {
-        V t = r.given(LIMIT, limit().share().fraction(), limit().citation().source());
+        V t = tally.cap(r);
         return r.named(TARGET, rule.isWorstCase() ? worstCase(r, t) : guarded(r, t));
     }
 

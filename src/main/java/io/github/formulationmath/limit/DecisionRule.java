@@ -120,7 +120,7 @@ public final class DecisionRule implements Serializable {
         if (Objects.requireNonNull(variance, "variance").signum() < 0) {
             throw new IllegalArgumentException("variance is " + Excerpt.of(variance) + ": it cannot be negative");
         }
-        Evidence evidence = NumberEvidence.of(value, bounds, variance);
+        Evidence evidence = Evidence.Numbers.of(value, bounds, variance);
         return decide(Reckoning.plain(), kind, Objects.requireNonNull(limit, "limit"), evidence);
     }
 

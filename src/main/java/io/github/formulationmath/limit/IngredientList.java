@@ -1,6 +1,5 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
@@ -21,59 +20,28 @@ import java.util.stream.Stream;
  *
  * <p>Whether the list is lawful where the product is sold is for the law in force and a qualified person to say. Immutable
  * and thread-safe.
+ *
+ * @param rule the rule of order
+ * @param ordered the ingredients that must stand in descending order
+ * @param free the ingredients that may stand in any order after those
+ * @param colorants the colorants, which may stand in any order at the end
  */
-public final class IngredientList {
-
-    private final LabelRule rule;
-    private final List<ListedIngredient> ordered;
-    private final List<ListedIngredient> free;
-    private final List<ListedIngredient> colorants;
-
-    IngredientList(
-            LabelRule rule,
-            List<ListedIngredient> ordered,
-            List<ListedIngredient> free,
-            List<ListedIngredient> colorants) {
-        this.rule = rule;
-        this.ordered = List.copyOf(ordered);
-        this.free = List.copyOf(free);
-        this.colorants = List.copyOf(colorants);
-    }
+public record IngredientList(
+        LabelRule rule, List<ListedIngredient> ordered, List<ListedIngredient> free, List<ListedIngredient> colorants) {
 
     /**
-     * The rule of order.
+     * Copies; {@link Label#list(io.github.formulationmath.formula.Formula)} makes such lists.
      *
-     * @return the rule
+     * @param rule the rule of order
+     * @param ordered the ingredients in descending order
+     * @param free the ingredients after those
+     * @param colorants the colorants
      */
-    public LabelRule rule() {
-        return rule;
-    }
-
-    /**
-     * The ingredients that must stand in descending order.
-     *
-     * @return an unmodifiable list
-     */
-    public List<ListedIngredient> ordered() {
-        return ordered;
-    }
-
-    /**
-     * The ingredients that may stand in any order after those.
-     *
-     * @return an unmodifiable list
-     */
-    public List<ListedIngredient> free() {
-        return free;
-    }
-
-    /**
-     * The colorants, which may stand in any order at the end.
-     *
-     * @return an unmodifiable list
-     */
-    public List<ListedIngredient> colorants() {
-        return colorants;
+    public IngredientList {
+        Objects.requireNonNull(rule, "rule");
+        ordered = List.copyOf(ordered);
+        free = List.copyOf(free);
+        colorants = List.copyOf(colorants);
     }
 
     /**
@@ -86,15 +54,15 @@ public final class IngredientList {
     }
 
     /**
-     * Neighbours whose order is not certain within the weighing error.
+     * Ingredients that may be less than the next one in {@link #ordered()}, within the weighing error.
      *
      * @return an unmodifiable list; empty if nothing was weighed
      */
-    public List<OrderDoubt> orderDoubts() {
-        List<OrderDoubt> doubts = new ArrayList<>();
+    public List<ListedIngredient> orderDoubts() {
+        List<ListedIngredient> doubts = new ArrayList<>();
         for (int i = 1; i < ordered.size(); i++) {
             if (!ordered.get(i - 1).isSurelyAtLeast(ordered.get(i))) {
-                doubts.add(new OrderDoubt(ordered.get(i - 1), ordered.get(i)));
+                doubts.add(ordered.get(i - 1));
             }
         }
         return List.copyOf(doubts);
@@ -107,11 +75,8 @@ public final class IngredientList {
      */
     public List<ListedIngredient> thresholdDoubts() {
         return Stream.concat(ordered.stream(), free.stream())
-                .filter(ingredient -> {
-                    Bounds interval = ingredient.bounds();
-                    return rule.isFree(interval.lower().orElseThrow())
-                            != rule.isFree(interval.upper().orElseThrow());
-                })
+                .filter(ingredient -> rule.isFree(ingredient.bounds().least())
+                        != rule.isFree(ingredient.bounds().greatest()))
                 .toList();
     }
 
@@ -134,12 +99,15 @@ public final class IngredientList {
         Objects.requireNonNull(wording, "wording");
         List<String> lines = new ArrayList<>();
         lines.add(text());
-        orderDoubts()
-                .forEach(doubt -> lines.add(wording.text(Phrase.of(
-                        "label.order-doubt", doubt.listed().name(), doubt.next().name()))));
+        for (ListedIngredient doubt : orderDoubts()) {
+            ListedIngredient next = ordered.get(ordered.indexOf(doubt) + 1);
+            lines.add(wording.text(Phrase.of("label.order-doubt", doubt.name(), next.name())));
+        }
         thresholdDoubts()
-                .forEach(ingredient -> lines.add(wording.text(
-                        Phrase.of("label.threshold-doubt", ingredient.name(), NumberText.percent(rule.threshold())))));
+                .forEach(ingredient -> lines.add(wording.text(Phrase.of(
+                        "label.threshold-doubt",
+                        ingredient.name(),
+                        NumberText.percent(rule.threshold().fraction())))));
         lines.add(wording.text(Phrase.of("caution.label", rule.source().toString())));
         return List.copyOf(lines);
     }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.weighing.Weighed;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -59,7 +60,7 @@ public final class Label {
     public Label withColorants(String... names) {
         Set<String> more = new HashSet<>(colorants);
         for (String name : Objects.requireNonNull(names, "names")) {
-            more.add(LimitNames.normalise(Objects.requireNonNull(name, "names")));
+            more.add(SubstanceName.normalise(Objects.requireNonNull(name, "names")));
         }
         return new Label(rule, more, perfumes, declared, declaredOf);
     }
@@ -75,7 +76,7 @@ public final class Label {
     public Label withPerfume(String material, String word) {
         Map<String, String> more = new HashMap<>(perfumes);
         more.put(
-                LimitNames.normalise(Objects.requireNonNull(material, "material")),
+                SubstanceName.normalise(Objects.requireNonNull(material, "material")),
                 Objects.requireNonNull(word, "word"));
         return new Label(rule, colorants, more, declared, declaredOf);
     }
@@ -92,8 +93,8 @@ public final class Label {
         for (Verdict verdict : report.declarations()) {
             String name = verdict.limit().declaredAs();
             verdict.substances()
-                    .forEach(substance ->
-                            more.put(LimitNames.normalise(substance.name()), name.isEmpty() ? substance.name() : name));
+                    .forEach(substance -> more.put(
+                            SubstanceName.normalise(substance.name()), name.isEmpty() ? substance.name() : name));
         }
         return new Label(rule, colorants, perfumes, more, report.formula());
     }
@@ -117,7 +118,7 @@ public final class Label {
      * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
     public IngredientList list(Weighed weighed) {
-        MadeShares own = MadeShares.of(weighed);
+        WeighedLines own = WeighedLines.of(weighed);
         requireReported(own.formula());
         return new LabelDraft(this, own.formula(), own.masses()).list();
     }

@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
@@ -26,7 +27,7 @@ final class LabelDraft {
     private final Label label;
     private final Formula formula;
     private final @Nullable MadeMasses masses;
-    private final Map<String, List<ListedPart>> parts = new LinkedHashMap<>();
+    private final Map<String, List<ListedIngredient.Part>> parts = new LinkedHashMap<>();
     private final Map<String, String> names = new LinkedHashMap<>();
     private final Set<String> colorantKeys = new HashSet<>();
 
@@ -60,7 +61,7 @@ final class LabelDraft {
     private void addLine(FormulaLine line) {
         String word = label.perfumes().get(line.ingredient().normalName());
         if (word != null) {
-            add(word, Set.of(), new ListedPart(line, MassFraction.WHOLE));
+            add(word, Set.of(), new ListedIngredient.Part(line, MassFraction.WHOLE));
         } else {
             addMaterial(line);
         }
@@ -69,7 +70,7 @@ final class LabelDraft {
             String declared = declared(one);
             if (declared != null || word == null) {
                 String name = declared == null ? one.substance().name() : declared;
-                add(name, one.keys(), new ListedPart(line, part.getValue()));
+                add(name, one.keys(), new ListedIngredient.Part(line, part.getValue()));
             }
         }
     }
@@ -84,7 +85,7 @@ final class LabelDraft {
                         .keys()
                         .contains(line.ingredient().normalName()));
         if (name != null && !amongParts) {
-            add(name, Set.of(), new ListedPart(line, MassFraction.WHOLE));
+            add(name, Set.of(), new ListedIngredient.Part(line, MassFraction.WHOLE));
         }
     }
 
@@ -96,8 +97,8 @@ final class LabelDraft {
                 .orElse(null);
     }
 
-    private void add(String name, Set<String> substanceKeys, ListedPart part) {
-        String key = LimitNames.normalise(name);
+    private void add(String name, Set<String> substanceKeys, ListedIngredient.Part part) {
+        String key = SubstanceName.normalise(name);
         names.putIfAbsent(key, name);
         if (!Collections.disjoint(label.colorants(), substanceKeys)) {
             colorantKeys.add(key);

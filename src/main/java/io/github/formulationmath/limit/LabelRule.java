@@ -1,11 +1,10 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Source;
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * From which share on a jurisdiction wants ingredients in descending order, and whether that share itself is free.
@@ -18,27 +17,29 @@ import org.jspecify.annotations.Nullable;
  * </table>
  *
  * <p>A rule of cosmetics; food has others. It defers to the law in force. Immutable and thread-safe.
+ *
+ * @param jurisdiction where it holds
+ * @param threshold the share from which on the order is descending
+ * @param thresholdIsFree whether an ingredient of exactly this share is free
+ * @param source where it stands
  */
-public final class LabelRule implements Serializable {
+public record LabelRule(String jurisdiction, MassFraction threshold, boolean thresholdIsFree, Source source)
+        implements Serializable {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
+    private static final MassFraction ONE_PERCENT = MassFraction.of(Ratio.of(1, 100));
 
-    private static final Ratio ONE_PERCENT = Ratio.of(1, 100);
-    private static final LabelRule EU = new LabelRule(
-            "EU", ONE_PERCENT, false, Source.published("Regulation (EC) No 1223/2009", "Article 19(1)(g)"));
-    private static final LabelRule US = new LabelRule("US", ONE_PERCENT, true, Source.published("21 CFR 701.3", "(f)"));
-
-    private final String jurisdiction;
-    private final Ratio threshold;
-    private final boolean thresholdIsFree;
-    private final Source source;
-
-    private LabelRule(String jurisdiction, Ratio threshold, boolean thresholdIsFree, Source source) {
-        this.jurisdiction = jurisdiction;
-        this.threshold = threshold;
-        this.thresholdIsFree = thresholdIsFree;
-        this.source = source;
+    /**
+     * Checks.
+     *
+     * @param jurisdiction where it holds
+     * @param threshold the share from which on the order is descending
+     * @param thresholdIsFree whether an ingredient of exactly this share is free
+     * @param source where it stands
+     */
+    public LabelRule {
+        Objects.requireNonNull(jurisdiction, "jurisdiction");
+        Objects.requireNonNull(threshold, "threshold");
+        Objects.requireNonNull(source, "source");
     }
 
     /**
@@ -47,7 +48,8 @@ public final class LabelRule implements Serializable {
      * @return Regulation (EC) No 1223/2009, Article 19(1)(g)
      */
     public static LabelRule eu() {
-        return EU;
+        return new LabelRule(
+                "EU", ONE_PERCENT, false, Source.published("Regulation (EC) No 1223/2009", "Article 19(1)(g)"));
     }
 
     /**
@@ -57,44 +59,20 @@ public final class LabelRule implements Serializable {
      * @return 21 CFR 701.3(f); from memory
      */
     public static LabelRule us() {
-        return US;
+        return new LabelRule("US", ONE_PERCENT, true, Source.published("21 CFR 701.3", "(f)"));
     }
 
     /**
      * Another rule.
      *
      * @param jurisdiction where it holds
-     * @param threshold the share from which on the order is descending, from 0 to 1
+     * @param threshold the share from which on the order is descending
      * @param thresholdIsFree whether an ingredient of exactly this share is free
      * @param source where it stands
      * @return the rule
-     * @throws IllegalArgumentException if the threshold is no share
      */
-    public static LabelRule of(String jurisdiction, Ratio threshold, boolean thresholdIsFree, Source source) {
-        Objects.requireNonNull(jurisdiction, "jurisdiction");
-        Objects.requireNonNull(source, "source");
-        if (Objects.requireNonNull(threshold, "threshold").signum() < 0 || threshold.compareTo(Ratio.ONE) > 0) {
-            throw new IllegalArgumentException("threshold is " + threshold + ": it must lie between 0 and 1");
-        }
+    public static LabelRule of(String jurisdiction, MassFraction threshold, boolean thresholdIsFree, Source source) {
         return new LabelRule(jurisdiction, threshold, thresholdIsFree, source);
-    }
-
-    /**
-     * The threshold.
-     *
-     * @return a fraction
-     */
-    public Ratio threshold() {
-        return threshold;
-    }
-
-    /**
-     * Where the rule stands.
-     *
-     * @return the source
-     */
-    public Source source() {
-        return source;
     }
 
     /**
@@ -103,28 +81,13 @@ public final class LabelRule implements Serializable {
      * @param share its share
      * @return true if it is below the threshold, or at it where that is free
      */
-    public boolean isFree(Ratio share) {
+    public boolean isFree(MassFraction share) {
         int order = Objects.requireNonNull(share, "share").compareTo(threshold);
         return order < 0 || order == 0 && thresholdIsFree;
     }
 
     @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof LabelRule that
-                && jurisdiction.equals(that.jurisdiction)
-                && threshold.equals(that.threshold)
-                && thresholdIsFree == that.thresholdIsFree
-                && source.equals(that.source);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(jurisdiction, threshold, thresholdIsFree, source);
-    }
-
-    @Override
     public String toString() {
-        return jurisdiction + ": any order " + (thresholdIsFree ? "at or below " : "below ") + threshold.times(100)
-                + " %";
+        return jurisdiction + ": any order " + (thresholdIsFree ? "at or below " : "below ") + threshold;
     }
 }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.Weighed;
@@ -31,11 +32,11 @@ public final class LimitChecker {
     private final LimitTable table;
     private final Product product;
     private final DecisionRule rule;
-    private final Map<StatedContent.Key, StatedContent> stated;
+    private final Map<CheckIndex.Content, Conversion> stated;
     private final CheckIndex index;
 
     private LimitChecker(
-            LimitTable table, Product product, DecisionRule rule, Map<StatedContent.Key, StatedContent> stated) {
+            LimitTable table, Product product, DecisionRule rule, Map<CheckIndex.Content, Conversion> stated) {
         this.table = table;
         this.product = product;
         this.rule = rule;
@@ -87,11 +88,11 @@ public final class LimitChecker {
         if (Objects.requireNonNull(content, "content").signum() <= 0) {
             throw new IllegalArgumentException("content is " + Excerpt.of(content) + ": it must be above 0");
         }
-        String name = LimitNames.normalise(Objects.requireNonNull(inciName, "inciName"));
-        String reference = LimitNames.normalise(Objects.requireNonNull(referenceName, "referenceName"));
-        StatedContent statement = new StatedContent(content, Objects.requireNonNull(source, "source"));
-        Map<StatedContent.Key, StatedContent> more = new HashMap<>(stated);
-        List<StatedContent.Key> meant = StatedContent.Key.meant(table, name, reference);
+        String name = SubstanceName.normalise(Objects.requireNonNull(inciName, "inciName"));
+        String reference = SubstanceName.normalise(Objects.requireNonNull(referenceName, "referenceName"));
+        Conversion statement = new Conversion.Stated(content, Objects.requireNonNull(source, "source"));
+        Map<CheckIndex.Content, Conversion> more = new HashMap<>(stated);
+        List<CheckIndex.Content> meant = meant(name, reference);
         if (meant.isEmpty()) {
             throw new IllegalArgumentException("no limit of " + table.name() + " counts \"" + Excerpt.of(inciName)
                     + "\" as \"" + Excerpt.of(referenceName)
@@ -99,6 +100,20 @@ public final class LimitChecker {
         }
         meant.forEach(key -> more.put(key, statement));
         return new LimitChecker(table, product, rule, more);
+    }
+
+    /** The members that the table counts as a reference and knows under a name or number, each by its own name. */
+    private List<CheckIndex.Content> meant(String key, String reference) {
+        return table.limits().stream()
+                .filter(limit -> limit.basis().isReference())
+                .filter(limit ->
+                        SubstanceName.normalise(limit.basis().referenceName()).equals(reference))
+                .flatMap(limit -> limit.group().members().stream())
+                .map(GroupMember::substance)
+                .filter(substance -> substance.keys().contains(key))
+                .map(substance -> CheckIndex.Content.of(substance, reference))
+                .distinct()
+                .toList();
     }
 
     /**
@@ -120,8 +135,8 @@ public final class LimitChecker {
      * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
     public LimitReport check(Weighed weighed) {
-        MadeShares own = MadeShares.of(weighed);
-        return new LimitCheck(this, own.formula(), own).report();
+        WeighedLines own = WeighedLines.of(weighed);
+        return new LimitCheck(this, own.formula(), own.masses()).report();
     }
 
     /**

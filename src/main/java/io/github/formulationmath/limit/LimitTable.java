@@ -43,7 +43,7 @@ import org.jspecify.annotations.Nullable;
 public final class LimitTable implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private static final String NOT_HELD = "not held:";
 
@@ -54,11 +54,11 @@ public final class LimitTable implements Serializable {
     /** Made again after a serializer that calls no constructor. */
     private transient volatile @Nullable Indexes indexes;
 
-    /** What the entries are looked up by. */
-    private record Indexes(MemberIndex members, OmittedIndex omitted, ProductWords words) {
+    /** What the entries and the words of products are looked up by. */
+    private record Indexes(TableIndex entries, ProductWords words) {
 
         static Indexes of(List<UsageLimit> limits, List<OmittedEntry> omitted) {
-            return new Indexes(new MemberIndex(limits), new OmittedIndex(omitted), ProductWords.of(limits));
+            return new Indexes(new TableIndex(limits, omitted), ProductWords.of(limits));
         }
     }
 
@@ -267,7 +267,7 @@ public final class LimitTable implements Serializable {
      */
     public List<UsageLimit> limitsFor(Substance substance) {
         return index().find(index().known(Objects.requireNonNull(substance, "substance"))).stream()
-                .map(Counted::limit)
+                .map(Counting::limit)
                 .toList();
     }
 
@@ -293,12 +293,8 @@ public final class LimitTable implements Serializable {
                 "caution.limit-table-short", snapshot().map(LocalDate::toString).orElse("unknown date"));
     }
 
-    MemberIndex index() {
-        return indexes().members();
-    }
-
-    OmittedIndex omittedIndex() {
-        return indexes().omitted();
+    TableIndex index() {
+        return indexes().entries();
     }
 
     @Serial
@@ -337,9 +333,9 @@ public final class LimitTable implements Serializable {
                                 "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
                                 part("", LimitTableReader.LIMITS),
                                 part("-substances", LimitTableReader.SUBSTANCES))
-                        .withOmitted(OmittedReader.read(
-                                part("-omitted", OmittedReader.ENTRIES),
-                                part("-omitted-substances", OmittedReader.NAMES)));
+                        .withOmitted(LimitTableReader.omitted(
+                                part("-omitted", LimitTableReader.OMITTED),
+                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)));
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }

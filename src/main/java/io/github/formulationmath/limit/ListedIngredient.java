@@ -1,12 +1,16 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
@@ -26,48 +30,60 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ListedIngredient implements Subject, Explained {
+public final class ListedIngredient implements Subject, Explainable {
 
     private static final Symbol STRENGTH = Symbol.of("c", "listed-strength", Kind.SHARE);
     private static final Symbol SHARE = Symbol.of("s", "listed-share", Kind.SHARE);
 
     private final String name;
-    private final List<ListedPart> parts;
+    private final List<Part> parts;
     private final @Nullable MadeMasses masses;
     private final Ratio share;
 
-    ListedIngredient(String name, List<ListedPart> parts, @Nullable MadeMasses masses) {
+    /** What one line gives of the ingredient. */
+    record Part(FormulaLine line, MassFraction strength) {}
+
+    ListedIngredient(String name, List<Part> parts, @Nullable MadeMasses masses) {
         this.name = name;
         this.parts = List.copyOf(parts);
         this.masses = masses;
-        this.share = derive(Reckoning.plain());
+        this.share = shareIn(Reckoning.plain());
     }
 
     /**
      * The share of the product.
      *
-     * @return the fraction, exact
+     * @return the share, exact, with its working
      */
-    public Ratio share() {
-        return share;
+    public MassFraction share() {
+        return MassFraction.of(share)
+                .withWorking(
+                        listed -> Phrase.of("question.listed-share", listed.name), this, ListedIngredient::shareIn);
+    }
+
+    /** The working of the {@link #share() share}. */
+    @Override
+    public Origin origin() {
+        return share().origin();
     }
 
     /**
      * Where the share is sure to lie.
      *
-     * @return the guaranteed interval, as fractions of one; a single point if nothing was weighed
+     * @return the guaranteed interval; the share itself if nothing was weighed
      */
-    public Bounds bounds() {
+    public Interval<MassFraction> bounds() {
         return made(strengths())
                 .map(MadeShare::bounds)
-                .map(found -> Bounds.closed(
-                        found.least().canonical(), found.greatest().canonical()))
-                .orElseGet(() -> Bounds.point(share));
+                .map(found -> Interval.of(
+                        MassFraction.of(found.least().canonical()),
+                        MassFraction.of(found.greatest().canonical())))
+                .orElseGet(() -> Interval.of(share(), share()));
     }
 
     private Map<Integer, Ratio> strengths() {
         Map<Integer, Ratio> strengths = new HashMap<>();
-        for (ListedPart part : parts) {
+        for (Part part : parts) {
             strengths.merge(part.line().index(), part.strength().fraction(), Ratio::plus);
         }
         return strengths;
@@ -86,18 +102,7 @@ public final class ListedIngredient implements Subject, Explained {
                 .orElseGet(() -> share.compareTo(other.share) >= 0);
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.listed-share", name);
-    }
-
-    @Override
-    public Ratio result() {
-        return share;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V shareIn(Reckoning<V> r) {
         Optional<MadeShare> made = made(strengths());
         if (made.isPresent()) {
             return r.named(SHARE, this, r.known(made.get()));
@@ -109,7 +114,7 @@ public final class ListedIngredient implements Subject, Explained {
         return r.named(SHARE, this, terms.size() == 1 ? terms.get(0) : r.sum(terms));
     }
 
-    private <V> V term(Reckoning<V> r, ListedPart part, int place) {
+    private <V> V term(Reckoning<V> r, Part part, int place) {
         V line = r.known(part.line());
         Ratio strength = part.strength().fraction();
         if (strength.equals(Ratio.ONE)) {
@@ -122,7 +127,7 @@ public final class ListedIngredient implements Subject, Explained {
     }
 
     /** Whether there is a part in that place and it is of the same line; parts stand in the order of the lines. */
-    private boolean isSameLine(int place, ListedPart part) {
+    private boolean isSameLine(int place, Part part) {
         return place >= 0
                 && place < parts.size()
                 && parts.get(place).line().position() == part.line().position();
@@ -153,6 +158,10 @@ public final class ListedIngredient implements Subject, Explained {
 
     @Override
     public String toString() {
-        return name + " " + NumberText.percent(share, bounds());
+        Interval<MassFraction> sure = bounds();
+        return name + " "
+                + NumberText.percent(
+                        share,
+                        Bounds.closed(sure.least().fraction(), sure.greatest().fraction()));
     }
 }

@@ -1,24 +1,22 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a label may state as the contents of a pack: the fill rounded down to a step, so that the statement never promises
@@ -31,10 +29,7 @@ import javax.measure.quantity.Volume;
  *
  * @param <Q> mass or volume
  */
-public final class NetContents<Q extends Quantity<Q>> implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public final class NetContents<Q extends Quantity<Q>> implements Explainable {
 
     private static final Symbol FILL = Symbol.of("f", "fill", Kind.MASS);
     private static final Symbol DENSITY = Symbol.of("ρ", "fill-density", Kind.DENSITY);
@@ -43,24 +38,20 @@ public final class NetContents<Q extends Quantity<Q>> implements Explained, Seri
     private static final Symbol MASS = Symbol.of("n", "net-contents", Kind.MASS);
     private static final Symbol VOLUME = Symbol.of("n", "net-contents", Kind.VOLUME);
 
-    private final Ratio fillGrams;
-    private final Ratio gramsPerMillilitre;
+    private final Amount<Mass> fill;
+    private final @Nullable Density density;
     private final Amount<Q> step;
-    private final Ratio stepInCanonicalUnit;
-    private final boolean byVolume;
 
-    private NetContents(Ratio fill, Ratio density, Amount<Q> step, Ratio canonical, boolean byVolume) {
-        this.fillGrams = fill;
-        this.gramsPerMillilitre = density;
-        this.step = step;
-        this.stepInCanonicalUnit = canonical;
-        this.byVolume = byVolume;
-        if (fill.signum() <= 0 || canonical.signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "fill is " + Excerpt.of(fill) + " g and step is " + Excerpt.of(step) + ": both must be above 0");
+    private NetContents(Amount<Mass> fill, @Nullable Density density, Amount<Q> step) {
+        this.fill = Objects.requireNonNull(fill, "fill");
+        this.density = density;
+        this.step = Objects.requireNonNull(step, "step");
+        if (fill.signum() <= 0 || step.signum() <= 0) {
+            throw new IllegalArgumentException("fill is " + Excerpt.of(fill.canonical()) + " g and step is "
+                    + Excerpt.of(step) + ": both must be above 0");
         }
-        if (result().isZero()) {
-            throw new IllegalArgumentException("fill is " + Excerpt.of(fill) + " g, less than one step of "
+        if (contents(Reckoning.plain()).isZero()) {
+            throw new IllegalArgumentException("fill is " + Excerpt.of(fill.canonical()) + " g, less than one step of "
                     + Excerpt.of(step) + ": state the contents in a finer step");
         }
     }
@@ -74,10 +65,7 @@ public final class NetContents<Q extends Quantity<Q>> implements Explained, Seri
      * @throws IllegalArgumentException if an amount is not above 0, or the fill is less than one step
      */
     public static NetContents<Mass> byMass(Amount<Mass> fill, Amount<Mass> step) {
-        Objects.requireNonNull(fill, "fill");
-        Objects.requireNonNull(step, "step");
-        return new NetContents<>(
-                fill.in(FormulationUnits.GRAM), Ratio.ONE, step, step.in(FormulationUnits.GRAM), false);
+        return new NetContents<>(fill, null, step);
     }
 
     /**
@@ -90,15 +78,7 @@ public final class NetContents<Q extends Quantity<Q>> implements Explained, Seri
      * @throws IllegalArgumentException if an amount is not above 0, or the fill is less than one step
      */
     public static NetContents<Volume> byVolume(Amount<Mass> fill, Density density, Amount<Volume> step) {
-        Objects.requireNonNull(fill, "fill");
-        Objects.requireNonNull(density, "density");
-        Objects.requireNonNull(step, "step");
-        return new NetContents<>(
-                fill.in(FormulationUnits.GRAM),
-                density.gramsPerMillilitre(),
-                step,
-                step.in(FormulationUnits.MILLILITRE),
-                true);
+        return new NetContents<>(fill, Objects.requireNonNull(density, "density"), step);
     }
 
     /**
@@ -107,27 +87,23 @@ public final class NetContents<Q extends Quantity<Q>> implements Explained, Seri
      * @return a whole multiple of the step, in its unit, not above the fill
      */
     public Amount<Q> declared() {
-        return step.times(result().dividedBy(stepInCanonicalUnit));
+        return step.times(contents(Reckoning.plain()).dividedBy(step.canonical()))
+                .withWorking(stated -> Phrase.of("question.net-contents"), this, NetContents::contents);
     }
 
+    /** The working of what is {@link #declared()}. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.net-contents");
+    public Origin origin() {
+        return declared().origin();
     }
 
-    /** Grams or millilitres. */
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        V mass = r.given(FILL, fillGrams, Source.user());
-        V fill = byVolume ? r.quotient(mass, r.given(DENSITY, gramsPerMillilitre, Source.user())) : mass;
-        V one = r.given(byVolume ? VOLUME_STEP : MASS_STEP, stepInCanonicalUnit, Source.user());
-        V steps = r.rounded(r.quotient(fill, one), Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR));
-        return r.named(byVolume ? VOLUME : MASS, r.product(steps, one));
+    private <V> V contents(Reckoning<V> r) {
+        Density known = density;
+        V mass = r.given(FILL, fill.canonical(), Source.user());
+        V filled = known == null ? mass : r.quotient(mass, r.given(DENSITY, known.gramsPerMillilitre(), Source.user()));
+        V one = r.given(known == null ? MASS_STEP : VOLUME_STEP, step.canonical(), Source.user());
+        V steps = r.rounded(r.quotient(filled, one), Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR));
+        return r.named(known == null ? MASS : VOLUME, r.product(steps, one));
     }
 
     @Override

@@ -28,7 +28,8 @@ record VerdictText(Verdict verdict, Wording wording) {
     /** What is counted, its share, the limit, and the verdict. */
     static String brief(Verdict verdict) {
         UsageLimit limit = verdict.limit();
-        String share = verdict.shortName() + " " + NumberText.percent(verdict.share(), verdict.bounds());
+        String share =
+                verdict.shortName() + " " + NumberText.percent(verdict.share().canonical(), verdict.bounds());
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
@@ -42,7 +43,7 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Phrase.of(
                     "limit.head.prohibited",
                     verdict.shortName(),
-                    NumberText.percent(verdict.share()),
+                    NumberText.percent(verdict.share().canonical()),
                     wording.text(Phrase.of(verdict.conformity().key())));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');
@@ -60,14 +61,14 @@ record VerdictText(Verdict verdict, Wording wording) {
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
         return verdict.tally().isAssessable()
-                ? NumberText.percent(verdict.share())
-                : NumberText.percent(verdict.share(), verdict.bounds());
+                ? NumberText.percent(verdict.share().canonical())
+                : NumberText.percent(verdict.share().canonical(), verdict.bounds());
     }
 
     private Optional<Phrase> interval() {
         Ratio lower = verdict.bounds().lower().orElseThrow();
         Optional<Ratio> upper = verdict.bounds().upper();
-        if (upper.isEmpty() || verdict.made().isEmpty() && upper.get().equals(lower)) {
+        if (upper.isEmpty() || !verdict.isMade() && upper.get().equals(lower)) {
             return Optional.empty();
         }
         return Optional.of(Phrase.of(
@@ -95,10 +96,10 @@ record VerdictText(Verdict verdict, Wording wording) {
     static List<Phrase> remarks(Verdict verdict) {
         List<Phrase> remarks = new ArrayList<>();
         Tally tally = verdict.tally();
-        UsageLimit limit = tally.slot().limit();
-        if (tally.slot().applicability() == Applicability.MAY_APPLY) {
+        UsageLimit limit = tally.limit();
+        if (tally.applicability() == Applicability.MAY_APPLY) {
             remarks.add(Phrase.of("remark.may-apply", limit.scope().toString()));
-            if (limit.outsideScope() == OutsideScope.NOT_ALLOWED) {
+            if (limit.outside() == OutsideScope.NOT_ALLOWED) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
         }
@@ -113,11 +114,11 @@ record VerdictText(Verdict verdict, Wording wording) {
         tally.outsideWhole()
                 .forEach(line -> remarks.add(Phrase.of("remark.outside-phase", line.name(), limit.whole())));
         tally.contributions().stream()
-                .filter(contribution -> contribution.hit().formGuessed())
+                .filter(contribution -> contribution.counting().formGuessed())
                 .map(contribution -> Phrase.of(
                         "remark.form-guessed",
                         contribution.substance().name(),
-                        contribution.hit().member().form()))
+                        contribution.counting().member().form()))
                 .distinct()
                 .forEach(remarks::add);
         return List.copyOf(remarks);

@@ -193,12 +193,14 @@ class NothingIsIgnoredTest {
     void no_word_is_unknown_where_no_limit_asks() {
         Product product = Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
         LimitReport plain = check(table(cap("H", "Zinc salt", "2 %")), product, with("Zinc salt", "1 %"));
-        assertThat(plain.unknownWords()).isEmpty();
+        assertThat(plain.closestWords().keySet()).isEmpty();
         assertThat(plain.outcome()).isEqualTo(LimitOutcome.NO_COUNTED_LIMIT_PASSED);
         LimitTable asking = table(
                 cap("H", "Zinc salt", "2 %"),
                 cap("G", "Zink", "2 %").within(Scope.any().withAreas("feet")));
-        assertThat(check(asking, product, with("Zinc salt", "1 %")).unknownWords())
+        assertThat(check(asking, product, with("Zinc salt", "1 %"))
+                        .closestWords()
+                        .keySet())
                 .containsExactly("face");
     }
 

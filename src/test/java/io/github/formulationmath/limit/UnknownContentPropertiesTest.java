@@ -9,6 +9,7 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -87,11 +88,11 @@ class UnknownContentPropertiesTest {
         Verdict verdict =
                 checker.check(formula(itself, unknown, more)).binding().orElseThrow();
         assertThat(verdict.conformity()).isEqualTo(expected);
-        assertThat(verdict.share()).isEqualTo(Ratio.of(low, 1_000_000));
-        assertThat(verdict.bounds().lower()).contains(Ratio.of(low, 1_000_000));
-        assertThat(verdict.bounds().upper()).contains(Ratio.of(high, 1_000_000));
+        assertThat(verdict.share().canonical()).isEqualTo(Ratio.of(low, 1_000_000));
+        assertThat(verdict.lowest().canonical()).isEqualTo(Ratio.of(low, 1_000_000));
+        assertThat(verdict.highest().map(Amount::canonical)).contains(Ratio.of(high, 1_000_000));
         assertSelfChecking(verdict);
-        assertSelfChecking(verdict.headroomWorking());
+        assertSelfChecking(verdict.headroom());
         assertThat(verdict.headroom().signum() >= 0).isEqualTo(expected == Conformity.WITHIN);
     }
 
