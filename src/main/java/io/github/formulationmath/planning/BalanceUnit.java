@@ -4,9 +4,10 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 
-/** Masses as their reader sees them: in the unit of the display. */
+/** Figures as their reader sees them: masses in the unit of the display, parts of a line in percent. */
 final class BalanceUnit {
 
     private BalanceUnit() {}
@@ -14,7 +15,12 @@ final class BalanceUnit {
     private static final Rounding FOUR_DIGITS = Rounding.toSignificantDigits(4);
 
     static Amount<Mass> amount(Balance balance, Ratio grams) {
-        return Amount.grams(grams).to(balance.readability().getUnit());
+        Amount<Mass> division = balance.readability();
+        return division.times(grams.dividedBy(division.canonical()));
+    }
+
+    static Amount<Dimensionless> percent(Ratio part) {
+        return Amount.percent(part.times(100));
     }
 
     /** The exact mass, with an approximation beside it where it is no decimal number: {@code 100/21 g ≈ 4.762 g}. */

@@ -143,7 +143,7 @@ public final class BatchSheet {
                 reading(line.cumulativeReading()),
                 SheetNumbers.percent(line.target().line().fraction()),
                 SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
-                SheetNumbers.error(line.relativeRoundingError()));
+                SheetNumbers.error(line.relativeRoundingError().canonical()));
     }
 
     private void remarks(List<Page.Block> blocks) {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.planning.ExpectedLine;
 import io.github.formulationmath.planning.ExpectedProduct;
 import io.github.formulationmath.planning.Tolerances;
@@ -16,7 +17,9 @@ record Expectation(ExpectedProduct expected, Tolerances tolerances) {
                     line.subscript(),
                     line.name(),
                     SheetNumbers.percent(line.planned().target().line().fraction()),
-                    SheetNumbers.interval(line.bounds()),
+                    SheetNumbers.interval(Bounds.closed(
+                            line.bounds().least().canonical(),
+                            line.bounds().greatest().canonical())),
                     words.say("sheet.verdict." + line.verdict(tolerances).name())));
         }
         blocks.add(new Page.Table(
