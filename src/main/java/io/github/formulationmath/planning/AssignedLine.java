@@ -1,20 +1,20 @@
 package io.github.formulationmath.planning;
 
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 
 /**
@@ -22,31 +22,30 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AssignedLine implements Explained {
+public final class AssignedLine implements Explainable {
 
     private static final Symbol RELATIVE = Symbol.of("ε", "guaranteed-relative-error", Kind.SHARE);
 
     private final BatchLine line;
     private final List<Candidate> candidates;
     private final Candidate chosen;
-    private final Ratio relativeError;
 
     /**
      * How a line would fare at one station.
      *
      * @param station the station
      * @param verdict what speaks for or against it, in words
-     * @param relativeError the guaranteed relative error there
+     * @param relativeError the guaranteed relative error there, in percent
      * @param isUsable whether the line can be weighed there within its tolerance: in the pot that was taken or in a boat that
      *     holds it, carried by the balance, and not below its minimum load
      */
-    public record Candidate(WeighingStation station, Phrase verdict, Ratio relativeError, boolean isUsable) {}
+    public record Candidate(
+            WeighingStation station, Phrase verdict, Amount<Dimensionless> relativeError, boolean isUsable) {}
 
     AssignedLine(BatchLine line, List<Candidate> candidates, Candidate chosen) {
         this.line = line;
         this.candidates = List.copyOf(candidates);
         this.chosen = chosen;
-        this.relativeError = derive(Reckoning.plain());
     }
 
     /**
@@ -85,53 +84,56 @@ public final class AssignedLine implements Explained {
         return addition(line, chosen.station());
     }
 
+    /**
+     * The largest possible error against the exact mass, as a share of it.
+     *
+     * @return the guaranteed relative error at the station, in percent
+     */
+    public Amount<Dimensionless> relativeError() {
+        return chosen.relativeError();
+    }
+
+    /** As {@link #relativeError()}. */
+    @Override
+    public Origin origin() {
+        return relativeError().origin();
+    }
+
     static Addition addition(BatchLine line, WeighingStation station) {
-        return Addition.of(line.line(), grams(line), grams(new Reading(line, station)), station.balance())
-                .by(station.method());
+        return new There(line, station).addition();
     }
 
-    private static Amount<Mass> grams(Explained mass) {
-        return Amount.grams(mass.result()).withWorking(mass.origin());
+    static Amount<Dimensionless> relativeError(BatchLine line, WeighingStation station) {
+        There there = new There(line, station);
+        return BalanceUnit.percent(there.relativeError(Reckoning.plain()))
+                .withWorking(
+                        asked -> Phrase.of("question.guaranteed-relative-error", asked.line.name()),
+                        there,
+                        There::relativeError);
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.guaranteed-relative-error", line.name());
-    }
-
-    /** The largest possible error against the exact mass, as a share of it. */
-    @Override
-    public Ratio result() {
-        return relativeError;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        return relativeError(r, line, chosen.station());
-    }
-
-    static <V> V relativeError(Reckoning<V> r, BatchLine line, WeighingStation station) {
-        V error = r.known(AdditionError.of(addition(line, station)));
-        return r.named(RELATIVE, line, r.quotient(error, r.known(line)));
-    }
-
-    /** What the display of a station reads for a line. */
-    private record Reading(BatchLine line, WeighingStation station) implements Explained, Serializable {
+    /** A line at a station. */
+    private record There(BatchLine line, WeighingStation station) {
 
         private static final Symbol READING = Symbol.of("r", "reading", Kind.MASS);
 
-        @Override
-        public Phrase question() {
-            return Phrase.of("question.reading", line.name());
+        Addition addition() {
+            return Addition.of(line.line(), line.mass().withWorking(line.origin()), reading(), station.balance())
+                    .by(station.method());
         }
 
-        @Override
-        public Ratio result() {
-            return derive(Reckoning.plain());
+        <V> V relativeError(Reckoning<V> r) {
+            V error = r.known(AdditionError.of(addition()));
+            return r.named(RELATIVE, line, r.quotient(error, r.known(line)));
         }
 
-        @Override
-        public <V> V derive(Reckoning<V> r) {
+        private Amount<Mass> reading() {
+            return Amount.grams(reading(Reckoning.plain()))
+                    .withWorking(asked -> Phrase.of("question.reading", asked.line.name()), this, There::reading);
+        }
+
+        /** What the display reads. */
+        private <V> V reading(Reckoning<V> r) {
             // The same figure as in the error: d of this balance, named as the errors name it.
             String name = station.balance().name();
             V d = r.given(

@@ -94,8 +94,8 @@ public final class BalanceAssignment implements Weighed {
             Optional<AssignedLine> assigned =
                     best(candidates).map(chosen -> new AssignedLine(line, candidates, chosen));
             assigned.ifPresentOrElse(lines::add, () -> unassigned.add(line));
-            Ratio reading =
-                    assigned.map(each -> each.addition().reading().canonical()).orElse(line.result());
+            Ratio reading = assigned.map(each -> each.addition().reading().canonical())
+                    .orElse(line.mass().canonical());
             content = content.plus(line, reading);
         }
         return new BalanceAssignment(batch, lines, unassigned, List.copyOf(notConsidered));
@@ -108,7 +108,7 @@ public final class BalanceAssignment implements Weighed {
     }
 
     private Ratio worst() {
-        return lines.stream().map(AssignedLine::result).reduce(Ratio.ZERO, Ratio::max);
+        return lines.stream().map(line -> line.relativeError().canonical()).reduce(Ratio.ZERO, Ratio::max);
     }
 
     /**

@@ -286,7 +286,7 @@ public abstract sealed class BatchWindow {
          * @return the mass in the unit of the balance, exact
          */
         public Amount<Mass> everySizeFrom() {
-            Ratio start = sizes().startAround(largest.result()).max(smallest.result());
+            Ratio start = sizes().startAround(largest.grams()).max(smallest.grams());
             return BalanceUnit.amount(bench().balance(), start);
         }
 
@@ -330,7 +330,7 @@ public abstract sealed class BatchWindow {
         @Override
         public boolean contains(Amount<Mass> size) {
             Ratio grams = Objects.requireNonNull(size, "size").canonical();
-            if (grams.compareTo(smallest.result()) < 0 || grams.compareTo(largest.result()) > 0) {
+            if (grams.compareTo(smallest.grams()) < 0 || grams.compareTo(largest.grams()) > 0) {
                 return false;
             }
             return sizes().passes(grams);
@@ -346,8 +346,8 @@ public abstract sealed class BatchWindow {
         @Override
         public Optional<Amount<Mass>> nearest(Amount<Mass> wish) {
             Ratio grams = Objects.requireNonNull(wish, "wish").canonical();
-            Ratio inside = grams.max(smallest.result()).min(largest.result());
-            Ratio above = sizes().atLeast(inside, SearchMeter.standard(), Optional.of(largest.result()))
+            Ratio inside = grams.max(smallest.grams()).min(largest.grams());
+            Ratio above = sizes().atLeast(inside, SearchMeter.standard(), Optional.of(largest.grams()))
                     .orElseThrow()
                     .at();
             Ratio below =

@@ -12,7 +12,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.List;
@@ -193,24 +192,19 @@ public final class Bench implements Serializable {
      * @return the capacity in the unit of the balance, exact; a plan on any less is refused
      */
     public Amount<Mass> leastCapacity(Batch batch) {
-        return BalanceUnit.amount(balance, leastCapacity(Reckoning.plain(), Objects.requireNonNull(batch, "batch")));
+        Load load = new Load(this, Objects.requireNonNull(batch, "batch"));
+        return BalanceUnit.amount(balance, load.capacity(Reckoning.plain()))
+                .withWorking(asked -> Phrase.of("question.least-capacity"), load, Load::capacity);
     }
 
-    /**
-     * How {@link #leastCapacity} comes about.
-     *
-     * @param batch the batch
-     * @return the working
-     */
-    public Working leastCapacityWorking(Batch batch) {
-        Ratio grams = leastCapacity(Reckoning.plain(), Objects.requireNonNull(batch, "batch"));
-        return Working.of(Phrase.of("question.least-capacity"), grams, r -> leastCapacity(r, batch));
-    }
+    /** A batch on the bench, and what that weighs. */
+    private record Load(Bench bench, Batch batch) {
 
-    private <V> V leastCapacity(Reckoning<V> r, Batch batch) {
-        V load = PlannedLoad.of(batch.formula(), this).derive(r, r.known(batch), Subject.of("", ""));
-        V empty = r.given(VESSEL, vessel.mass().canonical(), Source.user());
-        return r.named(CAPACITY, r.sum(empty, load));
+        <V> V capacity(Reckoning<V> r) {
+            V load = PlannedLoad.of(batch.formula(), bench).derive(r, r.known(batch), Subject.of("", ""));
+            V empty = r.given(VESSEL, bench.vessel.mass().canonical(), Source.user());
+            return r.named(CAPACITY, r.sum(empty, load));
+        }
     }
 
     ClosingGoal goal() {

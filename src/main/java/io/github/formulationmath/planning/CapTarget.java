@@ -8,7 +8,8 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.util.Objects;
@@ -24,7 +25,7 @@ import java.util.Optional;
  * <p>The strengths are those of the formula's materials, whose shares may then be changed; exact where air buoyancy is not
  * modelled. Immutable and thread-safe.
  */
-public final class CapTarget implements Explained {
+public final class CapTarget implements Explainable {
 
     private final Batch batch;
     private final Balance balance;
@@ -37,7 +38,7 @@ public final class CapTarget implements Explained {
         this.balance = balance;
         this.substance = substance;
         this.criterion = criterion;
-        this.share = derive(Reckoning.plain());
+        this.share = share(Reckoning.plain());
     }
 
     /**
@@ -70,22 +71,22 @@ public final class CapTarget implements Explained {
      * @return the share; empty if the errors alone pass the cap, so that not even a trace is sure to stay below
      */
     public Optional<MassFraction> share() {
-        return share.signum() < 0 ? Optional.empty() : Optional.of(MassFraction.of(share));
+        return share.signum() < 0
+                ? Optional.empty()
+                : Optional.of(MassFraction.of(share).withWorking(CapTarget::question, this, CapTarget::share));
     }
 
+    /** As {@link #share()}; also of what is below 0, where the errors alone pass the cap. */
     @Override
-    public Phrase question() {
+    public Origin origin() {
+        return Origin.of(CapTarget::question, share, this, CapTarget::share);
+    }
+
+    private Phrase question() {
         return Phrase.of("question.largest-target", substance.name());
     }
 
-    /** The share as a number; below 0 if the errors alone pass the cap. */
-    @Override
-    public Ratio result() {
-        return share;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V share(Reckoning<V> r) {
         return criterion.largestTarget(r, batch.formula(), balance, r.known(batch));
     }
 

@@ -5,14 +5,12 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
@@ -32,19 +30,25 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-final class CoarsestReadability implements Explained {
+final class CoarsestReadability {
 
     private static final Symbol STEP = Symbol.of("d", "coarsest-readability", Kind.MASS);
     private static final Symbol DIVISIONS = Symbol.of("x", "divisions-at-coarsest", Kind.NUMBER);
 
     private final List<Batch> batches;
+    private final List<BatchLine> lines;
     private final Tolerances tolerances;
+    private final Bands bands;
     private final Landing smallest;
 
     private CoarsestReadability(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
         this.batches = batches;
+        this.lines = batches.stream().flatMap(batch -> batch.lines().stream()).toList();
         this.tolerances = tolerances;
-        this.smallest = bands().smallest(new SearchMeter(effort));
+        this.bands = Bands.of(
+                lines.stream().map(line -> line.mass().canonical()).toList(),
+                lines.stream().map(line -> tolerances.fraction(line.line())).toList());
+        this.smallest = bands.smallest(new SearchMeter(effort));
     }
 
     /** One display for all of the batches, of which there is at least one. */
@@ -53,33 +57,20 @@ final class CoarsestReadability implements Explained {
         return new CoarsestReadability(batches, tolerances, effort);
     }
 
-    private List<BatchLine> lines() {
-        return batches.stream().flatMap(batch -> batch.lines().stream()).toList();
-    }
-
-    private Bands bands() {
-        List<Ratio> masses = new ArrayList<>();
-        List<Ratio> taus = new ArrayList<>();
-        for (BatchLine line : lines()) {
-            masses.add(line.result());
-            taus.add(tolerances.fraction(line.line()));
-        }
-        return Bands.of(masses, taus);
-    }
-
     /** The coarsest step; every coarser one fails. */
     Amount<Mass> step() {
-        return Amount.grams(result());
+        return Amount.grams(smallest.at().reciprocal())
+                .withWorking(asked -> Phrase.of("question.coarsest-readability"), this, CoarsestReadability::step);
     }
 
     /** The step from which on every finer one passes; empty if some tolerance is 0. */
     Optional<Amount<Mass>> everyFinerFrom() {
-        return bands().allFrom().map(u -> Amount.grams(u.reciprocal()));
+        return bands.allFrom().map(u -> Amount.grams(u.reciprocal()));
     }
 
     /** Whether a step rounds every line of every batch within tolerance. */
     boolean serves(Amount<Mass> step) {
-        return bands().passes(step.canonical().reciprocal());
+        return bands.passes(step.canonical().reciprocal());
     }
 
     private int binding() {
@@ -88,30 +79,18 @@ final class CoarsestReadability implements Explained {
 
     /** The line that forbids a coarser display. */
     BatchLine bindingLine() {
-        return lines().get(binding());
-    }
-
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.coarsest-readability");
-    }
-
-    @Override
-    public Ratio result() {
-        return smallest.at().reciprocal();
+        return lines.get(binding());
     }
 
     /** d = m·(1 + τ)/n for the line that binds; and that every line has a whole number in its band. */
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        List<BatchLine> all = lines();
-        BatchLine binding = all.get(binding());
+    private <V> V step(Reckoning<V> r) {
+        BatchLine binding = bindingLine();
         Ratio share = Ratio.ONE.plus(tolerances.fraction(binding.line()));
-        Ratio n = binding.result().times(smallest.at()).times(share).floor();
+        Ratio n = binding.mass().canonical().times(smallest.at()).times(share).floor();
         V reach = r.product(mass(r, binding, binding()), tolerances.most(r, binding.line()));
         V step = r.named(STEP, Subject.of("max", ""), r.quotient(reach, r.literal(n)));
-        for (int i = 0; i < all.size(); i++) {
-            confirm(r, all.get(i), i, step);
+        for (int i = 0; i < lines.size(); i++) {
+            confirm(r, lines.get(i), i, step);
         }
         return step;
     }
@@ -130,7 +109,11 @@ final class CoarsestReadability implements Explained {
     private <V> V mass(Reckoning<V> r, BatchLine line, int index) {
         return batches.size() == 1
                 ? r.known(line)
-                : r.given(BatchSymbols.LINE_MASS, subject(line, index), line.result(), Source.user());
+                : r.given(
+                        BatchSymbols.LINE_MASS,
+                        subject(line, index),
+                        line.mass().canonical(),
+                        Source.user());
     }
 
     private static Subject subject(BatchLine line, int index) {

@@ -5,7 +5,6 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Working;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -85,7 +84,7 @@ public final class CoarsestStep {
     /** The members of the series that can be the answer: none coarser than the exact step, where that is known. */
     private List<Ratio> steps() {
         if (exact != null) {
-            return StepSeries.between(exact.result(), exact.result());
+            return StepSeries.between(exact.step().canonical(), exact.step().canonical());
         }
         Ratio most = batches.stream()
                 .map(batch -> batch.mass().canonical())
@@ -93,7 +92,7 @@ public final class CoarsestStep {
                 .orElseThrow();
         Ratio least = batches.stream()
                 .flatMap(batch -> batch.lines().stream())
-                .map(BatchLine::result)
+                .map(line -> line.mass().canonical())
                 .reduce(Ratio::min)
                 .orElseThrow();
         return StepSeries.between(most, least);
@@ -109,21 +108,13 @@ public final class CoarsestStep {
     }
 
     /**
-     * The coarsest step of all, of the series or not.
+     * The coarsest step of all, of the series or not. Its working shows that it serves, and the line at which every coarser
+     * one fails.
      *
      * @return the step in grams, exact; empty unless the criterion asks for the rounding of each line alone
      */
     public Optional<Amount<Mass>> exactStep() {
         return Optional.ofNullable(exact).map(CoarsestReadability::step);
-    }
-
-    /**
-     * How {@link #exactStep()} comes about: that it serves, and the line at which every coarser one fails.
-     *
-     * @return the working; empty where the exact step is
-     */
-    public Optional<Working> exactStepWorking() {
-        return Optional.ofNullable(exact).map(CoarsestReadability::working);
     }
 
     /**

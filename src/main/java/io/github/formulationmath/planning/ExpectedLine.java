@@ -2,21 +2,17 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
-import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.AdditionError;
-import io.github.formulationmath.weighing.CoverageFactor;
-import io.github.formulationmath.weighing.ErrorBudget;
 import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Dimensionless;
@@ -25,14 +21,12 @@ import javax.measure.quantity.Dimensionless;
  * One line of a formula as it will really have been made: the share that is most likely, the interval in which it is sure
  * to lie, and how uncertain it is.
  *
- * <p>The result is the largest possible difference to the share in the formula, {@code Δ = max(φhi − w, w − φlo)}.
- *
  * <p>Example: 25 % of 40 g on a display of 0.1 g, each line tared: 24.75 % to 25.25 %, at most 0.25 % of the whole or 1 %
  * of the line itself off.
  *
  * <p>Immutable and thread-safe.
  */
-public final class ExpectedLine implements Line, Explained {
+public final class ExpectedLine implements Line, Explainable {
 
     private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE);
     private static final Symbol RELATIVE = Symbol.of("δ", "largest-relative-deviation", Kind.SHARE);
@@ -41,18 +35,11 @@ public final class ExpectedLine implements Line, Explained {
     private final PlannedLine planned;
     private final AdditionError addition;
     private final MadeShare made;
-    private final Amount<Dimensionless> lowest;
-    private final Amount<Dimensionless> highest;
-    private final Ratio deviation;
 
     ExpectedLine(PlannedLine planned, AdditionError addition, MadeShare made) {
         this.planned = planned;
         this.addition = addition;
         this.made = made;
-        Interval<Amount<Dimensionless>> bounds = made.bounds();
-        this.lowest = bounds.least();
-        this.highest = bounds.greatest();
-        this.deviation = derive(Reckoning.plain());
     }
 
     @Override
@@ -90,134 +77,101 @@ public final class ExpectedLine implements Line, Explained {
     /**
      * Where the share is sure to lie.
      *
-     * @return lowest to highest, as plain fractions
+     * @return lowest to highest, in percent
      */
-    public Bounds bounds() {
-        return Bounds.closed(lowest.canonical(), highest.canonical());
+    public Interval<Amount<Dimensionless>> bounds() {
+        return made.bounds();
     }
 
     /**
-     * The standard uncertainty of the share.
+     * The largest possible difference to the share in the formula, {@code Δ = max(φhi − w, w − φlo)}.
      *
-     * @return u, a plain fraction
+     * @return Δ, in percent of the whole
      */
-    public double standardUncertainty() {
-        return made.uncertainty().canonical().doubleValue();
+    public Amount<Dimensionless> deviation() {
+        return BalanceUnit.percent(deviation(Reckoning.plain()))
+                .withWorking(
+                        line -> Phrase.of("question.largest-deviation", line.name()), this, ExpectedLine::deviation);
     }
 
-    /**
-     * The expanded uncertainty of the share.
-     *
-     * @param factor the coverage factor k
-     * @return k · u, a plain fraction
-     */
-    public double expanded(CoverageFactor factor) {
-        return Objects.requireNonNull(factor, "factor").factor().doubleValue() * standardUncertainty();
+    /** As {@link #deviation()}. */
+    @Override
+    public Origin origin() {
+        return deviation().origin();
     }
 
-    /**
-     * The variance of the share, source by source.
-     *
-     * @return the budget
-     */
-    public ErrorBudget budget() {
-        return made.budget();
+    private <V> V deviation(Reckoning<V> r) {
+        V share = r.known(line());
+        V above = r.difference(r.known(bounds().greatest()), share);
+        V below = r.difference(share, r.known(bounds().least()));
+        return r.named(DEVIATION, this, r.maximum(List.of(above, below)));
     }
 
     /**
      * The largest possible difference to the share in the formula, against that share.
      *
-     * @return Δ / w
+     * @return Δ / w, in percent
      * @throws ArithmeticException if the formula has none of it
      */
-    public Explained relativeDeviation() {
-        return new RelativeDeviation();
+    public Amount<Dimensionless> relativeDeviation() {
+        return BalanceUnit.percent(relative(Reckoning.plain()))
+                .withWorking(
+                        line -> Phrase.of("question.largest-relative-deviation", line.name()),
+                        this,
+                        ExpectedLine::relative);
+    }
+
+    private <V> V relative(Reckoning<V> r) {
+        return r.named(RELATIVE, this, r.quotient(r.known(deviation()), r.known(line())));
     }
 
     /**
      * Whether the line keeps its tolerance.
      *
      * @param tolerances how far each line may be off
-     * @return the verdict, decided exactly
+     * @return the verdict, decided exactly; {@link #deviationAgainst} tells how
      */
     public ToleranceVerdict verdict(Tolerances tolerances) {
-        return decide(Reckoning.plain(), Objects.requireNonNull(tolerances, "tolerances"));
+        return new Trial(this, Objects.requireNonNull(tolerances, "tolerances")).decide(Reckoning.plain());
     }
 
     /**
-     * How {@link #verdict(Tolerances)} comes about.
+     * {@link #deviation()} held against the tolerance of the line: its working has the comparisons that decide {@link
+     * #verdict(Tolerances)}.
      *
      * @param tolerances how far each line may be off
-     * @return the working, with the comparisons that decide
+     * @return Δ, in percent of the whole
      */
-    public Working verdictWorking(Tolerances tolerances) {
-        Objects.requireNonNull(tolerances, "tolerances");
-        return Working.of(Phrase.of("question.tolerance-verdict", name()), deviation, r -> {
-            decide(r, tolerances);
-            return derive(r);
-        });
+    public Amount<Dimensionless> deviationAgainst(Tolerances tolerances) {
+        Trial trial = new Trial(this, Objects.requireNonNull(tolerances, "tolerances"));
+        return deviation()
+                .withWorking(
+                        asked -> Phrase.of("question.tolerance-verdict", asked.line.name()), trial, Trial::deviation);
     }
 
-    private <V> ToleranceVerdict decide(Reckoning<V> r, Tolerances tolerances) {
-        V share = r.known(line());
-        V tolerance = tolerances.value(r, line());
-        V allowed = r.named(ALLOWED, this, r.product(tolerance, share));
-        if (r.holds(derive(r), Comparison.AT_MOST, allowed)) {
-            return ToleranceVerdict.WITHIN;
+    /** A line and its tolerance. */
+    private record Trial(ExpectedLine line, Tolerances tolerances) {
+
+        <V> V deviation(Reckoning<V> r) {
+            decide(r);
+            return line.deviation(r);
         }
-        boolean outside = r.holds(r.known(lowest), Comparison.GREATER, r.sum(share, allowed))
-                || r.holds(r.known(highest), Comparison.LESS, r.difference(share, allowed));
-        return outside ? ToleranceVerdict.OUTSIDE : ToleranceVerdict.NOT_SHOWN_WITHIN;
-    }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.largest-deviation", name());
-    }
-
-    /** The largest possible |made share − share in the formula|, a plain fraction. */
-    @Override
-    public Ratio result() {
-        return deviation;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        V share = r.known(planned.target().line());
-        V above = r.difference(r.known(highest), share);
-        V below = r.difference(share, r.known(lowest));
-        return r.named(DEVIATION, this, r.maximum(List.of(above, below)));
+        <V> ToleranceVerdict decide(Reckoning<V> r) {
+            V share = r.known(line.line());
+            V tolerance = tolerances.value(r, line.line());
+            V allowed = r.named(ALLOWED, line, r.product(tolerance, share));
+            if (r.holds(line.deviation(r), Comparison.AT_MOST, allowed)) {
+                return ToleranceVerdict.WITHIN;
+            }
+            boolean outside = r.holds(r.known(line.bounds().least()), Comparison.GREATER, r.sum(share, allowed))
+                    || r.holds(r.known(line.bounds().greatest()), Comparison.LESS, r.difference(share, allowed));
+            return outside ? ToleranceVerdict.OUTSIDE : ToleranceVerdict.NOT_SHOWN_WITHIN;
+        }
     }
 
     @Override
     public String toString() {
         return made.toString();
-    }
-
-    /** Δ / w. */
-    private final class RelativeDeviation implements Explained {
-
-        private final Ratio value = derive(Reckoning.plain());
-
-        @Override
-        public Phrase question() {
-            return Phrase.of("question.largest-relative-deviation", name());
-        }
-
-        @Override
-        public Ratio result() {
-            return value;
-        }
-
-        @Override
-        public <V> V derive(Reckoning<V> r) {
-            V share = r.known(planned.target().line());
-            return r.named(RELATIVE, ExpectedLine.this, r.quotient(r.known(ExpectedLine.this), share));
-        }
-
-        @Override
-        public String toString() {
-            return value.toString();
-        }
     }
 }

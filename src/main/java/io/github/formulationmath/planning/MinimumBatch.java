@@ -7,7 +7,8 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.util.List;
@@ -150,7 +151,7 @@ public abstract sealed class MinimumBatch {
      * The smallest batch that meets a criterion; every smaller one fails. Its working shows that it passes, line by line, and
      * what stands against less.
      */
-    public static final class Found extends MinimumBatch implements Explained {
+    public static final class Found extends MinimumBatch implements Explainable {
 
         private final Sizes.Rest found;
 
@@ -175,7 +176,22 @@ public abstract sealed class MinimumBatch {
          * @return its mass in the unit of the balance, exact
          */
         public Amount<Mass> smallest() {
-            return sizes().mass(found.at());
+            return sizes().mass(found.at())
+                    .withWorking(
+                            batch -> Phrase.of(
+                                    "question.smallest-batch", batch.formula().name()),
+                            this,
+                            Found::smallest);
+        }
+
+        private <V> V smallest(Reckoning<V> r) {
+            return sizes().proveSmallest(r, found);
+        }
+
+        /** As {@link #smallest()}. */
+        @Override
+        public Origin origin() {
+            return smallest().origin();
         }
 
         /**
@@ -224,21 +240,6 @@ public abstract sealed class MinimumBatch {
                     .stream()
                     .map(n -> balance().readability().times(n))
                     .toList();
-        }
-
-        @Override
-        public Phrase question() {
-            return Phrase.of("question.smallest-batch", formula().name());
-        }
-
-        @Override
-        public Ratio result() {
-            return found.at();
-        }
-
-        @Override
-        public <V> V derive(Reckoning<V> r) {
-            return sizes().proveSmallest(r, found);
         }
 
         @Override

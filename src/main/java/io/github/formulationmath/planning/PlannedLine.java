@@ -6,17 +6,18 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class PlannedLine implements Line, Explained, Serializable {
+public final class PlannedLine implements Line, Explainable, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -79,7 +80,23 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return the reading in the unit of the balance; 0 if the line is too small for the display to show
      */
     public Amount<Mass> reading() {
-        return plan.bench().balance().readability().times(divisions);
+        return times(divisions)
+                .withWorking(line -> Phrase.of("question.reading", line.name()), this, PlannedLine::reading);
+    }
+
+    /** As {@link #reading()}. */
+    @Override
+    public Origin origin() {
+        return reading().origin();
+    }
+
+    private <V> V reading(Reckoning<V> r) {
+        V shown = plan.rule().one(r, index());
+        return r.named(READING, this, r.product(shown, plan.rule().readability(r)));
+    }
+
+    private Amount<Mass> times(Ratio many) {
+        return plan.bench().balance().readability().times(many);
     }
 
     /**
@@ -88,38 +105,34 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return reading minus exact mass in the unit of the balance, exact; negative if the line comes out short
      */
     public Amount<Mass> roundingError() {
-        return inBalanceUnit(error(Reckoning.plain()));
+        return BalanceUnit.amount(plan.bench().balance(), error(Reckoning.plain()))
+                .withWorking(
+                        line -> Phrase.of("question.rounding-error", line.name()), this, PlannedLine::roundingError);
     }
 
-    /**
-     * How {@link #roundingError()} comes about.
-     *
-     * @return the working
-     */
-    public Working roundingErrorWorking() {
-        return Working.of(
-                Phrase.of("question.rounding-error", name()),
-                error(Reckoning.plain()),
-                r -> r.named(ERROR, this, error(r)));
+    private <V> V roundingError(Reckoning<V> r) {
+        return r.named(ERROR, this, error(r));
+    }
+
+    private <V> V error(Reckoning<V> r) {
+        return r.difference(r.known(reading()), r.known(target));
     }
 
     /**
      * The size of the rounding error against the exact mass.
      *
-     * @return |reading − exact| / exact, at least 0
+     * @return |reading − exact| / exact, at least 0, in percent
      */
-    public Ratio relativeRoundingError() {
-        return relativeError(Reckoning.plain());
+    public Amount<Dimensionless> relativeRoundingError() {
+        return BalanceUnit.percent(relativeError(Reckoning.plain()))
+                .withWorking(
+                        line -> Phrase.of("question.relative-rounding-error", line.name()),
+                        this,
+                        PlannedLine::relativeError);
     }
 
-    /**
-     * How {@link #relativeRoundingError()} comes about.
-     *
-     * @return the working
-     */
-    public Working relativeRoundingErrorWorking() {
-        return Working.of(
-                Phrase.of("question.relative-rounding-error", name()), relativeRoundingError(), this::relativeError);
+    private <V> V relativeError(Reckoning<V> r) {
+        return r.named(RELATIVE_ERROR, this, r.quotient(r.absolute(error(r)), r.known(target)));
     }
 
     /**
@@ -128,19 +141,17 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return the sum of the readings up to this line, in the unit of the balance
      */
     public Amount<Mass> cumulativeReading() {
-        return plan.bench().balance().readability().times(divisionsSoFar);
+        return times(divisionsSoFar)
+                .withWorking(
+                        line -> Phrase.of("question.cumulative-reading", line.name()), this, PlannedLine::cumulative);
     }
 
-    /**
-     * How {@link #cumulativeReading()} comes about.
-     *
-     * @return the working
-     */
-    public Working cumulativeReadingWorking() {
-        return Working.of(
-                Phrase.of("question.cumulative-reading", name()),
-                cumulativeReading().canonical(),
-                this::cumulative);
+    private <V> V cumulative(Reckoning<V> r) {
+        List<V> readings = new ArrayList<>();
+        for (PlannedLine line : plan.lines().subList(0, index() + 1)) {
+            readings.add(r.known(line.reading()));
+        }
+        return r.named(CUMULATIVE, this, r.sum(readings));
     }
 
     /**
@@ -167,51 +178,15 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return the reading nearest to the exact mass, half to even, in the unit of the balance
      */
     public Amount<Mass> nearestReading() {
-        return plan.bench().balance().readability().times(nearest());
+        return times(nearest());
     }
 
     private Ratio nearest() {
         return plan.bench().balance().divisions(target.mass()).rounded(Rounding.toDecimalPlaces(0));
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.reading", name());
-    }
-
-    @Override
-    public Ratio result() {
-        return divisions.times(plan.bench().balance().readability().canonical());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        V shown = plan.rule().one(r, index());
-        return r.named(READING, this, r.product(shown, plan.rule().readability(r)));
-    }
-
     Ratio divisionsSoFar() {
         return divisionsSoFar;
-    }
-
-    private <V> V error(Reckoning<V> r) {
-        return r.difference(r.known(this), r.known(target));
-    }
-
-    private <V> V relativeError(Reckoning<V> r) {
-        return r.named(RELATIVE_ERROR, this, r.quotient(r.absolute(error(r)), r.known(target)));
-    }
-
-    private <V> V cumulative(Reckoning<V> r) {
-        List<V> readings = new ArrayList<>();
-        for (PlannedLine line : plan.lines().subList(0, index() + 1)) {
-            readings.add(r.known(line));
-        }
-        return r.named(CUMULATIVE, this, r.sum(readings));
-    }
-
-    private Amount<Mass> inBalanceUnit(Ratio grams) {
-        return Amount.grams(grams).to(plan.bench().balance().readability().getUnit());
     }
 
     /** Equal if plan and line are. */

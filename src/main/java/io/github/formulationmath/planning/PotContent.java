@@ -13,9 +13,9 @@ record PotContent(Ratio grams, Ratio read, @Nullable Ratio millilitres) {
     static final PotContent EMPTY = new PotContent(Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
 
     PotContent plus(BatchLine line, Ratio reading) {
-        Ratio own = millilitresOf(line, line.result());
+        Ratio own = millilitresOf(line, line.mass().canonical());
         return new PotContent(
-                grams.plus(line.result()),
+                grams.plus(line.mass().canonical()),
                 read.plus(reading),
                 own == null || millilitres == null ? null : millilitres.plus(own));
     }

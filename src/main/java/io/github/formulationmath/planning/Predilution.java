@@ -10,6 +10,7 @@ import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
@@ -70,7 +71,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         }
         for (int parts = 2; parts <= MOST_PARTS; parts++) {
             PredilutionPlan plan = PredilutionPlan.delivering(target, giver, balance, tolerances, Ratio.of(parts));
-            if (plan.relativeError().compareTo(tolerances.fraction(line)) <= 0) {
+            if (plan.relative(Reckoning.plain()).compareTo(tolerances.fraction(line)) <= 0) {
                 return plan.orTooLittleCarrier();
             }
         }
@@ -94,7 +95,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         BatchLine target = batch.line(line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
         Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).canonical();
-        Ratio factor = least.dividedBy(target.result()).ceil();
+        Ratio factor = least.dividedBy(target.mass().canonical()).ceil();
         if (factor.compareTo(Ratio.ONE) <= 0) {
             return new NoPredilution(Phrase.of(
                     "predilution.not-needed", line.name(), target.mass().toString(), leastWeighed.toString()));

@@ -1,26 +1,28 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Figure;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -30,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class PredilutionPlan implements Predilution, Explained {
+public final class PredilutionPlan implements Predilution, Explainable {
 
     private static final Symbol FACTOR = Symbol.of("F", "dilution-factor", Kind.NUMBER);
     private static final Symbol LEAST = Symbol.of("W", "least-weighed", Kind.MASS);
@@ -75,7 +77,8 @@ public final class PredilutionPlan implements Predilution, Explained {
     /** A dilution of so many parts, its stock made of as much substance as the aliquot weighs. */
     static PredilutionPlan delivering(
             BatchLine line, BatchLine carrier, Balance balance, Tolerances tolerances, Ratio parts) {
-        return new PredilutionPlan(line, carrier, balance, line.result().times(parts), parts, tolerances);
+        return new PredilutionPlan(
+                line, carrier, balance, line.mass().canonical().times(parts), parts, tolerances);
     }
 
     static BatchLine carrierOf(Batch batch, FormulaLine line, FormulaLine carrier) {
@@ -90,7 +93,7 @@ public final class PredilutionPlan implements Predilution, Explained {
     /** The largest error of the line weighed as it is, as a share of it. */
     static Ratio undilutedError(BatchLine line, Balance balance) {
         AdditionError error = weighed("m", line.mass(), balance);
-        Ratio exact = line.result();
+        Ratio exact = line.mass().canonical();
         return error.bounds()
                 .greatest()
                 .canonical()
@@ -101,8 +104,8 @@ public final class PredilutionPlan implements Predilution, Explained {
 
     /** The plan, if its carrier has the diluent that the aliquot takes. */
     Predilution orTooLittleCarrier() {
-        Ratio diluent = line.result().times(factor.minus(Ratio.ONE));
-        if (diluent.compareTo(carrier.result()) <= 0) {
+        Ratio diluent = line.mass().canonical().times(factor.minus(Ratio.ONE));
+        if (diluent.compareTo(carrier.mass().canonical()) <= 0) {
             return this;
         }
         return new NoPredilution(Phrase.of(
@@ -127,7 +130,7 @@ public final class PredilutionPlan implements Predilution, Explained {
      * @return the mass in the unit of the balance, a whole number of divisions
      */
     public Amount<Mass> substance() {
-        return shown(substance(Reckoning.plain()));
+        return shown("question.stock-substance", PredilutionPlan::substance);
     }
 
     /**
@@ -136,7 +139,7 @@ public final class PredilutionPlan implements Predilution, Explained {
      * @return the mass in the unit of the balance, a whole number of divisions
      */
     public Amount<Mass> diluent() {
-        return shown(diluent(Reckoning.plain()));
+        return shown("question.stock-diluent", PredilutionPlan::diluent);
     }
 
     /**
@@ -145,7 +148,13 @@ public final class PredilutionPlan implements Predilution, Explained {
      * @return the exact mass in the unit of the balance
      */
     public Amount<Mass> aliquot() {
-        return shown(aliquot(Reckoning.plain()));
+        return shown("question.aliquot", PredilutionPlan::aliquot);
+    }
+
+    /** As {@link #aliquot()}. */
+    @Override
+    public Origin origin() {
+        return aliquot().origin();
     }
 
     /**
@@ -154,62 +163,37 @@ public final class PredilutionPlan implements Predilution, Explained {
      * @return the exact mass in the unit of the balance
      */
     public Amount<Mass> carrierLeft() {
-        return shown(carrierLeft(Reckoning.plain()));
-    }
-
-    /**
-     * How {@link #carrierLeft()} comes about.
-     *
-     * @return the working
-     */
-    public Working carrierLeftWorking() {
-        return Working.of(
-                Phrase.of("question.carrier-left", carrier.name()), carrierLeft(Reckoning.plain()), this::carrierLeft);
+        return BalanceUnit.amount(balance, carrierLeft(Reckoning.plain()))
+                .withWorking(
+                        plan -> Phrase.of("question.carrier-left", plan.carrier.name()),
+                        this,
+                        PredilutionPlan::carrierLeft);
     }
 
     /**
      * Between which masses the substance will be in the batch, the errors of both weighings of the stock and of the aliquot
      * carried through: its strength is lowest with too little substance and too much diluent, and the aliquot with it.
      *
-     * @return an interval in grams around the exact mass of the line
+     * @return an interval around the exact mass of the line, in the unit of the balance
      */
-    public Bounds deliveredBounds() {
-        return Bounds.closed(lowest(Reckoning.plain()), highest(Reckoning.plain()));
+    public Interval<Amount<Mass>> deliveredBounds() {
+        return Interval.of(
+                shown("question.delivered-lowest", PredilutionPlan::lowest),
+                shown("question.delivered-highest", PredilutionPlan::highest));
     }
 
     /**
      * The largest possible error of the delivered mass, as a share of it; within the tolerance, if the plan was asked for by
      * one.
      *
-     * @return the relative error, at least 0
+     * @return the relative error, at least 0, in percent
      */
-    public Ratio relativeError() {
-        return relative(Reckoning.plain());
-    }
-
-    /**
-     * How {@link #relativeError()} comes about, from every weighing.
-     *
-     * @return the working
-     */
-    public Working relativeErrorWorking() {
-        return Working.of(Phrase.of("question.delivered-relative-error", line.name()), relativeError(), this::relative);
-    }
-
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.aliquot", line.name());
-    }
-
-    /** The aliquot in grams. */
-    @Override
-    public Ratio result() {
-        return aliquot(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        return aliquot(r);
+    public Amount<Dimensionless> relativeError() {
+        return BalanceUnit.percent(relative(Reckoning.plain()))
+                .withWorking(
+                        plan -> Phrase.of("question.delivered-relative-error", plan.line.name()),
+                        this,
+                        PredilutionPlan::relative);
     }
 
     private <V> V factor(Reckoning<V> r) {
@@ -266,7 +250,7 @@ public final class PredilutionPlan implements Predilution, Explained {
         return r.named(HIGHEST, DELIVERED, r.product(r.quotient(a, r.sum(a, b)), q));
     }
 
-    private <V> V relative(Reckoning<V> r) {
+    <V> V relative(Reckoning<V> r) {
         V exact = r.known(line);
         V error = r.maximum(List.of(r.difference(highest(r), exact), r.difference(exact, lowest(r))));
         V relative = r.named(RELATIVE, r.quotient(error, exact));
@@ -277,8 +261,9 @@ public final class PredilutionPlan implements Predilution, Explained {
         return relative;
     }
 
-    private Amount<Mass> shown(Ratio grams) {
-        return BalanceUnit.amount(balance, grams);
+    private Amount<Mass> shown(String question, Figure<PredilutionPlan> figure) {
+        return BalanceUnit.amount(balance, figure.in(this, Reckoning.plain()))
+                .withWorking(plan -> Phrase.of(question, plan.line.name()), this, figure);
     }
 
     @Override

@@ -3,17 +3,16 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.BoundsSet;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -36,8 +35,8 @@ import javax.measure.quantity.Mass;
  */
 public final class Sizes {
 
-    /** How many intervals {@link #all()} and {@link #within(Bounds)} list before they refuse. */
-    public static final int MOST_INTERVALS = 10_000;
+    /** How many islands {@link #within} lists before it refuses. */
+    public static final int MOST_ISLANDS = 10_000;
 
     private final Formula formula;
     private final Bench bench;
@@ -280,55 +279,46 @@ public final class Sizes {
     }
 
     /**
-     * The whole set, in grams: closed intervals, and a final ray if there is one.
+     * The islands in ascending order, each searched for when it is asked for, with the whole effort: every size of an island
+     * passes, and none between it and the next. From {@link #allFrom()} on, where there is such a size, all pass, and there
+     * are no more.
      *
-     * @return the set
-     * @throws SearchLimitException if it has more than {@value #MOST_INTERVALS} intervals (a tolerance of 0 makes them
-     *     endless), or the search reaches its limit; ask {@link #within} for a part of it, or walk {@link #intervals}
+     * @return a stream, endless if some tolerance is 0 or sizes stand apart
      */
-    public BoundsSet all() {
-        SearchMeter meter = meter();
-        return listed(intervals(Optional.empty(), () -> meter));
+    public Stream<Interval<Amount<Mass>>> islands() {
+        return StreamSupport.stream(new Islands(this, Optional.empty(), this::meter), false)
+                .filter(island -> island.upper().isPresent())
+                .map(this::masses);
     }
 
     /**
-     * The part of the set in a range, in grams.
+     * The sizes of a range that pass.
      *
-     * @param range a range of batch masses in grams
-     * @return the set
-     * @throws SearchLimitException as {@link #all()}
+     * @param range from one batch mass to another, the latter above 0
+     * @return the islands in it and, cut at its ends, those that reach beyond, in ascending order; an unmodifiable list
+     * @throws SearchLimitException if there are more than {@value #MOST_ISLANDS}, or the search reaches its limit; {@link
+     *     #islands()} gives them one after the other
      */
-    public BoundsSet within(Bounds range) {
-        Objects.requireNonNull(range, "range");
+    public List<Interval<Amount<Mass>>> within(Interval<Amount<Mass>> range) {
+        Bounds grams = Bounds.closed(
+                Objects.requireNonNull(range, "range").least().canonical(),
+                range.greatest().canonical());
         SearchMeter meter = meter();
-        Stream<Bounds> met = intervals(range.lower().filter(low -> low.signum() > 0), () -> meter)
-                .takeWhile(part -> range.upper()
-                        .map(high -> part.lower().orElseThrow().compareTo(high) <= 0)
-                        .orElse(true));
-        return listed(met.flatMap(part -> part.intersection(range).stream()));
-    }
-
-    /**
-     * The intervals in ascending order, each searched for when it is asked for, with the whole effort; a last one without an
-     * upper end, if there is one.
-     *
-     * @return a stream in grams, endless if some tolerance is 0 or sizes stand apart
-     */
-    public Stream<Bounds> intervals() {
-        return intervals(Optional.empty(), this::meter);
-    }
-
-    private Stream<Bounds> intervals(Optional<Ratio> from, Supplier<SearchMeter> meters) {
-        return StreamSupport.stream(new Islands(this, from, meters), false);
-    }
-
-    private BoundsSet listed(Stream<Bounds> intervals) {
-        List<Bounds> all = new ArrayList<>();
-        intervals.limit(MOST_INTERVALS + 1L).forEach(all::add);
-        if (all.size() > MOST_INTERVALS) {
-            throw SearchLimitException.tooManyIntervals(MOST_INTERVALS);
+        Stream<Bounds> islands = StreamSupport.stream(
+                new Islands(this, grams.lower().filter(low -> low.signum() > 0), () -> meter), false);
+        List<Interval<Amount<Mass>>> met = islands.map(island -> island.intersection(grams))
+                .takeWhile(Optional::isPresent)
+                .limit(MOST_ISLANDS + 1L)
+                .map(island -> masses(island.orElseThrow()))
+                .toList();
+        if (met.size() > MOST_ISLANDS) {
+            throw SearchLimitException.tooManyIntervals(MOST_ISLANDS);
         }
-        return BoundsSet.of(all);
+        return met;
+    }
+
+    private Interval<Amount<Mass>> masses(Bounds grams) {
+        return Interval.of(mass(grams.lower().orElseThrow()), mass(grams.upper().orElseThrow()));
     }
 
     /** Where all parts let a search rest, and the part that pushed last; none if it rests where it began. */

@@ -7,8 +7,8 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 
 /** How a line would fare at the stations, when so much is in the pot before it. */
@@ -17,12 +17,13 @@ record StationTrial(
 
     /** What speaks against a station, or for it. */
     AssignedLine.Candidate at(WeighingStation station) {
-        Ratio error = AssignedLine.relativeError(Reckoning.plain(), line, station);
-        Phrase against = against(station, error);
+        Amount<Dimensionless> error = AssignedLine.relativeError(line, station);
+        Phrase against = against(station, error.canonical());
         if (against != null) {
             return new AssignedLine.Candidate(station, against, error, false);
         }
-        String most = Amount.grams(error.times(line.result())).toString();
+        String most =
+                Amount.grams(line.mass().canonical().times(error.canonical())).toString();
         return new AssignedLine.Candidate(station, Phrase.of("station.carries", line.name(), most), error, true);
     }
 
@@ -55,12 +56,12 @@ record StationTrial(
     private Ratio onPan(WeighingStation station) {
         return station.method().usesBoat()
                 ? own(station)
-                : before.grams().plus(line.result()).max(before.read().plus(reading(station)));
+                : before.grams().plus(line.mass().canonical()).max(before.read().plus(reading(station)));
     }
 
     /** What the line weighs at a station, and no less than what the display has to read. */
     private Ratio own(WeighingStation station) {
-        return line.result().max(reading(station));
+        return line.mass().canonical().max(reading(station));
     }
 
     private Ratio reading(WeighingStation station) {

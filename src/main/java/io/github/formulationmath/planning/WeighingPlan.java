@@ -7,12 +7,10 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -28,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serializable {
+public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -72,7 +70,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serial
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(bench, "bench");
         WeighingPlan plan = new WeighingPlan(batch, bench);
-        new BenchLimits(batch, plan.result(), bench).require();
+        new BenchLimits(batch, plan.total().canonical(), bench).require();
         return plan;
     }
 
@@ -122,7 +120,18 @@ public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serial
      * @return the total in the unit of the balance
      */
     public Amount<Mass> total() {
-        return lines.get(lines.size() - 1).cumulativeReading();
+        return bench.balance()
+                .readability()
+                .times(lines.get(lines.size() - 1).divisionsSoFar())
+                .withWorking(plan -> Phrase.of("question.readings-total"), this, WeighingPlan::total);
+    }
+
+    private <V> V total(Reckoning<V> r) {
+        List<V> readings = new ArrayList<>(lines.size());
+        for (PlannedLine line : lines) {
+            readings.add(r.known(line.reading()));
+        }
+        return r.named(TOTAL, r.sum(readings));
     }
 
     /**
@@ -131,19 +140,12 @@ public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serial
      * @return total minus batch mass in the unit of the balance, exact
      */
     public Amount<Mass> difference() {
-        return total().minus(batch.mass());
+        return total().minus(batch.mass())
+                .withWorking(plan -> Phrase.of("question.total-difference"), this, WeighingPlan::difference);
     }
 
-    /**
-     * How {@link #difference()} comes about.
-     *
-     * @return the working
-     */
-    public Working differenceWorking() {
-        return Working.of(
-                Phrase.of("question.total-difference"),
-                difference().canonical(),
-                r -> r.named(DIFFERENCE, r.difference(r.known(this), r.known(batch))));
+    private <V> V difference(Reckoning<V> r) {
+        return r.named(DIFFERENCE, r.difference(r.known(total()), r.known(batch)));
     }
 
     /**
@@ -153,27 +155,6 @@ public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serial
      */
     public boolean closes() {
         return difference().isZero();
-    }
-
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.readings-total");
-    }
-
-    @Override
-    public Ratio result() {
-        return lines.get(lines.size() - 1)
-                .divisionsSoFar()
-                .times(bench.balance().readability().canonical());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        List<V> readings = new ArrayList<>(lines.size());
-        for (PlannedLine line : lines) {
-            readings.add(r.known(line));
-        }
-        return r.named(TOTAL, r.sum(readings));
     }
 
     /**

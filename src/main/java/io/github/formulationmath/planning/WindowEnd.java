@@ -4,7 +4,8 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.util.Objects;
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class WindowEnd implements Explained {
+public final class WindowEnd implements Explainable {
 
     private final Formula formula;
     private final Bench bench;
@@ -40,7 +41,31 @@ public final class WindowEnd implements Explained {
      * @return the mass in the unit of the balance
      */
     public Amount<Mass> mass() {
-        return BalanceUnit.amount(bench.balance(), at.at());
+        return BalanceUnit.amount(bench.balance(), at.at()).withWorking(WindowEnd::question, this, WindowEnd::size);
+    }
+
+    private Phrase question() {
+        return Phrase.of(lower ? "question.smallest-batch" : "question.largest-batch", formula.name());
+    }
+
+    private <V> V size(Reckoning<V> r) {
+        if (!lower) {
+            bench.notConsidered().forEach(phrase -> r.note(() -> phrase));
+        }
+        V size = bound.shown(r, at, lower);
+        return lower
+                ? r.named(BatchSymbols.LOWER, BatchSymbols.LOW, size)
+                : r.named(BatchSymbols.UPPER, BatchSymbols.HIGH, size);
+    }
+
+    /** As {@link #mass()}. */
+    @Override
+    public Origin origin() {
+        return mass().origin();
+    }
+
+    Ratio grams() {
+        return at.at();
     }
 
     /**
@@ -59,27 +84,6 @@ public final class WindowEnd implements Explained {
      */
     public Optional<FormulaLine> bindingLine() {
         return bound.line(formula, at);
-    }
-
-    @Override
-    public Phrase question() {
-        return Phrase.of(lower ? "question.smallest-batch" : "question.largest-batch", formula.name());
-    }
-
-    @Override
-    public Ratio result() {
-        return at.at();
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        if (!lower) {
-            bench.notConsidered().forEach(phrase -> r.note(() -> phrase));
-        }
-        V size = bound.shown(r, at, lower);
-        return lower
-                ? r.named(BatchSymbols.LOWER, BatchSymbols.LOW, size)
-                : r.named(BatchSymbols.UPPER, BatchSymbols.HIGH, size);
     }
 
     /** Equal if what is to be made, where, the size and what binds are. */

@@ -421,6 +421,15 @@ public final class Amount<Q extends Quantity<Q>>
         return unit;
     }
 
+    /**
+     * The symbol of the unit, as {@link #toString()} prints it; unlike {@link #getUnit()} it needs no unit object.
+     *
+     * @return the symbol; empty for a pure number
+     */
+    public String symbol() {
+        return scale.symbol();
+    }
+
     UnitScale scale() {
         return scale;
     }

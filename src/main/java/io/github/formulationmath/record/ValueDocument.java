@@ -4,7 +4,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -38,7 +37,7 @@ final class ValueDocument {
     static Map<String, Object> amount(Amount<?> amount) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put(VALUE, number(amount.exactValue()));
-        map.put(UNIT, FormulationUnits.symbolOf(amount.getUnit()));
+        map.put(UNIT, amount.symbol());
         return map;
     }
 

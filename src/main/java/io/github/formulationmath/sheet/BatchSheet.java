@@ -9,7 +9,6 @@ import io.github.formulationmath.planning.PlannedLine;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Wording;
 import java.util.List;
@@ -105,7 +104,7 @@ public final class BatchSheet {
                         words.say("sheet.difference"),
                         NumberText.signed(
                                 plan.difference().exactValue(),
-                                FormulationUnits.symbolOf(plan.difference().getUnit())));
+                                plan.difference().symbol()));
     }
 
     private List<Column> columns() {
@@ -133,7 +132,7 @@ public final class BatchSheet {
                 reading(line.cumulativeReading()),
                 NumberText.percent(line.target().line().fraction()),
                 SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
-                SheetNumbers.error(line.relativeRoundingError()));
+                SheetNumbers.error(line.relativeRoundingError().canonical()));
     }
 
     private Document expected(Document document, ExpectedProduct expected, Tolerances tolerances) {

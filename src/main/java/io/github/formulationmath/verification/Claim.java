@@ -5,7 +5,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
@@ -225,7 +224,7 @@ public final class Claim implements Serializable {
         Amount<Mass> asked = size instanceof BatchSize.OfMass whole
                 ? whole.mass()
                 : size instanceof BatchSize.OfPacks packs ? packs.fillMass() : null;
-        return Optional.ofNullable(asked).map(mass -> FormulationUnits.symbolOf(mass.getUnit()));
+        return Optional.ofNullable(asked).map(mass -> mass.symbol());
     }
 
     @Override

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import java.io.Serial;
 import java.io.Serializable;
 import java.text.Normalizer;
@@ -229,7 +228,7 @@ public final class Figure implements Serializable {
     }
 
     String symbol() {
-        return FormulationUnits.symbolOf(one.getUnit());
+        return one.symbol();
     }
 
     /** How many grams or millilitres one of the unit is. */

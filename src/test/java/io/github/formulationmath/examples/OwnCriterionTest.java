@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.BatchConstraints;
 import io.github.formulationmath.planning.BatchWindow;
@@ -16,6 +15,7 @@ import io.github.formulationmath.planning.Sizes;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WindowOpening;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -70,7 +70,8 @@ class OwnCriterionTest {
         assertThat(found.bindingLine()).contains(SERUM.line("Parfum"));
         found.working().check();
         assertThat(found.sizes().contains("62.4 g")).isFalse();
-        assertThat(found.sizes().all().parts()).containsExactly(Bounds.atLeast(Ratio.of(125, 2)));
+        assertThat(found.sizes().islands()).isEmpty();
+        assertThat(found.sizes().allFrom()).contains(Amount.mass("62.5 g"));
         assertThat(MinimumBatch.of(SERUM, TENTH, new Drops("oil", 10))).isInstanceOf(MinimumBatch.Impossible.class);
     }
 
@@ -88,8 +89,9 @@ class OwnCriterionTest {
                     .isEqualTo(tenths >= 625 && made.on(SERUM, bench).contains(size))
                     .isEqualTo(window.contains(size));
         }
-        assertThat(both.within(Bounds.closed(Ratio.of(60), Ratio.of(70))).parts())
-                .allSatisfy(part -> assertThat(part.lower()).isEqualTo(part.upper()));
+        assertThat(both.within(Interval.of(Amount.mass("60 g"), Amount.mass("110 g"))))
+                .isNotEmpty()
+                .allSatisfy(island -> assertThat(island.least()).isEqualTo(island.greatest()));
     }
 
     /** Nobody knows what a dilution means to it, so none is proposed. */

@@ -14,6 +14,7 @@ import io.github.formulationmath.record.MadeBatch;
 import io.github.formulationmath.record.MadeLine;
 import io.github.formulationmath.record.Reading;
 import io.github.formulationmath.record.Readings;
+import io.github.formulationmath.support.Made;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Mass;
@@ -33,7 +34,8 @@ final class MadeJudge {
     private static boolean excludes(MadeCase asked, WeighingPlan plan) {
         ExpectedProduct product = ExpectedProduct.of(plan, asked.weighing().method());
         for (int i = 0; i < asked.truth().length; i++) {
-            if (Answers.isOutside(asked.share(i), product.lines().get(i).bounds())
+            if (Answers.isOutside(
+                            asked.share(i), Made.bounds(product.lines().get(i).bounds()))
                     || Answers.isOutside(grams(asked, i), massBounds(product.masses(), i))) {
                 return true;
             }

@@ -84,7 +84,7 @@ final class WindowAgainstReadability {
         WindowEnd end = window instanceof BatchWindow.Feasible found
                 ? found.lowerEnd()
                 : ((BatchWindow.Empty) window).smallestNeeded().orElseThrow();
-        return end.result();
+        return end.mass().canonical();
     }
 
     private static Ratio allFrom(String step) {

@@ -158,8 +158,8 @@ class BatchWindowTest {
                     RandomFormulas.formula(parts), bench, BatchConstraints.of(Criterion.roundingWithin(tolerances)));
             Ratio capacity = bench.balance().capacity().in(io.github.formulationmath.quantity.FormulationUnits.GRAM);
             if (window instanceof BatchWindow.Feasible found) {
-                Ratio low = found.lowerEnd().result();
-                Ratio high = found.upperEnd().result();
+                Ratio low = found.lowerEnd().mass().canonical();
+                Ratio high = found.upperEnd().mass().canonical();
                 assertThat(passes(oracle, low)).isTrue();
                 assertThat(passes(oracle, high)).isTrue();
                 assertThat(passes(oracle, low.minus(Ratio.of(1, 100_000)))).isFalse();
@@ -213,8 +213,8 @@ class BatchWindowTest {
                 }
             }
             if (window instanceof BatchWindow.Feasible found) {
-                assertThat(found.lowerEnd().result()).isEqualTo(Ratio.of(least));
-                assertThat(found.upperEnd().result()).isEqualTo(Ratio.of(most));
+                assertThat(found.lowerEnd().mass().canonical()).isEqualTo(Ratio.of(least));
+                assertThat(found.upperEnd().mass().canonical()).isEqualTo(Ratio.of(most));
             } else {
                 assertThat(least).isZero();
             }

@@ -11,7 +11,7 @@ import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Decision;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Note;
 import io.github.formulationmath.working.Step;
 import io.github.formulationmath.working.Working;
@@ -31,7 +31,7 @@ class CertificateTest {
         return (MinimumBatch.Found) MinimumBatch.of(formula, balance, criterion);
     }
 
-    private static Map<String, Ratio> steps(Explained explained) {
+    private static Map<String, Ratio> steps(Explainable explained) {
         return steps(explained.working());
     }
 
@@ -39,7 +39,7 @@ class CertificateTest {
         return working.steps().stream().collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
     }
 
-    private static List<Decision> decisions(Explained explained) {
+    private static List<Decision> decisions(Explainable explained) {
         return decisions(explained.working());
     }
 
@@ -105,7 +105,7 @@ class CertificateTest {
     void of_one_division_there_is_none_less() {
         Formula alone = Formula.inPercent("alone").line("Oil", "100 %").build();
         MinimumBatch.Found found = found(alone, TENTH, Criterion.madeWithin(Tolerances.of("5 %")));
-        assertThat(found.result()).isEqualTo(Ratio.parse("0.1"));
+        assertThat(found.smallest().canonical()).isEqualTo(Ratio.parse("0.1"));
         assertThat(notes(found.working())).isEmpty();
         assertThat(steps(found)).doesNotContainKey("N_less");
     }
@@ -122,7 +122,8 @@ class CertificateTest {
                     found(RandomFormulas.formula(parts), GRAM, Criterion.madeWithin(tolerances, error));
             List<Decision> decisions = decisions(found);
             assertThat(decisions).allMatch(Decision::holds);
-            assertThat(decisions).hasSize(2 * parts.length + (found.result().equals(Ratio.ONE) ? 0 : 1));
+            assertThat(decisions)
+                    .hasSize(2 * parts.length + (found.smallest().canonical().equals(Ratio.ONE) ? 0 : 1));
         }
     }
 
@@ -188,8 +189,8 @@ class CertificateTest {
                 Bench.of(Balance.of("1 g", "300 g")),
                 BatchConstraints.of(Criterion.exactReadings()));
         WindowEnd largest = ((BatchWindow.Feasible) window).upperEnd();
-        assertThat(largest.result()).isEqualTo(Ratio.of(291));
-        assertThat(largest.derive(io.github.formulationmath.working.Reckoning.plain()))
+        assertThat(largest.mass().canonical()).isEqualTo(Ratio.of(291));
+        assertThat(largest.origin().derive(io.github.formulationmath.working.Reckoning.plain()))
                 .isEqualTo(Ratio.of(291));
         assertThat(largest.boundBy().key()).isEqualTo("criterion.exact-readings");
         assertThat(steps(largest)).containsEntry("L", Ratio.of(97));
@@ -204,8 +205,9 @@ class CertificateTest {
         assertThat(coarsest.step()).contains(Amount.mass("0.1 g"));
         Formula two = RandomFormulas.formula(1, 2);
         Working both = coarsest(Batch.of(two, BatchSize.ofMass("3 g")))
-                .exactStepWorking()
-                .orElseThrow();
+                .exactStep()
+                .orElseThrow()
+                .working();
         assertThat(decisions(both)).hasSize(2).allMatch(Decision::holds);
         assertThat(steps(both)).containsKeys("x_1", "x_2", "l_1", "u_2");
     }

@@ -75,7 +75,7 @@ class ClosuresAndErrorsTest {
                     bench,
                     BatchConstraints.of(Criterion.errorBound(Tolerances.of(percent + " %"), WeighingMethod.TARE_EACH)));
             if (window instanceof BatchWindow.Feasible found) {
-                Ratio low = found.lowerEnd().result();
+                Ratio low = found.lowerEnd().mass().canonical();
                 found.lowerEnd().working().check();
                 for (int k = 0; k < 20; k++) {
                     Ratio size = low.plus(k == 0 ? Ratio.ZERO : Ratio.of(r.nextInt(2_000), 10));
@@ -107,7 +107,10 @@ class ClosuresAndErrorsTest {
             if (window instanceof BatchWindow.Feasible found) {
                 asked++;
                 for (int k = 0; k < 20; k++) {
-                    Ratio size = found.lowerEnd().result().plus(k == 0 ? Ratio.ZERO : Ratio.of(r.nextInt(2_000), 10));
+                    Ratio size = found.lowerEnd()
+                            .mass()
+                            .canonical()
+                            .plus(k == 0 ? Ratio.ZERO : Ratio.of(r.nextInt(2_000), 10));
                     Ratio most = Ratio.ZERO;
                     Ratio whole = Ratio.ZERO;
                     for (PlannedLine line : plan(formula, size, bench).lines()) {

@@ -57,7 +57,7 @@ class CommonMultipleTest {
                     Bench.of(balance),
                     BatchConstraints.of(Criterion.roundingWithin(tolerances)).inStepsOf(step + " g"));
             WindowEnd low = window.smallest().orElseThrow();
-            assertThat(low.result()).isEqualTo(Ratio.of(expected));
+            assertThat(low.mass().canonical()).isEqualTo(Ratio.of(expected));
             low.working().check();
             window.largest().orElseThrow().working().check();
         }

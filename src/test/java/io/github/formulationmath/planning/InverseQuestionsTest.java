@@ -48,7 +48,7 @@ class InverseQuestionsTest {
         assertThat(coarsest.serves(Amount.mass("0.5 g"))).isTrue();
         assertThat(coarsest.serves(Amount.mass("0.7 g"))).isFalse();
         assertThat(coarsest.everyFinerFrom()).contains(Amount.mass("0.105 g"));
-        WorkingAssertions.assertSelfChecking(coarsest.exactStepWorking().orElseThrow());
+        WorkingAssertions.assertSelfChecking(coarsest.exactStep().orElseThrow().working());
     }
 
     private static CoarsestStep rounding(Batch batch, Tolerances tolerances) {
@@ -62,7 +62,7 @@ class InverseQuestionsTest {
         CoarsestStep coarsest = CoarsestStep.of(repertoire, TENTH, within, SearchEffort.standard());
         assertThat(coarsest.exactStep().orElseThrow()).isLessThanOrEqualTo(Amount.mass("0.3675 g"));
         assertThat(coarsest.step().orElseThrow()).isLessThanOrEqualTo(Amount.mass("0.2 g"));
-        WorkingAssertions.assertSelfChecking(coarsest.exactStepWorking().orElseThrow());
+        WorkingAssertions.assertSelfChecking(coarsest.exactStep().orElseThrow().working());
         // 0.5 % of 200 g is 1 g and 1 % of 35 g is 0.35 g: the smallest line of all is one division of 0.2 g at least.
         assertThat(CoarsestStep.of(repertoire, TENTH, Criterion.oneDivision(), SearchEffort.standard())
                         .step())
@@ -98,7 +98,7 @@ class InverseQuestionsTest {
             long[] best = new BatchOracle(parts, p, 100)
                     .smallestRounding(step.reciprocal().ceil().toLongExact());
             assertThat(step).isEqualTo(Ratio.of(best[1], best[0]));
-            coarsest.exactStepWorking().orElseThrow().check();
+            coarsest.exactStep().orElseThrow().working().check();
         }
     }
 
@@ -205,7 +205,7 @@ class InverseQuestionsTest {
         CoarsestStep other = CoarsestStep.of(batch(BALM, "200 g"), TENTH, Criterion.oneDivision());
         assertThat(other.step()).contains(Amount.mass("1 g"));
         assertThat(other.exactStep()).isEmpty();
-        assertThat(other.exactStepWorking()).isEmpty();
+        assertThat(other.exactStep()).isEmpty();
         assertThat(other.bindingLine()).isEmpty();
         assertThat(other.everyFinerFrom()).isEmpty();
     }

@@ -56,7 +56,7 @@ class LeastCapacityTest {
         Bench bench = bench("1 g", Amount.mass("2 kg"), "214 g", Closure.INDEPENDENT);
         assertThat(bench.leastCapacity(batch)).isEqualTo(Amount.mass("271 g"));
         assertThat(bench.closing(Closure.CLOSED).leastCapacity(batch)).isEqualTo(Amount.mass("264 g"));
-        WorkingAssertions.assertSelfChecking(bench.leastCapacityWorking(batch));
+        WorkingAssertions.assertSelfChecking(bench.leastCapacity(batch).working());
     }
 
     @Test

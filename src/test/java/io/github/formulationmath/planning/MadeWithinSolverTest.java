@@ -46,7 +46,7 @@ class MadeWithinSolverTest {
                     RandomFormulas.formula(parts),
                     Balance.of("1 g", "10 kg"),
                     Criterion.madeWithin(Tolerances.of(MassFraction.of(Ratio.of(p, 100)))));
-            assertThat(found.result())
+            assertThat(found.smallest().canonical())
                     .as("%s within %d %%", Arrays.toString(parts), p)
                     .isEqualTo(Ratio.of(smallestTotal(parts, p, 100)));
         }

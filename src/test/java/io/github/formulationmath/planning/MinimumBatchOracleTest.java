@@ -20,9 +20,9 @@ class MinimumBatchOracleTest {
 
     private static Ratio smallest(Formula formula, Criterion criterion) {
         MinimumBatch.Found found = (MinimumBatch.Found) MinimumBatch.of(formula, ONE_GRAM, criterion);
-        assertThat(found.derive(io.github.formulationmath.working.Reckoning.plain()))
-                .isEqualTo(found.result());
-        return found.result();
+        assertThat(found.origin().derive(io.github.formulationmath.working.Reckoning.plain()))
+                .isEqualTo(found.smallest().canonical());
+        return found.smallest().canonical();
     }
 
     private static Tolerances tolerance(long p, long q) {
@@ -65,7 +65,7 @@ class MinimumBatchOracleTest {
             BatchOracle oracle = new BatchOracle(parts, p, 100);
             Sizes sizes =
                     Criterion.roundingWithin(tolerance(p, 100)).on(RandomFormulas.formula(parts), Bench.of(ONE_GRAM));
-            var set = sizes.all();
+            var set = Listed.all(sizes);
             set.parts().forEach(part -> {
                 checkEdge(oracle, part.lower().orElseThrow(), -1);
                 part.upper().ifPresent(upper -> checkEdge(oracle, upper, 1));
@@ -100,7 +100,7 @@ class MinimumBatchOracleTest {
                 .isEqualTo(set.smallestMultipleOf(Ratio.ONE).orElseThrow());
         assertThat(sizes.contains(asked)).isEqualTo(set.contains(wish));
         Ratio half = wish.dividedBy(2);
-        assertThat(sizes.within(io.github.formulationmath.number.Bounds.closed(half, wish)))
+        assertThat(Listed.within(sizes, half, wish))
                 .isEqualTo(set.intersection(io.github.formulationmath.number.BoundsSet.of(
                         java.util.List.of(io.github.formulationmath.number.Bounds.closed(half, wish)))));
     }
@@ -147,10 +147,13 @@ class MinimumBatchOracleTest {
                 Ratio n = found.readings().get(i).in(FormulationUnits.GRAM);
                 Ratio share = formula.lines().get(i).fraction();
                 assertThat(n.isInteger()).isTrue();
-                assertThat(n.dividedBy(found.result()).minus(share).abs()).isLessThanOrEqualTo(tau.times(share));
+                assertThat(n.dividedBy(found.smallest().canonical())
+                                .minus(share)
+                                .abs())
+                        .isLessThanOrEqualTo(tau.times(share));
                 total = total.plus(n);
             }
-            assertThat(total).isEqualTo(found.result());
+            assertThat(total).isEqualTo(found.smallest().canonical());
         }
     }
 

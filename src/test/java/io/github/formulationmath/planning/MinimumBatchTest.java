@@ -7,6 +7,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Note;
@@ -167,7 +168,8 @@ class MinimumBatchTest {
         Sizes sizes = Criterion.roundingWithin(Tolerances.of("0.00000001 %")).on(primes, Bench.of(TENTH));
         assertThat(sizes.contains(failing.minus(mass("0.001 g")))).isFalse();
         assertThat(sizes.contains(passing)).isTrue();
-        assertThatThrownBy(sizes::all).isInstanceOf(SearchLimitException.class);
+        assertThatThrownBy(() -> sizes.within(Interval.of(mass("1 g"), passing)))
+                .isInstanceOf(SearchLimitException.class);
     }
 
     @Test
@@ -175,11 +177,13 @@ class MinimumBatchTest {
         Sizes sizes = Criterion.roundingWithin(Tolerances.of("0.0000001 %")).on(SIX_LINES, Bench.of(TENTH));
         assertThat(sizes.smallest().orElseThrow().in(FormulationUnits.GRAM))
                 .isBetween(Ratio.of(1999, 100), Ratio.of(20));
-        assertThatThrownBy(sizes::all).isInstanceOf(SearchLimitException.class).hasMessageContaining("limit");
-        assertThat(sizes.intervals().limit(3).toList()).hasSize(3);
+        assertThatThrownBy(() -> sizes.within(Interval.of(mass("1 g"), mass("100000 kg"))))
+                .isInstanceOf(SearchLimitException.class)
+                .hasMessageContaining("limit");
+        assertThat(sizes.islands().limit(3).toList()).hasSize(3);
         assertThatThrownBy(() -> Criterion.roundingWithin(Tolerances.of("0 %"))
                         .on(SIX_LINES, Bench.of(TENTH))
-                        .all())
+                        .within(Interval.of(mass("1 g"), mass("1000000 kg"))))
                 .isInstanceOf(SearchLimitException.class);
     }
 

@@ -214,7 +214,9 @@ final class OnePotTest {
         Ratio[] best = one.best();
         assertThat(assignment.lines().size() + assignment.unassigned().size()).isEqualTo(one.lines.size());
         assertThat(Ratio.of(assignment.unassigned().size())).isEqualTo(best[0]);
-        assertThat(assignment.lines().stream().map(AssignedLine::result).reduce(Ratio.ZERO, Ratio::max))
+        assertThat(assignment.lines().stream()
+                        .map(line -> line.relativeError().canonical())
+                        .reduce(Ratio.ZERO, Ratio::max))
                 .isEqualTo(best[1]);
         assertThat(assignment.lines().stream()
                         .map(AssignedLine::station)
@@ -240,7 +242,7 @@ final class OnePotTest {
                     usable.add(twice);
                 }
             }
-            assertThat(line.result())
+            assertThat(line.relativeError().canonical())
                     .isEqualTo(Ratio.of(
                             usable.stream().mapToInt(Integer::intValue).min().orElseThrow(),
                             2L * one.lines.get(place).twelfths));

@@ -17,6 +17,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
@@ -68,6 +69,7 @@ class PlanningNullTest {
         samples.put(Bounds.class, Bounds.atLeast(Ratio.ONE));
         samples.put(ProgressListener.class, (ProgressListener) (done, most) -> {});
         samples.put(List.class, List.of(BALM.line("Wax")));
+        samples.put(Interval.class, Interval.of(Amount.mass("1 g"), Amount.mass("2 g")));
         samples.put(Map.class, Map.of());
         samples.put(Optional.class, Optional.empty());
         samples.put(Phrase.class, Phrase.of("criterion.one-division"));

@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
@@ -25,6 +26,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.function.Supplier;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
 /** Equality, text and serial form of the values that questions are made of and answered with. */
@@ -137,10 +139,12 @@ class PlanningValuesTest {
     void a_part_of_the_passing_sizes_and_its_neighbours() {
         Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(BALM, Bench.of(TENTH));
         assertThat(sizes.atMost(Amount.mass("19 g"))).isEmpty();
-        assertThat(sizes.within(Bounds.atMost(Ratio.of(45))).parts()).hasSize(2);
-        assertThat(sizes.within(Bounds.atLeast(Ratio.of(300))).parts()).containsExactly(Bounds.atLeast(Ratio.of(300)));
-        Iterator<Bounds> walk = sizes.intervals().iterator();
-        walk.forEachRemaining(part -> assertThat(part.lower()).isPresent());
+        assertThat(Listed.parts(sizes, Ratio.ZERO, Ratio.of(45))).hasSize(2);
+        assertThat(Listed.parts(sizes, Ratio.of(300), Ratio.of(400)))
+                .containsExactly(Bounds.closed(Ratio.of(300), Ratio.of(400)));
+        Iterator<Interval<Amount<Mass>>> walk = sizes.islands().iterator();
+        walk.forEachRemaining(
+                island -> assertThat(sizes.contains(island.greatest())).isTrue());
         assertThatThrownBy(walk::next).isInstanceOf(NoSuchElementException.class);
     }
 }

@@ -63,7 +63,9 @@ class PredilutionDeliveredTest {
                 Ratio exact = batch.line("Substance").result();
                 Ratio tau = Ratio.of(percent, 100);
                 Ratio own = worst(exact, plan.factor(), plan.substance().in(GRAM), d);
-                assertThat(own).isLessThanOrEqualTo(tau).isEqualTo(plan.relativeError());
+                assertThat(own)
+                        .isLessThanOrEqualTo(tau)
+                        .isEqualTo(plan.relativeError().canonical());
                 assertThat(plan.diluent().in(GRAM))
                         .isEqualTo(plan.substance().in(GRAM).times(plan.factor().minus(Ratio.ONE)));
                 assertThat(plan.substance().plus(plan.diluent()).compareTo(plan.aliquot()))
@@ -75,7 +77,7 @@ class PredilutionDeliveredTest {
                     Ratio stock = exact.times(less).dividedBy(d).ceil().times(d);
                     assertThat(worst(exact, less, stock, d)).isGreaterThan(tau);
                 }
-                WorkingAssertions.assertSelfChecking(plan.relativeErrorWorking());
+                WorkingAssertions.assertSelfChecking(plan.relativeError().working());
                 WorkingAssertions.assertSelfChecking(plan);
             }
         }

@@ -36,41 +36,39 @@ class SizesRangeTest {
         assertThat(sizes.contains(grams(3, 2))).isFalse();
         assertThat(sizes.nearest(grams(22, 15))).contains(grams(4, 3));
         assertThat(sizes.nearest(grams(3, 2))).contains(grams(8, 5));
-        assertThat(sizes.all().parts())
+        assertThat(Listed.all(sizes).parts())
                 .containsExactly(Bounds.closed(Ratio.of(4, 5), Ratio.of(4, 3)), Bounds.atLeast(Ratio.of(8, 5)));
     }
 
     @Test
     void a_range_keeps_what_lies_in_it_to_its_very_ends() {
         Sizes sizes = within(Ratio.of(1, 4));
-        assertThat(sizes.within(Bounds.closed(Ratio.ZERO, Ratio.ONE)).parts())
+        assertThat(Listed.parts(sizes, Ratio.ZERO, Ratio.ONE))
                 .containsExactly(Bounds.closed(Ratio.of(4, 5), Ratio.ONE));
-        assertThat(sizes.within(Bounds.closed(Ratio.of(-5), Ratio.ONE)).parts())
+        assertThat(Listed.parts(sizes, Ratio.of(-5), Ratio.ONE))
                 .containsExactly(Bounds.closed(Ratio.of(4, 5), Ratio.ONE));
-        assertThat(sizes.within(Bounds.closed(Ratio.of(3, 2), Ratio.of(8, 5))).parts())
-                .containsExactly(Bounds.point(Ratio.of(8, 5)));
-        assertThat(sizes.within(Bounds.closed(Ratio.of(7, 5), Ratio.of(3, 2))).parts())
-                .isEmpty();
+        assertThat(Listed.parts(sizes, Ratio.of(3, 2), Ratio.of(8, 5))).containsExactly(Bounds.point(Ratio.of(8, 5)));
+        assertThat(Listed.parts(sizes, Ratio.of(7, 5), Ratio.of(3, 2))).isEmpty();
     }
 
     /** With nothing off at all every whole gram passes, and no other size. */
     @Test
     void a_part_of_an_endless_set_is_found_without_walking_to_it() {
         Sizes exact = within(Ratio.ZERO);
-        assertThat(exact.within(Bounds.closed(Ratio.of(1), Ratio.of(3))).parts())
+        assertThat(Listed.parts(exact, Ratio.of(1), Ratio.of(3)))
                 .containsExactly(Bounds.point(Ratio.of(1)), Bounds.point(Ratio.of(2)), Bounds.point(Ratio.of(3)));
         Ratio far = Ratio.of(1_000_000_000_000L);
-        assertThat(exact.within(Bounds.closed(far.minus(Ratio.of(1, 2)), far)).parts())
-                .containsExactly(Bounds.point(far));
+        assertThat(Listed.parts(exact, far.minus(Ratio.of(1, 2)), far)).containsExactly(Bounds.point(far));
         assertThat(exact.allFrom()).isEmpty();
-        assertThatThrownBy(exact::all).isInstanceOf(SearchLimitException.class);
+        assertThat(exact.islands().limit(20_000)).hasSize(20_000);
     }
 
     /** The windows of n and n + 1 touch from n = (1 − τ)/(2τ) on: from 10 000 on for τ = 1/20 001. */
     @Test
     void ten_thousand_intervals_are_listed_and_one_more_is_not() {
-        assertThat(within(Ratio.of(1, 20_001)).all().parts()).hasSize(Sizes.MOST_INTERVALS);
-        assertThatThrownBy(() -> within(Ratio.of(1, 20_003)).all())
+        assertThat(Listed.parts(within(Ratio.of(1, 20_001)), Ratio.ZERO, Ratio.of(20_000)))
+                .hasSize(Sizes.MOST_ISLANDS);
+        assertThatThrownBy(() -> Listed.parts(within(Ratio.of(1, 20_003)), Ratio.ZERO, Ratio.of(20_000)))
                 .isInstanceOfSatisfying(
                         SearchLimitException.class, e -> assertThat(e.limit()).isEqualTo(10_000));
         assertThat(SearchEffort.ofChecks(1).limit()).isEqualTo(1);

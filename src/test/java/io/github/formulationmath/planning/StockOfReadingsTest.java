@@ -70,8 +70,8 @@ class StockOfReadingsTest {
             }
             found.upperEnd().working().check();
             bound += found.upperEnd().boundBy().key().equals("ceiling.stock") ? 1 : 0;
-            Ratio low = found.lowerEnd().result();
-            Ratio span = found.upperEnd().result().minus(low);
+            Ratio low = found.lowerEnd().mass().canonical();
+            Ratio span = found.upperEnd().mass().canonical().minus(low);
             for (int part = 0; part <= 12; part++) {
                 Ratio size = part == 12 ? low.plus(span) : low.plus(span.times(Ratio.of(r.nextInt(1000), 1000)));
                 if (part != 12 && part % 2 == 0) {
@@ -111,7 +111,7 @@ class StockOfReadingsTest {
                     formula,
                     Bench.of(Balance.of("1 g", "9000 kg")).closing(closure),
                     BatchConstraints.of(Criterion.oneDivision()).withStock("Wax", stock + " g"));
-            assertThat(window.largest().orElseThrow().result())
+            assertThat(window.largest().orElseThrow().mass().canonical())
                     .isEqualTo(Ratio.of(stock).dividedBy(formula.line("Wax").fraction()));
         }
     }

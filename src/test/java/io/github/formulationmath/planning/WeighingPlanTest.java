@@ -38,7 +38,7 @@ class WeighingPlanTest {
         assertThat(plan.line("Aqua").reading()).isEqualTo(Amount.mass("198.9 g"));
         assertThat(plan.line("Glycerin").reading()).isEqualTo(Amount.mass("8.3 g"));
         assertThat(plan.line("Glycerin").roundingError()).isEqualTo(Amount.mass("-0.025 g"));
-        assertThat(plan.line("Glycerin").relativeRoundingError()).isEqualTo(Ratio.of(1, 333));
+        assertThat(plan.line("Glycerin").relativeRoundingError().canonical()).isEqualTo(Ratio.of(1, 333));
         assertThat(plan.line("Avena Sativa Kernel Oil").cumulativeReading()).isEqualTo(Amount.mass("237.2 g"));
         assertThat(plan.closes()).isTrue();
     }
@@ -47,13 +47,14 @@ class WeighingPlanTest {
     void everyNumberShowsItsWorking() {
         for (Closure closure : Closure.values()) {
             WeighingPlan plan = plan("123.4 g", closure);
-            WorkingAssertions.assertSelfChecking(plan);
-            WorkingAssertions.assertSelfChecking(plan.differenceWorking());
+            WorkingAssertions.assertSelfChecking(plan.total());
+            WorkingAssertions.assertSelfChecking(plan.difference().working());
             for (PlannedLine line : plan.lines()) {
                 WorkingAssertions.assertSelfChecking(line);
-                WorkingAssertions.assertSelfChecking(line.roundingErrorWorking());
-                WorkingAssertions.assertSelfChecking(line.relativeRoundingErrorWorking());
-                WorkingAssertions.assertSelfChecking(line.cumulativeReadingWorking());
+                WorkingAssertions.assertSelfChecking(line.roundingError().working());
+                WorkingAssertions.assertSelfChecking(
+                        line.relativeRoundingError().working());
+                WorkingAssertions.assertSelfChecking(line.cumulativeReading().working());
             }
         }
     }

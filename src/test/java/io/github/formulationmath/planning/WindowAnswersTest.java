@@ -149,14 +149,12 @@ class WindowAnswersTest {
             BatchWindow window = BatchWindow.of(formula, balance, Criterion.roundingWithin(tolerances));
             if (window instanceof BatchWindow.Feasible open) {
                 met++;
-                Ratio last = open.upperEnd().result();
-                Bounds island = Criterion.roundingWithin(tolerances)
-                        .on(formula, Bench.of(balance))
-                        .within(Bounds.closed(open.lowerEnd().result(), last))
-                        .parts()
-                        .stream()
-                        .reduce((one, next) -> next)
-                        .orElseThrow();
+                Ratio last = open.upperEnd().mass().canonical();
+                List<Bounds> islands = Listed.parts(
+                        Criterion.roundingWithin(tolerances).on(formula, Bench.of(balance)),
+                        open.lowerEnd().mass().canonical(),
+                        last);
+                Bounds island = islands.get(islands.size() - 1);
                 assertThat(open.everySizeFrom().in(FormulationUnits.GRAM))
                         .isEqualTo(island.lower().orElseThrow());
                 assertThat(island.upper()).contains(last);

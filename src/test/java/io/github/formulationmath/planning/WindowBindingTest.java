@@ -50,8 +50,8 @@ class WindowBindingTest {
         BatchWindow.Feasible window = feasible(DYE, bench("0.1 g", "2 kg"), ONE_DIVISION);
         assertThat(window.lowerEnd().boundBy().key()).isEqualTo("criterion.one-division");
         assertThat(window.lowerEnd().bindingLine()).contains(DYE.line("Dye"));
-        assertThat(window.lowerEnd().question().key()).isEqualTo("question.smallest-batch");
-        assertThat(window.upperEnd().question().key()).isEqualTo("question.largest-batch");
+        assertThat(window.lowerEnd().origin().question().key()).isEqualTo("question.smallest-batch");
+        assertThat(window.upperEnd().origin().question().key()).isEqualTo("question.largest-batch");
         assertThat(meaningOfTheAnswer(window.lowerEnd())).isEqualTo("smallest-of-window");
         assertThat(meaningOfTheAnswer(window.upperEnd())).isEqualTo("largest-of-window");
         assertThat(window.lowerEnd()).hasToString("20 g (every line at least one division)");

@@ -62,8 +62,8 @@ class WindowPlansTest {
                     formula, bench, step.equals(Ratio.ONE) ? constraints : constraints.inStepsOf(step + " g"));
             if (window instanceof BatchWindow.Feasible found) {
                 open++;
-                Ratio high = found.upperEnd().result();
-                assertThat(canBePlanned(formula, found.lowerEnd().result(), bench))
+                Ratio high = found.upperEnd().mass().canonical();
+                assertThat(canBePlanned(formula, found.lowerEnd().mass().canonical(), bench))
                         .isTrue();
                 assertThat(canBePlanned(formula, high, bench)).isTrue();
                 Ratio next = high.dividedBy(step).floor().plus(Ratio.ONE).times(step);
@@ -122,7 +122,7 @@ class WindowPlansTest {
             if (!(BatchWindow.of(formula, bench, made) instanceof BatchWindow.Feasible window)) {
                 continue;
             }
-            int highest = (int) window.upperEnd().result().floor().toLongExact();
+            int highest = (int) window.upperEnd().mass().canonical().floor().toLongExact();
             for (int total = 1; total <= highest; total++) {
                 boolean contained = window.contains(total + " g");
                 assertThat(contained).isEqualTo(oracle.madePasses(total, 0, 1));

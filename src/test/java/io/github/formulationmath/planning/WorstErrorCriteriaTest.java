@@ -93,7 +93,7 @@ class WorstErrorCriteriaTest {
         MinimumBatch.Found found = (MinimumBatch.Found) MinimumBatch.of(dyeFirst, COARSE_TARE, criterion);
         assertThat(found.smallest()).isEqualTo(Amount.mass("2600 g"));
         WorkingAssertions.assertSelfChecking(found);
-        AdditionError dye = MadeMasses.of(additions(dyeFirst, found.result(), COARSE_TARE, method))
+        AdditionError dye = MadeMasses.of(additions(dyeFirst, found.smallest().canonical(), COARSE_TARE, method))
                 .additions()
                 .get(0);
         assertThat(dye.largest().canonical()).isEqualTo(Ratio.parse("0.6"));
@@ -109,7 +109,7 @@ class WorstErrorCriteriaTest {
         RandomFormulas random = new RandomFormulas(51);
         Ratio closest = Ratio.ONE;
         for (int run = 0; run < 300; run++) {
-            Ratio size = found.result().plus(Ratio.of(random.below(20_000), 997));
+            Ratio size = found.smallest().canonical().plus(Ratio.of(random.below(20_000), 997));
             List<Addition> additions = additions(LOTION, size, MANY_ERRORS, method);
             for (AdditionError error : MadeMasses.of(additions).additions()) {
                 Ratio allowed = error.addition().target().canonical().dividedBy(20);
@@ -193,10 +193,11 @@ class WorstErrorCriteriaTest {
         MinimumBatch.Found found = found(TENTH, criterion);
         WorkingAssertions.assertSelfChecking(found);
         Ratio error = Ratio.parse("0.15");
-        assertThat(highestShare(found.result(), error)).isEqualTo(Ratio.of(1, 100));
-        assertThat(highestShare(found.result().minus(Ratio.of(1, 1000)), error)).isGreaterThan(Ratio.of(1, 100));
+        assertThat(highestShare(found.smallest().canonical(), error)).isEqualTo(Ratio.of(1, 100));
+        assertThat(highestShare(found.smallest().canonical().minus(Ratio.of(1, 1000)), error))
+                .isGreaterThan(Ratio.of(1, 100));
         for (int run = 0; run < 100; run++) {
-            Ratio size = found.result().plus(Ratio.of(run * 7L, 3));
+            Ratio size = found.smallest().canonical().plus(Ratio.of(run * 7L, 3));
             MadeMasses made = MadeMasses.of(additions(LOTION, size, TENTH, WeighingMethod.TARE_EACH));
             List<Ratio> strengths = List.of(Ratio.ZERO, Ratio.ZERO, Ratio.of(9, 10), Ratio.ZERO);
             assertThat(shareBounds(made, strengths).upper().orElseThrow()).isLessThanOrEqualTo(Ratio.of(1, 100));
@@ -254,7 +255,7 @@ class WorstErrorCriteriaTest {
                 MANY_ERRORS, Criterion.capKept(PRESERVATIVE, MassFraction.parse("0.9 %"), WeighingMethod.FROM_BOAT));
         WorkingAssertions.assertSelfChecking(found);
         for (int run = 0; run < 100; run++) {
-            Ratio size = found.result().plus(Ratio.of(run * 7L, 3));
+            Ratio size = found.smallest().canonical().plus(Ratio.of(run * 7L, 3));
             MadeMasses made = MadeMasses.of(additions(LOTION, size, MANY_ERRORS, WeighingMethod.FROM_BOAT));
             List<Ratio> strengths = List.of(Ratio.ZERO, Ratio.ZERO, Ratio.of(9, 10), Ratio.ZERO);
             assertThat(shareBounds(made, strengths).upper().orElseThrow()).isLessThanOrEqualTo(Ratio.of(9, 1000));

@@ -207,7 +207,7 @@ class OneIdentityPropertiesTest {
         for (int percent : c.percents) {
             against += Math.abs(percent * 1_000_000L - cap);
         }
-        assertThat(target.result()).isEqualTo(Ratio.of(4_000L * cap - 3 * against, 400_000_000_000L));
+        assertThat(target.origin().number()).isEqualTo(Ratio.of(4_000L * cap - 3 * against, 400_000_000_000L));
     }
 
     @Property(tries = 100)

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.examples.BatchSheetExample;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Closure;
@@ -13,6 +12,8 @@ import io.github.formulationmath.planning.ExpectedProduct;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
@@ -22,6 +23,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -109,11 +111,12 @@ class BatchSheetTest {
 
     @Test
     void intervalsAreRoundedOutwards() {
-        assertThat(SheetNumbers.interval(Bounds.closed(Ratio.parse("0.02425"), Ratio.parse("0.02531"))))
+        assertThat(SheetNumbers.interval(shares(Ratio.parse("0.02425"), Ratio.parse("0.02531"))))
                 .isEqualTo("2.42 to 2.54 %");
-        assertThat(SheetNumbers.interval(Bounds.closed(Ratio.of(1, 3), Ratio.of(2, 3))))
+        assertThat(SheetNumbers.interval(shares(Ratio.of(1, 3), Ratio.of(2, 3))))
                 .isEqualTo("33 to 67 %");
-        assertThat(SheetNumbers.interval(Bounds.point(Ratio.of(1, 4)))).isEqualTo("25 to 25 %");
+        assertThat(SheetNumbers.interval(shares(Ratio.of(1, 4), Ratio.of(1, 4))))
+                .isEqualTo("25 to 25 %");
     }
 
     @Test
@@ -163,5 +166,9 @@ class BatchSheetTest {
             assertThat(table).hasSize(4);
             assertThat(table.get(2).get(2)).isEqualTo(HOSTILE);
         }
+    }
+
+    private static Interval<Amount<Dimensionless>> shares(Ratio least, Ratio greatest) {
+        return Interval.of(Amount.of(least, FormulationUnits.ONE), Amount.of(greatest, FormulationUnits.ONE));
     }
 }
