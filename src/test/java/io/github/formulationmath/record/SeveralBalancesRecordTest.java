@@ -47,7 +47,7 @@ final class SeveralBalancesRecordTest {
         if (shown) {
             BatchRecord record = opened().with(said);
             assertThat(record.entries()).containsExactly(said);
-            assertThat(JsonBatchRecords.read(JsonBatchRecords.write(record)).record())
+            assertThat(Json.records().read(Json.records().write(record)).value())
                     .isEqualTo(record);
         } else {
             assertThatThrownBy(() -> opened().with(said))
