@@ -46,16 +46,19 @@ public final class CorrectionRules implements Serializable {
     private final Map<Substance, MassFraction> caps;
     private final Set<FormulaLine> frozen;
     private final Map<FormulaLine, Amount<Mass>> stock;
+    private final List<Condition> conditions;
     private final @Nullable Amount<Mass> room;
 
     private CorrectionRules(
             Tolerances tolerances,
             Map<Substance, MassFraction> caps,
+            List<Condition> conditions,
             Set<FormulaLine> frozen,
             Map<FormulaLine, Amount<Mass>> stock,
             @Nullable Amount<Mass> room) {
         this.tolerances = tolerances;
         this.caps = Collections.unmodifiableMap(caps);
+        this.conditions = List.copyOf(conditions);
         this.frozen = Collections.unmodifiableSet(frozen);
         this.stock = Collections.unmodifiableMap(stock);
         this.room = room;
@@ -69,7 +72,7 @@ public final class CorrectionRules implements Serializable {
      */
     public static CorrectionRules within(Tolerances tolerances) {
         Objects.requireNonNull(tolerances, "tolerances");
-        return new CorrectionRules(tolerances, Map.of(), Set.of(), Map.of(), null);
+        return new CorrectionRules(tolerances, Map.of(), List.of(), Set.of(), Map.of(), null);
     }
 
     /**
@@ -83,7 +86,20 @@ public final class CorrectionRules implements Serializable {
     public CorrectionRules withCap(Substance substance, MassFraction cap) {
         Map<Substance, MassFraction> all = new LinkedHashMap<>(caps);
         all.put(Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
-        return new CorrectionRules(tolerances, all, frozen, stock, room);
+        return new CorrectionRules(tolerances, all, conditions, frozen, stock, room);
+    }
+
+    /**
+     * The same rules with one condition more on what is in the pot.
+     *
+     * @param condition the condition; where no additions keep it, it is kept as far as it can be, before any cap and any
+     *     tolerance and before the conditions that are given later, and {@link Correction#brokenConditions()} tells of it
+     * @return the rules
+     */
+    public CorrectionRules keeping(Condition condition) {
+        List<Condition> all = new ArrayList<>(conditions);
+        all.add(Objects.requireNonNull(condition, "condition"));
+        return new CorrectionRules(tolerances, caps, all, frozen, stock, room);
     }
 
     /**
@@ -95,7 +111,7 @@ public final class CorrectionRules implements Serializable {
     public CorrectionRules freezing(FormulaLine line) {
         Set<FormulaLine> all = new LinkedHashSet<>(frozen);
         all.add(Objects.requireNonNull(line, "line"));
-        return new CorrectionRules(tolerances, caps, all, stock, room);
+        return new CorrectionRules(tolerances, caps, conditions, all, stock, room);
     }
 
     /**
@@ -116,7 +132,7 @@ public final class CorrectionRules implements Serializable {
         Map<FormulaLine, Amount<Mass>> all = new LinkedHashMap<>(stock);
         all.keySet().removeIf(known -> known.isNamed(line.name()));
         all.put(line, left);
-        return new CorrectionRules(tolerances, caps, frozen, all, room);
+        return new CorrectionRules(tolerances, caps, conditions, frozen, all, room);
     }
 
     /**
@@ -127,7 +143,8 @@ public final class CorrectionRules implements Serializable {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public CorrectionRules withRoomFor(Amount<Mass> content) {
-        return new CorrectionRules(tolerances, caps, frozen, stock, Amount.requirePositive("content", content));
+        return new CorrectionRules(
+                tolerances, caps, conditions, frozen, stock, Amount.requirePositive("content", content));
     }
 
     /**
@@ -146,6 +163,15 @@ public final class CorrectionRules implements Serializable {
      */
     public Map<Substance, MassFraction> caps() {
         return caps;
+    }
+
+    /**
+     * The further conditions.
+     *
+     * @return an unmodifiable list in the order given
+     */
+    public List<Condition> conditions() {
+        return conditions;
     }
 
     /**
@@ -192,17 +218,6 @@ public final class CorrectionRules implements Serializable {
         return roomOn(made.plan().bench()).max(made.result());
     }
 
-    /** How much can be added of lines that are frozen or in stock. */
-    List<AdditionLimit> limits(Formula formula) {
-        return AdditionLimit.of(formula, frozen, stock);
-    }
-
-    List<Cap> numberedCaps() {
-        List<Cap> numbered = new ArrayList<>();
-        caps.forEach((substance, most) -> numbered.add(new Cap(numbered.size() + 1, substance, most)));
-        return numbered;
-    }
-
     /**
      * The same rules, once it is sure that every line in them is one of the formula, with the capped substances in all
      * spellings that the formula uses.
@@ -220,7 +235,7 @@ public final class CorrectionRules implements Serializable {
                 });
         Map<Substance, MassFraction> counted = new LinkedHashMap<>();
         caps.forEach((substance, most) -> counted.merge(counted(formula, substance), most, CorrectionRules::lower));
-        return new CorrectionRules(tolerances, counted, frozen, stock, room);
+        return new CorrectionRules(tolerances, counted, conditions, frozen, stock, room);
     }
 
     private static Substance counted(Formula formula, Substance capped) {
@@ -240,6 +255,7 @@ public final class CorrectionRules implements Serializable {
         return other instanceof CorrectionRules that
                 && tolerances.equals(that.tolerances)
                 && caps.equals(that.caps)
+                && conditions.equals(that.conditions)
                 && frozen.equals(that.frozen)
                 && stock.equals(that.stock)
                 && Objects.equals(room, that.room);
@@ -247,13 +263,14 @@ public final class CorrectionRules implements Serializable {
 
     @Override
     public int hashCode() {
-        return Objects.hash(tolerances, caps, frozen, stock, room);
+        return Objects.hash(tolerances, caps, conditions, frozen, stock, room);
     }
 
     @Override
     public String toString() {
         return tolerances
                 + (caps.isEmpty() ? "" : ", caps " + caps)
+                + (conditions.isEmpty() ? "" : ", keeping " + conditions)
                 + (frozen.isEmpty() ? "" : ", frozen " + frozen)
                 + (stock.isEmpty() ? "" : ", stock " + stock)
                 + (room == null ? "" : ", room for " + room);

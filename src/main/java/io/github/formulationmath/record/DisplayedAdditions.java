@@ -4,23 +4,20 @@ import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Additions in whole steps of a display, each of the balance of its line ({@link MadeLine#balance()}) and weighed in one go,
@@ -30,15 +27,11 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class DisplayedAdditions implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public final class DisplayedAdditions implements Explained {
 
     private static final Symbol STEPS = Symbol.of("n", "addition-steps", Kind.NUMBER);
     private static final Symbol STEP = Symbol.of("d", "readability", Kind.MASS);
     private static final Symbol SHOWN = Symbol.of("x", "displayed-addition", Kind.MASS);
-    private static final Symbol TOTAL = Symbol.of("X", "total-addition", Kind.MASS);
 
     /** How good the additions are. */
     public enum Quality {
@@ -68,10 +61,9 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
     static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        List<LinearProgram.Row> rows = rows(made, rules).stream()
-                .map(row -> row.dense(made.lines().size()))
-                .toList();
-        StepProgram program = new StepProgram(rows, new LineSteps(made).steps());
+        List<LinearProgram.Row> rows =
+                rows(made, rules).map(row -> row.dense(made.lines().size())).toList();
+        StepProgram program = new StepProgram(rows, steps(made));
         StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.result()));
         if (answer.values().isPresent()) {
             Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
@@ -86,17 +78,17 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * is room for, to the step below, those first that were rounded up most.
      */
     static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> exact) {
-        List<Ratio> steps = new LineSteps(made).steps();
+        List<Ratio> steps = steps(made);
         List<Ratio> shown = new ArrayList<>();
         for (int j = 0; j < exact.size(); j++) {
             shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
         }
-        for (PotCondition condition : PotConditions.ofBench(made, rules)) {
+        for (PotConstraint condition : PotConstraints.ofBench(made, rules)) {
             lower(PotRow.of(condition, exact.size()), shown, exact, steps);
         }
         Ratio total = sum(shown);
-        boolean within = rows(made, rules).stream()
-                .allMatch(row -> row.slack(shown, total).signum() >= 0);
+        boolean within =
+                rows(made, rules).allMatch(row -> row.slack(shown, total).signum() >= 0);
         return new DisplayedAdditions(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
     }
 
@@ -123,13 +115,16 @@ public final class DisplayedAdditions implements Explained, Serializable {
         }
     }
 
-    /** What additions in grams have to keep. */
-    private static List<PotRow> rows(MadeBatch made, CorrectionRules rules) {
-        List<PotRow> rows = new ArrayList<>();
-        PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps())
-                .forEach(condition -> rows.add(PotRow.of(condition, made.lines().size())));
-        rows.addAll(new LineSteps(made).carried());
-        return rows;
+    /** What additions in whole steps have to keep. */
+    private static Stream<PotRow> rows(MadeBatch made, CorrectionRules rules) {
+        return Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
+                .map(each -> PotRow.of(each, made.lines().size()));
+    }
+
+    private static List<Ratio> steps(MadeBatch made) {
+        return made.lines().stream()
+                .map(line -> line.balance().gramsPerDivision())
+                .toList();
     }
 
     /**
@@ -156,11 +151,13 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * @return the additions above 0, each in the unit of its balance
      */
     public List<LineAddition> additions() {
-        LineSteps lines = new LineSteps(made);
         List<LineAddition> additions = new ArrayList<>();
-        for (int i = 0; i < grams.size(); i++) {
-            if (!grams.get(i).isZero()) {
-                additions.add(lines.shown(i, grams.get(i)));
+        for (MadeLine line : made.lines()) {
+            Ratio added = grams.get(line.index());
+            if (!added.isZero()) {
+                Balance balance = line.balance();
+                additions.add(LineAddition.of(
+                        line, balance.readability().times(added.dividedBy(balance.gramsPerDivision()))));
             }
         }
         return List.copyOf(additions);
@@ -172,7 +169,8 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * @return the total in the unit of the balance of the bench
      */
     public Amount<Mass> total() {
-        return new LineSteps(made).total(grams);
+        return Amount.grams(sum(grams))
+                .to(made.plan().bench().balance().readability().getUnit());
     }
 
     /**
@@ -190,19 +188,13 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * @return its check; empty if all lines are within
      */
     public Optional<LineCheck> furthestOutside() {
-        @Nullable LineCheck worst = null;
-        for (LineCheck check : after().check(rules.tolerances())) {
-            boolean outside = !check.allowed().contains(check.line().share().fraction());
-            if (outside
-                    && (worst == null
-                            || check.deviation()
-                                            .abs()
-                                            .compareTo(worst.deviation().abs())
-                                    > 0)) {
-                worst = check;
-            }
-        }
-        return Optional.ofNullable(worst);
+        return after().check(rules.tolerances()).stream()
+                .filter(check -> !check.allowed().contains(check.line().share().fraction()))
+                .reduce((worst, check) -> isFurtherOff(check, worst) ? check : worst);
+    }
+
+    private static boolean isFurtherOff(LineCheck check, LineCheck than) {
+        return check.deviation().abs().compareTo(than.deviation().abs()) > 0;
     }
 
     @Override
@@ -217,24 +209,25 @@ public final class DisplayedAdditions implements Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        LineSteps lines = new LineSteps(made);
-        boolean alike = lines.areAllAlike();
+        boolean alike = steps(made).stream().distinct().count() == 1;
         List<V> shown = new ArrayList<>();
-        for (int i : IntStream.range(0, grams.size()).toArray()) {
-            if (!grams.get(i).isZero()) {
-                Subject line = lines.subject(i);
-                V count = r.given(STEPS, line, grams.get(i).dividedBy(lines.step(i)), Source.user());
-                shown.add(r.named(SHOWN, line, r.product(count, step(r, lines, alike, i))));
+        for (MadeLine line : made.lines()) {
+            Ratio added = grams.get(line.index());
+            if (!added.isZero()) {
+                Ratio steps = added.dividedBy(line.balance().gramsPerDivision());
+                V count = r.given(STEPS, line.line(), steps, Source.user());
+                shown.add(r.named(SHOWN, line.line(), r.product(count, step(r, line, alike))));
             }
         }
-        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step(r, lines, alike, 0)) : r.sum(shown));
+        return r.named(
+                Correction.TOTAL,
+                shown.isEmpty() ? r.product(r.literal(0), step(r, made.lines().get(0), alike)) : r.sum(shown));
     }
 
     /** One d for all, or one for each line where they differ. */
-    private static <V> V step(Reckoning<V> r, LineSteps lines, boolean alike, int line) {
-        return alike
-                ? r.given(STEP, lines.step(line), Source.user())
-                : r.given(STEP, lines.subject(line), lines.step(line), Source.user());
+    private static <V> V step(Reckoning<V> r, MadeLine line, boolean alike) {
+        Ratio grams = line.balance().gramsPerDivision();
+        return alike ? r.given(STEP, grams, Source.user()) : r.given(STEP, line.line(), grams, Source.user());
     }
 
     @Override

@@ -183,8 +183,9 @@ public final class MadeLine implements Subject, Explained, Serializable {
         return r.named(DEVIATION, line, r.difference(r.known(this), planned));
     }
 
-    Symbol symbol() {
-        return made.symbols().mass();
+    /** Its place in the formula, from 0. */
+    int index() {
+        return line.position() - 1;
     }
 
     @Override

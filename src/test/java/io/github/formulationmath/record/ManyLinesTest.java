@@ -121,9 +121,9 @@ class ManyLinesTest {
                 .withCap(Substance.of("line 0"), MassFraction.ofPercent("30"))
                 .withStock(all.get(random.nextInt(lines)), Amount.mass("3 g"))
                 .freezing(all.get(random.nextInt(lines)));
-        List<PotCondition> conditions =
-                PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
-        List<LinearProgram.Row> rows = CorrectionPlan.program(made, conditions).rows();
+        List<PotConstraint> conditions = PotConstraints.of(made, rules);
+        List<LinearProgram.Row> rows =
+                SmallestCorrection.program(made, conditions).rows();
         List<Ratio> x = new ArrayList<>();
         Ratio total = Ratio.ZERO;
         for (int i = 0; i < lines; i++) {

@@ -42,7 +42,6 @@ class OldSerialFormsTest {
                 ErrorModel.readabilityOnly().withLinearityOfIndication("1 g"),
                 made,
                 made.line("Aqua"),
-                addition,
                 BenchEntry.addition(addition),
                 Evaporation.of(made, Lotion.g("399"), Lotion.line("Aqua")),
                 Lotion.BENCH.closingWithin(Tolerances.of("5 %")),
