@@ -3,12 +3,17 @@ package io.github.formulationmath.quantity;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Figure;
+import io.github.formulationmath.working.Origin;
+import io.github.formulationmath.working.Phrase;
 import java.io.InvalidObjectException;
 import java.io.NotSerializableException;
 import java.io.ObjectInputStream;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
@@ -34,18 +39,25 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <Q> what is measured, such as {@link Mass}
  */
-public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
-        implements Comparable<Amount<Q>>, Serializable {
+public final class Amount<Q extends Quantity<Q>>
+        implements Quantity<Q>, Explainable, Comparable<Amount<Q>>, Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
     private final Ratio value;
 
-    private final transient UnitScale scale;
+    private final UnitScale scale;
+
+    private final transient @Nullable Origin origin;
 
     private Amount(Ratio value, UnitScale scale) {
+        this(value, scale, null);
+    }
+
+    private Amount(Ratio value, UnitScale scale, @Nullable Origin origin) {
         this.value = value;
         this.scale = scale;
+        this.origin = origin;
     }
 
     /**
@@ -151,7 +163,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
      * @return the mass
      */
     public static Amount<Mass> grams(Ratio value) {
-        return of(value, FormulationUnits.GRAM);
+        return new Amount<>(Objects.requireNonNull(value, "value"), KnownUnit.GRAM);
     }
 
     /**
@@ -161,7 +173,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
      * @return the volume
      */
     public static Amount<Volume> millilitres(Ratio value) {
-        return of(value, FormulationUnits.MILLILITRE);
+        return new Amount<>(Objects.requireNonNull(value, "value"), KnownUnit.MILLILITRE);
     }
 
     /** The scale must be one that measures this kind of quantity. */
@@ -189,6 +201,59 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
         return inScale(UnitScale.of(Objects.requireNonNull(unit, "unit")));
     }
 
+    /**
+     * The exact number of the unit that amounts of this kind are counted in: grams, millilitres, the number one, kelvin.
+     * What relations reckon with; unlike {@link #in} it needs no unit object.
+     *
+     * @return the value in that unit
+     */
+    public Ratio canonical() {
+        return scale.toCounted(value);
+    }
+
+    /**
+     * The same amount, able to tell how it came about. Two amounts that differ in that alone are equal.
+     *
+     * @param question what the amount answers
+     * @param owner whose amount it is
+     * @param figure the relation that made it, leading to {@link #canonical()}
+     * @param <T> whose amount it is
+     * @return the amount with its working
+     */
+    public <T> Amount<Q> withWorking(Function<? super T, Phrase> question, T owner, Figure<? super T> figure) {
+        return new Amount<>(value, scale, Origin.of(question, canonical(), owner, figure));
+    }
+
+    /**
+     * The same amount with the working of another value that it is the text or unit of.
+     *
+     * @param from the origin, of the same number
+     * @return the amount with its working
+     * @throws IllegalArgumentException if the origin explains another number
+     */
+    public Amount<Q> withWorking(Origin from) {
+        if (!Objects.requireNonNull(from, "from").number().equals(canonical())) {
+            throw new IllegalArgumentException("origin explains " + Excerpt.of(from.number()) + ", the amount is "
+                    + Excerpt.of(this) + ": give the origin of this number");
+        }
+        return new Amount<>(value, scale, from);
+    }
+
+    /**
+     * The same amount as if it were given, so that nothing it came from is kept in memory for its sake.
+     *
+     * @return the amount alone
+     */
+    public Amount<Q> withoutWorking() {
+        return origin == null ? this : new Amount<>(value, scale);
+    }
+
+    /** Where the amount comes from; of one that was given, only that it was. */
+    @Override
+    public Origin origin() {
+        return origin != null ? origin : scale.kind().given(this);
+    }
+
     private Ratio inScale(UnitScale target) {
         return target.isSameAs(scale) ? value : target.fromCounted(counted(target));
     }
@@ -202,7 +267,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
     }
 
     /**
-     * The same amount in another unit, exactly.
+     * The same amount in another unit, exactly, with the same working.
      *
      * @param unit the unit to convert to
      * @return the equivalent amount
@@ -211,7 +276,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
     @Override
     public Amount<Q> to(Unit<Q> unit) {
         UnitScale target = UnitScale.of(Objects.requireNonNull(unit, "unit"));
-        return new Amount<>(inScale(target), target);
+        return new Amount<>(inScale(target), target, origin);
     }
 
     /**
@@ -237,7 +302,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
     public Amount<Q> minus(Amount<Q> other) {
         Objects.requireNonNull(other, "other");
         if (other.scale.isShifted()) {
-            return ofScale(counted(other.scale).minus(other.counted(scale)), KnownUnits.bySymbol("K"));
+            return ofScale(counted(other.scale).minus(other.counted(scale)), KnownUnit.KELVIN);
         }
         return shiftedBy(other, other.value.unaryMinus());
     }
@@ -304,16 +369,18 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
     }
 
     /**
-     * This amount with its value, in its own unit, rounded.
+     * This amount with its value, in its own unit, rounded; it keeps its working if nothing was lost.
      *
      * @param rounding the grid and the mode
      * @return the rounded amount in the same unit
      * @throws ArithmeticException if the rounding refuses to lose digits and would have to
      */
     public Amount<Q> rounded(Rounding rounding) {
-        return new Amount<>(Objects.requireNonNull(rounding, "rounding").apply(value), scale);
+        Ratio rounded = Objects.requireNonNull(rounding, "rounding").apply(value);
+        return rounded.equals(value) ? this : new Amount<>(rounded, scale);
     }
 
+    /** The unit; the first time it is asked of any amount, the reference implementation of the units starts. */
     @Override
     public Unit<Q> getUnit() {
         // The factories take unit and scale together, so the kind is right.
@@ -326,9 +393,140 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
         return scale;
     }
 
+    /**
+     * This amount a whole number of times.
+     *
+     * @param factor the factor
+     * @return the exact product
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> times(long factor) {
+        return times(Ratio.of(factor));
+    }
+
+    /**
+     * {@link Amount#dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     * @throws IllegalArgumentException if this is a temperature in °C or °F
+     */
+    public Amount<Q> div(Ratio divisor) {
+        return dividedBy(divisor);
+    }
+
+    /**
+     * This amount without its sign.
+     *
+     * @return the amount, or its opposite if it is below 0
+     * @throws IllegalArgumentException if this is a temperature below 0 °C or 0 °F
+     */
+    public Amount<Q> abs() {
+        return signum() < 0 ? unaryMinus() : this;
+    }
+
+    /**
+     * The sign of the value in this amount's own unit.
+     *
+     * @return -1, 0 or 1
+     */
+    public int signum() {
+        return value.signum();
+    }
+
+    /**
+     * Whether the value in this amount's own unit is 0.
+     *
+     * @return true for 0
+     */
+    public boolean isZero() {
+        return value.isZero();
+    }
+
+    /**
+     * The value as the plainest standard number type that holds it exactly: {@link Long}, {@link java.math.BigInteger},
+     * {@link java.math.BigDecimal}, or for thirds and the like the rational number of the reference implementation.
+     */
     @Override
-    Amount<Q> self() {
-        return this;
+    public Number getValue() {
+        return ExactNumbers.numberOf(value);
+    }
+
+    /** Always absolute; a temperature difference is an amount in kelvin. */
+    @Override
+    public Scale getScale() {
+        return Scale.ABSOLUTE;
+    }
+
+    @Override
+    public Amount<Q> add(Quantity<Q> augend) {
+        return plus(Amount.from(Objects.requireNonNull(augend, "augend")));
+    }
+
+    @Override
+    public Amount<Q> subtract(Quantity<Q> subtrahend) {
+        return minus(Amount.from(Objects.requireNonNull(subtrahend, "subtrahend")));
+    }
+
+    @Override
+    public Amount<Q> multiply(Number multiplier) {
+        return times(ExactNumbers.ratioOf(Objects.requireNonNull(multiplier, "multiplier")));
+    }
+
+    @Override
+    public Amount<Q> divide(Number divisor) {
+        return dividedBy(ExactNumbers.ratioOf(Objects.requireNonNull(divisor, "divisor")));
+    }
+
+    @Override
+    public Amount<Q> negate() {
+        return unaryMinus();
+    }
+
+    /** The exact product, in the product of the units: 25 % of 200 g is {@code share.multiply(mass).asType(Mass.class)}. */
+    @Override
+    public Amount<?> multiply(Quantity<?> multiplier) {
+        Amount<?> other = unshifted(Amount.from(Objects.requireNonNull(multiplier, "multiplier")));
+        Unit<?> unit = unshifted(this).getUnit().multiply(other.getUnit());
+        return withUnit(value.times(other.value), unit);
+    }
+
+    /** The exact quotient, in the quotient of the units. */
+    @Override
+    public Amount<?> divide(Quantity<?> divisor) {
+        Amount<?> other = unshifted(Amount.from(Objects.requireNonNull(divisor, "divisor")));
+        Unit<?> unit = unshifted(this).getUnit().divide(other.getUnit());
+        return withUnit(value.dividedBy(other.value), unit);
+    }
+
+    @Override
+    public Amount<?> inverse() {
+        return withUnit(value.reciprocal(), unshifted(this).getUnit().inverse());
+    }
+
+    @Override
+    public <T extends Quantity<T>> Amount<T> asType(Class<T> type) {
+        return Amount.of(value, getUnit().asType(Objects.requireNonNull(type, "type")));
+    }
+
+    /** Whether another quantity, of whatever maker and unit, has exactly the same size. */
+    @Override
+    public boolean isEquivalentTo(Quantity<Q> that) {
+        Amount<Q> other = Amount.from(Objects.requireNonNull(that, "that"));
+        return scale.meets(other.scale()) && compareTo(other) == 0;
+    }
+
+    private static Amount<?> unshifted(Amount<?> amount) {
+        return amount.requireUnshifted("multiplied or divided", "convert it with to(KELVIN) first");
+    }
+
+    private static Amount<?> withUnit(Ratio value, Unit<?> unit) {
+        UnitScale scale = UnitScale.of(unit);
+        // A quotient of like things is a plain number, whatever units it came from.
+        return scale instanceof ForeignUnit && scale.kind() == Measured.NUMBER
+                ? Amount.of(scale.toCounted(value), FormulationUnits.ONE)
+                : Amount.ofScale(value, scale);
     }
 
     Amount<Q> requireUnshifted(String done, String remedy) {
@@ -408,7 +606,7 @@ public final class Amount<Q extends Quantity<Q>> extends AmountOperations<Q>
 
     @Serial
     private Object writeReplace() throws NotSerializableException {
-        if (!scale.known()) {
+        if (scale instanceof ForeignUnit) {
             throw new NotSerializableException(
                     this + " has a unit that is not one of FormulationUnits: convert it with to(…) first");
         }

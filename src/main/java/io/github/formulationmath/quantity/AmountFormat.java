@@ -97,7 +97,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of mass
      */
     public Amount<Mass> parseMass(String text) {
-        return parse(text, Kind.MASS, "mass, such as g or oz", MASSES);
+        return parse(text, Measured.MASS, "mass, such as g or oz", MASSES);
     }
 
     /**
@@ -108,7 +108,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of volume
      */
     public Amount<Volume> parseVolume(String text) {
-        return parse(text, Kind.VOLUME, "volume, such as mL or US fl oz", List.of("12.5 mL", "1 3/4 US fl oz"));
+        return parse(text, Measured.VOLUME, "volume, such as mL or US fl oz", List.of("12.5 mL", "1 3/4 US fl oz"));
     }
 
     /**
@@ -119,7 +119,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit of temperature
      */
     public Amount<Temperature> parseTemperature(String text) {
-        return parse(text, Kind.TEMPERATURE, "temperature: °C, °F or K", List.of("72.5 °C", "160 °F"));
+        return parse(text, Measured.TEMPERATURE, "temperature: °C, °F or K", List.of("72.5 °C", "160 °F"));
     }
 
     /**
@@ -130,10 +130,11 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and such a unit
      */
     public Amount<Dimensionless> parseShare(String text) {
-        return parse(text, Kind.NUMBER, "share: %, ‰ or ppm", List.of("0.5 %", "200 ppm"));
+        return parse(text, Measured.NUMBER, "share: %, ‰ or ppm", List.of("0.5 %", "200 ppm"));
     }
 
-    private <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind kind, String expected, List<String> examples) {
+    private <Q extends Quantity<Q>> Amount<Q> parse(
+            String text, Measured kind, String expected, List<String> examples) {
         AmountText parts = reader(
                         typed -> {
                             AmountText read = AmountText.read(typed, decimalMark, kind);

@@ -17,7 +17,7 @@ record AmountText(Ratio number, UnitScale scale) {
             + "|(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?)) *+");
 
     /** Reads strictly; what to write instead is added by the {@link TextReader}. */
-    static AmountText read(String text, char decimalMark, @Nullable Kind wanted) {
+    static AmountText read(String text, char decimalMark, @Nullable Measured wanted) {
         NumberAndRest parts = NumberAndRest.split(text, decimalMark);
         return new AmountText(parts.number(), UnitNames.find(text, parts.rest(), wanted));
     }

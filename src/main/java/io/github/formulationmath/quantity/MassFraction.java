@@ -2,11 +2,20 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Figure;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
 import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -20,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same exact share, however it was written. Immutable and thread-safe.
  */
-public final class MassFraction implements Comparable<MassFraction>, Serializable {
+public final class MassFraction implements Explainable, Comparable<MassFraction>, Serializable {
 
     /** Nothing of the whole: 0 %. */
     public static final MassFraction ZERO = of(Ratio.ZERO);
@@ -31,12 +40,21 @@ public final class MassFraction implements Comparable<MassFraction>, Serializabl
     @Serial
     private static final long serialVersionUID = 1L;
 
+    private static final Symbol GIVEN = Symbol.of("x", "given-value", Kind.SHARE);
+    private static final Subject NOBODY = Subject.of("", "");
+
     private final Ratio fraction;
     private final @Nullable String asWritten;
+    private final transient @Nullable Origin origin;
 
     private MassFraction(Ratio fraction, @Nullable String asWritten) {
-        this.fraction = ShareText.requireShare("mass fraction", fraction);
+        this(ShareText.requireShare("mass fraction", fraction), asWritten, null);
+    }
+
+    private MassFraction(Ratio fraction, @Nullable String asWritten, @Nullable Origin origin) {
+        this.fraction = fraction;
         this.asWritten = asWritten;
+        this.origin = origin;
     }
 
     /**
@@ -126,6 +144,36 @@ public final class MassFraction implements Comparable<MassFraction>, Serializabl
      */
     public Optional<String> asWritten() {
         return Optional.ofNullable(asWritten);
+    }
+
+    /**
+     * The same share, able to tell how it came about. Two shares that differ in that alone are equal.
+     *
+     * @param question what the share answers
+     * @param owner whose share it is
+     * @param figure the relation that made it, leading to {@link #fraction()}
+     * @param <T> whose share it is
+     * @return the share with its working
+     */
+    public <T> MassFraction withWorking(Function<? super T, Phrase> question, T owner, Figure<? super T> figure) {
+        return new MassFraction(fraction, asWritten, Origin.of(question, fraction, owner, figure));
+    }
+
+    /**
+     * The same share as if it were given, so that nothing it came from is kept in memory for its sake.
+     *
+     * @return the share alone
+     */
+    public MassFraction withoutWorking() {
+        return origin == null ? this : new MassFraction(fraction, asWritten, null);
+    }
+
+    /** Where the share comes from; of one that was given, only that it was. */
+    @Override
+    public Origin origin() {
+        return origin != null
+                ? origin
+                : Origin.given(GIVEN, NOBODY, fraction, Source.written(asWritten != null ? asWritten : toString()));
     }
 
     /**

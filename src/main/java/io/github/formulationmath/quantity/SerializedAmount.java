@@ -17,7 +17,7 @@ record SerializedAmount(Ratio value, String unit) implements Serializable {
             throw new InvalidObjectException("an amount needs a value and a unit");
         }
         try {
-            return Amount.ofScale(value, KnownUnits.bySymbol(unit.equals(FORMER_GRAIN) ? "grain" : unit));
+            return Amount.ofScale(value, KnownUnit.bySymbol(unit.equals(FORMER_GRAIN) ? "grain" : unit));
         } catch (IllegalArgumentException e) {
             throw (InvalidObjectException) new InvalidObjectException(e.getMessage()).initCause(e);
         }

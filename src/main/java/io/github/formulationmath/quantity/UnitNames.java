@@ -62,7 +62,7 @@ final class UnitNames {
 
     private static Map<String, UnitScale> names() {
         Map<String, UnitScale> names = new HashMap<>();
-        KnownUnits.all().forEach(scale -> names.put(scale.symbol(), scale));
+        Stream.of(KnownUnit.values()).forEach(scale -> names.put(scale.symbol(), scale));
         // A bare number could be a fraction or a percentage, so the number one has no name here.
         names.remove("");
         alias(names, "µg", "\u03bcg", "ug", "mcg");
@@ -74,7 +74,7 @@ final class UnitNames {
 
     private static void alias(Map<String, UnitScale> names, String symbol, String... others) {
         for (String other : others) {
-            names.put(other, KnownUnits.bySymbol(symbol));
+            names.put(other, KnownUnit.bySymbol(symbol));
         }
     }
 
@@ -99,7 +99,7 @@ final class UnitNames {
     }
 
     /** The unit of a name, whatever it measures. */
-    static UnitScale find(String text, String name, @Nullable Kind wanted) {
+    static UnitScale find(String text, String name, @Nullable Measured wanted) {
         UnitScale scale = NAMES.get(name);
         if (scale != null) {
             return scale;
@@ -149,8 +149,8 @@ final class UnitNames {
                 .strip();
     }
 
-    private static String symbols(@Nullable Kind wanted) {
-        return KnownUnits.all().stream()
+    private static String symbols(@Nullable Measured wanted) {
+        return Stream.of(KnownUnit.values())
                 .filter(scale -> !scale.symbol().isEmpty() && (wanted == null || scale.kind() == wanted))
                 .map(UnitScale::symbol)
                 .collect(Collectors.joining(", "));

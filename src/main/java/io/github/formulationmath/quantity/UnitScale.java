@@ -6,71 +6,54 @@ import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the library knows of a unit: its kind, and the exact line {@code counted = factor · value + offset} to the unit
- * its kind is counted in. One object per known unit; equal scales are the same unit.
- *
- * @param unit the unit; of two that measure the same, the known one
- * @param kind what the unit measures
- * @param factor how many counting units make one
- * @param offset where its zero lies, in counting units
- * @param symbol the symbol it is printed with
- * @param known whether it is one of {@link FormulationUnits}
+ * What the library knows of a unit: what it measures, and the exact line {@code counted = factor · value + offset} to the
+ * unit that such things are counted in. The units of the bench are {@link KnownUnit}s, which know that without their
+ * {@link Unit} objects; equal scales are the same unit.
  */
-record UnitScale(Unit<?> unit, Kind kind, Ratio factor, Ratio offset, String symbol, boolean known) {
+sealed interface UnitScale permits KnownUnit, ForeignUnit {
 
     static UnitScale of(Unit<?> unit) {
-        UnitScale known = KnownUnits.find(unit);
+        KnownUnit known = FormulationUnits.find(unit);
         if (known != null) {
             return known;
         }
-        UnitScale foreign = walk(unit, "", false);
-        UnitScale same = KnownUnits.findSame(foreign);
-        return same != null ? same : foreign.with(symbolOf(foreign));
+        ForeignUnit foreign = ForeignUnit.of(unit);
+        KnownUnit same = KnownUnit.findSame(foreign);
+        return same != null ? same : foreign;
     }
 
-    static UnitScale known(Unit<?> unit, String symbol) {
-        return walk(unit, symbol, true);
+    /** The unit itself; the first time anybody asks, the reference implementation starts. */
+    Unit<?> unit();
+
+    Measured kind();
+
+    /** How many counting units make one. */
+    Ratio factor();
+
+    /** Where its zero lies, in counting units. */
+    Ratio offset();
+
+    /** The symbol it is printed with. */
+    String symbol();
+
+    /** A foreign unit is never the same as a known one: it would have been taken for it. */
+    boolean isSameAs(UnitScale other);
+
+    default boolean isShifted() {
+        return !offset().isZero();
     }
 
-    private static UnitScale walk(Unit<?> unit, String symbol, boolean known) {
-        Kind kind = Kind.of(unit);
-        ConverterWalk walk = ConverterWalk.of(unit);
-        return new UnitScale(
-                unit,
-                kind,
-                walk.factor().times(kind.countedPerSystemUnit()),
-                walk.offset().times(kind.countedPerSystemUnit()),
-                symbol,
-                known);
+    default Ratio toCounted(Ratio value) {
+        return value.times(factor()).plus(offset());
     }
 
-    private UnitScale with(String newSymbol) {
-        return new UnitScale(unit, kind, factor, offset, newSymbol, known);
-    }
-
-    boolean isShifted() {
-        return !offset.isZero();
-    }
-
-    Ratio toCounted(Ratio value) {
-        return value.times(factor).plus(offset);
-    }
-
-    Ratio fromCounted(Ratio counted) {
-        return counted.minus(offset).dividedBy(factor);
+    default Ratio fromCounted(Ratio counted) {
+        return counted.minus(offset()).dividedBy(factor());
     }
 
     /** Whether two units measure the same kind of thing, so that amounts in them can meet. */
-    boolean meets(UnitScale other) {
-        return kind == other.kind && (kind != Kind.OTHER || unit.isCompatible(other.unit));
-    }
-
-    /** A foreign unit is never the same as a known one: it would have been taken for it. */
-    boolean isSameAs(UnitScale other) {
-        if (known || other.known) {
-            return known && other.known && symbol.equals(other.symbol);
-        }
-        return factor.equals(other.factor) && offset.equals(other.offset) && meets(other);
+    default boolean meets(UnitScale other) {
+        return kind() == other.kind() && (kind() != Measured.OTHER || unit().isCompatible(other.unit()));
     }
 
     /** A name for messages, which never fails. */
@@ -78,15 +61,11 @@ record UnitScale(Unit<?> unit, Kind kind, Ratio factor, Ratio offset, String sym
         return name(unit).orElseGet(() -> unit.getClass().getSimpleName());
     }
 
-    private static Optional<String> name(Unit<?> unit) {
+    static Optional<String> name(Unit<?> unit) {
         return text(unit.getSymbol()).or(() -> text(unit.getName()));
     }
 
     private static Optional<String> text(@Nullable String text) {
         return Optional.ofNullable(text).filter(t -> !t.isBlank());
-    }
-
-    private static String symbolOf(UnitScale foreign) {
-        return name(foreign.unit).orElseGet(() -> "(× " + foreign.factor + " " + foreign.kind.countingSymbol() + ")");
     }
 }

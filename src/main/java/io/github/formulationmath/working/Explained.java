@@ -8,7 +8,7 @@ import io.github.formulationmath.number.Ratio;
  * <p>A type implements {@link #derive} with the very relation that made its number; {@link #working()} runs that
  * relation again with a recorder and holds the outcome against {@link #result()}.
  */
-public interface Explained {
+public interface Explained extends Explainable {
 
     /**
      * What the result answers.
@@ -34,12 +34,8 @@ public interface Explained {
      */
     <V> V derive(Reckoning<V> reckoning);
 
-    /**
-     * How the result came about.
-     *
-     * @return the working, recorded anew by the relation that made the result
-     */
-    default Working working() {
-        return Working.of(question(), result(), this::derive);
+    @Override
+    default Origin origin() {
+        return Origin.of(Explained::question, result(), this, Explained::derive);
     }
 }

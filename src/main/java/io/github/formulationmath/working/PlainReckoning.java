@@ -30,8 +30,8 @@ enum PlainReckoning implements Reckoning<Ratio> {
     }
 
     @Override
-    public Ratio known(Explained earlier) {
-        return earlier.result();
+    public Ratio known(Explainable earlier) {
+        return earlier.origin().number();
     }
 
     @Override

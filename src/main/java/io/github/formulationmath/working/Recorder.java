@@ -5,7 +5,6 @@ import io.github.formulationmath.number.Rounding;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,7 +15,7 @@ final class Recorder implements Reckoning<Term> {
 
     private final List<Entry> entries = new ArrayList<>();
     private final Map<String, Step> byLabel = new HashMap<>();
-    private final IdentityHashMap<Explained, Term> byResult = new IdentityHashMap<>();
+    private final Map<Origin, Term> byOrigin = new HashMap<>();
     private final Set<Note> notes = new HashSet<>();
 
     List<Entry> entries() {
@@ -44,17 +43,18 @@ final class Recorder implements Reckoning<Term> {
     }
 
     @Override
-    public Term known(Explained earlier) {
-        Term done = byResult.get(earlier);
+    public Term known(Explainable earlier) {
+        Origin origin = earlier.origin();
+        Term done = byOrigin.get(origin);
         if (done != null) {
             return done;
         }
-        Term derived = earlier.derive(this);
-        if (!derived.value().equals(earlier.result())) {
+        Term derived = origin.derive(this);
+        if (!derived.value().equals(origin.number())) {
             throw new IllegalStateException(
-                    "the working leads to " + derived.value() + ", the result is " + earlier.result());
+                    "the working leads to " + derived.value() + ", the result is " + origin.number());
         }
-        byResult.put(earlier, derived);
+        byOrigin.put(origin, derived);
         return derived;
     }
 

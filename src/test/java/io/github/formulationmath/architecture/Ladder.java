@@ -14,8 +14,8 @@ final class Ladder {
     private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
             may("number"),
             may("csv", "number"),
-            may("quantity", "number"),
             may("working", "number"),
+            may("quantity", "number", "working"),
             may("formula", "number", "quantity", "working"),
             may("chemistry", "number", "csv", "working"),
             may("scaling", "number", "quantity", "working", "formula"),

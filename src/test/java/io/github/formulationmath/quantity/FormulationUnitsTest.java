@@ -90,7 +90,7 @@ class FormulationUnitsTest {
         "K, 1",
     })
     void metric_factors_are_powers_of_ten(String symbol, String factor) {
-        UnitScale scale = KnownUnits.bySymbol(symbol);
+        UnitScale scale = KnownUnit.bySymbol(symbol);
         assertThat(FormulationUnits.factorOf(scale.unit())).isEqualTo(Ratio.parse(factor));
         assertThat(FormulationUnits.symbolOf(scale.unit())).isEqualTo(symbol);
     }

@@ -41,9 +41,9 @@ class SettingsOfTheJvmTest {
 
     private static List<String> results() {
         List<String> results = new ArrayList<>();
-        for (UnitScale scale : KnownUnits.all()) {
-            UnitScale again = UnitScale.known(scale.unit(), scale.symbol());
-            results.add(again.symbol() + " " + again.factor() + " " + again.offset());
+        for (UnitScale scale : List.of(KnownUnit.values())) {
+            ForeignUnit again = ForeignUnit.of(scale.unit());
+            results.add(scale.symbol() + " " + again.factor() + " " + again.offset());
         }
         results.add(Amount.mass("12.5 g").to(FormulationUnits.OUNCE).toString());
         results.add(Amount.temperature("20.123456 °C")

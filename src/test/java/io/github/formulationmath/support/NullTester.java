@@ -3,6 +3,11 @@ package io.github.formulationmath.support;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.working.Figure;
+import io.github.formulationmath.working.Origin;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
 import java.lang.reflect.Executable;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
@@ -12,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.assertj.core.api.SoftAssertions;
 
 /**
@@ -19,6 +25,25 @@ import org.assertj.core.api.SoftAssertions;
  * NullPointerException} that names an argument.
  */
 public final class NullTester {
+
+    /** What every value that explains itself takes. */
+    private static final Map<Class<?>, Object> EXPLAINING = explaining();
+
+    private static Map<Class<?>, Object> explaining() {
+        Function<Object, Phrase> question = owner -> Phrase.of("question.given-value");
+        Figure<Object> one = NullTester::one;
+        return Map.of(
+                Function.class,
+                question,
+                Figure.class,
+                one,
+                Origin.class,
+                Origin.of(question, Ratio.ONE, "owner", one));
+    }
+
+    private static <V> V one(Object owner, Reckoning<V> reckoning) {
+        return reckoning.literal(1);
+    }
 
     private final Map<Class<?>, Object> samples;
 
@@ -76,7 +101,7 @@ public final class NullTester {
         List<Object> arguments = new ArrayList<>();
         for (Parameter parameter : Arrays.asList(method.getParameters())) {
             Class<?> type = parameter.getType();
-            Object given = samples.get(type);
+            Object given = samples.getOrDefault(type, EXPLAINING.get(type));
             // The value itself is a sample of its own type, and of what a bridge such as compareTo(Object) takes.
             Object sample = given == null && type.isInstance(instance) ? instance : given;
             assertThat(sample)
