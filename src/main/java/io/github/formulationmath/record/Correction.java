@@ -137,7 +137,7 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * @throws IllegalArgumentException if the line is none of the formula
      */
     public Amount<Mass> addition(FormulaLine line) {
-        return Amount.grams(grams().get(made.indexOf(Objects.requireNonNull(line, "line"))));
+        return Amount.grams(grams().get(made.formula().indexOf(line)));
     }
 
     /**
@@ -148,7 +148,7 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * @throws IllegalArgumentException if the line is none of the formula
      */
     public Optional<Working> additionWorking(FormulaLine line) {
-        made.indexOf(Objects.requireNonNull(line, "line"));
+        made.formula().indexOf(line);
         return Optional.empty();
     }
 

@@ -96,7 +96,7 @@ final class PotConstraints {
         }
         open.forEach((name, lines) ->
                 all.add(new Stock(Obstacle.Kind.STOCK_OUT, List.copyOf(lines), left.getOrDefault(name, Ratio.ZERO))));
-        all.sort(Comparator.comparingInt(stock -> stock.first().position()));
+        all.sort(Comparator.comparingInt(stock -> stock.first().index()));
         return List.copyOf(all);
     }
 
@@ -307,7 +307,7 @@ final class PotConstraints {
 
         @Override
         public List<Integer> own() {
-            return lines.stream().map(line -> line.position() - 1).toList();
+            return lines.stream().map(FormulaLine::index).toList();
         }
 
         @Override

@@ -98,7 +98,7 @@ final class RestoringCorrection extends Correction {
 
     @Override
     public Optional<Working> additionWorking(FormulaLine line) {
-        MadeLine there = made().lines().get(made().indexOf(line));
+        MadeLine there = made().line(line);
         return Optional.of(Working.of(
                 Phrase.of("question.addition", line.name()),
                 grams().get(there.index()),
