@@ -3,14 +3,16 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 
 /**
@@ -30,7 +32,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public abstract sealed class Correction implements Explained permits SmallestCorrection, RestoringCorrection {
+public abstract sealed class Correction implements Explainable permits SmallestCorrection, RestoringCorrection {
 
     /** The most lines that the smallest additions are worked out for. */
     public static final int MAX_LINES = 100;
@@ -133,24 +135,10 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * What to add of one line.
      *
      * @param line the line
-     * @return the mass in grams, at least 0
+     * @return the mass in grams, at least 0, with its working: that of a restoration, or the proof that nothing smaller does
      * @throws IllegalArgumentException if the line is none of the formula
      */
-    public Amount<Mass> addition(FormulaLine line) {
-        return Amount.grams(grams().get(made.formula().indexOf(line)));
-    }
-
-    /**
-     * How {@link #addition} comes about.
-     *
-     * @param line the line
-     * @return the working; only of a restoration, for the smallest additions are proved all together by {@link #working()}
-     * @throws IllegalArgumentException if the line is none of the formula
-     */
-    public Optional<Working> additionWorking(FormulaLine line) {
-        made.formula().indexOf(line);
-        return Optional.empty();
-    }
+    public abstract Amount<Mass> addition(FormulaLine line);
 
     /**
      * What will be in the pot.
@@ -158,7 +146,7 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * @return the mass there and all additions, in grams
      */
     public Amount<Mass> newMass() {
-        return Amount.grams(made.result().plus(result()));
+        return Amount.grams(made.grams().plus(totalGrams()));
     }
 
     /**
@@ -173,11 +161,22 @@ public abstract sealed class Correction implements Explained permits SmallestCor
     /**
      * The mass of all additions.
      *
-     * @return the total in grams
+     * @return the total in grams, with its working
      */
     public Amount<Mass> total() {
-        return Amount.grams(result());
+        return Amount.grams(totalGrams())
+                .withWorking(correction -> Phrase.of("question.total-addition"), this, Correction::total);
     }
+
+    /** Where the {@link #total()} comes from. */
+    @Override
+    public Origin origin() {
+        return total().origin();
+    }
+
+    abstract Ratio totalGrams();
+
+    abstract <V> V total(Reckoning<V> r);
 
     /**
      * What stands in the way. If the lines cannot all be brought within their tolerances: conditions that contradict each
@@ -192,18 +191,10 @@ public abstract sealed class Correction implements Explained permits SmallestCor
     /**
      * How far the worst line is off after the best additions.
      *
-     * @return the least possible worst deviation, as a share of the line's own; only with {@link Outcome#BEST_POSSIBLE}
+     * @return the least possible worst deviation in percent of the line's own share, with the proof that no additions leave
+     *     the worst line less far off; only with {@link Outcome#BEST_POSSIBLE}
      */
-    public Optional<Ratio> worstDeviation() {
-        return Optional.empty();
-    }
-
-    /**
-     * Why no additions leave the worst line less far off.
-     *
-     * @return the working; only with {@link Outcome#BEST_POSSIBLE}
-     */
-    public Optional<Working> worstDeviationWorking() {
+    public Optional<Amount<Dimensionless>> worstDeviation() {
         return Optional.empty();
     }
 
@@ -258,11 +249,6 @@ public abstract sealed class Correction implements Explained permits SmallestCor
 
     List<Ratio> grams() {
         return findings.grams();
-    }
-
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.total-addition");
     }
 
     @Override

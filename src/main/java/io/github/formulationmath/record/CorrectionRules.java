@@ -8,7 +8,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serial;
 import java.io.Serializable;
@@ -40,7 +39,7 @@ import org.jspecify.annotations.Nullable;
 public final class CorrectionRules implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Tolerances tolerances;
     private final Map<Substance, MassFraction> caps;
@@ -203,19 +202,19 @@ public final class CorrectionRules implements Serializable {
 
     /** The largest content in grams that these rules and a bench allow. */
     private Ratio roomOn(Bench bench) {
-        Ratio carried = bench.balance().capacityUnder(bench.vessel()).in(FormulationUnits.GRAM);
+        Ratio carried = bench.balance().capacityUnder(bench.vessel()).canonical();
         Ratio held = bench.vessel()
                 .workingVolume()
                 .flatMap(volume -> bench.productDensity().map(density -> density.massOf(volume)))
-                .map(mass -> mass.in(FormulationUnits.GRAM))
+                .map(mass -> mass.canonical())
                 .orElse(carried);
-        Ratio said = room == null ? carried : room.in(FormulationUnits.GRAM);
+        Ratio said = room == null ? carried : room.canonical();
         return carried.min(held).min(said);
     }
 
     /** The room in grams for a batch; a pot that holds more than it can hold is simply full. */
     Ratio roomFor(MadeBatch made) {
-        return roomOn(made.plan().bench()).max(made.result());
+        return roomOn(made.plan().bench()).max(made.grams());
     }
 
     /**
@@ -223,13 +222,13 @@ public final class CorrectionRules implements Serializable {
      * spellings that the formula uses.
      */
     CorrectionRules checkedFor(MadeBatch made) {
-        Formula formula = made.plan().batch().formula();
+        Formula formula = made.formula();
         Stream.concat(frozen.stream(), stock.keySet().stream())
                 .filter(line -> !formula.has(line))
                 .findFirst()
                 .ifPresent(line -> {
                     throw new IllegalArgumentException(Excerpt.of(line) + " is in the rules, and no line of \""
-                            + Excerpt.of(made.plan().batch().formula().name()) + "\"");
+                            + Excerpt.of(made.formula().name()) + "\"");
                 });
         Map<Substance, MassFraction> counted = new LinkedHashMap<>();
         caps.forEach((substance, most) -> counted.merge(counted(formula, substance), most, CorrectionRules::lower));

@@ -5,8 +5,9 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
@@ -27,7 +28,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class DisplayedAdditions implements Explained {
+public final class DisplayedAdditions implements Explainable {
 
     private static final Symbol STEPS = Symbol.of("n", "addition-steps", Kind.NUMBER);
     private static final Symbol STEP = Symbol.of("d", "readability", Kind.MASS);
@@ -64,7 +65,7 @@ public final class DisplayedAdditions implements Explained {
         List<LinearProgram.Row> rows =
                 rows(made, rules).map(row -> row.dense(made.lines().size())).toList();
         StepProgram program = new StepProgram(rows, steps(made));
-        StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.result()));
+        StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.grams()));
         if (answer.values().isPresent()) {
             Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
             return new DisplayedAdditions(made, rules, answer.values().get(), quality);
@@ -166,11 +167,18 @@ public final class DisplayedAdditions implements Explained {
     /**
      * The mass of all additions.
      *
-     * @return the total in the unit of the balance of the bench
+     * @return the total in the unit of the balance of the bench, with its working
      */
     public Amount<Mass> total() {
         return Amount.grams(sum(grams))
+                .withWorking(shown -> Phrase.of("question.displayed-addition"), this, DisplayedAdditions::total)
                 .to(made.plan().bench().balance().readability().getUnit());
+    }
+
+    /** Where the {@link #total()} comes from. */
+    @Override
+    public Origin origin() {
+        return total().origin();
     }
 
     /**
@@ -189,7 +197,7 @@ public final class DisplayedAdditions implements Explained {
      */
     public Optional<LineCheck> furthestOutside() {
         return after().check(rules.tolerances()).stream()
-                .filter(check -> !check.allowed().contains(check.line().share().fraction()))
+                .filter(check -> !check.allowed().contains(check.line().share()))
                 .reduce((worst, check) -> isFurtherOff(check, worst) ? check : worst);
     }
 
@@ -197,18 +205,7 @@ public final class DisplayedAdditions implements Explained {
         return check.deviation().abs().compareTo(than.deviation().abs()) > 0;
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.displayed-addition");
-    }
-
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V total(Reckoning<V> r) {
         boolean alike = steps(made).stream().distinct().count() == 1;
         List<V> shown = new ArrayList<>();
         for (MadeLine line : made.lines()) {

@@ -4,15 +4,13 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
@@ -29,10 +27,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Evaporation implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public final class Evaporation implements Explainable {
 
     private final MadeBatch made;
     private final Amount<Mass> contentNow;
@@ -45,7 +40,7 @@ public final class Evaporation implements Explained, Serializable {
         this.contentNow = contentNow;
         this.line = line;
         this.balance = balance;
-        this.grams = derive(Reckoning.plain());
+        this.grams = loss(Reckoning.plain());
     }
 
     /**
@@ -101,10 +96,11 @@ public final class Evaporation implements Explained, Serializable {
     /**
      * What went off, and what has to be added back.
      *
-     * @return the mass in grams, at least 0
+     * @return the mass in grams, at least 0, with its working
      */
     public Amount<Mass> loss() {
-        return Amount.grams(grams);
+        return Amount.grams(grams)
+                .withWorking(loss -> Phrase.of("question.evaporated-mass", loss.line.name()), this, Evaporation::loss);
     }
 
     /**
@@ -148,7 +144,7 @@ public final class Evaporation implements Explained, Serializable {
     }
 
     private PotErrors weighedAgain() {
-        Ratio shown = contentNow.in(FormulationUnits.GRAM);
+        Ratio shown = contentNow.canonical();
         return made.errors()
                 .weighedAgain(
                         line.index(),
@@ -166,25 +162,20 @@ public final class Evaporation implements Explained, Serializable {
         return notAddedBack().plus(List.of(LineAddition.of(line, read)));
     }
 
+    /** Where the {@link #loss()} comes from. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.evaporated-mass", line.name());
+    public Origin origin() {
+        return loss().origin();
     }
 
-    @Override
-    public Ratio result() {
-        return grams;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        PotMass.Content content = new PotMass.Content(contentNow, made.symbols().contentNow());
+    private <V> V loss(Reckoning<V> r) {
+        PotMass content = PotMass.Shown.of(made.symbols().contentNow(), Subject.of("", ""), contentNow);
         V now = SureMass.estimate(r, pot(), content, balance, WeighingMethod.TARE_EACH);
         return r.named(made.symbols().evaporated(), r.difference(r.known(made), now));
     }
 
     private Subject pot() {
-        return Subject.of("", made.plan().batch().formula().name());
+        return Subject.of("", made.formula().name());
     }
 
     @Override

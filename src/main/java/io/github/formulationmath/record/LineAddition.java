@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Objects;
@@ -78,7 +77,7 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
     }
 
     Ratio grams() {
-        return mass.in(FormulationUnits.GRAM);
+        return mass.canonical();
     }
 
     @Override

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
@@ -101,7 +100,7 @@ final class PotConstraints {
     }
 
     private static Ratio grams(Amount<Mass> amount) {
-        return amount.in(FormulationUnits.GRAM);
+        return amount.canonical();
     }
 
     /** What every line that is weighed in one go on a balance of its own must not pass: what that balance carries. */

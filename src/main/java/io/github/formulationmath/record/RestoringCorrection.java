@@ -6,15 +6,14 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.verification.Outcome;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
 
 /**
  * The additions that restore a formula exactly: the batch grows until the line that there is most of, for its share, is
@@ -26,43 +25,29 @@ final class RestoringCorrection extends Correction {
     private static final Symbol NEW_MASS = Symbol.of("Mnew", "restored-batch-mass", Kind.MASS);
     private static final Symbol ADDITION = Symbol.of("x", "addition-to-restore", Kind.MASS);
 
-    /** How large the batch has to become. */
-    private record NewMass(MadeBatch made, Ratio result) implements Explained {
+    private final Amount<Mass> newMass;
 
-        static NewMass of(MadeBatch made) {
-            return new NewMass(made, new NewMass(made, Ratio.ZERO).derive(Reckoning.plain()));
-        }
-
-        @Override
-        public Phrase question() {
-            return Phrase.of("question.restored-batch-mass");
-        }
-
-        @Override
-        public <V> V derive(Reckoning<V> r) {
-            List<V> needed = new ArrayList<>(made.lines().size());
-            for (MadeLine line : made.lines()) {
-                needed.add(r.named(NEEDED, line.line(), r.quotient(r.known(line), r.known(line.line()))));
-            }
-            V most = r.named(NEW_MASS, r.maximum(needed));
-            r.holds(most, Comparison.AT_LEAST, r.known(made));
-            return most;
-        }
+    private RestoringCorrection(MadeBatch made, CorrectionRules rules, Findings findings, Amount<Mass> newMass) {
+        super(made, rules, findings);
+        this.newMass = newMass;
     }
 
-    private final NewMass restored;
-
-    private RestoringCorrection(MadeBatch made, CorrectionRules rules, Findings findings, NewMass restored) {
-        super(made, rules, findings);
-        this.restored = restored;
+    private static <V> V newMass(MadeBatch made, Reckoning<V> r) {
+        List<V> needed = new ArrayList<>(made.lines().size());
+        for (MadeLine line : made.lines()) {
+            needed.add(r.named(NEEDED, line.line(), r.quotient(r.known(line), r.known(line.line()))));
+        }
+        V most = r.named(NEW_MASS, r.maximum(needed));
+        r.holds(most, Comparison.AT_LEAST, r.known(made));
+        return most;
     }
 
     static RestoringCorrection of(MadeBatch made, CorrectionRules rules) {
-        NewMass restored = NewMass.of(made);
+        Ratio restored = newMass(made, Reckoning.plain());
         List<Ratio> grams = made.lines().stream()
-                .map(line -> line.line().fraction().times(restored.result()).minus(line.result()))
+                .map(line -> line.line().fraction().times(restored).minus(line.grams()))
                 .toList();
-        Ratio total = restored.result().minus(made.result());
+        Ratio total = restored.minus(made.grams());
         List<Obstacle> obstacles = new ArrayList<>();
         List<ExceededCap> exceeded = new ArrayList<>();
         List<Condition> broken = new ArrayList<>();
@@ -73,7 +58,7 @@ final class RestoringCorrection extends Correction {
             if (slack.signum() < 0) {
                 obstacles.add(obstacle(each, slack));
                 if (each instanceof PotConstraints.Capped cap) {
-                    Ratio share = cap.most().fraction().minus(slack.dividedBy(restored.result()));
+                    Ratio share = cap.most().fraction().minus(slack.dividedBy(restored));
                     exceeded.add(new ExceededCap(cap.substance(), cap.most(), MassFraction.of(share)));
                 } else if (each instanceof PotConstraints.Kept kept) {
                     broken.add(kept.condition());
@@ -82,8 +67,9 @@ final class RestoringCorrection extends Correction {
         }
         Outcome outcome =
                 !obstacles.isEmpty() ? Outcome.OBSTRUCTED : total.isZero() ? Outcome.NOTHING_TO_DO : Outcome.MENDED;
-        return new RestoringCorrection(
-                made, rules, new Findings(outcome, grams, obstacles, exceeded, broken), restored);
+        Amount<Mass> newMass = Amount.grams(restored)
+                .withWorking(pot -> Phrase.of("question.restored-batch-mass"), made, RestoringCorrection::newMass);
+        return new RestoringCorrection(made, rules, new Findings(outcome, grams, obstacles, exceeded, broken), newMass);
     }
 
     /** Of what is at the bench it can be said how much is missing. */
@@ -96,14 +82,28 @@ final class RestoringCorrection extends Correction {
                         : Optional.of(Amount.grams(slack.unaryMinus())));
     }
 
+    /** What one line is made up by. */
+    private record Part(MadeLine there, Amount<Mass> newMass) {
+
+        Phrase question() {
+            return Phrase.of("question.addition", there.name());
+        }
+
+        <V> V in(Reckoning<V> r) {
+            FormulaLine line = there.line();
+            return r.named(ADDITION, line, r.difference(r.product(r.known(line), r.known(newMass)), r.known(there)));
+        }
+    }
+
     @Override
-    public Optional<Working> additionWorking(FormulaLine line) {
-        MadeLine there = made().line(line);
-        return Optional.of(Working.of(
-                Phrase.of("question.addition", line.name()),
-                grams().get(there.index()),
-                r -> r.named(
-                        ADDITION, line, r.difference(r.product(r.known(line), r.known(restored)), r.known(there)))));
+    public Amount<Mass> addition(FormulaLine line) {
+        Part part = new Part(made().line(line), newMass);
+        return Amount.grams(grams().get(part.there().index())).withWorking(Part::question, part, Part::in);
+    }
+
+    @Override
+    public Amount<Mass> newMass() {
+        return newMass;
     }
 
     @Override
@@ -112,12 +112,12 @@ final class RestoringCorrection extends Correction {
     }
 
     @Override
-    public Ratio result() {
-        return restored.result().minus(made().result());
+    Ratio totalGrams() {
+        return newMass.canonical().minus(made().grams());
     }
 
     @Override
-    public <V> V derive(Reckoning<V> r) {
-        return r.named(TOTAL, r.difference(r.known(restored), r.known(made())));
+    <V> V total(Reckoning<V> r) {
+        return r.named(TOTAL, r.difference(r.known(newMass), r.known(made())));
     }
 }

@@ -1,19 +1,22 @@
 package io.github.formulationmath.record;
 
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.LinearAnswer;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.verification.Outcome;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** The smallest additions, by linear programs that are solved one after the other as far as they are needed. */
@@ -140,16 +143,34 @@ final class SmallestCorrection extends Correction {
         return all;
     }
 
-    @Override
-    public Optional<Ratio> worstDeviation() {
-        return Optional.ofNullable(deviationProof).map(known -> known.answer().cost());
+    /** One of the additions that are proved all together. */
+    private record Part(SmallestCorrection all, MadeLine line) {
+
+        Phrase question() {
+            return Phrase.of("question.addition", line.name());
+        }
+
+        Ratio grams() {
+            return all.grams().get(line.index());
+        }
+
+        <V> V in(Reckoning<V> r) {
+            all.total(r);
+            return all.proof.unknowns().get(line.index()).given(r, grams());
+        }
     }
 
     @Override
-    public Optional<Working> worstDeviationWorking() {
+    public Amount<Mass> addition(FormulaLine line) {
+        Part part = new Part(this, made().line(line));
+        return Amount.grams(part.grams()).withWorking(Part::question, part, Part::in);
+    }
+
+    @Override
+    public Optional<Amount<Dimensionless>> worstDeviation() {
         return Optional.ofNullable(deviationProof)
-                .map(known -> Working.of(
-                        Phrase.of("question.worst-deviation"), known.answer().cost(), known::derive));
+                .map(known -> Percent.of(known.answer().cost())
+                        .withWorking(proof -> Phrase.of("question.worst-deviation"), known, LinearProof::derive));
     }
 
     @Override
@@ -158,12 +179,12 @@ final class SmallestCorrection extends Correction {
     }
 
     @Override
-    public Ratio result() {
+    Ratio totalGrams() {
         return proof.answer().cost();
     }
 
     @Override
-    public <V> V derive(Reckoning<V> r) {
+    <V> V total(Reckoning<V> r) {
         if (outcome() == Outcome.NOTHING_TO_DO) {
             r.note(() -> Phrase.of("note.nothing-to-add"));
             return r.named(TOTAL, r.literal(0));

@@ -9,6 +9,7 @@ import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 
 /** What one weighing says of a mass, by the error model of its balance: the same for a line, a later addition and the pot. */
@@ -31,18 +32,22 @@ final class SureMass {
 
     /** Where the mass behind a reading is sure to lie; not below 0. */
     static Bounds bounds(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
-        return error(subject, new PotMass.Read(reading), balance, method).bounds();
+        return error(subject, shown(subject, reading), balance, method).bounds();
     }
 
     /** How uncertain the mass behind a reading is. */
     static Spread spread(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
-        return Spread.of(error(subject, new PotMass.Read(reading), balance, method));
+        return Spread.of(error(subject, shown(subject, reading), balance, method));
     }
 
     /** What is most likely there: the reading, corrected for what is known of residue and air; it lies in the bounds. */
     static <V> V estimate(Reckoning<V> r, Subject subject, PotMass reading, Balance balance, WeighingMethod method) {
         Explained estimate = error(subject, reading, balance, method).estimate();
         return estimate.result().equals(reading.grams(Reckoning.plain())) ? reading.grams(r) : r.known(estimate);
+    }
+
+    private static PotMass shown(Subject subject, Ratio reading) {
+        return new PotMass.Shown(PotMass.READING, subject, reading, Source.user());
     }
 
     private static AdditionError error(Subject subject, PotMass reading, Balance balance, WeighingMethod method) {

@@ -145,7 +145,7 @@ public final class RecordSheet {
                 SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
                 SheetNumbers.percent(line.line().fraction()),
                 line.isAssumed() ? "?" : SheetNumbers.percent(line.share().fraction()),
-                line.isAssumed() ? "?" : off(check.deviation()),
+                line.isAssumed() ? "?" : off(check.deviation().canonical()),
                 words.say("sheet.record.verdict." + check.verdict().name()));
     }
 

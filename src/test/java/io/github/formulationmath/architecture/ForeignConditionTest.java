@@ -59,7 +59,8 @@ final class ForeignConditionTest {
 
         Ratio excess(MadeBatch made) {
             return made.lines().stream()
-                    .map(line -> worth.getOrDefault(line.name(), Ratio.ZERO).times(line.result()))
+                    .map(line -> worth.getOrDefault(line.name(), Ratio.ZERO)
+                            .times(line.mass().canonical()))
                     .reduce(Ratio.ZERO, Ratio::plus);
         }
     }

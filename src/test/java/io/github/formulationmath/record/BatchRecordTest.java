@@ -123,10 +123,12 @@ final class BatchRecordTest {
                         org.assertj.core.groups.Tuple.tuple("Glycerin", LineDifference.Change.CHANGED),
                         org.assertj.core.groups.Tuple.tuple("Glyceryl Stearate SE", LineDifference.Change.REMOVED),
                         org.assertj.core.groups.Tuple.tuple("Tocopherol", LineDifference.Change.ADDED));
-        assertThat(comparison.lines().stream().map(LineDifference::result).reduce(Ratio.ZERO, Ratio::plus))
+        assertThat(comparison.lines().stream()
+                        .map(line -> line.difference().canonical())
+                        .reduce(Ratio.ZERO, Ratio::plus))
                 .isEqualTo(Ratio.ZERO);
         comparison.lines().forEach(WorkingAssertions::assertSelfChecking);
-        assertThat(comparison.changes().get(1).result()).isEqualTo(Ratio.parse("0.005"));
+        assertThat(comparison.changes().get(1).difference()).isEqualTo(Percent.of(Ratio.parse("0.005")));
         BatchRecord record = record();
         assertThat(VersionComparison.of(record, record).changes()).isEmpty();
         assertThat(VersionComparison.of(record.madeAtFirst(), record.made()).changes())

@@ -140,7 +140,7 @@ final class JsonRecordsTest {
         assertThat(read.value()).isEqualTo(record);
         assertThat(read.unknownFields()).isEmpty();
         assertThat(Json.records().write(read.value())).isEqualTo(json);
-        assertThat(read.value().made().result()).isEqualTo(record.made().result());
+        assertThat(read.value().made().grams()).isEqualTo(record.made().grams());
         assertThat(json).doesNotContainPattern("\":-?[0-9]");
     }
 

@@ -64,12 +64,12 @@ final class MadeLimitsTest {
         assertThat(verdict.conformity()).isEqualTo(Conformity.EXCEEDS);
         Bounds exact = Bounds.closed(
                 left.line("Preservative blend")
-                        .shareBounds()
+                        .possibleShares()
                         .lower()
                         .orElseThrow()
                         .times(Ratio.parse("0.9")),
                 left.line("Preservative blend")
-                        .shareBounds()
+                        .possibleShares()
                         .upper()
                         .orElseThrow()
                         .times(Ratio.parse("0.9")));

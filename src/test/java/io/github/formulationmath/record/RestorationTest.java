@@ -38,8 +38,7 @@ final class RestorationTest {
         assertThat(restoration.additions()).hasSize(4);
         assertThat(restoration.outcome()).isEqualTo(Correction.Outcome.MENDED);
         WorkingAssertions.assertSelfChecking(restoration);
-        WorkingAssertions.assertSelfChecking(
-                restoration.additionWorking(line("Aqua")).orElseThrow());
+        WorkingAssertions.assertSelfChecking(restoration.addition(line("Aqua")).working());
         restoration
                 .after()
                 .lines()
