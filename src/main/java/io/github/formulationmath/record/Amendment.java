@@ -27,9 +27,9 @@ public record Amendment(String who, Instant time, String text) implements Serial
      * @throws IllegalArgumentException if a text is blank or too long
      */
     public Amendment {
-        Texts.requireName("who", who);
+        Texts.require("who", who, Texts.MAX_NAME);
         Objects.requireNonNull(time, "time");
-        Texts.requireText("text", text);
+        Texts.require("text", text, Texts.MAX_LENGTH);
     }
 
     /**

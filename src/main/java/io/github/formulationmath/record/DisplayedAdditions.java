@@ -16,6 +16,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
@@ -27,8 +28,15 @@ import javax.measure.quantity.Mass;
  * <p>Example: 2.76… g on a display of 0.1 g become 2.8 g; 2.7 g would leave the line outside.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param made what is in the pot
+ * @param rules what the additions have to reach
+ * @param additions what the display must read for each addition above 0, tared before it, on the balance of its line ({@link
+ *     MadeLine#balance()}) and in its unit
+ * @param quality how good the additions are
  */
-public final class DisplayedAdditions implements Explainable {
+public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<LineAddition> additions, Quality quality)
+        implements Explainable {
 
     private static final Symbol STEPS = Symbol.of("n", "addition-steps", Kind.NUMBER);
     private static final Symbol STEP = Symbol.of("d", "readability", Kind.MASS);
@@ -46,18 +54,31 @@ public final class DisplayedAdditions implements Explainable {
         NOT_WITHIN
     }
 
-    private final MadeBatch made;
-    private final CorrectionRules rules;
-    /** Whole multiples of the steps of the displays. */
-    private final List<Ratio> grams;
+    /**
+     * Copies the additions.
+     *
+     * @param made what is in the pot
+     * @param rules what the additions have to reach
+     * @param additions what the display must read for each addition
+     * @param quality how good the additions are
+     */
+    public DisplayedAdditions {
+        Objects.requireNonNull(made, "made");
+        Objects.requireNonNull(rules, "rules");
+        additions = List.copyOf(additions);
+        Objects.requireNonNull(quality, "quality");
+    }
 
-    private final Quality quality;
+    private static DisplayedAdditions of(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
+        List<LineAddition> additions = made.lines().stream()
+                .filter(line -> !grams.get(line.index()).isZero())
+                .map(line -> LineAddition.of(line, shown(line.balance(), grams.get(line.index()))))
+                .toList();
+        return new DisplayedAdditions(made, rules, additions, quality);
+    }
 
-    private DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
-        this.made = made;
-        this.rules = rules;
-        this.grams = List.copyOf(grams);
-        this.quality = quality;
+    private static Amount<Mass> shown(Balance balance, Ratio grams) {
+        return balance.readability().times(grams.dividedBy(balance.gramsPerDivision()));
     }
 
     /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
@@ -68,10 +89,12 @@ public final class DisplayedAdditions implements Explainable {
         StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.grams()));
         if (answer.values().isPresent()) {
             Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
-            return new DisplayedAdditions(made, rules, answer.values().get(), quality);
+            return of(made, rules, answer.values().get(), quality);
         }
         DisplayedAdditions nearest = nearest(made, rules, grams);
-        return answer.isCertain() ? new DisplayedAdditions(made, rules, nearest.grams, Quality.NONE_WITHIN) : nearest;
+        return answer.isCertain()
+                ? new DisplayedAdditions(made, rules, nearest.additions, Quality.NONE_WITHIN)
+                : nearest;
     }
 
     /**
@@ -90,7 +113,7 @@ public final class DisplayedAdditions implements Explainable {
         Ratio total = sum(shown);
         boolean within =
                 rows(made, rules).allMatch(row -> row.slack(shown, total).signum() >= 0);
-        return new DisplayedAdditions(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+        return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
     }
 
     private static Ratio sum(List<Ratio> grams) {
@@ -129,15 +152,6 @@ public final class DisplayedAdditions implements Explainable {
     }
 
     /**
-     * How good the additions are.
-     *
-     * @return the quality
-     */
-    public Quality quality() {
-        return quality;
-    }
-
-    /**
      * Whether every line is within its tolerance and every cap kept after them, the readings taken as they are.
      *
      * @return true if so
@@ -147,30 +161,12 @@ public final class DisplayedAdditions implements Explainable {
     }
 
     /**
-     * What the display must read for each addition, tared before it, on the balance of its line ({@link MadeLine#balance()}).
-     *
-     * @return the additions above 0, each in the unit of its balance
-     */
-    public List<LineAddition> additions() {
-        List<LineAddition> additions = new ArrayList<>();
-        for (MadeLine line : made.lines()) {
-            Ratio added = grams.get(line.index());
-            if (!added.isZero()) {
-                Balance balance = line.balance();
-                additions.add(LineAddition.of(
-                        line, balance.readability().times(added.dividedBy(balance.gramsPerDivision()))));
-            }
-        }
-        return List.copyOf(additions);
-    }
-
-    /**
      * The mass of all additions.
      *
      * @return the total in the unit of the balance of the bench, with its working
      */
     public Amount<Mass> total() {
-        return Amount.grams(sum(grams))
+        return Amount.grams(sum(additions.stream().map(LineAddition::grams).toList()))
                 .withWorking(shown -> Phrase.of("question.displayed-addition"), this, DisplayedAdditions::total)
                 .to(made.plan().bench().balance().readability().getUnit());
     }
@@ -187,7 +183,7 @@ public final class DisplayedAdditions implements Explainable {
      * @return what will be in the pot
      */
     public MadeBatch after() {
-        return made.plus(additions());
+        return made.plus(additions);
     }
 
     /**
@@ -208,13 +204,11 @@ public final class DisplayedAdditions implements Explainable {
     private <V> V total(Reckoning<V> r) {
         boolean alike = steps(made).stream().distinct().count() == 1;
         List<V> shown = new ArrayList<>();
-        for (MadeLine line : made.lines()) {
-            Ratio added = grams.get(line.index());
-            if (!added.isZero()) {
-                Ratio steps = added.dividedBy(line.balance().gramsPerDivision());
-                V count = r.given(STEPS, line.line(), steps, Source.user());
-                shown.add(r.named(SHOWN, line.line(), r.product(count, step(r, line, alike))));
-            }
+        for (LineAddition addition : additions) {
+            MadeLine line = made.line(addition.line());
+            Ratio steps = addition.grams().dividedBy(line.balance().gramsPerDivision());
+            V count = r.given(STEPS, line.line(), steps, Source.user());
+            shown.add(r.named(SHOWN, line.line(), r.product(count, step(r, line, alike))));
         }
         return r.named(
                 Correction.TOTAL,
@@ -229,6 +223,6 @@ public final class DisplayedAdditions implements Explainable {
 
     @Override
     public String toString() {
-        return quality + " " + additions();
+        return quality + " " + additions;
     }
 }

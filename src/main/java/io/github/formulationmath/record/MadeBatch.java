@@ -5,8 +5,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
-import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
@@ -89,33 +87,26 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
      * @throws IllegalArgumentException if an addition is of no line of the formula, or a line has two
      */
     public MadeBatch plus(List<LineAddition> additions) {
-        Map<Integer, PotMass> byLine = new HashMap<>();
         List<LineAddition> all = List.copyOf(Objects.requireNonNull(additions, "additions"));
+        Map<Integer, PotMass> byLine = new HashMap<>();
         List<Balance> balances = balances();
         Symbol symbol = symbols.next().added();
         for (LineAddition addition : all) {
-            FormulaLine line = addition.line();
-            int index = formula().indexOf(line);
+            MadeLine there = line(addition.line());
+            FormulaLine line = there.line();
             Balance balance = addition.balance().orElse(plan.bench().balance());
-            PotMass more = new PotMass.Estimated(
-                    new PotMass.Shown(symbol, line, addition.grams(), Source.user()),
-                    line,
-                    balance,
-                    WeighingMethod.TARE_EACH);
-            if (byLine.putIfAbsent(line.position(), more) != null) {
+            PotMass shown = new PotMass.Shown(symbol, line, addition.grams(), Source.user());
+            PotMass more = new PotMass.Estimated(shown, line, balance, WeighingMethod.TARE_EACH);
+            if (byLine.putIfAbsent(there.index(), new PotMass.Plus(there, more)) != null) {
                 throw new IllegalArgumentException(
                         "additions has " + Excerpt.of(line.name()) + " twice: add the two up");
             }
-            balances.set(index, balance);
+            balances.set(there.index(), balance);
         }
         return after(
-                line -> plus(line, byLine.get(line.line().position())),
+                line -> byLine.getOrDefault(line.index(), new PotMass.Same(line)),
                 balances,
                 errors.plus(all, plan.bench().balance()));
-    }
-
-    private static PotMass plus(MadeLine line, @Nullable PotMass more) {
-        return more == null ? new PotMass.Same(line) : new PotMass.Plus(line, more);
     }
 
     /** The pot after something happened to its lines, each known to within the same errors as before and some more. */
@@ -128,9 +119,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
     }
 
     private List<Balance> balances() {
-        List<Balance> all = new ArrayList<>(lines.size());
-        lines.forEach(line -> all.add(line.balance()));
-        return all;
+        return new ArrayList<>(lines.stream().map(MadeLine::balance).toList());
     }
 
     /**
@@ -188,16 +177,6 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
     @Override
     public MadeMasses masses() {
         return errors.masses(lines);
-    }
-
-    /**
-     * Checks limits again, on what was made.
-     *
-     * @param checker the limits, the product and the rule of decision
-     * @return the report on the shares as made and what the displays hide of them
-     */
-    public LimitReport check(LimitChecker checker) {
-        return Objects.requireNonNull(checker, "checker").check(this);
     }
 
     /**
