@@ -60,7 +60,7 @@ public final class Ingredient implements Serializable {
     public static Ingredient of(String name, Substance substance) {
         Map<Substance, MassFraction> whole = new LinkedHashMap<>();
         whole.put(Objects.requireNonNull(substance, "substance"), MassFraction.of(Ratio.ONE));
-        return new Ingredient(Names.require("name", name), whole, null);
+        return new Ingredient(SubstanceName.require("name", name), whole, null);
     }
 
     /**
@@ -70,7 +70,7 @@ public final class Ingredient implements Serializable {
      * @return a builder that takes the parts
      */
     public static BlendBuilder blend(String name) {
-        return new BlendBuilder(Names.require("name", name));
+        return new BlendBuilder(SubstanceName.require("name", name));
     }
 
     static Ingredient ofParts(String name, Map<Substance, MassFraction> parts) {
@@ -116,7 +116,7 @@ public final class Ingredient implements Serializable {
 
     /**
      * How much of the material as supplied a substance makes up, going by what the material itself declares; what is the
-     * same in a formula also through other lines, {@link OneSubstance#strengthIn} tells.
+     * same in a formula also through other lines, {@link SubstanceShare#strengthIn} tells.
      *
      * @param substance the substance, in any spelling
      * @return its mass fraction; empty if the material does not contain it
@@ -124,9 +124,7 @@ public final class Ingredient implements Serializable {
      *     numbers
      */
     public Optional<MassFraction> strengthOf(Substance substance) {
-        return Substances.of(this)
-                .find(Objects.requireNonNull(substance, "substance"))
-                .map(one -> MassFraction.of(one.strengthIn(this)));
+        return Composition.of(this).shareOf(substance).map(one -> one.strengthIn(this));
     }
 
     /**

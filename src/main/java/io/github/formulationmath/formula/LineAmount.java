@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
+import java.util.Objects;
 import javax.measure.quantity.Mass;
 
 /** The amount of a line as it is written in the formula, before anything is resolved. */
@@ -15,6 +16,11 @@ public sealed interface LineAmount extends Serializable {
      * @param fraction the fraction, above 0
      */
     record Share(MassFraction fraction) implements LineAmount {
+
+        /** Refuses null. */
+        public Share {
+            Objects.requireNonNull(fraction, "share");
+        }
 
         @Override
         public String toString() {
@@ -29,6 +35,11 @@ public sealed interface LineAmount extends Serializable {
      */
     record Parts(Ratio parts) implements LineAmount {
 
+        /** Refuses null. */
+        public Parts {
+            Objects.requireNonNull(parts, "parts");
+        }
+
         @Override
         public String toString() {
             return parts + " parts";
@@ -41,6 +52,11 @@ public sealed interface LineAmount extends Serializable {
      * @param mass the mass, above 0
      */
     record Weight(Amount<Mass> mass) implements LineAmount {
+
+        /** Refuses null. */
+        public Weight {
+            Objects.requireNonNull(mass, "mass");
+        }
 
         @Override
         public String toString() {

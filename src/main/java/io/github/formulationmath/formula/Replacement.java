@@ -19,8 +19,8 @@ record Replacement(
             throw new IllegalArgumentException(
                     Excerpt.of(line) + " cannot be replaced and take the difference as well: name another line");
         }
-        Substances both = Substances.of(formula.name(), formula.lines(), material);
-        Optional<OneSubstance> one = both.find(kept);
+        Optional<SubstanceShare> one =
+                Composition.of(formula.name(), formula.lines(), material).shareOf(kept);
         Ratio needed =
                 line.fraction().times(strength(line.ingredient(), one, kept)).dividedBy(strength(material, one, kept));
         Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
@@ -32,8 +32,8 @@ record Replacement(
         return new Replacement(formula, line, material, balancing, needed, rest).build();
     }
 
-    private static Ratio strength(Ingredient ingredient, Optional<OneSubstance> one, Substance asked) {
-        return one.map(substance -> substance.strengthIn(ingredient))
+    private static Ratio strength(Ingredient ingredient, Optional<SubstanceShare> one, Substance asked) {
+        return one.map(substance -> substance.strengthIn(ingredient).fraction())
                 .filter(strength -> !strength.isZero())
                 .orElseThrow(
                         () -> new IllegalArgumentException(Excerpt.of(ingredient) + " declares no " + Excerpt.of(asked)
@@ -41,7 +41,7 @@ record Replacement(
     }
 
     private Formula build() {
-        PercentFormulaBuilder draft = Formula.inPercent(formula.name());
+        FormulaBuilder draft = Formula.inPercent(formula.name());
         for (Phase phase : formula.phases()) {
             draft.phase(phase.name());
             phase.lines().forEach(each -> add(draft, each));
@@ -49,7 +49,7 @@ record Replacement(
         return draft.build();
     }
 
-    private void add(PercentFormulaBuilder draft, FormulaLine each) {
+    private void add(FormulaBuilder draft, FormulaLine each) {
         if (each.equals(line)) {
             draft.line(material, MassFraction.of(needed));
         } else if (!each.equals(balancing)) {

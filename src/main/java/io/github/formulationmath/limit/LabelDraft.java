@@ -2,8 +2,8 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
@@ -65,7 +65,7 @@ final class LabelDraft {
             addMaterial(line);
         }
         for (Map.Entry<Substance, MassFraction> part : line.ingredient().parts().entrySet()) {
-            OneSubstance one = formula.substances().of(part.getKey());
+            SubstanceShare one = formula.composition().shareOf(part.getKey()).orElseThrow();
             String declared = declared(one);
             if (declared != null || word == null) {
                 String name = declared == null ? one.substance().name() : declared;
@@ -78,8 +78,9 @@ final class LabelDraft {
     private void addMaterial(FormulaLine line) {
         String name = label.declared().get(line.ingredient().normalName());
         boolean amongParts = line.ingredient().parts().keySet().stream()
-                .anyMatch(part -> formula.substances()
-                        .of(part)
+                .anyMatch(part -> formula.composition()
+                        .shareOf(part)
+                        .orElseThrow()
                         .keys()
                         .contains(line.ingredient().normalName()));
         if (name != null && !amongParts) {
@@ -87,7 +88,7 @@ final class LabelDraft {
         }
     }
 
-    private @Nullable String declared(OneSubstance one) {
+    private @Nullable String declared(SubstanceShare one) {
         return one.keys().stream()
                 .map(label.declared()::get)
                 .filter(Objects::nonNull)

@@ -2,8 +2,8 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -25,7 +25,7 @@ final class LimitCheck {
     private final Map<Integer, Tally> tallies = new LinkedHashMap<>();
 
     private final Findings findings = new Findings();
-    private final Map<OneSubstance, Substance> allNames = new HashMap<>();
+    private final Map<SubstanceShare, Substance> allNames = new HashMap<>();
     private final Set<String> stated;
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
@@ -51,7 +51,7 @@ final class LimitCheck {
     private void countLine(FormulaLine line) {
         Map<Substance, MassFraction> parts = line.ingredient().parts();
         parts.forEach((part, strength) -> {
-            OneSubstance substance = formula.substances().of(part);
+            SubstanceShare substance = formula.composition().shareOf(part).orElseThrow();
             if (!count(line, substance, strength)) {
                 findings.addWithoutLimit(substance.substance());
             }
@@ -64,7 +64,9 @@ final class LimitCheck {
     /** Whether the parts themselves tell how much of what the line is called it holds. */
     private boolean isNamedAmong(Set<Substance> parts, String normalName) {
         for (Substance part : parts) {
-            if (allNames(formula.substances().of(part)).keys().contains(normalName)) {
+            if (allNames(formula.composition().shareOf(part).orElseThrow())
+                    .keys()
+                    .contains(normalName)) {
                 return true;
             }
         }
@@ -72,13 +74,13 @@ final class LimitCheck {
     }
 
     /** Every name and the number that any line, or the table, has for the substance. */
-    private Substance allNames(OneSubstance substance) {
+    private Substance allNames(SubstanceShare substance) {
         return allNames.computeIfAbsent(
                 substance, one -> checker.table().index().known(one.as(one.substance())));
     }
 
     /** Counts a part of a line wherever it counts; false if the table does not speak of it. */
-    private boolean count(FormulaLine line, OneSubstance substance, MassFraction strength) {
+    private boolean count(FormulaLine line, SubstanceShare substance, MassFraction strength) {
         Substance named = allNames(substance);
         CheckEntry entry = checker.index().find(named);
         boolean spokenOf = addFindings(substance.substance(), named, entry);
@@ -96,8 +98,8 @@ final class LimitCheck {
      */
     private void countUnderOwnName(FormulaLine line) {
         Substance material = Substance.of(line.name());
-        Substance named = formula.substances()
-                .find(material)
+        Substance named = formula.composition()
+                .shareOf(material)
                 .map(this::allNames)
                 .orElseGet(() -> checker.table().index().known(material));
         CheckEntry entry = checker.index().find(named);

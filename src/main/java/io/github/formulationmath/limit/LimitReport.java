@@ -102,8 +102,8 @@ public final class LimitReport {
      */
     public List<Verdict> verdictsFor(String inciName) {
         Substance asked = Substance.of(inciName);
-        Substance named = formula.substances()
-                .find(asked)
+        Substance named = formula.composition()
+                .shareOf(asked)
                 .map(one -> one.as(one.substance()))
                 .orElse(asked);
         return verdicts.stream()

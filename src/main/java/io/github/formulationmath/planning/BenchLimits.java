@@ -21,7 +21,7 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
     /** Refuses what the balance does not carry or the vessel does not hold. */
     void require() {
         Amount<Mass> vessel = bench.vessel().mass();
-        Ratio grams = batch.result().max(total);
+        Ratio grams = batch.mass().canonical().max(total);
         Ratio load = vessel.isZero() ? grams : grams.plus(vessel.in(FormulationUnits.GRAM));
         if (load.compareTo(bench.balance().gramsCapacity()) > 0) {
             Amount<Mass> excess = Amount.grams(load.minus(bench.balance().gramsCapacity()))
@@ -43,7 +43,7 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
     /** The batch as it was asked for, and what its readings come to if that is more. */
     private String said() {
         Amount<Mass> readings = BalanceUnit.amount(bench.balance(), total);
-        return total.compareTo(batch.result()) > 0
+        return total.compareTo(batch.mass().canonical()) > 0
                 ? "a batch of " + batch.mass() + ", whose rounded lines add up to " + readings + ","
                 : "a batch of " + batch.mass();
     }

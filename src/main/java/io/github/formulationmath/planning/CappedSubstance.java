@@ -72,10 +72,7 @@ record CappedSubstance(Substance substance, MassFraction cap) implements Counted
     /** The substance counts in every spelling that the formula has for it. */
     @Override
     public Ratio strength(Formula formula, FormulaLine line) {
-        return formula.substances()
-                .find(substance)
-                .orElseThrow(() -> absent(formula))
-                .strengthIn(line.ingredient());
+        return share(formula).strengthIn(line.ingredient()).fraction();
     }
 
     @Override

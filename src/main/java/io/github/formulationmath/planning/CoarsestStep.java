@@ -93,7 +93,10 @@ public final class CoarsestStep implements Serializable {
         if (exact != null) {
             return StepSeries.between(exact.result(), exact.result());
         }
-        Ratio most = batches.stream().map(Batch::result).reduce(Ratio::min).orElseThrow();
+        Ratio most = batches.stream()
+                .map(batch -> batch.mass().canonical())
+                .reduce(Ratio::min)
+                .orElseThrow();
         Ratio least = batches.stream()
                 .flatMap(batch -> batch.lines().stream())
                 .map(BatchLine::result)

@@ -1,8 +1,8 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.List;
@@ -18,7 +18,7 @@ final class Weighed {
      * @param factors by which each line is diluted, 1 for those weighed as they are, in the order of the lines
      */
     static Formula formula(Formula formula, List<Ratio> factors, FormulaLine carrier) {
-        PercentFormulaBuilder builder = Formula.inPercent(formula.name());
+        FormulaBuilder builder = Formula.inPercent(formula.name());
         String phase = "";
         for (FormulaLine line : formula.lines()) {
             if (!line.phase().equals(phase)) {

@@ -8,6 +8,7 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.scaling.Batch;
+import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
@@ -71,7 +72,7 @@ public record BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding
      */
     public static BatchCost of(Batch batch, PriceList prices, Rounding rounding) {
         Objects.requireNonNull(batch, "batch");
-        return of(batch.lines(), line -> line.mass().withWorking(line.origin()), prices, rounding);
+        return of(batch.lines(), BatchLine::mass, prices, rounding);
     }
 
     /**

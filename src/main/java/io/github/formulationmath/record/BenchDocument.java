@@ -10,10 +10,6 @@ import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.BatchSize;
-import io.github.formulationmath.scaling.MassSize;
-import io.github.formulationmath.scaling.PackSize;
-import io.github.formulationmath.scaling.StockSize;
-import io.github.formulationmath.scaling.VolumeSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Law;
@@ -30,18 +26,18 @@ final class BenchDocument {
     private BenchDocument() {}
 
     static Written write(BatchSize size) {
-        if (size instanceof MassSize s) {
+        if (size instanceof BatchSize.OfMass s) {
             return Written.of("mass", ValueDocument.amount(s.mass()));
         }
-        if (size instanceof PackSize s) {
+        if (size instanceof BatchSize.OfPacks s) {
             return Written.of("packs", Integer.toString(s.packs()))
                     .with("fill", ValueDocument.amount(s.fillMass()))
                     .with("overage", ValueDocument.share(s.overage()));
         }
-        if (size instanceof StockSize s) {
+        if (size instanceof BatchSize.OfStock s) {
             return Written.of("stock", ValueDocument.amount(s.stock())).with("line", number(s.line()));
         }
-        VolumeSize s = (VolumeSize) size;
+        BatchSize.OfVolume s = (BatchSize.OfVolume) size;
         return Written.of("volume", ValueDocument.amount(s.volume()))
                 .with("density", s.density(), ValueDocument::density);
     }

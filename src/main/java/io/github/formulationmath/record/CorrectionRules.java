@@ -236,8 +236,8 @@ public final class CorrectionRules implements Serializable {
     }
 
     private static Substance counted(Formula formula, Substance capped) {
-        return formula.substances()
-                .find(capped)
+        return formula.composition()
+                .shareOf(capped)
                 .map(one -> one.as(capped))
                 .orElseThrow(() -> new IllegalArgumentException("a cap is set for " + Excerpt.of(capped) + ", which \""
                         + Excerpt.of(formula.name()) + "\" does not contain"));

@@ -6,9 +6,6 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.LineAmount;
-import io.github.formulationmath.formula.MassFormulaBuilder;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
@@ -128,39 +125,39 @@ final class FormulaDocument {
             Rule rule = ValueDocument.constant(f.get("rule"), Rule.values());
             Node phases = f.get("phases");
             return switch (rule) {
-                case PERCENT -> filled(Formula.inPercent(name), phases).build();
-                case NORMALISED -> filled(Formula.inPercent(name), phases).buildNormalised();
-                case PARTS -> filled(Formula.inParts(name), phases).build();
-                case MASSES -> filled(Formula.inMasses(name), phases).build();
+                case PERCENT -> filled(Formula.inPercent(name), rule, phases).build();
+                case NORMALISED -> filled(Formula.inPercent(name), rule, phases).buildNormalised();
+                case PARTS -> filled(Formula.inParts(name), rule, phases).build();
+                case MASSES -> filled(Formula.inMasses(name), rule, phases).build();
                 case MASSES_TO_MAKE ->
-                    filled(Formula.inMasses(name), phases).buildToMake(ValueDocument.mass(f.get("whole")));
+                    filled(Formula.inMasses(name), rule, phases).buildToMake(ValueDocument.mass(f.get("whole")));
             };
         });
     }
 
-    private static <B extends FormulaBuilder<B>> B filled(B builder, Node phases) {
+    private static FormulaBuilder filled(FormulaBuilder builder, Rule rule, Node phases) {
         phases.list(phase -> phase.object(f -> {
             builder.phase(f.get("name").text());
-            return f.get("lines").list(line -> line.object(g -> line(builder, g)));
+            return f.get("lines").list(line -> line.object(g -> line(builder, rule, g)));
         }));
         return builder;
     }
 
-    private static <B extends FormulaBuilder<B>> B line(B builder, Node.Fields fields) {
+    private static FormulaBuilder line(FormulaBuilder builder, Rule rule, Node.Fields fields) {
         Ingredient ingredient = ingredient(fields.get("ingredient"));
-        return fields.get("amount").object(amount -> {
-            if (amount.find("rest").isPresent()) {
-                ValueDocument.require(amount.get("rest"), QUANTITY_SUFFICIENT);
-                builder.quantitySufficient(ingredient);
-            } else if (builder instanceof PercentFormulaBuilder percent) {
-                percent.line(ingredient, ValueDocument.share(amount.get("share")));
-            } else if (builder instanceof PartsFormulaBuilder parts) {
-                parts.line(ingredient, ValueDocument.number(amount.get("parts")));
-            } else if (builder instanceof MassFormulaBuilder masses) {
-                masses.line(ingredient, ValueDocument.mass(amount.get("mass")));
-            }
-            return builder;
-        });
+        return fields.get("amount").object(amount -> builder.line(ingredient, lineAmount(rule, amount)));
+    }
+
+    private static LineAmount lineAmount(Rule rule, Node.Fields amount) {
+        if (amount.find("rest").isPresent()) {
+            ValueDocument.require(amount.get("rest"), QUANTITY_SUFFICIENT);
+            return new LineAmount.QuantitySufficient();
+        }
+        return switch (rule) {
+            case PERCENT, NORMALISED -> new LineAmount.Share(ValueDocument.share(amount.get("share")));
+            case PARTS -> new LineAmount.Parts(ValueDocument.number(amount.get("parts")));
+            case MASSES, MASSES_TO_MAKE -> new LineAmount.Weight(ValueDocument.mass(amount.get("mass")));
+        };
     }
 
     private static Ingredient ingredient(Node node) {

@@ -1,9 +1,9 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -186,7 +186,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
      * @return the formula of the pot
      */
     public Formula asFormula() {
-        MassFormulaBuilder masses = Formula.inMasses(plan.formula().name());
+        FormulaBuilder masses = Formula.inMasses(plan.formula().name());
         for (Phase phase : plan.formula().phases()) {
             List<MadeLine> there = phase.lines().stream()
                     .map(this::line)

@@ -6,9 +6,6 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.FormulaTotalException;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.MassFormulaBuilder;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -132,7 +129,7 @@ final class ClaimAssembly {
         };
     }
 
-    private Formula filled(FormulaBuilder<?> builder) {
+    private Formula filled(FormulaBuilder builder) {
         String phase = "";
         Set<String> ended = new HashSet<>();
         for (ClaimReader.Row row : lines) {
@@ -153,7 +150,7 @@ final class ClaimAssembly {
     }
 
     /** Shares that make no whole are told with what can be done about it in a table. */
-    private Formula built(FormulaBuilder<?> builder) {
+    private Formula built(FormulaBuilder builder) {
         try {
             return builder.build();
         } catch (FormulaTotalException e) {
@@ -168,16 +165,8 @@ final class ClaimAssembly {
         }
     }
 
-    private static FormulaBuilder<?> added(FormulaBuilder<?> builder, Ingredient ingredient, String amount) {
-        if (amount.equals(REST)) {
-            return builder.quantitySufficient(ingredient);
-        }
-        if (builder instanceof PercentFormulaBuilder percent) {
-            return percent.line(ingredient, amount);
-        }
-        return builder instanceof PartsFormulaBuilder parts
-                ? parts.line(ingredient, Ratio.parse(amount))
-                : ((MassFormulaBuilder) builder).line(ingredient, Amount.mass(amount));
+    private static FormulaBuilder added(FormulaBuilder builder, Ingredient ingredient, String amount) {
+        return amount.equals(REST) ? builder.quantitySufficient(ingredient) : builder.line(ingredient, amount);
     }
 
     private BatchSize size() {

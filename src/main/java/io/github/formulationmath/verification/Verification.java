@@ -1,8 +1,8 @@
 package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
@@ -179,7 +179,7 @@ public final class Verification implements Explained {
      * @return true if they do
      */
     public boolean closes() {
-        return isComplete() && sum().equals(Amount.grams(batch.result()));
+        return isComplete() && sum().equals(batch.mass());
     }
 
     /**
@@ -201,7 +201,7 @@ public final class Verification implements Explained {
     }
 
     private Agreement agreementOf(Figure total) {
-        Ratio exact = batch.result().dividedBy(total.unitSize());
+        Ratio exact = batch.mass().canonical().dividedBy(total.unitSize());
         boolean nearest = FigureSet.isRounded(exact, total.ownStep(), total.number());
         if (found == null ? !nearest : !found.totalAgrees()) {
             return Agreement.DISAGREES;
@@ -244,7 +244,7 @@ public final class Verification implements Explained {
             throw new IllegalStateException("the claim has " + figures.size() + " figures for "
                     + batch.lines().size() + " lines: limits need them all");
         }
-        MassFormulaBuilder masses = Formula.inMasses(claim.formula().name());
+        FormulaBuilder masses = Formula.inMasses(claim.formula().name());
         for (Phase phase : claim.formula().phases()) {
             masses.phase(phase.name());
             for (FormulaLine line : phase.lines()) {

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.ExpectedProduct;
@@ -32,7 +32,7 @@ class ManyLimitsTest {
     private static final int MANY = 10_000;
 
     private static Formula formula(int lines) {
-        PartsFormulaBuilder parts = Formula.inParts("many").phase("Oil phase");
+        FormulaBuilder parts = Formula.inParts("many").phase("Oil phase");
         for (int i = 0; i < lines; i++) {
             if (i == lines / 2) {
                 parts.phase("Rest");

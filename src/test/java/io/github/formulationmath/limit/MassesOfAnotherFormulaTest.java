@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.BalanceAssignment;
 import io.github.formulationmath.planning.ExpectedProduct;
@@ -52,7 +52,7 @@ class MassesOfAnotherFormulaTest {
 
     /** A formula whose first line has so many parts; the other lines share the rest. */
     private static Formula formula(String first, int parts, int lines, String phase) {
-        PercentFormulaBuilder draft = Formula.inPercent("F").phase(phase);
+        FormulaBuilder draft = Formula.inPercent("F").phase(phase);
         draft.line(Ingredient.of(first), MassFraction.of(Ratio.of(parts, PARTS)));
         for (int i = 2; i < lines; i++) {
             draft.line(Ingredient.of(NAMES.get(i)), MassFraction.of(Ratio.of(1, 10)));

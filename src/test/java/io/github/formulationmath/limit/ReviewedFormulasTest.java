@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Wording;
@@ -22,7 +22,7 @@ class ReviewedFormulasTest {
             Product.rinseOff().on("oral").ofKind("toothpaste").inForm("paste");
 
     private static LimitReport check(Product product, String... materials) {
-        PercentFormulaBuilder draft = Formula.inPercent("F");
+        FormulaBuilder draft = Formula.inPercent("F");
         draft.quantitySufficient("Aqua");
         for (int i = 0; i < materials.length; i += 2) {
             draft.line(materials[i], materials[i + 1]);

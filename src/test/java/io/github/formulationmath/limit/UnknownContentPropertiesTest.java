@@ -5,8 +5,8 @@ import static io.github.formulationmath.support.WorkingAssertions.assertSelfChec
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.support.HandWeighed;
@@ -54,7 +54,7 @@ class UnknownContentPropertiesTest {
     }
 
     private static Formula formula(int itself, int bromide, int saccharinate) {
-        PercentFormulaBuilder draft = Formula.inPercent("F");
+        FormulaBuilder draft = Formula.inPercent("F");
         draft.quantitySufficient("Aqua").line(Ingredient.of("Quat"), millionths(itself));
         if (bromide > 0) {
             draft.line(Ingredient.of("Bromide of it"), millionths(bromide));

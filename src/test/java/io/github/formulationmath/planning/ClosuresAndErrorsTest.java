@@ -3,7 +3,7 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class ClosuresAndErrorsTest {
 
     private static Formula formula(Random r) {
-        PercentFormulaBuilder builder = Formula.inPercent("Trial").quantitySufficient("Aqua");
+        FormulaBuilder builder = Formula.inPercent("Trial").quantitySufficient("Aqua");
         int lines = 2 + r.nextInt(9);
         for (int i = 1; i < lines; i++) {
             int tenths = 1 + r.nextInt(90);

@@ -3,7 +3,7 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.WholeDivisions;
 import io.github.formulationmath.quantity.Amount;
@@ -57,7 +57,7 @@ class DisplayOracleTest {
         }
 
         Formula formula() {
-            PartsFormulaBuilder draft = Formula.inParts("random");
+            FormulaBuilder draft = Formula.inParts("random");
             for (int i = 0; i < parts.length; i++) {
                 draft.line("line " + i, Long.toString(parts[i]));
             }

@@ -3,10 +3,10 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.examples.BatchSheetExample;
-import io.github.formulationmath.formula.Composition;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.formula.LineAmount;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -61,6 +61,7 @@ class NullsAreRefusedTest {
         samples.put(ErrorModel.class, ErrorModel.readabilityOnly());
         samples.put(ExpectedProduct.class, ExpectedProduct.of(PLAN, WeighingMethod.TARE_EACH));
         samples.put(Tolerances.class, Tolerances.of("5 %"));
+        samples.put(LineAmount.class, new LineAmount.QuantitySufficient());
         samples.put(int.class, 0);
         return samples;
     }
@@ -77,7 +78,7 @@ class NullsAreRefusedTest {
         Object[] instances = {
             FORMULA,
             FORMULA.line("Glycerin"),
-            Composition.of(FORMULA),
+            FORMULA.composition(),
             Substance.of("Aqua"),
             Ingredient.of("Aqua"),
             Ingredient.blend("blend"),

@@ -3,8 +3,8 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -64,7 +64,7 @@ final class OnePotTest {
     record Case(List<Line> lines, List<Station> stations, int tolerance, int[] potRoom) {
 
         BalanceAssignment assignment() {
-            PartsFormulaBuilder parts = Formula.inParts("random");
+            FormulaBuilder parts = Formula.inParts("random");
             for (int i = 0; i < lines.size(); i++) {
                 Ingredient ingredient = Ingredient.of("L" + i);
                 int density = lines.get(i).density;

@@ -1,7 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import java.util.Random;
 
@@ -47,7 +47,7 @@ final class RandomFormulas {
     }
 
     static Formula formula(long... parts) {
-        PartsFormulaBuilder builder = Formula.inParts("random");
+        FormulaBuilder builder = Formula.inParts("random");
         for (int i = 0; i < parts.length; i++) {
             builder.line("material " + (i + 1), Long.toString(parts[i]));
         }

@@ -3,7 +3,7 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -29,7 +29,7 @@ class StockOfReadingsTest {
 
     /** Tenths of a percent, the ingredient "Wax" on one line or two, "Aqua" q.s. */
     private static Formula formula(Random r, int lines) {
-        PercentFormulaBuilder builder = Formula.inPercent("Trial").phase("a").quantitySufficient("Aqua");
+        FormulaBuilder builder = Formula.inPercent("Trial").phase("a").quantitySufficient("Aqua");
         int left = 1000;
         for (int i = 1; i < lines; i++) {
             int tenths = 10 + r.nextInt(Math.max(1, left / lines));

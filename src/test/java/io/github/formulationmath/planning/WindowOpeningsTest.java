@@ -3,7 +3,7 @@ package io.github.formulationmath.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -57,7 +57,7 @@ class WindowOpeningsTest {
 
     /** Aliquots in place of the lines, the carrier without what is in them; its share must stay above 0. */
     private static Formula weighed(Formula formula, WindowOpening.PreDilute dilute) {
-        PartsFormulaBuilder builder = Formula.inParts("weighed");
+        FormulaBuilder builder = Formula.inParts("weighed");
         formula.lines().forEach(line -> {
             Ratio share = line.fraction();
             for (WindowOpening.Dilution dilution : dilute.dilutions()) {

@@ -3,8 +3,8 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
@@ -33,7 +33,7 @@ final class CorrectionPropertiesTest {
     record Mishap(List<Integer> parts, List<Integer> poured, int tolerance, int frozen) {
 
         Formula formula() {
-            PartsFormulaBuilder formula = Formula.inParts("random");
+            FormulaBuilder formula = Formula.inParts("random");
             for (int i = 0; i < parts.size(); i++) {
                 formula.line("L" + i, Integer.toString(parts.get(i)));
             }

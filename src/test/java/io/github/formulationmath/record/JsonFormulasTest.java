@@ -9,7 +9,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import java.io.IOException;
 import java.io.InputStream;
@@ -132,7 +132,7 @@ final class JsonFormulasTest {
 
     @Test
     void ten_thousand_lines_are_written_and_read() {
-        PartsFormulaBuilder builder = Formula.inParts("Long");
+        FormulaBuilder builder = Formula.inParts("Long");
         for (int i = 1; i <= 10_000; i++) {
             builder.line("Ingredient " + i, Ratio.of(i, 7).toString());
         }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
@@ -99,7 +99,7 @@ final class MadeSharesBySlowDefinitionTest {
     }
 
     private static Formula formula(int lines) {
-        PartsFormulaBuilder parts = Formula.inParts("random");
+        FormulaBuilder parts = Formula.inParts("random");
         for (int i = 0; i < lines; i++) {
             parts.line("L" + i, Integer.toString(1 + i % 7));
         }

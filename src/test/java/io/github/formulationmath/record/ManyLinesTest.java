@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
@@ -43,7 +43,7 @@ class ManyLinesTest {
     private static final Tolerances TOLERANCES = Tolerances.of("1 %");
 
     private static WeighingPlan plan(int lines) {
-        PartsFormulaBuilder parts = Formula.inParts("many");
+        FormulaBuilder parts = Formula.inParts("many");
         for (int i = 0; i < lines; i++) {
             parts.line("line " + i, Integer.toString(1 + i % 7));
         }

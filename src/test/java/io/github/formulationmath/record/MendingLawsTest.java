@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.BlendBuilder;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
@@ -76,7 +76,7 @@ final class MendingLawsTest {
         }
 
         Formula formula() {
-            PartsFormulaBuilder formula = Formula.inParts("mishap");
+            FormulaBuilder formula = Formula.inParts("mishap");
             for (int i = 0; i < lines(); i++) {
                 BlendBuilder blend = Ingredient.blend("L" + i);
                 for (int c = 0; c < cap.length; c++) {

@@ -3,7 +3,7 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -42,7 +42,7 @@ final class MendingOnSeveralBalancesTest {
         }
 
         MadeBatch made() {
-            PartsFormulaBuilder parts = Formula.inParts("random");
+            FormulaBuilder parts = Formula.inParts("random");
             for (int i = 0; i < lines.size(); i++) {
                 parts.line("L" + i, Integer.toString(lines.get(i).parts));
             }

@@ -3,8 +3,8 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.limit.Conformity;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitKind;
@@ -243,7 +243,7 @@ class NeverMilderPotsTest {
         int n = 2 + r.nextInt(4);
         Figures main = Figures.random(r, 10);
         Figures fine = Figures.random(r, 1);
-        PartsFormulaBuilder parts = Formula.inParts("Trial");
+        FormulaBuilder parts = Formula.inParts("Trial");
         Ratio[] grams = zeros(n);
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < n; i++) {

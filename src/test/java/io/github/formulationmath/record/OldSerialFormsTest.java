@@ -3,7 +3,6 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.formula.Composition;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.GroupMember;
 import io.github.formulationmath.limit.LimitKind;
@@ -36,7 +35,6 @@ class OldSerialFormsTest {
         MadeBatch made = Lotion.made("316.0", "12.3", "48.0", "20.0", "4.0");
         MassFraction cap = MassFraction.parse("1 %");
         Substance substance = Substance.of("Phenoxyethanol");
-        Composition composition = Lotion.FORMULA.composition();
         LineAddition addition = LineAddition.of(Lotion.line("Aqua"), Lotion.g("1"));
         return List.of(
                 ErrorModel.readabilityOnly().withLinearityOfIndication("1 g"),
@@ -47,8 +45,6 @@ class OldSerialFormsTest {
                 Lotion.BENCH.closingWithin(Tolerances.of("5 %")),
                 BatchCriterion.capKept(substance, cap, WeighingMethod.TARE_EACH),
                 CapTarget.of(Lotion.PLAN.batch(), Lotion.BALANCE, substance, cap, WeighingMethod.TARE_EACH),
-                composition,
-                composition.shares().get(0),
                 LimitTable.of(
                         "house",
                         List.of(UsageLimit.of(

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.limit.Conformity;
@@ -69,7 +69,7 @@ class OneIdentityPropertiesTest {
 
         Case(long seed) {
             random = new Random(seed);
-            PercentFormulaBuilder draft = Formula.inPercent("F");
+            FormulaBuilder draft = Formula.inPercent("F");
             int lines = 2 + random.nextInt(6);
             draft.quantitySufficient("Aqua");
             millionths.add(1_000_000);
@@ -178,7 +178,7 @@ class OneIdentityPropertiesTest {
             Ratio counted = c.formula
                     .composition()
                     .shareOf(Substance.of(other))
-                    .map(SubstanceShare::result)
+                    .map(one -> one.share().fraction())
                     .orElse(Ratio.ZERO);
             assertThat(counted).as(other).isEqualTo(Ratio.of(sum, 100_000_000));
         }
@@ -273,7 +273,7 @@ class OneIdentityPropertiesTest {
     @Property(tries = 250)
     void a_second_number_is_refused_wherever_it_hides(@ForAll long seed) {
         Case c = new Case(seed);
-        PercentFormulaBuilder draft = Formula.inPercent("G").quantitySufficient("Base");
+        FormulaBuilder draft = Formula.inPercent("G").quantitySufficient("Base");
         c.formula.lines().forEach(line -> draft.line(line.ingredient(), MassFraction.parse("1 %")));
         Substance wrong = c.random.nextBoolean()
                 ? Substance.of(c.spelt(NAME)).withCas("56-81-5")

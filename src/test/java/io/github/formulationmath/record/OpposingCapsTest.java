@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.BlendBuilder;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
@@ -70,7 +70,7 @@ final class OpposingCapsTest {
     private record Pot(MadeBatch made, CorrectionRules rules) {
 
         static Pot of(String step, String tolerance, String lines, String readings, String caps) {
-            PartsFormulaBuilder formula = Formula.inParts("opposing");
+            FormulaBuilder formula = Formula.inParts("opposing");
             int place = 0;
             for (String line : lines.split(" ")) {
                 String[] halves = line.split(":");

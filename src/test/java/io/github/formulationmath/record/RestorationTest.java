@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -138,7 +138,7 @@ final class RestorationTest {
     /** Ten thousand lines of a gram each, the first of two: the batch doubles. No linear program is solved. */
     @Test
     void a_formula_of_ten_thousand_lines_is_restored() {
-        PartsFormulaBuilder parts = Formula.inParts("long");
+        FormulaBuilder parts = Formula.inParts("long");
         for (int i = 0; i < 10_000; i++) {
             parts.line("L" + i, "1");
         }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
@@ -48,7 +48,7 @@ class ShortMessagesTest {
     private static final Formula MANY = many(40);
 
     private static Formula many(int lines) {
-        PercentFormulaBuilder draft = Formula.inPercent(LONGEST_NAME);
+        FormulaBuilder draft = Formula.inPercent(LONGEST_NAME);
         for (int i = 0; i < lines; i++) {
             draft.phase("P" + i + LONGEST_NAME.substring(5)).line(name(i % (lines / 2)), "1 %");
         }

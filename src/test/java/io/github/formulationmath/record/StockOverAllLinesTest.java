@@ -3,8 +3,8 @@ package io.github.formulationmath.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -41,7 +41,7 @@ final class StockOverAllLinesTest {
     record Case(List<Line> lines, int stock) {
 
         Formula formula() {
-            PartsFormulaBuilder parts = Formula.inParts("random");
+            FormulaBuilder parts = Formula.inParts("random");
             for (int i = 0; i < lines.size(); i++) {
                 parts.phase("phase " + i).line(NAMES.get(lines.get(i).name), Integer.toString(lines.get(i).parts));
             }

@@ -130,9 +130,9 @@ class BatchTest {
                         .share())
                 .isEqualTo(pure.line("drug").share());
         Batch batch = Batch.of(diluted, BatchSize.ofStock(diluted.line("ointment 20 %"), Amount.mass("454 g")));
-        assertThat(batch.result().rounded(Rounding.toDecimalPlaces(5).with(java.math.RoundingMode.DOWN)))
+        assertThat(batch.mass().canonical().rounded(Rounding.toDecimalPlaces(5).with(java.math.RoundingMode.DOWN)))
                 .isEqualTo(Ratio.parse("648.57142"));
-        assertThat(grams(batch, "base")).isEqualTo(batch.result().minus(Ratio.of(454)));
+        assertThat(grams(batch, "base")).isEqualTo(batch.mass().canonical().minus(Ratio.of(454)));
     }
 
     /** US Navy, Hospital Corpsman (NAVEDTRA 10669-C), enlarging 32-fold: 3 parts of 4 become 96 of 128. */
@@ -145,6 +145,6 @@ class BatchTest {
                 .build();
         Batch batch = Batch.of(formula, BatchSize.ofStock(formula.line("second"), Amount.mass("32 g")));
         assertThat(grams(batch, "first")).isEqualTo(Ratio.of(96));
-        assertThat(batch.result()).isEqualTo(Ratio.of(32 * 32));
+        assertThat(batch.mass().canonical()).isEqualTo(Ratio.of(32 * 32));
     }
 }

@@ -54,7 +54,6 @@ final class SerialValues {
                 AtomicMasses.iupac2007(),
                 MolarMass.of(MolecularFormula.parse("CuSO4·5H2O")),
                 plan.batch().formula(),
-                plan.batch().formula().composition(),
                 plan.batch(),
                 plan,
                 BulkPlanner.of(List.of(plan.batch().formula())),

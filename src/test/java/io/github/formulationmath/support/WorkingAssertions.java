@@ -5,7 +5,6 @@ import io.github.formulationmath.oracle.PrintedArithmetic;
 import io.github.formulationmath.working.Decision;
 import io.github.formulationmath.working.Depth;
 import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Step;
 import io.github.formulationmath.working.UnitChoice;
@@ -26,25 +25,11 @@ public final class WorkingAssertions {
      *
      * @param explained the result
      */
-    public static void assertSelfChecking(Explained explained) {
+    public static void assertSelfChecking(Explainable explained) {
         Working working = explained.working();
-        if (!working.answer().value().equals(explained.result())) {
-            throw new AssertionError(
-                    "the working leads to " + working.answer().value() + ", the result is " + explained.result());
-        }
-        assertSelfChecking(working);
-    }
-
-    /**
-     * Asserts that the working of a figure leads to it, and that every printed line of it is true.
-     *
-     * @param figure an amount, a share, or what stands for one
-     */
-    public static void assertSelfChecking(Explainable figure) {
-        Working working = figure.working();
-        if (!working.answer().value().equals(figure.origin().number())) {
-            throw new AssertionError("the working leads to " + working.answer().value() + ", the figure is "
-                    + figure.origin().number());
+        if (!working.answer().value().equals(explained.origin().number())) {
+            throw new AssertionError("the working leads to " + working.answer().value() + ", the result is "
+                    + explained.origin().number());
         }
         assertSelfChecking(working);
     }

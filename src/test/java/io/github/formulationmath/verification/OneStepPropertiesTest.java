@@ -3,8 +3,8 @@ package io.github.formulationmath.verification;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchSize;
 import java.math.BigDecimal;
@@ -107,7 +107,7 @@ class OneStepPropertiesTest {
     }
 
     private static Verification of(List<Integer> targets, List<String> figures) {
-        MassFormulaBuilder builder = Formula.inMasses("set");
+        FormulaBuilder builder = Formula.inMasses("set");
         int whole = 0;
         for (int i = 0; i < targets.size(); i++) {
             builder.line(Ingredient.of("line " + i), Amount.mass(milli(targets.get(i)) + " g"));

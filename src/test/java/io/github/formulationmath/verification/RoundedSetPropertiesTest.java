@@ -3,8 +3,8 @@ package io.github.formulationmath.verification;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -119,7 +119,7 @@ class RoundedSetPropertiesTest {
 
         private Formula formula() {
             BigInteger batch = targets.stream().reduce(BigInteger.ZERO, BigInteger::add);
-            PercentFormulaBuilder builder = Formula.inPercent("set");
+            FormulaBuilder builder = Formula.inPercent("set");
             for (int i = 0; i < targets.size(); i++) {
                 Ingredient ingredient = Ingredient.of("line " + i);
                 if (i == rest) {

@@ -1,7 +1,7 @@
 package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.GroupMember;
@@ -74,7 +74,7 @@ public class MadeGrowthBenchmark {
     /** Weighs everything as planned. */
     @Setup
     public void weigh() {
-        PartsFormulaBuilder parts = Formula.inParts("many lines");
+        FormulaBuilder parts = Formula.inParts("many lines");
         for (int i = 0; i < lines; i++) {
             parts.line("line " + i, Integer.toString(1 + i % 97));
         }

@@ -1,7 +1,7 @@
 package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.BatchCriterion;
 import io.github.formulationmath.planning.MinimumBatch;
@@ -50,7 +50,7 @@ public class MinimumBatchBenchmark {
     /** Writes the formula and the criteria. */
     @Setup
     public void prepare() {
-        PercentFormulaBuilder builder =
+        FormulaBuilder builder =
                 Formula.inPercent("benchmark").quantitySufficient("Aqua").line("Trace", "0.05 %");
         for (int i = 2; i < lines; i++) {
             // 0.10 % to 1.09 %, in an order without a pattern
