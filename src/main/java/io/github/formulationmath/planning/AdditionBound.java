@@ -60,7 +60,7 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Rat
     boolean isEven() {
         return hasNoBuoyancy()
                 && (method != WeighingMethod.FROM_BOAT
-                        || grams(balance.errors().mostResidue()).isZero());
+                        || grams(balance.errors().residue().greatest()).isZero());
     }
 
     private boolean hasNoBuoyancy() {
@@ -87,8 +87,12 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Rat
         V sum = r.sum(terms);
         if (method == WeighingMethod.FROM_BOAT) {
             sum = over
-                    ? r.difference(sum, given(r, LEAST_RESIDUE, balance.errors().leastResidue()))
-                    : r.sum(sum, given(r, MOST_RESIDUE, balance.errors().mostResidue()));
+                    ? r.difference(
+                            sum,
+                            given(r, LEAST_RESIDUE, balance.errors().residue().least()))
+                    : r.sum(
+                            sum,
+                            given(r, MOST_RESIDUE, balance.errors().residue().greatest()));
         }
         return over ? r.named(OVER, side(AT_MOST, line), sum) : r.named(SHORT, side(AT_LEAST, line), sum);
     }
@@ -119,7 +123,7 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Rat
         Ratio tare = balance.errors().tareResolution().map(AdditionBound::grams).orElse(Ratio.ZERO);
         Ratio linearity = grams(balance.errors().linearity());
         Ratio atTare = tare.dividedBy(2).plus(isOfIndication() ? linearity : Ratio.ZERO);
-        return atTare.compareTo(balance.gramsPerDivision().dividedBy(2).plus(linearity)) > 0;
+        return atTare.compareTo(balance.readability().canonical().dividedBy(2).plus(linearity)) > 0;
     }
 
     private boolean isOfIndication() {

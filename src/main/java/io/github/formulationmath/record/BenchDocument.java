@@ -155,8 +155,8 @@ final class BenchDocument {
                 .with("linearityOf", errors.linearityBasis(), ValueDocument::word)
                 .with("calibration", ValueDocument.number(errors.calibration()))
                 .with("tareResolution", errors.tareResolution(), ValueDocument::amount)
-                .with("leastResidue", ValueDocument.amount(errors.leastResidue()))
-                .with("mostResidue", ValueDocument.amount(errors.mostResidue()))
+                .with("leastResidue", ValueDocument.amount(errors.residue().least()))
+                .with("mostResidue", ValueDocument.amount(errors.residue().greatest()))
                 .with(
                         "leastBuoyancy",
                         ValueDocument.number(errors.buoyancy().lower().orElseThrow()))

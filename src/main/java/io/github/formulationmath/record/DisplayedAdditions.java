@@ -4,7 +4,6 @@ import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
@@ -72,13 +71,10 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
     private static DisplayedAdditions of(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
         List<LineAddition> additions = made.lines().stream()
                 .filter(line -> !grams.get(line.index()).isZero())
-                .map(line -> LineAddition.of(line, shown(line.balance(), grams.get(line.index()))))
+                .map(line -> LineAddition.of(
+                        line, line.balance().readability().times(grams.get(line.index()).dividedBy(line.step()))))
                 .toList();
         return new DisplayedAdditions(made, rules, additions, quality);
-    }
-
-    private static Amount<Mass> shown(Balance balance, Ratio grams) {
-        return balance.readability().times(grams.dividedBy(balance.gramsPerDivision()));
     }
 
     /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
@@ -147,7 +143,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
 
     private static List<Ratio> steps(MadeBatch made) {
         return made.lines().stream()
-                .map(line -> line.balance().gramsPerDivision())
+                .map(MadeLine::step)
                 .toList();
     }
 
@@ -206,7 +202,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
         List<V> shown = new ArrayList<>();
         for (LineAddition addition : additions) {
             MadeLine line = made.line(addition.line());
-            Ratio steps = addition.grams().dividedBy(line.balance().gramsPerDivision());
+            Ratio steps = addition.grams().dividedBy(line.step());
             V count = r.given(STEPS, line.line(), steps, Source.user());
             shown.add(r.named(SHOWN, line.line(), r.product(count, step(r, line, alike))));
         }
@@ -217,7 +213,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
 
     /** One d for all, or one for each line where they differ. */
     private static <V> V step(Reckoning<V> r, MadeLine line, boolean alike) {
-        Ratio grams = line.balance().gramsPerDivision();
+        Ratio grams = line.step();
         return alike ? r.given(STEP, grams, Source.user()) : r.given(STEP, line.line(), grams, Source.user());
     }
 

@@ -120,14 +120,14 @@ public final class MadeLine implements Line, Explainable {
     /**
      * Between which shares the true one is sure to lie, by the same errors as {@link #massBounds()}.
      *
-     * @return the interval: the true extremes while everything was weighed in and written down; wider where a line was not,
+     * @return the interval, up to 100 %: the true extremes while everything was weighed in and written down; wider where a line was not,
      *     after a second weighing, and above 500 lines
      */
     public Interval<MassFraction> shareBounds() {
         Bounds bounds = possibleShares();
         return Interval.of(
                 MassFraction.of(bounds.lower().orElseThrow()),
-                MassFraction.of(bounds.upper().orElseThrow()));
+                MassFraction.of(bounds.upper().orElseThrow().min(Ratio.ONE)));
     }
 
     /** The same as fractions of one. */
@@ -160,6 +160,11 @@ public final class MadeLine implements Line, Explainable {
     @Override
     public Origin origin() {
         return mass().origin();
+    }
+
+    /** The step in which more of it can be weighed, in grams. */
+    Ratio step() {
+        return balance.readability().canonical();
     }
 
     /** The mass in grams. */

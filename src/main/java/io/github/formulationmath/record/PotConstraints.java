@@ -110,7 +110,7 @@ final class PotConstraints {
                 .map(line -> new Stock(
                         Obstacle.Kind.VESSEL_FULL,
                         List.of(line.line()),
-                        line.balance().gramsCapacity()));
+                        line.balance().capacity().canonical()));
     }
 
     /**

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
@@ -15,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** Everything in the pot was weighed in, one addition after another: the errors are those of the weighings together. */
@@ -67,7 +70,9 @@ final class PouredErrors implements PotErrors {
     public Bounds massBounds(int line) {
         Bounds sum = Bounds.point(Ratio.ZERO);
         for (int k : byLine.get(line)) {
-            sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
+            Interval<Amount<Mass>> pour = masses().additions().get(k).bounds();
+            sum = BoxErrors.sum(
+                    sum, Bounds.closed(pour.least().canonical(), pour.greatest().canonical()));
         }
         return sum;
     }
@@ -85,7 +90,9 @@ final class PouredErrors implements PotErrors {
     public Bounds shareBounds(int line) {
         Map<Integer, Ratio> ones = new HashMap<>();
         byLine.get(line).forEach(k -> ones.put(k, Ratio.ONE));
-        return masses().madeShare(Subject.of("", ""), ones).bounds();
+        Interval<Amount<Dimensionless>> share =
+                masses().madeShare(Subject.of("", ""), ones).bounds();
+        return Bounds.closed(share.least().canonical(), share.greatest().canonical());
     }
 
     @Override

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * The laws that every value type of the library keeps: a final, immutable class with equals, hashCode, a text, and a
- * serial form that gives the same value back.
+ * The laws that every value type of the library keeps: a final, immutable class with equals, hashCode, a text, and, if it
+ * is written down, a serial form that gives the same value back.
  */
 public interface ValueContract<T> {
 
