@@ -72,7 +72,10 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
         List<LineAddition> additions = made.lines().stream()
                 .filter(line -> !grams.get(line.index()).isZero())
                 .map(line -> LineAddition.of(
-                        line, line.balance().readability().times(grams.get(line.index()).dividedBy(line.step()))))
+                        line,
+                        line.balance()
+                                .readability()
+                                .times(grams.get(line.index()).dividedBy(line.step()))))
                 .toList();
         return new DisplayedAdditions(made, rules, additions, quality);
     }
@@ -142,9 +145,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
     }
 
     private static List<Ratio> steps(MadeBatch made) {
-        return made.lines().stream()
-                .map(MadeLine::step)
-                .toList();
+        return made.lines().stream().map(MadeLine::step).toList();
     }
 
     /**

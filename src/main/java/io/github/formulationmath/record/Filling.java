@@ -106,7 +106,7 @@ public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) im
             throw new IllegalArgumentException("plannedPacks is " + plannedPacks + ": it must be above 0");
         }
         Plan plan = new Plan(this, plannedPacks);
-        return Percent.of(plan.overage(Reckoning.plain()))
+        return Amount.percent(plan.overage(Reckoning.plain()).times(100))
                 .withWorking(each -> Phrase.of("question.overage"), plan, Plan::overage);
     }
 

@@ -47,7 +47,7 @@ public record LineCheck(MadeLine line, MassFraction tolerance) implements Explai
      * @return δ in percent, with its working; negative if there is too little
      */
     public Amount<Dimensionless> deviation() {
-        return Percent.of(deviation(Reckoning.plain()))
+        return Amount.percent(deviation(Reckoning.plain()).times(100))
                 .withWorking(check -> Phrase.of("question.share-deviation", check.line.name()), this, LineCheck::held);
     }
 

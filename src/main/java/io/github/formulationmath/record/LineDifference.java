@@ -85,7 +85,7 @@ public record LineDifference(
      * @return second minus first in percent of the whole, with its working; negative if the second is less
      */
     public Amount<Dimensionless> difference() {
-        return Percent.of(difference(Reckoning.plain()))
+        return Amount.percent(difference(Reckoning.plain()).times(100))
                 .withWorking(
                         line -> Phrase.of("question.share-difference", line.name), this, LineDifference::difference);
     }

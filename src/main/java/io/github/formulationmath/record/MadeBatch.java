@@ -90,7 +90,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
         List<LineAddition> all = List.copyOf(Objects.requireNonNull(additions, "additions"));
         Map<Integer, PotMass> byLine = new HashMap<>();
         List<Balance> balances = balances();
-        Symbol symbol = symbols.next().added();
+        Symbol symbol = symbolOfNext();
         for (LineAddition addition : all) {
             MadeLine there = line(addition.line());
             FormulaLine line = there.line();
@@ -228,6 +228,11 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
             all.add(line.balance());
         }
         return all;
+    }
+
+    /** The letter of what is added next, the same before and after it is added. */
+    Symbol symbolOfNext() {
+        return symbols.next().added();
     }
 
     PotSymbols symbols() {

@@ -129,7 +129,7 @@ final class SmallestCorrection extends Correction {
     }
 
     private static LinearProof proof(MadeBatch made, List<PotConstraint> constraints, LinearAnswer.Optimal answer) {
-        Symbol added = made.symbols().next().added();
+        Symbol added = made.symbolOfNext();
         List<LinearProof.Unknown> unknowns = new ArrayList<>();
         made.lines().forEach(line -> unknowns.add(new LinearProof.Unknown(added, line.line(), Ratio.ONE)));
         return new LinearProof(constraints, unknowns, answer, TOTAL);
@@ -169,7 +169,7 @@ final class SmallestCorrection extends Correction {
     @Override
     public Optional<Amount<Dimensionless>> worstDeviation() {
         return Optional.ofNullable(deviationProof)
-                .map(known -> Percent.of(known.answer().cost())
+                .map(known -> Amount.percent(known.answer().cost().times(100))
                         .withWorking(proof -> Phrase.of("question.worst-deviation"), known, LinearProof::derive));
     }
 

@@ -87,7 +87,10 @@ final class CorrectionTest {
                 .extracting(Obstacle::kind)
                 .containsExactly(Obstacle.Kind.LINE_TOO_MUCH, Obstacle.Kind.VESSEL_FULL);
         assertThat(correction.worstDeviation())
-                .contains(Percent.of(Ratio.of(24, 106).dividedBy(Ratio.of(1, 5)).minus(Ratio.ONE)));
+                .contains(Amount.percent(Ratio.of(24, 106)
+                        .dividedBy(Ratio.of(1, 5))
+                        .minus(Ratio.ONE)
+                        .times(100)));
         assertThat(correction.additions()).containsExactly(LineAddition.of(TWO.line("Aqua"), g("2")));
         WorkingAssertions.assertSelfChecking(correction);
         WorkingAssertions.assertSelfChecking(
@@ -110,7 +113,10 @@ final class CorrectionTest {
                 .containsExactly(Obstacle.Kind.LINE_TOO_MUCH, Obstacle.Kind.LINE_FROZEN);
         assertThat(frozen.additions()).isEmpty();
         assertThat(frozen.worstDeviation())
-                .contains(Percent.of(Ratio.of(24, 104).dividedBy(Ratio.of(1, 5)).minus(Ratio.ONE)));
+                .contains(Amount.percent(Ratio.of(24, 104)
+                        .dividedBy(Ratio.of(1, 5))
+                        .minus(Ratio.ONE)
+                        .times(100)));
     }
 
     @Test
@@ -132,7 +138,8 @@ final class CorrectionTest {
     @Test
     void a_line_more_than_twice_too_large_is_as_good_as_it_gets() {
         Correction correction = Correction.smallest(two("20", "80"), RULES.freezing(TWO.line("Aqua")));
-        assertThat(correction.worstDeviation()).contains(Percent.of(Ratio.of(3)));
+        assertThat(correction.worstDeviation())
+                .contains(Amount.percent(Ratio.of(3).times(100)));
         WorkingAssertions.assertSelfChecking(correction);
     }
 

@@ -100,7 +100,8 @@ final class LossAndFillingTest {
         Filling filling = Filling.of(g("391"), g("8"), PackFill.ofMass("50 g"));
         assertThat(filling.fullPacks()).isEqualTo(7);
         assertThat(filling.lastPack()).isEqualTo(g("33"));
-        assertThat(filling.overage(8)).isEqualTo(Percent.of(Ratio.of(-17, 400)));
+        assertThat(filling.overage(8))
+                .isEqualTo(Amount.percent(Ratio.of(-17, 400).times(100)));
         assertThat(filling.fill().mass().times(7).plus(filling.lastPack()).plus(filling.residue()))
                 .isEqualTo(filling.made());
         WorkingAssertions.assertSelfChecking(filling);
