@@ -165,8 +165,7 @@ class WorstErrorCriteriaTest {
                         .smallest())
                 .isEqualTo(Amount.mass("1640 g"));
         Amount<Mass> weighable = MinimumWeight.bySensitivity(Amount.mass("6 mg"), Ratio.of(5, 100));
-        assertThat(found(fine, Criterion.leastNetMass(weighable)).smallest())
-                .isEqualTo(Amount.mass("24 g"));
+        assertThat(found(fine, Criterion.leastNetMass(weighable)).smallest()).isEqualTo(Amount.mass("24 g"));
         assertThatThrownBy(() -> Criterion.minimumWeight(MassFraction.ZERO, CoverageFactor.of(2)))
                 .hasMessageContaining("above 0");
     }
