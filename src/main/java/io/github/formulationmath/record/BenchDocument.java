@@ -168,8 +168,8 @@ final class BenchDocument {
         errors.linearityBasis().ifPresent(basis -> map.put("linearityOf", ValueDocument.word(basis)));
         map.put("calibration", ValueDocument.number(errors.calibration()));
         errors.tareResolution().ifPresent(step -> map.put("tareResolution", ValueDocument.amount(step)));
-        map.put("leastResidue", ValueDocument.amount(errors.leastResidue()));
-        map.put("mostResidue", ValueDocument.amount(errors.mostResidue()));
+        map.put("leastResidue", ValueDocument.amount(errors.residue().least()));
+        map.put("mostResidue", ValueDocument.amount(errors.residue().greatest()));
         map.put("leastBuoyancy", ValueDocument.number(errors.buoyancy().lower().orElseThrow()));
         map.put("mostBuoyancy", ValueDocument.number(errors.buoyancy().upper().orElseThrow()));
         return map;
