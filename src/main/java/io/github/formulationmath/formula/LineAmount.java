@@ -7,7 +7,10 @@ import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
-/** The amount of a line as it is written in the formula, before anything is resolved. */
+/**
+ * The amount of a line as it is written in the formula, before anything is resolved. It is given: what it came from, if it is
+ * the result of something, is not kept.
+ */
 public sealed interface LineAmount extends Serializable {
 
     /**
@@ -23,7 +26,7 @@ public sealed interface LineAmount extends Serializable {
          * @param fraction the fraction
          */
         public Share {
-            Objects.requireNonNull(fraction, "share");
+            fraction = Objects.requireNonNull(fraction, "share").withoutWorking();
         }
 
         @Override
@@ -67,7 +70,7 @@ public sealed interface LineAmount extends Serializable {
          * @param mass the mass
          */
         public Weight {
-            Objects.requireNonNull(mass, "mass");
+            mass = Objects.requireNonNull(mass, "mass").withoutWorking();
         }
 
         @Override

@@ -1,53 +1,64 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Mass;
 
 /**
  * What a batch costs: the exact cost of what is used, line by line and in all, per pack, and the cost of the packs that have
  * to be bought for it. Nothing is rounded until it is shown; {@link #shown} rounds as the caller says.
  *
- * <p>Example: 12 g at 12.50 for 250 g cost exactly 0.60; a third of a batch of 1.00 costs 1/3, shown as 0.33.
+ * <p>Example: 12 g at 12.50 EUR for 250 g cost exactly 0.60 EUR; a third of a batch of 1 EUR costs 1/3 EUR, shown as 0.33 EUR.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param lines the cost of each line, in the order of the formula
+ * @param purchases the packs to buy, ingredient by ingredient
+ * @param rounding how amounts of money are rounded where they are shown
  */
-public final class BatchCost implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding rounding) implements Explainable {
 
     private static final Symbol TOTAL = Symbol.of("K", "batch-cost", Kind.MONEY);
     private static final Symbol PACKS = Symbol.of("n", "packs", Kind.NUMBER);
     private static final Symbol PER_PACK = Symbol.of("k", "pack-cost", Kind.MONEY);
     private static final Symbol PURCHASES = Symbol.of("B", "purchases-cost", Kind.MONEY);
 
-    private final List<LineCost> lines;
-    private final List<Purchase> purchases;
-    private final Rounding rounding;
-
-    private BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding rounding) {
-        this.lines = Collections.unmodifiableList(lines);
-        this.purchases = Collections.unmodifiableList(purchases);
-        this.rounding = rounding;
+    /**
+     * Copies the lists.
+     *
+     * @param lines the cost of each line, at least one
+     * @param purchases the packs to buy
+     * @param rounding how amounts of money are rounded where they are shown
+     * @throws IllegalArgumentException if there is no line
+     */
+    public BatchCost {
+        lines = List.copyOf(lines);
+        purchases = List.copyOf(purchases);
+        Objects.requireNonNull(rounding, "rounding");
+        if (lines.isEmpty()) {
+            throw new IllegalArgumentException("lines is empty: a batch has at least one line");
+        }
     }
 
     /**
@@ -61,11 +72,7 @@ public final class BatchCost implements Explained, Serializable {
      */
     public static BatchCost of(Batch batch, PriceList prices, Rounding rounding) {
         Objects.requireNonNull(batch, "batch");
-        List<Used> used = new ArrayList<>();
-        for (BatchLine line : batch.lines()) {
-            used.add(new Used(line, line.line()));
-        }
-        return of(used, prices, rounding);
+        return of(batch.lines(), BatchLine::mass, prices, rounding);
     }
 
     /**
@@ -79,29 +86,22 @@ public final class BatchCost implements Explained, Serializable {
      */
     public static BatchCost of(MadeBatch made, PriceList prices, Rounding rounding) {
         Objects.requireNonNull(made, "made");
-        List<Used> used = new ArrayList<>();
-        for (MadeLine line : made.lines()) {
-            used.add(new Used(line, line.line()));
-        }
-        return of(used, prices, rounding);
+        return of(made.lines(), MadeLine::mass, prices, rounding);
     }
 
-    private record Used(Explained mass, FormulaLine line) {}
-
-    private static BatchCost of(List<Used> used, PriceList prices, Rounding rounding) {
+    private static <L extends Line> BatchCost of(
+            List<L> used, Function<L, Amount<Mass>> mass, PriceList prices, Rounding rounding) {
         Objects.requireNonNull(prices, "prices");
         Objects.requireNonNull(rounding, "rounding");
-        List<LineCost> lines = new ArrayList<>();
-        Map<String, List<Used>> byIngredient = new LinkedHashMap<>();
-        for (Used each : used) {
-            lines.add(new LineCost(each.mass(), each.line(), requireOffer(prices, each.line())));
-            byIngredient
-                    .computeIfAbsent(each.line().ingredient().normalName(), n -> new ArrayList<>())
-                    .add(each);
-        }
+        List<LineCost> lines = used.stream()
+                .map(each -> new LineCost(each.line(), mass.apply(each), requireOffer(prices, each.line())))
+                .toList();
+        Map<String, List<LineCost>> byIngredient = lines.stream()
+                .collect(Collectors.groupingBy(
+                        each -> each.line().ingredient().normalName(), LinkedHashMap::new, Collectors.toList()));
         List<Purchase> purchases = new ArrayList<>();
         byIngredient.forEach((name, group) -> purchases.add(Purchase.cheapest(
-                group.get(0).line(), group.stream().map(Used::mass).toList(), prices.offersOf(name))));
+                group.get(0).line(), group.stream().map(LineCost::mass).toList(), prices.offersOf(name))));
         return new BatchCost(lines, purchases, rounding);
     }
 
@@ -112,120 +112,87 @@ public final class BatchCost implements Explained, Serializable {
     }
 
     /**
-     * The cost of each line, in the order of the formula.
+     * The cost of everything used.
      *
-     * @return an unmodifiable list of exact costs
+     * @return the exact cost in the currency of the price list, with its working
      */
-    public List<LineCost> lines() {
-        return lines;
+    public Money total() {
+        return money(total(Reckoning.plain()))
+                .withWorking(cost -> Phrase.of("question.batch-cost"), this, BatchCost::total);
     }
 
-    /**
-     * The packs to buy, ingredient by ingredient.
-     *
-     * @return an unmodifiable list
-     */
-    public List<Purchase> purchases() {
-        return purchases;
+    private <V> V total(Reckoning<V> r) {
+        List<V> costs = new ArrayList<>();
+        for (LineCost line : lines) {
+            costs.add(r.known(line.cost()));
+        }
+        return r.named(TOTAL, r.sum(costs));
     }
 
-    /**
-     * How amounts of money are rounded where they are shown.
-     *
-     * @return the rounding as given
-     */
-    public Rounding rounding() {
-        return rounding;
+    /** Where the {@link #total()} comes from. */
+    @Override
+    public Origin origin() {
+        return total().origin();
     }
 
     /**
      * An exact amount of money as it is shown.
      *
      * @param amount the exact amount
-     * @return its text under {@link #rounding()}, with the zeros that belong to it
+     * @return its text under {@link #rounding()}, with the zeros that belong to it, and its currency
      */
-    public String shown(Ratio amount) {
-        return rounding.format(Objects.requireNonNull(amount, "amount"));
+    public String shown(Money amount) {
+        return rounding.format(amount.number()) + " " + amount.currency();
     }
 
     /**
      * The cost of one pack.
      *
      * @param packs into how many packs the batch goes, above 0
-     * @return the exact cost
+     * @return the exact cost, with its working
      * @throws IllegalArgumentException if the number is not above 0
      */
-    public Ratio perPack(int packs) {
-        return perPack(Reckoning.plain(), packs);
-    }
-
-    /**
-     * How {@link #perPack} comes about.
-     *
-     * @param packs into how many packs the batch goes, above 0
-     * @return the working
-     * @throws IllegalArgumentException if the number is not above 0
-     */
-    public Working perPackWorking(int packs) {
-        return Working.of(Phrase.of("question.pack-cost"), perPack(packs), r -> perPack(r, packs));
-    }
-
-    private <V> V perPack(Reckoning<V> r, int packs) {
+    public Money perPack(int packs) {
         if (packs <= 0) {
             throw new IllegalArgumentException("packs is " + packs + ": it must be above 0");
         }
-        V count = r.given(PACKS, Ratio.of(packs), Source.user());
-        return r.named(PER_PACK, r.quotient(derive(r), count));
+        Part part = new Part(this, packs);
+        return money(part.cost(Reckoning.plain()))
+                .withWorking(each -> Phrase.of("question.pack-cost"), part, Part::cost);
+    }
+
+    private record Part(BatchCost all, int packs) {
+
+        <V> V cost(Reckoning<V> r) {
+            V count = r.given(PACKS, Ratio.of(packs), Source.user());
+            return r.named(PER_PACK, r.quotient(all.total(r), count));
+        }
     }
 
     /**
      * What all packs to buy cost.
      *
-     * @return the exact cost
+     * @return the exact cost, with its working
      */
-    public Ratio purchaseCost() {
-        return purchaseCost(Reckoning.plain());
-    }
-
-    /**
-     * How {@link #purchaseCost} comes about.
-     *
-     * @return the working
-     */
-    public Working purchaseCostWorking() {
-        return Working.of(Phrase.of("question.purchases-cost"), purchaseCost(), this::purchaseCost);
+    public Money purchaseCost() {
+        return money(purchaseCost(Reckoning.plain()))
+                .withWorking(cost -> Phrase.of("question.purchases-cost"), this, BatchCost::purchaseCost);
     }
 
     private <V> V purchaseCost(Reckoning<V> r) {
         List<V> costs = new ArrayList<>();
         for (Purchase purchase : purchases) {
-            costs.add(r.known(purchase));
+            costs.add(r.known(purchase.cost()));
         }
         return r.named(PURCHASES, r.sum(costs));
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.batch-cost");
-    }
-
-    /** The exact cost of everything used, in the currency of the price list. */
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        List<V> costs = new ArrayList<>();
-        for (LineCost line : lines) {
-            costs.add(r.known(line));
-        }
-        return r.named(TOTAL, r.sum(costs));
+    private Money money(Ratio number) {
+        return Money.of(number, lines.get(0).offer().price().currency());
     }
 
     @Override
     public String toString() {
-        return "cost " + result() + ", to buy " + purchaseCost();
+        return "cost " + total() + ", to buy " + purchaseCost();
     }
 }

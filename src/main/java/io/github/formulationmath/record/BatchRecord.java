@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The entry in the notebook: code, formula and plan, readings, what happened after them, how the batch was filled, and
- * amendments. What follows from it, like {@link #made()}, is worked out anew whenever it is asked for.
+ * amendments. What follows from it, like {@link #made()}, is worked out when it is asked for, and never written down.
  *
  * <p>A record is never changed; each step gives the next record. The first amendment closes it: from then on amendments
  * are all that can be added, and none can be taken away.
@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
 public final class BatchRecord implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final BatchCode code;
     private final Readings readings;
@@ -38,6 +38,7 @@ public final class BatchRecord implements Serializable {
     private final List<BenchEntry> entries;
     private final @Nullable Filled filled;
     private final AmendmentLog amendments;
+    private transient volatile @Nullable MadeBatch made;
 
     private record Filled(Amount<Mass> residue, PackFill fill) implements Serializable {}
 
@@ -68,8 +69,8 @@ public final class BatchRecord implements Serializable {
     public static BatchRecord of(BatchCode code, Readings readings, Tolerances tolerances) {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(tolerances, "tolerances");
-        MadeBatch.of(Objects.requireNonNull(readings, "readings"));
-        return new BatchRecord(code, readings, tolerances, List.of(), null, AmendmentLog.EMPTY);
+        MadeBatch made = MadeBatch.of(Objects.requireNonNull(readings, "readings"));
+        return new BatchRecord(code, readings, tolerances, List.of(), null, AmendmentLog.EMPTY).knowing(made);
     }
 
     /**
@@ -101,17 +102,17 @@ public final class BatchRecord implements Serializable {
     BatchRecord with(List<BenchEntry> more, IntConsumer at) {
         requireOpen();
         Instant before = lastTime();
-        MadeBatch made = made();
+        MadeBatch pot = made();
         int index = 0;
         for (BenchEntry entry : List.copyOf(Objects.requireNonNull(more, "more"))) {
             at.accept(index++);
             before = requireNotBefore(before, entry.time().orElse(before), "an entry");
             entry.requireShownOn(plan().bench());
-            made = entry.applyTo(made);
+            pot = entry.applyTo(pot);
         }
         List<BenchEntry> all = new ArrayList<>(entries);
         all.addAll(more);
-        return new BatchRecord(code, readings, tolerances, all, filled, amendments);
+        return new BatchRecord(code, readings, tolerances, all, filled, amendments).knowing(pot);
     }
 
     /**
@@ -130,7 +131,7 @@ public final class BatchRecord implements Serializable {
     }
 
     private void requireOpen() {
-        if (amendments.size() > 0) {
+        if (!amendments.isEmpty()) {
             throw new IllegalStateException(
                     "record " + Excerpt.of(code) + " was amended and is closed: say it in another amendment");
         }
@@ -185,7 +186,7 @@ public final class BatchRecord implements Serializable {
      * @return the formula that the plan was made from
      */
     public Formula formula() {
-        return plan().batch().formula();
+        return plan().formula();
     }
 
     /**
@@ -239,11 +240,21 @@ public final class BatchRecord implements Serializable {
      * @return the batch as made
      */
     public MadeBatch made() {
-        MadeBatch made = madeAtFirst();
-        for (BenchEntry entry : entries) {
-            made = entry.applyTo(made);
+        MadeBatch known = made;
+        if (known == null) {
+            known = madeAtFirst();
+            for (BenchEntry entry : entries) {
+                known = entry.applyTo(known);
+            }
+            made = known;
         }
-        return made;
+        return known;
+    }
+
+    /** An entry is added to the pot that is known already: no pot is made anew from its readings for each of many. */
+    private BatchRecord knowing(MadeBatch pot) {
+        made = pot;
+        return this;
     }
 
     /**
@@ -291,6 +302,7 @@ public final class BatchRecord implements Serializable {
 
     @Override
     public String toString() {
-        return code + " " + formula().name() + ", " + entries.size() + " entries, " + amendments.size() + " amendments";
+        return code + " " + formula().name() + ", " + entries.size() + " entries, "
+                + amendments().size() + " amendments";
     }
 }

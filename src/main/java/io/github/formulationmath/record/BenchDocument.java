@@ -6,39 +6,40 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Closure;
+import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Law;
 import io.github.formulationmath.weighing.LinearityBasis;
 import io.github.formulationmath.weighing.Vessel;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 
-/** The size of a batch and the bench it is made on, in a document. */
+/** The size of a batch, the bench it is made on and the tolerances it is held against, in a document. */
 final class BenchDocument {
 
     private BenchDocument() {}
 
-    static Map<String, Object> write(BatchSize size) {
-        Map<String, Object> map = new LinkedHashMap<>();
+    static Written write(BatchSize size) {
         if (size instanceof BatchSize.OfMass s) {
-            map.put("mass", ValueDocument.amount(s.mass()));
-        } else if (size instanceof BatchSize.OfPacks s) {
-            map.put("packs", Integer.toString(s.packs()));
-            map.put("fill", ValueDocument.amount(s.fillMass()));
-            map.put("overage", ValueDocument.share(s.overage()));
-        } else if (size instanceof BatchSize.OfStock s) {
-            map.put("stock", ValueDocument.amount(s.stock()));
-            map.put("line", Integer.toString(s.line().position()));
-        } else if (size instanceof BatchSize.OfVolume s) {
-            map.put("volume", ValueDocument.amount(s.volume()));
-            s.density().ifPresent(density -> map.put("density", ValueDocument.density(density)));
+            return Written.of("mass", ValueDocument.amount(s.mass()));
         }
-        return map;
+        if (size instanceof BatchSize.OfPacks s) {
+            return Written.of("packs", Integer.toString(s.packs()))
+                    .with("fill", ValueDocument.amount(s.fillMass()))
+                    .with("overage", ValueDocument.share(s.overage()));
+        }
+        if (size instanceof BatchSize.OfStock s) {
+            return Written.of("stock", ValueDocument.amount(s.stock())).with("line", number(s.line()));
+        }
+        BatchSize.OfVolume s = (BatchSize.OfVolume) size;
+        return Written.of("volume", ValueDocument.amount(s.volume()))
+                .with("density", s.density(), ValueDocument::density);
     }
 
     static BatchSize size(Node node, Formula formula) {
@@ -62,7 +63,11 @@ final class BenchDocument {
         });
     }
 
-    /** A line by its number, from 1. */
+    /** The number of a line, from 1. */
+    static String number(FormulaLine line) {
+        return Integer.toString(line.position());
+    }
+
     static FormulaLine line(Node node, Formula formula) {
         int number = ValueDocument.count(node);
         if (number < 1 || number > formula.lines().size()) {
@@ -72,30 +77,21 @@ final class BenchDocument {
         return formula.lines().get(number - 1);
     }
 
-    static Map<String, Object> write(Bench bench) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("balance", write(bench.balance()));
-        if (!bench.vessel().equals(Vessel.none())) {
-            map.put("vessel", write(bench.vessel()));
-        }
-        map.put("closure", ValueDocument.word(bench.closure()));
-        bench.closingTolerances().ifPresent(tolerances -> {
-            map.put("closingTolerances", RecordDocument.write(tolerances));
-            map.put("closingReadingError", ValueDocument.amount(bench.closingReadingError()));
-        });
-        bench.productDensity().ifPresent(density -> map.put("productDensity", ValueDocument.density(density)));
-        return map;
+    static Written write(Bench bench) {
+        Written written = Written.of("balance", write(bench.balance()))
+                .with("vessel", Optional.of(bench.vessel()).filter(v -> !v.equals(Vessel.none())), BenchDocument::write)
+                .with("closure", ValueDocument.word(bench.closure()));
+        bench.closingTolerances()
+                .ifPresent(tolerances -> written.with("closingTolerances", write(tolerances))
+                        .with("closingReadingError", ValueDocument.amount(bench.closingReadingError())));
+        return written.with("productDensity", bench.productDensity(), ValueDocument::density);
     }
 
     static Bench bench(Node node) {
         return node.object(f -> {
             Bench bench = closing(f, Bench.of(balance(f.get("balance"))));
-            Bench with =
-                    f.find("vessel").map(BenchDocument::vessel).map(bench::with).orElse(bench);
-            return f.find("productDensity")
-                    .map(ValueDocument::density)
-                    .map(with::withProductDensity)
-                    .orElse(with);
+            Bench with = f.with(bench, "vessel", BenchDocument::vessel, Bench::with);
+            return f.with(with, "productDensity", ValueDocument::density, Bench::withProductDensity);
         });
     }
 
@@ -110,17 +106,14 @@ final class BenchDocument {
             throw word.wrong("\"" + word.text() + "\" has no tolerances: leave out \"closingTolerances\", or say \""
                     + ValueDocument.word(Closure.WITHIN_TOLERANCE) + "\"");
         }
-        return bench.closingWithin(
-                RecordDocument.tolerances(tolerances.get()), ValueDocument.mass(f.get("closingReadingError")));
+        return bench.closingWithin(tolerances(tolerances.get()), ValueDocument.mass(f.get("closingReadingError")));
     }
 
-    private static Map<String, Object> write(Vessel vessel) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", vessel.name());
-        map.put("mass", ValueDocument.amount(vessel.mass()));
-        vessel.brimVolume().ifPresent(brim -> map.put("brimVolume", ValueDocument.amount(brim)));
-        vessel.workingVolume().ifPresent(working -> map.put("workingVolume", ValueDocument.amount(working)));
-        return map;
+    private static Written write(Vessel vessel) {
+        return Written.of("name", vessel.name())
+                .with("mass", ValueDocument.amount(vessel.mass()))
+                .with("brimVolume", vessel.brimVolume(), ValueDocument::amount)
+                .with("workingVolume", vessel.workingVolume(), ValueDocument::amount);
     }
 
     private static Vessel vessel(Node node) {
@@ -133,18 +126,16 @@ final class BenchDocument {
         });
     }
 
-    static Map<String, Object> write(Balance balance) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        if (!balance.name().isEmpty()) {
-            map.put("name", balance.name());
-        }
-        map.put("readability", ValueDocument.amount(balance.readability()));
-        map.put("capacity", ValueDocument.amount(balance.capacity()));
-        map.put("minimumLoad", ValueDocument.amount(balance.minimumLoad()));
-        if (!balance.errors().equals(ErrorModel.readabilityOnly())) {
-            map.put("errors", write(balance.errors()));
-        }
-        return map;
+    static Written write(Balance balance) {
+        Written written = balance.name().isEmpty()
+                ? Written.of("readability", ValueDocument.amount(balance.readability()))
+                : Written.of("name", balance.name()).with("readability", ValueDocument.amount(balance.readability()));
+        return written.with("capacity", ValueDocument.amount(balance.capacity()))
+                .with("minimumLoad", ValueDocument.amount(balance.minimumLoad()))
+                .with(
+                        "errors",
+                        Optional.of(balance.errors()).filter(e -> !e.equals(ErrorModel.readabilityOnly())),
+                        BenchDocument::write);
     }
 
     static Balance balance(Node node) {
@@ -152,27 +143,26 @@ final class BenchDocument {
             Balance balance = Balance.of(
                             ValueDocument.mass(f.get("readability")), ValueDocument.mass(f.get("capacity")))
                     .withMinimumLoad(ValueDocument.mass(f.get("minimumLoad")));
-            Balance named = f.find("name").map(Node::text).map(balance::named).orElse(balance);
-            return f.find("errors")
-                    .map(BenchDocument::errors)
-                    .map(named::withErrors)
-                    .orElse(named);
+            Balance named = f.with(balance, "name", Node::text, Balance::named);
+            return f.with(named, "errors", BenchDocument::errors, Balance::withErrors);
         });
     }
 
-    private static Map<String, Object> write(ErrorModel errors) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("repeatability", ValueDocument.amount(errors.repeatability()));
-        map.put("linearity", ValueDocument.amount(errors.linearity()));
-        map.put("linearityLaw", ValueDocument.word(errors.linearityLaw()));
-        errors.linearityBasis().ifPresent(basis -> map.put("linearityOf", ValueDocument.word(basis)));
-        map.put("calibration", ValueDocument.number(errors.calibration()));
-        errors.tareResolution().ifPresent(step -> map.put("tareResolution", ValueDocument.amount(step)));
-        map.put("leastResidue", ValueDocument.amount(errors.residue().least()));
-        map.put("mostResidue", ValueDocument.amount(errors.residue().greatest()));
-        map.put("leastBuoyancy", ValueDocument.number(errors.buoyancy().lower().orElseThrow()));
-        map.put("mostBuoyancy", ValueDocument.number(errors.buoyancy().upper().orElseThrow()));
-        return map;
+    private static Written write(ErrorModel errors) {
+        return Written.of("repeatability", ValueDocument.amount(errors.repeatability()))
+                .with("linearity", ValueDocument.amount(errors.linearity()))
+                .with("linearityLaw", ValueDocument.word(errors.linearityLaw()))
+                .with("linearityOf", errors.linearityBasis(), ValueDocument::word)
+                .with("calibration", ValueDocument.number(errors.calibration()))
+                .with("tareResolution", errors.tareResolution(), ValueDocument::amount)
+                .with("leastResidue", ValueDocument.amount(errors.residue().least()))
+                .with("mostResidue", ValueDocument.amount(errors.residue().greatest()))
+                .with(
+                        "leastBuoyancy",
+                        ValueDocument.number(errors.buoyancy().lower().orElseThrow()))
+                .with(
+                        "mostBuoyancy",
+                        ValueDocument.number(errors.buoyancy().upper().orElseThrow()));
     }
 
     private static ErrorModel errors(Node node) {
@@ -184,10 +174,7 @@ final class BenchDocument {
                     .withCalibration(ValueDocument.number(f.get("calibration")))
                     .withResidue(ValueDocument.mass(f.get("leastResidue")), ValueDocument.mass(f.get("mostResidue")))
                     .withBuoyancy(Bounds.closed(least, most));
-            return f.find("tareResolution")
-                    .map(ValueDocument::mass)
-                    .map(errors::withTareResolution)
-                    .orElse(errors);
+            return f.with(errors, "tareResolution", ValueDocument::mass, ErrorModel::withTareResolution);
         });
     }
 
@@ -203,5 +190,45 @@ final class BenchDocument {
             case INDICATION -> none.withLinearityOfIndication(halfWidth, law);
             case NET_READING -> none.withLinearityOfNetReading(halfWidth, law);
         };
+    }
+
+    static Written write(Tolerances tolerances) {
+        return Written.of("general", ValueDocument.share(tolerances.general()))
+                .with("phases", named(tolerances.byPhase()))
+                .with("ingredients", named(tolerances.byIngredient()));
+    }
+
+    private static List<Written> named(Map<String, MassFraction> tolerances) {
+        return tolerances.entrySet().stream()
+                .map(each -> Written.of("name", each.getKey()).with("tolerance", ValueDocument.share(each.getValue())))
+                .toList();
+    }
+
+    static Tolerances tolerances(Node node) {
+        return node.object(f -> {
+            Tolerances tolerances = Tolerances.of(ValueDocument.share(f.get("general")));
+            List<Named> phases = f.list("phases", BenchDocument::named);
+            for (Named phase : phases) {
+                tolerances = tolerances.withPhase(phase.name(), phase.tolerance());
+            }
+            List<Named> ingredients = f.list("ingredients", BenchDocument::named);
+            for (Named ingredient : ingredients) {
+                tolerances = tolerances.withLine(ingredient.name(), ingredient.tolerance());
+            }
+            if (tolerances.byPhase().size() < phases.size()
+                    || tolerances.byIngredient().size() < ingredients.size()) {
+                throw f.wrong("two tolerances are given for one phase or ingredient: keep one of them");
+            }
+            return tolerances;
+        });
+    }
+
+    private record Named(String name, String tolerance) {}
+
+    private static Named named(Node node) {
+        return node.object(f -> {
+            MassFraction tolerance = ValueDocument.share(f.get("tolerance"));
+            return new Named(f.get("name").text(), tolerance.asWritten().orElseGet(tolerance::toString));
+        });
     }
 }

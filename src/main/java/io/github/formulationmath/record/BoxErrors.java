@@ -10,10 +10,10 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Reckoning;
-import java.io.Serial;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
@@ -22,25 +22,15 @@ import org.jspecify.annotations.Nullable;
  * Each mass lies in an interval of its own, and the total in another. A share rises with its own mass and falls with every
  * other, so its extremes lie in the corners: {@code hi_i / (hi_i + Σ lo_j)} and {@code lo_i / (lo_i + Σ hi_j)}.
  */
-final class BoxErrors implements PotErrors {
+record BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total, Bounds sum) implements PotErrors {
 
-    @Serial
-    private static final long serialVersionUID = 3L;
-
-    private final List<Bounds> masses;
-    private final List<Spread> spreads;
-    private final Bounds total;
-    private final Bounds sum;
-
-    private BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total) {
-        this.masses = List.copyOf(masses);
-        this.spreads = List.copyOf(spreads);
-        this.total = total;
-        this.sum = masses.stream().reduce(Bounds.point(Ratio.ZERO), BoxErrors::sum);
+    private static BoxErrors of(List<Bounds> masses, List<Spread> spreads, Bounds total) {
+        Bounds sum = masses.stream().reduce(Bounds.point(Ratio.ZERO), BoxErrors::sum);
+        return new BoxErrors(List.copyOf(masses), List.copyOf(spreads), total, sum);
     }
 
     private static BoxErrors of(List<Bounds> masses, List<Spread> spreads) {
-        return new BoxErrors(masses, spreads, Bounds.atLeast(Ratio.ZERO));
+        return of(masses, spreads, Bounds.atLeast(Ratio.ZERO));
     }
 
     static BoxErrors of(PotErrors others) {
@@ -53,11 +43,12 @@ final class BoxErrors implements PotErrors {
     static BoxErrors withGuesses(PouredErrors poured, Readings readings, List<PotMass> masses) {
         List<Bounds> bounds = new ArrayList<>();
         List<Spread> spreads = new ArrayList<>();
+        Map<Integer, Reading> byLine = readings.byLine();
         int guesses = (int) masses.stream().filter(PotMass::isAssumed).count();
         for (int i = 0; i < masses.size(); i++) {
             PotMass mass = masses.get(i);
             Bounds there = mass.isAssumed()
-                    ? Bounds.closed(Ratio.ZERO, most(poured, readings, i, mass))
+                    ? Bounds.closed(Ratio.ZERO, high(room(poured, readings, mass, i, byLine.get(i))))
                     : poured.massBounds(i);
             bounds.add(there);
             // What one guess has too much another may have too little.
@@ -70,10 +61,12 @@ final class BoxErrors implements PotErrors {
         return of(bounds, spreads);
     }
 
-    private static Ratio most(PouredErrors poured, Readings readings, int line, PotMass mass) {
-        return mass.sharedWith().isEmpty()
-                ? high(readings.room(line))
-                : high(poured.massBounds(mass.sharedWith().get().index()));
+    private static Bounds room(
+            PouredErrors poured, Readings readings, PotMass mass, int line, @Nullable Reading reading) {
+        return mass.sharedWith()
+                .map(shared -> poured.massBounds(shared.index()))
+                .orElseGet(
+                        () -> readings.room(line, Optional.ofNullable(reading).flatMap(Reading::balance)));
     }
 
     /** The lossy line is what the others leave of the whole. */
@@ -85,7 +78,7 @@ final class BoxErrors implements PotErrors {
                 lossy,
                 notBelow0(Bounds.closed(
                         low(total).minus(high(others)), high(total).minus(low(others)))));
-        return new BoxErrors(masses, rest(of(before).spreads, lossy, ofTotal), total);
+        return of(masses, rest(of(before).spreads, lossy, ofTotal), total);
     }
 
     /** The errors of the others are in their own lines and in the one that is the rest. */
@@ -140,7 +133,7 @@ final class BoxErrors implements PotErrors {
                     wider.get(place).plus(SureMass.spread(line, addition.grams(), balance, WeighingMethod.TARE_EACH)));
             whole = whole.upper().isPresent() ? sum(whole, more) : whole;
         }
-        return new BoxErrors(all, wider, whole);
+        return of(all, wider, whole);
     }
 
     @Override
@@ -154,8 +147,8 @@ final class BoxErrors implements PotErrors {
      * the weighings behind it had beyond that.
      */
     static Addition addition(MadeLine line, Spread spread, int calibrated) {
-        Ratio reading = line.result();
-        Ratio error = halfWidth(reading, line.massBounds());
+        Ratio reading = line.grams();
+        Ratio error = halfWidth(reading, line.bounds());
         Amount<Mass> step = Amount.of(1, FormulationUnits.MICROGRAM);
         Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
                 .named("line " + line.subscript())
@@ -183,19 +176,5 @@ final class BoxErrors implements PotErrors {
 
     private static Ratio high(Bounds bounds) {
         return bounds.upper().orElseThrow();
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof BoxErrors that
-                && masses.equals(that.masses)
-                && spreads.equals(that.spreads)
-                && total.equals(that.total)
-                && sum.equals(that.sum);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(masses, spreads, total, sum);
     }
 }

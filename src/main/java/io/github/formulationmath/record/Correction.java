@@ -3,17 +3,17 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Working;
-import java.io.Serial;
-import java.io.Serializable;
+import io.github.formulationmath.working.Symbol;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Additions that mend what is in the pot. Nothing can be taken out, so the batch grows.
@@ -32,19 +32,16 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Correction implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public abstract sealed class Correction implements Explainable permits SmallestCorrection, RestoringCorrection {
 
     /** The most lines that the smallest additions are worked out for. */
     public static final int MAX_LINES = 100;
 
     /** What comes of a correction. */
     public enum Outcome {
-        /** Every line is within its tolerance as read, and every cap is kept: there is nothing to do. */
+        /** Every line is within its tolerance as read, and every cap and condition is kept: there is nothing to do. */
         NOTHING_TO_DO,
-        /** The additions bring every line within its tolerance and keep every cap. */
+        /** The additions bring every line within its tolerance and keep every cap and condition. */
         MENDED,
         /** No additions can; these are the best there are. */
         BEST_POSSIBLE,
@@ -52,14 +49,32 @@ public final class Correction implements Explained, Serializable {
         OBSTRUCTED
     }
 
+    static final Symbol TOTAL = Symbol.of("X", "total-addition", Kind.MASS);
+
+    /** What was found: the additions in grams, one for each line, and what stands in the way of better ones. */
+    record Findings(
+            Outcome outcome,
+            List<Ratio> grams,
+            List<Obstacle> obstacles,
+            List<ExceededCap> exceededCaps,
+            List<Condition> brokenConditions) {
+
+        Findings {
+            grams = List.copyOf(grams);
+            obstacles = List.copyOf(obstacles);
+            exceededCaps = List.copyOf(exceededCaps);
+            brokenConditions = List.copyOf(brokenConditions);
+        }
+    }
+
     private final MadeBatch made;
     private final CorrectionRules rules;
-    private final AdditionPlan plan;
+    private final Findings findings;
 
-    private Correction(MadeBatch made, CorrectionRules rules, AdditionPlan plan) {
+    Correction(MadeBatch made, CorrectionRules rules, Findings findings) {
         this.made = made;
         this.rules = rules;
-        this.plan = plan;
+        this.findings = findings;
     }
 
     /**
@@ -78,7 +93,7 @@ public final class Correction implements Explained, Serializable {
             throw new IllegalArgumentException("made has " + made.lines().size() + " lines, more than " + MAX_LINES
                     + ": restore the formula exactly, or mend one phase at a time");
         }
-        return new Correction(made, checked, CorrectionPlan.of(made, checked));
+        return SmallestCorrection.of(made, checked);
     }
 
     /**
@@ -95,15 +110,7 @@ public final class Correction implements Explained, Serializable {
     public static Correction restoring(MadeBatch made, CorrectionRules rules) {
         Objects.requireNonNull(made, "made");
         CorrectionRules checked = Objects.requireNonNull(rules, "rules").checkedFor(made);
-        return new Correction(made, checked, new RestoringPlan(made, checked));
-    }
-
-    private Optional<RestoringPlan> restoration() {
-        return plan instanceof RestoringPlan restoring ? Optional.of(restoring) : Optional.empty();
-    }
-
-    private @Nullable LinearProof deviationProof() {
-        return plan instanceof CorrectionPlan smallest ? smallest.deviationProof() : null;
+        return RestoringCorrection.of(made, checked);
     }
 
     /**
@@ -112,7 +119,7 @@ public final class Correction implements Explained, Serializable {
      * @return the outcome
      */
     public Outcome outcome() {
-        return plan.outcome();
+        return findings.outcome();
     }
 
     /**
@@ -121,31 +128,17 @@ public final class Correction implements Explained, Serializable {
      * @return the additions above 0, in the order of the formula
      */
     public List<LineAddition> additions() {
-        return LineAddition.listOf(made, plan.additions());
+        return LineAddition.listOf(made, grams());
     }
 
     /**
      * What to add of one line.
      *
      * @param line the line
-     * @return the mass in grams, at least 0
+     * @return the mass in grams, at least 0, with its working: that of a restoration, or the proof that nothing smaller does
      * @throws IllegalArgumentException if the line is none of the formula
      */
-    public Amount<Mass> addition(FormulaLine line) {
-        return Amount.grams(plan.additions().get(made.formula().indexOf(line)));
-    }
-
-    /**
-     * How {@link #addition} comes about.
-     *
-     * @param line the line
-     * @return the working; only of a restoration, for the smallest additions are proved all together by {@link #working()}
-     * @throws IllegalArgumentException if the line is none of the formula
-     */
-    public Optional<Working> additionWorking(FormulaLine line) {
-        int index = made.formula().indexOf(line);
-        return restoration().map(restoring -> restoring.additionWorking(index));
-    }
+    public abstract Amount<Mass> addition(FormulaLine line);
 
     /**
      * What will be in the pot.
@@ -153,7 +146,7 @@ public final class Correction implements Explained, Serializable {
      * @return the mass there and all additions, in grams
      */
     public Amount<Mass> newMass() {
-        return Amount.grams(made.result().plus(plan.total()));
+        return Amount.grams(made.grams().plus(totalGrams()));
     }
 
     /**
@@ -162,17 +155,28 @@ public final class Correction implements Explained, Serializable {
      * @return the line; only of a restoration
      */
     public Optional<FormulaLine> bindingLine() {
-        return restoration().map(RestoringPlan::bindingLine);
+        return Optional.empty();
     }
 
     /**
      * The mass of all additions.
      *
-     * @return the total in grams
+     * @return the total in grams, with its working
      */
     public Amount<Mass> total() {
-        return Amount.grams(result());
+        return Amount.grams(totalGrams())
+                .withWorking(correction -> Phrase.of("question.total-addition"), this, Correction::total);
     }
+
+    /** Where the {@link #total()} comes from. */
+    @Override
+    public Origin origin() {
+        return total().origin();
+    }
+
+    abstract Ratio totalGrams();
+
+    abstract <V> V total(Reckoning<V> r);
 
     /**
      * What stands in the way. If the lines cannot all be brought within their tolerances: conditions that contradict each
@@ -181,28 +185,17 @@ public final class Correction implements Explained, Serializable {
      * @return the obstacles; none unless the outcome is {@link Outcome#BEST_POSSIBLE} or {@link Outcome#OBSTRUCTED}
      */
     public List<Obstacle> obstacles() {
-        return plan.obstacles();
+        return findings.obstacles();
     }
 
     /**
      * How far the worst line is off after the best additions.
      *
-     * @return the least possible worst deviation, as a share of the line's own; only with {@link Outcome#BEST_POSSIBLE}
+     * @return the least possible worst deviation in percent of the line's own share, with the proof that no additions leave
+     *     the worst line less far off; only with {@link Outcome#BEST_POSSIBLE}
      */
-    public Optional<Ratio> worstDeviation() {
-        return Optional.ofNullable(deviationProof()).map(proof -> proof.answer().cost());
-    }
-
-    /**
-     * Why no additions leave the worst line less far off.
-     *
-     * @return the working; only with {@link Outcome#BEST_POSSIBLE}
-     */
-    public Optional<Working> worstDeviationWorking() {
-        @Nullable LinearProof proof = deviationProof();
-        return Optional.ofNullable(proof)
-                .map(p -> Working.of(
-                        Phrase.of("question.worst-deviation"), p.answer().cost(), p::derive));
+    public Optional<Amount<Dimensionless>> worstDeviation() {
+        return Optional.empty();
     }
 
     /**
@@ -214,7 +207,17 @@ public final class Correction implements Explained, Serializable {
      *     if all caps are kept
      */
     public List<ExceededCap> exceededCaps() {
-        return plan.exceededCaps();
+        return findings.exceededCaps();
+    }
+
+    /**
+     * The conditions of the rules that stay broken after the best additions, each as little as can be, those before it first.
+     * Of a restoration: those that the formula itself breaks.
+     *
+     * @return the conditions, in the order of the rules; none if all are kept
+     */
+    public List<Condition> brokenConditions() {
+        return findings.brokenConditions();
     }
 
     /**
@@ -233,24 +236,19 @@ public final class Correction implements Explained, Serializable {
      * @return whole steps of the display of the bench
      */
     public DisplayedAdditions onDisplay() {
-        return outcome() == Outcome.MENDED && restoration().isEmpty()
-                ? DisplayedAdditions.smallest(made, rules, plan.additions())
-                : DisplayedAdditions.nearest(made, rules, plan.additions());
+        return DisplayedAdditions.nearest(made, rules, grams());
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.total-addition");
+    MadeBatch made() {
+        return made;
     }
 
-    @Override
-    public Ratio result() {
-        return plan.total();
+    CorrectionRules rules() {
+        return rules;
     }
 
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        return plan.deriveTotal(r);
+    List<Ratio> grams() {
+        return findings.grams();
     }
 
     @Override

@@ -8,7 +8,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serial;
 import java.io.Serializable;
@@ -40,22 +39,25 @@ import org.jspecify.annotations.Nullable;
 public final class CorrectionRules implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final Tolerances tolerances;
     private final Map<Substance, MassFraction> caps;
     private final Set<FormulaLine> frozen;
     private final Map<FormulaLine, Amount<Mass>> stock;
+    private final List<Condition> conditions;
     private final @Nullable Amount<Mass> room;
 
     private CorrectionRules(
             Tolerances tolerances,
             Map<Substance, MassFraction> caps,
+            List<Condition> conditions,
             Set<FormulaLine> frozen,
             Map<FormulaLine, Amount<Mass>> stock,
             @Nullable Amount<Mass> room) {
         this.tolerances = tolerances;
         this.caps = new LinkedHashMap<>(caps);
+        this.conditions = new ArrayList<>(conditions);
         this.frozen = new LinkedHashSet<>(frozen);
         this.stock = new LinkedHashMap<>(stock);
         this.room = room;
@@ -69,7 +71,7 @@ public final class CorrectionRules implements Serializable {
      */
     public static CorrectionRules within(Tolerances tolerances) {
         Objects.requireNonNull(tolerances, "tolerances");
-        return new CorrectionRules(tolerances, Map.of(), Set.of(), Map.of(), null);
+        return new CorrectionRules(tolerances, Map.of(), List.of(), Set.of(), Map.of(), null);
     }
 
     /**
@@ -83,7 +85,20 @@ public final class CorrectionRules implements Serializable {
     public CorrectionRules withCap(Substance substance, MassFraction cap) {
         Map<Substance, MassFraction> all = new LinkedHashMap<>(caps);
         all.put(Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
-        return new CorrectionRules(tolerances, all, frozen, stock, room);
+        return new CorrectionRules(tolerances, all, conditions, frozen, stock, room);
+    }
+
+    /**
+     * The same rules with one condition more on what is in the pot.
+     *
+     * @param condition the condition; where no additions keep it, it is kept as far as it can be, before any cap and any
+     *     tolerance and before the conditions that are given later, and {@link Correction#brokenConditions()} tells of it
+     * @return the rules
+     */
+    public CorrectionRules keeping(Condition condition) {
+        List<Condition> all = new ArrayList<>(conditions);
+        all.add(Objects.requireNonNull(condition, "condition"));
+        return new CorrectionRules(tolerances, caps, all, frozen, stock, room);
     }
 
     /**
@@ -95,7 +110,7 @@ public final class CorrectionRules implements Serializable {
     public CorrectionRules freezing(FormulaLine line) {
         Set<FormulaLine> all = new LinkedHashSet<>(frozen);
         all.add(Objects.requireNonNull(line, "line"));
-        return new CorrectionRules(tolerances, caps, all, stock, room);
+        return new CorrectionRules(tolerances, caps, conditions, all, stock, room);
     }
 
     /**
@@ -116,7 +131,7 @@ public final class CorrectionRules implements Serializable {
         Map<FormulaLine, Amount<Mass>> all = new LinkedHashMap<>(stock);
         all.keySet().removeIf(known -> known.isNamed(line.name()));
         all.put(line, left);
-        return new CorrectionRules(tolerances, caps, frozen, all, room);
+        return new CorrectionRules(tolerances, caps, conditions, frozen, all, room);
     }
 
     /**
@@ -127,7 +142,8 @@ public final class CorrectionRules implements Serializable {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public CorrectionRules withRoomFor(Amount<Mass> content) {
-        return new CorrectionRules(tolerances, caps, frozen, stock, Amount.requirePositive("content", content));
+        return new CorrectionRules(
+                tolerances, caps, conditions, frozen, stock, Amount.requirePositive("content", content));
     }
 
     /**
@@ -146,6 +162,15 @@ public final class CorrectionRules implements Serializable {
      */
     public Map<Substance, MassFraction> caps() {
         return Collections.unmodifiableMap(caps);
+    }
+
+    /**
+     * The further conditions.
+     *
+     * @return an unmodifiable list in the order given
+     */
+    public List<Condition> conditions() {
+        return Collections.unmodifiableList(conditions);
     }
 
     /**
@@ -177,30 +202,19 @@ public final class CorrectionRules implements Serializable {
 
     /** The largest content in grams that these rules and a bench allow. */
     private Ratio roomOn(Bench bench) {
-        Ratio carried = bench.balance().capacityUnder(bench.vessel()).in(FormulationUnits.GRAM);
+        Ratio carried = bench.balance().capacityUnder(bench.vessel()).canonical();
         Ratio held = bench.vessel()
                 .workingVolume()
                 .flatMap(volume -> bench.productDensity().map(density -> density.massOf(volume)))
-                .map(mass -> mass.in(FormulationUnits.GRAM))
+                .map(mass -> mass.canonical())
                 .orElse(carried);
-        Ratio said = room == null ? carried : room.in(FormulationUnits.GRAM);
+        Ratio said = room == null ? carried : room.canonical();
         return carried.min(held).min(said);
     }
 
     /** The room in grams for a batch; a pot that holds more than it can hold is simply full. */
     Ratio roomFor(MadeBatch made) {
-        return roomOn(made.plan().bench()).max(made.result());
-    }
-
-    /** How much can be added of lines that are frozen or in stock. */
-    List<AdditionLimit> limits(Formula formula) {
-        return AdditionLimit.of(formula, frozen, stock);
-    }
-
-    List<Cap> numberedCaps() {
-        List<Cap> numbered = new ArrayList<>();
-        caps.forEach((substance, most) -> numbered.add(new Cap(numbered.size() + 1, substance, most)));
-        return numbered;
+        return roomOn(made.plan().bench()).max(made.grams());
     }
 
     /**
@@ -208,17 +222,17 @@ public final class CorrectionRules implements Serializable {
      * spellings that the formula uses.
      */
     CorrectionRules checkedFor(MadeBatch made) {
-        Formula formula = made.plan().batch().formula();
+        Formula formula = made.formula();
         Stream.concat(frozen.stream(), stock.keySet().stream())
                 .filter(line -> !formula.has(line))
                 .findFirst()
                 .ifPresent(line -> {
                     throw new IllegalArgumentException(Excerpt.of(line) + " is in the rules, and no line of \""
-                            + Excerpt.of(made.plan().batch().formula().name()) + "\"");
+                            + Excerpt.of(made.formula().name()) + "\"");
                 });
         Map<Substance, MassFraction> counted = new LinkedHashMap<>();
         caps.forEach((substance, most) -> counted.merge(counted(formula, substance), most, CorrectionRules::lower));
-        return new CorrectionRules(tolerances, counted, frozen, stock, room);
+        return new CorrectionRules(tolerances, counted, conditions, frozen, stock, room);
     }
 
     private static Substance counted(Formula formula, Substance capped) {
@@ -239,6 +253,7 @@ public final class CorrectionRules implements Serializable {
         return other instanceof CorrectionRules that
                 && tolerances.equals(that.tolerances)
                 && caps.equals(that.caps)
+                && conditions.equals(that.conditions)
                 && frozen.equals(that.frozen)
                 && stock.equals(that.stock)
                 && Objects.equals(room, that.room);
@@ -246,13 +261,14 @@ public final class CorrectionRules implements Serializable {
 
     @Override
     public int hashCode() {
-        return Objects.hash(tolerances, caps, frozen, stock, room);
+        return Objects.hash(tolerances, caps, conditions, frozen, stock, room);
     }
 
     @Override
     public String toString() {
         return tolerances
                 + (caps.isEmpty() ? "" : ", caps " + caps)
+                + (conditions.isEmpty() ? "" : ", keeping " + conditions)
                 + (frozen.isEmpty() ? "" : ", frozen " + frozen)
                 + (stock.isEmpty() ? "" : ", stock " + stock)
                 + (room == null ? "" : ", room for " + room);

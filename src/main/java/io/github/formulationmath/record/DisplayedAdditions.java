@@ -4,23 +4,21 @@ import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Additions in whole steps of a display, each of the balance of its line ({@link MadeLine#balance()}) and weighed in one go,
@@ -29,16 +27,19 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: 2.76… g on a display of 0.1 g become 2.8 g; 2.7 g would leave the line outside.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param made what is in the pot
+ * @param rules what the additions have to reach
+ * @param additions what the display must read for each addition above 0, tared before it, on the balance of its line ({@link
+ *     MadeLine#balance()}) and in its unit
+ * @param quality how good the additions are
  */
-public final class DisplayedAdditions implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<LineAddition> additions, Quality quality)
+        implements Explainable {
 
     private static final Symbol STEPS = Symbol.of("n", "addition-steps", Kind.NUMBER);
     private static final Symbol STEP = Symbol.of("d", "readability", Kind.MASS);
     private static final Symbol SHOWN = Symbol.of("x", "displayed-addition", Kind.MASS);
-    private static final Symbol TOTAL = Symbol.of("X", "total-addition", Kind.MASS);
 
     /** How good the additions are. */
     public enum Quality {
@@ -52,33 +53,47 @@ public final class DisplayedAdditions implements Explained, Serializable {
         NOT_WITHIN
     }
 
-    private final MadeBatch made;
-    private final CorrectionRules rules;
-    /** Whole multiples of the steps of the displays. */
-    private final List<Ratio> grams;
+    /**
+     * Copies the additions.
+     *
+     * @param made what is in the pot
+     * @param rules what the additions have to reach
+     * @param additions what the display must read for each addition
+     * @param quality how good the additions are
+     */
+    public DisplayedAdditions {
+        Objects.requireNonNull(made, "made");
+        Objects.requireNonNull(rules, "rules");
+        additions = List.copyOf(additions);
+        Objects.requireNonNull(quality, "quality");
+    }
 
-    private final Quality quality;
-
-    private DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
-        this.made = made;
-        this.rules = rules;
-        this.grams = List.copyOf(grams);
-        this.quality = quality;
+    private static DisplayedAdditions of(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
+        List<LineAddition> additions = made.lines().stream()
+                .filter(line -> !grams.get(line.index()).isZero())
+                .map(line -> LineAddition.of(
+                        line,
+                        line.balance()
+                                .readability()
+                                .times(grams.get(line.index()).dividedBy(line.step()))))
+                .toList();
+        return new DisplayedAdditions(made, rules, additions, quality);
     }
 
     /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
     static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        List<LinearProgram.Row> rows = rows(made, rules).stream()
-                .map(row -> row.dense(made.lines().size()))
-                .toList();
-        StepProgram program = new StepProgram(rows, new LineSteps(made).steps());
-        StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.result()));
+        List<LinearProgram.Row> rows =
+                rows(made, rules).map(row -> row.dense(made.lines().size())).toList();
+        StepProgram program = new StepProgram(rows, steps(made));
+        StepProgram.Answer answer = program.solve(rules.roomFor(made).minus(made.grams()));
         if (answer.values().isPresent()) {
             Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
-            return new DisplayedAdditions(made, rules, answer.values().get(), quality);
+            return of(made, rules, answer.values().get(), quality);
         }
         DisplayedAdditions nearest = nearest(made, rules, grams);
-        return answer.isCertain() ? new DisplayedAdditions(made, rules, nearest.grams, Quality.NONE_WITHIN) : nearest;
+        return answer.isCertain()
+                ? new DisplayedAdditions(made, rules, nearest.additions, Quality.NONE_WITHIN)
+                : nearest;
     }
 
     /**
@@ -86,18 +101,18 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * is room for, to the step below, those first that were rounded up most.
      */
     static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> exact) {
-        List<Ratio> steps = new LineSteps(made).steps();
+        List<Ratio> steps = steps(made);
         List<Ratio> shown = new ArrayList<>();
         for (int j = 0; j < exact.size(); j++) {
             shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
         }
-        for (PotCondition condition : PotConditions.ofBench(made, rules)) {
+        for (PotConstraint condition : PotConstraints.ofBench(made, rules)) {
             lower(PotRow.of(condition, exact.size()), shown, exact, steps);
         }
         Ratio total = sum(shown);
-        boolean within = rows(made, rules).stream()
-                .allMatch(row -> row.slack(shown, total).signum() >= 0);
-        return new DisplayedAdditions(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+        boolean within =
+                rows(made, rules).allMatch(row -> row.slack(shown, total).signum() >= 0);
+        return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
     }
 
     private static Ratio sum(List<Ratio> grams) {
@@ -123,22 +138,14 @@ public final class DisplayedAdditions implements Explained, Serializable {
         }
     }
 
-    /** What additions in grams have to keep. */
-    private static List<PotRow> rows(MadeBatch made, CorrectionRules rules) {
-        List<PotRow> rows = new ArrayList<>();
-        PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps())
-                .forEach(condition -> rows.add(PotRow.of(condition, made.lines().size())));
-        rows.addAll(new LineSteps(made).carried());
-        return rows;
+    /** What additions in whole steps have to keep. */
+    private static Stream<PotRow> rows(MadeBatch made, CorrectionRules rules) {
+        return Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
+                .map(each -> PotRow.of(each, made.lines().size()));
     }
 
-    /**
-     * How good the additions are.
-     *
-     * @return the quality
-     */
-    public Quality quality() {
-        return quality;
+    private static List<Ratio> steps(MadeBatch made) {
+        return made.lines().stream().map(MadeLine::step).toList();
     }
 
     /**
@@ -151,28 +158,20 @@ public final class DisplayedAdditions implements Explained, Serializable {
     }
 
     /**
-     * What the display must read for each addition, tared before it, on the balance of its line ({@link MadeLine#balance()}).
-     *
-     * @return the additions above 0, each in the unit of its balance
-     */
-    public List<LineAddition> additions() {
-        LineSteps lines = new LineSteps(made);
-        List<LineAddition> additions = new ArrayList<>();
-        for (int i = 0; i < grams.size(); i++) {
-            if (!grams.get(i).isZero()) {
-                additions.add(lines.shown(i, grams.get(i)));
-            }
-        }
-        return List.copyOf(additions);
-    }
-
-    /**
      * The mass of all additions.
      *
-     * @return the total in the unit of the balance of the bench
+     * @return the total in the unit of the balance of the bench, with its working
      */
     public Amount<Mass> total() {
-        return new LineSteps(made).total(grams);
+        return Amount.grams(sum(additions.stream().map(LineAddition::grams).toList()))
+                .withWorking(shown -> Phrase.of("question.displayed-addition"), this, DisplayedAdditions::total)
+                .to(made.plan().bench().balance().readability().getUnit());
+    }
+
+    /** Where the {@link #total()} comes from. */
+    @Override
+    public Origin origin() {
+        return total().origin();
     }
 
     /**
@@ -181,7 +180,7 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * @return what will be in the pot
      */
     public MadeBatch after() {
-        return made.plus(additions());
+        return made.plus(additions);
     }
 
     /**
@@ -190,55 +189,37 @@ public final class DisplayedAdditions implements Explained, Serializable {
      * @return its check; empty if all lines are within
      */
     public Optional<LineCheck> furthestOutside() {
-        @Nullable LineCheck worst = null;
-        for (LineCheck check : after().check(rules.tolerances())) {
-            boolean outside = !check.allowed().contains(check.line().share().fraction());
-            if (outside
-                    && (worst == null
-                            || check.deviation()
-                                            .abs()
-                                            .compareTo(worst.deviation().abs())
-                                    > 0)) {
-                worst = check;
-            }
-        }
-        return Optional.ofNullable(worst);
+        return after().check(rules.tolerances()).stream()
+                .filter(check -> !check.allowed().contains(check.line().share()))
+                .reduce((worst, check) -> isFurtherOff(check, worst) ? check : worst);
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.displayed-addition");
+    private static boolean isFurtherOff(LineCheck check, LineCheck than) {
+        return check.deviation().abs().compareTo(than.deviation().abs()) > 0;
     }
 
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        LineSteps lines = new LineSteps(made);
-        boolean alike = lines.areAllAlike();
+    private <V> V total(Reckoning<V> r) {
+        boolean alike = steps(made).stream().distinct().count() == 1;
         List<V> shown = new ArrayList<>();
-        for (int i : IntStream.range(0, grams.size()).toArray()) {
-            if (!grams.get(i).isZero()) {
-                Subject line = lines.subject(i);
-                V count = r.given(STEPS, line, grams.get(i).dividedBy(lines.step(i)), Source.user());
-                shown.add(r.named(SHOWN, line, r.product(count, step(r, lines, alike, i))));
-            }
+        for (LineAddition addition : additions) {
+            MadeLine line = made.line(addition.line());
+            Ratio steps = addition.grams().dividedBy(line.step());
+            V count = r.given(STEPS, line.line(), steps, Source.user());
+            shown.add(r.named(SHOWN, line.line(), r.product(count, step(r, line, alike))));
         }
-        return r.named(TOTAL, shown.isEmpty() ? r.product(r.literal(0), step(r, lines, alike, 0)) : r.sum(shown));
+        return r.named(
+                Correction.TOTAL,
+                shown.isEmpty() ? r.product(r.literal(0), step(r, made.lines().get(0), alike)) : r.sum(shown));
     }
 
     /** One d for all, or one for each line where they differ. */
-    private static <V> V step(Reckoning<V> r, LineSteps lines, boolean alike, int line) {
-        return alike
-                ? r.given(STEP, lines.step(line), Source.user())
-                : r.given(STEP, lines.subject(line), lines.step(line), Source.user());
+    private static <V> V step(Reckoning<V> r, MadeLine line, boolean alike) {
+        Ratio grams = line.step();
+        return alike ? r.given(STEP, grams, Source.user()) : r.given(STEP, line.line(), grams, Source.user());
     }
 
     @Override
     public String toString() {
-        return quality + " " + additions();
+        return quality + " " + additions;
     }
 }

@@ -4,15 +4,13 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
@@ -28,24 +26,41 @@ import javax.measure.quantity.Mass;
  * <p>Oils, alcohol and perfume go off as well when they are hot; weigh covered, and weigh again when it is cool.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param made what had been put in
+ * @param contentNow what was in the pot when it was weighed again, as given
+ * @param from the line that went off
+ * @param balance the balance on which the pot was weighed again
  */
-public final class Evaporation implements Explained, Serializable {
+public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine from, Balance balance)
+        implements Explainable {
 
-    @Serial
-    private static final long serialVersionUID = 2L;
-
-    private final MadeBatch made;
-    private final Amount<Mass> contentNow;
-    private final FormulaLine line;
-    private final Balance balance;
-    private final Ratio grams;
-
-    private Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine line, Balance balance) {
-        this.made = made;
-        this.contentNow = contentNow;
-        this.line = line;
-        this.balance = balance;
-        this.grams = derive(Reckoning.plain());
+    /**
+     * Checks that what is missing can have gone off.
+     *
+     * @param made what had been put in
+     * @param contentNow what the balance shows of the pot now, without the vessel, above 0
+     * @param from the line that went off
+     * @param balance the balance
+     * @throws IllegalArgumentException if the content is not above 0, more than what was put in, or if more is missing
+     *     than there was of the line
+     */
+    public Evaporation {
+        MadeLine line = made.line(Objects.requireNonNull(from, "from"));
+        Amount.requirePositive("contentNow", contentNow);
+        Objects.requireNonNull(balance, "balance");
+        Amount<Mass> loss = Amount.grams(loss(Reckoning.plain(), made, contentNow, balance));
+        if (loss.signum() < 0) {
+            throw new IllegalArgumentException("contentNow is " + Excerpt.of(contentNow) + ", more than the "
+                    + Excerpt.of(made.mass()) + " that were put in: was the vessel weighed with it?");
+        }
+        if (loss.compareTo(line.mass()) > 0) {
+            throw new IllegalArgumentException(
+                    "contentNow is " + Excerpt.of(contentNow) + ", so that " + Excerpt.of(loss)
+                            + " are missing, more than the " + Excerpt.of(line.mass()) + " of "
+                            + Excerpt.of(line.name())
+                            + " that were put in: something else was lost; weigh again");
+        }
     }
 
     /**
@@ -59,32 +74,8 @@ public final class Evaporation implements Explained, Serializable {
      *     than there was of the line
      */
     public static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from) {
-        return of(
-                made,
-                contentNow,
-                from,
-                Objects.requireNonNull(made, "made").plan().bench().balance());
-    }
-
-    static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from, Balance balance) {
-        made.formula().indexOf(Objects.requireNonNull(from, "from"));
-        Amount.requirePositive("contentNow", contentNow);
-        return new Evaporation(made, contentNow, from, balance).checked();
-    }
-
-    private Evaporation checked() {
-        if (grams.signum() < 0) {
-            throw new IllegalArgumentException("contentNow is " + Excerpt.of(contentNow) + ", more than the "
-                    + Excerpt.of(made.mass()) + " that were put in: was the vessel weighed with it?");
-        }
-        Amount<Mass> there = made.line(line).mass();
-        if (loss().compareTo(there) > 0) {
-            throw new IllegalArgumentException(
-                    "contentNow is " + Excerpt.of(contentNow) + ", so that " + Excerpt.of(loss())
-                            + " are missing, more than the " + Excerpt.of(there) + " of " + Excerpt.of(line.name())
-                            + " that were put in: something else was lost; weigh again");
-        }
-        return this;
+        Balance bench = Objects.requireNonNull(made, "made").plan().bench().balance();
+        return new Evaporation(made, contentNow, from, bench);
     }
 
     /**
@@ -95,43 +86,17 @@ public final class Evaporation implements Explained, Serializable {
      * @throws IllegalArgumentException as {@link #of}, if what that balance is known to show wrongly makes the difference
      */
     public Evaporation on(Balance other) {
-        return of(made, contentNow, line, Objects.requireNonNull(other, "other"));
+        return new Evaporation(made, contentNow, from, Objects.requireNonNull(other, "other"));
     }
 
     /**
      * What went off, and what has to be added back.
      *
-     * @return the mass in grams, at least 0
+     * @return the mass in grams, at least 0, with its working
      */
     public Amount<Mass> loss() {
-        return Amount.grams(grams);
-    }
-
-    /**
-     * The line that went off.
-     *
-     * @return the line
-     */
-    public FormulaLine from() {
-        return line;
-    }
-
-    /**
-     * What was in the pot when it was weighed again.
-     *
-     * @return the content as given
-     */
-    public Amount<Mass> contentNow() {
-        return contentNow;
-    }
-
-    /**
-     * The balance on which the pot was weighed again.
-     *
-     * @return the balance of the bench, if no other was said
-     */
-    public Balance balance() {
-        return balance;
+        return Amount.grams(loss(Reckoning.plain()))
+                .withWorking(loss -> Phrase.of("question.evaporated-mass", loss.from.name()), this, Evaporation::loss);
     }
 
     /**
@@ -141,19 +106,17 @@ public final class Evaporation implements Explained, Serializable {
      */
     public MadeBatch notAddedBack() {
         return made.after(
-                each -> each.line().position() == line.position()
-                        ? new PotMass.Less(each, this)
-                        : new PotMass.Same(each),
+                each -> each.index() == from.index() ? new PotMass.Less(each, this) : new PotMass.Same(each),
                 weighedAgain());
     }
 
     private PotErrors weighedAgain() {
-        Ratio shown = contentNow.in(FormulationUnits.GRAM);
+        Ratio shown = contentNow.canonical();
         return made.errors()
                 .weighedAgain(
-                        line.index(),
-                        SureMass.bounds(pot(), shown, balance, WeighingMethod.TARE_EACH),
-                        SureMass.spread(pot(), shown, balance, WeighingMethod.TARE_EACH));
+                        from.index(),
+                        SureMass.bounds(pot(made), shown, balance, WeighingMethod.TARE_EACH),
+                        SureMass.spread(pot(made), shown, balance, WeighingMethod.TARE_EACH));
     }
 
     /**
@@ -163,32 +126,31 @@ public final class Evaporation implements Explained, Serializable {
      * @return the batch made up again
      */
     public MadeBatch addedBack(Amount<Mass> read) {
-        return notAddedBack().plus(List.of(LineAddition.of(line, read)));
+        return notAddedBack().plus(List.of(LineAddition.of(from, read)));
     }
 
+    /** Where the {@link #loss()} comes from. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.evaporated-mass", line.name());
+    public Origin origin() {
+        return loss().origin();
     }
 
-    @Override
-    public Ratio result() {
-        return grams;
+    private <V> V loss(Reckoning<V> r) {
+        return loss(r, made, contentNow, balance);
     }
 
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        PotMass.Content content = new PotMass.Content(contentNow, made.symbols().contentNow());
-        V now = SureMass.estimate(r, pot(), content, balance, WeighingMethod.TARE_EACH);
+    private static <V> V loss(Reckoning<V> r, MadeBatch made, Amount<Mass> contentNow, Balance balance) {
+        PotMass content = PotMass.Shown.of(made.symbols().contentNow(), Subject.of("", ""), contentNow);
+        V now = SureMass.estimate(r, pot(made), content, balance, WeighingMethod.TARE_EACH);
         return r.named(made.symbols().evaporated(), r.difference(r.known(made), now));
     }
 
-    private Subject pot() {
-        return Subject.of("", made.plan().batch().formula().name());
+    private static Subject pot(MadeBatch made) {
+        return Subject.of("", made.formula().name());
     }
 
     @Override
     public String toString() {
-        return loss() + " of " + line.name() + " went off";
+        return loss() + " of " + from.name() + " went off";
     }
 }

@@ -2,7 +2,6 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
-import java.io.Serializable;
 
 /**
  * A cap that no additions bring back to where it belongs.
@@ -16,7 +15,7 @@ import java.io.Serializable;
  * @param cap the most that it should make up of everything in the pot
  * @param least the least share that it can be brought to, no cap being exceeded by a larger part of itself than has to be
  */
-public record ExceededCap(Substance substance, MassFraction cap, MassFraction least) implements Serializable {
+public record ExceededCap(Substance substance, MassFraction cap, MassFraction least) {
 
     @Override
     public String toString() {

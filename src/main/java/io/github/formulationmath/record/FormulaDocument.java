@@ -11,16 +11,12 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** A formula in a document: its lines as written, and the rule that makes them shares. */
 final class FormulaDocument {
 
     private static final String FORMAT = "formulation-math/formula";
-    private static final String VERSION = "1";
     private static final String QUANTITY_SUFFICIENT = "quantity-sufficient";
 
     /** What the lines are shares of. */
@@ -35,34 +31,24 @@ final class FormulaDocument {
     private FormulaDocument() {}
 
     /** A formula that is a document of its own. */
-    static Map<String, Object> writeAlone(Formula formula) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        ValueDocument.putFormat(map, FORMAT, VERSION);
-        map.put("formula", write(formula));
-        return map;
+    static Written writeAlone(Formula formula) {
+        return ValueDocument.document(FORMAT).with("formula", write(formula));
     }
 
-    static ReadFormula readAlone(Object document) {
-        Node root = Node.root(document);
-        Formula formula = root.object(f -> {
-            ValueDocument.requireFormat(f, FORMAT, VERSION);
+    static Formula readAlone(Node document) {
+        return document.object(f -> {
+            ValueDocument.requireFormat(f, FORMAT);
             return read(f.get("formula"));
         });
-        return new ReadFormula(formula, root.unknownFields());
     }
 
-    static Map<String, Object> write(Formula formula) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", formula.name());
+    static Written write(Formula formula) {
         Rule rule = rule(formula);
-        map.put("rule", ValueDocument.word(rule));
+        Written written = Written.of("name", formula.name()).with("rule", ValueDocument.word(rule));
         if (rule == Rule.MASSES_TO_MAKE) {
-            map.put("whole", ValueDocument.amount(whole(formula)));
+            written.with("whole", ValueDocument.amount(whole(formula)));
         }
-        List<Object> phases = new ArrayList<>();
-        formula.phases().forEach(phase -> phases.add(phase(phase)));
-        map.put("phases", phases);
-        return map;
+        return written.with("phases", formula.phases(), FormulaDocument::phase);
     }
 
     private static Rule rule(Formula formula) {
@@ -96,51 +82,41 @@ final class FormulaDocument {
         return ((LineAmount.Weight) weighed.amount()).mass().dividedBy(weighed.fraction());
     }
 
-    private static Map<String, Object> phase(Phase phase) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", phase.name());
-        List<Object> lines = new ArrayList<>();
-        for (FormulaLine line : phase.lines()) {
-            Map<String, Object> each = new LinkedHashMap<>();
-            each.put("ingredient", ingredient(line.ingredient()));
-            each.put("amount", lineAmount(line.amount()));
-            lines.add(each);
-        }
-        map.put("lines", lines);
-        return map;
+    private static Written phase(Phase phase) {
+        return Written.of("name", phase.name()).with("lines", phase.lines(), FormulaDocument::line);
     }
 
-    private static Map<String, Object> lineAmount(LineAmount amount) {
-        Map<String, Object> map = new LinkedHashMap<>();
+    private static Written line(FormulaLine line) {
+        return Written.of("ingredient", ingredient(line.ingredient())).with("amount", amount(line.amount()));
+    }
+
+    private static Written amount(LineAmount amount) {
         if (amount instanceof LineAmount.Share share) {
-            map.put("share", ValueDocument.share(share.fraction()));
-        } else if (amount instanceof LineAmount.Parts parts) {
-            map.put("parts", ValueDocument.number(parts.parts()));
-        } else if (amount instanceof LineAmount.Weight weight) {
-            map.put("mass", ValueDocument.amount(weight.mass()));
-        } else {
-            map.put("rest", QUANTITY_SUFFICIENT);
+            return Written.of("share", ValueDocument.share(share.fraction()));
         }
-        return map;
+        if (amount instanceof LineAmount.Parts parts) {
+            return Written.of("parts", ValueDocument.number(parts.parts()));
+        }
+        return amount instanceof LineAmount.Weight weight
+                ? Written.of("mass", ValueDocument.amount(weight.mass()))
+                : Written.of("rest", QUANTITY_SUFFICIENT);
     }
 
-    private static Map<String, Object> ingredient(Ingredient ingredient) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", ingredient.name());
-        ingredient.density().ifPresent(density -> map.put("density", ValueDocument.density(density)));
-        List<Object> parts = new ArrayList<>();
-        ingredient.parts().forEach((substance, strength) -> {
-            Map<String, Object> part = new LinkedHashMap<>();
-            part.put("inci", substance.name());
-            substance.cas().ifPresent(cas -> part.put("cas", cas));
-            if (!substance.synonyms().isEmpty()) {
-                part.put("synonyms", new ArrayList<>(substance.synonyms()));
-            }
-            part.put("strength", ValueDocument.share(strength));
-            parts.add(part);
-        });
-        map.put("parts", parts);
-        return map;
+    private static Written ingredient(Ingredient ingredient) {
+        List<Written> parts = ingredient.parts().entrySet().stream()
+                .map(part -> part(part.getKey(), part.getValue()))
+                .toList();
+        return Written.of("name", ingredient.name())
+                .with("density", ingredient.density(), ValueDocument::density)
+                .with("parts", parts);
+    }
+
+    private static Written part(Substance substance, MassFraction strength) {
+        Written written = Written.of("inci", substance.name()).with("cas", substance.cas(), cas -> cas);
+        if (!substance.synonyms().isEmpty()) {
+            written.with("synonyms", List.copyOf(substance.synonyms()));
+        }
+        return written.with("strength", ValueDocument.share(strength));
     }
 
     static Formula read(Node node) {
@@ -197,11 +173,7 @@ final class FormulaDocument {
                                 g.list("synonyms", FormulaDocument::synonym).toArray(String[]::new);
                         return blend.part(known.withSynonyms(synonyms), ValueDocument.share(g.get("strength")));
                     }));
-            Ingredient ingredient = blend.build();
-            return f.find("density")
-                    .map(ValueDocument::density)
-                    .map(ingredient::withDensity)
-                    .orElse(ingredient);
+            return f.with(blend.build(), "density", ValueDocument::density, Ingredient::withDensity);
         });
     }
 

@@ -22,14 +22,13 @@ import org.jspecify.annotations.Nullable;
 /** JSON text to maps, lists and texts and back, within limits that keep the memory bounded. */
 final class JsonText {
 
-    static final int MAX_CHARACTERS = 32 << 20;
     static final int MAX_DEPTH = 32;
     static final int MAX_VALUES = 1_000_000;
     private static final int MAX_NAME = 100;
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxDocumentLength(MAX_CHARACTERS)
+                    .maxDocumentLength(Written.MAX_CHARACTERS)
                     .maxNestingDepth(MAX_DEPTH)
                     .maxStringLength(2 * Texts.MAX_LENGTH)
                     .maxNameLength(MAX_NAME)
@@ -120,8 +119,9 @@ final class JsonText {
     }
 
     private static long count(Object value) {
-        Collection<?> parts =
-                value instanceof Map<?, ?> map ? map.values() : value instanceof List<?> list ? list : List.of();
+        Collection<?> parts = value instanceof Written object
+                ? object.fields().values()
+                : value instanceof List<?> list ? list : List.of();
         long count = 1;
         for (Object part : parts) {
             count += count(part);
@@ -130,10 +130,10 @@ final class JsonText {
     }
 
     private static void write(Object value, JsonGenerator generator) throws IOException {
-        if (value instanceof Map<?, ?> map) {
+        if (value instanceof Written object) {
             generator.writeStartObject();
-            for (Map.Entry<?, ?> entry : map.entrySet()) {
-                generator.writeFieldName((String) entry.getKey());
+            for (Map.Entry<String, Object> entry : object.fields().entrySet()) {
+                generator.writeFieldName(entry.getKey());
                 write(entry.getValue(), generator);
             }
             generator.writeEndObject();

@@ -4,16 +4,11 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
-import java.io.Serial;
-import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Something to add to the pot.
@@ -21,24 +16,32 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code LineAddition.of(formula.line("Aqua"), Amount.mass("4.2 g"))}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param line the line whose ingredient is added
+ * @param mass how much of it, at least 0
+ * @param balance the balance, if it is another than that of the bench
  */
-public final class LineAddition implements Serializable {
+public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance> balance) {
 
-    @Serial
-    private static final long serialVersionUID = 2L;
-
-    private final FormulaLine line;
-    private final Amount<Mass> mass;
-    private final @Nullable Balance balance;
-
-    private LineAddition(FormulaLine line, Amount<Mass> mass, @Nullable Balance balance) {
-        this.line = line;
-        this.mass = mass;
-        this.balance = balance;
+    /**
+     * Checks the mass.
+     *
+     * @param line the line whose ingredient is added
+     * @param mass how much of it, at least 0
+     * @param balance the balance, if it is another than that of the bench
+     * @throws IllegalArgumentException if the mass is negative
+     */
+    public LineAddition {
+        Objects.requireNonNull(line, "line");
+        if (Objects.requireNonNull(mass, "mass").signum() < 0) {
+            throw new IllegalArgumentException("mass is " + Excerpt.of(mass) + " of " + Excerpt.of(line.name())
+                    + ": what is in the pot cannot be taken out again");
+        }
+        Objects.requireNonNull(balance, "balance");
     }
 
     /**
-     * An addition.
+     * An addition on the balance of the bench.
      *
      * @param line the line whose ingredient is added
      * @param mass how much of it, at least 0
@@ -46,12 +49,7 @@ public final class LineAddition implements Serializable {
      * @throws IllegalArgumentException if the mass is negative
      */
     public static LineAddition of(FormulaLine line, Amount<Mass> mass) {
-        Objects.requireNonNull(line, "line");
-        if (Objects.requireNonNull(mass, "mass").signum() < 0) {
-            throw new IllegalArgumentException("mass is " + Excerpt.of(mass) + " of " + Excerpt.of(line.name())
-                    + ": what is in the pot cannot be taken out again");
-        }
-        return new LineAddition(line, mass, null);
+        return new LineAddition(line, mass, Optional.empty());
     }
 
     /**
@@ -61,18 +59,7 @@ public final class LineAddition implements Serializable {
      * @return the addition on that balance
      */
     public LineAddition on(Balance other) {
-        return new LineAddition(line, mass, Objects.requireNonNull(other, "other"));
-    }
-
-    /** The additions above 0 of a list with one number of grams per line, each on the balance of its line. */
-    static List<LineAddition> listOf(MadeBatch made, List<Ratio> grams) {
-        List<LineAddition> additions = new ArrayList<>();
-        for (int i = 0; i < grams.size(); i++) {
-            if (!grams.get(i).isZero()) {
-                additions.add(of(made.lines().get(i), Amount.grams(grams.get(i))));
-            }
-        }
-        return List.copyOf(additions);
+        return new LineAddition(line, mass, Optional.of(Objects.requireNonNull(other, "other")));
     }
 
     /** An addition on the balance of a line in the pot, which is only said if it is another than that of the bench. */
@@ -81,48 +68,16 @@ public final class LineAddition implements Serializable {
         return line.isOnBench() ? addition : addition.on(line.balance());
     }
 
-    /**
-     * The line.
-     *
-     * @return the line whose ingredient is added
-     */
-    public FormulaLine line() {
-        return line;
-    }
-
-    /**
-     * How much is added.
-     *
-     * @return the mass, at least 0
-     */
-    public Amount<Mass> mass() {
-        return mass;
+    /** The additions above 0 of a list with one number of grams per line, each on the balance of its line. */
+    static List<LineAddition> listOf(MadeBatch made, List<Ratio> grams) {
+        return made.lines().stream()
+                .filter(line -> !grams.get(line.index()).isZero())
+                .map(line -> of(line, Amount.grams(grams.get(line.index()))))
+                .toList();
     }
 
     Ratio grams() {
-        return mass.in(FormulationUnits.GRAM);
-    }
-
-    /**
-     * The balance, if it was another than that of the bench.
-     *
-     * @return the balance
-     */
-    public Optional<Balance> balance() {
-        return Optional.ofNullable(balance);
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof LineAddition that
-                && line.equals(that.line)
-                && mass.equals(that.mass)
-                && Objects.equals(balance, that.balance);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(line, mass, balance);
+        return mass.canonical();
     }
 
     @Override

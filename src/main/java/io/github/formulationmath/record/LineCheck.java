@@ -2,15 +2,18 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * A made line held against its tolerance: {@code δ = v/w − 1}, asked to lie between −τ and τ.
@@ -18,59 +21,47 @@ import java.io.Serializable;
  * <p>Example: 3.075 % where 3 % was asked for is δ = 2.5 %, within a tolerance of 5 %.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param line the made line
+ * @param tolerance τ, by how much of itself the line may be off
  */
-public final class LineCheck implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record LineCheck(MadeLine line, MassFraction tolerance) implements Explainable {
 
     private static final Symbol DEVIATION = Symbol.of("δ", "share-deviation", Kind.SHARE);
     private static final Symbol TOLERANCE = Symbol.of("τ", "line-tolerance", Kind.SHARE);
 
-    private final MadeLine line;
-    private final MassFraction tolerance;
-
-    LineCheck(MadeLine line, MassFraction tolerance) {
-        this.line = line;
-        this.tolerance = tolerance;
-    }
-
     /**
-     * The made line.
+     * Refuses null.
      *
-     * @return the line
+     * @param line the made line
+     * @param tolerance by how much of itself the line may be off
      */
-    public MadeLine line() {
-        return line;
-    }
-
-    /**
-     * By how much of itself the line may be off.
-     *
-     * @return the tolerance τ
-     */
-    public MassFraction tolerance() {
-        return tolerance;
+    public LineCheck {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(tolerance, "tolerance");
     }
 
     /**
      * How far the share is off, relative to what was asked for.
      *
-     * @return δ as a fraction of one; negative if there is too little
+     * @return δ in percent, with its working; negative if there is too little
      */
-    public Ratio deviation() {
-        return deviation(Reckoning.plain());
+    public Amount<Dimensionless> deviation() {
+        return Amount.percent(deviation(Reckoning.plain()).times(100))
+                .withWorking(check -> Phrase.of("question.share-deviation", check.line.name()), this, LineCheck::held);
     }
 
     /**
      * The shares that are within.
      *
-     * @return from w(1 − τ) to w(1 + τ), as fractions of one
+     * @return from w(1 − τ) to w(1 + τ), or to 100 % if that is less
      */
-    public Bounds allowed() {
+    public Interval<MassFraction> allowed() {
         Ratio share = line.line().fraction();
-        return Bounds.closed(
-                share.times(Ratio.ONE.minus(tolerance.fraction())), share.times(Ratio.ONE.plus(tolerance.fraction())));
+        Ratio off = share.times(tolerance.fraction());
+        return Interval.of(
+                MassFraction.of(share.minus(off)),
+                MassFraction.of(share.plus(off).min(Ratio.ONE)));
     }
 
     /**
@@ -82,26 +73,23 @@ public final class LineCheck implements Explained, Serializable {
         if (line.isAssumed()) {
             return LineVerdict.NOT_KNOWN;
         }
-        Bounds allowed = allowed();
-        Bounds possible = line.shareBounds();
-        if (allowed.contains(line.share().fraction())) {
+        Interval<MassFraction> shares = allowed();
+        Bounds allowed =
+                Bounds.closed(shares.least().fraction(), shares.greatest().fraction());
+        Bounds possible = line.possibleShares();
+        if (shares.contains(line.share())) {
             return allowed.encloses(possible) ? LineVerdict.WITHIN : LineVerdict.WITHIN_AS_READ;
         }
         return allowed.intersection(possible).isPresent() ? LineVerdict.OUTSIDE_AS_READ : LineVerdict.OUTSIDE;
     }
 
+    /** Where the {@link #deviation()} comes from. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.share-deviation", line.name());
+    public Origin origin() {
+        return deviation().origin();
     }
 
-    @Override
-    public Ratio result() {
-        return deviation(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V held(Reckoning<V> r) {
         V deviation = deviation(r);
         V allowed = r.given(TOLERANCE, line.line(), tolerance.fraction(), Sources.of(tolerance));
         r.holds(r.absolute(deviation), Comparison.AT_MOST, allowed);

@@ -1,72 +1,54 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
 
 /**
  * What one line costs: its mass times the price of a pack over what is in it.
  *
- * <p>Example: 12 g at 12.50 for 250 g cost 0.60.
+ * <p>Example: 12 g at 12.50 EUR for 250 g cost 0.60 EUR.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param line the line of the formula
+ * @param mass how much of it is used
+ * @param offer the offer it is reckoned with, the first of the ingredient
  */
-public final class LineCost implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record LineCost(FormulaLine line, Amount<Mass> mass, Offer offer) {
 
     private static final Symbol COST = Symbol.of("K", "line-cost", Kind.MONEY);
 
-    private final Explained mass;
-    private final FormulaLine line;
-    private final Offer offer;
-    private final Ratio cost;
-
-    LineCost(Explained mass, FormulaLine line, Offer offer) {
-        this.mass = mass;
-        this.line = line;
-        this.offer = offer;
-        this.cost = derive(Reckoning.plain());
+    /**
+     * Refuses null.
+     *
+     * @param line the line of the formula
+     * @param mass how much of it is used
+     * @param offer the offer it is reckoned with
+     */
+    public LineCost {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(mass, "mass");
+        Objects.requireNonNull(offer, "offer");
     }
 
     /**
-     * The line.
+     * The cost.
      *
-     * @return the line of the formula
+     * @return the exact cost in the currency of the price list, with its working
      */
-    public FormulaLine line() {
-        return line;
+    public Money cost() {
+        return Money.of(cost(Reckoning.plain()), offer.price().currency())
+                .withWorking(line -> Phrase.of("question.line-cost", line.line.name()), this, LineCost::cost);
     }
 
-    /**
-     * The offer it is reckoned with.
-     *
-     * @return the first offer of the ingredient
-     */
-    public Offer offer() {
-        return offer;
-    }
-
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.line-cost", line.name());
-    }
-
-    /** The exact cost in the currency of the price list. */
-    @Override
-    public Ratio result() {
-        return cost;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V cost(Reckoning<V> r) {
         V price = offer.price(r, line);
         V size = offer.packSize(r, line);
         return r.named(COST, line, r.quotient(r.product(r.known(mass), price), size));
@@ -74,6 +56,6 @@ public final class LineCost implements Explained, Serializable {
 
     @Override
     public String toString() {
-        return line.name() + " " + cost;
+        return line.name() + " " + cost();
     }
 }

@@ -10,7 +10,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,25 +18,23 @@ import java.util.List;
  * for no less. This is the relation behind the reported total.
  */
 record LinearProof(
-        List<? extends Condition> conditions, List<Unknown> unknowns, LinearAnswer.Optimal answer, Symbol total)
-        implements Serializable {
+        List<? extends Constraint> conditions, List<Unknown> unknowns, LinearAnswer.Optimal answer, Symbol total) {
 
     private static final Symbol MULTIPLIER = Symbol.of("λ", "multiplier", Kind.NUMBER);
 
     /** An unknown with its letter, its index and its cost. */
-    record Unknown(String letter, String meaning, Kind kind, String subscript, String name, Ratio cost)
-            implements Serializable {
+    record Unknown(Symbol symbol, Subject subject, Ratio cost) {
 
         <V> V given(Reckoning<V> r, Ratio value) {
-            return r.given(Symbol.of(letter, meaning, kind), Subject.of(subscript, name), value, Source.user());
+            return r.given(symbol, subject, value, Source.user());
         }
     }
 
     /** The program that conditions amount to. */
-    static LinearProgram program(List<? extends Condition> conditions, List<Ratio> costs) {
+    static LinearProgram program(List<? extends Constraint> conditions, List<Ratio> costs) {
         Reckoning<Ratio> plain = Reckoning.plain();
         List<LinearProgram.Row> rows = new ArrayList<>();
-        for (Condition condition : conditions) {
+        for (Constraint condition : conditions) {
             List<Ratio> coefficients = new ArrayList<>(costs.size());
             for (int j = 0; j < costs.size(); j++) {
                 coefficients.add(condition.coefficient(plain, j));
@@ -71,7 +68,7 @@ record LinearProof(
     }
 
     /** Σ a_j·u_j ≥ b at the answer. */
-    private <V> void holds(Reckoning<V> r, Condition condition) {
+    private <V> void holds(Reckoning<V> r, Constraint condition) {
         List<V> terms = new ArrayList<>();
         for (int j = 0; j < unknowns.size(); j++) {
             if (!answer.values().get(j).isZero()) {

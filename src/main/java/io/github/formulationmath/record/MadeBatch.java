@@ -5,9 +5,6 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.Phase;
-import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitReport;
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
@@ -17,12 +14,12 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -34,17 +31,14 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is in the pot: the mass of every line as the readings tell it, or as later additions and losses left it. Its
- * {@link #result()} is the mass of everything, {@code Z = Σ z_i}.
+ * What is in the pot: the mass of every line as the readings tell it, or as later additions and losses left it, and
+ * the {@link #mass()} of everything, {@code Z = Σ z_i}.
  *
  * <p>Example: {@code MadeBatch.of(readings).line("Glycerin").check(Tolerances.of("5 %")).verdict()}.
  *
  * <p>Immutable and thread-safe.
  */
-public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
 
     private final WeighingPlan plan;
     private final PotSymbols symbols;
@@ -59,11 +53,11 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
         this.errors = errors;
         List<MadeLine> all = new ArrayList<>(masses.size());
         for (int i = 0; i < masses.size(); i++) {
-            FormulaLine line = plan.batch().formula().lines().get(i);
+            FormulaLine line = plan.formula().lines().get(i);
             all.add(new MadeLine(this, line, masses.get(i), balances.get(i)));
         }
         this.lines = Collections.unmodifiableList(all);
-        this.grams = derive(Reckoning.plain());
+        this.grams = sum(Reckoning.plain());
     }
 
     /**
@@ -75,8 +69,9 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
      */
     public static MadeBatch of(Readings readings) {
         Objects.requireNonNull(readings, "readings");
+        List<PotMass> masses = readings.masses();
         MadeBatch made = new MadeBatch(
-                readings.plan(), new PotSymbols(0), readings.masses(), readings.balances(), PotErrors.of(readings));
+                readings.plan(), new PotSymbols(0), masses, readings.balances(), PotErrors.of(readings, masses));
         if (made.grams.isZero()) {
             throw new IllegalArgumentException("the readings add up to 0: nothing was made");
         }
@@ -92,30 +87,26 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
      * @throws IllegalArgumentException if an addition is of no line of the formula, or a line has two
      */
     public MadeBatch plus(List<LineAddition> additions) {
-        Map<Integer, PotMass> byLine = new HashMap<>();
         List<LineAddition> all = List.copyOf(Objects.requireNonNull(additions, "additions"));
+        Map<Integer, PotMass> byLine = new HashMap<>();
         List<Balance> balances = balances();
-        Symbol symbol = symbols.next().added();
+        Symbol symbol = symbolOfNext();
         for (LineAddition addition : all) {
-            FormulaLine line = addition.line();
-            int index = formula().indexOf(line);
+            MadeLine there = line(addition.line());
+            FormulaLine line = there.line();
             Balance balance = addition.balance().orElse(plan.bench().balance());
-            PotMass more = new PotMass.Estimated(
-                    new PotMass.Added(symbol, line, addition.grams()), line, balance, WeighingMethod.TARE_EACH);
-            if (byLine.putIfAbsent(line.position(), more) != null) {
+            PotMass shown = new PotMass.Shown(symbol, line, addition.grams(), Source.user());
+            PotMass more = new PotMass.Estimated(shown, line, balance, WeighingMethod.TARE_EACH);
+            if (byLine.putIfAbsent(there.index(), new PotMass.Plus(there, more)) != null) {
                 throw new IllegalArgumentException(
                         "additions has " + Excerpt.of(line.name()) + " twice: add the two up");
             }
-            balances.set(index, balance);
+            balances.set(there.index(), balance);
         }
         return after(
-                line -> plus(line, byLine.get(line.line().position())),
+                line -> byLine.getOrDefault(line.index(), new PotMass.Same(line)),
                 balances,
                 errors.plus(all, plan.bench().balance()));
-    }
-
-    private static PotMass plus(MadeLine line, @Nullable PotMass more) {
-        return more == null ? new PotMass.Same(line) : new PotMass.Plus(line, more);
     }
 
     /** The pot after something happened to its lines, each known to within the same errors as before and some more. */
@@ -128,9 +119,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
     }
 
     private List<Balance> balances() {
-        List<Balance> all = new ArrayList<>(lines.size());
-        lines.forEach(line -> all.add(line.balance()));
-        return all;
+        return new ArrayList<>(lines.stream().map(MadeLine::balance).toList());
     }
 
     /**
@@ -145,10 +134,10 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
     /**
      * The mass of everything in the pot.
      *
-     * @return the mass in grams, above 0
+     * @return the mass in grams, above 0, with its working
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams);
+        return Amount.grams(grams).withWorking(made -> Phrase.of("question.made-total"), this, MadeBatch::sum);
     }
 
     @Override
@@ -174,7 +163,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
      */
     @Override
     public Formula formula() {
-        return plan.batch().formula();
+        return plan.formula();
     }
 
     /**
@@ -191,24 +180,14 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
     }
 
     /**
-     * Checks limits again, on what was made.
-     *
-     * @param checker the limits, the product and the rule of decision
-     * @return the report on the shares as made and what the displays hide of them
-     */
-    public LimitReport check(LimitChecker checker) {
-        return Objects.requireNonNull(checker, "checker").check(this);
-    }
-
-    /**
      * What was made, written down as a formula in masses, to be checked against limits or made again. Lines of which
      * nothing was put in are left out.
      *
      * @return the formula of the pot
      */
     public Formula asFormula() {
-        FormulaBuilder masses = Formula.inMasses(plan.batch().formula().name());
-        for (Phase phase : plan.batch().formula().phases()) {
+        FormulaBuilder masses = Formula.inMasses(plan.formula().name());
+        for (Phase phase : plan.formula().phases()) {
             List<MadeLine> there = phase.lines().stream()
                     .map(this::line)
                     .filter(line -> line.mass().signum() > 0)
@@ -221,23 +200,23 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
         return masses.build();
     }
 
+    /** Where the {@link #mass()} comes from. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.made-total");
+    public Origin origin() {
+        return mass().origin();
     }
 
-    @Override
-    public Ratio result() {
-        return grams;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V sum(Reckoning<V> r) {
         List<V> masses = new ArrayList<>(lines.size());
         for (MadeLine line : lines) {
             masses.add(r.known(line));
         }
         return r.named(symbols.total(), r.sum(masses));
+    }
+
+    /** The mass of everything in grams. */
+    Ratio grams() {
+        return grams;
     }
 
     /** What decides whether two batches are the same: how much of each line is in the pot, whether that is known, and where. */
@@ -251,20 +230,17 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
         return all;
     }
 
+    /** The letter of what is added next, the same before and after it is added. */
+    Symbol symbolOfNext() {
+        return symbols.next().added();
+    }
+
     PotSymbols symbols() {
         return symbols;
     }
 
     PotErrors errors() {
         return errors;
-    }
-
-    Bounds shareBounds(MadeLine line) {
-        return errors.shareBounds(line.index());
-    }
-
-    Bounds massBounds(MadeLine line) {
-        return errors.massBounds(line.index());
     }
 
     @Override
@@ -282,6 +258,6 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Ser
 
     @Override
     public String toString() {
-        return plan.batch().formula().name() + " as made: " + lines;
+        return plan.formula().name() + " as made: " + lines;
     }
 }

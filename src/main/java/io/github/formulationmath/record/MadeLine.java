@@ -6,16 +6,15 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Working;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
@@ -28,10 +27,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class MadeLine implements Line, Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public final class MadeLine implements Line, Explainable {
 
     private static final Symbol DEVIATION = Symbol.of("Δ", "mass-deviation", Kind.MASS);
 
@@ -58,10 +54,15 @@ public final class MadeLine implements Line, Explained, Serializable {
      * The mass that is most likely in the pot: as read, corrected for what is known of residue and air. It lies within the
      * {@link #massBounds()}, and is the same estimate as that of {@link MadeBatch#masses()}.
      *
-     * @return the mass in grams, at least 0
+     * @return the mass in grams, at least 0, with its working
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams);
+        return Amount.grams(grams)
+                .withWorking(line -> Phrase.of("question.made-mass", line.name()), this, MadeLine::mass);
+    }
+
+    private <V> V mass(Reckoning<V> r) {
+        return r.named(made.symbols().mass(), line, origin.grams(r));
     }
 
     /**
@@ -70,8 +71,16 @@ public final class MadeLine implements Line, Explained, Serializable {
      *
      * @return the interval in grams
      */
-    public Bounds massBounds() {
-        return made.massBounds(this);
+    public Interval<Amount<Mass>> massBounds() {
+        Bounds bounds = bounds();
+        return Interval.of(
+                Amount.grams(bounds.lower().orElseThrow()),
+                Amount.grams(bounds.upper().orElseThrow()));
+    }
+
+    /** The same in grams. */
+    Bounds bounds() {
+        return made.errors().massBounds(index());
     }
 
     /**
@@ -101,47 +110,39 @@ public final class MadeLine implements Line, Explained, Serializable {
     /**
      * The share of everything in the pot.
      *
-     * @return the mass fraction, exact for the estimates as they are
+     * @return the mass fraction, exact for the estimates as they are, with its working
      */
     public MassFraction share() {
-        return MassFraction.of(share(Reckoning.plain()));
-    }
-
-    /**
-     * How {@link #share()} comes about.
-     *
-     * @return the working
-     */
-    public Working shareWorking() {
-        return Working.of(Phrase.of("question.made-share", name()), share(Reckoning.plain()), this::share);
+        return MassFraction.of(share(Reckoning.plain()))
+                .withWorking(line -> Phrase.of("question.made-share", line.name()), this, MadeLine::share);
     }
 
     /**
      * Between which shares the true one is sure to lie, by the same errors as {@link #massBounds()}.
      *
-     * @return the interval as fractions of one: the true extremes while everything was weighed in and written down; wider
-     *     where a line was not, after a second weighing, and above 500 lines
+     * @return the interval, up to 100 %: the true extremes while everything was weighed in and written down; wider where a line was not,
+     *     after a second weighing, and above 500 lines
      */
-    public Bounds shareBounds() {
-        return made.shareBounds(this);
+    public Interval<MassFraction> shareBounds() {
+        Bounds bounds = possibleShares();
+        return Interval.of(
+                MassFraction.of(bounds.lower().orElseThrow()),
+                MassFraction.of(bounds.upper().orElseThrow().min(Ratio.ONE)));
+    }
+
+    /** The same as fractions of one. */
+    Bounds possibleShares() {
+        return made.errors().shareBounds(index());
     }
 
     /**
      * How far the mass is from the exact mass planned.
      *
-     * @return made minus planned, in grams; negative if there is too little
+     * @return made minus planned, in grams, with its working; negative if there is too little
      */
     public Amount<Mass> deviation() {
-        return Amount.grams(deviation(Reckoning.plain()));
-    }
-
-    /**
-     * How {@link #deviation()} comes about.
-     *
-     * @return the working
-     */
-    public Working deviationWorking() {
-        return Working.of(Phrase.of("question.mass-deviation", name()), deviation(Reckoning.plain()), this::deviation);
+        return Amount.grams(deviation(Reckoning.plain()))
+                .withWorking(line -> Phrase.of("question.mass-deviation", line.name()), this, MadeLine::deviation);
     }
 
     /**
@@ -155,19 +156,20 @@ public final class MadeLine implements Line, Explained, Serializable {
                 this, Objects.requireNonNull(tolerances, "tolerances").forLine(line));
     }
 
+    /** Where the {@link #mass()} comes from. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.made-mass", name());
+    public Origin origin() {
+        return mass().origin();
     }
 
-    @Override
-    public Ratio result() {
+    /** The step in which more of it can be weighed, in grams. */
+    Ratio step() {
+        return balance.readability().canonical();
+    }
+
+    /** The mass in grams. */
+    Ratio grams() {
         return grams;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        return r.named(made.symbols().mass(), line, origin.grams(r));
     }
 
     <V> V share(Reckoning<V> r) {
@@ -177,10 +179,6 @@ public final class MadeLine implements Line, Explained, Serializable {
     private <V> V deviation(Reckoning<V> r) {
         V planned = r.known(made.plan().batch().line(line));
         return r.named(DEVIATION, line, r.difference(r.known(this), planned));
-    }
-
-    Symbol symbol() {
-        return made.symbols().mass();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package io.github.formulationmath.record;
 
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -7,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 
 /**
  * A place in a document of maps, lists and texts, read field by field; it remembers which fields were asked for, and says
@@ -69,15 +72,12 @@ final class Node {
         return reading(() -> parser.apply(text));
     }
 
-    <T> T reading(java.util.function.Supplier<T> step) {
+    <T> T reading(Supplier<T> step) {
         try {
             return step.get();
         } catch (RecordFormatException e) {
             throw e;
-        } catch (IllegalArgumentException
-                | IllegalStateException
-                | ArithmeticException
-                | java.time.DateTimeException e) {
+        } catch (IllegalArgumentException | IllegalStateException | ArithmeticException | DateTimeException e) {
             throw new RecordFormatException(pointer, String.valueOf(e.getMessage()), e);
         }
     }
@@ -114,6 +114,13 @@ final class Node {
         Optional<Node> find(String name) {
             asked.add(name);
             return Optional.ofNullable(map.get(name)).map(found -> new Node(found, pointer + "/" + name, unknown));
+        }
+
+        /** The whole with one thing more, if the field is there. */
+        <T, P> T with(T whole, String name, Function<Node, P> reader, BiFunction<T, P, T> adding) {
+            return find(name)
+                    .map(node -> adding.apply(whole, reader.apply(node)))
+                    .orElse(whole);
         }
 
         <T> List<T> list(String name, Function<Node, T> reader) {

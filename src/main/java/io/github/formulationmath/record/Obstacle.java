@@ -2,12 +2,9 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Phrase;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What stands in the way of a correction.
@@ -15,24 +12,34 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: 12 g of an oil would be needed and 7 g are left: the kind is {@link Kind#STOCK_OUT}, short by 5 g.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param kind what stands in the way
+ * @param name which line, substance or condition it is; empty for the vessel
+ * @param shortBy how much more would be needed to restore the formula exactly, where it can be said
  */
-public final class Obstacle implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record Obstacle(Kind kind, String name, Optional<Amount<Mass>> shortBy) {
 
     /** The kinds of obstacles. */
     public enum Kind {
+
         /** Nothing can be added to the line any more. */
         LINE_FROZEN("obstacle.line-frozen"),
+
         /** Not enough of the ingredient is left. */
         STOCK_OUT("obstacle.stock-out"),
+
         /** The balance, the vessel or the pot holds no more. */
         VESSEL_FULL("obstacle.vessel-full"),
+
         /** The cap of a substance. */
         CAP("obstacle.cap"),
+
+        /** A {@link Condition} of the rules. */
+        CONDITION("obstacle.condition"),
+
         /** The line has to be brought up to its tolerance. */
         LINE_TOO_LITTLE("obstacle.line-too-little"),
+
         /** The line has to be brought down to its tolerance. */
         LINE_TOO_MUCH("obstacle.line-too-much");
 
@@ -43,41 +50,17 @@ public final class Obstacle implements Serializable {
         }
     }
 
-    private final Kind kind;
-    private final String name;
-    private final @Nullable Amount<Mass> shortBy;
-
-    Obstacle(Kind kind, String name, @Nullable Amount<Mass> shortBy) {
-        this.kind = kind;
-        this.name = name;
-        this.shortBy = shortBy;
-    }
-
     /**
-     * The kind.
+     * Refuses null.
      *
-     * @return what stands in the way
+     * @param kind what stands in the way
+     * @param name which line, substance or condition it is
+     * @param shortBy how much more would be needed
      */
-    public Kind kind() {
-        return kind;
-    }
-
-    /**
-     * Which line or substance it is.
-     *
-     * @return its name; empty for the vessel
-     */
-    public String name() {
-        return name;
-    }
-
-    /**
-     * How much more would be needed to restore the formula exactly.
-     *
-     * @return the missing mass, where it can be said
-     */
-    public Optional<Amount<Mass>> shortBy() {
-        return Optional.ofNullable(shortBy);
+    public Obstacle {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(shortBy, "shortBy");
     }
 
     /**
@@ -86,24 +69,14 @@ public final class Obstacle implements Serializable {
      * @return a phrase of the wording
      */
     public Phrase phrase() {
-        return shortBy == null ? Phrase.of(kind.key, name) : Phrase.of(kind.key + "-by", name, shortBy.toString());
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof Obstacle that
-                && kind == that.kind
-                && name.equals(that.name)
-                && Objects.equals(shortBy, that.shortBy);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(kind, name, shortBy);
+        return shortBy.map(mass -> Phrase.of(kind.key + "-by", name, mass.toString()))
+                .orElseGet(() -> Phrase.of(kind.key, name));
     }
 
     @Override
     public String toString() {
-        return kind + (name.isEmpty() ? "" : " " + name) + (shortBy == null ? "" : ", short by " + shortBy);
+        return kind
+                + (name.isEmpty() ? "" : " " + name)
+                + shortBy.map(mass -> ", short by " + mass).orElse("");
     }
 }

@@ -1,10 +1,7 @@
 package io.github.formulationmath.record;
 
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -25,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class PackFill implements Explained, Serializable {
+public final class PackFill implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -83,10 +80,11 @@ public final class PackFill implements Explained, Serializable {
     /**
      * The mass in a pack.
      *
-     * @return the fill mass, in its own unit if it was given as a mass, else in grams
+     * @return the fill mass, in its own unit if it was given as a mass, else in grams, with its working
      */
     public Amount<Mass> mass() {
-        return mass != null ? mass : Amount.grams(result());
+        return (mass != null ? mass : Amount.grams(mass(Reckoning.plain())))
+                .withWorking(fill -> Phrase.of("question.fill-mass"), this, PackFill::mass);
     }
 
     /**
@@ -107,25 +105,14 @@ public final class PackFill implements Explained, Serializable {
         return Optional.ofNullable(density);
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.fill-mass");
-    }
-
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V mass(Reckoning<V> r) {
         if (volume != null && density != null) {
-            V space = r.given(VOLUME, volume.in(FormulationUnits.MILLILITRE), Source.written(volume.toString()));
+            V space = r.given(VOLUME, volume.canonical(), Source.written(volume.toString()));
             V perVolume = r.given(DENSITY, density.gramsPerMillilitre(), Source.user());
             return r.named(FILL, r.product(space, perVolume));
         }
         Amount<Mass> given = Objects.requireNonNull(mass);
-        return r.given(FILL, given.in(FormulationUnits.GRAM), Source.written(given.toString()));
+        return r.given(FILL, given.canonical(), Source.written(given.toString()));
     }
 
     @Override

@@ -4,13 +4,12 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** What the displays hide: where the mass and the share of each line in the pot are sure to lie. */
-sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors {
+sealed interface PotErrors permits PouredErrors, BoxErrors {
 
     /** The mass of a line in grams; lines count from 0. */
     Bounds massBounds(int line);
@@ -39,10 +38,9 @@ sealed interface PotErrors extends Serializable permits PouredErrors, BoxErrors 
         return MadeMasses.of(additions);
     }
 
-    /** The errors behind readings. */
-    static PotErrors of(Readings readings) {
+    /** The errors behind readings, of which the masses were made. */
+    static PotErrors of(Readings readings, List<PotMass> masses) {
         PouredErrors poured = PouredErrors.of(readings);
-        List<PotMass> masses = readings.masses();
         return masses.stream().anyMatch(PotMass::isAssumed) ? BoxErrors.withGuesses(poured, readings, masses) : poured;
     }
 

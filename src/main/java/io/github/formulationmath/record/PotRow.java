@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  */
 record PotRow(Ratio common, Map<Integer, Ratio> own, Ratio least) {
 
-    static PotRow of(PotCondition condition, int lines) {
+    static PotRow of(PotConstraint condition, int lines) {
         Reckoning<Ratio> plain = Reckoning.plain();
         Map<Integer, Ratio> own = new TreeMap<>();
         condition.own().forEach(line -> own.put(line, condition.coefficient(plain, line)));

@@ -4,7 +4,7 @@ import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Symbol;
 
 /** The letters for what is in the pot; each mending has its own, so that before and after can meet in one working. */
-record PotSymbols(int stage) implements java.io.Serializable {
+record PotSymbols(int stage) {
 
     Symbol mass() {
         return Symbol.of("z" + mark(), "made-mass", Kind.MASS);

@@ -4,15 +4,12 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Subject;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,15 +23,7 @@ import org.jspecify.annotations.Nullable;
 /** Everything in the pot was weighed in, one addition after another: the errors are those of the weighings together. */
 final class PouredErrors implements PotErrors {
 
-    @Serial
-    private static final long serialVersionUID = 2L;
-
-    private record Pour(FormulaLine line, Ratio grams, Balance balance, WeighingMethod method) implements Serializable {
-
-        /** The place of the line in the formula, from 0. */
-        int index() {
-            return line.index();
-        }
+    private record Pour(FormulaLine line, Ratio grams, Balance balance, WeighingMethod method) {
 
         Addition addition() {
             return Addition.of(line, Amount.grams(grams), Amount.grams(grams), balance)
@@ -44,12 +33,19 @@ final class PouredErrors implements PotErrors {
 
     private final int size;
     private final List<Pour> pours;
-    private transient volatile @Nullable MadeMasses masses;
-    private transient volatile @Nullable List<List<Integer>> byLine;
+    private final List<List<Integer>> byLine;
+    private volatile @Nullable MadeMasses masses;
 
     private PouredErrors(int size, List<Pour> pours) {
         this.size = size;
         this.pours = List.copyOf(pours);
+        this.byLine = new ArrayList<>(size);
+        for (int i = 0; i < size; i++) {
+            byLine.add(new ArrayList<>(1));
+        }
+        for (int k = 0; k < pours.size(); k++) {
+            byLine.get(pours.get(k).line().index()).add(k);
+        }
     }
 
     /**
@@ -61,7 +57,7 @@ final class PouredErrors implements PotErrors {
         Ratio before = Ratio.ZERO;
         for (Reading reading : readings.taken()) {
             if (reading.kind() == Reading.Kind.SHOWN) {
-                Ratio shown = reading.shown().orElseThrow().in(FormulationUnits.GRAM);
+                Ratio shown = reading.shown().orElseThrow().canonical();
                 pours.add(
                         new Pour(reading.line(), shown.minus(before), readings.balanceOf(reading), readings.method()));
                 before = readings.method() == WeighingMethod.CUMULATIVE ? shown : Ratio.ZERO;
@@ -73,7 +69,7 @@ final class PouredErrors implements PotErrors {
     @Override
     public Bounds massBounds(int line) {
         Bounds sum = Bounds.point(Ratio.ZERO);
-        for (int k : poursOf(line)) {
+        for (int k : byLine.get(line)) {
             Interval<Amount<Mass>> pour = masses().additions().get(k).bounds();
             sum = BoxErrors.sum(
                     sum, Bounds.closed(pour.least().canonical(), pour.greatest().canonical()));
@@ -84,7 +80,7 @@ final class PouredErrors implements PotErrors {
     @Override
     public Spread spread(int line) {
         Spread sum = Spread.NONE;
-        for (int k : poursOf(line)) {
+        for (int k : byLine.get(line)) {
             sum = sum.plus(Spread.of(masses().additions().get(k)));
         }
         return sum;
@@ -93,26 +89,10 @@ final class PouredErrors implements PotErrors {
     @Override
     public Bounds shareBounds(int line) {
         Map<Integer, Ratio> ones = new HashMap<>();
-        poursOf(line).forEach(k -> ones.put(k, Ratio.ONE));
+        byLine.get(line).forEach(k -> ones.put(k, Ratio.ONE));
         Interval<Amount<Dimensionless>> share =
                 masses().madeShare(Subject.of("", ""), ones).bounds();
         return Bounds.closed(share.least().canonical(), share.greatest().canonical());
-    }
-
-    /** Which of the pours are of a line. */
-    private List<Integer> poursOf(int line) {
-        List<List<Integer>> known = byLine;
-        if (known == null) {
-            known = new ArrayList<>(size);
-            for (int i = 0; i < size; i++) {
-                known.add(new ArrayList<>(1));
-            }
-            for (int k = 0; k < pours.size(); k++) {
-                known.get(pours.get(k).index()).add(k);
-            }
-            byLine = known;
-        }
-        return known.get(line);
     }
 
     @Override
@@ -133,7 +113,7 @@ final class PouredErrors implements PotErrors {
     @Override
     public MadeMasses masses(List<MadeLine> lines) {
         boolean lineByLine = pours.size() == size
-                && IntStream.range(0, size).allMatch(k -> pours.get(k).index() == k);
+                && IntStream.range(0, size).allMatch(k -> pours.get(k).line().index() == k);
         return lineByLine ? masses() : PotErrors.super.masses(lines);
     }
 

@@ -1,33 +1,47 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.SubstanceName;
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What ingredients cost, in one currency. An ingredient may be offered in several pack sizes; the first is the one that
  * the cost of what is used is reckoned with.
  *
- * <p>Example: {@code PriceList.empty().with("Glycerin", Offer.of("12.50", "250 g"))}.
+ * <p>Example: {@code PriceList.empty().with("Glycerin", Offer.of("12.50 EUR", "250 g"))}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param offers the offers by the name of their ingredient, normalised as {@link SubstanceName} does
  */
-public final class PriceList implements Serializable {
+public record PriceList(Map<String, List<Offer>> offers) implements Serializable {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final Map<String, List<Offer>> offers;
-
-    private PriceList(Map<String, List<Offer>> offers) {
-        this.offers = new LinkedHashMap<>(offers);
+    /**
+     * Normalises the names and checks that there is one currency.
+     *
+     * @param offers the offers by the name of their ingredient
+     * @throws IllegalArgumentException if prices are in two currencies
+     */
+    public PriceList {
+        Map<String, List<Offer>> all = new LinkedHashMap<>();
+        offers.forEach((name, list) -> all.put(SubstanceName.normalise(name), List.copyOf(list)));
+        List<String> currencies = all.values().stream()
+                .flatMap(Collection::stream)
+                .map(offer -> offer.price().currency())
+                .distinct()
+                .toList();
+        if (currencies.size() > 1) {
+            throw new IllegalArgumentException(
+                    "offers has prices in " + currencies + ": give all in one currency, nothing is exchanged here");
+        }
+        offers = Collections.unmodifiableMap(all);
     }
 
     /**
@@ -45,12 +59,13 @@ public final class PriceList implements Serializable {
      * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
      * @param offer what a pack of it costs
      * @return the list with the offer behind those of the same ingredient
+     * @throws IllegalArgumentException if its price is in another currency than those before
      */
     public PriceList with(String ingredientName, Offer offer) {
         Map<String, List<Offer>> all = new LinkedHashMap<>(offers);
         List<Offer> of = new ArrayList<>(offersOf(ingredientName));
         of.add(Objects.requireNonNull(offer, "offer"));
-        all.put(SubstanceName.normalise(ingredientName), List.copyOf(of));
+        all.put(SubstanceName.normalise(ingredientName), of);
         return new PriceList(all);
     }
 
@@ -67,16 +82,6 @@ public final class PriceList implements Serializable {
 
     Optional<Offer> firstOf(String ingredientName) {
         return offersOf(ingredientName).stream().findFirst();
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof PriceList that && offers.equals(that.offers);
-    }
-
-    @Override
-    public int hashCode() {
-        return offers.hashCode();
     }
 
     @Override

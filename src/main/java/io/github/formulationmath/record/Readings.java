@@ -4,14 +4,12 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -40,7 +38,6 @@ public final class Readings implements Serializable {
     private final WeighingPlan plan;
     private final WeighingMethod method;
     private final List<Reading> taken;
-    private transient volatile @Nullable Map<Integer, Reading> byLine;
 
     private Readings(WeighingPlan plan, WeighingMethod method, List<Reading> taken) {
         this.plan = plan;
@@ -109,7 +106,7 @@ public final class Readings implements Serializable {
                 .filter(reading -> reading.kind() != Reading.Kind.NOT_WRITTEN_DOWN)
                 .map(reading -> reading.line().position())
                 .collect(Collectors.toSet());
-        return plan.batch().formula().lines().stream()
+        return plan.formula().lines().stream()
                 .filter(line -> !known.contains(line.position()))
                 .toList();
     }
@@ -126,28 +123,22 @@ public final class Readings implements Serializable {
         return List.of(balances);
     }
 
-    /** Where a line may lie of which nothing is known but the balance on which it was weighed, alone or on top of others. */
-    Bounds room(int line) {
-        Optional<Balance> other = Optional.ofNullable(byLine().get(line)).flatMap(Reading::balance);
+    /**
+     * Where a line may lie of which nothing is known but the balance on which it was weighed, alone or on top of others.
+     *
+     * @param other the balance, if it was another than that of the bench
+     */
+    Bounds room(int line, Optional<Balance> other) {
         Balance balance = other.orElse(plan.bench().balance());
         boolean isInVessel = other.isEmpty() && !method.usesBoat();
         Amount<Mass> most = isInVessel ? balance.capacityUnder(plan.bench().vessel()) : balance.capacity();
         WeighingMethod alone = method.usesBoat() ? method : WeighingMethod.TARE_EACH;
-        FormulaLine subject = plan.batch().formula().lines().get(line);
-        return SureMass.bounds(subject, most.in(FormulationUnits.GRAM), balance, alone);
+        return SureMass.bounds(plan.formula().lines().get(line), most.canonical(), balance, alone);
     }
 
     /** The readings by line, from 0; a line has one at most. */
-    private Map<Integer, Reading> byLine() {
-        Map<Integer, Reading> known = byLine;
-        if (known == null) {
-            known = new HashMap<>();
-            for (Reading reading : taken) {
-                known.put(index(reading), reading);
-            }
-            byLine = known;
-        }
-        return known;
+    Map<Integer, Reading> byLine() {
+        return taken.stream().collect(Collectors.toMap(Readings::index, reading -> reading));
     }
 
     /** How the mass of each line follows from the readings, in the order of the formula. */
@@ -158,12 +149,12 @@ public final class Readings implements Serializable {
             fillDifferences(masses);
         } else {
             taken.stream()
-                    .filter(reading -> reading.kind() != Reading.Kind.NOT_WRITTEN_DOWN)
-                    .forEach(reading -> masses[index(reading)] = PotMass.of(reading));
+                    .filter(reading -> reading.kind() == Reading.Kind.SHOWN)
+                    .forEach(reading -> masses[index(reading)] = PotMass.Shown.of(reading));
         }
-        taken.stream()
-                .filter(reading -> reading.kind() != Reading.Kind.LEFT_OUT)
-                .forEach(reading -> masses[index(reading)] = estimated(reading, masses[index(reading)]));
+        taken.forEach(reading -> masses[index(reading)] = reading.kind() == Reading.Kind.LEFT_OUT
+                ? new PotMass.Nothing()
+                : estimated(reading, masses[index(reading)]));
         return List.of(masses);
     }
 
@@ -176,22 +167,22 @@ public final class Readings implements Serializable {
 
     /** A reading that follows on lines not written down is of all of them together. */
     private void fillDifferences(PotMass[] masses) {
-        Reading before = null;
+        PotMass.Shown before = null;
         List<FormulaLine> together = new ArrayList<>();
         for (Reading reading : taken) {
-            if (reading.kind() == Reading.Kind.LEFT_OUT) {
-                masses[index(reading)] = PotMass.of(reading);
-                continue;
+            if (reading.kind() != Reading.Kind.LEFT_OUT) {
+                together.add(reading.line());
             }
-            together.add(reading.line());
             if (reading.kind() == Reading.Kind.SHOWN) {
-                PotMass.Difference difference = new PotMass.Difference(before, reading);
-                PotMass.Together all = new PotMass.Together(List.copyOf(together));
+                PotMass.Shown shown = PotMass.Shown.of(reading);
+                PotMass.Difference difference = new PotMass.Difference(before, shown);
+                PotMass.Together all = PotMass.Together.of(List.copyOf(together));
                 for (FormulaLine line : together) {
-                    masses[line.index()] =
-                            together.size() == 1 ? difference : new PotMass.PartOfDifference(difference, all, line);
+                    masses[line.index()] = together.size() == 1
+                            ? difference
+                            : new PotMass.PartOfDifference(difference, all, line, reading.line());
                 }
-                before = reading;
+                before = shown;
                 together.clear();
             }
         }
@@ -208,12 +199,12 @@ public final class Readings implements Serializable {
                 && taken.equals(that.taken)
                 && plan.bench().equals(that.plan.bench())
                 && plan.batch().size().equals(that.plan.batch().size())
-                && plan.batch().formula().equals(that.plan.batch().formula());
+                && plan.formula().equals(that.plan.formula());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(method, taken, plan.batch().formula());
+        return Objects.hash(method, taken, plan.formula());
     }
 
     @Override

@@ -1,13 +1,11 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.ErrorBudget;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.ErrorSource;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.io.Serializable;
 
 /**
  * How uncertain the mass of a line is once it is to stand by itself: in no sum with other lines less than the weighings
@@ -18,7 +16,7 @@ import java.io.Serializable;
  * @param reach how far repeatability goes at a coverage factor of 1, in grams
  * @param scale how far the calibrations go at a coverage factor of 1, in grams; all lines may have them in common
  */
-record Spread(Ratio variance, Ratio reach, Ratio scale) implements Serializable {
+record Spread(Ratio variance, Ratio reach, Ratio scale) {
 
     static final Spread NONE = new Spread(Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
 
@@ -36,7 +34,7 @@ record Spread(Ratio variance, Ratio reach, Ratio scale) implements Serializable 
         Ratio all = error.addition().method() == WeighingMethod.CUMULATIVE ? own.times(Ratio.of(2)) : own;
         return new Spread(
                 all,
-                model.repeatability().in(FormulationUnits.GRAM),
+                model.repeatability().canonical(),
                 model.calibration().times(error.addition().reading().canonical()));
     }
 

@@ -8,9 +8,9 @@ import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import javax.measure.quantity.Mass;
 
@@ -18,14 +18,14 @@ import javax.measure.quantity.Mass;
 final class SureMass {
 
     /** A reading as an earlier result, to be reckoned on. */
-    private record Read(Subject subject, PotMass mass, Ratio result) implements Explained {
-        @Override
-        public Phrase question() {
-            return Phrase.of("question.given-mass", subject.name());
+    private record Read(Subject subject, PotMass mass) {
+
+        Amount<Mass> amount() {
+            return Amount.grams(mass.grams(Reckoning.plain()))
+                    .withWorking(read -> Phrase.of("question.given-mass", read.subject.name()), this, Read::grams);
         }
 
-        @Override
-        public <V> V derive(Reckoning<V> r) {
+        private <V> V grams(Reckoning<V> r) {
             return mass.grams(r);
         }
     }
@@ -35,13 +35,13 @@ final class SureMass {
     /** Where the mass behind a reading is sure to lie; not below 0. */
     static Bounds bounds(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
         Interval<Amount<Mass>> bounds =
-                error(subject, new PotMass.Read(reading), balance, method).bounds();
+                error(subject, shown(subject, reading), balance, method).bounds();
         return Bounds.closed(bounds.least().canonical(), bounds.greatest().canonical());
     }
 
     /** How uncertain the mass behind a reading is. */
     static Spread spread(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
-        return Spread.of(error(subject, new PotMass.Read(reading), balance, method));
+        return Spread.of(error(subject, shown(subject, reading), balance, method));
     }
 
     /** What is most likely there: the reading, corrected for what is known of residue and air; it lies in the bounds. */
@@ -50,9 +50,12 @@ final class SureMass {
         return estimate.canonical().equals(reading.grams(Reckoning.plain())) ? reading.grams(r) : r.known(estimate);
     }
 
+    private static PotMass shown(Subject subject, Ratio reading) {
+        return new PotMass.Shown(PotMass.READING, subject, reading, Source.user());
+    }
+
     private static AdditionError error(Subject subject, PotMass reading, Balance balance, WeighingMethod method) {
-        Read read = new Read(subject, reading, reading.grams(Reckoning.plain()));
-        Amount<Mass> mass = Amount.grams(read.result()).withWorking(read.origin());
+        Amount<Mass> mass = new Read(subject, reading).amount();
         return AdditionError.of(Addition.of(subject, mass, mass, balance).by(method));
     }
 }

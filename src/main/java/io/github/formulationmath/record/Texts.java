@@ -8,19 +8,11 @@ final class Texts {
     /** The longest note; longer texts belong into a document of their own. */
     static final int MAX_LENGTH = 10_000;
 
-    private static final int MAX_NAME = 500;
+    static final int MAX_NAME = 500;
 
     private Texts() {}
 
-    static String requireText(String argument, String text) {
-        return require(argument, text, MAX_LENGTH);
-    }
-
-    static String requireName(String argument, String text) {
-        return require(argument, text, MAX_NAME);
-    }
-
-    private static String require(String argument, String text, int most) {
+    static String require(String argument, String text, int most) {
         if (Objects.requireNonNull(text, argument).isBlank()) {
             throw new IllegalArgumentException(argument + " is blank: write something");
         }

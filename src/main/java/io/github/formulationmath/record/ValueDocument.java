@@ -5,9 +5,10 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
@@ -17,35 +18,34 @@ final class ValueDocument {
     private static final String VALUE = "value";
     private static final String UNIT = "unit";
     private static final String W_W = "w/w";
+    private static final String VERSION = "1";
+    private static final int MOST_DIGITS = 900;
 
     private ValueDocument() {}
 
-    static void putFormat(Map<String, Object> map, String format, String version) {
-        map.put("format", format);
-        map.put("version", version);
+    /** The head of a document that stands alone. */
+    static Written document(String format) {
+        return Written.of("format", format).with("version", VERSION);
     }
 
-    static void requireFormat(Node.Fields fields, String format, String version) {
+    static void requireFormat(Node.Fields fields, String format) {
         require(fields.get("format"), format);
         Node stated = fields.get("version");
-        if (!stated.text().equals(version)) {
-            throw stated.wrong("version \"" + stated.text() + "\" is not known here, only \"" + version
+        if (!stated.text().equals(VERSION)) {
+            throw stated.wrong("version \"" + stated.text() + "\" is not known here, only \"" + VERSION
                     + "\": read it with the release that wrote it, or a later one");
         }
     }
 
-    static Map<String, Object> amount(Amount<?> amount) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put(VALUE, number(amount.exactValue()));
-        map.put(UNIT, amount.symbol());
-        return map;
+    static Written amount(Amount<?> amount) {
+        return Written.of(VALUE, number(amount.exactValue())).with(UNIT, amount.symbol());
     }
 
     static String number(Ratio value) {
         String text = value.toString();
-        if (text.length() > 900) {
-            throw new IllegalArgumentException("a number has " + text.length()
-                    + " characters: no more than 900 are written, for longer ones would not be read again");
+        if (text.length() > MOST_DIGITS) {
+            throw new IllegalArgumentException("a number has " + text.length() + " characters: no more than "
+                    + MOST_DIGITS + " are written, for longer ones would not be read again");
         }
         return text;
     }
@@ -72,13 +72,11 @@ final class ValueDocument {
         return value + " " + fields.get(UNIT).text();
     }
 
-    static Map<String, Object> share(MassFraction share) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put(VALUE, number(share.percent()));
-        map.put(UNIT, "%");
-        map.put("basis", W_W);
-        share.asWritten().ifPresent(written -> map.put("written", written));
-        return map;
+    static Written share(MassFraction share) {
+        return Written.of(VALUE, number(share.percent()))
+                .with(UNIT, "%")
+                .with("basis", W_W)
+                .with("written", share.asWritten(), text -> text);
     }
 
     static MassFraction share(Node node) {
@@ -100,22 +98,21 @@ final class ValueDocument {
         return read;
     }
 
-    static Map<String, Object> density(Density density) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put(VALUE, number(density.gramsPerMillilitre()));
-        map.put(UNIT, "g/mL");
-        density.temperature().ifPresent(t -> map.put("temperature", amount(t)));
-        return map;
+    static Written density(Density density) {
+        return Written.of(VALUE, number(density.gramsPerMillilitre()))
+                .with(UNIT, "g/mL")
+                .with("temperature", density.temperature(), ValueDocument::amount);
     }
 
     static Density density(Node node) {
         return node.object(f -> {
             Density density = Density.ofGramsPerMillilitre(number(f.get(VALUE)));
             require(f.get(UNIT), "g/mL");
-            return f.find("temperature")
-                    .map(t -> t.object(g -> AmountFormat.standard().parseTemperature(text(g))))
-                    .map(density::at)
-                    .orElse(density);
+            return f.with(
+                    density,
+                    "temperature",
+                    t -> t.object(g -> AmountFormat.standard().parseTemperature(text(g))),
+                    Density::at);
         });
     }
 
@@ -127,20 +124,15 @@ final class ValueDocument {
 
     /** The constant whose name a text is, in small letters and with hyphens. */
     static <E extends Enum<E>> E constant(Node node, E[] constants) {
-        for (E constant : constants) {
-            if (word(constant).equals(node.text())) {
-                return constant;
-            }
-        }
-        throw node.wrong("one of "
-                + String.join(
-                        ", ",
-                        java.util.Arrays.stream(constants)
-                                .map(ValueDocument::word)
-                                .toList()) + " is expected here");
+        return Arrays.stream(constants)
+                .filter(constant -> word(constant).equals(node.text()))
+                .findFirst()
+                .orElseThrow(() -> node.wrong("one of "
+                        + Arrays.stream(constants).map(ValueDocument::word).collect(Collectors.joining(", "))
+                        + " is expected here"));
     }
 
     static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

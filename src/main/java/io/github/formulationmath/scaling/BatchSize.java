@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>volume V, densities of all ingredients</td><td>V / Σ(w_i/ρ_i)</td><td>{@link #ofVolume(Amount)}</td></tr>
  * </table>
  *
- * <p>What a balance still carries under a vessel is a mass: {@code ofMass(balance.capacityUnder(vessel))}.
+ * <p>A size is given: what its amounts came from, if they are results, is not kept. What a balance still carries under a vessel is a mass: {@code ofMass(balance.capacityUnder(vessel))}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -44,7 +44,7 @@ public sealed interface BatchSize extends Serializable {
          * @throws IllegalArgumentException if the mass is not above 0
          */
         public OfMass {
-            Amount.requirePositive("mass", mass);
+            mass = Amount.requirePositive("mass", mass).withoutWorking();
         }
 
         @Override
@@ -76,7 +76,8 @@ public sealed interface BatchSize extends Serializable {
             if (packs <= 0) {
                 throw new IllegalArgumentException("packs is " + packs + ": at least one pack must be filled");
             }
-            Amount.requirePositive("fillMass", fillMass);
+            fillMass = Amount.requirePositive("fillMass", fillMass).withoutWorking();
+            overage = overage.withoutWorking();
         }
 
         @Override
@@ -102,7 +103,7 @@ public sealed interface BatchSize extends Serializable {
          */
         public OfStock {
             Objects.requireNonNull(line, "line");
-            Amount.requirePositive("stock", stock);
+            stock = Amount.requirePositive("stock", stock).withoutWorking();
         }
 
         @Override
@@ -127,7 +128,7 @@ public sealed interface BatchSize extends Serializable {
          * @throws IllegalArgumentException if the volume is not above 0
          */
         public OfVolume {
-            Amount.requirePositive("volume", volume);
+            volume = Amount.requirePositive("volume", volume).withoutWorking();
         }
 
         /**

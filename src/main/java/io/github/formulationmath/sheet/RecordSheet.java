@@ -119,7 +119,7 @@ public final class RecordSheet {
                 SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
                 NumberText.percent(line.line().fraction()),
                 line.isAssumed() ? "?" : NumberText.percent(line.share().fraction()),
-                line.isAssumed() ? "?" : off(check.deviation()),
+                line.isAssumed() ? "?" : off(check.deviation().canonical()),
                 words.say("sheet.record.verdict." + check.verdict().name()));
     }
 

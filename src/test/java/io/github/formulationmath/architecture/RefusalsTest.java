@@ -29,7 +29,7 @@ import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.quantity.UnitMismatchException;
-import io.github.formulationmath.record.JsonFormulas;
+import io.github.formulationmath.record.Json;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.verification.Claim;
@@ -159,11 +159,11 @@ final class RefusalsTest {
     }
 
     private static List<ThrowingCallable> documents() {
-        String json = JsonFormulas.write(GEL);
+        String json = Json.formulas().write(GEL);
         CsvFormat format = CsvFormat.of(List.of("name", "mass"));
         return List.of(
-                () -> JsonFormulas.read(""),
-                () -> JsonFormulas.read(json.replace("\"5\"", "\"5,0\"")),
+                () -> Json.formulas().read(""),
+                () -> Json.formulas().read(json.replace("\"5\"", "\"5,0\"")),
                 () -> format.read("", new StringReader("name,mass\nA,\"1")),
                 () -> format.read("masses.csv", new StringReader("name;mass\n")),
                 () -> format.read("masses.csv", new StringReader("name,mass\nA,1 gr\n"))

@@ -46,8 +46,14 @@ final class MadeJudge {
     private static boolean excludes(MadeCase asked, MadeBatch pot) {
         for (int i = 0; i < asked.truth().length; i++) {
             MadeLine line = pot.lines().get(i);
-            if (Answers.isOutside(asked.share(i), line.shareBounds())
-                    || Answers.isOutside(grams(asked, i), line.massBounds())) {
+            if (Answers.isOutside(
+                            asked.share(i),
+                            line.shareBounds().least().fraction(),
+                            line.shareBounds().greatest().fraction())
+                    || Answers.isOutside(
+                            grams(asked, i),
+                            line.massBounds().least().canonical(),
+                            line.massBounds().greatest().canonical())) {
                 return true;
             }
         }

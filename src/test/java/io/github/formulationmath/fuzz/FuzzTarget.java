@@ -14,8 +14,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.VolumeFraction;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.record.JsonBatchRecords;
-import io.github.formulationmath.record.JsonFormulas;
+import io.github.formulationmath.record.Json;
 import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.verification.Verification;
 import io.github.formulationmath.working.Wording;
@@ -62,13 +61,13 @@ enum FuzzTarget {
     BATCH_CODE(text -> comesBack(BatchCode.parse(text), BatchCode::parse)),
 
     RECORD_JSON(text -> {
-        BatchRecord record = JsonBatchRecords.read(text).record();
-        same(record, JsonBatchRecords.read(JsonBatchRecords.write(record)).record());
+        BatchRecord record = Json.records().read(text).value();
+        same(record, Json.records().read(Json.records().write(record)).value());
     }),
 
     FORMULA_JSON(text -> {
-        Formula formula = JsonFormulas.read(text).formula();
-        same(formula, JsonFormulas.read(JsonFormulas.write(formula)).formula());
+        Formula formula = Json.formulas().read(text).value();
+        same(formula, Json.formulas().read(Json.formulas().write(formula)).value());
     });
 
     private interface Reading {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.support.WorkingAssertions;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -14,12 +15,12 @@ import org.junit.jupiter.api.Test;
 final class BatchCostTest {
 
     private static final PriceList PRICES = PriceList.empty()
-            .with("Aqua", Offer.of("0", "1 kg"))
-            .with("Glycerin", Offer.of("12.50", "250 g"))
-            .with("Glycerin", Offer.of("1.90", "10 g"))
-            .with("Avena Sativa Kernel Oil", Offer.of("9.99", "100 mL".replace("mL", "g")))
-            .with("Glyceryl Stearate SE", Offer.of("7", "3 oz"))
-            .with("Preservative blend", Offer.of("5.25", "30 g"));
+            .with("Aqua", Offer.of("0 EUR", "1 kg"))
+            .with("Glycerin", Offer.of("12.50 EUR", "250 g"))
+            .with("Glycerin", Offer.of("1.90 EUR", "10 g"))
+            .with("Avena Sativa Kernel Oil", Offer.of("9.99 EUR", "100 mL".replace("mL", "g")))
+            .with("Glyceryl Stearate SE", Offer.of("7 EUR", "3 oz"))
+            .with("Preservative blend", Offer.of("5.25 EUR", "30 g"));
 
     private static final Rounding CENTS = Rounding.toDecimalPlaces(2);
 
@@ -31,12 +32,12 @@ final class BatchCostTest {
     void a_line_costs_its_share_of_a_pack() {
         BatchCost cost = planned();
         // 12 g at 12.50 for 250 g.
-        assertThat(cost.lines().get(1).result()).isEqualTo(Ratio.parse("0.6"));
-        assertThat(cost.shown(cost.lines().get(1).result())).isEqualTo("0.60");
-        cost.lines().forEach(WorkingAssertions::assertSelfChecking);
+        assertThat(cost.lines().get(1).cost()).isEqualTo(Money.parse("0.6 EUR"));
+        assertThat(cost.shown(cost.lines().get(1).cost())).isEqualTo("0.60 EUR");
+        cost.lines().forEach(line -> WorkingAssertions.assertSelfChecking(line.cost()));
         WorkingAssertions.assertSelfChecking(cost);
-        WorkingAssertions.assertSelfChecking(cost.perPackWorking(7));
-        assertThat(cost.perPack(7).times(7)).isEqualTo(cost.result());
+        WorkingAssertions.assertSelfChecking(cost.perPack(7).working());
+        assertThat(cost.perPack(7).times(Ratio.of(7))).isEqualTo(cost.total());
     }
 
     /** The total once more by {@link BigDecimal} to 40 digits. */
@@ -49,8 +50,8 @@ final class BatchCostTest {
                 .add(new BigDecimal("48").multiply(new BigDecimal("9.99")).divide(new BigDecimal("100"), digits))
                 .add(new BigDecimal("20").multiply(new BigDecimal("7")).divide(new BigDecimal("85.048569375"), digits))
                 .add(new BigDecimal("4").multiply(new BigDecimal("5.25")).divide(new BigDecimal("30"), digits));
-        assertThat(planned().shown(planned().result()))
-                .isEqualTo(total.setScale(2, java.math.RoundingMode.HALF_EVEN).toPlainString());
+        assertThat(planned().shown(planned().total()))
+                .isEqualTo(total.setScale(2, java.math.RoundingMode.HALF_EVEN).toPlainString() + " EUR");
     }
 
     @Test
@@ -58,17 +59,17 @@ final class BatchCostTest {
         BatchCost cost = planned();
         Purchase glycerin = cost.purchases().get(1);
         assertThat(glycerin.packs()).isEqualTo(Ratio.of(2));
-        assertThat(glycerin.result()).isEqualTo(Ratio.parse("3.80"));
+        assertThat(glycerin.cost()).isEqualTo(Money.parse("3.80 EUR"));
         assertThat(glycerin.leftOver()).isEqualTo(g("8"));
-        assertThat(cost.purchaseCost()).isEqualTo(Ratio.parse("26.04"));
-        cost.purchases().forEach(WorkingAssertions::assertSelfChecking);
-        WorkingAssertions.assertSelfChecking(cost.purchaseCostWorking());
+        assertThat(cost.purchaseCost()).isEqualTo(Money.parse("26.04 EUR"));
+        cost.purchases().forEach(purchase -> WorkingAssertions.assertSelfChecking(purchase.cost()));
+        WorkingAssertions.assertSelfChecking(cost.purchaseCost().working());
     }
 
     @Test
     void what_was_really_put_in_is_what_it_costs() {
         BatchCost cost = BatchCost.of(Lotion.made("316.0", "25.0", "48.0", "20.0", "4.0"), PRICES, CENTS);
-        assertThat(cost.lines().get(1).result()).isEqualTo(Ratio.parse("1.25"));
+        assertThat(cost.lines().get(1).cost()).isEqualTo(Money.parse("1.25 EUR"));
         // Three packs of 10 g: 5.70.
         assertThat(cost.purchases().get(1).packs()).isEqualTo(Ratio.of(3));
         WorkingAssertions.assertSelfChecking(cost);
@@ -78,16 +79,18 @@ final class BatchCostTest {
     void what_has_no_price_is_named() {
         assertThatThrownBy(() -> BatchCost.of(Lotion.PLAN.batch(), PriceList.empty(), CENTS))
                 .hasMessageContaining("no offer for Aqua");
-        assertThatThrownBy(() -> Offer.of("-1", "1 g")).hasMessageContaining("-1");
-        assertThatThrownBy(() -> Offer.of("1", "0 g")).hasMessageContaining("0 g");
+        assertThatThrownBy(() -> Offer.of("-1 EUR", "1 g")).hasMessageContaining("-1");
+        assertThatThrownBy(() -> PRICES.with("Talc", Offer.of("1 CHF", "1 g")))
+                .hasMessage("offers has prices in [EUR, CHF]: give all in one currency, nothing is exchanged here");
+        assertThatThrownBy(() -> Offer.of("1 EUR", "0 g")).hasMessageContaining("0 g");
         assertThatThrownBy(() -> planned().perPack(0)).hasMessageContaining("0");
     }
 
     @Test
     void the_rounding_is_the_one_passed_in() {
         assertThat(planned().rounding()).isEqualTo(CENTS);
-        assertThat(planned().shown(Ratio.of(1, 3))).isEqualTo("0.33");
+        assertThat(planned().shown(Money.parse("1/3 EUR"))).isEqualTo("0.33 EUR");
         BatchCost exact = BatchCost.of(Lotion.PLAN.batch(), PRICES, Rounding.none());
-        assertThat(exact.shown(Ratio.of(1, 3))).isEqualTo("1/3");
+        assertThat(exact.shown(Money.parse("1/3 EUR"))).isEqualTo("1/3 EUR");
     }
 }

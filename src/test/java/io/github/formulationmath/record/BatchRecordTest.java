@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.support.WorkingAssertions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -123,10 +124,13 @@ final class BatchRecordTest {
                         org.assertj.core.groups.Tuple.tuple("Glycerin", LineDifference.Change.CHANGED),
                         org.assertj.core.groups.Tuple.tuple("Glyceryl Stearate SE", LineDifference.Change.REMOVED),
                         org.assertj.core.groups.Tuple.tuple("Tocopherol", LineDifference.Change.ADDED));
-        assertThat(comparison.lines().stream().map(LineDifference::result).reduce(Ratio.ZERO, Ratio::plus))
+        assertThat(comparison.lines().stream()
+                        .map(line -> line.difference().canonical())
+                        .reduce(Ratio.ZERO, Ratio::plus))
                 .isEqualTo(Ratio.ZERO);
         comparison.lines().forEach(WorkingAssertions::assertSelfChecking);
-        assertThat(comparison.changes().get(1).result()).isEqualTo(Ratio.parse("0.005"));
+        assertThat(comparison.changes().get(1).difference())
+                .isEqualTo(Amount.percent(Ratio.parse("0.005").times(100)));
         BatchRecord record = record();
         assertThat(VersionComparison.of(record, record).changes()).isEmpty();
         assertThat(VersionComparison.of(record.madeAtFirst(), record.made()).changes())

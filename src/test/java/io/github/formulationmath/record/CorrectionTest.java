@@ -87,10 +87,14 @@ final class CorrectionTest {
                 .extracting(Obstacle::kind)
                 .containsExactly(Obstacle.Kind.LINE_TOO_MUCH, Obstacle.Kind.VESSEL_FULL);
         assertThat(correction.worstDeviation())
-                .contains(Ratio.of(24, 106).dividedBy(Ratio.of(1, 5)).minus(Ratio.ONE));
+                .contains(Amount.percent(Ratio.of(24, 106)
+                        .dividedBy(Ratio.of(1, 5))
+                        .minus(Ratio.ONE)
+                        .times(100)));
         assertThat(correction.additions()).containsExactly(LineAddition.of(TWO.line("Aqua"), g("2")));
         WorkingAssertions.assertSelfChecking(correction);
-        WorkingAssertions.assertSelfChecking(correction.worstDeviationWorking().orElseThrow());
+        WorkingAssertions.assertSelfChecking(
+                correction.worstDeviation().orElseThrow().working());
         DisplayedAdditions displayed = correction.onDisplay();
         assertThat(displayed.quality()).isEqualTo(DisplayedAdditions.Quality.NOT_WITHIN);
         assertThat(displayed.furthestOutside().orElseThrow().line().name()).isEqualTo("Glycerin");
@@ -109,7 +113,10 @@ final class CorrectionTest {
                 .containsExactly(Obstacle.Kind.LINE_TOO_MUCH, Obstacle.Kind.LINE_FROZEN);
         assertThat(frozen.additions()).isEmpty();
         assertThat(frozen.worstDeviation())
-                .contains(Ratio.of(24, 104).dividedBy(Ratio.of(1, 5)).minus(Ratio.ONE));
+                .contains(Amount.percent(Ratio.of(24, 104)
+                        .dividedBy(Ratio.of(1, 5))
+                        .minus(Ratio.ONE)
+                        .times(100)));
     }
 
     @Test
@@ -124,13 +131,15 @@ final class CorrectionTest {
                         Substance.of("Glycerin"), MassFraction.parse("21 %"), MassFraction.of(Ratio.of(24, 105))));
         assertThat(correction.additions()).containsExactly(LineAddition.of(TWO.line("Aqua"), g("1")));
         WorkingAssertions.assertSelfChecking(correction);
-        WorkingAssertions.assertSelfChecking(correction.worstDeviationWorking().orElseThrow());
+        WorkingAssertions.assertSelfChecking(
+                correction.worstDeviation().orElseThrow().working());
     }
 
     @Test
     void a_line_more_than_twice_too_large_is_as_good_as_it_gets() {
         Correction correction = Correction.smallest(two("20", "80"), RULES.freezing(TWO.line("Aqua")));
-        assertThat(correction.worstDeviation()).contains(Ratio.of(3));
+        assertThat(correction.worstDeviation())
+                .contains(Amount.percent(Ratio.of(3).times(100)));
         WorkingAssertions.assertSelfChecking(correction);
     }
 
@@ -161,7 +170,7 @@ final class CorrectionTest {
                 .after()
                 .check(rules.tolerances())
                 .forEach(check -> assertThat(
-                                check.allowed().contains(check.line().share().fraction()))
+                                check.allowed().contains(check.line().share()))
                         .as("%s", check)
                         .isTrue());
         DisplayedAdditions displayed = correction.onDisplay();

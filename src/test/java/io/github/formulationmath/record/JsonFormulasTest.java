@@ -32,21 +32,19 @@ final class JsonFormulasTest {
                 .build();
         return Stream.concat(
                 Stream.of(quoted),
-                JsonBatchRecordsTest.records().stream()
-                        .map(BatchRecord::formula)
-                        .distinct());
+                JsonRecordsTest.records().stream().map(BatchRecord::formula).distinct());
     }
 
     @ParameterizedTest
     @MethodSource("formulas")
     void a_formula_is_read_back_to_the_last_digit(Formula formula) throws IOException {
-        String json = JsonFormulas.write(formula);
-        ReadFormula read = JsonFormulas.read(new StringReader(json));
-        assertThat(read.formula()).isEqualTo(formula).hasToString(formula.toString());
-        assertThat(read.formula().lines()).isEqualTo(formula.lines());
+        String json = Json.formulas().write(formula);
+        Read<Formula> read = Json.formulas().read(new StringReader(json));
+        assertThat(read.value()).isEqualTo(formula).hasToString(formula.toString());
+        assertThat(read.value().lines()).isEqualTo(formula.lines());
         assertThat(read.unknownFields()).isEmpty();
         StringWriter again = new StringWriter();
-        JsonFormulas.write(read.formula(), again);
+        Json.formulas().write(read.value(), again);
         assertThat(again).hasToString(json);
         assertThat(json).doesNotContainPattern("\":-?[0-9]");
     }
@@ -54,14 +52,14 @@ final class JsonFormulasTest {
     @ParameterizedTest
     @MethodSource("formulas")
     void what_is_written_follows_the_published_schema(Formula formula) throws IOException {
-        assertThat(schema().validate(JsonFormulas.write(formula), InputFormat.JSON))
+        assertThat(schema().validate(Json.formulas().write(formula), InputFormat.JSON))
                 .isEmpty();
     }
 
     @Test
     void the_formula_of_a_record_has_the_same_form() {
-        String record = JsonBatchRecords.write(BatchRecordTest.record());
-        String alone = JsonFormulas.write(BatchRecordTest.record().formula());
+        String record = Json.records().write(BatchRecordTest.record());
+        String alone = Json.formulas().write(BatchRecordTest.record().formula());
         String formula = alone.substring(alone.indexOf("{\"name\""), alone.length() - 1);
         assertThat(record).contains("\"formula\":" + formula);
     }
@@ -78,7 +76,7 @@ final class JsonFormulasTest {
 
     @Test
     void the_schema_refuses_what_the_reader_refuses() throws IOException {
-        String json = JsonFormulas.write(Lotion.FORMULA);
+        String json = Json.formulas().write(Lotion.FORMULA);
         for (String[] change : new String[][] {
             {"\"version\":\"1\"", "\"version\":\"2\""},
             {"formulation-math/formula", "formulation-math/batch-record"},
@@ -97,7 +95,7 @@ final class JsonFormulasTest {
 
     @Test
     void errors_say_where_and_what() {
-        String json = JsonFormulas.write(Lotion.FORMULA);
+        String json = Json.formulas().write(Lotion.FORMULA);
         refused(json.replace("\"version\":\"1\"", "\"version\":\"2\""), "/version: version \"2\" is not known here");
         refused(
                 json.replace("\"value\":\"12\"", "\"value\":\"twelve\""),
@@ -105,21 +103,21 @@ final class JsonFormulasTest {
         refused(json.replace("\"value\":\"12\"", "\"value\":\"120\""), "/formula/phases/1/lines/0/amount/share");
         refused(json.replace("\"value\":\"12\"", "\"value\":\"97\""), "/formula");
         refused(json.replace("Glycerin", "Aqua"), "Aqua");
-        refused(JsonBatchRecords.write(BatchRecordTest.record()), "/format");
+        refused(Json.records().write(BatchRecordTest.record()), "/format");
     }
 
     @Test
     void unknown_fields_are_reported() {
-        String json = JsonFormulas.write(Lotion.FORMULA).replaceFirst("\"rule\"", "\"colour\":\"white\",\"rule\"");
-        ReadFormula read = JsonFormulas.read(json);
-        assertThat(read.formula()).isEqualTo(Lotion.FORMULA);
+        String json = Json.formulas().write(Lotion.FORMULA).replaceFirst("\"rule\"", "\"colour\":\"white\",\"rule\"");
+        Read<Formula> read = Json.formulas().read(json);
+        assertThat(read.value()).isEqualTo(Lotion.FORMULA);
         assertThat(read.unknownFields()).containsExactly("/formula/colour");
         assertThat(read).asString().contains("not understood: [/formula/colour]");
     }
 
     @Test
     void hostile_documents_meet_a_limit() {
-        String json = JsonFormulas.write(Lotion.FORMULA);
+        String json = Json.formulas().write(Lotion.FORMULA);
         refused("", "it is empty");
         refused("null", "");
         refused(json + json, "something follows");
@@ -139,27 +137,27 @@ final class JsonFormulasTest {
             builder.line("Ingredient " + i, Ratio.of(i, 7).toString());
         }
         Formula formula = builder.build();
-        assertThat(JsonFormulas.read(JsonFormulas.write(formula)).formula()).isEqualTo(formula);
+        assertThat(Json.formulas().read(Json.formulas().write(formula)).value()).isEqualTo(formula);
     }
 
     @Test
     void nulls_are_refused_by_name() {
         assertThatNullPointerException()
-                .isThrownBy(() -> JsonFormulas.write(null))
-                .withMessage("formula");
+                .isThrownBy(() -> Json.formulas().write(null))
+                .withMessage("value");
         assertThatNullPointerException()
-                .isThrownBy(() -> JsonFormulas.write(Lotion.FORMULA, null))
+                .isThrownBy(() -> Json.formulas().write(Lotion.FORMULA, null))
                 .withMessage("writer");
         assertThatNullPointerException()
-                .isThrownBy(() -> JsonFormulas.read((String) null))
+                .isThrownBy(() -> Json.formulas().read((String) null))
                 .withMessage("json");
         assertThatNullPointerException()
-                .isThrownBy(() -> JsonFormulas.read((java.io.Reader) null))
+                .isThrownBy(() -> Json.formulas().read((java.io.Reader) null))
                 .withMessage("reader");
     }
 
     private static void refused(String json, String reason) {
-        assertThatThrownBy(() -> JsonFormulas.read(json))
+        assertThatThrownBy(() -> Json.formulas().read(json))
                 .isInstanceOf(RecordFormatException.class)
                 .hasMessageContaining(reason)
                 .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(2000));
@@ -171,7 +169,7 @@ final class JsonFormulasTest {
     }
 
     private static String text(String name) throws IOException {
-        try (InputStream in = JsonFormulas.class.getResourceAsStream(name)) {
+        try (InputStream in = Json.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

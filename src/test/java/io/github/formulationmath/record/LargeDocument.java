@@ -9,12 +9,12 @@ final class LargeDocument {
     private LargeDocument() {}
 
     public static void main(String[] args) throws IOException {
-        String json = JsonBatchRecords.write(BatchRecordTest.record());
+        String json = Json.records().write(BatchRecordTest.record());
         String head = json.substring(0, json.lastIndexOf("\"amendments\":[") + "\"amendments\":[".length());
         String one =
                 "{\"who\":\"the maker\",\"time\":\"2026-11-25T13:00:00Z\",\"text\":\"" + "x".repeat(9_000) + "\"},";
         try {
-            JsonBatchRecords.read(new Endless(head, one, 110_000_000));
+            Json.records().read(new Endless(head, one, 110_000_000));
         } catch (RecordFormatException e) {
             System.out.println("refused: " + e.getMessage());
         }

@@ -127,7 +127,7 @@ final class MadeSharesBySlowDefinitionTest {
         MadeBatch made = pot.made();
         Bounds[] slowly = pot.slowly();
         for (MadeLine line : made.lines()) {
-            assertThat(line.shareBounds()).isEqualTo(slowly[line.line().index()]);
+            assertThat(line.possibleShares()).isEqualTo(slowly[line.line().index()]);
         }
     }
 
@@ -145,7 +145,7 @@ final class MadeSharesBySlowDefinitionTest {
         for (MadeLine line : made.lines()) {
             long own = steps.get(line.line().index());
             long others = sum - own;
-            assertThat(line.shareBounds())
+            assertThat(line.possibleShares())
                     .isEqualTo(Bounds.closed(
                             Ratio.of(own - 1, own - 1 + others + lines - 1),
                             Ratio.of(own + 1, own + 1 + others - lines + 1)));
@@ -179,6 +179,6 @@ final class MadeSharesBySlowDefinitionTest {
                         Reading.of(Lotion.line("Avena Sativa Kernel Oil"), "48 g"),
                         Reading.of(Lotion.line("Glyceryl Stearate SE"), "20 g"),
                         Reading.leftOut(Lotion.line("Preservative blend")))));
-        assertThat(made.line("Preservative blend").shareBounds()).isEqualTo(Bounds.point(Ratio.ZERO));
+        assertThat(made.line("Preservative blend").possibleShares()).isEqualTo(Bounds.point(Ratio.ZERO));
     }
 }

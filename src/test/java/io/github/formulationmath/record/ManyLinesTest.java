@@ -19,7 +19,6 @@ import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Reckoning;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -108,7 +107,7 @@ class ManyLinesTest {
         }
         assertThat(oneByOne.made()).isEqualTo(slow);
         assertThat(listed.with(entries).made()).isEqualTo(slow);
-        assertThat(listed.with(entries).made().derive(Reckoning.plain())).isEqualTo(slow.result());
+        assertThat(listed.with(entries).made().grams()).isEqualTo(slow.grams());
     }
 
     @Property(tries = 60)
@@ -121,9 +120,9 @@ class ManyLinesTest {
                 .withCap(Substance.of("line 0"), MassFraction.ofPercent("30"))
                 .withStock(all.get(random.nextInt(lines)), Amount.mass("3 g"))
                 .freezing(all.get(random.nextInt(lines)));
-        List<PotCondition> conditions =
-                PotConditions.of(made, rules, CorrectionPlan.allowances(rules), rules.numberedCaps());
-        List<LinearProgram.Row> rows = CorrectionPlan.program(made, conditions).rows();
+        List<PotConstraint> conditions = PotConstraints.of(made, rules);
+        List<LinearProgram.Row> rows =
+                SmallestCorrection.program(made, conditions).rows();
         List<Ratio> x = new ArrayList<>();
         Ratio total = Ratio.ZERO;
         for (int i = 0; i < lines; i++) {
@@ -146,7 +145,7 @@ class ManyLinesTest {
         });
         MadeLine first = made.lines().get(0);
         assertThat(first.isAssumed()).isTrue();
-        assertThat(first.result()).isEqualTo(made.result().times(first.line().fraction()));
+        assertThat(first.grams()).isEqualTo(made.grams().times(first.line().fraction()));
     }
 
     @Test
@@ -158,7 +157,7 @@ class ManyLinesTest {
             readings.add(readings.isEmpty() ? Reading.of(own, line.reading()) : Reading.notWrittenDown(own));
         }
         MadeBatch made = inTime(() -> MadeBatch.of(Readings.of(plan, WeighingMethod.TARE_EACH, readings)));
-        assertThat(made.lines().get(MANY - 1).massBounds().lower()).contains(Ratio.ZERO);
+        assertThat(made.lines().get(MANY - 1).bounds().lower()).contains(Ratio.ZERO);
     }
 
     @Test
@@ -169,7 +168,7 @@ class ManyLinesTest {
                 .map(line -> LineAddition.of(line, Amount.mass("0.1 g")))
                 .toList();
         MadeBatch second = inTime(() -> first.plus(additions));
-        assertThat(second.result()).isEqualTo(first.result().plus(Ratio.of(MANY, 10)));
+        assertThat(second.grams()).isEqualTo(first.grams().plus(Ratio.of(MANY, 10)));
     }
 
     @Test

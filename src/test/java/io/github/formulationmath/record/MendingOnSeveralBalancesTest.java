@@ -147,8 +147,7 @@ final class MendingOnSeveralBalancesTest {
         return roomy
                 && carried
                 && displayed.after().check(mishap.rules().tolerances()).stream()
-                        .allMatch(check ->
-                                check.allowed().contains(check.line().share().fraction()));
+                        .allMatch(check -> check.allowed().contains(check.line().share()));
     }
 
     private static boolean isCarried(LineAddition addition) {

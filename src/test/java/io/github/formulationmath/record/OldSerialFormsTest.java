@@ -29,17 +29,14 @@ class OldSerialFormsTest {
 
     /** One value of every class whose form changed. */
     private static List<Object> changed() throws Exception {
-        MadeBatch made = Lotion.made("316.0", "12.3", "48.0", "20.0", "4.0");
         MassFraction cap = MassFraction.parse("1 %");
         Substance substance = Substance.of("Phenoxyethanol");
         LineAddition addition = LineAddition.of(Lotion.line("Aqua"), Lotion.g("1"));
         return List.of(
                 ErrorModel.readabilityOnly().withLinearityOfIndication("1 g"),
-                made,
-                made.line("Aqua"),
-                addition,
                 BenchEntry.addition(addition),
-                Evaporation.of(made, Lotion.g("399"), Lotion.line("Aqua")),
+                BatchRecordTest.record(),
+                CorrectionRules.within(Tolerances.of("5 %")),
                 Lotion.BENCH.closingWithin(Tolerances.of("5 %")),
                 LimitTable.of(
                         "house",

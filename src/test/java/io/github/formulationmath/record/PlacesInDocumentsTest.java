@@ -21,14 +21,17 @@ class PlacesInDocumentsTest {
         Readings readings = method == WeighingMethod.CUMULATIVE
                 ? Lotion.readings(Lotion.PLAN, method, "316.1", "328.2", "376.3", "396.4", "400.5")
                 : Lotion.readings(Lotion.PLAN, method, "316.1", "12.2", "48.3", "20.4", "4.5");
-        return JsonBatchRecords.write(BatchRecord.of(
-                        BatchRecordTest.CODE, readings, Tolerances.of("5 %").withPhase("oil", "4 %"))
-                .with(BenchEntry.addition(LineAddition.of(line("Glycerin"), g("1.7")))
-                        .at(NOON.plusSeconds(1)))
-                .with(BenchEntry.addition(LineAddition.of(line("Aqua"), g("1.8")))
-                        .at(NOON.plusSeconds(2)))
-                .amended(Amendment.of("maker", NOON.plusSeconds(3), "first"))
-                .amended(Amendment.of("maker", NOON.plusSeconds(4), "second")));
+        return Json.records()
+                .write(BatchRecord.of(
+                                BatchRecordTest.CODE,
+                                readings,
+                                Tolerances.of("5 %").withPhase("oil", "4 %"))
+                        .with(BenchEntry.addition(LineAddition.of(line("Glycerin"), g("1.7")))
+                                .at(NOON.plusSeconds(1)))
+                        .with(BenchEntry.addition(LineAddition.of(line("Aqua"), g("1.8")))
+                                .at(NOON.plusSeconds(2)))
+                        .amended(Amendment.of("maker", NOON.plusSeconds(3), "first"))
+                        .amended(Amendment.of("maker", NOON.plusSeconds(4), "second")));
     }
 
     @ParameterizedTest
@@ -47,9 +50,9 @@ class PlacesInDocumentsTest {
     })
     void the_place_is_that_of_what_is_wrong(WeighingMethod method, String right, String wrong, String pointer) {
         String good = document(method);
-        assertThat(JsonBatchRecords.write(JsonBatchRecords.read(good).record())).isEqualTo(good);
+        assertThat(Json.records().write(Json.records().read(good).value())).isEqualTo(good);
         String bad = good.replaceFirst(Pattern.quote("\"" + right + "\""), "\"" + wrong + "\"");
-        Throwable thrown = catchThrowable(() -> JsonBatchRecords.read(bad));
+        Throwable thrown = catchThrowable(() -> Json.records().read(bad));
         assertThat(thrown).isInstanceOf(RecordFormatException.class);
         assertThat(((RecordFormatException) thrown).pointer())
                 .as(thrown.getMessage())

@@ -6,8 +6,8 @@ import java.util.List;
 /** Two price lists are equal if they have the same offers for the same ingredients, each ingredient's in the same order. */
 class PriceListContractTest implements ValueContract<PriceList> {
 
-    private static final Offer SMALL = Offer.of("4", "100 g");
-    private static final Offer LARGE = Offer.of("30", "1 kg");
+    private static final Offer SMALL = Offer.of("4 EUR", "100 g");
+    private static final Offer LARGE = Offer.of("30 EUR", "1 kg");
 
     @Override
     public List<PriceList> different() {

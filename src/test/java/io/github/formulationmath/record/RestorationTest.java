@@ -19,6 +19,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class RestorationTest {
@@ -37,8 +38,7 @@ final class RestorationTest {
         assertThat(restoration.additions()).hasSize(4);
         assertThat(restoration.outcome()).isEqualTo(Correction.Outcome.MENDED);
         WorkingAssertions.assertSelfChecking(restoration);
-        WorkingAssertions.assertSelfChecking(
-                restoration.additionWorking(line("Aqua")).orElseThrow());
+        WorkingAssertions.assertSelfChecking(restoration.addition(line("Aqua")).working());
         restoration
                 .after()
                 .lines()
@@ -57,9 +57,9 @@ final class RestorationTest {
                         .withRoomFor(g("430")));
         assertThat(restoration.obstacles())
                 .containsExactlyInAnyOrder(
-                        new Obstacle(Obstacle.Kind.STOCK_OUT, "Avena Sativa Kernel Oil", g("1")),
-                        new Obstacle(Obstacle.Kind.LINE_FROZEN, "Glyceryl Stearate SE", g("2.5")),
-                        new Obstacle(Obstacle.Kind.VESSEL_FULL, "", g("20")));
+                        new Obstacle(Obstacle.Kind.STOCK_OUT, "Avena Sativa Kernel Oil", Optional.of(g("1"))),
+                        new Obstacle(Obstacle.Kind.LINE_FROZEN, "Glyceryl Stearate SE", Optional.of(g("2.5"))),
+                        new Obstacle(Obstacle.Kind.VESSEL_FULL, "", Optional.of(g("20"))));
         assertThat(restoration.outcome()).isEqualTo(Correction.Outcome.OBSTRUCTED);
     }
 
@@ -119,7 +119,8 @@ final class RestorationTest {
         CorrectionRules capped = RULES.withCap(Substance.of("Glycerin"), MassFraction.parse("2.5 %"));
         Correction restoration = Correction.restoring(made, capped);
         assertThat(restoration.outcome()).isEqualTo(Correction.Outcome.OBSTRUCTED);
-        assertThat(restoration.obstacles()).containsExactly(new Obstacle(Obstacle.Kind.CAP, "Glycerin", null));
+        assertThat(restoration.obstacles())
+                .containsExactly(new Obstacle(Obstacle.Kind.CAP, "Glycerin", Optional.empty()));
         assertThat(restoration.exceededCaps()).hasSize(1);
         assertThat(restoration.exceededCaps().get(0).least().fraction())
                 .isEqualTo(line("Glycerin").fraction());

@@ -47,7 +47,7 @@ final class SeveralBalancesRecordTest {
         if (shown) {
             BatchRecord record = opened().with(said);
             assertThat(record.entries()).containsExactly(said);
-            assertThat(JsonBatchRecords.read(JsonBatchRecords.write(record)).record())
+            assertThat(Json.records().read(Json.records().write(record)).value())
                     .isEqualTo(record);
         } else {
             assertThatThrownBy(() -> opened().with(said))
@@ -76,12 +76,12 @@ final class SeveralBalancesRecordTest {
     @Property(tries = 100)
     void an_addition_hides_what_its_own_display_hides(@ForAll @IntRange(min = 1, max = 5000) int cents) {
         Ratio grams = Ratio.of(cents, 100);
-        Bounds before = opened().made().line("Preservative blend").massBounds();
+        Bounds before = opened().made().line("Preservative blend").bounds();
         LineAddition addition = LineAddition.of(line("Preservative blend"), g(grams.toString()));
         Bounds after = opened().with(BenchEntry.addition(addition.on(POCKET)))
                 .made()
                 .line("Preservative blend")
-                .massBounds();
+                .bounds();
         Ratio step = Ratio.of(1, 100);
         assertThat(after)
                 .isEqualTo(Bounds.closed(
@@ -96,12 +96,12 @@ final class SeveralBalancesRecordTest {
         assertThat(loss.on(FINE).balance()).isEqualTo(FINE);
         assertThat(width(loss.on(FINE).notAddedBack())).isLessThan(width(loss.notAddedBack()));
         assertThat(record().made().mass()).isEqualTo(g("391.25"));
-        assertThat(record().made().line("Aqua").massBounds())
-                .isEqualTo(opened().with(record().entries()).made().line("Aqua").massBounds());
+        assertThat(record().made().line("Aqua").bounds())
+                .isEqualTo(opened().with(record().entries()).made().line("Aqua").bounds());
     }
 
     private static Ratio width(MadeBatch made) {
-        Bounds bounds = made.line("Aqua").massBounds();
+        Bounds bounds = made.line("Aqua").bounds();
         return bounds.upper().orElseThrow().minus(bounds.lower().orElseThrow());
     }
 

@@ -133,7 +133,7 @@ class ShortMessagesTest {
                         .withFigure(Lotion.line("Glycerin"), Figure.parse("1 g")),
                 () -> LimitChecker.of(
                         LimitTable.eu2024May(), Product.leaveOn().using(LONG, LONG), DecisionRule.simpleAcceptance()),
-                () -> PriceList.empty().with(LONG, Offer.of("-1" + "0".repeat(400), "1 g")),
+                () -> PriceList.empty().with(LONG, Offer.of("-1 EUR" + "0".repeat(400), "1 g")),
                 () -> BatchCode.parse(LONG)));
         return calls;
     }

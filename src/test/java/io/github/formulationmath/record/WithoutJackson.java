@@ -18,20 +18,20 @@ final class WithoutJackson {
         RecordDocument.write(BatchRecordTest.record());
         System.out.println("made " + made.mass() + ", " + correction.outcome());
         List<Callable<?>> entries = List.of(
-                () -> JsonBatchRecords.write(BatchRecordTest.record()),
+                () -> Json.records().write(BatchRecordTest.record()),
                 () -> {
-                    JsonBatchRecords.write(BatchRecordTest.record(), new StringWriter());
+                    Json.records().write(BatchRecordTest.record(), new StringWriter());
                     return "";
                 },
-                () -> JsonBatchRecords.read("{}"),
-                () -> JsonBatchRecords.read(new StringReader("{}")),
-                () -> JsonFormulas.write(BatchRecordTest.record().formula()),
+                () -> Json.records().read("{}"),
+                () -> Json.records().read(new StringReader("{}")),
+                () -> Json.formulas().write(BatchRecordTest.record().formula()),
                 () -> {
-                    JsonFormulas.write(BatchRecordTest.record().formula(), new StringWriter());
+                    Json.formulas().write(BatchRecordTest.record().formula(), new StringWriter());
                     return "";
                 },
-                () -> JsonFormulas.read("{}"),
-                () -> JsonFormulas.read(new StringReader("{}")));
+                () -> Json.formulas().read("{}"),
+                () -> Json.formulas().read(new StringReader("{}")));
         // Each of them as the first and as a later use.
         int first = args.length == 0 ? 0 : Integer.parseInt(args[0]);
         for (int i = 0; i < entries.size(); i++) {

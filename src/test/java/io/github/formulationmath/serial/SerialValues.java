@@ -20,7 +20,6 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.VolumeFraction;
-import io.github.formulationmath.record.MadeBatch;
 import io.github.formulationmath.record.Reading;
 import io.github.formulationmath.record.Readings;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -58,7 +57,7 @@ final class SerialValues {
                 LimitTable.eu2024May(),
                 Product.leaveOn().on("face"),
                 DecisionRule.guardBand(),
-                MadeBatch.of(readings(plan)));
+                readings(plan));
     }
 
     private static Readings readings(WeighingPlan plan) {

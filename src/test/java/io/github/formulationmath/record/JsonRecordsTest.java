@@ -41,7 +41,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-final class JsonBatchRecordsTest {
+final class JsonRecordsTest {
 
     private static final Ingredient OIL = Ingredient.of(
                     "Oil", Substance.of("Glycerin").withCas("56-81-5"))
@@ -135,25 +135,25 @@ final class JsonBatchRecordsTest {
     @ParameterizedTest
     @MethodSource("records")
     void a_record_is_read_back_to_the_last_digit(BatchRecord record) {
-        String json = JsonBatchRecords.write(record);
-        ReadRecord read = JsonBatchRecords.read(json);
-        assertThat(read.record()).isEqualTo(record);
+        String json = Json.records().write(record);
+        Read<BatchRecord> read = Json.records().read(json);
+        assertThat(read.value()).isEqualTo(record);
         assertThat(read.unknownFields()).isEmpty();
-        assertThat(JsonBatchRecords.write(read.record())).isEqualTo(json);
-        assertThat(read.record().made().result()).isEqualTo(record.made().result());
+        assertThat(Json.records().write(read.value())).isEqualTo(json);
+        assertThat(read.value().made().grams()).isEqualTo(record.made().grams());
         assertThat(json).doesNotContainPattern("\":-?[0-9]");
     }
 
     @ParameterizedTest
     @MethodSource("records")
     void what_is_written_follows_the_published_schema(BatchRecord record) throws IOException {
-        assertThat(schema().validate(JsonBatchRecords.write(record), InputFormat.JSON))
+        assertThat(schema().validate(Json.records().write(record), InputFormat.JSON))
                 .isEmpty();
     }
 
     @Test
     void the_schema_refuses_what_the_reader_refuses() throws IOException {
-        String json = JsonBatchRecords.write(BatchRecordTest.record());
+        String json = Json.records().write(BatchRecordTest.record());
         for (String[] change : new String[][] {
             {"\"version\":\"1\"", "\"version\":\"2\""},
             {"\"value\":\"12.3\"", "\"value\":12.3"},
@@ -165,7 +165,7 @@ final class JsonBatchRecordsTest {
             String wrong = json.replaceFirst(change[0], change[1]);
             assertThat(wrong).isNotEqualTo(json);
             assertThat(schema().validate(wrong, InputFormat.JSON)).as(change[1]).isNotEmpty();
-            assertThatThrownBy(() -> JsonBatchRecords.read(wrong))
+            assertThatThrownBy(() -> Json.records().read(wrong))
                     .as(change[1])
                     .isInstanceOf(RecordFormatException.class);
         }
@@ -176,7 +176,7 @@ final class JsonBatchRecordsTest {
     void a_linearity_says_of_what_it_is() {
         int told = 0;
         for (BatchRecord record : records()) {
-            String json = JsonBatchRecords.write(record);
+            String json = Json.records().write(record);
             if (!json.contains("linearityOf")) {
                 continue;
             }
@@ -198,13 +198,13 @@ final class JsonBatchRecordsTest {
 
     @Test
     void unknown_fields_are_reported_and_unknown_versions_refused() {
-        String json = JsonBatchRecords.write(BatchRecordTest.record());
+        String json = Json.records().write(BatchRecordTest.record());
         String more = json.replaceFirst("\"closure\"", "\"colour\":\"white\",\"closure\"")
                 .replaceFirst("^\\{", "{\"a/b~c\":{\"deep\":[\"x\"]},");
-        ReadRecord read = JsonBatchRecords.read(more);
-        assertThat(read.record()).isEqualTo(BatchRecordTest.record());
+        Read<BatchRecord> read = Json.records().read(more);
+        assertThat(read.value()).isEqualTo(BatchRecordTest.record());
         assertThat(read.unknownFields()).containsExactlyInAnyOrder("/bench/colour", "/a~1b~0c");
-        assertThatThrownBy(() -> JsonBatchRecords.read(json.replace("\"version\":\"1\"", "\"version\":\"2\"")))
+        assertThatThrownBy(() -> Json.records().read(json.replace("\"version\":\"1\"", "\"version\":\"2\"")))
                 .isInstanceOf(RecordFormatException.class)
                 .hasMessageContaining("/version")
                 .hasMessageContaining("version \"2\" is not known here");
@@ -212,7 +212,7 @@ final class JsonBatchRecordsTest {
 
     @Test
     void errors_say_where_and_what() {
-        String json = JsonBatchRecords.write(BatchRecordTest.record());
+        String json = Json.records().write(BatchRecordTest.record());
         refused(json.replace("\"value\":\"12.3\"", "\"value\":\"12.35\""), "no multiple of the step 0.1 g");
         refused(json.replace("\"value\":\"12.3\"", "\"value\":\"twelve\""), "/readings/1/shown/value");
         refused(
@@ -226,7 +226,7 @@ final class JsonBatchRecordsTest {
 
     @Test
     void what_is_not_whole_is_not_read() {
-        String json = JsonBatchRecords.write(BatchRecordTest.record());
+        String json = Json.records().write(BatchRecordTest.record());
         for (int end = 0; end < json.length(); end += 37) {
             refused(json.substring(0, end), "");
         }
@@ -249,7 +249,7 @@ final class JsonBatchRecordsTest {
         refused("{\"a\":\"" + "x".repeat(200_000) + "\"}", "");
         refused("[" + "{},".repeat(1_000_001) + "{}]", "more than 1000000 values");
         refused("{\"a\":" + "9".repeat(200_000) + "}", "");
-        String json = JsonBatchRecords.write(BatchRecordTest.record());
+        String json = Json.records().write(BatchRecordTest.record());
         refused(json.replace("\"value\":\"12.3\"", "\"value\":\"1e1000000000\""), "power of ten");
         refused(json.replace("\"value\":\"12.3\"", "\"value\":\"" + "9".repeat(2000) + "\""), "longer than 1000");
     }
@@ -264,7 +264,7 @@ final class JsonBatchRecordsTest {
     }
 
     private static void refused(String json, String reason) {
-        assertThatThrownBy(() -> JsonBatchRecords.read(json))
+        assertThatThrownBy(() -> Json.records().read(json))
                 .isInstanceOf(RecordFormatException.class)
                 .hasMessageContaining(reason)
                 .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(2000));
@@ -276,8 +276,7 @@ final class JsonBatchRecordsTest {
         for (int i = 0; i < 100_000; i++) {
             record = record.amended(Amendment.of("the maker", NOON.plusSeconds(600 + i), "amendment " + i));
         }
-        assertThat(JsonBatchRecords.read(JsonBatchRecords.write(record)).record())
-                .isEqualTo(record);
+        assertThat(Json.records().read(Json.records().write(record)).value()).isEqualTo(record);
         assertThat(g("1")).isNotNull();
     }
 
@@ -288,7 +287,7 @@ final class JsonBatchRecordsTest {
             record = record.amended(Amendment.of("the maker", NOON.plusSeconds(600 + i), "x".repeat(10_000)));
         }
         BatchRecord tooLong = record;
-        assertThatThrownBy(() -> JsonBatchRecords.write(tooLong))
+        assertThatThrownBy(() -> Json.records().write(tooLong))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("start a new record");
     }

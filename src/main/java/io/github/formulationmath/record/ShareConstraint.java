@@ -12,15 +12,16 @@ import java.util.List;
  *
  * <p>Unknowns: 0 is S; 1 … k are the y; k + 1 is t.
  */
-record ShareCondition(MadeBatch made, PotCondition condition, boolean hasSlack) implements Condition {
+record ShareConstraint(MadeBatch made, PotConstraint condition, boolean hasSlack) implements Constraint {
 
     /** That the shares make up a whole, and conditions of which some have slack. */
-    static List<Condition> of(MadeBatch made, List<PotCondition> firm, List<PotCondition> slack) {
-        List<Condition> all = new ArrayList<>();
+    static List<Constraint> of(
+            MadeBatch made, List<PotConstraint> firm, List<? extends PotConstraints.OfContents> slack) {
+        List<Constraint> all = new ArrayList<>();
         all.add(new Whole(made.lines().size(), 1));
         all.add(new Whole(made.lines().size(), -1));
-        firm.forEach(condition -> all.add(new ShareCondition(made, condition, false)));
-        slack.forEach(condition -> all.add(new ShareCondition(made, condition, true)));
+        firm.forEach(condition -> all.add(new ShareConstraint(made, condition, false)));
+        slack.forEach(condition -> all.add(new ShareConstraint(made, condition, true)));
         return all;
     }
 
@@ -35,7 +36,7 @@ record ShareCondition(MadeBatch made, PotCondition condition, boolean hasSlack) 
             return r.product(r.literal(-1), r.quotient(condition.least(r), r.known(made)));
         }
         if (unknown > made.lines().size()) {
-            return hasSlack ? condition.slack(r) : r.literal(0);
+            return hasSlack && condition instanceof PotConstraints.OfContents eased ? eased.slack(r) : r.literal(0);
         }
         return condition.coefficient(r, unknown - 1);
     }
@@ -46,7 +47,8 @@ record ShareCondition(MadeBatch made, PotCondition condition, boolean hasSlack) 
     }
 
     /** ±(S + Σy) ≥ ±1. */
-    private record Whole(int lines, int sign) implements Condition {
+    private record Whole(int lines, int sign) implements Constraint {
+
         @Override
         public <V> V coefficient(Reckoning<V> r, int unknown) {
             return r.literal(unknown <= lines ? sign : 0);
