@@ -73,8 +73,8 @@ record Hypothesis(String detail, Map<Integer, Ratio> grams, Display display, boo
             return Stream.of(alone);
         }
         Ratio left = shown.rightOf(rest.get());
-        for (FormulaLine line : lines) {
-            left = left.plus(shown.rightOf(line)).minus(filled.get(line.position()));
+        for (Map.Entry<Integer, Ratio> line : filled.entrySet()) {
+            left = left.plus(shown.right().get(line.getKey() - 1)).minus(line.getValue());
         }
         if (left.signum() < 0) {
             return Stream.of(alone);

@@ -260,6 +260,15 @@ class OutcomeTest {
         }
     }
 
+    /** Shares of 1/2, 1/3, 1/4 … make numbers of thousands of digits: they may be compared, but seldom reduced. */
+    @Test
+    void manyDenominatorsTakeNoLongerThanTheyMust() {
+        Claim claim = LongClaims.manyDenominators(2_500);
+        Verification verification = org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
+                java.time.Duration.ofSeconds(45), () -> Verification.of(claim));
+        assertThat(verification.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
+    }
+
     @Test
     void manyLinesAreReadNoLongerThanTheyMust() {
         String table = LongClaims.table(20_000);
