@@ -73,7 +73,7 @@ class PlanningNullTest {
         samples.put(Map.class, Map.of());
         samples.put(Optional.class, Optional.empty());
         samples.put(Phrase.class, Phrase.of("criterion.one-division"));
-        samples.put(Sizes.LineBound.class, new LeastLine.Bound(new OneDivision(), balance));
+        samples.put(Sizes.LineBound.class, new LeastLine.Bound(new LeastLine.OneDivision(), balance));
         samples.put(Sizes.class, Criterion.oneDivision().on(BALM, bench));
         samples.put(Closure.class, Closure.CLOSED);
         samples.put(Density.class, Density.parse("1 g/mL"));
