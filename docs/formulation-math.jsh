@@ -27,7 +27,7 @@ WeighingPlan plan = WeighingPlan.of(Batch.of(lotion, BatchSize.ofMass("180 g")),
 void show(Working working) { System.out.print(WorkingFormat.text().format(working)); }
 
 /** Prints the working of a result. */
-void why(Explained result) { show(result.working()); }
+void why(Explainable result) { show(result.working()); }
 
 /** Prints the working of a smallest batch, or why there is none. */
 void why(MinimumBatch batch) {

@@ -4,7 +4,6 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -38,7 +37,7 @@ public final class FormulaBuilder {
     private boolean hasQuantitySufficient;
 
     FormulaBuilder(String name, Shares.Rule rule) {
-        this.name = Names.require("name", name);
+        this.name = SubstanceName.require("name", name);
         this.rule = rule;
     }
 
@@ -50,7 +49,7 @@ public final class FormulaBuilder {
      * @throws IllegalArgumentException if the phase before it has no line, or the name was used before
      */
     public FormulaBuilder phase(String phaseName) {
-        Names.require("phaseName", phaseName);
+        SubstanceName.require("phaseName", phaseName);
         requireLinesInPhase();
         String before = phases.putIfAbsent(SubstanceName.normalise(phaseName), phaseName);
         if (before != null) {
@@ -236,7 +235,7 @@ public final class FormulaBuilder {
         if (whole.signum() <= 0) {
             throw new IllegalArgumentException("whole is " + Excerpt.of(whole) + ": it must be above 0");
         }
-        return build(Shares.Rule.MASSES_TO_MAKE, whole.in(FormulationUnits.GRAM));
+        return build(Shares.Rule.MASSES_TO_MAKE, whole.canonical());
     }
 
     private void requireRule(Shares.Rule needed, String call) {
@@ -263,14 +262,17 @@ public final class FormulaBuilder {
 
     /** The amount of a line or part read from text; what cannot be read is refused with the name of the line. */
     static <T> T read(String name, String text, Function<String, T> reader) {
-        String place = "the amount of " + Excerpt.of(name);
         try {
             return reader.apply(text);
         } catch (NumberTextException e) {
-            throw e.at(place);
+            throw e.at(place(name));
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(place + ": " + e.getMessage(), e);
+            throw new IllegalArgumentException(place(name) + ": " + e.getMessage(), e);
         }
+    }
+
+    private static String place(String name) {
+        return "the amount of " + Excerpt.of(name);
     }
 
     private Formula build(Shares.Rule whole, Ratio toMake) {
@@ -278,7 +280,7 @@ public final class FormulaBuilder {
             throw new IllegalArgumentException("the formula \"" + name + "\" has no lines: add at least one");
         }
         requireLinesInPhase();
-        return new Formula(name, new Shares(List.copyOf(lines), whole, toMake).resolved(name));
+        return new Formula(name, Shares.of(lines, whole, toMake).resolved(name));
     }
 
     /** The name, and how far the formula is; not the formula itself, which {@link #build()} makes. */

@@ -2,7 +2,8 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class FormulaLine implements Line, Explained, Serializable {
+public final class FormulaLine implements Line, Explainable, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -89,10 +90,11 @@ public final class FormulaLine implements Line, Explained, Serializable {
     /**
      * The resolved share.
      *
-     * @return the mass fraction of the whole, above 0, exact
+     * @return the mass fraction of the whole, above 0, exact, with its working
      */
     public MassFraction share() {
-        return MassFraction.of(fraction);
+        return MassFraction.of(fraction)
+                .withWorking(line -> Phrase.of("question.share", line.name()), this, FormulaLine::shareIn);
     }
 
     /**
@@ -104,20 +106,14 @@ public final class FormulaLine implements Line, Explained, Serializable {
         return fraction;
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.share", name());
-    }
-
-    @Override
-    public Ratio result() {
-        return fraction;
-    }
-
     /** The share as it follows from the amounts as written. */
     @Override
-    public <V> V derive(Reckoning<V> reckoning) {
-        return shares.share(reckoning, reckoning.known(shares), written);
+    public Origin origin() {
+        return share().origin();
+    }
+
+    private <V> V shareIn(Reckoning<V> r) {
+        return shares.share(r, r.known(shares), written);
     }
 
     @Override

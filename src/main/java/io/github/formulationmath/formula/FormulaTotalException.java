@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.io.Serial;
 
@@ -11,9 +12,32 @@ public final class FormulaTotalException extends IllegalArgumentException {
 
     private final Ratio total;
 
-    FormulaTotalException(String message, Ratio total) {
+    private FormulaTotalException(String message, Ratio total) {
         super(message);
         this.total = total;
+    }
+
+    /** Percentages that add up to something else than 100 %. */
+    static IllegalArgumentException notWhole(String formulaName, Ratio total) {
+        Ratio difference = total.minus(Ratio.ONE);
+        return new FormulaTotalException(
+                "the lines of \"" + Excerpt.of(formulaName) + "\" add up to " + percent(total) + ", "
+                        + percent(difference.abs()) + " " + (difference.signum() > 0 ? "more" : "less")
+                        + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
+                total);
+    }
+
+    /** Lines that leave nothing for the q.s. line. */
+    static IllegalArgumentException nothingLeft(String restName, Ratio total) {
+        return new FormulaTotalException(
+                "the lines before q.s. add up to " + percent(total) + ", which leaves "
+                        + percent(Ratio.ONE.minus(total)) + " for the q.s. line " + Excerpt.of(restName)
+                        + ": something above 0 must be left",
+                total);
+    }
+
+    private static String percent(Ratio share) {
+        return Excerpt.of(share.times(100)) + " %";
     }
 
     /**

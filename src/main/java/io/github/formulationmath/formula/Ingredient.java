@@ -60,7 +60,7 @@ public final class Ingredient implements Serializable {
     public static Ingredient of(String name, Substance substance) {
         Map<Substance, MassFraction> whole = new LinkedHashMap<>();
         whole.put(Objects.requireNonNull(substance, "substance"), MassFraction.of(Ratio.ONE));
-        return new Ingredient(Names.require("name", name), whole, null);
+        return new Ingredient(SubstanceName.require("name", name), whole, null);
     }
 
     /**
@@ -70,7 +70,7 @@ public final class Ingredient implements Serializable {
      * @return a builder that takes the parts
      */
     public static BlendBuilder blend(String name) {
-        return new BlendBuilder(Names.require("name", name));
+        return new BlendBuilder(SubstanceName.require("name", name));
     }
 
     static Ingredient ofParts(String name, Map<Substance, MassFraction> parts) {

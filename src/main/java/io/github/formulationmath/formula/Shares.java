@@ -1,13 +1,12 @@
 package io.github.formulationmath.formula;
 
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
@@ -21,7 +20,7 @@ import java.util.List;
  * The relation between amounts as written and shares of the whole: {@code w_i = a_i / A}, where A is 100 %, the sum of
  * the lines, or a stated mass, and the q.s. line has {@code a = A − Σ others}.
  */
-record Shares(List<Written> lines, Rule rule, Ratio toMake) implements Explained, Serializable {
+record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explainable, Serializable {
 
     private static final Symbol SHARE = Symbol.of("w", "share", Kind.SHARE);
 
@@ -107,13 +106,18 @@ record Shares(List<Written> lines, Rule rule, Ratio toMake) implements Explained
         if (amount instanceof LineAmount.Parts parts) {
             return parts.parts();
         }
-        return amount instanceof LineAmount.Weight weight ? weight.mass().in(FormulationUnits.GRAM) : Ratio.ZERO;
+        return amount instanceof LineAmount.Weight weight ? weight.mass().canonical() : Ratio.ZERO;
+    }
+
+    /** @param toMake what the lines are to make up where the rule does not say it: a mass in grams, else 1 */
+    static Shares of(List<Written> lines, Rule rule, Ratio toMake) {
+        Shares open = new Shares(List.copyOf(lines), rule, toMake);
+        return new Shares(open.lines, rule, open.wholeIn(Reckoning.plain()));
     }
 
     /** The lines with their shares, which together are the whole. */
     List<FormulaLine> resolved(String name) {
         Reckoning<Ratio> r = Reckoning.plain();
-        Ratio whole = r.known(this);
         List<FormulaLine> resolved = new ArrayList<>(lines.size());
         Ratio total = Ratio.ZERO;
         for (Written line : lines) {
@@ -122,27 +126,21 @@ record Shares(List<Written> lines, Rule rule, Ratio toMake) implements Explained
             resolved.add(new FormulaLine(line, this, fraction));
         }
         if (!total.equals(Ratio.ONE)) {
-            throw notWhole(name, total);
+            throw FormulaTotalException.notWhole(name, total);
         }
         return resolved;
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.written-total");
-    }
-
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
     /** The whole A that the lines are shares of; known, so that a working of many lines adds it up once. */
     @Override
-    public <V> V derive(Reckoning<V> r) {
+    public Origin origin() {
+        return Origin.of(shares -> Phrase.of("question.written-total"), whole, this, Shares::wholeIn);
+    }
+
+    private <V> V wholeIn(Reckoning<V> r) {
         return switch (rule) {
             case PERCENT -> r.literal(1);
-            case MASSES_TO_MAKE -> r.given(rule.whole, toMake, Source.user());
+            case MASSES_TO_MAKE -> r.given(rule.whole, whole, Source.user());
             case NORMALISED, PARTS, MASSES -> r.named(rule.whole, r.sum(writtenExcept(r, -1)));
         };
     }
@@ -164,7 +162,8 @@ record Shares(List<Written> lines, Rule rule, Ratio toMake) implements Explained
         List<V> others = writtenExcept(r, line.index());
         V rest = others.isEmpty() ? whole : r.difference(whole, r.sum(others));
         if (!r.holds(rest, Comparison.GREATER, r.literal(0))) {
-            throw nothingLeft(line, r.number(rest));
+            throw FormulaTotalException.nothingLeft(
+                    line.name(), this.whole.minus(r.number(rest)).dividedBy(this.whole));
         }
         return rest;
     }
@@ -182,25 +181,5 @@ record Shares(List<Written> lines, Rule rule, Ratio toMake) implements Explained
     private <V> V written(Reckoning<V> r, Written line) {
         LineAmount amount = line.amount();
         return r.given(rule.written, line, number(amount), Source.written(amount.toString()));
-    }
-
-    private static FormulaTotalException notWhole(String name, Ratio total) {
-        Ratio difference = total.minus(Ratio.ONE);
-        return new FormulaTotalException(
-                "the lines of \"" + Excerpt.of(name) + "\" add up to " + Excerpt.of(total.times(100)) + " %, "
-                        + Excerpt.of(difference.abs().times(100)) + " % "
-                        + (difference.signum() > 0 ? "more" : "less")
-                        + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
-                total);
-    }
-
-    private FormulaTotalException nothingLeft(Written line, Ratio rest) {
-        Ratio whole = rule == Rule.PERCENT ? Ratio.ONE : toMake;
-        Ratio sum = whole.minus(rest).dividedBy(whole);
-        return new FormulaTotalException(
-                "the lines before q.s. add up to " + Excerpt.of(sum.times(100)) + " %, which leaves "
-                        + Excerpt.of(Ratio.ONE.minus(sum).times(100)) + " % for the q.s. line "
-                        + Excerpt.of(line.name()) + ": something above 0 must be left",
-                sum);
     }
 }

@@ -58,7 +58,7 @@ public final class Substance implements Serializable {
      * @throws IllegalArgumentException if the name is blank, or has a line break
      */
     public static Substance of(String inciName) {
-        return new Substance(Names.require("inciName", inciName), null, List.of());
+        return new Substance(SubstanceName.require("inciName", inciName), null, List.of());
     }
 
     /**
@@ -83,7 +83,7 @@ public final class Substance implements Serializable {
     public Substance withSynonyms(String... names) {
         List<String> all = new ArrayList<>(synonyms);
         for (String synonym : Objects.requireNonNull(names, "names")) {
-            all.add(Names.require("names", synonym));
+            all.add(SubstanceName.require("names", synonym));
         }
         return new Substance(name, cas, List.copyOf(all));
     }

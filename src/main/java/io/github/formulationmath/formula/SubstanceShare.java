@@ -2,8 +2,9 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
@@ -24,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class SubstanceShare implements Subject, Explained {
+public final class SubstanceShare implements Subject, Explainable {
 
     private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
     private static final Symbol TOTAL = Symbol.of("s", "substance-share", Kind.SHARE);
@@ -101,10 +102,12 @@ public final class SubstanceShare implements Subject, Explained {
     /**
      * The share of the whole.
      *
-     * @return the mass fraction, above 0, exact
+     * @return the mass fraction, above 0, exact, with its working
      */
     public MassFraction share() {
-        return MassFraction.of(result());
+        return MassFraction.of(shareIn(Reckoning.plain()))
+                .withWorking(
+                        share -> Phrase.of("question.substance-share", share.name()), this, SubstanceShare::shareIn);
     }
 
     /**
@@ -137,18 +140,13 @@ public final class SubstanceShare implements Subject, Explained {
         return mentions;
     }
 
+    /** The share of the whole. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.substance-share", name());
+    public Origin origin() {
+        return share().origin();
     }
 
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V shareIn(Reckoning<V> r) {
         List<V> contributions = new ArrayList<>(lines.size());
         lines.forEach(line -> addContributions(r, line, contributions));
         V total = contributions.size() == 1 ? contributions.get(0) : r.sum(contributions);

@@ -104,7 +104,6 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
     /** A covariance of two weighted sums of masses against the square of the whole. */
     private Ratio relative(Map<Integer, Ratio> one, Map<Integer, Ratio> other) {
-        Ratio total = masses.total().canonical();
-        return masses.covariance(one, other).dividedBy(total.times(total));
+        return masses.relativeCovariance(one, other);
     }
 }

@@ -84,7 +84,7 @@ record AdditionBound(
     boolean isEven() {
         return hasNoBuoyancy()
                 && (method != WeighingMethod.FROM_BOAT
-                        || grams(balance.errors().mostResidue()).isZero());
+                        || grams(balance.errors().residue().greatest()).isZero());
     }
 
     private boolean hasNoBuoyancy() {
@@ -106,8 +106,12 @@ record AdditionBound(
         V sum = r.sum(terms);
         if (method == WeighingMethod.FROM_BOAT) {
             sum = over
-                    ? r.difference(sum, given(r, LEAST_RESIDUE, balance.errors().leastResidue()))
-                    : r.sum(sum, given(r, MOST_RESIDUE, balance.errors().mostResidue()));
+                    ? r.difference(
+                            sum,
+                            given(r, LEAST_RESIDUE, balance.errors().residue().least()))
+                    : r.sum(
+                            sum,
+                            given(r, MOST_RESIDUE, balance.errors().residue().greatest()));
         }
         return over ? r.named(OVER, side(AT_MOST), sum) : r.named(SHORT, side(AT_LEAST), sum);
     }

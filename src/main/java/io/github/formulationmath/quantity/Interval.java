@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Objects;
  * @param greatest the greatest value, not below the least
  * @param <T> what is bounded
  */
-public record Interval<T extends Comparable<? super T>>(T least, T greatest) {
+public record Interval<T extends Comparable<? super T>>(T least, T greatest) implements Serializable {
 
     /**
      * Checks the order.

@@ -8,10 +8,6 @@ import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.Closure;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchSize;
-import io.github.formulationmath.scaling.MassSize;
-import io.github.formulationmath.scaling.PackSize;
-import io.github.formulationmath.scaling.StockSize;
-import io.github.formulationmath.scaling.VolumeSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Law;
@@ -29,16 +25,16 @@ final class BenchDocument {
 
     static Map<String, Object> write(BatchSize size) {
         Map<String, Object> map = new LinkedHashMap<>();
-        if (size instanceof MassSize s) {
+        if (size instanceof BatchSize.OfMass s) {
             map.put("mass", ValueDocument.amount(s.mass()));
-        } else if (size instanceof PackSize s) {
+        } else if (size instanceof BatchSize.OfPacks s) {
             map.put("packs", Integer.toString(s.packs()));
             map.put("fill", ValueDocument.amount(s.fillMass()));
             map.put("overage", ValueDocument.share(s.overage()));
-        } else if (size instanceof StockSize s) {
+        } else if (size instanceof BatchSize.OfStock s) {
             map.put("stock", ValueDocument.amount(s.stock()));
             map.put("line", Integer.toString(s.line().position()));
-        } else if (size instanceof VolumeSize s) {
+        } else if (size instanceof BatchSize.OfVolume s) {
             map.put("volume", ValueDocument.amount(s.volume()));
             s.density().ifPresent(density -> map.put("density", ValueDocument.density(density)));
         }
@@ -172,8 +168,8 @@ final class BenchDocument {
         errors.linearityBasis().ifPresent(basis -> map.put("linearityOf", ValueDocument.word(basis)));
         map.put("calibration", ValueDocument.number(errors.calibration()));
         errors.tareResolution().ifPresent(step -> map.put("tareResolution", ValueDocument.amount(step)));
-        map.put("leastResidue", ValueDocument.amount(errors.leastResidue()));
-        map.put("mostResidue", ValueDocument.amount(errors.mostResidue()));
+        map.put("leastResidue", ValueDocument.amount(errors.residue().least()));
+        map.put("mostResidue", ValueDocument.amount(errors.residue().greatest()));
         map.put("leastBuoyancy", ValueDocument.number(errors.buoyancy().lower().orElseThrow()));
         map.put("mostBuoyancy", ValueDocument.number(errors.buoyancy().upper().orElseThrow()));
         return map;

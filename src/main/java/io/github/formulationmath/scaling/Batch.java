@@ -7,7 +7,8 @@ import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
@@ -27,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Batch implements Lines<BatchLine>, Explained, Serializable {
+public final class Batch implements Lines<BatchLine>, Explainable, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -40,7 +41,7 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
     private Batch(Formula formula, BatchSize size) {
         this.formula = formula;
         this.size = size;
-        this.grams = size.mass(Reckoning.plain(), formula);
+        this.grams = massIn(Reckoning.plain());
         List<BatchLine> all = new ArrayList<>(formula.lines().size());
         for (FormulaLine line : formula.lines()) {
             all.add(new BatchLine(this, line));
@@ -78,10 +79,10 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
     /**
      * The mass of the whole batch.
      *
-     * @return the exact mass in grams, above 0
+     * @return the exact mass in grams, above 0, with its working
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams);
+        return Amount.grams(grams).withWorking(origin());
     }
 
     @Override
@@ -104,19 +105,14 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
         return masses.build();
     }
 
+    /** The mass of the whole batch. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.batch-mass", formula.name());
+    public Origin origin() {
+        return Origin.of(batch -> Phrase.of("question.batch-mass", batch.formula.name()), grams, this, Batch::massIn);
     }
 
-    @Override
-    public Ratio result() {
-        return grams;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> reckoning) {
-        return size.mass(reckoning, formula);
+    private <V> V massIn(Reckoning<V> r) {
+        return BatchMass.in(r, size, formula);
     }
 
     /** Equal if formula and size are. */

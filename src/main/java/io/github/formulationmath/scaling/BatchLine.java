@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Symbol;
@@ -47,10 +48,16 @@ public final class BatchLine implements Line, Explained, Serializable {
     /**
      * The exact mass.
      *
-     * @return the mass in grams
+     * @return the mass in grams, with its working
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams);
+        return Amount.grams(grams).withWorking(origin());
+    }
+
+    /** The exact mass. */
+    @Override
+    public Origin origin() {
+        return Origin.of(BatchLine::question, grams, this, BatchLine::derive);
     }
 
     @Override

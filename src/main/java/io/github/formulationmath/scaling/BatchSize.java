@@ -1,18 +1,15 @@
 package io.github.formulationmath.scaling;
 
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What fixes the size of a batch. Each way leads to one exact batch mass M:
@@ -27,19 +24,129 @@ import javax.measure.quantity.Volume;
  * <tr><td>volume V, densities of all ingredients</td><td>V / Σ(w_i/ρ_i)</td><td>{@link #ofVolume(Amount)}</td></tr>
  * </table>
  *
- * <p>What a balance still carries under a vessel is a mass: {@code ofMass(balance.capacityUnder(vessel))}.
+ * <p>A size is given: what its amounts came from, if they are results, is not kept. What a balance still carries under a vessel is a mass: {@code ofMass(balance.capacityUnder(vessel))}.
  *
  * <p>Immutable and thread-safe.
  */
-public abstract sealed class BatchSize implements Serializable permits MassSize, PackSize, StockSize, VolumeSize {
+public sealed interface BatchSize extends Serializable {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
+    /**
+     * A batch of a stated mass M.
+     *
+     * @param mass the mass as given, above 0
+     */
+    record OfMass(Amount<Mass> mass) implements BatchSize {
 
-    /** The batch mass, whichever way it comes about. */
-    static final Symbol BATCH_MASS = Symbol.of("M", "batch-mass", Kind.MASS);
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param mass the mass
+         * @throws IllegalArgumentException if the mass is not above 0
+         */
+        public OfMass {
+            mass = Amount.requirePositive("mass", mass).withoutWorking();
+        }
 
-    BatchSize() {}
+        @Override
+        public String toString() {
+            return mass.toString();
+        }
+    }
+
+    /**
+     * A batch that fills packs: {@code M = n · f · (1 + o)}.
+     *
+     * @param packs how many packs are filled, above 0
+     * @param fillMass what goes into each pack as given, above 0
+     * @param overage what is made beyond the contents of the packs, as a share of those contents
+     */
+    record OfPacks(int packs, Amount<Mass> fillMass, MassFraction overage) implements BatchSize {
+
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param packs how many packs are filled
+         * @param fillMass what goes into each
+         * @param overage what is made beyond that
+         * @throws IllegalArgumentException if packs or fill mass is not above 0
+         */
+        public OfPacks {
+            Objects.requireNonNull(fillMass, "fillMass");
+            Objects.requireNonNull(overage, "overage");
+            if (packs <= 0) {
+                throw new IllegalArgumentException("packs is " + packs + ": at least one pack must be filled");
+            }
+            fillMass = Amount.requirePositive("fillMass", fillMass).withoutWorking();
+            overage = overage.withoutWorking();
+        }
+
+        @Override
+        public String toString() {
+            return packs + " packs of " + fillMass + " and " + overage + " overage";
+        }
+    }
+
+    /**
+     * A batch that uses up one ingredient: {@code M = m / Σw} over all lines of the ingredient.
+     *
+     * @param line a line whose ingredient is in stock; the other lines of the ingredient need it as well
+     * @param stock how much of it there is as given, above 0
+     */
+    record OfStock(FormulaLine line, Amount<Mass> stock) implements BatchSize {
+
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param line a line whose ingredient is in stock
+         * @param stock how much of it there is
+         * @throws IllegalArgumentException if the stock is not above 0
+         */
+        public OfStock {
+            Objects.requireNonNull(line, "line");
+            stock = Amount.requirePositive("stock", stock).withoutWorking();
+        }
+
+        @Override
+        public String toString() {
+            return "all of " + stock + " " + line.name();
+        }
+    }
+
+    /**
+     * A batch that fills a volume: {@code M = V · ρ}, or {@code V / Σ(w_i/ρ_i)} when the density of the product is not known.
+     *
+     * @param volume the volume to fill as given, above 0
+     * @param productDensity the density of the product; null if those of the ingredients are taken
+     */
+    record OfVolume(Amount<Volume> volume, @Nullable Density productDensity) implements BatchSize {
+
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param volume the volume to fill
+         * @param productDensity the density of the product, or null
+         * @throws IllegalArgumentException if the volume is not above 0
+         */
+        public OfVolume {
+            volume = Amount.requirePositive("volume", volume).withoutWorking();
+        }
+
+        /**
+         * The density of the product, if it was given.
+         *
+         * @return the density; empty if those of the ingredients are taken
+         */
+        public Optional<Density> density() {
+            return Optional.ofNullable(productDensity);
+        }
+
+        @Override
+        public String toString() {
+            return productDensity == null
+                    ? volume + " by the densities of its ingredients"
+                    : volume + " at " + productDensity;
+        }
+    }
 
     /**
      * A batch of a stated mass.
@@ -48,9 +155,8 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if the mass is not above 0
      */
-    public static BatchSize ofMass(Amount<Mass> mass) {
-        Amount.requirePositive("mass", mass);
-        return new MassSize(mass);
+    static BatchSize ofMass(Amount<Mass> mass) {
+        return new OfMass(mass);
     }
 
     /**
@@ -60,7 +166,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if the text is no mass, or the mass not above 0
      */
-    public static BatchSize ofMass(String mass) {
+    static BatchSize ofMass(String mass) {
         return ofMass(Amount.mass(mass));
     }
 
@@ -73,14 +179,8 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if packs or fill mass is not above 0
      */
-    public static BatchSize ofPacks(int packs, Amount<Mass> fillMass, MassFraction overage) {
-        Objects.requireNonNull(fillMass, "fillMass");
-        Objects.requireNonNull(overage, "overage");
-        if (packs <= 0) {
-            throw new IllegalArgumentException("packs is " + packs + ": at least one pack must be filled");
-        }
-        Amount.requirePositive("fillMass", fillMass);
-        return new PackSize(packs, fillMass, overage);
+    static BatchSize ofPacks(int packs, Amount<Mass> fillMass, MassFraction overage) {
+        return new OfPacks(packs, fillMass, overage);
     }
 
     /**
@@ -91,7 +191,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if the text is no mass, or packs or fill mass is not above 0
      */
-    public static BatchSize ofPacks(int packs, String fillMass) {
+    static BatchSize ofPacks(int packs, String fillMass) {
         return ofPacks(packs, Amount.mass(Objects.requireNonNull(fillMass, "fillMass")), MassFraction.ZERO);
     }
 
@@ -104,7 +204,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if a text is no mass or no share, or packs or fill mass is not above 0
      */
-    public static BatchSize ofPacks(int packs, String fillMass, String overage) {
+    static BatchSize ofPacks(int packs, String fillMass, String overage) {
         Amount<Mass> fill = Amount.mass(Objects.requireNonNull(fillMass, "fillMass"));
         return ofPacks(packs, fill, MassFraction.parse(Objects.requireNonNull(overage, "overage")));
     }
@@ -118,10 +218,8 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if the stock is not above 0
      */
-    public static BatchSize ofStock(FormulaLine line, Amount<Mass> stock) {
-        Objects.requireNonNull(line, "line");
-        Amount.requirePositive("stock", stock);
-        return new StockSize(line, stock);
+    static BatchSize ofStock(FormulaLine line, Amount<Mass> stock) {
+        return new OfStock(line, stock);
     }
 
     /**
@@ -132,9 +230,8 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if the volume is not above 0
      */
-    public static BatchSize ofVolume(Amount<Volume> volume, Density density) {
-        Amount.requirePositive("volume", volume);
-        return new VolumeSize(volume, Objects.requireNonNull(density, "density"));
+    static BatchSize ofVolume(Amount<Volume> volume, Density density) {
+        return new OfVolume(volume, Objects.requireNonNull(density, "density"));
     }
 
     /**
@@ -145,7 +242,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size
      * @throws IllegalArgumentException if a text is no volume or no density, or the volume not above 0
      */
-    public static BatchSize ofVolume(String volume, String density) {
+    static BatchSize ofVolume(String volume, String density) {
         Objects.requireNonNull(volume, "volume");
         Objects.requireNonNull(density, "density");
         return ofVolume(Amount.volume(volume), Density.parse(density));
@@ -159,11 +256,7 @@ public abstract sealed class BatchSize implements Serializable permits MassSize,
      * @return the size; every ingredient of the formula must have a density
      * @throws IllegalArgumentException if the volume is not above 0
      */
-    public static BatchSize ofVolume(Amount<Volume> volume) {
-        Amount.requirePositive("volume", volume);
-        return new VolumeSize(volume, null);
+    static BatchSize ofVolume(Amount<Volume> volume) {
+        return new OfVolume(volume, null);
     }
-
-    /** The batch mass of a formula in grams. */
-    abstract <V> V mass(Reckoning<V> r, Formula formula);
 }

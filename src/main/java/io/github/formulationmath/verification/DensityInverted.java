@@ -2,7 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.scaling.VolumeSize;
+import io.github.formulationmath.scaling.BatchSize;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +17,7 @@ final class DensityInverted implements SlipModel {
     }
 
     private static Stream<Hypothesis> batch(Shown shown) {
-        return shown.claim().size() instanceof VolumeSize size
+        return shown.claim().size() instanceof BatchSize.OfVolume size
                 ? size.density().stream().map(density -> inverted(shown, density))
                 : Stream.empty();
     }

@@ -2,7 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.VolumeSize;
+import io.github.formulationmath.scaling.BatchSize;
 import java.util.stream.Stream;
 
 /** A batch given in US fluid ounces made as imperial ones, or the other way round. */
@@ -13,7 +13,7 @@ final class FluidOunceExchanged implements SlipModel {
 
     @Override
     public Stream<Hypothesis> figures(Shown shown) {
-        if (!(shown.claim().size() instanceof VolumeSize size)) {
+        if (!(shown.claim().size() instanceof BatchSize.OfVolume size)) {
             return Stream.empty();
         }
         Ratio unit = FormulationUnits.factorOf(size.volume().getUnit());

@@ -5,8 +5,6 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.scaling.BatchSize;
-import io.github.formulationmath.scaling.MassSize;
-import io.github.formulationmath.scaling.PackSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -139,10 +137,11 @@ final class Habits {
     }
 
     private static boolean isOunce(BatchSize size) {
-        if (size instanceof MassSize mass) {
+        if (size instanceof BatchSize.OfMass mass) {
             return isOunce(mass.mass().getUnit());
         }
-        return size instanceof PackSize packs && isOunce(packs.fillMass().getUnit());
+        return size instanceof BatchSize.OfPacks packs
+                && isOunce(packs.fillMass().getUnit());
     }
 
     private static boolean isOunce(Unit<?> unit) {

@@ -3,7 +3,7 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.VolumeSize;
+import io.github.formulationmath.scaling.BatchSize;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,12 +18,12 @@ final class MillilitresAsGrams implements SlipModel {
     }
 
     private static Stream<Hypothesis> batch(Shown shown) {
-        if (!(shown.claim().size() instanceof VolumeSize volume)) {
+        if (!(shown.claim().size() instanceof BatchSize.OfVolume volume)) {
             return Stream.empty();
         }
         Ratio asGrams = volume.volume()
                 .in(FormulationUnits.MILLILITRE)
-                .dividedBy(shown.batch().result());
+                .dividedBy(shown.batch().mass().canonical());
         return Stream.of(
                 Hypothesis.scaled(Slip.MILLILITRES_AS_GRAMS, volume.volume().toString(), shown.right(), asGrams));
     }

@@ -18,7 +18,7 @@ final class OtherPhase implements SlipModel {
     }
 
     private static Stream<Hypothesis> of(Shown shown, FormulaLine line, Phase phase) {
-        Ratio share = shown.massOf(phase).dividedBy(shown.batch().result());
+        Ratio share = shown.massOf(phase).dividedBy(shown.batch().mass().canonical());
         Ratio grams = shown.rightOf(line).times(share);
         return Hypothesis.single(Slip.OTHER_PHASE, line.name() + " · " + phase.name(), shown, line, grams);
     }

@@ -2,8 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.MassSize;
-import io.github.formulationmath.scaling.PackSize;
+import io.github.formulationmath.scaling.BatchSize;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -52,10 +51,12 @@ final class OunceExchanged implements SlipModel {
 
     /** The ounce the size was given in: a weight stays a weight, a volume is not its business. */
     private static Stream<String> meant(Claim claim) {
-        if (claim.size() instanceof MassSize size) {
+        if (claim.size() instanceof BatchSize.OfMass size) {
             return ounce(size.mass().getUnit());
         }
-        return claim.size() instanceof PackSize packs ? ounce(packs.fillMass().getUnit()) : Stream.empty();
+        return claim.size() instanceof BatchSize.OfPacks packs
+                ? ounce(packs.fillMass().getUnit())
+                : Stream.empty();
     }
 
     private static Stream<String> shownIn(Claim claim) {

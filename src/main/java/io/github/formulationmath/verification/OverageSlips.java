@@ -1,7 +1,7 @@
 package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.scaling.PackSize;
+import io.github.formulationmath.scaling.BatchSize;
 import java.util.stream.Stream;
 
 /** The overage of packs left out, or added to a mass that has it already. */
@@ -9,7 +9,7 @@ final class OverageSlips implements SlipModel {
 
     @Override
     public Stream<Hypothesis> figures(Shown shown) {
-        if (!(shown.claim().size() instanceof PackSize packs)
+        if (!(shown.claim().size() instanceof BatchSize.OfPacks packs)
                 || packs.overage().fraction().isZero()) {
             return Stream.empty();
         }

@@ -15,7 +15,7 @@ final class PartsAsPercent implements SlipModel {
         if (!lines.stream().allMatch(line -> line.amount() instanceof LineAmount.Parts)) {
             return Stream.empty();
         }
-        Ratio batch = shown.batch().result();
+        Ratio batch = shown.batch().mass().canonical();
         List<Ratio> grams = lines.stream()
                 .map(line -> ((LineAmount.Parts) line.amount())
                         .parts()

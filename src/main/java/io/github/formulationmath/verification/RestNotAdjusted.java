@@ -3,7 +3,7 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.scaling.PackSize;
+import io.github.formulationmath.scaling.BatchSize;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -22,13 +22,13 @@ final class RestNotAdjusted implements SlipModel {
     }
 
     private static Stream<Hypothesis> of(Shown shown, FormulaLine rest) {
-        Stream<Hypothesis> whole = Stream.of(with(rest, shown.batch().result(), rest.name()));
+        Stream<Hypothesis> whole = Stream.of(with(rest, shown.batch().mass().canonical(), rest.name()));
         return Stream.of(whole, beforeOverage(shown, rest), beforeLine(shown, rest), beforePhase(shown, rest))
                 .flatMap(ways -> ways);
     }
 
     private static Stream<Hypothesis> beforeOverage(Shown shown, FormulaLine rest) {
-        if (!(shown.claim().size() instanceof PackSize packs)) {
+        if (!(shown.claim().size() instanceof BatchSize.OfPacks packs)) {
             return Stream.empty();
         }
         Ratio factor = Ratio.ONE.plus(packs.overage().fraction());

@@ -78,7 +78,7 @@ final class Shown {
                         .map(line -> figure(line).number().times(gramsPerUnit(line)))
                         .toList(),
                 beside -> inGrams(given, stepsBeside.apply(beside)),
-                batch.result(),
+                batch.mass().canonical(),
                 given.size() == right.size()
                         && given.stream().noneMatch(line -> figure(line).isVolume()));
     }

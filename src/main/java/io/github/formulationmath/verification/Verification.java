@@ -179,7 +179,7 @@ public final class Verification implements Explained {
      * @return true if they do
      */
     public boolean closes() {
-        return isComplete() && sum().equals(Amount.grams(batch.result()));
+        return isComplete() && sum().equals(batch.mass());
     }
 
     /**
@@ -201,7 +201,7 @@ public final class Verification implements Explained {
     }
 
     private Agreement agreementOf(Figure total) {
-        Ratio exact = batch.result().dividedBy(total.unitSize());
+        Ratio exact = batch.mass().canonical().dividedBy(total.unitSize());
         boolean nearest = FigureSet.isRounded(exact, total.ownStep(), total.number());
         if (found == null ? !nearest : !found.totalAgrees()) {
             return Agreement.DISAGREES;

@@ -26,7 +26,7 @@ final class WrongWhole implements SlipModel {
     private static Stream<Hypothesis> of(Shown shown, List<Phase> wrong, String detail) {
         Map<Integer, Ratio> grams = new HashMap<>();
         for (Phase phase : wrong) {
-            Ratio share = shown.massOf(phase).dividedBy(shown.batch().result());
+            Ratio share = shown.massOf(phase).dividedBy(shown.batch().mass().canonical());
             for (FormulaLine line : phase.lines()) {
                 grams.put(line.position(), shown.rightOf(line).times(share));
             }

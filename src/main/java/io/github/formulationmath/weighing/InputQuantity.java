@@ -1,6 +1,5 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.number.Ratio;
 import java.util.Objects;
 
 /**
@@ -68,10 +67,6 @@ public record InputQuantity(Law law, double middle, double scale) {
      */
     public static InputQuantity normal(double mean, double standardDeviation) {
         return new InputQuantity(Law.NORMAL, mean, standardDeviation);
-    }
-
-    static InputQuantity from(Law law, Ratio middle, Ratio scale) {
-        return new InputQuantity(law, middle.doubleValue(), scale.doubleValue());
     }
 
     @Override

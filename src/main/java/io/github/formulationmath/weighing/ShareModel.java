@@ -7,10 +7,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /** A share as a model of its independent errors: both its numerator and its denominator are affine in them. */
-final class ShareModel implements MeasurementModel {
+final class ShareModel implements ToDoubleFunction<double[]> {
 
     private final List<InputQuantity> inputs = new ArrayList<>();
     private final Affine numerator;
@@ -24,8 +25,8 @@ final class ShareModel implements MeasurementModel {
                 .toList();
         for (Entry entry : terms) {
             // Centred at 0: the middles are in the estimates already.
-            inputs.add(InputQuantity.from(
-                    entry.term().law(), Ratio.ZERO, entry.term().lawScale()));
+            inputs.add(new InputQuantity(
+                    entry.term().law(), 0, entry.term().lawScale().doubleValue()));
         }
         Ratio part = relations.weighted(
                 Reckoning.plain(),
@@ -40,7 +41,7 @@ final class ShareModel implements MeasurementModel {
     }
 
     @Override
-    public double valueAt(double[] errors) {
+    public double applyAsDouble(double[] errors) {
         return numerator.valueAt(errors) / denominator.valueAt(errors);
     }
 

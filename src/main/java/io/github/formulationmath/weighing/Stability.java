@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -52,9 +53,16 @@ final class Stability {
 
     double tolerance() {
         double uncertainty = Math.sqrt(squares / (count - 1));
-        return uncertainty > 0
-                ? NumericalTolerance.of(Ratio.from(uncertainty), digits).doubleValue()
-                : 0;
+        return uncertainty > 0 ? tolerance(Ratio.from(uncertainty), digits).doubleValue() : 0;
+    }
+
+    /**
+     * The numerical tolerance of an uncertainty: half a unit of the last digit that counts. Written c · 10^l with c of so many
+     * digits, it is 10^l / 2: 0.00035 g with two digits is 35 · 10⁻⁵ g, its tolerance 0.000005 g (JCGM 101:2008, 7.9.2).
+     */
+    static Ratio tolerance(Ratio uncertainty, int significantDigits) {
+        Rounding digits = Rounding.toSignificantDigits(significantDigits);
+        return digits.stepFor(digits.apply(uncertainty)).dividedBy(2);
     }
 
     /** Steps f to k: enough blocks, and some standard deviations of each mean figure within the tolerance. */

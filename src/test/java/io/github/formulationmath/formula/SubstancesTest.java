@@ -67,7 +67,7 @@ class SubstancesTest {
         assertThat(share.share()).isEqualTo(MassFraction.ofPercent("75"));
         WorkingAssertions.assertSelfChecking(share);
         Ratio total = joined.composition().shares().stream()
-                .map(SubstanceShare::result)
+                .map(one -> one.share().fraction())
                 .reduce(Ratio.ZERO, Ratio::plus);
         assertThat(total).isEqualTo(Ratio.ONE);
     }

@@ -177,7 +177,7 @@ class OneIdentityPropertiesTest {
             Ratio counted = c.formula
                     .composition()
                     .shareOf(Substance.of(other))
-                    .map(SubstanceShare::result)
+                    .map(one -> one.share().fraction())
                     .orElse(Ratio.ZERO);
             assertThat(counted).as(other).isEqualTo(Ratio.of(sum, 100_000_000));
         }

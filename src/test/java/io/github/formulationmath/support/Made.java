@@ -44,7 +44,13 @@ public final class Made {
 
     /** The covariance of two lines. */
     public static Ratio covariance(MadeMasses made, int line, int other) {
-        return made.covariance(Map.of(line, Ratio.ONE), Map.of(other, Ratio.ONE));
+        return covariance(made, Map.of(line, Ratio.ONE), Map.of(other, Ratio.ONE));
+    }
+
+    /** The covariance of two weighted sums, in g². */
+    public static Ratio covariance(MadeMasses made, Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
+        Ratio total = made.total().canonical();
+        return made.relativeCovariance(weights, others).times(total).times(total);
     }
 
     /** The share of something that every line contains in a strength of its own. */

@@ -104,9 +104,8 @@ class MadeShareTest {
                         .map(AdditionError::addition)
                         .toList();
         MassRelations relations = MassRelations.of(additions);
-        ErrorTerm scale = relations.felt(Weights.TOTAL).values().stream()
-                .map(MassRelations.Entry::term)
-                .filter(term -> term.source() == ErrorSource.CALIBRATION)
+        MassRelations.Entry scale = relations.felt(Weights.TOTAL).values().stream()
+                .filter(entry -> entry.term().source() == ErrorSource.CALIBRATION)
                 .findFirst()
                 .orElseThrow();
         Derived total = relations.scaleTotal(scale);

@@ -15,6 +15,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /** Where a simulation begins, ends and breaks off. */
@@ -22,7 +23,7 @@ class MonteCarloEdgesTest {
 
     private static final List<InputQuantity> INPUTS = List.of(InputQuantity.normal(0, 1));
 
-    private static MonteCarlo simulation(MeasurementModel model) {
+    private static MonteCarlo simulation(ToDoubleFunction<double[]> model) {
         return MonteCarlo.of(INPUTS, model);
     }
 

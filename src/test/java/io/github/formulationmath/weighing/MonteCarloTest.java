@@ -11,13 +11,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The adaptive procedure and its intervals against JCGM 101:2008. */
 class MonteCarloTest {
 
-    private static final MeasurementModel SUM = x -> {
+    private static final ToDoubleFunction<double[]> SUM = x -> {
         double sum = 0;
         for (double value : x) {
             sum += value;
@@ -30,14 +31,13 @@ class MonteCarloTest {
     void numericalTolerance() {
         for (ReferenceTable.Row row : ReferenceTable.read("shared/reference/jcgm101-numerical-tolerance.csv")
                 .rows()) {
-            Ratio tolerance = NumericalTolerance.of(
+            Ratio tolerance = Stability.tolerance(
                     Ratio.of(row.decimal("uncertainty")),
                     row.decimal("significant_digits").intValueExact());
             assertThat(tolerance).isEqualTo(Ratio.of(row.decimal("tolerance")));
         }
         // Rounding up to the next power of ten moves the digit: 0.0996 is 0.10 with two digits.
-        assertThat(NumericalTolerance.of(Ratio.parse("0.0996"), 2)).isEqualTo(Ratio.parse("0.005"));
-        assertThatThrownBy(() -> NumericalTolerance.of(Ratio.ZERO, 2)).hasMessageContaining("above 0");
+        assertThat(Stability.tolerance(Ratio.parse("0.0996"), 2)).isEqualTo(Ratio.parse("0.005"));
     }
 
     /** JCGM 101:2008, 9.2.2: four standard normal quantities, u = 2.00, 95 % within ±3.92. */

@@ -72,7 +72,7 @@ class UncertaintyTest {
                     .withSignificantDigits(4)
                     .withMostTrials(300_000)
                     .run();
-            double twoDigits = NumericalTolerance.of(Ratio.from(analytic), 2).doubleValue();
+            double twoDigits = Stability.tolerance(Ratio.from(analytic), 2).doubleValue();
             assertThat(drawn.standardUncertainty()).isCloseTo(analytic, within(twoDigits));
             assertThat(drawn.estimate()).isCloseTo(share.share().canonical().doubleValue(), within(twoDigits));
         }

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToDoubleFunction;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 
@@ -48,7 +49,7 @@ class WeighingNullsTest {
         samples.put(List.class, List.of());
         samples.put(Map.class, Map.of());
         samples.put(ErrorSource.class, ErrorSource.TARE);
-        samples.put(MeasurementModel.class, (MeasurementModel) x -> x[0]);
+        samples.put(ToDoubleFunction.class, (ToDoubleFunction<double[]>) x -> x[0]);
         samples.put(ProgressListener.class, (ProgressListener) (done, most) -> {});
         samples.put(ExecutorService.class, ForkJoinPool.commonPool());
         samples.put(CoverageInterval.class, new CoverageInterval(0, 1));
