@@ -45,9 +45,25 @@ record AdditionBound(
 
     /** Of a line of a formula, rounded as the bench closes its total. */
     static AdditionBound of(FormulaLine line, Formula formula, Bench bench, WeighingMethod method, Ratio coverage) {
-        Ratio rounding = RoundingReach.of(bench.closure(), line, formula.lines().size());
+        Ratio rounding = reach(bench.closure(), line, formula.lines().size());
         Subject own = bench.closure() == Closure.INDEPENDENT ? null : line;
         return new AdditionBound(bench.balance(), method, coverage, rounding, own);
+    }
+
+    /**
+     * How far a reading may be from its target, in divisions, before any size is known. Rounded by itself: a half. Closed by the
+     * largest remainder: one. Where a q.s. line takes the rest of k lines: a half, and k/2 for that line, a half from each of
+     * the others and from the total. Within a tolerance: w/2 + max(1, (k − 1)/2). The w/2 is what rounding the total does to a
+     * target; and a line that is more than one division too high only takes what others have less than half a division too
+     * little of, for one of them would be better off with a division back.
+     */
+    static Ratio reach(Closure closure, FormulaLine line, int lines) {
+        return switch (closure) {
+            case INDEPENDENT -> Ratio.of(1, 2);
+            case CLOSED -> Ratio.ONE;
+            case QS_TAKES_REST -> Ratio.of(line.isQuantitySufficient() ? lines : 1, 2);
+            case WITHIN_TOLERANCE -> line.fraction().dividedBy(2).plus(Ratio.ONE.max(Ratio.of(lines - 1L, 2)));
+        };
     }
 
     private static final Symbol ERROR = Symbol.of("E", "addition-bound", Kind.MASS);
@@ -78,10 +94,10 @@ record AdditionBound(
     /** By how many grams the mass may pass its target times {@link #factor} (over) or fall short of it. */
     <V> V constant(Reckoning<V> r, boolean over) {
         List<V> terms = new ArrayList<>();
-        V half = r.quotient(BatchSymbols.readability(r, balance), r.literal(2));
+        V half = r.quotient(Divisions.readability(r, balance), r.literal(2));
         V rounded = rounding.equals(Ratio.of(1, 2))
                 ? half
-                : r.product(r.literal(rounding), BatchSymbols.readability(r, balance));
+                : r.product(r.literal(rounding), Divisions.readability(r, balance));
         terms.add(hasNoBuoyancy() ? rounded : r.product(factor(r, over), rounded));
         addIndications(r, terms, half);
         if (isEven()) {

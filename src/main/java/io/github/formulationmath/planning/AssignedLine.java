@@ -137,7 +137,7 @@ public final class AssignedLine implements Explainable {
             // The same figure as in the error: d of this balance, named as the errors name it.
             String name = station.balance().name();
             V d = r.given(
-                    BatchSymbols.READABILITY,
+                    Divisions.READABILITY,
                     Subject.of(name, name),
                     station.balance().readability().canonical(),
                     Source.user());

@@ -1,10 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.math.RoundingMode;
@@ -12,7 +9,6 @@ import java.math.RoundingMode;
 /** The symbols and roundings that the relations about batch sizes share. */
 final class BatchSymbols {
 
-    static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
     static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
     static final Symbol LEAST_FOR = Symbol.of("M", "least-batch-for", Kind.MASS);
     static final Symbol LEAST = Symbol.of("M", "least-batch", Kind.MASS);
@@ -35,8 +31,4 @@ final class BatchSymbols {
     static final Subject HIGH = Subject.of("high", "");
 
     private BatchSymbols() {}
-
-    static <V> V readability(Reckoning<V> r, Balance balance) {
-        return r.given(READABILITY, balance.readability().canonical(), Source.user());
-    }
 }

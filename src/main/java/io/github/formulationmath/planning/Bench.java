@@ -98,8 +98,8 @@ public final class Bench implements Serializable {
 
     /**
      * As {@link #closingWithin(Tolerances)}, when what lies in the vessel may differ from each reading: the deviation of a
-     * line is then the worst that the errors of all lines can make of it, as in {@link
-     * Criterion#madeWithin(Tolerances, Amount)}.
+     * line is then the worst that the errors of all lines can make of it, as in {@code
+     * Criterion.madeWithin}.
      *
      * @param tolerances how far each share may be off
      * @param readingError the half-width of the error of one addition, at least 0

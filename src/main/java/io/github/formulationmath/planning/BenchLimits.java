@@ -55,7 +55,7 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
                 .flatMap(density -> bench.vessel().workingVolume().map(density::massOf))
                 .filter(held -> held.compareTo(carried) < 0)
                 .orElse(carried);
-        LoadLimit limit = new LoadLimit(PlannedLoad.of(batch.formula(), bench), null);
+        PlannedLoad limit = PlannedLoad.of(batch.formula(), bench);
         Ratio grams = room.canonical();
         Ratio most = limit.most(Reckoning.plain(), grams);
         return most.equals(grams) ? room : BalanceUnit.amount(bench.balance(), most);

@@ -52,7 +52,7 @@ record CapKept(CountedShare share, WeighingMethod method) implements Criterion {
             // Where so much stays in the boat that errors only help, any batch passes that the display can show.
             return r.number(errors).signum() > 0
                     ? bound
-                    : r.maximum(List.of(bound, BatchSymbols.readability(r, bench.balance())));
+                    : r.maximum(List.of(bound, Divisions.readability(r, bench.balance())));
         }
 
         /** G: the cap less the share, each line at what is in proportion. */

@@ -51,15 +51,14 @@ sealed interface Ceiling extends WindowBound {
 
     /** The ceilings of a formula on a bench with a stock; what is weighed may be a formula with dilutions in it. */
     static List<Ceiling> of(Formula formula, Formula weighed, Bench bench, BatchConstraints constraints) {
-        PlannedLoad load = new PlannedLoad(weighed, constraints.benches(bench));
-        Optional<Ratio> step = constraints.step().map(some -> some.canonical());
+        Ratio step = constraints.step().map(Amount::canonical).orElse(null);
+        PlannedLoad load = new PlannedLoad(weighed, constraints.benches(bench), step);
         List<Ceiling> all = new ArrayList<>();
-        all.add(new Capacity(bench, new LoadLimit(load, step.orElse(null))));
+        all.add(new Capacity(bench, load));
         bench.vessel()
                 .workingVolume()
-                .ifPresent(volume -> bench.productDensity()
-                        .ifPresent(density ->
-                                all.add(new Room(bench, volume, density, new LoadLimit(load, step.orElse(null))))));
+                .ifPresent(volume ->
+                        bench.productDensity().ifPresent(density -> all.add(new Room(bench, volume, density, load))));
         constraints.stock().forEach((name, inStock) -> {
             BatchConstraints.requireLine(formula, name);
             // Of a dilution the readings are of other lines than those of the stock: there the exact masses count.
@@ -77,7 +76,7 @@ sealed interface Ceiling extends WindowBound {
          *
          * @return the limit of the load
          */
-        LoadLimit limit();
+        PlannedLoad limit();
 
         /**
          * The room.
@@ -110,7 +109,7 @@ sealed interface Ceiling extends WindowBound {
     }
 
     /** The balance carries vessel and batch together, the batch as its plan reads. */
-    record Capacity(Bench bench, LoadLimit limit) implements OfLoad {
+    record Capacity(Bench bench, PlannedLoad limit) implements OfLoad {
 
         private static final Symbol CAPACITY = Symbol.of("C", "capacity", Kind.MASS);
         private static final Symbol VESSEL = Symbol.of("V", "vessel-mass", Kind.MASS);
@@ -132,7 +131,7 @@ sealed interface Ceiling extends WindowBound {
 
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
-            Ratio load = limit.load().of(grams);
+            Ratio load = limit.of(grams);
             Ratio vessel = bench.vessel().mass().canonical();
             Ratio left = bench.balance().capacity().canonical().minus(load);
             List<WindowOpening> openings = new ArrayList<>();
@@ -145,7 +144,7 @@ sealed interface Ceiling extends WindowBound {
     }
 
     /** The vessel holds the batch, as its plan reads. */
-    record Room(Bench bench, Amount<Volume> volume, Density density, LoadLimit limit) implements OfLoad {
+    record Room(Bench bench, Amount<Volume> volume, Density density, PlannedLoad limit) implements OfLoad {
 
         private static final Symbol VOLUME = Symbol.of("v", "working-volume", Kind.VOLUME);
         private static final Symbol DENSITY = Symbol.of("ρ", "product-density", Kind.DENSITY);
@@ -164,8 +163,7 @@ sealed interface Ceiling extends WindowBound {
 
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
-            return List.of(new WindowOpening.LargerVessel(
-                    density.volumeOf(Amount.grams(limit.load().of(grams)))));
+            return List.of(new WindowOpening.LargerVessel(density.volumeOf(Amount.grams(limit.of(grams)))));
         }
     }
 

@@ -20,30 +20,30 @@ import java.util.function.Function;
  */
 final class ClosedBands implements SizeSearch {
 
-    private final List<ClosedBand> bands;
+    private final List<Band> bands;
     private final Ratio division;
     private final Ratio period;
     private final boolean fitsLongs;
 
-    private ClosedBands(List<ClosedBand> bands, Ratio division, Ratio period) {
+    private ClosedBands(List<Band> bands, Ratio division, Ratio period) {
         this.bands = List.copyOf(bands);
         this.division = division;
         this.period = period;
-        this.fitsLongs = bands.stream().allMatch(ClosedBand::fitsLongs);
+        this.fitsLongs = bands.stream().allMatch(Band::fitsLongs);
     }
 
     /** Of lines with shares above 0 and tolerances; the error of a reading in divisions, the division in grams. */
     static ClosedBands of(List<Ratio> weights, List<Ratio> tolerances, Ratio error, Ratio division) {
-        List<ClosedBand> bands = new ArrayList<>(weights.size());
+        List<Band> bands = new ArrayList<>(weights.size());
         List<Ratio> exact = new ArrayList<>();
         for (int i = 0; i < weights.size(); i++) {
-            bands.add(ClosedBand.of(i, weights.get(i), tolerances.get(i), error, weights.size()));
+            bands.add(Band.of(i, weights.get(i), tolerances.get(i), error, weights.size()));
             if (tolerances.get(i).isZero()) {
                 exact.add(weights.get(i));
             }
         }
         // The line with the widest gaps first: it makes the largest jumps.
-        bands.sort(Comparator.comparing(ClosedBand::up));
+        bands.sort(Comparator.comparing(Band::up));
         Ratio period =
                 exact.isEmpty() ? Ratio.ONE : Ratio.of(CommonPeriod.of(exact).numerator());
         return new ClosedBands(bands, division, period);
@@ -51,10 +51,7 @@ final class ClosedBands implements SizeSearch {
 
     /** A line that passes at no N, if there is one. */
     OptionalInt hopelessLine() {
-        return bands.stream()
-                .filter(ClosedBand::isHopeless)
-                .mapToInt(ClosedBand::line)
-                .findFirst();
+        return bands.stream().filter(Band::isHopeless).mapToInt(Band::line).findFirst();
     }
 
     @Override
@@ -112,7 +109,7 @@ final class ClosedBands implements SizeSearch {
         Ratio least = Ratio.ZERO;
         Ratio most = Ratio.ZERO;
         for (int i = 0; i < bands.size(); i++) {
-            ClosedBand band = bands.get(i);
+            Band band = bands.get(i);
             Ratio low = band.least(total);
             Ratio high = band.most(total);
             if (low.compareTo(high) > 0) {
@@ -143,24 +140,83 @@ final class ClosedBands implements SizeSearch {
      */
     @Override
     public Optional<Ratio> allFrom() {
-        if (bands.stream().anyMatch(ClosedBand::isExact)) {
+        if (bands.stream().anyMatch(Band::isExact)) {
             return Optional.empty();
         }
         Ratio lines = Ratio.of(bands.size());
-        Ratio leastShift = lines.plus(sum(ClosedBand::lowShift));
-        Ratio mostShift = lines.minus(sum(ClosedBand::upShift));
-        Ratio from = bands.stream().map(ClosedBand::alwaysFrom).reduce(Ratio.ONE, Ratio::max);
-        from = from.max(leastShift.dividedBy(Ratio.ONE.minus(sum(ClosedBand::low))));
-        from = from.max(mostShift.dividedBy(sum(ClosedBand::up).minus(Ratio.ONE)));
+        Ratio leastShift = lines.plus(sum(Band::lowShift));
+        Ratio mostShift = lines.minus(sum(Band::upShift));
+        Ratio from = bands.stream().map(Band::alwaysFrom).reduce(Ratio.ONE, Ratio::max);
+        from = from.max(leastShift.dividedBy(Ratio.ONE.minus(sum(Band::low))));
+        from = from.max(mostShift.dividedBy(sum(Band::up).minus(Ratio.ONE)));
         return Optional.of(from.ceil().times(division));
     }
 
-    private Ratio sum(Function<ClosedBand, Ratio> part) {
+    private Ratio sum(Function<Band, Ratio> part) {
         return bands.stream().map(part).reduce(Ratio.ZERO, Ratio::plus);
     }
 
     @Override
     public Ratio after(Ratio end, SearchMeter meter) {
         return atLeast(end.plus(division), meter).at();
+    }
+
+    /**
+     * The readings of one line that keep it within tolerance when N divisions are made: from {@code ⌈w(1 − τ)(N + (k − 2)e) +
+     * e⌉} to {@code ⌊w(1 + τ)(N − (k − 2)e) − e⌋}, for k lines and a reading error of ±e divisions. Both ends are linear in N.
+     *
+     * <p>Why: with true amounts n_j + δ_j, |δ_j| ≤ e, the share {@code (n_i + δ_i) / (N + Σδ)} rises with δ_i and falls with
+     * every other δ_j. It is largest at δ_i = e and all others −e, {@code (n_i + e) / (N − (k − 2)e)}, and smallest the other
+     * way round, {@code (n_i − e) / (N + (k − 2)e)}. The two must not leave {@code [w(1 − τ), w(1 + τ)]}.
+     */
+    record Band(int line, Ratio low, Ratio lowShift, Ratio up, Ratio upShift) {
+
+        static Band of(int line, Ratio weight, Ratio tolerance, Ratio error, int lines) {
+            Ratio others = error.times(lines - 2L);
+            Ratio low = weight.times(Ratio.ONE.minus(tolerance));
+            Ratio up = weight.times(Ratio.ONE.plus(tolerance));
+            return new Band(
+                    line,
+                    low,
+                    low.times(others).plus(error),
+                    up,
+                    up.times(others).plus(error).unaryMinus());
+        }
+
+        boolean fitsLongs() {
+            return low.fitsLongs() && lowShift.fitsLongs() && up.fitsLongs() && upShift.fitsLongs();
+        }
+
+        boolean isExact() {
+            return low.equals(up);
+        }
+
+        /** Whether no N at all lets the line pass: it must be exact, and its reading is not. */
+        boolean isHopeless() {
+            return isExact() && lowShift.compareTo(upShift) > 0;
+        }
+
+        Ratio least(Ratio total) {
+            return low.times(total).plus(lowShift).ceil();
+        }
+
+        Ratio most(Ratio total) {
+            return up.times(total).plus(upShift).floor();
+        }
+
+        /** The smallest N whose largest reading reaches n. */
+        Ratio reaches(Ratio n) {
+            return n.minus(upShift).dividedBy(up).ceil();
+        }
+
+        /** The largest N whose smallest reading is still no more than n. */
+        Ratio stillAllows(Ratio n) {
+            return n.minus(lowShift).dividedBy(low).floor();
+        }
+
+        /** From which N on the band is at least one division wide, so that it always holds a whole number. */
+        Ratio alwaysFrom() {
+            return Ratio.ONE.minus(upShift.minus(lowShift)).dividedBy(up.minus(low));
+        }
     }
 }

@@ -80,7 +80,7 @@ public interface Criterion {
      * @return the criterion
      */
     static Criterion oneDivision() {
-        return new OneDivision();
+        return new LeastLine.OneDivision();
     }
 
     /**
@@ -128,7 +128,7 @@ public interface Criterion {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     static Criterion leastNetMass(Amount<Mass> least) {
-        return new LeastNetMass(Amount.requirePositive("least", least));
+        return new LeastLine.LeastNetMass(Amount.requirePositive("least", least));
     }
 
     /**
@@ -153,7 +153,7 @@ public interface Criterion {
         if (Objects.requireNonNull(tolerance, "tolerance").equals(MassFraction.ZERO)) {
             throw new IllegalArgumentException("tolerance is " + Excerpt.of(tolerance) + ": it must be above 0");
         }
-        return new RepeatabilityMinimum(tolerance.fraction(), Objects.requireNonNull(factor, "factor"));
+        return new LeastLine.RepeatabilityMinimum(tolerance.fraction(), Objects.requireNonNull(factor, "factor"));
     }
 
     /**

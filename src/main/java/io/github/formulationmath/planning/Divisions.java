@@ -8,6 +8,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -25,7 +26,7 @@ import java.util.List;
  */
 record Divisions(Batch batch, Bench bench) implements Serializable {
 
-    private static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
+    static final Symbol READABILITY = Symbol.of("d", "readability", Kind.MASS);
     private static final Symbol TARGET = Symbol.of("x", "target-divisions", Kind.NUMBER);
     private static final Symbol FLOOR = Symbol.of("f", "floor-divisions", Kind.NUMBER);
     private static final Symbol REMAINDER = Symbol.of("y", "remainder", Kind.NUMBER);
@@ -41,8 +42,13 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
         return new Divisions(batch, bench).all(Reckoning.plain());
     }
 
+    /** The step d of a display, in grams. */
+    static <V> V readability(Reckoning<V> r, Balance balance) {
+        return r.given(READABILITY, balance.readability().canonical(), Source.user());
+    }
+
     <V> V readability(Reckoning<V> r) {
-        return r.given(READABILITY, bench.balance().readability().canonical(), Source.user());
+        return readability(r, bench.balance());
     }
 
     /** The divisions of all lines. */

@@ -27,7 +27,8 @@ record ExactReadings() implements OfWeighings {
                 bench,
                 new Part(
                         Phrase.of("criterion.exact-readings"),
-                        new Multiples(period.times(balance.readability().canonical())),
+                        new SizeSearch.Multiples(
+                                period.times(balance.readability().canonical())),
                         new Whole(formula, balance, period)));
     }
 
@@ -45,7 +46,7 @@ record ExactReadings() implements OfWeighings {
                 r.holds(whole, Comparison.EQUAL, r.rounded(whole, Rounding.toDecimalPlaces(0)));
             }
             r.note(() -> Phrase.of("note.no-common-divisor"));
-            return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.product(l, BatchSymbols.readability(r, balance)));
+            return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.product(l, Divisions.readability(r, balance)));
         }
 
         @Override

@@ -14,7 +14,7 @@ record LineBounds(List<FormulaLine> lines, Sizes.LineBound bound) implements Pro
     }
 
     /** The sizes that pass, with the first line that asks for the largest least size. */
-    Ray sizes() {
+    SizeSearch sizes() {
         Landing largest = Landing.resting(Ratio.ZERO);
         for (FormulaLine line : lines) {
             Ratio own = bound.of(Reckoning.plain(), line);
@@ -22,7 +22,7 @@ record LineBounds(List<FormulaLine> lines, Sizes.LineBound bound) implements Pro
                 largest = Landing.by(line.index(), own);
             }
         }
-        return new Ray(largest);
+        return new SizeSearch.Ray(largest);
     }
 
     @Override

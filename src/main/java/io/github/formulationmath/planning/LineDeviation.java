@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Ratio;
 
 /**
  * How far a reading n takes a line from its share when N divisions are made: |n − x|/x with x = w·N; with an error of up
- * to e divisions in each of k lines, the worst that {@code (n + δ)/(N + Σδ)} can do, as in {@link ClosedBand}. Divided by
+ * to e divisions in each of k lines, the worst that {@code (n + δ)/(N + Σδ)} can do, as in {@link ReadingEnds}. Divided by
  * the tolerance of the line where lines have tolerances of their own. Convex in n.
  *
  * @param target x, in divisions

@@ -40,7 +40,7 @@ record MadeCertificate(Bench bench, ReadingEnds ends) implements Proof {
     }
 
     private <V> V inGrams(Reckoning<V> r, V total) {
-        return r.product(total, BatchSymbols.readability(r, bench.balance()));
+        return r.product(total, Divisions.readability(r, bench.balance()));
     }
 
     /** The readings add up to N, and each lies between the ends that N sets it. */

@@ -137,10 +137,10 @@ final class Openings {
             Ratio before = factors.get(line);
             Ratio needed = before.times(rest.get().at()).dividedBy(top).ceil();
             factors.set(line, needed.max(before.plus(Ratio.ONE)));
-            if (Weighed.diluent(search.formula(), factors).compareTo(carrier.fraction()) >= 0) {
+            if (Diluted.diluent(search.formula(), factors).compareTo(carrier.fraction()) >= 0) {
                 return Optional.empty();
             }
-            changed = search.weighing(Weighed.formula(search.formula(), factors, carrier));
+            changed = search.weighing(Diluted.formula(search.formula(), factors, carrier));
             if (opens(changed)) {
                 return Optional.of(preDilute(factors, carrier));
             }

@@ -21,6 +21,7 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
+import java.math.RoundingMode;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -43,6 +44,8 @@ public final class PredilutionPlan implements Predilution, Explainable {
     private static final Symbol LOWEST = Symbol.of("lo", "delivered-lowest", Kind.MASS);
     private static final Symbol HIGHEST = Symbol.of("hi", "delivered-highest", Kind.MASS);
     private static final Symbol RELATIVE = Symbol.of("ε", "delivered-relative-error", Kind.SHARE);
+
+    private static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
 
     private static final Subject LEFT = Subject.of("left", "");
     private static final Subject DELIVERED = Subject.of("delivered", "");
@@ -200,7 +203,7 @@ public final class PredilutionPlan implements Predilution, Explainable {
         if (delivered != null) {
             return r.named(FACTOR, r.literal(factor));
         }
-        V smallest = r.rounded(r.quotient(least(r), r.known(line)), BatchSymbols.UP);
+        V smallest = r.rounded(r.quotient(least(r), r.known(line)), UP);
         return r.named(FACTOR, smallest);
     }
 
@@ -209,9 +212,9 @@ public final class PredilutionPlan implements Predilution, Explainable {
     }
 
     private <V> V substance(Reckoning<V> r) {
-        V d = BatchSymbols.readability(r, balance);
+        V d = Divisions.readability(r, balance);
         V needed = delivered != null ? aliquot(r) : r.maximum(List.of(least(r), r.known(line)));
-        return r.named(SUBSTANCE, r.product(r.rounded(r.quotient(needed, d), BatchSymbols.UP), d));
+        return r.named(SUBSTANCE, r.product(r.rounded(r.quotient(needed, d), UP), d));
     }
 
     private <V> V diluent(Reckoning<V> r) {

@@ -43,7 +43,7 @@ final class RestLeft implements SizeSearch, Proof {
     }
 
     private <V> V others(Reckoning<V> r, V grams) {
-        V step = BatchSymbols.readability(r, balance);
+        V step = Divisions.readability(r, balance);
         List<V> rounded = new ArrayList<>();
         rounded.add(r.literal(0));
         for (FormulaLine line : formula.lines()) {
@@ -55,7 +55,7 @@ final class RestLeft implements SizeSearch, Proof {
     }
 
     private <V> V whole(Reckoning<V> r, V grams) {
-        return r.rounded(r.quotient(grams, BatchSymbols.readability(r, balance)), NEAREST);
+        return r.rounded(r.quotient(grams, Divisions.readability(r, balance)), NEAREST);
     }
 
     /** How many divisions are left for the q.s. line; below 0 if the others take too many. */

@@ -118,20 +118,20 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     /** n·d / (w·(1 + τ)): the size at which the band of a line reaches up to n. */
     private <V> V windowStart(Reckoning<V> r, FormulaLine line, V n) {
         V share = r.product(r.known(line), tolerances.most(r, line));
-        return r.quotient(r.product(n, BatchSymbols.readability(r, balance)), share);
+        return r.quotient(r.product(n, Divisions.readability(r, balance)), share);
     }
 
     /** n·d / (w·(1 − τ)): the size at which the band of a line leaves n behind. */
     private <V> V windowEnd(Reckoning<V> r, FormulaLine line, V n) {
         V share = r.product(r.known(line), tolerances.least(r, line));
-        return r.quotient(r.product(n, BatchSymbols.readability(r, balance)), share);
+        return r.quotient(r.product(n, Divisions.readability(r, balance)), share);
     }
 
     /** ⌈(1 − τ)·x⌉ and ⌊(1 + τ)·x⌋, with x = w·M/d. */
     private <V> Ends<V> ends(Reckoning<V> r, FormulaLine line, V size, Names names, Subject subject) {
         V under = tolerances.least(r, line);
         V over = tolerances.most(r, line);
-        V divisions = r.quotient(r.product(r.known(line), size), BatchSymbols.readability(r, balance));
+        V divisions = r.quotient(r.product(r.known(line), size), Divisions.readability(r, balance));
         V x = r.named(names.divisions(), subject, divisions);
         V low = r.rounded(r.product(under, x), BatchSymbols.UP);
         V high = r.rounded(r.product(over, x), BatchSymbols.DOWN);

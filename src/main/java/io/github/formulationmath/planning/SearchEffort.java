@@ -4,7 +4,7 @@ import io.github.formulationmath.weighing.ProgressListener;
 import java.util.Objects;
 
 /**
- * How much work a search may do, and who hears of it. The unit is one check of one line at one batch size, some ten
+ * How much work a search may do, and who hears of it. The unit is one check of one line at one batch size, some tens of
  * nanoseconds while the numbers fit 64 bits; beyond, one check counts as sixteen.
  *
  * <p>A search that reaches its limit says so and what it has shown up to then; it never guesses. A thread that is

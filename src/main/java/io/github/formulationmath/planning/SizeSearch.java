@@ -9,7 +9,7 @@ import java.util.Optional;
  * divisions), {@link Ray}, {@link Multiples}, and what {@link RestLeft leaves a q.s. line something}. No set
  * is empty. Every size handed in is above 0.
  */
-sealed interface SizeSearch permits Bands, ClosedBands, Ray, Multiples, RestLeft {
+sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray, SizeSearch.Multiples {
 
     /** Whether a size passes. */
     boolean passes(Ratio size);
@@ -44,5 +44,84 @@ sealed interface SizeSearch permits Bands, ClosedBands, Ray, Multiples, RestLeft
     /** The smallest passing size after an end found by {@link #endAround}. */
     default Ratio after(Ratio end, SearchMeter meter) {
         throw new IllegalStateException("no interval ends at " + Excerpt.of(end) + " g");
+    }
+
+    /** Every size from one on. */
+    record Ray(Landing start) implements SizeSearch {
+
+        @Override
+        public boolean passes(Ratio size) {
+            return size.compareTo(start.at()) >= 0;
+        }
+
+        @Override
+        public Landing smallest(SearchMeter meter) {
+            return start;
+        }
+
+        @Override
+        public Landing atLeast(Ratio from, SearchMeter meter) {
+            return passes(from) ? Landing.resting(from) : start;
+        }
+
+        @Override
+        public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
+            return passes(from) ? Optional.of(Landing.resting(from)) : Optional.empty();
+        }
+
+        @Override
+        public Optional<Ratio> allFrom() {
+            return Optional.of(start.at());
+        }
+
+        @Override
+        public Ratio startAround(Ratio passing) {
+            return start.at();
+        }
+
+        @Override
+        public Optional<Ratio> endAround(Ratio passing, SearchMeter meter) {
+            return Optional.empty();
+        }
+    }
+
+    /** The whole multiples of a step. */
+    record Multiples(Ratio step) implements SizeSearch {
+
+        @Override
+        public boolean passes(Ratio size) {
+            return size.dividedBy(step).isInteger();
+        }
+
+        @Override
+        public Landing smallest(SearchMeter meter) {
+            return Landing.resting(step);
+        }
+
+        @Override
+        public Landing atLeast(Ratio from, SearchMeter meter) {
+            return Landing.resting(from.dividedBy(step).ceil().times(step));
+        }
+
+        @Override
+        public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
+            Ratio multiple = from.dividedBy(step).floor();
+            return multiple.isZero() ? Optional.empty() : Optional.of(Landing.resting(multiple.times(step)));
+        }
+
+        @Override
+        public Optional<Ratio> allFrom() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Ratio> period() {
+            return Optional.of(step);
+        }
+
+        @Override
+        public Ratio after(Ratio end, SearchMeter meter) {
+            return end.plus(step);
+        }
     }
 }

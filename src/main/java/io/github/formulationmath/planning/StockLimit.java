@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * What the readings of a plan may ask of a stock. A reading is at most the next whole division, or, of a line that a
- * closure may move further, the next after its {@link RoundingReach}.
+ * closure may move further, the next after its {@link AdditionBound#reach reach}.
  *
  * @param formula the formula
  * @param name the ingredient
@@ -104,6 +104,6 @@ record StockLimit(Formula formula, String name, List<Bench> benches) {
         };
         return isNextDivision
                 ? Ratio.ZERO
-                : RoundingReach.of(bench.closure(), line, formula.lines().size());
+                : AdditionBound.reach(bench.closure(), line, formula.lines().size());
     }
 }

@@ -3,10 +3,8 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A balance and what stands on it while lines of a batch are weighed there: the vessel in which the batch is made, or a
@@ -15,20 +13,27 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code WeighingStation.inVessel(kitchen, beaker)}, {@code WeighingStation.fromBoat(pocket, boat)}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param balance the balance
+ * @param vessel what stands on it: the vessel of the batch, or the boat
+ * @param method how it is weighed there: tared before each addition, from a boat, or by difference of the boat before and
+ *     after
  */
-public final class WeighingStation implements Serializable {
+public record WeighingStation(Balance balance, Vessel vessel, WeighingMethod method) implements Serializable {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final Balance balance;
-    private final Vessel vessel;
-    private final WeighingMethod method;
-
-    private WeighingStation(Balance balance, Vessel vessel, WeighingMethod method) {
-        this.balance = Objects.requireNonNull(balance, "balance");
-        this.vessel = vessel;
-        this.method = method;
+    /**
+     * Refuses what no station is.
+     *
+     * @throws IllegalArgumentException if the method is {@link WeighingMethod#CUMULATIVE}: a line may be weighed elsewhere
+     *     before it
+     */
+    public WeighingStation {
+        Objects.requireNonNull(balance, "balance");
+        Objects.requireNonNull(vessel, "vessel");
+        if (Objects.requireNonNull(method, "method") == WeighingMethod.CUMULATIVE) {
+            throw new IllegalArgumentException("method is " + method
+                    + ": a station is tared before each addition, for other lines may be weighed elsewhere");
+        }
     }
 
     /**
@@ -40,7 +45,7 @@ public final class WeighingStation implements Serializable {
      * @return the station
      */
     public static WeighingStation inVessel(Balance balance, Vessel vessel) {
-        return new WeighingStation(balance, Objects.requireNonNull(vessel, "vessel"), WeighingMethod.TARE_EACH);
+        return new WeighingStation(balance, vessel, WeighingMethod.TARE_EACH);
     }
 
     /**
@@ -65,46 +70,6 @@ public final class WeighingStation implements Serializable {
      */
     public static WeighingStation byDifference(Balance balance, Vessel boat) {
         return new WeighingStation(balance, Objects.requireNonNull(boat, "boat"), WeighingMethod.BY_DIFFERENCE);
-    }
-
-    /**
-     * The balance.
-     *
-     * @return the balance
-     */
-    public Balance balance() {
-        return balance;
-    }
-
-    /**
-     * What stands on it.
-     *
-     * @return the vessel of the batch, or the boat
-     */
-    public Vessel vessel() {
-        return vessel;
-    }
-
-    /**
-     * How it is weighed there.
-     *
-     * @return tared before each addition, from a boat, or by difference of the boat before and after
-     */
-    public WeighingMethod method() {
-        return method;
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof WeighingStation that
-                && balance.equals(that.balance)
-                && vessel.equals(that.vessel)
-                && method == that.method;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(balance, vessel, method);
     }
 
     @Override

@@ -123,7 +123,7 @@ public sealed interface WindowOpening {
     /**
      * Lines weighed as dilutions in another line, all of them: with these very factors there is a batch whose weighings
      * meet the criteria, the aliquots in place of the lines and the carrier without its part in them. What is delivered
-     * depends on the making of the stock too; {@link Predilution} plans it for a delivered tolerance.
+     * depends on the making of the stock too; {@code Predilution} plans it for a delivered tolerance.
      *
      * @param dilutions the lines that would be too small otherwise, each with its factor
      * @param carrier the line that gives the diluent: the q.s. line, or the largest; it has more than is needed

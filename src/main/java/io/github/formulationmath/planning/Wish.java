@@ -16,13 +16,16 @@ sealed interface Wish extends Proof {
     static Part atLeast(Amount<Mass> size) {
         Ratio grams = size.canonical();
         return new Part(
-                Phrase.of("criterion.least-size", size.toString()), new Ray(Landing.resting(grams)), new Least(grams));
+                Phrase.of("criterion.least-size", size.toString()),
+                new SizeSearch.Ray(Landing.resting(grams)),
+                new Least(grams));
     }
 
     /** The size is a whole multiple of a step. */
     static Part inStepsOf(Amount<Mass> step) {
         Ratio grams = step.canonical();
-        return new Part(Phrase.of("criterion.in-steps", step.toString()), new Multiples(grams), new Step(grams));
+        return new Part(
+                Phrase.of("criterion.in-steps", step.toString()), new SizeSearch.Multiples(grams), new Step(grams));
     }
 
     /** At least a size. */

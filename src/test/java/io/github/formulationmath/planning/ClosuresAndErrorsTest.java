@@ -56,7 +56,7 @@ class ClosuresAndErrorsTest {
                 Ratio target = line.target().line().fraction().times(size);
                 assertThat(line.divisions().minus(target).abs())
                         .as("%s of %s g of %s, %s", line, size, formula, closure)
-                        .isLessThanOrEqualTo(RoundingReach.of(
+                        .isLessThanOrEqualTo(AdditionBound.reach(
                                 closure, line.target().line(), formula.lines().size()));
             }
         }

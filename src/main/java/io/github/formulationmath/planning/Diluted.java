@@ -8,9 +8,9 @@ import io.github.formulationmath.quantity.MassFraction;
 import java.util.List;
 
 /** A formula as it is weighed when some of its lines are taken as dilutions in another line of it. */
-final class Weighed {
+final class Diluted {
 
-    private Weighed() {}
+    private Diluted() {}
 
     /**
      * The aliquots in place of the lines, and the carrier without its part in them.
