@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table of limits made ready for one product and one decision rule. Make it once, check many formulas with it.
@@ -168,6 +169,20 @@ public final class LimitChecker {
 
     CheckIndex index() {
         return index;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LimitChecker that
+                && table.equals(that.table)
+                && product.equals(that.product)
+                && rule.equals(that.rule)
+                && stated.equals(that.stated);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(table, product, rule);
     }
 
     @Override

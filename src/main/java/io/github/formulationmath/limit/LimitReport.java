@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything one table says of one formula: a verdict for every limit that counts something in it, the binding one first,
@@ -306,6 +307,23 @@ public final class LimitReport {
      */
     public Document document(Wording wording) {
         return new ReportText(this, Objects.requireNonNull(wording, "wording")).document();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LimitReport that
+                && checker.equals(that.checker)
+                && formula.equals(that.formula)
+                && verdicts.equals(that.verdicts)
+                && uncounted.equals(that.uncounted)
+                && withoutLimit.equals(that.withoutLimit)
+                && conflicts.equals(that.conflicts)
+                && unusedPurposes.equals(that.unusedPurposes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(formula, verdicts);
     }
 
     @Override

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one limit says of one formula, plan or batch: the share that it counts, the interval and the probability behind
@@ -393,6 +394,23 @@ public final class Verdict implements Explainable {
 
     private static Amount<Dimensionless> percent(Ratio fraction) {
         return Amount.percent(fraction.times(100));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Verdict that
+                && checker.equals(that.checker)
+                && formula().equals(that.formula())
+                && limit().equals(that.limit())
+                && counted().equals(that.counted())
+                && conformity == that.conformity
+                && share.equals(that.share)
+                && bounds().equals(that.bounds());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(limit().id(), counted(), share);
     }
 
     /** In short: what is counted, its share, the limit, and the verdict. */

@@ -309,4 +309,15 @@ class LimitCheckerTest {
         assertThat(String.join("\n", report.describe(Wording.english())))
                 .contains("\"faec\"", "Known words that may be meant: face.");
     }
+
+    @Test
+    void two_checks_of_the_same_are_equal_and_of_another_product_are_not() {
+        Formula formula = with("Phenoxyethanol", "0.9 %");
+        LimitReport report = checker(FACE_CREAM).check(formula);
+        assertThat(checker(FACE_CREAM).check(formula)).isEqualTo(report).hasSameHashCodeAs(report);
+        assertThat(checker(FACE_CREAM).check(with("Phenoxyethanol", "0.8 %"))).isNotEqualTo(report);
+        assertThat(checker(Product.rinseOff()).check(formula)).isNotEqualTo(report);
+        assertThat(checker(Product.rinseOff()).check(formula).verdicts())
+                .doesNotContainAnyElementsOf(report.verdicts());
+    }
 }
