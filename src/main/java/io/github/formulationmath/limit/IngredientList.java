@@ -135,12 +135,12 @@ public final class IngredientList {
         List<String> lines = new ArrayList<>();
         lines.add(text());
         orderDoubts()
-                .forEach(doubt -> lines.add(wording.text(Phrase.of(
-                        "label.order-doubt", doubt.listed().name(), doubt.next().name()))));
+                .forEach(doubt -> lines.add(wording.say(
+                        "label.order-doubt", doubt.listed().name(), doubt.next().name())));
         thresholdDoubts()
                 .forEach(ingredient -> lines.add(wording.text(
                         Phrase.of("label.threshold-doubt", ingredient.name(), NumberText.percent(rule.threshold())))));
-        lines.add(wording.text(Phrase.of("caution.label", rule.source().toString())));
+        lines.add(wording.say("caution.label", rule.source().toString()));
         return List.copyOf(lines);
     }
 
