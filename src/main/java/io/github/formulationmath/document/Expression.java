@@ -35,7 +35,7 @@ public sealed interface Expression permits Node {
      */
     static Expression fraction(String above, String below, String unit) {
         boolean negative = Objects.requireNonNull(above, "above").startsWith("-") || above.startsWith("−");
-        return new Node.Number(negative, negative ? above.substring(1) : above, below, unit, false);
+        return new Node.Numeral(negative, negative ? above.substring(1) : above, below, unit, false);
     }
 
     /**
@@ -45,7 +45,7 @@ public sealed interface Expression permits Node {
      * @return the blank
      */
     static Expression blank(String unit) {
-        return new Node.Number(false, Node.Number.LINE, "", unit, false);
+        return new Node.Numeral(false, Node.Numeral.LINE, "", unit, false);
     }
 
     /**
@@ -54,8 +54,8 @@ public sealed interface Expression permits Node {
      * @return the number; what is no number stays as it is
      */
     default Expression bold() {
-        return this instanceof Node.Number n
-                ? new Node.Number(n.isNegative(), n.digits(), n.below(), n.unit(), true)
+        return this instanceof Node.Numeral n
+                ? new Node.Numeral(n.isNegative(), n.digits(), n.below(), n.unit(), true)
                 : this;
     }
 

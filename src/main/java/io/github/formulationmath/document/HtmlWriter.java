@@ -279,7 +279,7 @@ final class HtmlWriter extends PageWriter {
         }
 
         @Override
-        void number(Node.Number number) {
+        void number(Node.Numeral number) {
             math.append(number.isBold() ? "<mrow class=\"filled\">" : "<mrow>");
             math.append(number.isNegative() ? "<mo form=\"prefix\">−</mo>" : "");
             String digits = number.isBlank() ? BLANK : "<mn>" + escaped(number.digits()) + "</mn>";

@@ -190,7 +190,7 @@ final class LatexWriter extends PageWriter {
         }
 
         @Override
-        void number(Node.Number number) {
+        void number(Node.Numeral number) {
             column += number.text().length();
             math.append(number.isBold() ? "\\boldsymbol{" : "").append(number.isNegative() ? "-" : "");
             if (number.isFraction()) {

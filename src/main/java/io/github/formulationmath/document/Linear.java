@@ -64,7 +64,7 @@ final class Linear extends Notation {
     }
 
     @Override
-    void number(Node.Number number) {
+    void number(Node.Numeral number) {
         out.append(number.text());
     }
 

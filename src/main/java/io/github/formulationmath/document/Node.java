@@ -7,12 +7,12 @@ import org.jspecify.annotations.Nullable;
 /** The kinds of expressions, as the writers see them. */
 sealed interface Node extends Expression {
 
-    record Number(boolean isNegative, String digits, String below, String unit, boolean isBold) implements Node {
+    record Numeral(boolean isNegative, String digits, String below, String unit, boolean isBold) implements Node {
 
         /** A line to write on: in type of ten characters to the inch it is 30 mm wide. */
         static final String LINE = "_".repeat(12);
 
-        public Number {
+        public Numeral {
             digits = Clean.text(digits, "digits");
             below = Clean.text(below, "below");
             unit = Clean.text(unit, "unit");

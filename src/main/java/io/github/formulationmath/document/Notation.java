@@ -29,7 +29,7 @@ abstract class Notation {
 
     abstract void symbol(Node.Symbol symbol);
 
-    abstract void number(Node.Number number);
+    abstract void number(Node.Numeral number);
 
     /** One of + − · / between two operands. */
     abstract void operator(String sign);
@@ -71,7 +71,7 @@ abstract class Notation {
     }
 
     private void inside(Expression expression, Place place) {
-        if (expression instanceof Node.Number number) {
+        if (expression instanceof Node.Numeral number) {
             number(number);
         } else if (expression instanceof Node.Symbol symbol) {
             symbol(symbol);
@@ -168,7 +168,7 @@ abstract class Notation {
     }
 
     private boolean needsBrackets(Expression expression, Place place) {
-        if (expression instanceof Node.Number number) {
+        if (expression instanceof Node.Numeral number) {
             return place != Place.START && numberNeedsBrackets(number, place);
         }
         return switch (place) {
@@ -179,7 +179,7 @@ abstract class Notation {
         };
     }
 
-    private boolean numberNeedsBrackets(Node.Number number, Place place) {
+    private boolean numberNeedsBrackets(Node.Numeral number, Place place) {
         if (number.isNegative()) {
             return true;
         }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.exercise;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.working.Step;
@@ -10,7 +11,7 @@ import java.util.Comparator;
 final class Plausible {
 
     private static final int LONGEST = 12;
-    private static final Rounding FEW_DIGITS = Rounding.toSignificantDigits(6);
+    private static final Rounding FEW_DIGITS = Rounding.toSignificantDigits(NumberText.DIGITS);
 
     private final Step step;
     private final Ratio grid;

@@ -101,14 +101,15 @@ public record IngredientList(
         lines.add(text());
         for (ListedIngredient doubt : orderDoubts()) {
             ListedIngredient next = ordered.get(ordered.indexOf(doubt) + 1);
-            lines.add(wording.text(Phrase.of("label.order-doubt", doubt.name(), next.name())));
+            lines.add(wording.say("label.order-doubt", doubt.name(), next.name()));
         }
-        thresholdDoubts()
-                .forEach(ingredient -> lines.add(wording.text(Phrase.of(
-                        "label.threshold-doubt",
-                        ingredient.name(),
-                        NumberText.percent(rule.threshold().fraction())))));
-        lines.add(wording.text(Phrase.of("caution.label", rule.source().toString())));
+        for (ListedIngredient doubt : thresholdDoubts()) {
+            lines.add(wording.say(
+                    "label.threshold-doubt",
+                    doubt.name(),
+                    NumberText.percent(rule.threshold().fraction())));
+        }
+        lines.add(wording.say("caution.label", rule.source().toString()));
         return List.copyOf(lines);
     }
 

@@ -44,7 +44,7 @@ record VerdictText(Verdict verdict, Wording wording) {
                     "limit.head.prohibited",
                     verdict.shortName(),
                     NumberText.percent(verdict.share().canonical()),
-                    wording.text(Phrase.of(verdict.conformity().key())));
+                    wording.say(verdict.conformity().key()));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');
         String words = verdict.limit().kind().restrictsContents()
@@ -55,7 +55,7 @@ record VerdictText(Verdict verdict, Wording wording) {
                 verdict.shortName(),
                 share(),
                 verdict.limit().share().percent() + " %",
-                wording.text(Phrase.of(words)));
+                wording.say(words));
     }
 
     /** The share; where contents are unknown, all that it may be. */

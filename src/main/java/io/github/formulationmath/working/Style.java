@@ -82,14 +82,28 @@ public final class Style {
     }
 
     /**
-     * The same style with other units.
+     * The same style with another unit for all numbers of a kind. They are converted exactly: with {@code in(Kind.MASS, "oz",
+     * Ratio.parse("28.349523125"))} 56.69904625 g is printed as 2 oz and 100 g as 160000000/45359237 oz ≈ 3.52740 oz. Squares
+     * of masses and money per mass follow the unit of mass unless they are chosen themselves.
      *
-     * @param newUnits the units
+     * @param kind the kind
+     * @param unit the unit as printed; for money the name of the currency
+     * @param size how much of the canonical unit one of it is, above 0
      * @return the style
+     * @throws IllegalArgumentException if the unit is blank, holds spaces or digits or is longer than 24 characters, or if
+     *     the size is 0 or negative
      */
-    public Style with(UnitChoice newUnits) {
+    public Style in(Kind kind, String unit, Ratio size) {
         return new Style(
-                depth, Objects.requireNonNull(newUnits, "newUnits"), significantDigits, locale, wording, filling);
+                depth,
+                units.with(
+                        Objects.requireNonNull(kind, "kind"),
+                        Objects.requireNonNull(unit, "unit"),
+                        Objects.requireNonNull(size, "size")),
+                significantDigits,
+                locale,
+                wording,
+                filling);
     }
 
     /**

@@ -3,21 +3,15 @@ package io.github.formulationmath.working;
 import io.github.formulationmath.number.Ratio;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The units in which a reader wants to see the numbers of a working: one for each {@link Kind}, so that no working mixes
- * two units for the same kind of quantity.
- *
- * <p>Numbers are converted exactly. With masses in avoirdupois ounces ({@code 1 oz = 28.349523125 g} exactly), 56.69904625
- * g is printed as 2 oz and 100 g as 160000000/45359237 oz ≈ 3.52740 oz. Squares of masses and money per mass follow the
- * unit of mass unless they are chosen themselves.
- *
- * <p>Immutable and thread-safe.
+ * two units for the same kind of quantity. Squares of masses and money per mass follow the unit of mass unless they are chosen
+ * themselves.
  */
-public final class UnitChoice {
+final class UnitChoice {
 
     private static final int LONGEST = 24;
 
@@ -29,27 +23,13 @@ public final class UnitChoice {
         this.chosen = chosen;
     }
 
-    /**
-     * Each kind in its canonical unit: g, mL, g/mL, % …
-     *
-     * @return the choice
-     */
-    public static UnitChoice canonical() {
+    /** Each kind in its canonical unit: g, mL, g/mL, % … */
+    static UnitChoice canonical() {
         return CANONICAL;
     }
 
-    /**
-     * The same choice with another unit for one kind.
-     *
-     * @param kind the kind
-     * @param unit the unit as printed, for example {@code oz}; for money the name of the currency
-     * @param size how much of the canonical unit one of it is, above 0: 28.349523125 for the ounce
-     * @return the choice
-     * @throws IllegalArgumentException if the unit is blank, holds spaces or digits or is longer than 24 characters, or if
-     *     the size is 0 or negative
-     */
-    public UnitChoice with(Kind kind, String unit, Ratio size) {
-        Objects.requireNonNull(kind, "kind");
+    /** The same choice with another unit for one kind; checks what a unit may be. */
+    UnitChoice with(Kind kind, String unit, Ratio size) {
         if (unit.isEmpty() || unit.length() > LONGEST || !unit.codePoints().allMatch(UnitChoice::mayStandInUnit)) {
             throw new IllegalArgumentException("unit is \"" + unit + "\": it must be 1 to " + LONGEST
                     + " characters long, without spaces, digits or control characters");
@@ -100,23 +80,5 @@ public final class UnitChoice {
 
     private static Measure canonical(Kind kind) {
         return new Measure(kind.canonicalUnit(), Ratio.ONE);
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof UnitChoice that && chosen.equals(that.chosen);
-    }
-
-    @Override
-    public int hashCode() {
-        return chosen.hashCode();
-    }
-
-    /** The units that differ from the canonical ones: {@code {MASS=oz}}. */
-    @Override
-    public String toString() {
-        Map<Kind, String> units = new EnumMap<>(Kind.class);
-        chosen.forEach((kind, measure) -> units.put(kind, measure.text()));
-        return units.toString();
     }
 }

@@ -9,7 +9,6 @@ import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Step;
 import io.github.formulationmath.working.Style;
-import io.github.formulationmath.working.UnitChoice;
 import io.github.formulationmath.working.Working;
 import java.util.HashMap;
 import java.util.Map;
@@ -17,7 +16,7 @@ import java.util.Map;
 /** Holds a working against itself and against an evaluator that reads what is printed. */
 public final class WorkingAssertions {
 
-    private static final UnitChoice OUNCES = UnitChoice.canonical().with(Kind.MASS, "oz", Ratio.parse("28.349523125"));
+    private static final Style OUNCES = Style.everything().in(Kind.MASS, "oz", Ratio.parse("28.349523125"));
 
     private WorkingAssertions() {}
 
@@ -44,7 +43,7 @@ public final class WorkingAssertions {
     public static void assertSelfChecking(Working working) {
         working.check();
         verify(working.document(Style.everything()), Format.TEXT, working, PrintedArithmetic::verifyText);
-        verify(working.document(Style.everything().with(OUNCES)), Format.TEXT, working, PrintedArithmetic::verifyText);
+        verify(working.document(OUNCES), Format.TEXT, working, PrintedArithmetic::verifyText);
         verify(working.document(Style.everything()), Format.MARKDOWN, working, PrintedArithmetic::verifyMarkdown);
         verify(working.document(Style.everything()), Format.LATEX, working, PrintedArithmetic::verifyLatex);
         verify(

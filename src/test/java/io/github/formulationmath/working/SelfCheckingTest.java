@@ -101,9 +101,9 @@ class SelfCheckingTest {
     /** An ounce of 28 g prints numbers that are not true, though the working is. */
     @Test
     void aWrongUnitIsNoticed() {
-        UnitChoice wrong = UnitChoice.canonical().with(Kind.MASS, "oz", Ratio.of(28));
-        String page =
-                Workings.lineMass().document(Style.everything().with(wrong)).print(Format.TEXT);
+        String page = Workings.lineMass()
+                .document(Style.everything().in(Kind.MASS, "oz", Ratio.of(28)))
+                .print(Format.TEXT);
         assertThatThrownBy(() -> verify(page, Workings.lineMass())).isInstanceOf(OracleException.class);
     }
 
