@@ -16,7 +16,7 @@ final class Concessions {
 
     private final MadeBatch made;
     private final List<PotConstraint> bench;
-    private final List<PotConstraint.Yielding> eased;
+    private final List<PotConstraints.Yielding> eased;
 
     private Concessions(MadeBatch made, CorrectionRules rules) {
         this.made = made;
@@ -25,11 +25,11 @@ final class Concessions {
     }
 
     /** The caps and conditions as far as they can be kept, in their order. */
-    static List<PotConstraint.Yielding> least(MadeBatch made, CorrectionRules rules) {
+    static List<PotConstraints.Yielding> least(MadeBatch made, CorrectionRules rules) {
         Concessions all = new Concessions(made, rules);
         List<Integer> settled = new ArrayList<>();
         all.eased.stream()
-                .mapToInt(PotConstraint.Yielding::rank)
+                .mapToInt(PotConstraints.Yielding::rank)
                 .distinct()
                 .sorted()
                 .forEach(rank -> {

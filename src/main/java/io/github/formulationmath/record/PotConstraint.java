@@ -1,7 +1,5 @@
 package io.github.formulationmath.record;
 
-import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Reckoning;
 import java.util.List;
 
 /**
@@ -16,21 +14,4 @@ interface PotConstraint extends Constraint {
 
     /** What the condition is about, should it stand in the way. */
     Obstacle.Kind kind();
-
-    /** A condition of the contents, which can be eased if it cannot be kept; the bench gives nothing. */
-    interface OfContents extends PotConstraint {
-
-        /** What one unit of slack is worth, for each gram in the new pot: the share asked for of a line, the cap of a substance. */
-        <V> V slack(Reckoning<V> r);
-    }
-
-    /** A condition that is eased as little as can be, before anything is asked of the lines. */
-    interface Yielding extends OfContents {
-
-        /** Those that are yielded first are kept first. */
-        int rank();
-
-        /** The same with so many units of slack. */
-        Yielding eased(Ratio slack);
-    }
 }

@@ -35,6 +35,23 @@ final class PotConstraints {
 
     private PotConstraints() {}
 
+    /** A condition of the contents, which can be eased if it cannot be kept; the bench gives nothing. */
+    interface OfContents extends PotConstraint {
+
+        /** What one unit of slack is worth, for each gram in the new pot: the share asked for of a line, the cap of a substance. */
+        <V> V slack(Reckoning<V> r);
+    }
+
+    /** A condition that is eased as little as can be, before anything is asked of the lines. */
+    interface Yielding extends OfContents {
+
+        /** Those that are yielded first are kept first. */
+        int rank();
+
+        /** The same with so many units of slack. */
+        Yielding eased(Ratio slack);
+    }
+
     /** Everything that rules ask for. */
     static List<PotConstraint> of(MadeBatch made, CorrectionRules rules) {
         List<PotConstraint> all = new ArrayList<>();
@@ -60,8 +77,8 @@ final class PotConstraints {
     }
 
     /** Every cap, and every condition that comes from elsewhere. */
-    static List<PotConstraint.Yielding> yielding(MadeBatch made, CorrectionRules rules) {
-        List<PotConstraint.Yielding> all = new ArrayList<>();
+    static List<Yielding> yielding(MadeBatch made, CorrectionRules rules) {
+        List<Yielding> all = new ArrayList<>();
         rules.caps().forEach((substance, most) -> all.add(new Capped(made, all.size() + 1, substance, most)));
         for (Condition condition : rules.conditions()) {
             all.add(new Kept(made, condition, all.size(), Ratio.ZERO));
@@ -118,7 +135,7 @@ final class PotConstraints {
      * hi·Z} with {@code hi = w(1 + τ)}. Its slack counts by the share asked for.
      */
     record OfLine(MadeBatch made, MadeLine line, Ratio tolerance, Source source, boolean isMost)
-            implements PotConstraint.OfContents {
+            implements OfContents {
 
         @Override
         public List<Integer> own() {
@@ -168,7 +185,7 @@ final class PotConstraints {
 
     /** The most g that a substance may make up, by the strengths c of the lines: {@code Σ (g − c_j)·x_j ≥ Σ c_j·z_j − g·Z}. */
     record Capped(MadeBatch made, int number, Substance substance, MassFraction most)
-            implements PotConstraint.Yielding, Subject {
+            implements Yielding, Subject {
 
         @Override
         public List<Integer> own() {
@@ -250,7 +267,7 @@ final class PotConstraints {
     }
 
     /** A condition from elsewhere, {@code Σ (a_j + t)·x_j ≥ −Σ a_j·z_j − t·Z}, t being how far it is eased. */
-    record Kept(MadeBatch made, Condition condition, int rank, Ratio easing) implements PotConstraint.Yielding {
+    record Kept(MadeBatch made, Condition condition, int rank, Ratio easing) implements Yielding {
 
         @Override
         public List<Integer> own() {

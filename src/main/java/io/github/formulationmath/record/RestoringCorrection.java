@@ -77,7 +77,7 @@ final class RestoringCorrection extends Correction {
         return new Obstacle(
                 broken.kind(),
                 broken.name(),
-                broken instanceof PotConstraint.OfContents
+                broken instanceof PotConstraints.OfContents
                         ? Optional.empty()
                         : Optional.of(Amount.grams(slack.unaryMinus())));
     }

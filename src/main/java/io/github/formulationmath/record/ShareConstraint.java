@@ -16,7 +16,7 @@ record ShareConstraint(MadeBatch made, PotConstraint condition, boolean hasSlack
 
     /** That the shares make up a whole, and conditions of which some have slack. */
     static List<Constraint> of(
-            MadeBatch made, List<PotConstraint> firm, List<? extends PotConstraint.OfContents> slack) {
+            MadeBatch made, List<PotConstraint> firm, List<? extends PotConstraints.OfContents> slack) {
         List<Constraint> all = new ArrayList<>();
         all.add(new Whole(made.lines().size(), 1));
         all.add(new Whole(made.lines().size(), -1));
@@ -36,7 +36,7 @@ record ShareConstraint(MadeBatch made, PotConstraint condition, boolean hasSlack
             return r.product(r.literal(-1), r.quotient(condition.least(r), r.known(made)));
         }
         if (unknown > made.lines().size()) {
-            return hasSlack && condition instanceof PotConstraint.OfContents eased ? eased.slack(r) : r.literal(0);
+            return hasSlack && condition instanceof PotConstraints.OfContents eased ? eased.slack(r) : r.literal(0);
         }
         return condition.coefficient(r, unknown - 1);
     }

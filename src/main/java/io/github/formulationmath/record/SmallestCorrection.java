@@ -78,7 +78,7 @@ final class SmallestCorrection extends Correction {
     }
 
     private static SmallestCorrection bestPossible(MadeBatch made, CorrectionRules rules, List<Obstacle> obstacles) {
-        List<PotConstraint.Yielding> eased = Concessions.least(made, rules);
+        List<PotConstraints.Yielding> eased = Concessions.least(made, rules);
         List<PotConstraint> firm = new ArrayList<>(PotConstraints.ofBench(made, rules));
         firm.addAll(eased);
         List<Constraint> shares = ShareConstraint.of(made, firm, PotConstraints.ofLines(made, Ratio.ZERO));
@@ -105,9 +105,9 @@ final class SmallestCorrection extends Correction {
     }
 
     private static List<ExceededCap> exceeded(
-            MadeBatch made, CorrectionRules rules, List<PotConstraint.Yielding> eased) {
+            MadeBatch made, CorrectionRules rules, List<PotConstraints.Yielding> eased) {
         List<ExceededCap> exceeded = new ArrayList<>();
-        List<PotConstraint.Yielding> asked = PotConstraints.yielding(made, rules);
+        List<PotConstraints.Yielding> asked = PotConstraints.yielding(made, rules);
         for (int i = 0; i < asked.size(); i++) {
             if (asked.get(i) instanceof PotConstraints.Capped cap
                     && eased.get(i) instanceof PotConstraints.Capped least
@@ -118,9 +118,9 @@ final class SmallestCorrection extends Correction {
         return exceeded;
     }
 
-    private static List<Condition> broken(List<PotConstraint.Yielding> eased) {
+    private static List<Condition> broken(List<PotConstraints.Yielding> eased) {
         List<Condition> broken = new ArrayList<>();
-        for (PotConstraint.Yielding each : eased) {
+        for (PotConstraints.Yielding each : eased) {
             if (each instanceof PotConstraints.Kept kept && !kept.easing().isZero()) {
                 broken.add(kept.condition());
             }
