@@ -31,9 +31,9 @@ void why(Explainable result) { show(result.working()); }
 
 /** Prints the working of a smallest batch, or why there is none. */
 void why(MinimumBatch batch) {
-    if (batch instanceof FoundBatch found) { show(found.working()); } else { System.out.println(batch); }
+    if (batch instanceof MinimumBatch.Found found) { show(found.working()); } else { System.out.println(batch); }
 }
-void why(FoundBatch found) { show(found.working()); }
+void why(MinimumBatch.Found found) { show(found.working()); }
 
 /** Prints the workings of both ends of a window, or what would open it. */
 void why(BatchWindow window) {

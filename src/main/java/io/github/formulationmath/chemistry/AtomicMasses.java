@@ -34,7 +34,13 @@ public record AtomicMasses(Source source, Map<String, Ratio> masses) implements 
 
     private static final AtomicMasses IUPAC_2007 = bundled();
 
-    /** Refuses an empty table, and a mass that is not above 0. */
+    /**
+     * Keeps its own copy of the map.
+     *
+     * @param source where the values stand
+     * @param masses the mass of every element in g/mol, by symbol
+     * @throws IllegalArgumentException if there is no mass, or one is not above 0
+     */
     public AtomicMasses {
         Objects.requireNonNull(source, "source");
         if (Objects.requireNonNull(masses, "masses").isEmpty()) {

@@ -29,7 +29,13 @@ public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements
     private static final Symbol ATOMIC_MASS = Symbol.of("A", "atomic-mass", Kind.MOLAR_MASS);
     private static final Symbol MOLAR_MASS = Symbol.of("M", "molar-mass", Kind.MOLAR_MASS);
 
-    /** Refuses an element without an atomic mass. */
+    /**
+     * Looks every element up.
+     *
+     * @param formula the molecular formula of the substance
+     * @param atoms the atomic masses
+     * @throws IllegalArgumentException if an element has no atomic mass
+     */
     public MolarMass {
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(atoms, "atoms");

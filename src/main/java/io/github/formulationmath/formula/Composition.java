@@ -39,12 +39,9 @@ public final class Composition {
     static Composition of(String formulaName, List<FormulaLine> lines, Ingredient... more) {
         String whole = "\"" + formulaName + "\"";
         Sameness sameness = new Sameness(whole);
-        for (FormulaLine line : lines) {
-            line.ingredient().parts().keySet().forEach(s -> sameness.add(new Sameness.Mention(s, line, "")));
-        }
+        lines.forEach(line -> sameness.addAll(line.ingredient(), line, ""));
         for (Ingredient material : more) {
-            String place = "\"" + material.name() + "\"";
-            material.parts().keySet().forEach(s -> sameness.add(new Sameness.Mention(s, null, place)));
+            sameness.addAll(material, null, "\"" + material.name() + "\"");
         }
         return new Composition(whole, sameness);
     }
@@ -53,7 +50,7 @@ public final class Composition {
     static Composition of(Ingredient material) {
         String whole = "\"" + material.name() + "\"";
         Sameness sameness = new Sameness(whole);
-        material.parts().keySet().forEach(s -> sameness.add(new Sameness.Mention(s, null, "the material")));
+        sameness.addAll(material, null, "the material");
         return new Composition(whole, sameness);
     }
 

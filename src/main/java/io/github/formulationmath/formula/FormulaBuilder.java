@@ -262,14 +262,17 @@ public final class FormulaBuilder {
 
     /** The amount of a line or part read from text; what cannot be read is refused with the name of the line. */
     static <T> T read(String name, String text, Function<String, T> reader) {
-        String place = "the amount of " + Excerpt.of(name);
         try {
             return reader.apply(text);
         } catch (NumberTextException e) {
-            throw e.at(place);
+            throw e.at(place(name));
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(place + ": " + e.getMessage(), e);
+            throw new IllegalArgumentException(place(name) + ": " + e.getMessage(), e);
         }
+    }
+
+    private static String place(String name) {
+        return "the amount of " + Excerpt.of(name);
     }
 
     private Formula build(Shares.Rule whole, Ratio toMake) {

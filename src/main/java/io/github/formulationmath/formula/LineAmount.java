@@ -7,7 +7,10 @@ import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
-/** The amount of a line as it is written in the formula, before anything is resolved. */
+/**
+ * The amount of a line as it is written in the formula, before anything is resolved. It is given: what it came from, if it is
+ * the result of something, is not kept.
+ */
 public sealed interface LineAmount extends Serializable {
 
     /**
@@ -17,9 +20,13 @@ public sealed interface LineAmount extends Serializable {
      */
     record Share(MassFraction fraction) implements LineAmount {
 
-        /** Refuses null. */
+        /**
+         * Refuses null.
+         *
+         * @param fraction the fraction
+         */
         public Share {
-            Objects.requireNonNull(fraction, "share");
+            fraction = Objects.requireNonNull(fraction, "share").withoutWorking();
         }
 
         @Override
@@ -35,7 +42,11 @@ public sealed interface LineAmount extends Serializable {
      */
     record Parts(Ratio parts) implements LineAmount {
 
-        /** Refuses null. */
+        /**
+         * Refuses null.
+         *
+         * @param parts the number
+         */
         public Parts {
             Objects.requireNonNull(parts, "parts");
         }
@@ -53,9 +64,13 @@ public sealed interface LineAmount extends Serializable {
      */
     record Weight(Amount<Mass> mass) implements LineAmount {
 
-        /** Refuses null. */
+        /**
+         * Refuses null.
+         *
+         * @param mass the mass
+         */
         public Weight {
-            Objects.requireNonNull(mass, "mass");
+            mass = Objects.requireNonNull(mass, "mass").withoutWorking();
         }
 
         @Override

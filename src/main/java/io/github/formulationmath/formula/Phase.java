@@ -12,7 +12,13 @@ import java.util.Objects;
  */
 public record Phase(String name, List<FormulaLine> lines) implements Serializable {
 
-    /** Refuses a blank name. */
+    /**
+     * Keeps its own copy of the list.
+     *
+     * @param name the name
+     * @param lines the lines
+     * @throws IllegalArgumentException if the name is blank
+     */
     public Phase {
         SubstanceName.require("name", name);
         lines = List.copyOf(Objects.requireNonNull(lines, "lines"));

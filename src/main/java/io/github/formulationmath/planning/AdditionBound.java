@@ -1,8 +1,9 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.LinearityBasis;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -11,7 +12,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,12 +34,20 @@ import org.jspecify.annotations.Nullable;
  * @param method how it is weighed
  * @param coverage k, by which repeatability is taken in; 0 leaves it out
  * @param rounding how far a reading may be from its target, in divisions
+ * @param line the line whose closure sets that; null if all lines are rounded alike, each by itself
  */
-record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Ratio rounding) implements Serializable {
+record AdditionBound(
+        Balance balance,
+        WeighingMethod method,
+        Ratio coverage,
+        Ratio rounding,
+        @Nullable Subject line) {
 
-    /** Of a target that is rounded by itself. */
-    AdditionBound(Balance balance, WeighingMethod method, Ratio coverage) {
-        this(balance, method, coverage, Ratio.of(1, 2));
+    /** Of a line of a formula, rounded as the bench closes its total. */
+    static AdditionBound of(FormulaLine line, Formula formula, Bench bench, WeighingMethod method, Ratio coverage) {
+        Ratio rounding = RoundingReach.of(bench.closure(), line, formula.lines().size());
+        Subject own = bench.closure() == Closure.INDEPENDENT ? null : line;
+        return new AdditionBound(bench.balance(), method, coverage, rounding, own);
     }
 
     private static final Symbol ERROR = Symbol.of("E", "addition-bound", Kind.MASS);
@@ -69,11 +77,6 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Rat
 
     /** By how many grams the mass may pass its target times {@link #factor} (over) or fall short of it. */
     <V> V constant(Reckoning<V> r, boolean over) {
-        return constant(r, over, null);
-    }
-
-    /** The same for a line that is rounded in a way of its own. */
-    <V> V constant(Reckoning<V> r, boolean over, @Nullable Subject line) {
         List<V> terms = new ArrayList<>();
         V half = r.quotient(BatchSymbols.readability(r, balance), r.literal(2));
         V rounded = rounding.equals(Ratio.of(1, 2))
@@ -94,10 +97,10 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Rat
                             sum,
                             given(r, MOST_RESIDUE, balance.errors().residue().greatest()));
         }
-        return over ? r.named(OVER, side(AT_MOST, line), sum) : r.named(SHORT, side(AT_LEAST, line), sum);
+        return over ? r.named(OVER, side(AT_MOST), sum) : r.named(SHORT, side(AT_LEAST), sum);
     }
 
-    private static Subject side(Subject side, @Nullable Subject line) {
+    private Subject side(Subject side) {
         return line == null ? side : Subject.of(side.subscript() + line.subscript(), line.name());
     }
 
@@ -168,6 +171,6 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Rat
     }
 
     private static Ratio grams(Amount<Mass> amount) {
-        return amount.in(FormulationUnits.GRAM);
+        return amount.canonical();
     }
 }

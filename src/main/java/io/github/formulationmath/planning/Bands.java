@@ -2,9 +2,11 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * For which sizes u does every line have a whole number of divisions within its tolerance? Line i at size u is {@code
@@ -22,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Lines with τ = 0 pass together at the multiples of one number, the least common multiple of their 1/w, and count as
  * one band.
  */
-final class Bands {
+final class Bands implements SizeSearch {
 
     private final List<Band> bands;
 
@@ -34,139 +36,119 @@ final class Bands {
     static Bands of(List<Ratio> weights, List<Ratio> tolerances) {
         List<Band> bands = new ArrayList<>(weights.size());
         List<Ratio> exact = new ArrayList<>();
-        int exactLine = Landing.NO_LINE;
+        OptionalInt exactLine = OptionalInt.empty();
         for (int i = 0; i < weights.size(); i++) {
             if (tolerances.get(i).isZero()) {
-                exactLine = exact.isEmpty() ? i : exactLine;
+                exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(i);
                 exact.add(weights.get(i));
             } else {
                 bands.add(Band.of(i, weights.get(i), tolerances.get(i)));
             }
         }
-        if (!exact.isEmpty()) {
-            bands.add(Band.of(exactLine, CommonPeriod.of(exact).reciprocal(), Ratio.ZERO));
-        }
+        exactLine.ifPresent(
+                line -> bands.add(Band.of(line, CommonPeriod.of(exact).reciprocal(), Ratio.ZERO)));
         // The line with the widest gaps first: it makes the largest jumps.
-        bands.sort(Band.BY_SLOPE);
+        bands.sort(Comparator.comparing(Band::up));
         return new Bands(bands);
     }
 
-    /** The smallest size at which every line passes. */
-    Landing smallest(SearchMeter meter) {
+    @Override
+    public boolean passes(Ratio size) {
+        return bands.stream().allMatch(band -> band.reached(size).compareTo(size) <= 0);
+    }
+
+    @Override
+    public Landing smallest(SearchMeter meter) {
         Band first = bands.get(0);
-        Landing found = atLeast(first.upSlope().reciprocal(), meter);
-        return found.line() == Landing.NO_LINE ? new Landing(found.at(), first.line) : found;
+        Landing found = atLeast(first.up().reciprocal(), meter);
+        return found.line().isEmpty() ? Landing.by(first.line(), found.at()) : found;
     }
 
-    /** The smallest passing size that is not below a size above 0. */
-    Landing atLeast(Ratio from, SearchMeter meter) {
-        SizeCursor cursor = new SizeCursor(from);
-        for (int place = 0; place < bands.size(); place++) {
-            if (cursor.jumpsFor(bands.get(place))) {
-                place = -1;
-            }
-            if (meter.isPauseDue(cursor.isSmall())) {
-                meter.pause(cursor.at());
-            }
-        }
-        return cursor.landing();
-    }
-
-    /** The largest passing size that is not above a size, if there is one. */
-    Optional<Landing> atMost(Ratio from, SearchMeter meter) {
-        return from.signum() <= 0 ? Optional.empty() : Optional.ofNullable(fall(from, meter));
-    }
-
-    private @Nullable Landing fall(Ratio from, SearchMeter meter) {
+    @Override
+    public Landing atLeast(Ratio from, SearchMeter meter) {
         Ratio at = from;
-        int line = Landing.NO_LINE;
+        OptionalInt line = OptionalInt.empty();
         for (int place = 0; place < bands.size(); place++) {
             Band band = bands.get(place);
-            count(meter, at);
-            Ratio most = band.most(at);
-            if (most.isZero()) {
-                return null;
-            }
-            if (most.compareTo(band.lowSlope().times(at)) < 0) {
-                at = most.dividedBy(band.lowSlope());
-                line = band.line;
+            Ratio reached = band.reached(at);
+            if (reached.compareTo(at) > 0) {
+                at = reached;
+                line = OptionalInt.of(band.line());
                 place = -1;
             }
+            meter.count(at);
         }
         return new Landing(at, line);
     }
 
-    /** Whether every line passes at a size above 0. */
-    boolean pass(Ratio size) {
-        return bands.stream()
-                .allMatch(band -> band.least(size).compareTo(band.upSlope().times(size)) <= 0);
+    @Override
+    public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
+        Ratio at = from;
+        OptionalInt line = OptionalInt.empty();
+        for (int place = 0; place < bands.size() && at.signum() > 0; place++) {
+            Band band = bands.get(place);
+            meter.count(at);
+            Ratio left = band.left(at);
+            if (left.compareTo(at) < 0) {
+                at = left;
+                line = OptionalInt.of(band.line());
+                place = -1;
+            }
+        }
+        return at.signum() > 0 ? Optional.of(new Landing(at, line)) : Optional.empty();
     }
 
     /** The size from which on every size passes; none if some line must be exact. */
-    Optional<Ratio> allFrom() {
-        Ratio last = Ratio.ZERO;
-        for (Band band : bands) {
-            if (band.tolerance.isZero()) {
-                return Optional.empty();
-            }
-            last = last.max(band.rayStart());
-        }
-        return Optional.of(last);
+    @Override
+    public Optional<Ratio> allFrom() {
+        return period().isPresent() ? Optional.empty() : Optional.of(last(Band::rayStart));
     }
 
-    /** A size of which every passing size is a whole multiple, if some line must be exact. */
-    Optional<Ratio> period() {
+    @Override
+    public Optional<Ratio> period() {
         return bands.stream()
-                .filter(band -> band.tolerance.isZero())
-                .map(band -> band.weight.reciprocal())
+                .filter(band -> band.tolerance().isZero())
+                .map(band -> band.weight().reciprocal())
                 .findFirst();
     }
 
-    /** The start of the interval of passing sizes around a passing size. */
-    Ratio startAround(Ratio passing) {
-        return bands.stream()
-                .map(band -> band.startAround(passing))
-                .reduce(Ratio::max)
-                .orElseThrow();
+    @Override
+    public Ratio startAround(Ratio passing) {
+        return last(band -> band.startAround(passing));
     }
 
-    /** The end of the interval of passing sizes around a passing size; only for sizes below {@link #allFrom()}. */
-    Ratio endAround(Ratio passing, SearchMeter meter) {
-        Ratio end = passing;
-        Ratio next = windowEnd(end, meter);
-        while (!next.equals(end)) {
-            end = next;
-            next = windowEnd(end, meter);
+    private Ratio last(Function<Band, Ratio> start) {
+        return bands.stream().map(start).reduce(Ratio::max).orElseThrow();
+    }
+
+    @Override
+    public Optional<Ratio> endAround(Ratio passing, SearchMeter meter) {
+        if (allFrom().filter(start -> passing.compareTo(start) >= 0).isPresent()) {
+            return Optional.empty();
         }
-        return end;
+        // Windows of one line may touch: where one ends the next may have begun.
+        Ratio end = passing;
+        for (Ratio next = windowEnd(end, meter); !next.equals(end); next = windowEnd(end, meter)) {
+            end = next;
+        }
+        return Optional.of(end);
     }
 
     /** How far the windows that hold a size reach: the nearest of their ends. */
     private Ratio windowEnd(Ratio size, SearchMeter meter) {
-        List<Ratio> ends = new ArrayList<>(bands.size());
-        for (Band band : bands) {
-            count(meter, size);
-            ends.add(band.most(size).dividedBy(band.lowSlope()));
-        }
-        return ends.stream().reduce(Ratio::min).orElseThrow();
+        bands.forEach(band -> meter.count(size));
+        return bands.stream().map(band -> band.left(size)).reduce(Ratio::min).orElseThrow();
     }
 
-    /** The smallest passing size after the end of an interval. */
-    Landing after(Ratio end, SearchMeter meter) {
+    @Override
+    public Ratio after(Ratio end, SearchMeter meter) {
         Ratio next = end;
         for (Band band : bands) {
-            count(meter, end);
-            Ratio most = band.most(end);
-            if (most.dividedBy(band.lowSlope()).equals(end)) {
-                next = next.max(most.plus(Ratio.ONE).dividedBy(band.upSlope()));
+            meter.count(end);
+            if (band.left(end).equals(end)) {
+                next = next.max(band.most(end).plus(Ratio.ONE).dividedBy(band.up()));
             }
         }
-        return atLeast(next, meter);
-    }
-
-    private static void count(SearchMeter meter, Ratio reached) {
-        if (meter.isPauseDue(reached.fitsLongs())) {
-            meter.pause(reached);
-        }
+        return atLeast(next, meter).at();
     }
 }

@@ -5,8 +5,6 @@ import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -15,35 +13,45 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a batch must meet besides what the bench can carry and hold: criteria for being large enough, what is in stock, a
  * step to which its size is to be rounded, and a least size.
  *
- * <p>Example: {@code BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Glycerin", "35 g").inStepsOf("5 g")}.
+ * <p>Example: {@code BatchConstraints.of(Criterion.oneDivision()).withStock("Glycerin", "35 g").inStepsOf("5 g")}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param criteria what makes a batch large enough, at least one; an unmodifiable list
+ * @param stock what is in stock, by the name of the ingredient, in any spelling that {@link SubstanceName} forgives; an
+ *     unmodifiable map
+ * @param step the step to which sizes are rounded, if there is one
+ * @param leastSize the least size wished for, if there is one
  */
-public final class BatchConstraints implements Serializable {
+public record BatchConstraints(
+        List<Criterion> criteria,
+        Map<String, Amount<Mass>> stock,
+        Optional<Amount<Mass>> step,
+        Optional<Amount<Mass>> leastSize) {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final List<BatchCriterion> criteria;
-    private final Map<String, Amount<Mass>> stock;
-    private final @Nullable Amount<Mass> step;
-    private final @Nullable Amount<Mass> leastSize;
-
-    private BatchConstraints(
-            List<BatchCriterion> criteria,
-            Map<String, Amount<Mass>> stock,
-            @Nullable Amount<Mass> step,
-            @Nullable Amount<Mass> leastSize) {
-        this.criteria = criteria;
-        this.stock = stock;
-        this.step = step;
-        this.leastSize = leastSize;
+    /**
+     * Keeps copies of its own.
+     *
+     * @throws IllegalArgumentException if there is no criterion, two different criteria are {@link
+     *     Criterion#madeWithin(Tolerances)} (the readings that meet one need not be those that meet the other), or a stock,
+     *     the step or the least size is not above 0
+     */
+    public BatchConstraints {
+        criteria = Arguments.atLeastOne("criteria", criteria);
+        stock = Collections.unmodifiableMap(new LinkedHashMap<>(stock));
+        stock.forEach((name, inStock) -> Amount.requirePositive("inStock", inStock));
+        step.ifPresent(every -> Amount.requirePositive("newStep", every));
+        leastSize.ifPresent(size -> Amount.requirePositive("size", size));
+        if (criteria.stream().filter(MadeWithin.class::isInstance).distinct().count() > 1) {
+            throw new IllegalArgumentException(
+                    "criteria are " + Excerpt.of(criteria) + ": two ask for readings that add up, and each may"
+                            + " need others; state one, with the tighter tolerance of every line");
+        }
     }
 
     /**
@@ -52,19 +60,14 @@ public final class BatchConstraints implements Serializable {
      * @param criterion what makes a batch large enough
      * @param more further criteria
      * @return the constraints
-     * @throws IllegalArgumentException if two different criteria are {@link BatchCriterion#madeWithin(Tolerances)}: the
+     * @throws IllegalArgumentException if two different criteria are {@link Criterion#madeWithin(Tolerances)}: the
      *     readings that meet one need not be those that meet the other
      */
-    public static BatchConstraints of(BatchCriterion criterion, BatchCriterion... more) {
-        List<BatchCriterion> all = new ArrayList<>();
+    public static BatchConstraints of(Criterion criterion, Criterion... more) {
+        List<Criterion> all = new ArrayList<>();
         all.add(Objects.requireNonNull(criterion, "criterion"));
         all.addAll(List.of(Objects.requireNonNull(more, "more")));
-        if (all.stream().filter(MadeWithin.class::isInstance).distinct().count() > 1) {
-            throw new IllegalArgumentException(
-                    "criteria are " + Excerpt.of(all) + ": two ask for readings that add up, and each may"
-                            + " need others; state one, with the tighter tolerance of every line");
-        }
-        return new BatchConstraints(Collections.unmodifiableList(all), Map.of(), null, null);
+        return new BatchConstraints(all, Map.of(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -79,8 +82,8 @@ public final class BatchConstraints implements Serializable {
         Objects.requireNonNull(ingredientName, "ingredientName");
         Map<String, Amount<Mass>> all = new LinkedHashMap<>(stock);
         all.keySet().removeIf(name -> SubstanceName.areAlike(name, ingredientName));
-        all.put(ingredientName, Amount.requirePositive("inStock", inStock));
-        return new BatchConstraints(criteria, Collections.unmodifiableMap(all), step, leastSize);
+        all.put(ingredientName, Objects.requireNonNull(inStock, "inStock"));
+        return new BatchConstraints(criteria, all, step, leastSize);
     }
 
     /**
@@ -103,8 +106,7 @@ public final class BatchConstraints implements Serializable {
      * @throws IllegalArgumentException if the text is no mass or not above 0
      */
     public BatchConstraints inStepsOf(String newStep) {
-        return new BatchConstraints(
-                criteria, stock, Amount.requirePositive("newStep", Amount.mass(newStep)), leastSize);
+        return new BatchConstraints(criteria, stock, Optional.of(Amount.mass(newStep)), leastSize);
     }
 
     /**
@@ -115,43 +117,21 @@ public final class BatchConstraints implements Serializable {
      * @throws IllegalArgumentException if the text is no mass or not above 0
      */
     public BatchConstraints withLeastSize(String size) {
-        return new BatchConstraints(criteria, stock, step, Amount.requirePositive("size", Amount.mass(size)));
+        return new BatchConstraints(criteria, stock, step, Optional.of(Amount.mass(size)));
     }
 
-    /**
-     * The criteria for being large enough.
-     *
-     * @return an unmodifiable list
-     */
-    public List<BatchCriterion> criteria() {
-        return criteria;
-    }
-
-    /**
-     * What is in stock.
-     *
-     * @return an unmodifiable map from ingredient names
-     */
-    public Map<String, Amount<Mass>> stock() {
-        return stock;
-    }
-
-    /**
-     * The step to which sizes are rounded.
-     *
-     * @return the step, if there is one
-     */
-    public Optional<Amount<Mass>> step() {
-        return Optional.ofNullable(step);
-    }
-
-    /**
-     * The least size wished for.
-     *
-     * @return the size, if there is one
-     */
-    public Optional<Amount<Mass>> leastSize() {
-        return Optional.ofNullable(leastSize);
+    /** The sizes that are large enough for all of it on a bench, under every closure under which a batch is to be planned. */
+    Sizes sizes(Formula formula, Bench bench) {
+        List<Sizes> all = new ArrayList<>();
+        for (Criterion criterion : criteria) {
+            benches(bench).forEach(each -> all.add(criterion.on(formula, each)));
+        }
+        leastSize.ifPresent(size -> all.add(Sizes.of(formula, bench, Wish.atLeast(size))));
+        step.ifPresent(every -> all.add(Sizes.of(formula, bench, Wish.inStepsOf(every))));
+        if (bench.closure() == Closure.QS_TAKES_REST) {
+            all.add(Sizes.of(formula, bench, RestLeft.part(formula, bench.balance())));
+        }
+        return all.stream().reduce(Sizes::and).orElseThrow();
     }
 
     /** The share of all lines of an ingredient. */
@@ -164,13 +144,13 @@ public final class BatchConstraints implements Serializable {
 
     /** The bench with the closure that shows what the criteria ask for; readings that add up go first. */
     Bench showing(Bench bench) {
-        return criteria.stream()
-                .filter(MadeWithin.class::isInstance)
+        List<Bench> asked = criteria.stream()
+                .flatMap(criterion -> criterion.showing(bench).stream())
+                .toList();
+        return asked.stream()
+                .filter(each -> each.closure() == Closure.WITHIN_TOLERANCE)
                 .findFirst()
-                .or(() -> criteria.stream()
-                        .filter(RoundingWithin.class::isInstance)
-                        .findFirst())
-                .map(bench::closingFor)
+                .or(() -> asked.stream().findFirst())
                 .orElse(bench);
     }
 
@@ -188,24 +168,10 @@ public final class BatchConstraints implements Serializable {
     }
 
     @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof BatchConstraints that
-                && criteria.equals(that.criteria)
-                && stock.equals(that.stock)
-                && Objects.equals(step, that.step)
-                && Objects.equals(leastSize, that.leastSize);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(criteria, stock, step, leastSize);
-    }
-
-    @Override
     public String toString() {
         return criteria
                 + (stock.isEmpty() ? "" : ", stock " + stock)
-                + (step == null ? "" : ", in steps of " + step)
-                + (leastSize == null ? "" : ", at least " + leastSize);
+                + step.map(every -> ", in steps of " + every).orElse("")
+                + leastSize.map(size -> ", at least " + size).orElse("");
     }
 }

@@ -3,7 +3,6 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -88,7 +87,7 @@ public final class Bench implements Serializable {
 
     /**
      * The same bench, closing {@link Closure#WITHIN_TOLERANCE} with the deviation of each line measured against the
-     * tolerance of the line: the readings of a size that {@link BatchCriterion#madeWithin(Tolerances)} calls good are within
+     * tolerance of the line: the readings of a size at which whole readings can be are within
      * it.
      *
      * @param tolerances how far each share may be off; those of lines or phases must be of the formula that is planned
@@ -101,7 +100,7 @@ public final class Bench implements Serializable {
     /**
      * As {@link #closingWithin(Tolerances)}, when what lies in the vessel may differ from each reading: the deviation of a
      * line is then the worst that the errors of all lines can make of it, as in {@link
-     * BatchCriterion#madeWithin(Tolerances, Amount)}.
+     * Criterion#madeWithin(Tolerances, Amount)}.
      *
      * @param tolerances how far each share may be off
      * @param readingError the half-width of the error of one addition, at least 0
@@ -113,18 +112,6 @@ public final class Bench implements Serializable {
                 Objects.requireNonNull(tolerances, "tolerances"),
                 Amount.requireNotNegative("readingError", readingError));
         return new Bench(balance, vessel, Closure.WITHIN_TOLERANCE, density, newGoal);
-    }
-
-    /**
-     * The same bench with the closure under which a batch that a criterion calls good shows it: for {@link
-     * BatchCriterion#madeWithin(Tolerances)} its own tolerances, for {@link BatchCriterion#roundingWithin} each line by
-     * itself. Other criteria do not look at readings and leave the closure as it is.
-     *
-     * @param criterion what made the batch large enough
-     * @return the bench
-     */
-    public Bench closingFor(BatchCriterion criterion) {
-        return Objects.requireNonNull(criterion, "criterion").showing(this);
     }
 
     /**
@@ -222,7 +209,7 @@ public final class Bench implements Serializable {
 
     private <V> V leastCapacity(Reckoning<V> r, Batch batch) {
         V load = PlannedLoad.of(batch.formula(), this).derive(r, r.known(batch), Subject.of("", ""));
-        V empty = r.given(VESSEL, vessel.mass().in(FormulationUnits.GRAM), Source.user());
+        V empty = r.given(VESSEL, vessel.mass().canonical(), Source.user());
         return r.named(CAPACITY, r.sum(empty, load));
     }
 

@@ -3,7 +3,6 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.working.Reckoning;
 import javax.measure.quantity.Mass;
@@ -22,7 +21,7 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
     void require() {
         Amount<Mass> vessel = bench.vessel().mass();
         Ratio grams = batch.mass().canonical().max(total);
-        Ratio load = vessel.isZero() ? grams : grams.plus(vessel.in(FormulationUnits.GRAM));
+        Ratio load = vessel.isZero() ? grams : grams.plus(vessel.canonical());
         if (load.compareTo(bench.balance().capacity().canonical()) > 0) {
             Amount<Mass> excess = Amount.grams(
                             load.minus(bench.balance().capacity().canonical()))
@@ -57,7 +56,7 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
                 .filter(held -> held.compareTo(carried) < 0)
                 .orElse(carried);
         LoadLimit limit = new LoadLimit(PlannedLoad.of(batch.formula(), bench), null);
-        Ratio grams = room.in(FormulationUnits.GRAM);
+        Ratio grams = room.canonical();
         Ratio most = limit.most(Reckoning.plain(), grams);
         return most.equals(grams) ? room : BalanceUnit.amount(bench.balance(), most);
     }

@@ -11,8 +11,6 @@ import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -26,10 +24,7 @@ import java.util.Optional;
  * <p>The strengths are those of the formula's materials, whose shares may then be changed; exact where air buoyancy is not
  * modelled. Immutable and thread-safe.
  */
-public final class CapTarget implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public final class CapTarget implements Explained {
 
     private final Batch batch;
     private final Balance balance;
@@ -59,8 +54,8 @@ public final class CapTarget implements Explained, Serializable {
      */
     public static CapTarget of(
             Batch batch, Balance balance, Substance substance, MassFraction cap, WeighingMethod method) {
-        CapKept criterion = (CapKept) BatchCriterion.capKept(substance, cap, method);
-        criterion.check(Objects.requireNonNull(batch, "batch").formula());
+        CapKept criterion = (CapKept) Criterion.capKept(substance, cap, method);
+        criterion.share().check(Objects.requireNonNull(batch, "batch").formula());
         var air = Objects.requireNonNull(balance, "balance").errors().buoyancy();
         if (!air.equals(Bounds.point(Ratio.ZERO))) {
             throw new IllegalArgumentException("balance corrects for air buoyancy by " + Excerpt.of(air)

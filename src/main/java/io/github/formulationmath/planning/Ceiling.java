@@ -5,14 +5,12 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +18,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
 /** Something that keeps a batch from being larger. */
-sealed interface Ceiling extends Serializable {
+sealed interface Ceiling extends WindowBound {
 
     /** The largest batch in grams. */
     <V> V most(Reckoning<V> r);
@@ -38,11 +36,13 @@ sealed interface Ceiling extends Serializable {
         return most(r);
     }
 
-    /** What it is, for the reader. */
-    Phrase phrase();
+    @Override
+    default <V> V shown(Reckoning<V> r, Landing at, boolean lower) {
+        return shown(r, at.at());
+    }
 
-    /** The line it concerns, if it is one line. */
-    default Optional<FormulaLine> line() {
+    @Override
+    default Optional<FormulaLine> line(Formula formula, Landing at) {
         return Optional.empty();
     }
 
@@ -52,7 +52,7 @@ sealed interface Ceiling extends Serializable {
     /** The ceilings of a formula on a bench with a stock; what is weighed may be a formula with dilutions in it. */
     static List<Ceiling> of(Formula formula, Formula weighed, Bench bench, BatchConstraints constraints) {
         PlannedLoad load = new PlannedLoad(weighed, constraints.benches(bench));
-        Optional<Ratio> step = constraints.step().map(some -> some.in(FormulationUnits.GRAM));
+        Optional<Ratio> step = constraints.step().map(some -> some.canonical());
         List<Ceiling> all = new ArrayList<>();
         all.add(new Capacity(bench, new LoadLimit(load, step.orElse(null))));
         bench.vessel()
@@ -118,12 +118,12 @@ sealed interface Ceiling extends Serializable {
         @Override
         public <V> V room(Reckoning<V> r) {
             return r.difference(
-                    r.given(CAPACITY, bench.balance().capacity().in(FormulationUnits.GRAM), Source.user()),
-                    r.given(VESSEL, bench.vessel().mass().in(FormulationUnits.GRAM), Source.user()));
+                    r.given(CAPACITY, bench.balance().capacity().canonical(), Source.user()),
+                    r.given(VESSEL, bench.vessel().mass().canonical(), Source.user()));
         }
 
         @Override
-        public Phrase phrase() {
+        public Phrase name() {
             return Phrase.of(
                     "ceiling.capacity",
                     bench.balance().capacity().toString(),
@@ -133,8 +133,8 @@ sealed interface Ceiling extends Serializable {
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
             Ratio load = limit.load().of(grams);
-            Ratio vessel = bench.vessel().mass().in(FormulationUnits.GRAM);
-            Ratio left = bench.balance().capacity().in(FormulationUnits.GRAM).minus(load);
+            Ratio vessel = bench.vessel().mass().canonical();
+            Ratio left = bench.balance().capacity().canonical().minus(load);
             List<WindowOpening> openings = new ArrayList<>();
             openings.add(new WindowOpening.HigherCapacity(BalanceUnit.amount(bench.balance(), load.plus(vessel))));
             if (left.signum() > 0 && vessel.signum() > 0) {
@@ -153,12 +153,12 @@ sealed interface Ceiling extends Serializable {
         @Override
         public <V> V room(Reckoning<V> r) {
             return r.product(
-                    r.given(VOLUME, volume.in(FormulationUnits.MILLILITRE), Source.user()),
+                    r.given(VOLUME, volume.canonical(), Source.user()),
                     r.given(DENSITY, density.gramsPerMillilitre(), Source.user()));
         }
 
         @Override
-        public Phrase phrase() {
+        public Phrase name() {
             return Phrase.of("ceiling.volume", volume.toString(), bench.vessel().name());
         }
 
@@ -180,7 +180,7 @@ sealed interface Ceiling extends Serializable {
         }
 
         private <V> V stock(Reckoning<V> r) {
-            return r.given(STOCK, limit.lines().get(0), inStock.in(FormulationUnits.GRAM), Source.user());
+            return r.given(STOCK, limit.lines().get(0), inStock.canonical(), Source.user());
         }
 
         private <V> V exact(Reckoning<V> r) {
@@ -194,13 +194,13 @@ sealed interface Ceiling extends Serializable {
 
         @Override
         public <V> V most(Reckoning<V> r) {
-            Ratio most = limit.most(inStock.in(FormulationUnits.GRAM));
+            Ratio most = limit.most(inStock.canonical());
             return most.equals(bound()) ? exact(r) : shown(r, most);
         }
 
         @Override
         public boolean allows(Ratio grams) {
-            return limit.needed(grams).compareTo(inStock.in(FormulationUnits.GRAM)) <= 0;
+            return limit.needed(grams).compareTo(inStock.canonical()) <= 0;
         }
 
         @Override
@@ -214,12 +214,12 @@ sealed interface Ceiling extends Serializable {
         }
 
         @Override
-        public Phrase phrase() {
+        public Phrase name() {
             return Phrase.of("ceiling.stock", limit.name(), inStock.toString());
         }
 
         @Override
-        public Optional<FormulaLine> line() {
+        public Optional<FormulaLine> line(Formula formula, Landing at) {
             return Optional.of(limit.lines().get(0));
         }
 

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +33,7 @@ record ClosingGoal(@Nullable Tolerances tolerances, Amount<Mass> readingError) i
 
     List<LineDeviation> deviations(Formula formula, Ratio total, Ratio gramsPerDivision) {
         given().ifPresent(some -> some.checkedFor(formula));
-        Ratio error = readingError.in(FormulationUnits.GRAM).dividedBy(gramsPerDivision);
+        Ratio error = readingError.canonical().dividedBy(gramsPerDivision);
         int lines = formula.lines().size();
         List<LineDeviation> all = new ArrayList<>(lines);
         for (FormulaLine line : formula.lines()) {

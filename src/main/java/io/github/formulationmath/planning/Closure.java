@@ -18,7 +18,7 @@ public enum Closure {
      * The lines add up to the batch rounded to the display, N divisions, so that the line that is off most is off as little
      * as can be: of all whole n that add up to N, those whose deviations {@code |n − x|/x} from {@code x = w·N}, sorted from
      * the greatest down, are least in dictionary order; among equals the earlier line takes the division. A size that {@link
-     * BatchCriterion#madeWithin(Tolerances)} calls good for one tolerance of all lines has readings within it here, which
+     * Criterion#madeWithin(Tolerances)} calls good for one tolerance of all lines has readings within it here, which
      * {@link #CLOSED} may miss. Where lines have tolerances of their own, {@link Bench#closingWithin(Tolerances)} measures each
      * deviation against its own.
      *

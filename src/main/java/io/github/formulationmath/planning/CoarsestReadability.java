@@ -2,7 +2,6 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.working.Comparison;
@@ -13,8 +12,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,10 +32,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-final class CoarsestReadability implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+final class CoarsestReadability implements Explained {
 
     private static final Symbol STEP = Symbol.of("d", "coarsest-readability", Kind.MASS);
     private static final Symbol DIVISIONS = Symbol.of("x", "divisions-at-coarsest", Kind.NUMBER);
@@ -85,12 +79,16 @@ final class CoarsestReadability implements Explained, Serializable {
 
     /** Whether a step rounds every line of every batch within tolerance. */
     boolean serves(Amount<Mass> step) {
-        return bands().pass(step.in(FormulationUnits.GRAM).reciprocal());
+        return bands().passes(step.canonical().reciprocal());
+    }
+
+    private int binding() {
+        return smallest.line().orElseThrow();
     }
 
     /** The line that forbids a coarser display. */
     BatchLine bindingLine() {
-        return lines().get(smallest.line());
+        return lines().get(binding());
     }
 
     @Override
@@ -107,10 +105,10 @@ final class CoarsestReadability implements Explained, Serializable {
     @Override
     public <V> V derive(Reckoning<V> r) {
         List<BatchLine> all = lines();
-        BatchLine binding = all.get(smallest.line());
+        BatchLine binding = all.get(binding());
         Ratio share = Ratio.ONE.plus(tolerances.fraction(binding.line()));
         Ratio n = binding.result().times(smallest.at()).times(share).floor();
-        V reach = r.product(mass(r, binding, smallest.line()), tolerances.most(r, binding.line()));
+        V reach = r.product(mass(r, binding, binding()), tolerances.most(r, binding.line()));
         V step = r.named(STEP, Subject.of("max", ""), r.quotient(reach, r.literal(n)));
         for (int i = 0; i < all.size(); i++) {
             confirm(r, all.get(i), i, step);

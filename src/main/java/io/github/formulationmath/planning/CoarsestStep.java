@@ -2,13 +2,10 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Working;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * decades below that of the smallest line. The other figures of the balance, its errors and minimum load, stay as they are.
  *
  * <p>A coarser step between two members of the series may pass too, and under criteria that leave gaps a finer one may fail:
- * ask {@link #serves}. Where the rounding of each line is all that is asked ({@link BatchCriterion#roundingWithin}), the
+ * ask {@link #serves}. Where the rounding of each line is all that is asked ({@link Criterion#roundingWithin}), the
  * exact step is known as well, with its proof: {@link #exactStep()}.
  *
  * <p>Example: 60 g with a smallest line of 2 %, 1.2 g: every line is at least one division up to d = 1 g. With a worst error
@@ -30,18 +27,15 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class CoarsestStep implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 2L;
+public final class CoarsestStep {
 
     private final List<Batch> batches;
     private final Balance balance;
-    private final BatchCriterion criterion;
+    private final Criterion criterion;
     private final @Nullable CoarsestReadability exact;
     private final @Nullable Amount<Mass> step;
 
-    private CoarsestStep(List<Batch> batches, Balance balance, BatchCriterion criterion, SearchEffort effort) {
+    private CoarsestStep(List<Batch> batches, Balance balance, Criterion criterion, SearchEffort effort) {
         this.batches = batches;
         this.balance = balance;
         this.criterion = criterion;
@@ -50,7 +44,7 @@ public final class CoarsestStep implements Serializable {
                 : null;
         this.step = steps().stream()
                 .map(Amount::grams)
-                .filter(each -> passes(each, effort))
+                .filter(each -> passes(each))
                 .findFirst()
                 .orElse(null);
     }
@@ -65,7 +59,7 @@ public final class CoarsestStep implements Serializable {
      * @throws IllegalArgumentException if the criterion names a line or phase that the formula does not have
      * @throws SearchLimitException if a search reaches its limit
      */
-    public static CoarsestStep of(Batch batch, Balance balance, BatchCriterion criterion) {
+    public static CoarsestStep of(Batch batch, Balance balance, Criterion criterion) {
         return of(List.of(Objects.requireNonNull(batch, "batch")), balance, criterion, SearchEffort.standard());
     }
 
@@ -81,7 +75,7 @@ public final class CoarsestStep implements Serializable {
      *     have
      * @throws SearchLimitException if a search reaches its limit
      */
-    public static CoarsestStep of(List<Batch> batches, Balance balance, BatchCriterion criterion, SearchEffort effort) {
+    public static CoarsestStep of(List<Batch> batches, Balance balance, Criterion criterion, SearchEffort effort) {
         Objects.requireNonNull(balance, "balance");
         Objects.requireNonNull(criterion, "criterion");
         Objects.requireNonNull(effort, "effort");
@@ -159,7 +153,7 @@ public final class CoarsestStep implements Serializable {
      * @throws SearchLimitException if the search reaches its limit
      */
     public boolean serves(Amount<Mass> readability) {
-        return passes(Amount.requirePositive("readability", readability), SearchEffort.standard());
+        return passes(Amount.requirePositive("readability", readability));
     }
 
     /**
@@ -174,7 +168,7 @@ public final class CoarsestStep implements Serializable {
         return serves(Amount.mass(readability));
     }
 
-    private boolean passes(Amount<Mass> readability, SearchEffort effort) {
+    private boolean passes(Amount<Mass> readability) {
         if (exact != null) {
             return exact.serves(readability);
         }
@@ -182,16 +176,9 @@ public final class CoarsestStep implements Serializable {
         Amount<Mass> capacity = balance.capacity().compareTo(readability) < 0 ? readability : balance.capacity();
         Balance other =
                 Balance.of(readability, capacity).withErrors(balance.errors()).withMinimumLoad(balance.minimumLoad());
-        return batches.stream().allMatch(batch -> passes(criterion.of(batch.formula(), other), batch, effort));
-    }
-
-    private static boolean passes(Requirement requirement, Batch batch, SearchEffort effort) {
-        Ratio grams = batch.mass().in(FormulationUnits.GRAM);
-        return requirement.obstacle().isEmpty()
-                && requirement
-                        .atMost(grams, new SearchMeter(effort))
-                        .map(landing -> landing.at().equals(grams))
-                        .orElse(false);
+        return batches.stream()
+                .allMatch(
+                        batch -> criterion.on(batch.formula(), Bench.of(other)).contains(batch.mass()));
     }
 
     @Override

@@ -5,11 +5,10 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import java.io.Serializable;
 import java.util.List;
 
 /** What has to stay on one side of a bound: the share {@code Σ c_i·m_i / Σ m_i} over the lines of a whole. */
-sealed interface CountedShare extends Serializable permits CappedSubstance, LimitedShare {
+sealed interface CountedShare permits CappedSubstance, LimitedShare {
 
     /** What the criterion asks, in words. */
     Phrase name();

@@ -36,6 +36,11 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
     private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
     private static final Rounding DOWN = NEAREST.with(RoundingMode.FLOOR);
 
+    /** The divisions of all lines, whatever the bench can carry and hold. */
+    static List<Ratio> of(Batch batch, Bench bench) {
+        return new Divisions(batch, bench).all(Reckoning.plain());
+    }
+
     <V> V readability(Reckoning<V> r) {
         return r.given(READABILITY, bench.balance().readability().canonical(), Source.user());
     }

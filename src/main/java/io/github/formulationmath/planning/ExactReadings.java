@@ -1,35 +1,58 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.working.Comparison;
+import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
-import java.io.Serial;
-import org.jspecify.annotations.Nullable;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Symbol;
+import java.util.Objects;
 
-/** Every line a whole number of divisions. */
-final class ExactReadings extends BatchCriterion {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+/** Every line a whole number of divisions: the batch is a multiple of d·L. */
+record ExactReadings() implements OfWeighings {
 
     @Override
-    Phrase name() {
-        return Phrase.of("criterion.exact-readings");
+    public Sizes on(Formula formula, Bench bench) {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        Ratio period = CommonPeriod.of(
+                formula.lines().stream().map(FormulaLine::fraction).toList());
+        Balance balance = bench.balance();
+        return Sizes.of(
+                formula,
+                bench,
+                new Part(
+                        Phrase.of("criterion.exact-readings"),
+                        new Multiples(period.times(balance.readability().canonical())),
+                        new Whole(formula, balance, period)));
     }
 
-    @Override
-    Requirement of(Formula formula, Balance balance) {
-        return new ExactRequirement(formula, balance);
-    }
+    /** Every line is whole at L; that their whole numbers have no common divisor shows that no smaller L does it. */
+    private record Whole(Formula formula, Balance balance, Ratio period) implements Proof {
 
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof ExactReadings;
-    }
+        private static final Symbol PERIOD = Symbol.of("L", "common-period", Kind.NUMBER);
+        private static final Symbol WHOLE = Symbol.of("n", "whole-divisions", Kind.NUMBER);
 
-    @Override
-    public int hashCode() {
-        return ExactReadings.class.getName().hashCode();
+        @Override
+        public <V> V smallest(Reckoning<V> r, Landing smallest) {
+            V l = r.named(PERIOD, r.literal(period));
+            for (FormulaLine line : formula.lines()) {
+                V whole = r.named(WHOLE, line, r.product(r.known(line), l));
+                r.holds(whole, Comparison.EQUAL, r.rounded(whole, Rounding.toDecimalPlaces(0)));
+            }
+            r.note(() -> Phrase.of("note.no-common-divisor"));
+            return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.product(l, BatchSymbols.readability(r, balance)));
+        }
+
+        @Override
+        public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+            Ratio smallest = period.times(balance.readability().canonical());
+            return r.product(r.literal(at.at().dividedBy(smallest)), smallest(r, at));
+        }
     }
 
     @Override

@@ -2,46 +2,55 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import java.util.Iterator;
-import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Spliterator;
+import java.util.Spliterators;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
-/** Walks the intervals of passing sizes upwards, in divisions; the last is a ray. */
-final class Islands implements Iterator<Bounds> {
+/** Walks the intervals of passing sizes upwards, in grams; a ray is the last. */
+final class Islands extends Spliterators.AbstractSpliterator<Bounds> {
 
-    private final Bands bands;
-    private final Optional<Ratio> allFrom;
+    private final Sizes sizes;
     private final Supplier<SearchMeter> meters;
-    private @Nullable Ratio next;
+    private Optional<Ratio> next;
 
-    /** From a size on, passing or not; the interval around a passing size is entered at that size. */
-    Islands(Bands bands, Ratio from, Supplier<SearchMeter> meters) {
-        this.bands = bands;
-        this.allFrom = bands.allFrom();
+    /** From a size on, passing or not, or from the smallest; the interval around a passing size is entered at that size. */
+    Islands(Sizes sizes, Optional<Ratio> from, Supplier<SearchMeter> meters) {
+        super(Long.MAX_VALUE, Spliterator.ORDERED | Spliterator.NONNULL);
+        this.sizes = sizes;
         this.meters = meters;
-        this.next = bands.atLeast(from, meters.get()).at();
+        this.next = from.map(size -> atLeast(size, meters.get()))
+                .orElseGet(() -> sizes.smallest(meters.get()).map(Sizes.Rest::at));
+    }
+
+    private Optional<Ratio> atLeast(Ratio size, SearchMeter meter) {
+        return sizes.atLeast(size, meter, Optional.empty()).map(Sizes.Rest::at);
     }
 
     @Override
-    public boolean hasNext() {
-        return next != null;
-    }
-
-    @Override
-    public Bounds next() {
-        Ratio start = next;
-        if (start == null) {
-            throw new NoSuchElementException("the ray was the last interval");
+    public boolean tryAdvance(Consumer<? super Bounds> action) {
+        if (next.isEmpty()) {
+            return false;
         }
-        if (allFrom.isPresent() && start.compareTo(allFrom.get()) >= 0) {
-            next = null;
-            return Bounds.atLeast(start);
-        }
+        Ratio start = next.get();
         SearchMeter meter = meters.get();
-        Ratio end = bands.endAround(start, meter);
-        next = bands.after(end, meter).at();
-        return Bounds.closed(start, end);
+        Optional<Ratio> end = sizes.parts().stream()
+                .flatMap(part -> part.search().endAround(start, meter).stream())
+                .reduce(Ratio::min);
+        next = end.flatMap(last -> atLeast(after(last, meter), meter));
+        action.accept(end.map(last -> Bounds.closed(start, last)).orElseGet(() -> Bounds.atLeast(start)));
+        return true;
+    }
+
+    /** The parts that end there begin again later. */
+    private Ratio after(Ratio end, SearchMeter meter) {
+        Ratio next = end;
+        for (Part part : sizes.parts()) {
+            if (part.search().endAround(end, meter).equals(Optional.of(end))) {
+                next = next.max(part.search().after(end, meter));
+            }
+        }
+        return next;
     }
 }

@@ -1,19 +1,24 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
-import java.io.Serializable;
+import java.util.OptionalInt;
 
 /**
  * Where a search came to rest.
  *
  * @param at the number, in the variable of the search
- * @param line the index of the line that pushed the search there last, or {@link #NO_LINE}
+ * @param line the index of the line that pushed the search there last; empty if it rests where it began, or no line by
+ *     itself pushed it
  */
-record Landing(Ratio at, int line) implements Serializable {
+record Landing(Ratio at, OptionalInt line) {
 
-    /** Nothing pushed: the search rests where it began. */
-    static final int NO_LINE = -1;
+    /** Pushed there by no line. */
+    static Landing resting(Ratio at) {
+        return new Landing(at, OptionalInt.empty());
+    }
 
-    /** It was the total that pushed, no line by itself. */
-    static final int TOTAL = -2;
+    /** Pushed there by a line. */
+    static Landing by(int line, Ratio at) {
+        return new Landing(at, OptionalInt.of(line));
+    }
 }

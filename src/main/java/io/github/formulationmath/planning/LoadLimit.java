@@ -7,7 +7,6 @@ import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * the largest whole number of divisions (or of the steps asked for) whose readings do. Sizes between that and the next may
  * fit too; where readings tie they may have no largest, so none is named.
  */
-record LoadLimit(PlannedLoad load, @Nullable Ratio step) implements Serializable {
+record LoadLimit(PlannedLoad load, @Nullable Ratio step) {
 
     private static final Symbol STEP = Symbol.of("s", "size-step", Kind.MASS);
     private static final Subject NEXT = Subject.of("next", "");

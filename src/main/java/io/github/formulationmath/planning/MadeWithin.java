@@ -1,55 +1,51 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Phrase;
-import java.io.Serial;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
-/** Whole readings that add up keep every made share within tolerance. */
-final class MadeWithin extends BatchCriterion {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final Tolerances tolerances;
-    private final Amount<Mass> readingError;
-
-    MadeWithin(Tolerances tolerances, Amount<Mass> readingError) {
-        this.tolerances = tolerances;
-        this.readingError = readingError;
-    }
+/** Whole readings that add up keep every made share within tolerance; see {@link ClosedBands}. */
+record MadeWithin(Tolerances tolerances, Amount<Mass> readingError) implements OfWeighings {
 
     @Override
-    Phrase name() {
+    public Sizes on(Formula formula, Bench bench) {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        tolerances.checkedFor(formula);
+        Ratio d = bench.balance().readability().canonical();
+        Ratio error = readingError.canonical().dividedBy(d);
+        ClosedBands bands = ClosedBands.of(
+                formula.lines().stream().map(FormulaLine::fraction).toList(),
+                formula.lines().stream().map(tolerances::fraction).toList(),
+                error,
+                d);
+        if (bands.hopelessLine().isPresent()) {
+            FormulaLine line = formula.lines().get(bands.hopelessLine().getAsInt());
+            return Sizes.none(formula, bench, Phrase.of("obstacle.exact-line-inexact-reading", line.name()));
+        }
+        ReadingEnds ends = new ReadingEnds(formula, tolerances, error);
+        return Sizes.of(
+                formula, bench, new Part(name(), bands, new MadeCertificate(closing(Bench.of(bench.balance())), ends)));
+    }
+
+    private Phrase name() {
         return readingError.isZero()
                 ? Phrase.of("criterion.made-within", tolerances.toString())
                 : Phrase.of("criterion.made-within-error", tolerances.toString(), readingError.toString());
     }
 
     @Override
-    Bench showing(Bench bench) {
+    public Optional<Bench> showing(Bench bench) {
+        return Optional.of(closing(bench));
+    }
+
+    private Bench closing(Bench bench) {
         return bench.closingWithin(tolerances, readingError);
-    }
-
-    @Override
-    MadeRequirement of(Formula formula, Balance balance) {
-        return new MadeRequirement(formula, balance, tolerances.checkedFor(formula), readingError);
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof MadeWithin that
-                && tolerances.equals(that.tolerances)
-                && readingError.equals(that.readingError);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(tolerances, readingError);
     }
 
     @Override

@@ -3,7 +3,6 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import java.util.ArrayList;
@@ -22,17 +21,17 @@ final class Openings {
     /** How many dilutions are tried before the search for some gives up. */
     private static final int MOST_DILUTIONS = 200;
 
-    private final WindowQuestion question;
+    private final WindowSearch search;
 
-    Openings(WindowQuestion question) {
-        this.question = question;
+    Openings(WindowSearch search) {
+        this.search = search;
     }
 
     /** All that open it; the smallest size needed, and what needs it, are known. */
-    List<WindowOpening> forNeeded(JointRequirement.Rest rest) {
+    List<WindowOpening> forNeeded(Sizes.Rest rest) {
         List<WindowOpening> openings = new ArrayList<>();
-        for (WindowOpening opening : raised(rest.landing().at())) {
-            if (opens(applied(question, opening))) {
+        for (WindowOpening opening : raised(rest.at())) {
+            if (opens(applied(search, opening))) {
                 openings.add(opening);
             }
         }
@@ -41,7 +40,7 @@ final class Openings {
         return openings;
     }
 
-    private static boolean opens(WindowQuestion changed) {
+    private static boolean opens(WindowSearch changed) {
         try {
             return changed.hasBatch(new SearchMeter(SearchEffort.ofChecks(TRIAL)));
         } catch (SearchLimitException e) {
@@ -52,7 +51,7 @@ final class Openings {
     /** Every ceiling that is too low, raised; where one can be raised in two ways, an opening for each. */
     private List<WindowOpening> raised(Ratio needed) {
         List<List<WindowOpening>> ways = List.of(List.of());
-        for (Ceiling ceiling : question.ceilings()) {
+        for (Ceiling ceiling : search.ceilings()) {
             if (!ceiling.allows(needed)) {
                 List<List<WindowOpening>> longer = new ArrayList<>();
                 for (WindowOpening own : ceiling.openingsFor(needed)) {
@@ -71,7 +70,7 @@ final class Openings {
                 .toList();
     }
 
-    private static WindowQuestion applied(WindowQuestion on, WindowOpening opening) {
+    private static WindowSearch applied(WindowSearch on, WindowOpening opening) {
         Bench bench = on.bench();
         if (opening instanceof WindowOpening.FinerBalance finer) {
             return on.with(bench.on(
@@ -96,7 +95,7 @@ final class Openings {
         if (opening instanceof WindowOpening.MoreStock more) {
             return on.with(on.constraints().withStock(more.ingredientName(), more.mass()));
         }
-        WindowQuestion all = on;
+        WindowSearch all = on;
         for (WindowOpening each : ((WindowOpening.Together) opening).all()) {
             all = applied(all, each);
         }
@@ -109,41 +108,39 @@ final class Openings {
 
     /** The coarsest step of the series 1-2-5, finer than this balance's, at which there is a batch. */
     private Optional<WindowOpening> finerBalance() {
-        return StepSeries.finerThan(question.bench().balance().readability()).stream()
+        return StepSeries.finerThan(search.bench().balance().readability()).stream()
                 .map(WindowOpening.FinerBalance::new)
-                .filter(finer -> opens(applied(question, finer)))
+                .filter(finer -> opens(applied(search, finer)))
                 .map(WindowOpening.class::cast)
                 .findFirst();
     }
 
     /** Whatever line asks for too much is diluted further, until there is a batch or the carrier can give no more. */
-    private Optional<WindowOpening> dilution(JointRequirement.Rest first) {
-        List<FormulaLine> lines = question.formula().lines();
-        Ratio top = question.ceilingLanding().at();
-        // A dilution holds less of the substance than its line; the criterion of a cap does not know that.
-        boolean judged = question.constraints().criteria().stream().noneMatch(CapKept.class::isInstance);
+    private Optional<WindowOpening> dilution(Sizes.Rest first) {
+        List<FormulaLine> lines = search.formula().lines();
+        Ratio top = search.top();
+        boolean judged = search.constraints().criteria().stream().allMatch(OfWeighings.class::isInstance);
         if (!judged || top.signum() <= 0 || lines.size() == 1) {
             return Optional.empty();
         }
-        FormulaLine carrier = question.formula()
+        FormulaLine carrier = search.formula()
                 .quantitySufficientLine()
                 .orElseGet(() -> Collections.max(lines, Comparator.comparing(FormulaLine::fraction)));
         List<Ratio> factors = new ArrayList<>(Collections.nCopies(lines.size(), Ratio.ONE));
-        Optional<JointRequirement.Rest> rest = Optional.of(first);
-        WindowQuestion changed = question;
+        Optional<Sizes.Rest> rest = Optional.of(first);
+        WindowSearch changed = search;
         for (int i = 0; i < MOST_DILUTIONS && rest.isPresent(); i++) {
             int line = binding(changed, rest.get(), carrier);
             if (line == carrier.index()) {
                 return Optional.empty();
             }
             Ratio before = factors.get(line);
-            Ratio needed =
-                    before.times(rest.get().landing().at()).dividedBy(top).ceil();
+            Ratio needed = before.times(rest.get().at()).dividedBy(top).ceil();
             factors.set(line, needed.max(before.plus(Ratio.ONE)));
-            if (Weighed.diluent(question.formula(), factors).compareTo(carrier.fraction()) >= 0) {
+            if (Weighed.diluent(search.formula(), factors).compareTo(carrier.fraction()) >= 0) {
                 return Optional.empty();
             }
-            changed = question.weighing(Weighed.formula(question.formula(), factors, carrier));
+            changed = search.weighing(Weighed.formula(search.formula(), factors, carrier));
             if (opens(changed)) {
                 return Optional.of(preDilute(factors, carrier));
             }
@@ -152,7 +149,7 @@ final class Openings {
         return Optional.empty();
     }
 
-    private static Optional<JointRequirement.Rest> beyond(WindowQuestion changed) {
+    private static Optional<Sizes.Rest> beyond(WindowSearch changed) {
         try {
             return changed.beyond(new SearchMeter(SearchEffort.ofChecks(TRIAL)));
         } catch (SearchLimitException e) {
@@ -161,9 +158,9 @@ final class Openings {
     }
 
     /** The line that binds; where it is the total, or something that is no line, the smallest that is weighed. */
-    private static int binding(WindowQuestion changed, JointRequirement.Rest rest, FormulaLine carrier) {
-        if (rest.landing().line() >= 0) {
-            return rest.landing().line();
+    private static int binding(WindowSearch changed, Sizes.Rest rest, FormulaLine carrier) {
+        if (rest.landing().line().isPresent()) {
+            return rest.landing().line().getAsInt();
         }
         return changed.weighed().lines().stream()
                 .filter(line -> line.position() != carrier.position())
@@ -173,15 +170,10 @@ final class Openings {
     }
 
     private WindowOpening preDilute(List<Ratio> factors, FormulaLine carrier) {
-        List<WindowOpening.Dilution> dilutions = question.formula().lines().stream()
+        List<WindowOpening.Dilution> dilutions = search.formula().lines().stream()
                 .filter(line -> factors.get(line.index()).compareTo(Ratio.ONE) > 0)
                 .map(line -> new WindowOpening.Dilution(line, factors.get(line.index())))
                 .toList();
         return new WindowOpening.PreDilute(dilutions, carrier);
-    }
-
-    /** How far beyond the capacity the smallest size needed is looked for. */
-    static Ratio farBeyond(Bench bench) {
-        return bench.balance().capacity().in(FormulationUnits.GRAM).times(1_000_000);
     }
 }

@@ -5,7 +5,6 @@ import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
@@ -140,7 +139,7 @@ public final class PlannedLine implements Line, Explained, Serializable {
     public Working cumulativeReadingWorking() {
         return Working.of(
                 Phrase.of("question.cumulative-reading", name()),
-                cumulativeReading().in(FormulationUnits.GRAM),
+                cumulativeReading().canonical(),
                 this::cumulative);
     }
 

@@ -8,7 +8,6 @@ import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +20,7 @@ import java.util.List;
  * @param formula as it is weighed
  * @param benches the closures under which the batch is to be planned
  */
-record PlannedLoad(Formula formula, List<Bench> benches) implements Serializable {
+record PlannedLoad(Formula formula, List<Bench> benches) {
 
     private static final Symbol LOAD = Symbol.of("P", "planned-load", Kind.MASS);
     private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
@@ -56,8 +55,8 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         Objects.requireNonNull(tolerances, "tolerances");
         BatchLine target = batch.line(line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
-        ErrorBound criterion = new ErrorBound(tolerances, WeighingMethod.TARE_EACH, Ratio.ZERO);
-        if (criterion.obstacle(batch.formula(), balance).isPresent()) {
+        Criterion criterion = Criterion.errorBound(tolerances, WeighingMethod.TARE_EACH);
+        if (criterion.on(batch.formula(), Bench.of(balance)).obstacle().isPresent()) {
             throw new IllegalArgumentException("tolerances are " + Excerpt.of(tolerances)
                     + ", which leave no room for the error of an addition on " + Excerpt.of(balance) + ": widen them");
         }
@@ -94,7 +93,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
             Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, Amount<Mass> leastWeighed) {
         BatchLine target = batch.line(line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
-        Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).in(FormulationUnits.GRAM);
+        Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).canonical();
         Ratio factor = least.dividedBy(target.result()).ceil();
         if (factor.compareTo(Ratio.ONE) <= 0) {
             return new NoPredilution(Phrase.of(

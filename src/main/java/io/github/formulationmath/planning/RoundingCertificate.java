@@ -17,7 +17,7 @@ import java.util.Comparator;
  * Shows that a batch is the smallest whose rounding stays within tolerance: the jumps that lead there from the smallest
  * line's first window, if they are few, and for every line the whole number in its band.
  */
-record RoundingCertificate(Formula formula, Balance balance, Tolerances tolerances) {
+record RoundingCertificate(Formula formula, Balance balance, Tolerances tolerances) implements Proof {
 
     private static final int MOST_JUMPS = 40;
 
@@ -36,7 +36,8 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     /** The whole numbers at the two ends of a band; the first is above the second if none lies in it. */
     private record Ends<V>(V least, V most) {}
 
-    <V> V derive(Reckoning<V> r, Landing smallest) {
+    @Override
+    public <V> V smallest(Reckoning<V> r, Landing smallest) {
         V size;
         if (canBeTraced(smallest.at())) {
             r.note(() -> Phrase.of("note.jumps-skip-nothing"));
@@ -49,7 +50,8 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     }
 
     /** A size at which one window begins or ends, and that every line passes there. */
-    <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+    @Override
+    public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
         return confirmed(r, r.named(EDGE, windowEdge(r, at, fromBelow)));
     }
 
@@ -63,7 +65,7 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
 
     /** n·d / (w·(1 ± τ)) for the line that binds, and the n of its window. */
     private <V> V windowEdge(Reckoning<V> r, Landing at, boolean fromBelow) {
-        FormulaLine binding = formula.lines().get(Math.max(at.line(), 0));
+        FormulaLine binding = formula.lines().get(at.line().orElse(0));
         Ends<Ratio> ends = ends(Reckoning.plain(), binding, at.at(), LAST, binding);
         return fromBelow
                 ? windowStart(r, binding, r.literal(ends.most()))

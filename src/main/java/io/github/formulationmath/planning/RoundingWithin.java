@@ -1,50 +1,39 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Phrase;
-import java.io.Serial;
-import org.jspecify.annotations.Nullable;
+import java.util.Objects;
+import java.util.Optional;
 
-/** |n − x| ≤ τ·x. */
-final class RoundingWithin extends BatchCriterion {
+/** Every line has a whole number of divisions within its tolerance, {@code |n − x| ≤ τ·x}; see {@link Bands}. */
+record RoundingWithin(Tolerances tolerances) implements OfWeighings {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final Tolerances tolerances;
-
-    RoundingWithin(Tolerances tolerances) {
-        this.tolerances = tolerances;
-    }
-
-    Tolerances tolerances() {
-        return tolerances;
+    @Override
+    public Sizes on(Formula formula, Bench bench) {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        tolerances.checkedFor(formula);
+        Balance balance = bench.balance();
+        Ratio d = balance.readability().canonical();
+        Bands bands = Bands.of(
+                formula.lines().stream()
+                        .map(line -> line.fraction().dividedBy(d))
+                        .toList(),
+                formula.lines().stream().map(tolerances::fraction).toList());
+        return Sizes.of(
+                formula,
+                bench,
+                new Part(
+                        Phrase.of("criterion.rounding-within", tolerances.toString()),
+                        bands,
+                        new RoundingCertificate(formula, balance, tolerances)));
     }
 
     @Override
-    Phrase name() {
-        return Phrase.of("criterion.rounding-within", tolerances.toString());
-    }
-
-    @Override
-    Bench showing(Bench bench) {
-        return bench.closing(Closure.INDEPENDENT);
-    }
-
-    @Override
-    Requirement of(Formula formula, Balance balance) {
-        return new RoundingRequirement(formula, balance, tolerances.checkedFor(formula));
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof RoundingWithin that && tolerances.equals(that.tolerances);
-    }
-
-    @Override
-    public int hashCode() {
-        return tolerances.hashCode();
+    public Optional<Bench> showing(Bench bench) {
+        return Optional.of(bench.closing(Closure.INDEPENDENT));
     }
 
     @Override

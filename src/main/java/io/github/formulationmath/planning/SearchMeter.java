@@ -18,14 +18,25 @@ final class SearchMeter {
         this.nextPause = Math.min(PAUSE, effort.limit());
     }
 
-    /** One more check, heavier on numbers beyond 64 bits; true every few thousand, when {@link #pause} is due. */
-    boolean isPauseDue(boolean fitsLongs) {
-        checks += fitsLongs ? 1 : BIG;
-        return checks > nextPause;
+    static SearchMeter standard() {
+        return new SearchMeter(SearchEffort.standard());
     }
 
-    /** Looks up: was the thread interrupted, is the limit reached, does somebody want to hear? */
-    void pause(Ratio reached) {
+    /** One more check, at so many grams. */
+    void count(Ratio reached) {
+        count(reached, Ratio.ONE, true);
+    }
+
+    /** One more check, at so many units of grams; heavier on numbers beyond 64 bits. */
+    void count(Ratio reached, Ratio unit, boolean fitsLongs) {
+        checks += fitsLongs && reached.fitsLongs() ? 1 : BIG;
+        if (checks > nextPause) {
+            pause(reached.times(unit));
+        }
+    }
+
+    /** Every few thousand checks: was the thread interrupted, is the limit reached, does somebody want to hear? */
+    private void pause(Ratio reached) {
         if (Thread.currentThread().isInterrupted()) {
             throw new CancellationException("interrupted after " + checks + " checks");
         }

@@ -32,7 +32,7 @@ record StationTrial(
             return Phrase.of("station.other-pot", station.vessel().name());
         }
         Ratio capacity = station.balance().capacity().canonical();
-        Ratio load = onPan(station).plus(station.vessel().mass().in(FormulationUnits.GRAM));
+        Ratio load = onPan(station).plus(station.vessel().mass().canonical());
         if (load.compareTo(capacity) > 0) {
             String over = Amount.grams(load.minus(capacity)).toString();
             return Phrase.of("station.overloaded", Amount.grams(load).toString(), over);
@@ -70,7 +70,7 @@ record StationTrial(
     private static @Nullable Ratio room(WeighingStation station) {
         return station.vessel()
                 .workingVolume()
-                .map(volume -> volume.in(FormulationUnits.MILLILITRE))
+                .map(volume -> volume.canonical())
                 .orElse(null);
     }
 

@@ -7,7 +7,6 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.working.Reckoning;
-import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -18,7 +17,7 @@ import java.util.List;
  * @param name the ingredient
  * @param benches the closures under which the batch is to be planned
  */
-record StockLimit(Formula formula, String name, List<Bench> benches) implements Serializable {
+record StockLimit(Formula formula, String name, List<Bench> benches) {
 
     StockLimit {
         benches = List.copyOf(benches);

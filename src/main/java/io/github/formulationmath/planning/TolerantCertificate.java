@@ -3,7 +3,6 @@ package io.github.formulationmath.planning;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
@@ -46,11 +45,10 @@ record TolerantCertificate(Formula formula, Bench bench) {
 
     private <V> void enclose(Reckoning<V> r, V total, List<Ratio> readings, List<V> shown) {
         Ratio d = bench.balance().readability().canonical();
-        Ratio error = bench.closingReadingError().in(FormulationUnits.GRAM).dividedBy(d);
-        MadeCertificate bands = new MadeCertificate(
-                formula, bench.balance(), bench.goal().given().orElseThrow(), error, readings);
-        if (bands.holdsAt(r.number(total))) {
-            bands.enclose(r, shown, total);
+        Ratio error = bench.closingReadingError().canonical().dividedBy(d);
+        ReadingEnds ends = new ReadingEnds(formula, bench.goal().given().orElseThrow(), error);
+        if (ends.hold(readings, r.number(total))) {
+            ends.enclose(r, shown, total);
         }
     }
 

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
@@ -144,7 +143,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serial
     public Working differenceWorking() {
         return Working.of(
                 Phrase.of("question.total-difference"),
-                difference().in(FormulationUnits.GRAM),
+                difference().canonical(),
                 r -> r.named(DIFFERENCE, r.difference(r.known(this), r.known(batch))));
     }
 

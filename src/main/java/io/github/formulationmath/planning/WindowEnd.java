@@ -7,10 +7,10 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import java.io.Serial;
-import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One end of a {@link BatchWindow}: the size, what forbids to go beyond, and the line or part concerned. Its working leads
@@ -18,26 +18,20 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class WindowEnd implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public final class WindowEnd implements Explained {
 
     private final Formula formula;
     private final Bench bench;
-    private final BatchConstraints constraints;
     private final boolean lower;
     private final Landing at;
-    private final int binding;
+    private final WindowBound bound;
 
-    /** The binding counts the requirements first, then the ceilings; -1 at a lower end that nothing binds. */
-    WindowEnd(WindowQuestion question, boolean lower, Landing at, int binding) {
-        this.formula = question.formula();
-        this.bench = question.bench();
-        this.constraints = question.constraints();
+    WindowEnd(Formula formula, Bench bench, boolean lower, Landing at, WindowBound bound) {
+        this.formula = formula;
+        this.bench = bench;
         this.lower = lower;
         this.at = at;
-        this.binding = binding;
+        this.bound = bound;
     }
 
     /**
@@ -55,7 +49,7 @@ public final class WindowEnd implements Explained, Serializable {
      * @return the criterion or the ceiling in words
      */
     public Phrase boundBy() {
-        return asked().nameOf(binding);
+        return bound.name();
     }
 
     /**
@@ -64,15 +58,7 @@ public final class WindowEnd implements Explained, Serializable {
      * @return the line; empty if it is the total, or something that is no line
      */
     public Optional<FormulaLine> bindingLine() {
-        Optional<Ceiling> ceiling = asked().ceiling(binding);
-        if (ceiling.isPresent()) {
-            return ceiling.get().line();
-        }
-        return at.line() >= 0 ? Optional.of(formula.lines().get(at.line())) : Optional.empty();
-    }
-
-    private WindowQuestion asked() {
-        return new WindowQuestion(formula, bench, constraints);
+        return bound.line(formula, at);
     }
 
     @Override
@@ -90,7 +76,26 @@ public final class WindowEnd implements Explained, Serializable {
         if (!lower) {
             bench.notConsidered().forEach(phrase -> r.note(() -> phrase));
         }
-        return asked().derive(r, lower, at, binding);
+        V size = bound.shown(r, at, lower);
+        return lower
+                ? r.named(BatchSymbols.LOWER, BatchSymbols.LOW, size)
+                : r.named(BatchSymbols.UPPER, BatchSymbols.HIGH, size);
+    }
+
+    /** Equal if what is to be made, where, the size and what binds are. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof WindowEnd that
+                && lower == that.lower
+                && at.equals(that.at)
+                && formula.equals(that.formula)
+                && bench.equals(that.bench)
+                && boundBy().equals(that.boundBy());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(lower, at, formula);
     }
 
     @Override

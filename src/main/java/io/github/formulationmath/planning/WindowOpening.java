@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Phrase;
-import java.io.Serializable;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,7 +14,7 @@ import javax.measure.quantity.Volume;
  * Something that opens an empty {@link BatchWindow} by itself, with the figure it takes: it was applied, and a batch found,
  * before it is told.
  */
-public sealed interface WindowOpening extends Serializable {
+public sealed interface WindowOpening {
 
     /**
      * The opening in words.
@@ -115,7 +114,7 @@ public sealed interface WindowOpening extends Serializable {
      * @param line the line
      * @param factor the whole factor by which it is diluted
      */
-    record Dilution(FormulaLine line, Ratio factor) implements Serializable {
+    record Dilution(FormulaLine line, Ratio factor) {
         Phrase phrase() {
             return Phrase.of("opening.dilution", line.name(), factor.toString());
         }

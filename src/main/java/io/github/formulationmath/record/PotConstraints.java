@@ -134,8 +134,7 @@ final class PotConstraints {
      * What one line has to keep: {@code x_i − lo·Σx ≥ lo·Z − z_i} with {@code lo = w(1 − τ)}, or {@code hi·Σx − x_i ≥ z_i −
      * hi·Z} with {@code hi = w(1 + τ)}. Its slack counts by the share asked for.
      */
-    record OfLine(MadeBatch made, MadeLine line, Ratio tolerance, Source source, boolean isMost)
-            implements OfContents {
+    record OfLine(MadeBatch made, MadeLine line, Ratio tolerance, Source source, boolean isMost) implements OfContents {
 
         @Override
         public List<Integer> own() {
@@ -184,8 +183,7 @@ final class PotConstraints {
     }
 
     /** The most g that a substance may make up, by the strengths c of the lines: {@code Σ (g − c_j)·x_j ≥ Σ c_j·z_j − g·Z}. */
-    record Capped(MadeBatch made, int number, Substance substance, MassFraction most)
-            implements Yielding, Subject {
+    record Capped(MadeBatch made, int number, Substance substance, MassFraction most) implements Yielding, Subject {
 
         @Override
         public List<Integer> own() {

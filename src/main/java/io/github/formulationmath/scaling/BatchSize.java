@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>volume V, densities of all ingredients</td><td>V / Σ(w_i/ρ_i)</td><td>{@link #ofVolume(Amount)}</td></tr>
  * </table>
  *
- * <p>What a balance still carries under a vessel is a mass: {@code ofMass(balance.capacityUnder(vessel))}.
+ * <p>A size is given: what its amounts came from, if they are results, is not kept. What a balance still carries under a vessel is a mass: {@code ofMass(balance.capacityUnder(vessel))}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -37,9 +37,14 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfMass(Amount<Mass> mass) implements BatchSize {
 
-        /** Refuses a mass that is not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param mass the mass
+         * @throws IllegalArgumentException if the mass is not above 0
+         */
         public OfMass {
-            Amount.requirePositive("mass", mass);
+            mass = Amount.requirePositive("mass", mass).withoutWorking();
         }
 
         @Override
@@ -57,14 +62,22 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfPacks(int packs, Amount<Mass> fillMass, MassFraction overage) implements BatchSize {
 
-        /** Refuses packs or a fill mass that are not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param packs how many packs are filled
+         * @param fillMass what goes into each
+         * @param overage what is made beyond that
+         * @throws IllegalArgumentException if packs or fill mass is not above 0
+         */
         public OfPacks {
             Objects.requireNonNull(fillMass, "fillMass");
             Objects.requireNonNull(overage, "overage");
             if (packs <= 0) {
                 throw new IllegalArgumentException("packs is " + packs + ": at least one pack must be filled");
             }
-            Amount.requirePositive("fillMass", fillMass);
+            fillMass = Amount.requirePositive("fillMass", fillMass).withoutWorking();
+            overage = overage.withoutWorking();
         }
 
         @Override
@@ -81,10 +94,16 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfStock(FormulaLine line, Amount<Mass> stock) implements BatchSize {
 
-        /** Refuses a stock that is not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param line a line whose ingredient is in stock
+         * @param stock how much of it there is
+         * @throws IllegalArgumentException if the stock is not above 0
+         */
         public OfStock {
             Objects.requireNonNull(line, "line");
-            Amount.requirePositive("stock", stock);
+            stock = Amount.requirePositive("stock", stock).withoutWorking();
         }
 
         @Override
@@ -101,9 +120,15 @@ public sealed interface BatchSize extends Serializable {
      */
     record OfVolume(Amount<Volume> volume, @Nullable Density productDensity) implements BatchSize {
 
-        /** Refuses a volume that is not above 0. */
+        /**
+         * Refuses what fixes no size.
+         *
+         * @param volume the volume to fill
+         * @param productDensity the density of the product, or null
+         * @throws IllegalArgumentException if the volume is not above 0
+         */
         public OfVolume {
-            Amount.requirePositive("volume", volume);
+            volume = Amount.requirePositive("volume", volume).withoutWorking();
         }
 
         /**

@@ -5,9 +5,8 @@ import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
-import io.github.formulationmath.planning.BatchCriterion;
+import io.github.formulationmath.planning.Criterion;
 import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.FoundBatch;
 import io.github.formulationmath.planning.MinimumBatch;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -56,8 +55,8 @@ final class FivePaths {
     }
 
     private static void smallest() {
-        FoundBatch found = (FoundBatch)
-                MinimumBatch.of(lotion(), Balance.of("0.1 g", "2 kg"), BatchCriterion.madeWithin(Tolerances.of("2 %")));
+        MinimumBatch.Found found = (MinimumBatch.Found)
+                MinimumBatch.of(lotion(), Balance.of("0.1 g", "2 kg"), Criterion.madeWithin(Tolerances.of("2 %")));
         print(found.mass());
         print(found.readings());
         found.working().check();

@@ -2,9 +2,9 @@ package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.planning.BatchCriterion;
 import io.github.formulationmath.planning.BatchWindow;
 import io.github.formulationmath.planning.CapTarget;
+import io.github.formulationmath.planning.Criterion;
 import io.github.formulationmath.planning.MinimumBatch;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
@@ -48,8 +48,8 @@ final class CapJudge {
         return asked.weighing().recipe().formula();
     }
 
-    private static BatchCriterion criterion(WeighedLimitCase asked) {
-        return BatchCriterion.capKept(
+    private static Criterion criterion(WeighedLimitCase asked) {
+        return Criterion.capKept(
                 substance(asked.written()), cap(asked), asked.weighing().method());
     }
 

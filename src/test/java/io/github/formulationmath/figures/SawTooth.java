@@ -4,8 +4,10 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.planning.PassingSizes;
+import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Criterion;
 import io.github.formulationmath.planning.PlannedLine;
+import io.github.formulationmath.planning.Sizes;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
@@ -84,7 +86,7 @@ final class SawTooth {
     }
 
     private static void windows(XYPlot plot, List<String> rows) {
-        PassingSizes sizes = PassingSizes.of(FORMULA, BALANCE, Tolerances.of("5 %"));
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(FORMULA, Bench.of(BALANCE));
         for (Bounds part : sizes.all().parts()) {
             Ratio low = part.lower().orElseThrow();
             Ratio high = part.upper().orElse(Ratio.of(LARGEST));

@@ -49,7 +49,7 @@ class AdditionBoundTest {
                 under = under.max(
                         Ratio.of(100).minus(massBounds(made, i).lower().orElseThrow()));
             }
-            AdditionBound bound = new AdditionBound(balance, method, Ratio.of(2));
+            AdditionBound bound = new AdditionBound(balance, method, Ratio.of(2), Ratio.of(1, 2), null);
             Ratio half = Ratio.of(1, 20);
             assertThat(bound.constant(Reckoning.plain(), true)).isEqualTo(over.plus(half));
             assertThat(bound.constant(Reckoning.plain(), false)).isEqualTo(under.plus(half));

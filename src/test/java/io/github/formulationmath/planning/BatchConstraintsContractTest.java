@@ -8,11 +8,11 @@ class BatchConstraintsContractTest implements ValueContract<BatchConstraints> {
 
     @Override
     public List<BatchConstraints> different() {
-        BatchConstraints plain = BatchConstraints.of(BatchCriterion.oneDivision());
+        BatchConstraints plain = BatchConstraints.of(Criterion.oneDivision());
         return List.of(
                 plain,
-                BatchConstraints.of(BatchCriterion.exactReadings()),
-                BatchConstraints.of(BatchCriterion.oneDivision(), BatchCriterion.exactReadings()),
+                BatchConstraints.of(Criterion.exactReadings()),
+                BatchConstraints.of(Criterion.oneDivision(), Criterion.exactReadings()),
                 plain.withStock("Glycerin", "35 g"),
                 plain.withStock("Glycerin", "36 g"),
                 plain.inStepsOf("5 g"),

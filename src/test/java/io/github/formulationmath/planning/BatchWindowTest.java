@@ -29,19 +29,19 @@ class BatchWindowTest {
     private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "2000 g"))
             .with(Vessel.of("beaker", "214 g").holding("600 mL", "450 mL"));
 
-    private static final BatchConstraints ONE_DIVISION = BatchConstraints.of(BatchCriterion.oneDivision());
+    private static final BatchConstraints ONE_DIVISION = BatchConstraints.of(Criterion.oneDivision());
 
     private static Amount<Mass> mass(String text) {
         return Amount.mass(text);
     }
 
-    private static FeasibleWindow feasible(Bench bench, BatchConstraints constraints) {
-        return (FeasibleWindow) BatchWindow.of(BALM, bench, constraints);
+    private static BatchWindow.Feasible feasible(Bench bench, BatchConstraints constraints) {
+        return (BatchWindow.Feasible) BatchWindow.of(BALM, bench, constraints);
     }
 
     @Test
     void a_window_reaches_from_the_smallest_line_to_the_capacity_left_under_the_vessel() {
-        FeasibleWindow window = feasible(BENCH, ONE_DIVISION);
+        BatchWindow.Feasible window = feasible(BENCH, ONE_DIVISION);
         assertThat(window.lowerEnd().mass()).isEqualTo(mass("20 g"));
         assertThat(window.lowerEnd().bindingLine()).contains(BALM.line("Tocopherol"));
         assertThat(window.upperEnd().mass()).isEqualTo(mass("1786 g"));
@@ -54,11 +54,11 @@ class BatchWindowTest {
     @Test
     void volume_and_stock_lower_the_upper_end() {
         Bench watched = BENCH.withProductDensity(Density.parse("0.9 g/mL"));
-        FeasibleWindow byVolume = feasible(watched, ONE_DIVISION);
+        BatchWindow.Feasible byVolume = feasible(watched, ONE_DIVISION);
         assertThat(byVolume.upperEnd().mass()).isEqualTo(mass("405 g"));
         assertThat(byVolume.upperEnd().boundBy().key()).isEqualTo("ceiling.volume");
         WorkingAssertions.assertSelfChecking(byVolume.upperEnd());
-        FeasibleWindow byStock =
+        BatchWindow.Feasible byStock =
                 feasible(watched, ONE_DIVISION.withStock("Wax", "30 g").withStock("Oil", "200 g"));
         assertThat(byStock.upperEnd().mass()).isEqualTo(mass("150 g"));
         assertThat(byStock.upperEnd().bindingLine()).contains(BALM.line("Wax"));
@@ -69,7 +69,8 @@ class BatchWindowTest {
 
     @Test
     void sizes_may_be_rounded_to_a_step_and_wished_for() {
-        FeasibleWindow window = feasible(BENCH, ONE_DIVISION.inStepsOf("50 g").withLeastSize("120 g"));
+        BatchWindow.Feasible window =
+                feasible(BENCH, ONE_DIVISION.inStepsOf("50 g").withLeastSize("120 g"));
         assertThat(window.lowerEnd().mass()).isEqualTo(mass("150 g"));
         assertThat(window.upperEnd().mass()).isEqualTo(mass("1750 g"));
         assertThat(window.contains(mass("200 g"))).isTrue();
@@ -87,7 +88,7 @@ class BatchWindowTest {
         Bench small = Bench.of(Balance.of("1 g", "500 g"))
                 .with(Vessel.of("jar", "320 g").holding("150 mL", "120 mL"))
                 .withProductDensity(Density.parse("0.9 g/mL"));
-        EmptyWindow none = (EmptyWindow) BatchWindow.of(BALM, small, ONE_DIVISION.withStock("Wax", "30 g"));
+        BatchWindow.Empty none = (BatchWindow.Empty) BatchWindow.of(BALM, small, ONE_DIVISION.withStock("Wax", "30 g"));
         assertThat(none.smallestNeeded().orElseThrow().mass()).isEqualTo(mass("200 g"));
         assertThat(none.largestAllowed().mass()).isEqualTo(mass("107 g"));
         assertThat(none.openings())
@@ -105,7 +106,7 @@ class BatchWindowTest {
         Bench finer = Bench.of(Balance.of("0.5 g", "500 g"))
                 .with(small.vessel())
                 .withProductDensity(Density.parse("0.9 g/mL"));
-        assertThat(BatchWindow.of(BALM, finer, ONE_DIVISION)).isInstanceOf(FeasibleWindow.class);
+        assertThat(BatchWindow.of(BALM, finer, ONE_DIVISION)).isInstanceOf(BatchWindow.Feasible.class);
     }
 
     /** Vessel and stock are too little as well, whatever is done about the load. */
@@ -120,7 +121,7 @@ class BatchWindowTest {
     @Test
     void a_finer_display_does_not_straighten_a_crooked_balance() {
         BatchConstraints within =
-                BatchConstraints.of(BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH));
+                BatchConstraints.of(Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH));
         assertThat(finerBalances("0.1 g", within)).containsExactly(new WindowOpening.FinerBalance(mass("0.05 g")));
         assertThat(finerBalances("0.2 g", within)).isEmpty();
     }
@@ -128,7 +129,7 @@ class BatchWindowTest {
     private static List<WindowOpening> finerBalances(String linearity, BatchConstraints constraints) {
         Balance crooked = Balance.of("0.1 g", "700 g")
                 .withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading(linearity));
-        EmptyWindow none = (EmptyWindow) BatchWindow.of(BALM, Bench.of(crooked), constraints);
+        BatchWindow.Empty none = (BatchWindow.Empty) BatchWindow.of(BALM, Bench.of(crooked), constraints);
         return none.openings().stream()
                 .filter(WindowOpening.FinerBalance.class::isInstance)
                 .toList();
@@ -136,9 +137,8 @@ class BatchWindowTest {
 
     @Test
     void nothing_opens_a_window_that_no_size_fits() {
-        BatchConstraints hopeless =
-                BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("0 %"), mass("0.05 g")));
-        EmptyWindow none = (EmptyWindow) BatchWindow.of(BALM, BENCH, hopeless);
+        BatchConstraints hopeless = BatchConstraints.of(Criterion.madeWithin(Tolerances.of("0 %"), mass("0.05 g")));
+        BatchWindow.Empty none = (BatchWindow.Empty) BatchWindow.of(BALM, BENCH, hopeless);
         assertThat(none.obstacle()).isPresent();
         assertThat(none.openings()).isEmpty();
         assertThat(none.smallestNeeded()).isEmpty();
@@ -155,11 +155,9 @@ class BatchWindowTest {
             Tolerances tolerances = Tolerances.of(MassFraction.of(Ratio.of(p, 100)));
             Bench bench = Bench.of(Balance.of("1 g", (20 + random.below(500)) + " g"));
             BatchWindow window = BatchWindow.of(
-                    RandomFormulas.formula(parts),
-                    bench,
-                    BatchConstraints.of(BatchCriterion.roundingWithin(tolerances)));
+                    RandomFormulas.formula(parts), bench, BatchConstraints.of(Criterion.roundingWithin(tolerances)));
             Ratio capacity = bench.balance().capacity().in(io.github.formulationmath.quantity.FormulationUnits.GRAM);
-            if (window instanceof FeasibleWindow found) {
+            if (window instanceof BatchWindow.Feasible found) {
                 Ratio low = found.lowerEnd().result();
                 Ratio high = found.upperEnd().result();
                 assertThat(passes(oracle, low)).isTrue();
@@ -200,8 +198,7 @@ class BatchWindowTest {
             BatchWindow window = BatchWindow.of(
                     RandomFormulas.formula(parts),
                     Bench.of(Balance.of("1 g", capacity + " g")),
-                    BatchConstraints.of(
-                                    BatchCriterion.madeWithin(tolerances), BatchCriterion.roundingWithin(tolerances))
+                    BatchConstraints.of(Criterion.madeWithin(tolerances), Criterion.roundingWithin(tolerances))
                             .inStepsOf("3 g"));
             int least = 0;
             int most = 0;
@@ -215,7 +212,7 @@ class BatchWindowTest {
                     most = total;
                 }
             }
-            if (window instanceof FeasibleWindow found) {
+            if (window instanceof BatchWindow.Feasible found) {
                 assertThat(found.lowerEnd().result()).isEqualTo(Ratio.of(least));
                 assertThat(found.upperEnd().result()).isEqualTo(Ratio.of(most));
             } else {

@@ -27,8 +27,8 @@ class CertificateTest {
     private static final Balance GRAM = Balance.of("1 g", "1000 kg");
     private static final Amount<javax.measure.quantity.Mass> NONE = Amount.mass("0 g");
 
-    private static FoundBatch found(Formula formula, Balance balance, BatchCriterion criterion) {
-        return (FoundBatch) MinimumBatch.of(formula, balance, criterion);
+    private static MinimumBatch.Found found(Formula formula, Balance balance, Criterion criterion) {
+        return (MinimumBatch.Found) MinimumBatch.of(formula, balance, criterion);
     }
 
     private static Map<String, Ratio> steps(Explained explained) {
@@ -60,14 +60,14 @@ class CertificateTest {
     /** 1 : 2 : 0.2 within 5 %: of 15 divisions the first line would take 4.69, between 4.45 and 4.92. */
     @Test
     void one_division_less_fails_by_a_line_without_a_whole_number() {
-        FoundBatch found = found(
+        MinimumBatch.Found found = found(
                 Formula.inParts("third")
                         .line("a", "1")
                         .line("b", "2")
                         .line("c", "0.2")
                         .build(),
                 TENTH,
-                BatchCriterion.madeWithin(Tolerances.of("5 %")));
+                Criterion.madeWithin(Tolerances.of("5 %")));
         assertThat(notes(found.working())).containsExactly("note.smaller-totals-excluded");
         assertThat(steps(found))
                 .containsEntry("N", Ratio.of(16))
@@ -83,14 +83,14 @@ class CertificateTest {
     /** With ± half a division on each reading the ends move by e and, for the other lines, by (k − 2)·e of the whole. */
     @Test
     void an_error_of_reading_narrows_both_ends() {
-        FoundBatch found = found(
+        MinimumBatch.Found found = found(
                 Formula.inParts("third")
                         .line("a", "1")
                         .line("b", "2")
                         .line("c", "0.2")
                         .build(),
                 TENTH,
-                BatchCriterion.madeWithin(Tolerances.of("10 %").withLine("a", "20 %"), Amount.mass("0.05 g")));
+                Criterion.madeWithin(Tolerances.of("10 %").withLine("a", "20 %"), Amount.mass("0.05 g")));
         // a: 0.3125 · 0.8 · 96.5 + 0.5 = 24.625 and 0.3125 · 1.2 · 95.5 − 0.5 = 35.3125
         assertThat(steps(found))
                 .containsEntry("N", Ratio.of(96))
@@ -104,7 +104,7 @@ class CertificateTest {
     @Test
     void of_one_division_there_is_none_less() {
         Formula alone = Formula.inPercent("alone").line("Oil", "100 %").build();
-        FoundBatch found = found(alone, TENTH, BatchCriterion.madeWithin(Tolerances.of("5 %")));
+        MinimumBatch.Found found = found(alone, TENTH, Criterion.madeWithin(Tolerances.of("5 %")));
         assertThat(found.result()).isEqualTo(Ratio.parse("0.1"));
         assertThat(notes(found.working())).isEmpty();
         assertThat(steps(found)).doesNotContainKey("N_less");
@@ -118,7 +118,8 @@ class CertificateTest {
             long[] parts = random.parts(20);
             Tolerances tolerances = Tolerances.of(MassFraction.of(Ratio.of(8 + random.below(25), 100)));
             Amount<javax.measure.quantity.Mass> error = run % 3 == 0 ? Amount.mass("0.5 g") : NONE;
-            FoundBatch found = found(RandomFormulas.formula(parts), GRAM, BatchCriterion.madeWithin(tolerances, error));
+            MinimumBatch.Found found =
+                    found(RandomFormulas.formula(parts), GRAM, Criterion.madeWithin(tolerances, error));
             List<Decision> decisions = decisions(found);
             assertThat(decisions).allMatch(Decision::holds);
             assertThat(decisions).hasSize(2 * parts.length + (found.result().equals(Ratio.ONE) ? 0 : 1));
@@ -128,8 +129,8 @@ class CertificateTest {
     /** 3 : 8 : 11 : 8 within 20 %: of 9 divisions the largest readings are 1.08, 2.88, 3.96 and 2.88, rounded down 8 in all. */
     @Test
     void one_division_less_fails_by_the_sum_of_the_largest_readings() {
-        FoundBatch found =
-                found(RandomFormulas.formula(3, 8, 11, 8), GRAM, BatchCriterion.madeWithin(Tolerances.of("20 %")));
+        MinimumBatch.Found found =
+                found(RandomFormulas.formula(3, 8, 11, 8), GRAM, Criterion.madeWithin(Tolerances.of("20 %")));
         assertThat(steps(found))
                 .containsEntry("N_less", Ratio.of(9))
                 .containsEntry("b_1", Ratio.of(1))
@@ -145,8 +146,8 @@ class CertificateTest {
     /** 2 : 1 : 2 within 28 %: of 4 divisions the least readings are 1.152, 0.576 and 1.152, rounded up 5 in all. */
     @Test
     void one_division_less_fails_by_the_sum_of_the_least_readings() {
-        FoundBatch found =
-                found(RandomFormulas.formula(2, 1, 2), GRAM, BatchCriterion.madeWithin(Tolerances.of("28 %")));
+        MinimumBatch.Found found =
+                found(RandomFormulas.formula(2, 1, 2), GRAM, Criterion.madeWithin(Tolerances.of("28 %")));
         assertThat(steps(found))
                 .containsEntry("N_less", Ratio.of(4))
                 .containsEntry("a_1", Ratio.of(2))
@@ -160,15 +161,15 @@ class CertificateTest {
 
     @Test
     void jumps_are_numbered_and_each_is_called_for() {
-        FoundBatch found =
-                found(RandomFormulas.formula(3, 5, 11), TENTH, BatchCriterion.roundingWithin(Tolerances.of("5 %")));
+        MinimumBatch.Found found =
+                found(RandomFormulas.formula(3, 5, 11), TENTH, Criterion.roundingWithin(Tolerances.of("5 %")));
         assertThat(notes(found.working())).containsExactly("note.jumps-skip-nothing");
         assertThat(steps(found)).containsKeys("S_0", "S_1").doesNotContainKey("S_-1");
         assertThat(decisions(found)).allMatch(Decision::holds);
         RandomFormulas random = new RandomFormulas(92);
         for (int run = 0; run < 20; run++) {
             Formula formula = RandomFormulas.formula(random.parts(30));
-            FoundBatch each = found(formula, GRAM, BatchCriterion.roundingWithin(Tolerances.of("6 %")));
+            MinimumBatch.Found each = found(formula, GRAM, Criterion.roundingWithin(Tolerances.of("6 %")));
             assertThat(decisions(each)).allMatch(Decision::holds);
             long jumps = each.working().steps().stream()
                     .filter(step -> step.label().startsWith("S_"))
@@ -180,13 +181,13 @@ class CertificateTest {
 
     @Test
     void exact_readings_have_no_common_divisor_and_an_edge_is_a_multiple() {
-        FoundBatch found = found(RandomFormulas.formula(1, 96), GRAM, BatchCriterion.exactReadings());
+        MinimumBatch.Found found = found(RandomFormulas.formula(1, 96), GRAM, Criterion.exactReadings());
         assertThat(notes(found.working())).containsExactly("note.no-common-divisor");
         BatchWindow window = BatchWindow.of(
                 RandomFormulas.formula(1, 96),
                 Bench.of(Balance.of("1 g", "300 g")),
-                BatchConstraints.of(BatchCriterion.exactReadings()));
-        WindowEnd largest = ((FeasibleWindow) window).upperEnd();
+                BatchConstraints.of(Criterion.exactReadings()));
+        WindowEnd largest = ((BatchWindow.Feasible) window).upperEnd();
         assertThat(largest.result()).isEqualTo(Ratio.of(291));
         assertThat(largest.derive(io.github.formulationmath.working.Reckoning.plain()))
                 .isEqualTo(Ratio.of(291));
@@ -210,7 +211,7 @@ class CertificateTest {
     }
 
     private static CoarsestStep coarsest(Batch batch) {
-        return CoarsestStep.of(batch, TENTH, BatchCriterion.roundingWithin(Tolerances.of("5 %")));
+        return CoarsestStep.of(batch, TENTH, Criterion.roundingWithin(Tolerances.of("5 %")));
     }
 
     @Test

@@ -73,9 +73,8 @@ class ClosuresAndErrorsTest {
             BatchWindow window = BatchWindow.of(
                     formula,
                     bench,
-                    BatchConstraints.of(
-                            BatchCriterion.errorBound(Tolerances.of(percent + " %"), WeighingMethod.TARE_EACH)));
-            if (window instanceof FeasibleWindow found) {
+                    BatchConstraints.of(Criterion.errorBound(Tolerances.of(percent + " %"), WeighingMethod.TARE_EACH)));
+            if (window instanceof BatchWindow.Feasible found) {
                 Ratio low = found.lowerEnd().result();
                 found.lowerEnd().working().check();
                 for (int k = 0; k < 20; k++) {
@@ -103,9 +102,9 @@ class ClosuresAndErrorsTest {
             BatchWindow window = BatchWindow.of(
                     formula,
                     bench,
-                    BatchConstraints.of(BatchCriterion.capKept(
-                            Substance.of("L1"), MassFraction.of(cap), WeighingMethod.TARE_EACH)));
-            if (window instanceof FeasibleWindow found) {
+                    BatchConstraints.of(
+                            Criterion.capKept(Substance.of("L1"), MassFraction.of(cap), WeighingMethod.TARE_EACH)));
+            if (window instanceof BatchWindow.Feasible found) {
                 asked++;
                 for (int k = 0; k < 20; k++) {
                     Ratio size = found.lowerEnd().result().plus(k == 0 ? Ratio.ZERO : Ratio.of(r.nextInt(2_000), 10));

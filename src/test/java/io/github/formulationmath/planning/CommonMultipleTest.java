@@ -20,11 +20,12 @@ class CommonMultipleTest {
     void the_smallest_multiple_of_a_step_with_an_exact_line_is_found_with_little_effort() {
         Formula formula = RandomFormulas.formula(7919, 104_729);
         Tolerances tolerances = Tolerances.of("20 %").withLine("material 1", "0 %");
-        PassingSizes sizes =
-                PassingSizes.of(formula, Balance.of("1 g", "1 kg"), tolerances, SearchEffort.ofChecks(1_000));
+        Sizes sizes = Criterion.roundingWithin(tolerances)
+                .on(formula, Bench.of(Balance.of("1 g", "1 kg")))
+                .with(SearchEffort.ofChecks(1_000));
         // 7919/112648 of a size is whole at the multiples of 112648/7919 g; 1299709 is prime.
-        assertThat(sizes.smallestMultipleOf(Amount.mass("1299709 g")))
-                .isEqualTo(Amount.grams(Ratio.of(112_648L * 1_299_709)));
+        assertThat(sizes.inStepsOf(Amount.mass("1299709 g")).smallest())
+                .contains(Amount.grams(Ratio.of(112_648L * 1_299_709)));
     }
 
     @Test
@@ -44,15 +45,17 @@ class CommonMultipleTest {
                 expected += step;
             }
             Balance balance = Balance.of("1 g", "1000 kg");
-            assertThat(PassingSizes.of(formula, balance, tolerances)
-                            .smallestMultipleOf(Amount.grams(Ratio.of(step)))
+            assertThat(Criterion.roundingWithin(tolerances)
+                            .on(formula, Bench.of(balance))
+                            .inStepsOf(Amount.grams(Ratio.of(step)))
+                            .smallest()
+                            .orElseThrow()
                             .in(FormulationUnits.GRAM))
                     .isEqualTo(Ratio.of(expected));
             BatchWindow window = BatchWindow.of(
                     formula,
                     Bench.of(balance),
-                    BatchConstraints.of(BatchCriterion.roundingWithin(tolerances))
-                            .inStepsOf(step + " g"));
+                    BatchConstraints.of(Criterion.roundingWithin(tolerances)).inStepsOf(step + " g"));
             WindowEnd low = window.smallest().orElseThrow();
             assertThat(low.result()).isEqualTo(Ratio.of(expected));
             low.working().check();

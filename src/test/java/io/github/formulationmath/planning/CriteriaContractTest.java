@@ -33,25 +33,28 @@ class CriteriaContractTest {
     private static final Tolerances FOUR = Tolerances.of("4 %");
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 
-    private static final List<BatchCriterion> CRITERIA = List.of(
-            BatchCriterion.oneDivision(),
-            BatchCriterion.exactReadings(),
-            BatchCriterion.minimumWeight(),
-            BatchCriterion.leastNetMass(Amount.mass("1.5 g")),
-            BatchCriterion.roundingWithin(FIVE),
-            BatchCriterion.madeWithin(FIVE),
-            BatchCriterion.madeWithin(FIVE, Amount.mass("0.1 g")),
-            BatchCriterion.errorBound(FIVE, WeighingMethod.TARE_EACH),
-            BatchCriterion.capKept(Substance.of("Wax"), MassFraction.parse("25 %"), WeighingMethod.TARE_EACH),
-            BatchCriterion.limitKept(verdict("Phenoxyethanol", "EU-V-29"), WeighingMethod.TARE_EACH));
+    private static final List<Criterion> CRITERIA = List.of(
+            Criterion.oneDivision(),
+            Criterion.exactReadings(),
+            Criterion.minimumWeight(),
+            Criterion.leastNetMass(Amount.mass("1.5 g")),
+            Criterion.roundingWithin(FIVE),
+            Criterion.madeWithin(FIVE),
+            Criterion.madeWithin(FIVE, Amount.mass("0.1 g")),
+            Criterion.errorBound(FIVE, WeighingMethod.TARE_EACH),
+            Criterion.capKept(Substance.of("Wax"), MassFraction.parse("25 %"), WeighingMethod.TARE_EACH),
+            Criterion.limitKept(verdict("Phenoxyethanol", "EU-V-29"), WeighingMethod.TARE_EACH));
 
-    static Verdict verdict(String preservative, String limit) {
-        Formula cream = Formula.inPercent("Cream")
+    private static Formula cream(String preservative) {
+        return Formula.inPercent("Cream")
                 .quantitySufficient("Aqua")
                 .line(preservative, "0.9 %")
                 .build();
+    }
+
+    static Verdict verdict(String preservative, String limit) {
         return LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.worstCase())
-                .check(cream)
+                .check(cream(preservative))
                 .verdict(limit)
                 .orElseThrow();
     }
@@ -75,11 +78,17 @@ class CriteriaContractTest {
         assertThat(CRITERIA.get(index)).hasToString(text);
     }
 
+    private static Phrase name(Criterion criterion) {
+        boolean ofVerdict = criterion.toString().contains("EU-V-29");
+        Formula formula = ofVerdict ? cream("Phenoxyethanol") : cream("Wax");
+        return criterion.on(formula, Bench.of(TENTH)).asked().get(0);
+    }
+
     @Test
     void a_criterion_has_a_name_in_words_with_its_figures() {
-        List<String> keys =
-                CRITERIA.stream().map(BatchCriterion::name).map(Phrase::key).toList();
-        assertThat(keys)
+        List<Phrase> names = CRITERIA.stream().map(CriteriaContractTest::name).toList();
+        assertThat(names)
+                .extracting(Phrase::key)
                 .containsExactly(
                         "criterion.one-division",
                         "criterion.exact-readings",
@@ -91,75 +100,74 @@ class CriteriaContractTest {
                         "criterion.error-bound",
                         "criterion.cap-kept",
                         "criterion.limit-kept");
-        CRITERIA.forEach(criterion -> assertThat(Wording.english().text(criterion.name()))
-                .isNotBlank()
-                .doesNotContain("{"));
+        names.forEach(
+                name -> assertThat(Wording.english().text(name)).isNotBlank().doesNotContain("{"));
     }
 
     @Nested
-    class LimitKeptContract implements ValueContract<BatchCriterion> {
+    class LimitKeptContract implements ValueContract<Criterion> {
         @Override
-        public List<BatchCriterion> different() {
+        public List<Criterion> different() {
             return List.of(
-                    BatchCriterion.limitKept(verdict("Phenoxyethanol", "EU-V-29"), WeighingMethod.TARE_EACH),
-                    BatchCriterion.limitKept(verdict("Benzyl Alcohol", "EU-V-34"), WeighingMethod.TARE_EACH));
+                    Criterion.limitKept(verdict("Phenoxyethanol", "EU-V-29"), WeighingMethod.TARE_EACH),
+                    Criterion.limitKept(verdict("Benzyl Alcohol", "EU-V-34"), WeighingMethod.TARE_EACH));
         }
 
         @Override
-        public List<BatchCriterion> same() {
+        public List<Criterion> same() {
             return different();
         }
     }
 
     @Nested
-    class MadeWithinContract implements ValueContract<BatchCriterion> {
+    class MadeWithinContract implements ValueContract<Criterion> {
         @Override
-        public List<BatchCriterion> different() {
+        public List<Criterion> different() {
             return List.of(
-                    BatchCriterion.madeWithin(FIVE),
-                    BatchCriterion.madeWithin(FOUR),
-                    BatchCriterion.madeWithin(FIVE, Amount.mass("0.1 g")),
-                    BatchCriterion.madeWithin(FIVE, Amount.mass("0.2 g")));
+                    Criterion.madeWithin(FIVE),
+                    Criterion.madeWithin(FOUR),
+                    Criterion.madeWithin(FIVE, Amount.mass("0.1 g")),
+                    Criterion.madeWithin(FIVE, Amount.mass("0.2 g")));
         }
 
         @Override
-        public List<BatchCriterion> same() {
+        public List<Criterion> same() {
             return different();
         }
     }
 
     @Nested
-    class LeastNetMassContract implements ValueContract<BatchCriterion> {
+    class LeastNetMassContract implements ValueContract<Criterion> {
         @Override
-        public List<BatchCriterion> different() {
+        public List<Criterion> different() {
             return List.of(
-                    BatchCriterion.leastNetMass(Amount.mass("1 g")),
-                    BatchCriterion.leastNetMass(Amount.mass("2 g")),
-                    BatchCriterion.leastNetMass(Amount.mass("3 g")));
+                    Criterion.leastNetMass(Amount.mass("1 g")),
+                    Criterion.leastNetMass(Amount.mass("2 g")),
+                    Criterion.leastNetMass(Amount.mass("3 g")));
         }
 
         @Override
-        public List<BatchCriterion> same() {
+        public List<Criterion> same() {
             return different();
         }
     }
 
     @Nested
-    class MinimumWeightContract implements ValueContract<BatchCriterion> {
+    class MinimumWeightContract implements ValueContract<Criterion> {
         @Override
-        public List<BatchCriterion> different() {
+        public List<Criterion> different() {
             return List.of(
-                    BatchCriterion.minimumWeight(),
-                    BatchCriterion.minimumWeight(MassFraction.parse("1 %"), CoverageFactor.of(2)),
-                    BatchCriterion.minimumWeight(MassFraction.parse("5 %"), CoverageFactor.of(3)));
+                    Criterion.minimumWeight(),
+                    Criterion.minimumWeight(MassFraction.parse("1 %"), CoverageFactor.of(2)),
+                    Criterion.minimumWeight(MassFraction.parse("5 %"), CoverageFactor.of(3)));
         }
 
         @Override
-        public List<BatchCriterion> same() {
+        public List<Criterion> same() {
             return List.of(
-                    BatchCriterion.minimumWeight(MassFraction.parse("0.1 %"), CoverageFactor.of(2)),
-                    BatchCriterion.minimumWeight(MassFraction.parse("1 %"), CoverageFactor.of(2)),
-                    BatchCriterion.minimumWeight(MassFraction.parse("5 %"), CoverageFactor.of(3)));
+                    Criterion.minimumWeight(MassFraction.parse("0.1 %"), CoverageFactor.of(2)),
+                    Criterion.minimumWeight(MassFraction.parse("1 %"), CoverageFactor.of(2)),
+                    Criterion.minimumWeight(MassFraction.parse("5 %"), CoverageFactor.of(3)));
         }
     }
 

@@ -143,9 +143,8 @@ class EdgesOfPlansTest {
                 .phase("cool")
                 .line("Oil", "20 %")
                 .build();
-        BatchConstraints stock =
-                BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Oil", "60 g");
-        FeasibleWindow window = (FeasibleWindow) BatchWindow.of(twice, Bench.of(TENTH), stock);
+        BatchConstraints stock = BatchConstraints.of(Criterion.oneDivision()).withStock("Oil", "60 g");
+        BatchWindow.Feasible window = (BatchWindow.Feasible) BatchWindow.of(twice, Bench.of(TENTH), stock);
         assertThat(window.constraints()).isEqualTo(stock);
         assertThat(window.upperEnd().mass()).isEqualTo(Amount.mass("200 g"));
         assertThat(window.upperEnd().boundBy().key()).isEqualTo("ceiling.stock");

@@ -52,19 +52,19 @@ class InverseQuestionsTest {
     }
 
     private static CoarsestStep rounding(Batch batch, Tolerances tolerances) {
-        return CoarsestStep.of(batch, TENTH, BatchCriterion.roundingWithin(tolerances));
+        return CoarsestStep.of(batch, TENTH, Criterion.roundingWithin(tolerances));
     }
 
     @Test
     void a_repertoire_needs_one_display_for_all() {
         List<Batch> repertoire = List.of(batch(BALM, "200 g"), batch(CREAM, "35 g"));
-        BatchCriterion within = BatchCriterion.roundingWithin(Tolerances.of("5 %"));
+        Criterion within = Criterion.roundingWithin(Tolerances.of("5 %"));
         CoarsestStep coarsest = CoarsestStep.of(repertoire, TENTH, within, SearchEffort.standard());
         assertThat(coarsest.exactStep().orElseThrow()).isLessThanOrEqualTo(Amount.mass("0.3675 g"));
         assertThat(coarsest.step().orElseThrow()).isLessThanOrEqualTo(Amount.mass("0.2 g"));
         WorkingAssertions.assertSelfChecking(coarsest.exactStepWorking().orElseThrow());
         // 0.5 % of 200 g is 1 g and 1 % of 35 g is 0.35 g: the smallest line of all is one division of 0.2 g at least.
-        assertThat(CoarsestStep.of(repertoire, TENTH, BatchCriterion.oneDivision(), SearchEffort.standard())
+        assertThat(CoarsestStep.of(repertoire, TENTH, Criterion.oneDivision(), SearchEffort.standard())
                         .step())
                 .contains(Amount.mass("0.2 g"));
         assertThatThrownBy(() -> CoarsestStep.of(List.of(), TENTH, within, SearchEffort.standard()))
@@ -75,12 +75,12 @@ class InverseQuestionsTest {
     void a_tolerance_for_a_line_must_be_of_some_batch_of_the_repertoire() {
         List<Batch> repertoire = List.of(batch(BALM, "200 g"), batch(CREAM, "35 g"));
         Tolerances gum = Tolerances.of("5 %").withLine("Gum", "20 %");
-        assertThat(CoarsestStep.of(repertoire, TENTH, BatchCriterion.roundingWithin(gum), SearchEffort.standard())
+        assertThat(CoarsestStep.of(repertoire, TENTH, Criterion.roundingWithin(gum), SearchEffort.standard())
                         .exactStep())
                 .isPresent();
         Tolerances talc = Tolerances.of("5 %").withLine("Talc", "20 %");
-        assertThatThrownBy(() -> CoarsestStep.of(
-                        repertoire, TENTH, BatchCriterion.roundingWithin(talc), SearchEffort.standard()))
+        assertThatThrownBy(() ->
+                        CoarsestStep.of(repertoire, TENTH, Criterion.roundingWithin(talc), SearchEffort.standard()))
                 .hasMessageContaining("Talc")
                 .hasMessageContaining("\"balm\", \"cream\"");
     }
@@ -108,16 +108,16 @@ class InverseQuestionsTest {
         Bench pocket = Bench.of(Balance.of("0.01 g", "200 g")).with(Vessel.of("jar", "45 g"));
         Bench tiny = Bench.of(Balance.of("1 g", "100 g"));
         List<BatchWindow> windows = Stream.of(kitchen, pocket, tiny)
-                .map(bench -> BatchWindow.of(BALM, bench, BatchConstraints.of(BatchCriterion.oneDivision())))
+                .map(bench -> BatchWindow.of(BALM, bench, BatchConstraints.of(Criterion.oneDivision())))
                 .toList();
-        FeasibleWindow finest = windows.stream()
-                .filter(FeasibleWindow.class::isInstance)
-                .map(FeasibleWindow.class::cast)
+        BatchWindow.Feasible finest = windows.stream()
+                .filter(BatchWindow.Feasible.class::isInstance)
+                .map(BatchWindow.Feasible.class::cast)
                 .min(Comparator.comparing(window -> window.lowerEnd().mass()))
                 .orElseThrow();
         assertThat(finest.bench()).isEqualTo(pocket);
         assertThat(finest.upperEnd().mass()).isEqualTo(Amount.mass("155 g"));
-        assertThat(windows.get(2)).isInstanceOf(EmptyWindow.class);
+        assertThat(windows.get(2)).isInstanceOf(BatchWindow.Empty.class);
         assertThat(windows.toString()).contains("no batch").contains("from 2 g to 155 g");
     }
 
@@ -130,9 +130,9 @@ class InverseQuestionsTest {
                 .build();
         Batch batch = batch(salve, "60 g");
         Balance balance = Balance.of("0.1 g", "2 kg");
-        assertThat(CoarsestStep.of(batch, balance, BatchCriterion.oneDivision()).step())
+        assertThat(CoarsestStep.of(batch, balance, Criterion.oneDivision()).step())
                 .contains(Amount.mass("1 g"));
-        BatchCriterion worst = BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH);
+        Criterion worst = Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH);
         CoarsestStep coarsest = CoarsestStep.of(batch, balance, worst);
         assertThat(coarsest.step()).contains(Amount.mass("0.02 g"));
         assertThat(coarsest.serves(Amount.mass("0.04 g"))).isTrue();
@@ -195,14 +195,14 @@ class InverseQuestionsTest {
                 .line("Oil", "99.99999 %")
                 .line("Dye", "0.00001 %")
                 .build();
-        assertThat(CoarsestStep.of(batch(trace, "100 g"), TENTH, BatchCriterion.oneDivision())
+        assertThat(CoarsestStep.of(batch(trace, "100 g"), TENTH, Criterion.oneDivision())
                         .step())
                 .contains(Amount.mass("0.00001 g"));
     }
 
     @Test
     void the_exact_step_is_known_for_rounding_alone() {
-        CoarsestStep other = CoarsestStep.of(batch(BALM, "200 g"), TENTH, BatchCriterion.oneDivision());
+        CoarsestStep other = CoarsestStep.of(batch(BALM, "200 g"), TENTH, Criterion.oneDivision());
         assertThat(other.step()).contains(Amount.mass("1 g"));
         assertThat(other.exactStep()).isEmpty();
         assertThat(other.exactStepWorking()).isEmpty();

@@ -53,13 +53,13 @@ class LimitKeptTest {
                 .build();
     }
 
-    private static BatchCriterion kept(Verdict verdict) {
-        return BatchCriterion.limitKept(verdict, WeighingMethod.TARE_EACH);
+    private static Criterion kept(Verdict verdict) {
+        return Criterion.limitKept(verdict, WeighingMethod.TARE_EACH);
     }
 
-    private static FoundBatch smallest(Formula formula, LimitChecker checker) {
+    private static MinimumBatch.Found smallest(Formula formula, LimitChecker checker) {
         Verdict verdict = checker.check(formula).binding().orElseThrow();
-        return (FoundBatch) MinimumBatch.of(formula, TENTH, kept(verdict));
+        return (MinimumBatch.Found) MinimumBatch.of(formula, TENTH, kept(verdict));
     }
 
     private static Verdict binding(Formula formula) {
@@ -69,7 +69,7 @@ class LimitKeptTest {
     /** By hand: H = 0.99 · 0.15 + 2 · 0.01 · 0.15, G = 0.1 %. */
     @Test
     void the_example_of_the_class_holds() {
-        FoundBatch batch = smallest(cream("Phenoxyethanol", "0.9 %"), EU);
+        MinimumBatch.Found batch = smallest(cream("Phenoxyethanol", "0.9 %"), EU);
         assertThat(batch.smallest()).isEqualTo(Amount.mass("151.5 g"));
         assertThat(batch.bindingLine().orElseThrow().name()).isEqualTo("Phenoxyethanol");
         assertThat(batch.criterion()).hasToString("PHENOXYETHANOL keeps limit EU-V-29");
@@ -81,8 +81,8 @@ class LimitKeptTest {
         for (String share : List.of("1.0 %", "1.1 %")) {
             Formula formula = cream("Phenoxyethanol", share);
             MinimumBatch none = MinimumBatch.of(formula, TENTH, kept(binding(formula)));
-            assertThat(((ImpossibleBatch) none).reason().key()).isEqualTo("obstacle.target-at-limit");
-            assertThat(Wording.english().text(((ImpossibleBatch) none).reason()))
+            assertThat(((MinimumBatch.Impossible) none).reason().key()).isEqualTo("obstacle.target-at-limit");
+            assertThat(Wording.english().text(((MinimumBatch.Impossible) none).reason()))
                     .contains("EU-V-29")
                     .doesNotContain("{");
         }
@@ -93,7 +93,7 @@ class LimitKeptTest {
     @ValueSource(strings = {"1", "1.01", "1.1", "1.37", "2", "5"})
     void from_the_safe_batch_on_the_worst_case_is_within_also_as_acid(String factor) {
         Formula formula = cream("Sodium Benzoate", "0.5 %");
-        FoundBatch safe = smallest(formula, EU);
+        MinimumBatch.Found safe = smallest(formula, EU);
         Amount<Mass> whole = safe.smallest().times(Ratio.parse(factor));
         assertThat(EU.check(onDisplay(formula, whole)).binding().orElseThrow().conformity())
                 .isEqualTo(Conformity.WITHIN);
@@ -116,7 +116,7 @@ class LimitKeptTest {
         LimitChecker checker =
                 LimitChecker.of(LimitTable.of("house", List.of(least)), Product.leaveOn(), DecisionRule.worstCase());
         Formula formula = cream("Phenoxyethanol", "0.6 %");
-        FoundBatch safe = smallest(formula, checker);
+        MinimumBatch.Found safe = smallest(formula, checker);
         // H = 0.995 · 0.15 + 2 · 0.005 · 0.15 = 0.15075 g, G = 0.1 %
         assertThat(safe.result()).isEqualTo(Ratio.parse("150.75"));
         assertThat(checker.check(onDisplay(formula, safe.smallest()))
@@ -143,7 +143,7 @@ class LimitKeptTest {
                 .phase("Oil phase")
                 .line("Tocopherol", "0.4 %")
                 .build();
-        FoundBatch safe = smallest(formula, checker);
+        MinimumBatch.Found safe = smallest(formula, checker);
         assertThat(safe.result())
                 .isEqualTo(Ratio.parse("0.15").dividedBy(Ratio.parse("0.005").minus(Ratio.parse("0.0039"))));
         assertSelfChecking(safe);
@@ -160,14 +160,13 @@ class LimitKeptTest {
     void a_plain_cap_asked_by_its_verdict_gives_the_same_batch(WeighingMethod method) {
         for (int tenths = 1; tenths < 10; tenths++) {
             Formula formula = cream("Phenoxyethanol", "0." + tenths + " %");
-            BatchCriterion byCap =
-                    BatchCriterion.capKept(Substance.of("Phenoxyethanol"), MassFraction.ofPercent("1"), method);
-            BatchCriterion byLimit = BatchCriterion.limitKept(binding(formula), method);
+            Criterion byCap = Criterion.capKept(Substance.of("Phenoxyethanol"), MassFraction.ofPercent("1"), method);
+            Criterion byLimit = Criterion.limitKept(binding(formula), method);
             for (Balance balance : List.of(TENTH, LOSSY)) {
                 MinimumBatch found = MinimumBatch.of(formula, balance, byLimit);
                 assertThat(found.mass())
                         .isEqualTo(MinimumBatch.of(formula, balance, byCap).mass());
-                assertSelfChecking((FoundBatch) found);
+                assertSelfChecking((MinimumBatch.Found) found);
             }
         }
     }
@@ -188,7 +187,7 @@ class LimitKeptTest {
         assertThat(kept(verdict))
                 .isEqualTo(kept(binding(cream("Phenoxyethanol", "0.9 %"))))
                 .isNotEqualTo(kept(binding(cream("Phenoxyethanol", "0.8 %"))))
-                .isNotEqualTo(BatchCriterion.limitKept(verdict, WeighingMethod.CUMULATIVE));
+                .isNotEqualTo(Criterion.limitKept(verdict, WeighingMethod.CUMULATIVE));
     }
 
     @Test

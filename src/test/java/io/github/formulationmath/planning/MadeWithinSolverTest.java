@@ -42,10 +42,10 @@ class MadeWithinSolverTest {
         for (int run = 0; run < 150; run++) {
             long[] parts = random.parts(40);
             int p = 2 + random.below(15);
-            FoundBatch found = (FoundBatch) MinimumBatch.of(
+            MinimumBatch.Found found = (MinimumBatch.Found) MinimumBatch.of(
                     RandomFormulas.formula(parts),
                     Balance.of("1 g", "10 kg"),
-                    BatchCriterion.madeWithin(Tolerances.of(MassFraction.of(Ratio.of(p, 100)))));
+                    Criterion.madeWithin(Tolerances.of(MassFraction.of(Ratio.of(p, 100)))));
             assertThat(found.result())
                     .as("%s within %d %%", Arrays.toString(parts), p)
                     .isEqualTo(Ratio.of(smallestTotal(parts, p, 100)));

@@ -18,8 +18,8 @@ class MinimumBatchOracleTest {
 
     private static final Balance ONE_GRAM = Balance.of("1 g", "1000 kg");
 
-    private static Ratio smallest(Formula formula, BatchCriterion criterion) {
-        FoundBatch found = (FoundBatch) MinimumBatch.of(formula, ONE_GRAM, criterion);
+    private static Ratio smallest(Formula formula, Criterion criterion) {
+        MinimumBatch.Found found = (MinimumBatch.Found) MinimumBatch.of(formula, ONE_GRAM, criterion);
         assertThat(found.derive(io.github.formulationmath.working.Reckoning.plain()))
                 .isEqualTo(found.result());
         return found.result();
@@ -36,7 +36,7 @@ class MinimumBatchOracleTest {
             long[] parts = random.parts(60);
             long p = 1 + random.below(30);
             BatchOracle oracle = new BatchOracle(parts, p, 100);
-            Ratio found = smallest(RandomFormulas.formula(parts), BatchCriterion.roundingWithin(tolerance(p, 100)));
+            Ratio found = smallest(RandomFormulas.formula(parts), Criterion.roundingWithin(tolerance(p, 100)));
             long[] best = oracle.smallestRounding(found.ceil().toLongExact());
             assertThat(found).as("%s at %s %%", Arrays.toString(parts), p).isEqualTo(Ratio.of(best[0], best[1]));
         }
@@ -49,7 +49,7 @@ class MinimumBatchOracleTest {
             long[] parts = random.parts(20);
             long p = 1 + random.below(30);
             BatchOracle oracle = new BatchOracle(parts, p, 100);
-            Ratio found = smallest(RandomFormulas.formula(parts), BatchCriterion.roundingWithin(tolerance(p, 100)));
+            Ratio found = smallest(RandomFormulas.formula(parts), Criterion.roundingWithin(tolerance(p, 100)));
             for (long step = 1; Ratio.of(step, 60).compareTo(found) < 0; step++) {
                 assertThat(oracle.roundingPasses(step, 60)).isFalse();
             }
@@ -63,7 +63,8 @@ class MinimumBatchOracleTest {
             long[] parts = random.parts(40);
             long p = 2 + random.below(30);
             BatchOracle oracle = new BatchOracle(parts, p, 100);
-            PassingSizes sizes = PassingSizes.of(RandomFormulas.formula(parts), ONE_GRAM, tolerance(p, 100));
+            Sizes sizes =
+                    Criterion.roundingWithin(tolerance(p, 100)).on(RandomFormulas.formula(parts), Bench.of(ONE_GRAM));
             var set = sizes.all();
             set.parts().forEach(part -> {
                 checkEdge(oracle, part.lower().orElseThrow(), -1);
@@ -73,7 +74,7 @@ class MinimumBatchOracleTest {
                 long twelfths = 1 + random.below(20_000);
                 assertThat(set.contains(Ratio.of(twelfths, 12))).isEqualTo(oracle.roundingPasses(twelfths, 12));
             }
-            assertThat(set.smallest()).contains(sizes.smallest().in(FormulationUnits.GRAM));
+            assertThat(set.smallest()).contains(sizes.smallest().orElseThrow().in(FormulationUnits.GRAM));
             assertThat(set.parts().get(set.parts().size() - 1).lower())
                     .isEqualTo(sizes.allFrom().map(size -> size.in(FormulationUnits.GRAM)));
             askNear(sizes, set, Ratio.of(1 + random.below(900), 7));
@@ -91,11 +92,11 @@ class MinimumBatchOracleTest {
                 size.numerator().longValueExact(), size.denominator().longValueExact());
     }
 
-    private static void askNear(PassingSizes sizes, io.github.formulationmath.number.BoundsSet set, Ratio wish) {
+    private static void askNear(Sizes sizes, io.github.formulationmath.number.BoundsSet set, Ratio wish) {
         Amount<javax.measure.quantity.Mass> asked = Amount.grams(wish);
-        assertThat(sizes.nearest(asked).in(FormulationUnits.GRAM))
+        assertThat(sizes.nearest(asked).orElseThrow().in(FormulationUnits.GRAM))
                 .isEqualTo(set.nearest(wish).orElseThrow());
-        assertThat(sizes.smallestMultipleOf(Amount.mass("1 g")).in(FormulationUnits.GRAM))
+        assertThat(sizes.inStepsOf(Amount.mass("1 g")).smallest().orElseThrow().in(FormulationUnits.GRAM))
                 .isEqualTo(set.smallestMultipleOf(Ratio.ONE).orElseThrow());
         assertThat(sizes.contains(asked)).isEqualTo(set.contains(wish));
         Ratio half = wish.dividedBy(2);
@@ -110,7 +111,7 @@ class MinimumBatchOracleTest {
         for (int run = 0; run < 2000; run++) {
             long[] parts = random.parts(30);
             long p = 2 + random.below(30);
-            Ratio found = smallest(RandomFormulas.formula(parts), BatchCriterion.madeWithin(tolerance(p, 100)));
+            Ratio found = smallest(RandomFormulas.formula(parts), Criterion.madeWithin(tolerance(p, 100)));
             Optional<Integer> least = new BatchOracle(parts, p, 100).smallestMade((int) found.toLongExact(), 0, 1);
             assertThat(least).as("%s at %s %%", Arrays.toString(parts), p).contains((int) found.toLongExact());
         }
@@ -126,7 +127,7 @@ class MinimumBatchOracleTest {
             long half = 1 + random.below(2);
             Ratio found = smallest(
                     RandomFormulas.formula(parts),
-                    BatchCriterion.madeWithin(tolerance(p, 100), Amount.grams(Ratio.of(half, 2))));
+                    Criterion.madeWithin(tolerance(p, 100), Amount.grams(Ratio.of(half, 2))));
             Optional<Integer> least = new BatchOracle(parts, p, 100).smallestMade((int) found.toLongExact(), half, 2);
             assertThat(least).as("%s at %s %%", Arrays.toString(parts), p).contains((int) found.toLongExact());
         }
@@ -139,8 +140,8 @@ class MinimumBatchOracleTest {
             long[] parts = random.parts(60);
             Ratio tau = Ratio.of(1 + random.below(30), 100);
             Formula formula = RandomFormulas.formula(parts);
-            FoundBatch found = (FoundBatch)
-                    MinimumBatch.of(formula, ONE_GRAM, BatchCriterion.madeWithin(Tolerances.of(MassFraction.of(tau))));
+            MinimumBatch.Found found = (MinimumBatch.Found)
+                    MinimumBatch.of(formula, ONE_GRAM, Criterion.madeWithin(Tolerances.of(MassFraction.of(tau))));
             Ratio total = Ratio.ZERO;
             for (int i = 0; i < parts.length; i++) {
                 Ratio n = found.readings().get(i).in(FormulationUnits.GRAM);
@@ -158,7 +159,7 @@ class MinimumBatchOracleTest {
         RandomFormulas random = new RandomFormulas(37);
         for (int run = 0; run < 3000; run++) {
             long[] parts = random.parts(60);
-            Ratio found = smallest(RandomFormulas.formula(parts), BatchCriterion.exactReadings());
+            Ratio found = smallest(RandomFormulas.formula(parts), Criterion.exactReadings());
             assertThat(found).isEqualTo(Ratio.of(new BatchOracle(parts, 0, 1).smallestExact()));
         }
     }
@@ -168,11 +169,10 @@ class MinimumBatchOracleTest {
         RandomFormulas random = new RandomFormulas(38);
         for (int run = 0; run < 500; run++) {
             Formula formula = RandomFormulas.formula(random.parts(60));
-            Ratio exact = smallest(formula, BatchCriterion.exactReadings());
-            assertThat(smallest(formula, BatchCriterion.roundingWithin(tolerance(0, 1))))
+            Ratio exact = smallest(formula, Criterion.exactReadings());
+            assertThat(smallest(formula, Criterion.roundingWithin(tolerance(0, 1))))
                     .isEqualTo(exact);
-            assertThat(smallest(formula, BatchCriterion.madeWithin(tolerance(0, 1))))
-                    .isEqualTo(exact);
+            assertThat(smallest(formula, Criterion.madeWithin(tolerance(0, 1)))).isEqualTo(exact);
         }
     }
 }

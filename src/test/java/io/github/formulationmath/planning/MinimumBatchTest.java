@@ -36,15 +36,15 @@ class MinimumBatchTest {
         return Amount.mass(text);
     }
 
-    private static FoundBatch found(Formula formula, Balance balance, BatchCriterion criterion) {
-        return (FoundBatch) MinimumBatch.of(formula, balance, criterion);
+    private static MinimumBatch.Found found(Formula formula, Balance balance, Criterion criterion) {
+        return (MinimumBatch.Found) MinimumBatch.of(formula, balance, criterion);
     }
 
     /** Common practice at the bench, no published source. */
     @ParameterizedTest
     @CsvSource({"1 g, 200 g", "0.1 g, 20 g", "0.01 g, 2 g"})
     void a_line_of_half_a_percent_needs_two_hundred_divisions_to_be_one(String readability, String smallest) {
-        FoundBatch found = found(SIX_LINES, Balance.of(readability, "5 kg"), BatchCriterion.oneDivision());
+        MinimumBatch.Found found = found(SIX_LINES, Balance.of(readability, "5 kg"), Criterion.oneDivision());
         assertThat(found.smallest()).isEqualTo(mass(smallest));
         assertThat(found.bindingLine()).contains(SIX_LINES.line("Preservative"));
     }
@@ -52,7 +52,7 @@ class MinimumBatchTest {
     /** The six sizes were worked out by hand from the readings, one line after the other. */
     @Test
     void a_larger_batch_is_not_always_better() {
-        PassingSizes sizes = PassingSizes.of(SIX_LINES, TENTH, Tolerances.of("5 %"));
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(SIX_LINES, Bench.of(TENTH));
         assertThat(sizes.contains(mass("20 g"))).isTrue();
         for (int grams = 1; grams <= 2000; grams++) {
             boolean passes = sizes.contains(Amount.grams(Ratio.of(grams)));
@@ -61,27 +61,27 @@ class MinimumBatchTest {
             assertThat(grams < 191 || passes).as("%d g", grams).isTrue();
         }
         assertThat(sizes.allFrom()).contains(Amount.grams(Ratio.of(4000, 21)));
-        assertThat(sizes.smallestMultipleOf(mass("1 g"))).isEqualTo(mass("20 g"));
-        assertThat(sizes.nearest(mass("29 g"))).isEqualTo(Amount.grams(Ratio.of(400, 19)));
-        assertThat(sizes.smallest()).isEqualTo(Amount.grams(Ratio.of(400, 21)));
+        assertThat(sizes.inStepsOf(mass("1 g")).smallest()).contains(mass("20 g"));
+        assertThat(sizes.nearest(mass("29 g"))).contains(Amount.grams(Ratio.of(400, 19)));
+        assertThat(sizes.smallest()).contains(Amount.grams(Ratio.of(400, 21)));
     }
 
     @Test
     void every_answer_shows_its_working() {
-        List<BatchCriterion> criteria = List.of(
-                BatchCriterion.oneDivision(),
-                BatchCriterion.roundingWithin(Tolerances.of("5 %")),
-                BatchCriterion.roundingWithin(Tolerances.of("2 %").withLine("Preservative", "1 %")),
-                BatchCriterion.roundingWithin(Tolerances.of("0 %").withLine("Aqua", "1 %")),
-                BatchCriterion.madeWithin(Tolerances.of("5 %")),
-                BatchCriterion.madeWithin(Tolerances.of("5 %"), mass("0.05 g")),
-                BatchCriterion.exactReadings());
+        List<Criterion> criteria = List.of(
+                Criterion.oneDivision(),
+                Criterion.roundingWithin(Tolerances.of("5 %")),
+                Criterion.roundingWithin(Tolerances.of("2 %").withLine("Preservative", "1 %")),
+                Criterion.roundingWithin(Tolerances.of("0 %").withLine("Aqua", "1 %")),
+                Criterion.madeWithin(Tolerances.of("5 %")),
+                Criterion.madeWithin(Tolerances.of("5 %"), mass("0.05 g")),
+                Criterion.exactReadings());
         Formula thirds = Formula.inParts("thirds")
                 .line("a", "3")
                 .line("b", "1")
                 .line("c", "0.2")
                 .build();
-        for (BatchCriterion criterion : criteria) {
+        for (Criterion criterion : criteria) {
             WorkingAssertions.assertSelfChecking(found(SIX_LINES, TENTH, criterion));
             if (!criterion.toString().contains("Preservative")
                     && !criterion.toString().contains("Aqua")) {
@@ -93,7 +93,7 @@ class MinimumBatchTest {
     @Test
     void many_jumps_are_not_written_out_but_the_answer_is_still_shown() {
         Formula primes = RandomFormulas.formula(7919, 6841, 5443, 4001);
-        FoundBatch found = found(primes, TENTH, BatchCriterion.roundingWithin(Tolerances.of("0.1 %")));
+        MinimumBatch.Found found = found(primes, TENTH, Criterion.roundingWithin(Tolerances.of("0.1 %")));
         assertThat(found.working().entries())
                 .filteredOn(Note.class::isInstance)
                 .extracting(note -> ((Note) note).phrase().key())
@@ -104,10 +104,10 @@ class MinimumBatchTest {
     @Test
     void readings_are_given_for_a_batch_as_made() {
         Formula third = Formula.inParts("third").line("a", "1").line("b", "2").build();
-        FoundBatch found = found(third, TENTH, BatchCriterion.madeWithin(Tolerances.of("5 %")));
+        MinimumBatch.Found found = found(third, TENTH, Criterion.madeWithin(Tolerances.of("5 %")));
         assertThat(found.smallest()).isEqualTo(mass("0.3 g"));
         assertThat(found.readings()).containsExactly(mass("0.1 g"), mass("0.2 g"));
-        assertThat(found(third, TENTH, BatchCriterion.oneDivision()).readings()).isEmpty();
+        assertThat(found(third, TENTH, Criterion.oneDivision()).readings()).isEmpty();
     }
 
     @Test
@@ -124,10 +124,15 @@ class MinimumBatchTest {
         assertThat(tolerances.forLine(lotion.line("Aqua"))).hasToString("10 %");
         assertThat(tolerances.forLine(lotion.line("Tocopherol"))).hasToString("20 %");
         assertThat(tolerances.forLine(lotion.line("Glycerin"))).hasToString("1 %");
-        assertThat(PassingSizes.of(lotion, TENTH, tolerances).allFrom()).contains(Amount.grams(Ratio.of(50_000, 101)));
-        assertThatThrownBy(() -> PassingSizes.of(lotion, TENTH, tolerances.withPhase("cool-down", "1 %")))
+        assertThat(Criterion.roundingWithin(tolerances)
+                        .on(lotion, Bench.of(TENTH))
+                        .allFrom())
+                .contains(Amount.grams(Ratio.of(50_000, 101)));
+        assertThatThrownBy(() -> Criterion.roundingWithin(tolerances.withPhase("cool-down", "1 %"))
+                        .on(lotion, Bench.of(TENTH)))
                 .hasMessageContaining("cool-down");
-        assertThatThrownBy(() -> PassingSizes.of(lotion, TENTH, tolerances.withLine("Aroma", "1 %")))
+        assertThatThrownBy(() -> Criterion.roundingWithin(tolerances.withLine("Aroma", "1 %"))
+                        .on(lotion, Bench.of(TENTH)))
                 .hasMessageContaining("Aroma");
     }
 
@@ -143,9 +148,9 @@ class MinimumBatchTest {
     @Test
     void an_exact_line_with_an_inexact_reading_is_impossible() {
         MinimumBatch none =
-                MinimumBatch.of(SIX_LINES, TENTH, BatchCriterion.madeWithin(Tolerances.of("0 %"), mass("0.05 g")));
-        assertThat(none).isInstanceOf(ImpossibleBatch.class);
-        assertThat(((ImpossibleBatch) none).reason().key()).isEqualTo("obstacle.exact-line-inexact-reading");
+                MinimumBatch.of(SIX_LINES, TENTH, Criterion.madeWithin(Tolerances.of("0 %"), mass("0.05 g")));
+        assertThat(none).isInstanceOf(MinimumBatch.Impossible.class);
+        assertThat(((MinimumBatch.Impossible) none).reason().key()).isEqualTo("obstacle.exact-line-inexact-reading");
         assertThat(none.mass()).isEmpty();
     }
 
@@ -153,12 +158,13 @@ class MinimumBatchTest {
     @Test
     void a_search_that_gives_up_says_what_it_has_shown() {
         Formula primes = RandomFormulas.formula(1_000_003, 998_244_353, 999_999_937, 1_000_000_007);
-        BatchCriterion tiny = BatchCriterion.roundingWithin(Tolerances.of("0.00000001 %"));
-        UndecidedBatch undecided = (UndecidedBatch) MinimumBatch.of(primes, TENTH, tiny, SearchEffort.ofChecks(50_000));
+        Criterion tiny = Criterion.roundingWithin(Tolerances.of("0.00000001 %"));
+        MinimumBatch.Undecided undecided =
+                (MinimumBatch.Undecided) MinimumBatch.of(primes, TENTH, tiny, SearchEffort.ofChecks(50_000));
         Amount<Mass> failing = undecided.allFailBelow();
         Amount<Mass> passing = undecided.allPassFrom().orElseThrow();
         assertThat(failing).isLessThan(passing);
-        PassingSizes sizes = PassingSizes.of(primes, TENTH, Tolerances.of("0.00000001 %"));
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("0.00000001 %")).on(primes, Bench.of(TENTH));
         assertThat(sizes.contains(failing.minus(mass("0.001 g")))).isFalse();
         assertThat(sizes.contains(passing)).isTrue();
         assertThatThrownBy(sizes::all).isInstanceOf(SearchLimitException.class);
@@ -166,12 +172,14 @@ class MinimumBatchTest {
 
     @Test
     void a_tiny_tolerance_does_not_slow_down_a_formula_with_a_small_exact_batch() {
-        PassingSizes sizes = PassingSizes.of(SIX_LINES, TENTH, Tolerances.of("0.0000001 %"));
-        assertThat(sizes.smallest().in(FormulationUnits.GRAM)).isBetween(Ratio.of(1999, 100), Ratio.of(20));
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("0.0000001 %")).on(SIX_LINES, Bench.of(TENTH));
+        assertThat(sizes.smallest().orElseThrow().in(FormulationUnits.GRAM))
+                .isBetween(Ratio.of(1999, 100), Ratio.of(20));
         assertThatThrownBy(sizes::all).isInstanceOf(SearchLimitException.class).hasMessageContaining("limit");
         assertThat(sizes.intervals().limit(3).toList()).hasSize(3);
-        assertThatThrownBy(() ->
-                        PassingSizes.of(SIX_LINES, TENTH, Tolerances.of("0 %")).all())
+        assertThatThrownBy(() -> Criterion.roundingWithin(Tolerances.of("0 %"))
+                        .on(SIX_LINES, Bench.of(TENTH))
+                        .all())
                 .isInstanceOf(SearchLimitException.class);
     }
 
@@ -180,8 +188,8 @@ class MinimumBatchTest {
         Formula primes = RandomFormulas.formula(1_000_003, 998_244_353, 999_999_937, 1_000_000_007);
         List<Long> heard = new ArrayList<>();
         SearchEffort effort = SearchEffort.ofChecks(20_000).reportingTo((checks, limit) -> heard.add(checks));
-        BatchCriterion tiny = BatchCriterion.madeWithin(Tolerances.of("0.00000001 %"));
-        assertThat(MinimumBatch.of(primes, TENTH, tiny, effort)).isInstanceOf(UndecidedBatch.class);
+        Criterion tiny = Criterion.madeWithin(Tolerances.of("0.00000001 %"));
+        assertThat(MinimumBatch.of(primes, TENTH, tiny, effort)).isInstanceOf(MinimumBatch.Undecided.class);
         assertThat(heard).hasSizeBetween(4, 5).isSorted();
         Thread.currentThread().interrupt();
         assertThatThrownBy(() -> MinimumBatch.of(primes, TENTH, tiny, effort))
@@ -196,8 +204,8 @@ class MinimumBatchTest {
                 .quantitySufficient("Aqua")
                 .line("Trace", "0.0000001 %")
                 .build();
-        assertThat(found(trace, TENTH, BatchCriterion.oneDivision()).smallest()).isEqualTo(mass("100000000 g"));
-        assertThat(found(trace, TENTH, BatchCriterion.madeWithin(Tolerances.of("1 %")))
+        assertThat(found(trace, TENTH, Criterion.oneDivision()).smallest()).isEqualTo(mass("100000000 g"));
+        assertThat(found(trace, TENTH, Criterion.madeWithin(Tolerances.of("1 %")))
                         .smallest())
                 .isEqualTo(mass("99009901 g"));
         long[] many = new long[10_000];
@@ -205,13 +213,13 @@ class MinimumBatchTest {
             many[i] = 1 + i * 7919L % 10_007;
         }
         Formula large = RandomFormulas.formula(many);
-        for (BatchCriterion criterion : List.of(
-                BatchCriterion.oneDivision(),
-                BatchCriterion.roundingWithin(Tolerances.of("1 %")),
-                BatchCriterion.madeWithin(Tolerances.of("1 %")),
-                BatchCriterion.exactReadings())) {
+        for (Criterion criterion : List.of(
+                Criterion.oneDivision(),
+                Criterion.roundingWithin(Tolerances.of("1 %")),
+                Criterion.madeWithin(Tolerances.of("1 %")),
+                Criterion.exactReadings())) {
             assertThat(MinimumBatch.of(large, TENTH, criterion, SearchEffort.ofChecks(3_000_000)))
-                    .isNotInstanceOf(ImpossibleBatch.class);
+                    .isNotInstanceOf(MinimumBatch.Impossible.class);
         }
     }
 }

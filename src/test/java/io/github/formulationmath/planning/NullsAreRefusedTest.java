@@ -51,7 +51,7 @@ class NullsAreRefusedTest {
         samples.put(Vessel.class, PLAN.bench().vessel());
         samples.put(Bench.class, PLAN.bench());
         samples.put(Closure.class, Closure.CLOSED);
-        samples.put(BatchCriterion.class, BatchCriterion.oneDivision());
+        samples.put(Criterion.class, Criterion.oneDivision());
         samples.put(WeighingPlan.class, PLAN);
         samples.put(SheetFormat.class, SheetFormat.TEXT);
         samples.put(Wording.class, Wording.english());

@@ -26,9 +26,11 @@ import io.github.formulationmath.weighing.CoverageFactor;
 import io.github.formulationmath.weighing.ProgressListener;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.Phrase;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Null is refused by every question about batch sizes. */
@@ -42,7 +44,7 @@ class PlanningNullTest {
         Balance balance = Balance.of("0.1 g", "2 kg");
         Batch batch = Batch.of(BALM, BatchSize.ofMass("100 g"));
         Tolerances tolerances = Tolerances.of("5 %");
-        BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
+        BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision());
         Bench bench = Bench.of(balance);
         Map<Class<?>, Object> samples = new HashMap<>(Map.of(
                 Formula.class, BALM,
@@ -55,8 +57,8 @@ class PlanningNullTest {
                 Vessel.class, Vessel.none(),
                 SearchEffort.class, SearchEffort.standard(),
                 WeighingMethod.class, WeighingMethod.TARE_EACH));
-        samples.put(BatchCriterion.class, BatchCriterion.oneDivision());
-        samples.put(BatchCriterion[].class, new BatchCriterion[0]);
+        samples.put(Criterion.class, Criterion.oneDivision());
+        samples.put(Criterion[].class, new Criterion[0]);
         samples.put(CoverageFactor.class, CoverageFactor.of(2));
         samples.put(Verdict.class, verdict());
         samples.put(Substance.class, Substance.of("Wax"));
@@ -65,21 +67,26 @@ class PlanningNullTest {
         samples.put(String.class, "1 g");
         samples.put(Bounds.class, Bounds.atLeast(Ratio.ONE));
         samples.put(ProgressListener.class, (ProgressListener) (done, most) -> {});
-        samples.put(List.class, List.of());
+        samples.put(List.class, List.of(BALM.line("Wax")));
+        samples.put(Map.class, Map.of());
+        samples.put(Optional.class, Optional.empty());
+        samples.put(Phrase.class, Phrase.of("criterion.one-division"));
+        samples.put(Sizes.LineBound.class, new LeastLine.Bound(new OneDivision(), balance));
+        samples.put(Sizes.class, Criterion.oneDivision().on(BALM, bench));
         samples.put(Closure.class, Closure.CLOSED);
         samples.put(Density.class, Density.parse("1 g/mL"));
         NullTester tester = new NullTester(samples);
         int tries = 0;
         Map<Class<?>, Object> types = new HashMap<>();
-        types.put(BatchCriterion.class, BatchCriterion.oneDivision());
+        types.put(Criterion.class, Criterion.oneDivision());
         types.put(Tolerances.class, tolerances);
         types.put(BatchConstraints.class, constraints);
         types.put(SearchEffort.class, SearchEffort.standard());
-        types.put(MinimumBatch.class, MinimumBatch.of(BALM, balance, BatchCriterion.oneDivision()));
-        types.put(PassingSizes.class, PassingSizes.of(BALM, balance, tolerances));
-        types.put(FeasibleWindow.class, BatchWindow.of(BALM, bench, constraints));
+        types.put(MinimumBatch.class, MinimumBatch.of(BALM, balance, Criterion.oneDivision()));
+        types.put(Sizes.class, Criterion.roundingWithin(tolerances).on(BALM, Bench.of(balance)));
+        types.put(BatchWindow.Feasible.class, BatchWindow.of(BALM, bench, constraints));
         types.put(BatchWindow.class, BatchWindow.of(BALM, bench, constraints));
-        types.put(CoarsestStep.class, CoarsestStep.of(batch, bench.balance(), BatchCriterion.oneDivision()));
+        types.put(CoarsestStep.class, CoarsestStep.of(batch, bench.balance(), Criterion.oneDivision()));
         types.put(Bench.class, bench);
         types.put(WeighingStation.class, WeighingStation.inVessel(balance, Vessel.none()));
         for (Map.Entry<Class<?>, Object> type : types.entrySet()) {

@@ -20,6 +20,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.io.Serializable;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
@@ -39,17 +40,17 @@ class PlanningValuesTest {
 
     private static final List<Supplier<Object>> VALUES = List.of(
             () -> Tolerances.of("5 %").withPhase("A", "3 %").withLine("Wax", "2 %"),
-            BatchCriterion::oneDivision,
-            BatchCriterion::exactReadings,
-            BatchCriterion::minimumWeight,
-            () -> BatchCriterion.minimumWeight(MassFraction.parse("1 %"), CoverageFactor.of(3)),
-            () -> BatchCriterion.leastNetMass(Amount.mass("1 g")),
-            () -> BatchCriterion.roundingWithin(Tolerances.of("5 %")),
-            () -> BatchCriterion.madeWithin(Tolerances.of("5 %")),
-            () -> BatchCriterion.madeWithin(Tolerances.of("5 %"), Amount.mass("0.1 g")),
-            () -> BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH),
-            () -> BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.FROM_BOAT, CoverageFactor.of(2)),
-            () -> BatchCriterion.capKept(WAX, MassFraction.parse("25 %"), WeighingMethod.TARE_EACH),
+            Criterion::oneDivision,
+            Criterion::exactReadings,
+            Criterion::minimumWeight,
+            () -> Criterion.minimumWeight(MassFraction.parse("1 %"), CoverageFactor.of(3)),
+            () -> Criterion.leastNetMass(Amount.mass("1 g")),
+            () -> Criterion.roundingWithin(Tolerances.of("5 %")),
+            () -> Criterion.madeWithin(Tolerances.of("5 %")),
+            () -> Criterion.madeWithin(Tolerances.of("5 %"), Amount.mass("0.1 g")),
+            () -> Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH),
+            () -> Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.FROM_BOAT, CoverageFactor.of(2)),
+            () -> Criterion.capKept(WAX, MassFraction.parse("25 %"), WeighingMethod.TARE_EACH),
             () -> WeighingStation.inVessel(TENTH, Vessel.of("beaker", "200 g")),
             () -> WeighingStation.fromBoat(TENTH, Vessel.of("boat", "2 g")));
 
@@ -58,7 +59,9 @@ class PlanningValuesTest {
         for (Supplier<Object> maker : VALUES) {
             Object one = maker.get();
             assertThat(one).isEqualTo(maker.get()).hasSameHashCodeAs(maker.get());
-            assertThat(copied(one)).isEqualTo(one).hasToString(one.toString());
+            if (one instanceof Serializable written) {
+                assertThat(copied(written)).isEqualTo(one).hasToString(one.toString());
+            }
             for (Supplier<Object> other : VALUES) {
                 assertThat(one.equals(other.get())).isEqualTo(other == maker);
             }
@@ -76,29 +79,29 @@ class PlanningValuesTest {
     }
 
     @Test
-    void answers_survive_the_serial_form() throws Exception {
-        FoundBatch found = (FoundBatch) copied(MinimumBatch.of(BALM, TENTH, BatchCriterion.oneDivision()));
+    void answers_say_what_they_found() {
+        MinimumBatch.Found found = (MinimumBatch.Found) MinimumBatch.of(BALM, TENTH, Criterion.oneDivision());
         assertThat(found.mass()).contains(Amount.mass("20 g"));
         assertThat(found.batch().mass()).isEqualTo(Amount.mass("20 g"));
         assertThat(found.working().answer().value()).isEqualTo(Ratio.of(20));
-        FeasibleWindow window = (FeasibleWindow) copied(BatchWindow.of(
+        BatchWindow.Feasible window = (BatchWindow.Feasible) BatchWindow.of(
                 BALM,
                 Bench.of(TENTH),
-                BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Wax", "1 kg")));
+                BatchConstraints.of(Criterion.oneDivision()).withStock("Wax", "1 kg"));
         assertThat(window.upperEnd().mass()).isEqualTo(Amount.mass("2000 g"));
         assertThat(window).hasToString("balm: from 20 g to 2000 g");
-        EmptyWindow none = (EmptyWindow) copied(BatchWindow.of(
-                BALM, Bench.of(Balance.of("1 g", "100 g")), BatchConstraints.of(BatchCriterion.oneDivision())));
+        BatchWindow.Empty none = (BatchWindow.Empty) BatchWindow.of(
+                BALM, Bench.of(Balance.of("1 g", "100 g")), BatchConstraints.of(Criterion.oneDivision()));
         assertThat(none.openings()).hasSize(3);
-        CoarsestStep coarsest = (CoarsestStep) copied(CoarsestStep.of(
-                Batch.of(BALM, BatchSize.ofMass("200 g")), TENTH, BatchCriterion.roundingWithin(Tolerances.of("5 %"))));
+        CoarsestStep coarsest = CoarsestStep.of(
+                Batch.of(BALM, BatchSize.ofMass("200 g")), TENTH, Criterion.roundingWithin(Tolerances.of("5 %")));
         assertThat(coarsest)
                 .hasToString(
                         "balm, 200 g: d = 1 g is the coarsest of the series 1-2-5 (rounding of each line within ± 5 %);"
                                 + " d at most 1.05 g, counting the rounding of the display alone;"
                                 + " every d of at most 0.105 g passes, some in between may fail");
-        ImpossibleBatch impossible = (ImpossibleBatch) copied(MinimumBatch.of(
-                BALM, TENTH, BatchCriterion.errorBound(Tolerances.of("0 %"), WeighingMethod.TARE_EACH)));
+        MinimumBatch.Impossible impossible = (MinimumBatch.Impossible)
+                MinimumBatch.of(BALM, TENTH, Criterion.errorBound(Tolerances.of("0 %"), WeighingMethod.TARE_EACH));
         assertThat(impossible.reason().arguments()).contains("Oil");
         assertThat(impossible.toString()).contains("no batch");
         assertThat(found.toString()).contains("20 g").contains("one division");
@@ -106,21 +109,20 @@ class PlanningValuesTest {
 
     @Test
     void questions_below_nothing_are_refused() {
-        PassingSizes sizes = PassingSizes.of(BALM, TENTH, Tolerances.of("5 %"));
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(BALM, Bench.of(TENTH));
         assertThatThrownBy(() -> sizes.contains(Amount.mass("0 g"))).hasMessageContaining("size is 0 g");
-        assertThatThrownBy(() -> sizes.smallestMultipleOf(Amount.mass("0 g"))).hasMessageContaining("step is 0 g");
+        assertThatThrownBy(() -> sizes.inStepsOf(Amount.mass("0 g")).smallest()).hasMessageContaining("step is 0 g");
         assertThatThrownBy(() -> SearchEffort.ofChecks(0)).hasMessageContaining("checks is 0");
-        assertThatThrownBy(() -> BatchCriterion.madeWithin(Tolerances.of("5 %"), Amount.mass("-1 g")))
+        assertThatThrownBy(() -> Criterion.madeWithin(Tolerances.of("5 %"), Amount.mass("-1 g")))
                 .hasMessageContaining("readingError");
-        BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
+        BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision());
         assertThatThrownBy(() -> constraints.inStepsOf("0 g")).hasMessageContaining("newStep");
         assertThatThrownBy(() -> constraints.withLeastSize("0 g")).hasMessageContaining("size");
         assertThatThrownBy(() -> constraints.withStock("Wax", "0 g")).hasMessageContaining("inStock");
         assertThatThrownBy(() -> MinimumBatch.of(
                         BALM,
                         TENTH,
-                        BatchCriterion.capKept(
-                                Substance.of("Aroma"), MassFraction.parse("1 %"), WeighingMethod.TARE_EACH)))
+                        Criterion.capKept(Substance.of("Aroma"), MassFraction.parse("1 %"), WeighingMethod.TARE_EACH)))
                 .hasMessageContaining("does not contain");
         assertThat(SearchEffort.standard()).hasToString("at most 20000000 checks");
         assertThat(constraints
@@ -133,7 +135,7 @@ class PlanningValuesTest {
 
     @Test
     void a_part_of_the_passing_sizes_and_its_neighbours() {
-        PassingSizes sizes = PassingSizes.of(BALM, TENTH, Tolerances.of("5 %"));
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(BALM, Bench.of(TENTH));
         assertThat(sizes.atMost(Amount.mass("19 g"))).isEmpty();
         assertThat(sizes.within(Bounds.atMost(Ratio.of(45))).parts()).hasSize(2);
         assertThat(sizes.within(Bounds.atLeast(Ratio.of(300))).parts()).containsExactly(Bounds.atLeast(Ratio.of(300)));

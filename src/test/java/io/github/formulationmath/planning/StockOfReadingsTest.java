@@ -55,15 +55,15 @@ class StockOfReadingsTest {
             Bench bench = Bench.of(Balance.of("1 g", "5 kg")).closing(closure);
             Amount<Mass> stock =
                     Amount.grams(Ratio.of(40 + r.nextInt(r.nextBoolean() ? 300 : 3000), 1 + r.nextInt(10)));
-            BatchCriterion criterion = switch (r.nextInt(3)) {
-                case 0 -> BatchCriterion.madeWithin(Tolerances.of("30 %"));
-                case 1 -> BatchCriterion.roundingWithin(Tolerances.of("30 %"));
-                default -> BatchCriterion.oneDivision();
+            Criterion criterion = switch (r.nextInt(3)) {
+                case 0 -> Criterion.madeWithin(Tolerances.of("30 %"));
+                case 1 -> Criterion.roundingWithin(Tolerances.of("30 %"));
+                default -> Criterion.oneDivision();
             };
             BatchWindow window = BatchWindow.of(
                     formula, bench, BatchConstraints.of(criterion).withStock(name, stock));
-            if (!(window instanceof FeasibleWindow found)) {
-                for (WindowOpening opening : ((EmptyWindow) window).openings()) {
+            if (!(window instanceof BatchWindow.Feasible found)) {
+                for (WindowOpening opening : ((BatchWindow.Empty) window).openings()) {
                     assertThat(opening.toString()).isNotBlank();
                 }
                 continue;
@@ -110,7 +110,7 @@ class StockOfReadingsTest {
             BatchWindow window = BatchWindow.of(
                     formula,
                     Bench.of(Balance.of("1 g", "9000 kg")).closing(closure),
-                    BatchConstraints.of(BatchCriterion.oneDivision()).withStock("Wax", stock + " g"));
+                    BatchConstraints.of(Criterion.oneDivision()).withStock("Wax", stock + " g"));
             assertThat(window.largest().orElseThrow().result())
                     .isEqualTo(Ratio.of(stock).dividedBy(formula.line("Wax").fraction()));
         }

@@ -12,7 +12,6 @@ import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigInteger;
 import java.util.Arrays;
-import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
@@ -198,7 +197,10 @@ class ToleranceClosureTest {
         assertThat(bench.closingReadingError()).isEqualTo(Amount.mass("0.1 g"));
         assertThat(bench).isNotEqualTo(GRAMS.closing(Closure.WITHIN_TOLERANCE)).hasToString(bench.toString());
         assertThat(bench.closing(Closure.WITHIN_TOLERANCE).closingTolerances()).isEmpty();
-        assertThat(List.of(bench.with(bench.vessel()), bench.closingFor(BatchCriterion.oneDivision())))
-                .containsOnly(bench);
+        assertThat(bench.with(bench.vessel())).isEqualTo(bench);
+        assertThat(Criterion.oneDivision().showing(bench)).isEmpty();
+        assertThat(Criterion.madeWithin(Tolerances.of("5 %"), Amount.mass("0.1 g"))
+                        .showing(GRAMS))
+                .contains(bench);
     }
 }

@@ -64,9 +64,9 @@ class TolerancesTest implements ValueContract<Tolerances> {
                 .isEqualTo("8 g");
     }
 
-    private static FoundBatch found(Tolerances tolerances) {
-        return (FoundBatch)
-                MinimumBatch.of(LOTION, Balance.of("0.1 g", "2 kg"), BatchCriterion.roundingWithin(tolerances));
+    private static MinimumBatch.Found found(Tolerances tolerances) {
+        return (MinimumBatch.Found)
+                MinimumBatch.of(LOTION, Balance.of("0.1 g", "2 kg"), Criterion.roundingWithin(tolerances));
     }
 
     private static String smallest(Tolerances tolerances) {

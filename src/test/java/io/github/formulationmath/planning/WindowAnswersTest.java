@@ -31,7 +31,7 @@ class WindowAnswersTest {
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 
-    private static final BatchCriterion ROUNDING = BatchCriterion.roundingWithin(Tolerances.of("5 %"));
+    private static final Criterion ROUNDING = Criterion.roundingWithin(Tolerances.of("5 %"));
 
     private static final Bench BLIND =
             Bench.of(TENTH).with(Vessel.of("jar", "85 g").holding("150 mL", "120 mL"));
@@ -45,7 +45,7 @@ class WindowAnswersTest {
 
     @Test
     void a_volume_without_a_density_is_said_not_to_be_considered() {
-        BatchWindow window = BatchWindow.of(BALM, BLIND, BatchCriterion.oneDivision());
+        BatchWindow window = BatchWindow.of(BALM, BLIND, Criterion.oneDivision());
         assertThat(window.notConsidered()).hasToString("[" + REMARK + "]");
         assertThat(window).hasToString("balm: from 5 g to 1915 g; " + REMARK);
         assertThat(explained(window.largest().orElseThrow())).contains(REMARK);
@@ -67,7 +67,7 @@ class WindowAnswersTest {
         Bench watched = BLIND.withProductDensity(Density.parse("0.96 g/mL"));
         assertThat(BLIND.withProductDensity("0.96 g/mL")).isEqualTo(watched);
         assertThatThrownBy(() -> BLIND.withProductDensity("0.96")).hasMessageContaining("unit is missing");
-        BatchWindow window = BatchWindow.of(BALM, watched, BatchCriterion.oneDivision());
+        BatchWindow window = BatchWindow.of(BALM, watched, Criterion.oneDivision());
         assertThat(window.notConsidered()).isEmpty();
         assertThat(window).hasToString("balm: from 5 g to 115.2 g");
         WeighingPlan plan = WeighingPlan.of(Batch.of(BALM, BatchSize.ofMass("100 g")), watched);
@@ -86,7 +86,7 @@ class WindowAnswersTest {
     @Test
     void an_empty_window_says_what_it_left_out_too() {
         Bench coarse = Bench.of(Balance.of("5 g", "200 g")).with(BLIND.vessel());
-        BatchWindow none = BatchWindow.of(BALM, coarse, BatchCriterion.oneDivision());
+        BatchWindow none = BatchWindow.of(BALM, coarse, Criterion.oneDivision());
         assertThat(none.toString()).startsWith("balm: no batch; ").endsWith("; " + REMARK);
         assertThat(none.smallest()).isEmpty();
         assertThat(none.largest()).isEmpty();
@@ -99,7 +99,7 @@ class WindowAnswersTest {
     void the_text_says_where_the_gaps_end_and_what_fractions_come_to() {
         BatchWindow window = BatchWindow.of(BALM, Balance.of("0.1 g", "115 g"), ROUNDING);
         assertThat(window).hasToString("balm: from 100/21 g ≈ 4.762 g to 115 g, with gaps below 1000/21 g ≈ 47.62 g");
-        assertThat(((FeasibleWindow) window).everySizeFrom()).isEqualTo(Amount.grams(Ratio.of(1000, 21)));
+        assertThat(((BatchWindow.Feasible) window).everySizeFrom()).isEqualTo(Amount.grams(Ratio.of(1000, 21)));
         assertThat(window.smallest().orElseThrow().toString()).startsWith("100/21 g ≈ 4.762 g (");
         assertThat(MinimumBatch.of(BALM, TENTH, ROUNDING).toString()).contains("at least 100/21 g ≈ 4.762 g (");
         assertThat(window.contains(Amount.grams(Ratio.of(100, 21)))).isTrue();
@@ -111,7 +111,7 @@ class WindowAnswersTest {
 
     @Test
     void a_window_without_gaps_speaks_of_none() {
-        FeasibleWindow window = (FeasibleWindow) BatchWindow.of(BALM, TENTH, BatchCriterion.oneDivision());
+        BatchWindow.Feasible window = (BatchWindow.Feasible) BatchWindow.of(BALM, TENTH, Criterion.oneDivision());
         assertThat(window.everySizeFrom()).isEqualTo(mass("5 g"));
         assertThat(window).hasToString("balm: from 5 g to 2000 g");
         assertThat(window.smallest()).contains(window.lowerEnd());
@@ -121,11 +121,11 @@ class WindowAnswersTest {
     @Test
     void sizes_that_stand_apart_have_gaps_up_to_the_largest() {
         for (BatchConstraints apart : new BatchConstraints[] {
-            BatchConstraints.of(BatchCriterion.exactReadings()),
-            BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("5 %"))),
+            BatchConstraints.of(Criterion.exactReadings()),
+            BatchConstraints.of(Criterion.madeWithin(Tolerances.of("5 %"))),
             BatchConstraints.of(ROUNDING).inStepsOf("1 g").withLeastSize("10 g")
         }) {
-            FeasibleWindow window = (FeasibleWindow) BatchWindow.of(BALM, Bench.of(TENTH), apart);
+            BatchWindow.Feasible window = (BatchWindow.Feasible) BatchWindow.of(BALM, Bench.of(TENTH), apart);
             assertThat(window.everySizeFrom()).isEqualTo(window.upperEnd().mass());
             assertThat(window.toString()).endsWith("with gaps between");
         }
@@ -133,11 +133,11 @@ class WindowAnswersTest {
 
     @Test
     void a_single_size_has_no_gaps() {
-        BatchWindow window = BatchWindow.of(BALM, Balance.of("0.1 g", "9 g"), BatchCriterion.exactReadings());
+        BatchWindow window = BatchWindow.of(BALM, Balance.of("0.1 g", "9 g"), Criterion.exactReadings());
         assertThat(window).hasToString("balm: from 5 g to 5 g");
     }
 
-    /** The islands are walked upwards by {@link PassingSizes}; here the start is looked for from above. */
+    /** The islands are walked upwards by {@link Sizes}; here the start is looked for from above. */
     @Test
     void the_end_of_the_gaps_is_the_start_of_the_last_island_for_random_formulas() {
         RandomFormulas random = new RandomFormulas(7);
@@ -146,11 +146,12 @@ class WindowAnswersTest {
             Formula formula = RandomFormulas.formula(random.parts(30));
             Tolerances tolerances = Tolerances.of((3 + random.below(25)) + " %");
             Balance balance = Balance.of("1 g", (20 + random.below(500)) + " g");
-            BatchWindow window = BatchWindow.of(formula, balance, BatchCriterion.roundingWithin(tolerances));
-            if (window instanceof FeasibleWindow open) {
+            BatchWindow window = BatchWindow.of(formula, balance, Criterion.roundingWithin(tolerances));
+            if (window instanceof BatchWindow.Feasible open) {
                 met++;
                 Ratio last = open.upperEnd().result();
-                Bounds island = PassingSizes.of(formula, balance, tolerances)
+                Bounds island = Criterion.roundingWithin(tolerances)
+                        .on(formula, Bench.of(balance))
                         .within(Bounds.closed(open.lowerEnd().result(), last))
                         .parts()
                         .stream()
@@ -166,7 +167,7 @@ class WindowAnswersTest {
 
     @Test
     void questions_in_words_are_answered_like_amounts() {
-        PassingSizes sizes = PassingSizes.of(BALM, TENTH, Tolerances.of("5 %"));
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(BALM, Bench.of(TENTH));
         assertThat(sizes.contains("50 g")).isTrue();
         assertThat(sizes.contains("4.76 g")).isFalse();
         assertThat(sizes.nearest("6 g")).isEqualTo(sizes.nearest(mass("6 g")));
@@ -177,10 +178,12 @@ class WindowAnswersTest {
 
     @Test
     void passing_sizes_say_where_they_start_and_where_the_gaps_end() {
-        assertThat(PassingSizes.of(BALM, TENTH, Tolerances.of("5 %")))
+        assertThat(Criterion.roundingWithin(Tolerances.of("5 %")).on(BALM, Bench.of(TENTH)))
                 .hasToString("balm on d = 0.1 g, rounding of each line within ± 5 %: from 100/21 g ≈ 4.762 g;"
                         + " all from 1000/21 g ≈ 47.62 g on");
-        assertThat(PassingSizes.of(BALM, TENTH, Tolerances.of("0 %")).toString())
+        assertThat(Criterion.roundingWithin(Tolerances.of("0 %"))
+                        .on(BALM, Bench.of(TENTH))
+                        .toString())
                 .endsWith("from 5 g; gaps never end");
     }
 }

@@ -23,7 +23,7 @@ class WindowBindingTest {
             .line("Oil", "79.5 %")
             .build();
 
-    private static final BatchConstraints ONE_DIVISION = BatchConstraints.of(BatchCriterion.oneDivision());
+    private static final BatchConstraints ONE_DIVISION = BatchConstraints.of(Criterion.oneDivision());
 
     private static Amount<Mass> mass(String text) {
         return Amount.mass(text);
@@ -33,12 +33,12 @@ class WindowBindingTest {
         return Bench.of(Balance.of(readability, capacity));
     }
 
-    private static FeasibleWindow feasible(Formula formula, Bench bench, BatchConstraints constraints) {
-        return (FeasibleWindow) BatchWindow.of(formula, bench, constraints);
+    private static BatchWindow.Feasible feasible(Formula formula, Bench bench, BatchConstraints constraints) {
+        return (BatchWindow.Feasible) BatchWindow.of(formula, bench, constraints);
     }
 
-    private static EmptyWindow empty(Bench bench, BatchConstraints constraints) {
-        return (EmptyWindow) BatchWindow.of(DYE, bench, constraints);
+    private static BatchWindow.Empty empty(Bench bench, BatchConstraints constraints) {
+        return (BatchWindow.Empty) BatchWindow.of(DYE, bench, constraints);
     }
 
     private static String meaningOfTheAnswer(WindowEnd end) {
@@ -47,7 +47,7 @@ class WindowBindingTest {
 
     @Test
     void each_end_says_what_it_is_and_what_binds_it() {
-        FeasibleWindow window = feasible(DYE, bench("0.1 g", "2 kg"), ONE_DIVISION);
+        BatchWindow.Feasible window = feasible(DYE, bench("0.1 g", "2 kg"), ONE_DIVISION);
         assertThat(window.lowerEnd().boundBy().key()).isEqualTo("criterion.one-division");
         assertThat(window.lowerEnd().bindingLine()).contains(DYE.line("Dye"));
         assertThat(window.lowerEnd().question().key()).isEqualTo("question.smallest-batch");
@@ -55,13 +55,14 @@ class WindowBindingTest {
         assertThat(meaningOfTheAnswer(window.lowerEnd())).isEqualTo("smallest-of-window");
         assertThat(meaningOfTheAnswer(window.upperEnd())).isEqualTo("largest-of-window");
         assertThat(window.lowerEnd()).hasToString("20 g (every line at least one division)");
-        FoundBatch least = (FoundBatch) MinimumBatch.of(DYE, Balance.of("0.1 g", "2 kg"), BatchCriterion.oneDivision());
+        MinimumBatch.Found least =
+                (MinimumBatch.Found) MinimumBatch.of(DYE, Balance.of("0.1 g", "2 kg"), Criterion.oneDivision());
         assertThat(least.bindingLine()).contains(DYE.line("Dye"));
     }
 
     @Test
     void both_ends_belong_to_the_window_and_of_two_as_near_the_smaller_is_named() {
-        FeasibleWindow window = feasible(DYE, bench("0.1 g", "1990 g"), ONE_DIVISION.inStepsOf("50 g"));
+        BatchWindow.Feasible window = feasible(DYE, bench("0.1 g", "1990 g"), ONE_DIVISION.inStepsOf("50 g"));
         assertThat(window.contains(mass("50 g"))).isTrue();
         assertThat(window.contains(mass("1950 g"))).isTrue();
         assertThat(window.contains(mass("2000 g"))).isFalse();
@@ -72,7 +73,7 @@ class WindowBindingTest {
     /** One division asks for 20 g, the wish is 20 g; the balance carries 2000 g, 400 g of wax are a fifth of 2000 g. */
     @Test
     void of_two_that_bind_at_the_same_size_the_first_is_named() {
-        FeasibleWindow window = feasible(
+        BatchWindow.Feasible window = feasible(
                 DYE, bench("0.1 g", "2 kg"), ONE_DIVISION.withLeastSize("20 g").withStock("Wax", "400 g"));
         assertThat(window.lowerEnd().boundBy().key()).isEqualTo("criterion.one-division");
         assertThat(window.upperEnd().mass()).isEqualTo(mass("2000 g"));
@@ -91,7 +92,7 @@ class WindowBindingTest {
     /** 0.5 % on 1 g needs 200 g; 5 g of wax make 25 g: eight times more wax, a dye diluted 1 in 8, or a display of 0.1 g. */
     @Test
     void only_what_is_too_low_need_be_raised() {
-        EmptyWindow none = empty(bench("1 g", "200 g"), ONE_DIVISION.withStock("Wax", "5 g"));
+        BatchWindow.Empty none = empty(bench("1 g", "200 g"), ONE_DIVISION.withStock("Wax", "5 g"));
         assertThat(none.openings())
                 .containsExactly(
                         new WindowOpening.MoreStock("Wax", mass("40 g")),
@@ -108,7 +109,7 @@ class WindowBindingTest {
     @Test
     void a_vessel_that_uses_up_the_capacity_is_not_helped_by_a_dilution() {
         Bench full = bench("1 g", "500 g").with(Vessel.of("crock", "500 g"));
-        EmptyWindow none = empty(full, ONE_DIVISION);
+        BatchWindow.Empty none = empty(full, ONE_DIVISION);
         assertThat(none.largestAllowed().mass()).isEqualTo(mass("0 g"));
         assertThat(none.openings())
                 .containsExactly(
@@ -120,33 +121,32 @@ class WindowBindingTest {
     @Test
     void requirements_that_seldom_meet_do_so_at_a_common_multiple() {
         Formula parts = RandomFormulas.formula(1, 96);
-        BatchConstraints both =
-                BatchConstraints.of(BatchCriterion.exactReadings()).inStepsOf("101 g");
+        BatchConstraints both = BatchConstraints.of(Criterion.exactReadings()).inStepsOf("101 g");
         Bench large = bench("1 g", "14700 g");
-        FeasibleWindow window = feasible(parts, large, both);
+        BatchWindow.Feasible window = feasible(parts, large, both);
         assertThat(window.lowerEnd().mass()).isEqualTo(mass("9797 g"));
         assertThat(window.upperEnd().mass()).isEqualTo(mass("9797 g"));
         // The sizes they share are the multiples of a common one: there is nothing to search.
         for (String capacity : new String[] {"14700 g", "9797 g"}) {
             assertThat(BatchWindow.of(parts, bench("1 g", capacity), both, SearchEffort.ofChecks(100)))
-                    .isInstanceOf(FeasibleWindow.class);
+                    .isInstanceOf(BatchWindow.Feasible.class);
         }
         assertThat(BatchWindow.of(parts, bench("1 g", "9796 g"), both, SearchEffort.ofChecks(1_000)))
-                .isInstanceOf(EmptyWindow.class);
+                .isInstanceOf(BatchWindow.Empty.class);
     }
 
     /** 1 to 2 within 5 %, off by half a division each: found and bound by the whole as made. */
     @Test
     void a_batch_as_made_may_bind_both_ends() {
         Formula third = RandomFormulas.formula(1, 2);
-        BatchConstraints made = BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("5 %"), mass("0.05 g")));
-        FeasibleWindow window = feasible(third, bench("0.1 g", "10.05 g"), made);
+        BatchConstraints made = BatchConstraints.of(Criterion.madeWithin(Tolerances.of("5 %"), mass("0.05 g")));
+        BatchWindow.Feasible window = feasible(third, bench("0.1 g", "10.05 g"), made);
         assertThat(window.lowerEnd().boundBy().key()).isEqualTo("criterion.made-within-error");
         assertThat(window.upperEnd().mass().exactValue().times(10).isInteger()).isTrue();
         WorkingAssertions.assertSelfChecking(window.lowerEnd());
         WorkingAssertions.assertSelfChecking(window.upperEnd());
-        FeasibleWindow plain = feasible(
-                third, bench("0.1 g", "0.5 g"), BatchConstraints.of(BatchCriterion.madeWithin(Tolerances.of("5 %"))));
+        BatchWindow.Feasible plain = feasible(
+                third, bench("0.1 g", "0.5 g"), BatchConstraints.of(Criterion.madeWithin(Tolerances.of("5 %"))));
         assertThat(plain.lowerEnd().boundBy().key()).isEqualTo("criterion.made-within");
         assertThat(plain.upperEnd().mass()).isEqualTo(mass("0.3 g"));
     }

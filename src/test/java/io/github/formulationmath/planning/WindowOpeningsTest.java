@@ -75,13 +75,13 @@ class WindowOpeningsTest {
         return builder.build();
     }
 
-    private static BatchCriterion criterion(RandomFormulas random) {
+    private static Criterion criterion(RandomFormulas random) {
         Tolerances tolerances = Tolerances.of((2 + random.below(15)) + " %");
         return switch (random.below(4)) {
-            case 0 -> BatchCriterion.oneDivision();
-            case 1 -> BatchCriterion.errorBound(tolerances, WeighingMethod.TARE_EACH);
-            case 2 -> BatchCriterion.roundingWithin(tolerances);
-            default -> BatchCriterion.madeWithin(tolerances);
+            case 0 -> Criterion.oneDivision();
+            case 1 -> Criterion.errorBound(tolerances, WeighingMethod.TARE_EACH);
+            case 2 -> Criterion.roundingWithin(tolerances);
+            default -> Criterion.madeWithin(tolerances);
         };
     }
 
@@ -106,7 +106,7 @@ class WindowOpeningsTest {
         int dilutions = 0;
         for (int run = 0; run < 300; run++) {
             Case some = some(random);
-            if (!(BatchWindow.of(some.formula(), some.bench(), some.constraints()) instanceof EmptyWindow none)) {
+            if (!(BatchWindow.of(some.formula(), some.bench(), some.constraints()) instanceof BatchWindow.Empty none)) {
                 continue;
             }
             for (WindowOpening opening : none.openings()) {
@@ -117,7 +117,7 @@ class WindowOpeningsTest {
                 if (!inStock) {
                     assertThat(BatchWindow.of(opened.formula(), opened.bench(), opened.constraints()))
                             .as("%s of %s", opening, some)
-                            .isInstanceOf(FeasibleWindow.class);
+                            .isInstanceOf(BatchWindow.Feasible.class);
                 }
                 assertThat(Wording.english().text(opening.phrase())).doesNotContain("{");
                 told++;
@@ -136,8 +136,8 @@ class WindowOpeningsTest {
                 .line("Preservative", "0.5 %")
                 .line("Perfume", "0.6 %")
                 .build();
-        EmptyWindow none =
-                (EmptyWindow) BatchWindow.of(lotion, Balance.of("1 g", "100 g"), BatchCriterion.oneDivision());
+        BatchWindow.Empty none =
+                (BatchWindow.Empty) BatchWindow.of(lotion, Balance.of("1 g", "100 g"), Criterion.oneDivision());
         assertThat(none.openings())
                 .filteredOn(WindowOpening.PreDilute.class::isInstance)
                 .extracting(opening -> opening.phrase().toString())
@@ -149,7 +149,8 @@ class WindowOpeningsTest {
     void no_more_diluent_is_asked_for_than_there_is() {
         Formula two =
                 Formula.inPercent("two").line("A", "93 %").line("B", "7 %").build();
-        EmptyWindow none = (EmptyWindow) BatchWindow.of(two, Balance.of("1 g", "1 g"), BatchCriterion.oneDivision());
+        BatchWindow.Empty none =
+                (BatchWindow.Empty) BatchWindow.of(two, Balance.of("1 g", "1 g"), Criterion.oneDivision());
         assertThat(none.openings()).noneMatch(WindowOpening.PreDilute.class::isInstance);
     }
 
@@ -158,10 +159,10 @@ class WindowOpeningsTest {
     void a_finer_balance_is_the_one_that_was_tried() {
         Formula two =
                 Formula.inPercent("two").line("A", "97 %").line("B", "3 %").build();
-        EmptyWindow none = (EmptyWindow) BatchWindow.of(
+        BatchWindow.Empty none = (BatchWindow.Empty) BatchWindow.of(
                 two,
                 Bench.of(Balance.of("0.1 g", "5 g")),
-                BatchConstraints.of(BatchCriterion.roundingWithin(Tolerances.of("5 %")))
+                BatchConstraints.of(Criterion.roundingWithin(Tolerances.of("5 %")))
                         .inStepsOf("5 g"));
         assertThat(none.openings())
                 .filteredOn(WindowOpening.FinerBalance.class::isInstance)

@@ -57,10 +57,10 @@ class WindowPlansTest {
             Formula formula = RandomFormulas.formula(random.parts(30));
             Bench bench = bench(random);
             Ratio step = random.below(2) == 0 ? Ratio.ONE : Ratio.of(1 + random.below(9), 1 + random.below(4));
-            BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
+            BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision());
             BatchWindow window = BatchWindow.of(
                     formula, bench, step.equals(Ratio.ONE) ? constraints : constraints.inStepsOf(step + " g"));
-            if (window instanceof FeasibleWindow found) {
+            if (window instanceof BatchWindow.Feasible found) {
                 open++;
                 Ratio high = found.upperEnd().result();
                 assertThat(canBePlanned(formula, found.lowerEnd().result(), bench))
@@ -116,10 +116,10 @@ class WindowPlansTest {
             Formula formula = RandomFormulas.formula(parts);
             BatchOracle oracle = new BatchOracle(parts, percent, 100);
             Tolerances tolerances = Tolerances.of(percent + " %");
-            BatchCriterion made = BatchCriterion.madeWithin(tolerances);
+            Criterion made = Criterion.madeWithin(tolerances);
             int most = 30 + random.below(90);
             Bench bench = Bench.of(Balance.of("1 g", most + " g"));
-            if (!(BatchWindow.of(formula, bench, made) instanceof FeasibleWindow window)) {
+            if (!(BatchWindow.of(formula, bench, made) instanceof BatchWindow.Feasible window)) {
                 continue;
             }
             int highest = (int) window.upperEnd().result().floor().toLongExact();
@@ -129,7 +129,7 @@ class WindowPlansTest {
                 WeighingPlan plan = plan(
                         formula,
                         Ratio.of(total),
-                        Bench.of(Balance.of("1 g", "1 kg")).closingFor(made));
+                        made.showing(Bench.of(Balance.of("1 g", "1 kg"))).orElseThrow());
                 assertThat(within(plan, parts, whole, percent, total)).isEqualTo(contained);
                 if (contained) {
                     good++;
@@ -162,8 +162,8 @@ class WindowPlansTest {
             Tolerances tolerances =
                     Tolerances.of((5 + random.below(20)) + " %").withLine("material 1", (5 + random.below(20)) + " %");
             Amount<Mass> error = Amount.mass("0.0" + random.below(9) + " g");
-            FoundBatch found = (FoundBatch) MinimumBatch.of(
-                    formula, Balance.of("0.1 g", "100 kg"), BatchCriterion.madeWithin(tolerances, error));
+            MinimumBatch.Found found = (MinimumBatch.Found)
+                    MinimumBatch.of(formula, Balance.of("0.1 g", "100 kg"), Criterion.madeWithin(tolerances, error));
             WeighingPlan plan = found.plan();
             assertThat(plan.lines().stream().map(PlannedLine::reading)).isEqualTo(found.readings());
             assertThat(plan.closes()).isTrue();
@@ -181,8 +181,8 @@ class WindowPlansTest {
                 .quantitySufficient("Aqua")
                 .build();
         Bench bench = Bench.of(Balance.of("1 g", "200 g")).closing(Closure.QS_TAKES_REST);
-        FeasibleWindow window =
-                (FeasibleWindow) BatchWindow.of(formula, bench, BatchCriterion.roundingWithin(Tolerances.of("99 %")));
+        BatchWindow.Feasible window =
+                (BatchWindow.Feasible) BatchWindow.of(formula, bench, Criterion.roundingWithin(Tolerances.of("99 %")));
         int refused = 0;
         for (int half = 2; half <= 400; half++) {
             Ratio size = Ratio.of(half, 2);
@@ -194,21 +194,21 @@ class WindowPlansTest {
         }
         assertThat(refused).isGreaterThan(0);
         window.lowerEnd().working().check();
-        assertThatThrownBy(() -> BatchWindow.of(RandomFormulas.formula(1, 2), bench, BatchCriterion.oneDivision()))
+        assertThatThrownBy(() -> BatchWindow.of(RandomFormulas.formula(1, 2), bench, Criterion.oneDivision()))
                 .hasMessageContaining("is q.s.");
     }
 
     @Test
     void a_plan_outside_the_window_is_refused_with_a_size_that_is_not() {
-        BatchCriterion made = BatchCriterion.madeWithin(Tolerances.of("20 %"));
+        Criterion made = Criterion.madeWithin(Tolerances.of("20 %"));
         Formula formula = RandomFormulas.formula(47, 37, 51);
-        FeasibleWindow window = (FeasibleWindow) BatchWindow.of(formula, Balance.of("1 g", "60 g"), made);
+        BatchWindow.Feasible window = (BatchWindow.Feasible) BatchWindow.of(formula, Balance.of("1 g", "60 g"), made);
         assertThat(window.plan("9 g").lines().stream().map(PlannedLine::reading))
                 .containsExactly(Amount.mass("3 g"), Amount.mass("2 g"), Amount.mass("4 g"));
         assertThatThrownBy(() -> window.plan("8.9 g"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("9 g for example");
-        assertThatThrownBy(() -> BatchConstraints.of(made, BatchCriterion.madeWithin(Tolerances.of("10 %"))))
+        assertThatThrownBy(() -> BatchConstraints.of(made, Criterion.madeWithin(Tolerances.of("10 %"))))
                 .hasMessageContaining("tighter");
     }
 }

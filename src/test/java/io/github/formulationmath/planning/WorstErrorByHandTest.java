@@ -35,12 +35,12 @@ class WorstErrorByHandTest {
             .line("Preservative", "0.8 %")
             .build();
 
-    private static FoundBatch found(Balance balance, BatchCriterion criterion) {
-        return (FoundBatch) MinimumBatch.of(LOTION, balance, criterion);
+    private static MinimumBatch.Found found(Balance balance, Criterion criterion) {
+        return (MinimumBatch.Found) MinimumBatch.of(LOTION, balance, criterion);
     }
 
-    private static BatchCriterion within(String tolerance, WeighingMethod method) {
-        return BatchCriterion.errorBound(Tolerances.of(tolerance), method);
+    private static Criterion within(String tolerance, WeighingMethod method) {
+        return Criterion.errorBound(Tolerances.of(tolerance), method);
     }
 
     private static Map<String, Ratio> steps(Explained explained) {
@@ -51,7 +51,7 @@ class WorstErrorByHandTest {
     /** Too much: 1.0014 · 0.05 + 0.1 = 0.15007 g against 1.05 − 1.0014; too little: 0.15004 g against 1.0008 − 0.95. */
     @Test
     void buoyancy_takes_from_the_tolerance_and_adds_to_the_error() {
-        FoundBatch found = found(IN_AIR, within("5 %", WeighingMethod.TARE_EACH));
+        MinimumBatch.Found found = found(IN_AIR, within("5 %", WeighingMethod.TARE_EACH));
         assertThat(found.result())
                 .isEqualTo(
                         Ratio.parse("0.15007").dividedBy(Ratio.parse("0.0486").times(Ratio.parse("0.008"))));
@@ -64,7 +64,7 @@ class WorstErrorByHandTest {
 
     @Test
     void without_buoyancy_and_boat_there_is_one_bound() {
-        FoundBatch found = found(TENTH, within("5 %", WeighingMethod.TARE_EACH));
+        MinimumBatch.Found found = found(TENTH, within("5 %", WeighingMethod.TARE_EACH));
         assertThat(found.result()).isEqualTo(Ratio.of(375));
         assertThat(steps(found)).containsEntry("E", Ratio.parse("0.15")).doesNotContainKeys("β_over", "E_over");
     }
@@ -74,7 +74,7 @@ class WorstErrorByHandTest {
     void what_stays_in_the_boat_counts_on_the_short_side() {
         Balance sticky =
                 TENTH.withErrors(ErrorModel.readabilityOnly().withResidue(Amount.mass("0.02 g"), Amount.mass("0.3 g")));
-        FoundBatch found = found(sticky, within("5 %", WeighingMethod.FROM_BOAT));
+        MinimumBatch.Found found = found(sticky, within("5 %", WeighingMethod.FROM_BOAT));
         assertThat(found.result()).isEqualTo(Ratio.of(1125));
         assertThat(steps(found))
                 .containsEntry("E_over", Ratio.parse("0.13"))
@@ -86,19 +86,19 @@ class WorstErrorByHandTest {
     @Test
     void a_correction_that_uses_up_the_tolerance_to_the_last_leaves_no_batch() {
         assertThat(MinimumBatch.of(LOTION, IN_AIR, within("0.14 %", WeighingMethod.TARE_EACH)))
-                .isInstanceOf(ImpossibleBatch.class);
+                .isInstanceOf(MinimumBatch.Impossible.class);
         assertThat(MinimumBatch.of(LOTION, IN_AIR, within("0.141 %", WeighingMethod.TARE_EACH)))
-                .isInstanceOf(FoundBatch.class);
+                .isInstanceOf(MinimumBatch.Found.class);
         Balance light = TENTH.withErrors(
                 ErrorModel.readabilityOnly().withBuoyancy(Bounds.closed(Ratio.parse("-0.0014"), Ratio.ZERO)));
         assertThat(MinimumBatch.of(LOTION, light, within("0.14 %", WeighingMethod.TARE_EACH)))
-                .isInstanceOf(ImpossibleBatch.class);
+                .isInstanceOf(MinimumBatch.Impossible.class);
         assertThat(MinimumBatch.of(LOTION, light, within("0.141 %", WeighingMethod.TARE_EACH)))
-                .isInstanceOf(FoundBatch.class);
+                .isInstanceOf(MinimumBatch.Found.class);
     }
 
-    private static BatchCriterion cap(String cap) {
-        return BatchCriterion.capKept(Substance.of("Preservative"), MassFraction.parse(cap), WeighingMethod.TARE_EACH);
+    private static Criterion cap(String cap) {
+        return Criterion.capKept(Substance.of("Preservative"), MassFraction.parse(cap), WeighingMethod.TARE_EACH);
     }
 
     /**
@@ -110,7 +110,7 @@ class WorstErrorByHandTest {
         assertThat(found(IN_AIR, cap("1 %")).result())
                 .isEqualTo(Ratio.parse("0.1500697").dividedBy(Ratio.parse("0.001996848")));
         // Without it: (0.99 + 0.01) · 0.15 g over 1 % − 0.8 %.
-        FoundBatch plain = found(TENTH, cap("1 %"));
+        MinimumBatch.Found plain = found(TENTH, cap("1 %"));
         assertThat(plain.result()).isEqualTo(Ratio.of(75));
         assertThat(plain.bindingLine()).contains(LOTION.line("Preservative"));
     }

@@ -48,13 +48,13 @@ class WorstErrorCriteriaTest {
             .line("Aroma", "0.5 %")
             .build();
 
-    private static FoundBatch found(Balance balance, BatchCriterion criterion) {
-        return (FoundBatch) MinimumBatch.of(LOTION, balance, criterion);
+    private static MinimumBatch.Found found(Balance balance, Criterion criterion) {
+        return (MinimumBatch.Found) MinimumBatch.of(LOTION, balance, criterion);
     }
 
     @Test
     void a_display_alone_makes_an_error_of_one_and_a_half_divisions() {
-        FoundBatch found = found(TENTH, BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH));
+        MinimumBatch.Found found = found(TENTH, Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH));
         assertThat(found.smallest()).isEqualTo(Amount.mass("600 g"));
         assertThat(found.bindingLine()).contains(LOTION.line("Aroma"));
         WorkingAssertions.assertSelfChecking(found);
@@ -63,12 +63,11 @@ class WorstErrorCriteriaTest {
     @Test
     void repeatability_counts_as_often_as_the_coverage_factor_says() {
         Balance balance = TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.05 g"));
-        assertThat(found(balance, BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH))
+        assertThat(found(balance, Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH))
                         .smallest())
                 .isEqualTo(Amount.mass("600 g"));
-        FoundBatch covered = found(
-                balance,
-                BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH, CoverageFactor.of(2)));
+        MinimumBatch.Found covered = found(
+                balance, Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH, CoverageFactor.of(2)));
         assertThat(covered.smallest()).isEqualTo(Amount.mass("1000 g"));
         WorkingAssertions.assertSelfChecking(covered);
     }
@@ -86,12 +85,12 @@ class WorstErrorCriteriaTest {
     @ParameterizedTest
     @EnumSource(value = WeighingMethod.class, mode = EnumSource.Mode.EXCLUDE, names = "BY_DIFFERENCE")
     void a_coarse_tare_counts_even_if_only_the_first_addition_begins_there(WeighingMethod method) {
-        BatchCriterion criterion = BatchCriterion.errorBound(Tolerances.of("5 %"), method);
+        Criterion criterion = Criterion.errorBound(Tolerances.of("5 %"), method);
         Formula dyeFirst = Formula.inPercent("dye first")
                 .line("Dye", "0.5 %")
                 .quantitySufficient("Aqua")
                 .build();
-        FoundBatch found = (FoundBatch) MinimumBatch.of(dyeFirst, COARSE_TARE, criterion);
+        MinimumBatch.Found found = (MinimumBatch.Found) MinimumBatch.of(dyeFirst, COARSE_TARE, criterion);
         assertThat(found.smallest()).isEqualTo(Amount.mass("2600 g"));
         WorkingAssertions.assertSelfChecking(found);
         AdditionError dye = MadeMasses.of(additions(dyeFirst, found.result(), COARSE_TARE, method))
@@ -104,8 +103,8 @@ class WorstErrorCriteriaTest {
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
     void no_planned_addition_is_off_by_more_than_the_tolerance(WeighingMethod method) {
-        BatchCriterion criterion = BatchCriterion.errorBound(Tolerances.of("5 %"), method);
-        FoundBatch found = found(MANY_ERRORS, criterion);
+        Criterion criterion = Criterion.errorBound(Tolerances.of("5 %"), method);
+        MinimumBatch.Found found = found(MANY_ERRORS, criterion);
         WorkingAssertions.assertSelfChecking(found);
         RandomFormulas random = new RandomFormulas(51);
         Ratio closest = Ratio.ONE;
@@ -136,11 +135,10 @@ class WorstErrorCriteriaTest {
     @Test
     void a_tolerance_that_buoyancy_uses_up_is_impossible() {
         MinimumBatch none = MinimumBatch.of(
-                LOTION, MANY_ERRORS, BatchCriterion.errorBound(Tolerances.of("0.1 %"), WeighingMethod.TARE_EACH));
-        assertThat(((ImpossibleBatch) none).reason().key()).isEqualTo("obstacle.no-room-for-error");
-        assertThat(MinimumBatch.of(
-                        LOTION, TENTH, BatchCriterion.errorBound(Tolerances.of("0 %"), WeighingMethod.TARE_EACH)))
-                .isInstanceOf(ImpossibleBatch.class);
+                LOTION, MANY_ERRORS, Criterion.errorBound(Tolerances.of("0.1 %"), WeighingMethod.TARE_EACH));
+        assertThat(((MinimumBatch.Impossible) none).reason().key()).isEqualTo("obstacle.no-room-for-error");
+        assertThat(MinimumBatch.of(LOTION, TENTH, Criterion.errorBound(Tolerances.of("0 %"), WeighingMethod.TARE_EACH)))
+                .isInstanceOf(MinimumBatch.Impossible.class);
     }
 
     /**
@@ -150,7 +148,7 @@ class WorstErrorCriteriaTest {
     @ParameterizedTest
     @CsvSource({"0.3 g, 60 g", "8.2 g, 1640 g", "0.12 g, 24 g"})
     void no_line_is_below_the_least_net_mass(String least, String batch) {
-        FoundBatch found = found(TENTH, BatchCriterion.leastNetMass(Amount.mass(least)));
+        MinimumBatch.Found found = found(TENTH, Criterion.leastNetMass(Amount.mass(least)));
         assertThat(found.smallest()).isEqualTo(Amount.mass(batch));
         WorkingAssertions.assertSelfChecking(found);
     }
@@ -160,16 +158,15 @@ class WorstErrorCriteriaTest {
     void the_pharmacopoeial_rule_follows_the_balance() {
         Balance fine = Balance.of("0.0001 g", "200 g")
                 .withErrors(ErrorModel.readabilityOnly().withRepeatability("0.00015 g"));
-        FoundBatch found = found(fine, BatchCriterion.minimumWeight());
+        MinimumBatch.Found found = found(fine, Criterion.minimumWeight());
         assertThat(found.smallest()).isEqualTo(Amount.mass("60 g"));
         WorkingAssertions.assertSelfChecking(found);
-        assertThat(found(Balance.of("0.01 g", "200 g"), BatchCriterion.minimumWeight())
+        assertThat(found(Balance.of("0.01 g", "200 g"), Criterion.minimumWeight())
                         .smallest())
                 .isEqualTo(Amount.mass("1640 g"));
         Amount<Mass> weighable = MinimumWeight.bySensitivity(Amount.mass("6 mg"), Ratio.of(5, 100));
-        assertThat(found(fine, BatchCriterion.leastNetMass(weighable)).smallest())
-                .isEqualTo(Amount.mass("24 g"));
-        assertThatThrownBy(() -> BatchCriterion.minimumWeight(MassFraction.ZERO, CoverageFactor.of(2)))
+        assertThat(found(fine, Criterion.leastNetMass(weighable)).smallest()).isEqualTo(Amount.mass("24 g"));
+        assertThatThrownBy(() -> Criterion.minimumWeight(MassFraction.ZERO, CoverageFactor.of(2)))
                 .hasMessageContaining("above 0");
     }
 
@@ -177,24 +174,23 @@ class WorstErrorCriteriaTest {
     void a_cap_that_errors_only_help_to_keep_needs_no_negative_batch() {
         Balance lossy =
                 TENTH.withErrors(ErrorModel.readabilityOnly().withResidue(Amount.mass("3 g"), Amount.mass("3 g")));
-        FoundBatch found =
-                found(lossy, BatchCriterion.capKept(PRESERVATIVE, MassFraction.parse("1 %"), WeighingMethod.FROM_BOAT));
+        MinimumBatch.Found found =
+                found(lossy, Criterion.capKept(PRESERVATIVE, MassFraction.parse("1 %"), WeighingMethod.FROM_BOAT));
         assertThat(found.smallest()).isEqualTo(Amount.mass("0.1 g"));
         WorkingAssertions.assertSelfChecking(found);
     }
 
     @Test
     void a_least_net_mass_is_above_nothing() {
-        assertThatThrownBy(() -> BatchCriterion.leastNetMass(Amount.mass("0 g")))
+        assertThatThrownBy(() -> Criterion.leastNetMass(Amount.mass("0 g")))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** The guaranteed upper share by all corners of the errors is the cap itself at the smallest batch, and above it below. */
     @Test
     void the_smallest_batch_that_keeps_a_cap_just_keeps_it() {
-        BatchCriterion criterion =
-                BatchCriterion.capKept(PRESERVATIVE, MassFraction.parse("1 %"), WeighingMethod.TARE_EACH);
-        FoundBatch found = found(TENTH, criterion);
+        Criterion criterion = Criterion.capKept(PRESERVATIVE, MassFraction.parse("1 %"), WeighingMethod.TARE_EACH);
+        MinimumBatch.Found found = found(TENTH, criterion);
         WorkingAssertions.assertSelfChecking(found);
         Ratio error = Ratio.parse("0.15");
         assertThat(highestShare(found.result(), error)).isEqualTo(Ratio.of(1, 100));
@@ -227,8 +223,8 @@ class WorstErrorCriteriaTest {
     void a_target_at_its_cap_has_no_batch_but_a_largest_target() {
         MassFraction cap = MassFraction.parse("0.72 %");
         MinimumBatch none =
-                MinimumBatch.of(LOTION, TENTH, BatchCriterion.capKept(PRESERVATIVE, cap, WeighingMethod.TARE_EACH));
-        assertThat(((ImpossibleBatch) none).reason().key()).isEqualTo("obstacle.target-at-cap");
+                MinimumBatch.of(LOTION, TENTH, Criterion.capKept(PRESERVATIVE, cap, WeighingMethod.TARE_EACH));
+        assertThat(((MinimumBatch.Impossible) none).reason().key()).isEqualTo("obstacle.target-at-cap");
         Formula simple = Formula.inPercent("simple")
                 .line("Aqua", "80 %")
                 .line("Oil", "19 %")
@@ -254,9 +250,8 @@ class WorstErrorCriteriaTest {
 
     @Test
     void a_cap_kept_with_many_errors_is_kept_by_every_plan() {
-        FoundBatch found = found(
-                MANY_ERRORS,
-                BatchCriterion.capKept(PRESERVATIVE, MassFraction.parse("0.9 %"), WeighingMethod.FROM_BOAT));
+        MinimumBatch.Found found = found(
+                MANY_ERRORS, Criterion.capKept(PRESERVATIVE, MassFraction.parse("0.9 %"), WeighingMethod.FROM_BOAT));
         WorkingAssertions.assertSelfChecking(found);
         for (int run = 0; run < 100; run++) {
             Ratio size = found.result().plus(Ratio.of(run * 7L, 3));

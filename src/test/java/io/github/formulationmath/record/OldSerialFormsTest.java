@@ -9,12 +9,9 @@ import io.github.formulationmath.limit.LimitKind;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.SubstanceGroup;
 import io.github.formulationmath.limit.UsageLimit;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.CapTarget;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.ErrorModel;
-import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InvalidClassException;
@@ -41,8 +38,6 @@ class OldSerialFormsTest {
                 BatchRecordTest.record(),
                 CorrectionRules.within(Tolerances.of("5 %")),
                 Lotion.BENCH.closingWithin(Tolerances.of("5 %")),
-                BatchCriterion.capKept(substance, cap, WeighingMethod.TARE_EACH),
-                CapTarget.of(Lotion.PLAN.batch(), Lotion.BALANCE, substance, cap, WeighingMethod.TARE_EACH),
                 LimitTable.of(
                         "house",
                         List.of(UsageLimit.of(

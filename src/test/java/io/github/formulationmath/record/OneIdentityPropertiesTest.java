@@ -23,10 +23,9 @@ import io.github.formulationmath.limit.SubstanceGroup;
 import io.github.formulationmath.limit.UsageLimit;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.BatchCriterion;
 import io.github.formulationmath.planning.Bench;
 import io.github.formulationmath.planning.CapTarget;
-import io.github.formulationmath.planning.FoundBatch;
+import io.github.formulationmath.planning.Criterion;
 import io.github.formulationmath.planning.MinimumBatch;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -193,8 +192,8 @@ class OneIdentityPropertiesTest {
         int cap = c.cap();
         Substance asked = c.disguised();
         MinimumBatch smallest = MinimumBatch.of(
-                c.formula, TENTH, BatchCriterion.capKept(asked, hundredMillionths(cap), WeighingMethod.TARE_EACH));
-        assertThat(smallest instanceof FoundBatch)
+                c.formula, TENTH, Criterion.capKept(asked, hundredMillionths(cap), WeighingMethod.TARE_EACH));
+        assertThat(smallest instanceof MinimumBatch.Found)
                 .as("%s, cap %d, total %d", asked, cap, c.total())
                 .isEqualTo(c.total() < cap);
         CapTarget target = CapTarget.of(
@@ -314,8 +313,8 @@ class OneIdentityPropertiesTest {
         for (Substance asked : List.of(
                 Substance.of("Phenoxyethanol"), Substance.of("Phenoxyethanol").withCas(CAS))) {
             MinimumBatch smallest = MinimumBatch.of(
-                    formula, TENTH, BatchCriterion.capKept(asked, MassFraction.parse("1 %"), WeighingMethod.TARE_EACH));
-            assertThat(smallest).isNotInstanceOf(FoundBatch.class);
+                    formula, TENTH, Criterion.capKept(asked, MassFraction.parse("1 %"), WeighingMethod.TARE_EACH));
+            assertThat(smallest).isNotInstanceOf(MinimumBatch.Found.class);
         }
     }
 }

@@ -14,9 +14,9 @@ import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.BatchConstraints;
-import io.github.formulationmath.planning.BatchCriterion;
 import io.github.formulationmath.planning.BatchWindow;
 import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.planning.Criterion;
 import io.github.formulationmath.planning.MinimumBatch;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
@@ -99,20 +99,20 @@ class ShortMessagesTest {
                 () -> MinimumBatch.of(
                         MANY,
                         BALANCE,
-                        BatchCriterion.roundingWithin(Tolerances.of("5 %").withLine(LONG, "1 %"))),
+                        Criterion.roundingWithin(Tolerances.of("5 %").withLine(LONG, "1 %"))),
                 () -> MinimumBatch.of(
                         MANY,
                         BALANCE,
-                        BatchCriterion.roundingWithin(Tolerances.of("5 %").withPhase(LONG, "1 %"))),
+                        Criterion.roundingWithin(Tolerances.of("5 %").withPhase(LONG, "1 %"))),
                 () -> BatchWindow.of(
                         MANY,
                         Bench.of(BALANCE),
-                        BatchConstraints.of(BatchCriterion.roundingWithin(Tolerances.of("5 %")))
+                        BatchConstraints.of(Criterion.roundingWithin(Tolerances.of("5 %")))
                                 .withStock(LONG, "1 g")),
                 () -> MinimumBatch.of(
                         MANY,
                         BALANCE,
-                        BatchCriterion.capKept(
+                        Criterion.capKept(
                                 Substance.of("Z".repeat(500)), MassFraction.parse("1 %"), WeighingMethod.TARE_EACH)),
                 () -> WeighingPlan.of(Batch.of(MANY, BatchSize.ofMass(HUGE)), BALANCE),
                 () -> Balance.of(HUGE, "2 kg"),

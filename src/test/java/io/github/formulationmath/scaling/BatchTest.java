@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.formula.LineAmount;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -14,6 +15,7 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.WorkingAssertions;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
 class BatchTest {
@@ -146,5 +148,20 @@ class BatchTest {
         Batch batch = Batch.of(formula, BatchSize.ofStock(formula.line("second"), Amount.mass("32 g")));
         assertThat(grams(batch, "first")).isEqualTo(Ratio.of(96));
         assertThat(batch.mass().canonical()).isEqualTo(Ratio.of(32 * 32));
+    }
+
+    @Test
+    void aFormulaOrASizeMadeOfResultsKeepsNothingOfWhereTheyCameFrom() {
+        Formula half = Formula.inPercent("half")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "50 %")
+                .build();
+        Batch first = Batch.of(half, BatchSize.ofMass("10 g"));
+        Formula again = first.asMasses();
+        Amount<Mass> written = ((LineAmount.Weight) again.line("Aqua").amount()).mass();
+        assertThat(written.withoutWorking()).isSameAs(written);
+        BatchSize.OfMass size =
+                (BatchSize.OfMass) BatchSize.ofMass(first.line("Aqua").mass());
+        assertThat(size.mass().withoutWorking()).isSameAs(size.mass());
     }
 }

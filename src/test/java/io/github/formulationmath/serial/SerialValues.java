@@ -11,11 +11,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.BoundsSet;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.planning.BatchConstraints;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.BatchWindow;
 import io.github.formulationmath.planning.BulkPlanner;
-import io.github.formulationmath.planning.MinimumBatch;
 import io.github.formulationmath.planning.Tolerances;
 import io.github.formulationmath.planning.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
@@ -56,12 +52,8 @@ final class SerialValues {
                 plan.batch().formula(),
                 plan.batch(),
                 plan,
+                Tolerances.of("5 %").withLine("Glycerin", "1 %"),
                 BulkPlanner.of(List.of(plan.batch().formula())),
-                BatchWindow.of(plan.batch().formula(), plan.bench(), BatchConstraints.of(BatchCriterion.oneDivision())),
-                MinimumBatch.of(
-                        plan.batch().formula(),
-                        plan.bench().balance(),
-                        BatchCriterion.roundingWithin(Tolerances.of("5 %"))),
                 LimitTable.eu2024May(),
                 Product.leaveOn().on("face"),
                 DecisionRule.guardBand(),

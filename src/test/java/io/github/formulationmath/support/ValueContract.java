@@ -53,7 +53,7 @@ public interface ValueContract<T> {
     default void the_serial_form_gives_the_same_value_back() throws IOException, ClassNotFoundException {
         for (T value : different()) {
             if (!(value instanceof Serializable)) {
-                continue; // a question or an answer, which nobody writes down
+                return;
             }
             T copy = copy(value);
             assertThat(copy).isEqualTo(value).hasSameHashCodeAs(value).hasToString(value.toString());

@@ -14,7 +14,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What every criterion answers below, at and above its smallest size. */
-class RequirementTest {
+class SizeSearchTest {
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 
@@ -24,31 +24,33 @@ class RequirementTest {
             .line("Tocopherol", "0.5 %")
             .build();
 
-    private static final List<BatchCriterion> CRITERIA = List.of(
-            BatchCriterion.oneDivision(),
-            BatchCriterion.minimumWeight(),
-            BatchCriterion.leastNetMass(Amount.mass("1 g")),
-            BatchCriterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH),
-            BatchCriterion.roundingWithin(Tolerances.of("5 %")),
-            BatchCriterion.madeWithin(Tolerances.of("5 %")),
-            BatchCriterion.exactReadings());
+    private static final List<Criterion> CRITERIA = List.of(
+            Criterion.oneDivision(),
+            Criterion.minimumWeight(),
+            Criterion.leastNetMass(Amount.mass("1 g")),
+            Criterion.errorBound(Tolerances.of("5 %"), WeighingMethod.TARE_EACH),
+            Criterion.roundingWithin(Tolerances.of("5 %")),
+            Criterion.madeWithin(Tolerances.of("5 %")),
+            Criterion.exactReadings());
 
     private static SearchMeter meter() {
         return new SearchMeter(SearchEffort.standard());
     }
 
+    private static SizeSearch search(Criterion criterion) {
+        return criterion.on(BALM, Bench.of(TENTH)).parts().get(0).search();
+    }
+
     @Test
     void nothing_passes_below_the_smallest_size_and_it_passes_itself() {
-        for (BatchCriterion criterion : CRITERIA) {
-            Requirement requirement = criterion.of(BALM, TENTH);
-            Ratio smallest = requirement.smallest(meter()).at();
+        for (Criterion criterion : CRITERIA) {
+            SizeSearch search = search(criterion);
+            Ratio smallest = search.smallest(meter()).at();
             Ratio below = smallest.times(Ratio.of(9, 10));
-            assertThat(requirement.atLeast(below, meter()).at())
-                    .as("%s", criterion)
-                    .isEqualTo(smallest);
-            assertThat(requirement.atLeast(smallest, meter())).isEqualTo(new Landing(smallest, Landing.NO_LINE));
-            assertThat(requirement.atMost(below, meter())).isEmpty();
-            assertThat(requirement.atMost(smallest, meter()).map(Landing::at)).contains(smallest);
+            assertThat(search.atLeast(below, meter()).at()).as("%s", criterion).isEqualTo(smallest);
+            assertThat(search.atLeast(smallest, meter())).isEqualTo(Landing.resting(smallest));
+            assertThat(search.atMost(below, meter())).isEmpty();
+            assertThat(search.atMost(smallest, meter()).map(Landing::at)).contains(smallest);
         }
     }
 
@@ -59,31 +61,33 @@ class RequirementTest {
         assertThat(passesFrom(CRITERIA.get(4))).contains(Ratio.of(4000, 21));
         assertThat(passesFrom(CRITERIA.get(6))).isEmpty();
         Ratio made = passesFrom(CRITERIA.get(5)).orElseThrow();
-        Requirement requirement = CRITERIA.get(5).of(BALM, TENTH);
+        SizeSearch search = search(CRITERIA.get(5));
         for (int step = 0; step < 100; step++) {
             Ratio size = made.plus(Ratio.of(step, 10));
-            assertThat(requirement.atLeast(size, meter()).at()).isEqualTo(size);
+            assertThat(search.atLeast(size, meter()).at()).isEqualTo(size);
         }
     }
 
-    private static Optional<Ratio> passesFrom(BatchCriterion criterion) {
-        return criterion.of(BALM, TENTH).passesFrom();
+    private static Optional<Ratio> passesFrom(Criterion criterion) {
+        return search(criterion).allFrom();
     }
 
     /** Four large primes within 10^-8: ⌈(1 − τ)/(2τ)⌉ divisions of the smallest line within reach, 1/((1 + τ)·w). */
     @Test
     void a_search_given_up_still_knows_from_where_all_pass() {
         Formula primes = RandomFormulas.formula(1_000_003, 998_244_353, 999_999_937, 1_000_000_007);
-        BatchCriterion tiny = BatchCriterion.roundingWithin(Tolerances.of("0.000001 %"));
-        UndecidedBatch undecided = (UndecidedBatch) MinimumBatch.of(primes, TENTH, tiny, SearchEffort.ofChecks(500));
+        Criterion tiny = Criterion.roundingWithin(Tolerances.of("0.000001 %"));
+        MinimumBatch.Undecided undecided =
+                (MinimumBatch.Undecided) MinimumBatch.of(primes, TENTH, tiny, SearchEffort.ofChecks(500));
         Ratio tau = Ratio.of(1, 100_000_000);
         Ratio share = Ratio.of(1_000_003, 1_000_003L + 998_244_353 + 999_999_937 + 1_000_000_007);
         Ratio expected =
                 Ratio.of(50_000_000).dividedBy(Ratio.ONE.plus(tau).times(share)).times(Ratio.of(1, 10));
         assertThat(undecided.allPassFrom()).contains(Amount.grams(expected));
         assertThat(undecided.toString()).contains("not decided");
-        BatchCriterion made = BatchCriterion.madeWithin(Tolerances.of("0.000001 %"));
-        UndecidedBatch asMade = (UndecidedBatch) MinimumBatch.of(primes, TENTH, made, SearchEffort.ofChecks(500));
+        Criterion made = Criterion.madeWithin(Tolerances.of("0.000001 %"));
+        MinimumBatch.Undecided asMade =
+                (MinimumBatch.Undecided) MinimumBatch.of(primes, TENTH, made, SearchEffort.ofChecks(500));
         assertThat(asMade.allPassFrom()).isPresent();
         assertThat(asMade.allFailBelow()).isLessThan(asMade.allPassFrom().orElseThrow());
     }

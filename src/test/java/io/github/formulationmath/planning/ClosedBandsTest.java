@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Feasible totals on 64 bits and beyond, upwards and downwards: the same, and those that a search through all finds. */
-class ClosedSearchTest {
+class ClosedBandsTest {
 
     /** A tolerance wider by this leaves every total below a thousand as it was, but no longer fits 64 bits. */
     private static final Ratio HAIR = Ratio.parse("0.0000000000000000000000000000000000000001");
@@ -26,16 +26,20 @@ class ClosedSearchTest {
         return new SearchMeter(SearchEffort.ofChecks(100_000));
     }
 
-    private static ClosedSearch search(long[] parts, Ratio tolerance, Ratio error) {
+    private static ClosedBands bands(List<Ratio> weights, List<Ratio> tolerances, Ratio error) {
+        return ClosedBands.of(weights, tolerances, error, Ratio.ONE);
+    }
+
+    private static ClosedBands search(long[] parts, Ratio tolerance, Ratio error) {
         long whole = Arrays.stream(parts).sum();
-        return new ClosedSearch(
+        return bands(
                 Arrays.stream(parts).mapToObj(part -> of(part, whole)).toList(),
                 Collections.nCopies(parts.length, tolerance),
                 error);
     }
 
-    private static ClosedSearch exact(Ratio... weights) {
-        return new ClosedSearch(List.of(weights), Collections.nCopies(weights.length, Ratio.ZERO), Ratio.ZERO);
+    private static ClosedBands exact(Ratio... weights) {
+        return bands(List.of(weights), Collections.nCopies(weights.length, Ratio.ZERO), Ratio.ZERO);
     }
 
     @Test
@@ -63,12 +67,12 @@ class ClosedSearchTest {
     @Test
     void sums_of_readings_push_both_ways() {
         for (Ratio hair : List.of(Ratio.ZERO, HAIR)) {
-            ClosedSearch least = search(new long[] {2, 1, 2}, of(28, 100).plus(hair), Ratio.ZERO);
+            ClosedBands least = search(new long[] {2, 1, 2}, of(28, 100).plus(hair), Ratio.ZERO);
             compare(feasible(new BatchOracle(new long[] {2, 1, 2}, 28, 100)), least);
-            assertThat(least.atLeast(Ratio.of(4), meter())).isEqualTo(new Landing(Ratio.of(5), Landing.TOTAL));
-            ClosedSearch most = search(new long[] {3, 8, 11, 8}, of(20, 100).plus(hair), Ratio.ZERO);
+            assertThat(least.atLeast(Ratio.of(4), meter())).isEqualTo(Landing.resting(Ratio.of(5)));
+            ClosedBands most = search(new long[] {3, 8, 11, 8}, of(20, 100).plus(hair), Ratio.ZERO);
             compare(feasible(new BatchOracle(new long[] {3, 8, 11, 8}, 20, 100)), most);
-            assertThat(most.atLeast(Ratio.of(9), meter())).isEqualTo(new Landing(Ratio.of(10), Landing.TOTAL));
+            assertThat(most.atLeast(Ratio.of(9), meter())).isEqualTo(Landing.resting(Ratio.of(10)));
         }
     }
 
@@ -80,7 +84,7 @@ class ClosedSearchTest {
         return feasible;
     }
 
-    private static void compare(boolean[] feasible, ClosedSearch search) {
+    private static void compare(boolean[] feasible, ClosedBands search) {
         for (int from = 1; from <= REACH; from++) {
             int up = from;
             while (up < feasible.length && !feasible[up]) {
@@ -103,8 +107,8 @@ class ClosedSearchTest {
     void beyond_64_bits_the_same_way_costs_sixteen_times_as_much() {
         long[][] formulas = {{1, 1}, {3, 5, 11}, {1, 2, 40}, {7, 9, 13, 17}};
         for (long[] parts : formulas) {
-            ClosedSearch narrow = search(parts, of(3, 100), Ratio.ZERO);
-            ClosedSearch wide = search(parts, of(3, 100).plus(HAIR), Ratio.ZERO);
+            ClosedBands narrow = search(parts, of(3, 100), Ratio.ZERO);
+            ClosedBands wide = search(parts, of(3, 100).plus(HAIR), Ratio.ZERO);
             for (int from = 1; from < 40; from++) {
                 SearchMeter few = meter();
                 SearchMeter many = meter();
@@ -123,7 +127,7 @@ class ClosedSearchTest {
     void each_line_looked_at_counts_once() {
         SearchMeter meter = meter();
         assertThat(search(new long[] {1, 1}, of(1, 10), Ratio.ZERO).atLeast(Ratio.ONE, meter))
-                .isEqualTo(new Landing(Ratio.of(2), 0));
+                .isEqualTo(Landing.by(0, Ratio.of(2)));
         assertThat(meter.checks()).isEqualTo(1);
     }
 
@@ -131,13 +135,13 @@ class ClosedSearchTest {
     @Test
     void lines_that_must_be_exact_are_met_at_multiples_of_their_period() {
         List<Ratio> weights = List.of(of(1, 3), of(1, 6), of(1, 2));
-        ClosedSearch fifth = new ClosedSearch(weights, List.of(Ratio.ZERO, of(1, 5), of(1, 5)), Ratio.ZERO);
+        ClosedBands fifth = bands(weights, List.of(Ratio.ZERO, of(1, 5), of(1, 5)), Ratio.ZERO);
         SearchMeter up = meter();
-        assertThat(fifth.atLeast(Ratio.ONE, up)).isEqualTo(new Landing(Ratio.of(6), 1));
+        assertThat(fifth.atLeast(Ratio.ONE, up)).isEqualTo(Landing.by(1, Ratio.of(6)));
         assertThat(up.checks()).isEqualTo(1);
-        ClosedSearch tenth = new ClosedSearch(weights, List.of(Ratio.ZERO, of(1, 10), of(1, 5)), Ratio.ZERO);
+        ClosedBands tenth = bands(weights, List.of(Ratio.ZERO, of(1, 10), of(1, 5)), Ratio.ZERO);
         SearchMeter down = meter();
-        assertThat(tenth.atMost(Ratio.of(23), down)).contains(new Landing(Ratio.of(18), 1));
+        assertThat(tenth.atMost(Ratio.of(23), down)).contains(Landing.by(1, Ratio.of(18)));
         assertThat(down.checks()).isEqualTo(1);
         SearchMeter none = meter();
         assertThat(exact(of(1, 3), of(2, 3)).atLeast(Ratio.ONE, none).at()).isEqualTo(Ratio.of(3));
@@ -149,7 +153,7 @@ class ClosedSearchTest {
     void a_search_goes_on_beyond_the_largest_long() {
         Ratio end = Ratio.of(Long.MAX_VALUE);
         for (long period : new long[] {2, 3, 1_000_000_000_039L}) {
-            ClosedSearch search = exact(of(1, period), of(period - 1, period));
+            ClosedBands search = exact(of(1, period), of(period - 1, period));
             for (int shift = -2; shift <= 2; shift++) {
                 Ratio from = end.plus(Ratio.of(shift));
                 assertThat(search.atLeast(from, meter()).at())
@@ -168,23 +172,23 @@ class ClosedSearchTest {
     void a_trace_has_its_first_divisions_where_its_share_says() {
         Ratio p = Ratio.of(1_000_000_000_039L);
         for (Ratio tau : List.of(of(1, 100), of(1, 100).plus(HAIR))) {
-            ClosedSearch search = new ClosedSearch(
-                    List.of(p.reciprocal(), Ratio.ONE.minus(p.reciprocal())), List.of(tau, tau), Ratio.ZERO);
+            ClosedBands search =
+                    bands(List.of(p.reciprocal(), Ratio.ONE.minus(p.reciprocal())), List.of(tau, tau), Ratio.ZERO);
             Ratio first = p.dividedBy(Ratio.ONE.plus(tau)).ceil();
             Ratio last = p.dividedBy(Ratio.ONE.minus(tau)).floor();
             Ratio second = p.times(2).dividedBy(Ratio.ONE.plus(tau)).ceil();
-            assertThat(search.atLeast(Ratio.ONE, meter())).isEqualTo(new Landing(first, 0));
-            assertThat(search.atLeast(last, meter())).isEqualTo(new Landing(last, Landing.NO_LINE));
-            assertThat(search.atLeast(last.plus(Ratio.ONE), meter())).isEqualTo(new Landing(second, 0));
-            assertThat(search.atMost(second.minus(Ratio.ONE), meter())).contains(new Landing(last, 0));
+            assertThat(search.atLeast(Ratio.ONE, meter())).isEqualTo(Landing.by(0, first));
+            assertThat(search.atLeast(last, meter())).isEqualTo(Landing.resting(last));
+            assertThat(search.atLeast(last.plus(Ratio.ONE), meter())).isEqualTo(Landing.by(0, second));
+            assertThat(search.atMost(second.minus(Ratio.ONE), meter())).contains(Landing.by(0, last));
             assertThat(search.atMost(first.minus(Ratio.ONE), meter())).isEmpty();
         }
     }
 
     @Test
     void the_order_of_the_lines_changes_neither_the_total_nor_the_work() {
-        ClosedSearch one = search(new long[] {1, 7, 30, 101}, of(2, 100), Ratio.ZERO);
-        ClosedSearch other = search(new long[] {101, 30, 7, 1}, of(2, 100), Ratio.ZERO);
+        ClosedBands one = search(new long[] {1, 7, 30, 101}, of(2, 100), Ratio.ZERO);
+        ClosedBands other = search(new long[] {101, 30, 7, 1}, of(2, 100), Ratio.ZERO);
         for (int from = 1; from < 200; from += 9) {
             SearchMeter meter = meter();
             SearchMeter reversed = meter();
@@ -201,7 +205,7 @@ class ClosedSearchTest {
             long[] parts = Arrays.copyOf(random.parts(5), 2 + run % 2);
             Arrays.setAll(parts, i -> Math.max(parts[i], 1));
             long half = run % 2;
-            ClosedSearch search = search(parts, of(1, 4), of(half, 2));
+            ClosedBands search = search(parts, of(1, 4), of(half, 2));
             Ratio from = search.allFrom().orElseThrow();
             assertThat(from.isInteger()).isTrue();
             for (int total = 0; total < 200; total++) {
@@ -222,9 +226,9 @@ class ClosedSearchTest {
     void a_line_is_hopeless_only_if_it_must_be_exact_and_its_reading_is_not() {
         List<Ratio> weights = List.of(of(1, 4), of(3, 4));
         List<Ratio> second = List.of(of(1, 10), Ratio.ZERO);
-        assertThat(new ClosedSearch(weights, second, of(1, 2)).hopelessLine()).contains(1);
-        assertThat(new ClosedSearch(weights, second, Ratio.ZERO).hopelessLine()).isEmpty();
-        assertThat(new ClosedSearch(weights, List.of(of(1, 10), of(1, 10)), of(1, 2)).hopelessLine())
+        assertThat(bands(weights, second, of(1, 2)).hopelessLine()).hasValue(1);
+        assertThat(bands(weights, second, Ratio.ZERO).hopelessLine()).isEmpty();
+        assertThat(bands(weights, List.of(of(1, 10), of(1, 10)), of(1, 2)).hopelessLine())
                 .isEmpty();
     }
 }

@@ -6,6 +6,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
+import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,9 +15,9 @@ import java.util.Optional;
 /**
  * The other lines, rounded, leave the q.s. line something to take, so that a plan closed by {@link Closure#QS_TAKES_REST}
  * exists. From k/2 divisions of the q.s. line on they always do, in a formula of k lines; below, sizes that fail are passed
- * over in whole divisions.
+ * over in whole divisions. A window asks for it; the intervals of its sizes are asked for by nobody.
  */
-final class RestRequirement implements Requirement {
+final class RestLeft implements SizeSearch, Proof {
 
     private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
 
@@ -25,7 +26,12 @@ final class RestRequirement implements Requirement {
     private final Balance balance;
     private final Ratio d;
 
-    RestRequirement(Formula formula, Balance balance) {
+    static Part part(Formula formula, Balance balance) {
+        RestLeft rest = new RestLeft(formula, balance);
+        return new Part(Phrase.of("criterion.rest-left"), rest, rest);
+    }
+
+    private RestLeft(Formula formula, Balance balance) {
         this.formula = formula;
         this.taker = Divisions.restTaker(formula);
         this.balance = balance;
@@ -61,58 +67,54 @@ final class RestRequirement implements Requirement {
     }
 
     @Override
+    public boolean passes(Ratio size) {
+        return rest(size).signum() >= 0;
+    }
+
+    @Override
     public Landing smallest(SearchMeter meter) {
         return atLeast(d.dividedBy(1_000_000), meter);
     }
 
     @Override
-    public Landing atLeast(Ratio grams, SearchMeter meter) {
-        Ratio at = grams;
+    public Landing atLeast(Ratio from, SearchMeter meter) {
+        Ratio at = from;
         for (Ratio rest = rest(at); rest.signum() < 0; rest = rest(at)) {
             // A division more of the batch gives the q.s. line one at most.
             at = at.dividedBy(d).floor().minus(rest).times(d);
-            count(meter, at);
+            meter.count(at);
         }
-        return new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.index());
+        return landing(from, at);
     }
 
     @Override
-    public Optional<Landing> atMost(Ratio grams, SearchMeter meter) {
-        Ratio at = grams;
+    public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
+        Ratio at = from;
         while (at.signum() > 0 && rest(at).signum() < 0) {
             at = at.dividedBy(d).ceil().minus(Ratio.ONE).times(d);
-            count(meter, at);
+            meter.count(at);
         }
-        return at.signum() > 0
-                ? Optional.of(new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.index()))
-                : Optional.empty();
+        return at.signum() > 0 ? Optional.of(landing(from, at)) : Optional.empty();
     }
 
-    private static void count(SearchMeter meter, Ratio reached) {
-        if (meter.isPauseDue(false)) {
-            meter.pause(reached);
-        }
+    private Landing landing(Ratio from, Ratio at) {
+        return at.equals(from) ? Landing.resting(at) : Landing.by(taker.index(), at);
     }
 
     @Override
-    public Ratio unbrokenFrom(Ratio passing) {
+    public Ratio startAround(Ratio passing) {
         return passing.min(sureFrom());
     }
 
     @Override
-    public Optional<Ratio> passesFrom() {
+    public Optional<Ratio> allFrom() {
         return Optional.of(sureFrom());
     }
 
     @Override
-    public <V> V derive(Reckoning<V> r, Landing smallest) {
+    public <V> V smallest(Reckoning<V> r, Landing smallest) {
         V size = r.literal(smallest.at());
         r.holds(others(r, size), Comparison.AT_MOST, whole(r, size));
         return size;
-    }
-
-    @Override
-    public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
-        return derive(r, at);
     }
 }

@@ -7,14 +7,11 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.CoverageFactor;
 import io.github.formulationmath.weighing.MinimumWeight;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Phrase;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 
 /**
@@ -40,20 +37,39 @@ import javax.measure.quantity.Mass;
  *
  * <p>Two questions are easily mixed. <em>From which size on is every batch safe?</em> is answered before any rounding is
  * known, by bounds that hold whatever the targets round to: {@link #errorBound}, {@link #leastNetMass}, {@link #capKept}; for
- * rounding alone by {@link PassingSizes#allFrom()}. <em>Which is the smallest size that passes as it happens to round?</em> is
+ * rounding alone by {@link Sizes#allFrom()}. <em>Which is the smallest size that passes as it happens to round?</em> is
  * not monotone, a larger size may fail: {@link #roundingWithin}, {@link #madeWithin} and {@link #exactReadings} answer it.
  * Under the whole error of an addition only the first question is answered here; a smaller size whose targets happen to
  * round well may pass too, and {@link ExpectedProduct} says of a plan whether it does.
  *
- * <p>Immutable and thread-safe.
+ * <p>A criterion of your own is a record that implements {@link #on}: {@link Sizes#from} takes the relation that gives a
+ * line's least size and proves it, {@link Sizes#and} adds what another criterion asks. Its name is a {@link
+ * io.github.formulationmath.working.Phrase} of the wording. Equal criteria ask the same; those here are records, immutable
+ * and thread-safe, and what they give is.
  */
-public abstract sealed class BatchCriterion implements Serializable
-        permits LineBoundCriterion, RoundingWithin, MadeWithin, ExactReadings {
+public interface Criterion {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
+    /**
+     * The sizes at which the criterion holds.
+     *
+     * @param formula the formula
+     * @param bench where it is weighed
+     * @return the sizes, each with its proof; none, with the reason, if it holds at no size
+     * @throws IllegalArgumentException if the criterion names something that the formula does not have
+     */
+    Sizes on(Formula formula, Bench bench);
 
-    BatchCriterion() {}
+    /**
+     * The same bench with the closure under which a plan shows the readings that the criterion speaks of: for {@link
+     * #madeWithin(Tolerances)} those of its own tolerances, for {@link #roundingWithin} each line by itself.
+     *
+     * @param bench where it is weighed
+     * @return the bench; empty if the criterion does not look at readings, and any closure will do
+     */
+    default Optional<Bench> showing(Bench bench) {
+        Objects.requireNonNull(bench, "bench");
+        return Optional.empty();
+    }
 
     /**
      * Every line is at least one division: {@code M ≥ d / min w}. Common practice at the bench, no published source; it
@@ -63,7 +79,7 @@ public abstract sealed class BatchCriterion implements Serializable
      *
      * @return the criterion
      */
-    public static BatchCriterion oneDivision() {
+    static Criterion oneDivision() {
         return new OneDivision();
     }
 
@@ -81,7 +97,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @param method how it is weighed
      * @return the criterion
      */
-    public static BatchCriterion errorBound(Tolerances tolerances, WeighingMethod method) {
+    static Criterion errorBound(Tolerances tolerances, WeighingMethod method) {
         return new ErrorBound(
                 Objects.requireNonNull(tolerances, "tolerances"), Objects.requireNonNull(method, "method"), Ratio.ZERO);
     }
@@ -94,7 +110,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @param coverage the coverage factor k
      * @return the criterion
      */
-    public static BatchCriterion errorBound(Tolerances tolerances, WeighingMethod method, CoverageFactor coverage) {
+    static Criterion errorBound(Tolerances tolerances, WeighingMethod method, CoverageFactor coverage) {
         return new ErrorBound(
                 Objects.requireNonNull(tolerances, "tolerances"),
                 Objects.requireNonNull(method, "method"),
@@ -111,7 +127,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @return the criterion
      * @throws IllegalArgumentException if the mass is not above 0
      */
-    public static BatchCriterion leastNetMass(Amount<Mass> least) {
+    static Criterion leastNetMass(Amount<Mass> least) {
         return new LeastNetMass(Amount.requirePositive("least", least));
     }
 
@@ -121,7 +137,7 @@ public abstract sealed class BatchCriterion implements Serializable
      *
      * @return the criterion
      */
-    public static BatchCriterion minimumWeight() {
+    static Criterion minimumWeight() {
         return minimumWeight(MassFraction.parse("0.1 %"), CoverageFactor.of(2));
     }
 
@@ -133,7 +149,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @return the criterion
      * @throws IllegalArgumentException if the tolerance is 0
      */
-    public static BatchCriterion minimumWeight(MassFraction tolerance, CoverageFactor factor) {
+    static Criterion minimumWeight(MassFraction tolerance, CoverageFactor factor) {
         if (Objects.requireNonNull(tolerance, "tolerance").equals(MassFraction.ZERO)) {
             throw new IllegalArgumentException("tolerance is " + Excerpt.of(tolerance) + ": it must be above 0");
         }
@@ -158,7 +174,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @param method how it is weighed
      * @return the criterion
      */
-    public static BatchCriterion capKept(Substance substance, MassFraction cap, WeighingMethod method) {
+    static Criterion capKept(Substance substance, MassFraction cap, WeighingMethod method) {
         CappedSubstance share =
                 new CappedSubstance(Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
         return new CapKept(share, Objects.requireNonNull(method, "method"));
@@ -179,7 +195,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @return the criterion
      * @throws IllegalArgumentException if the verdict could not be assessed
      */
-    public static BatchCriterion limitKept(Verdict verdict, WeighingMethod method) {
+    static Criterion limitKept(Verdict verdict, WeighingMethod method) {
         LimitedShare share = LimitedShare.of(Objects.requireNonNull(verdict, "verdict"));
         return new CapKept(share, Objects.requireNonNull(method, "method"));
     }
@@ -191,20 +207,20 @@ public abstract sealed class BatchCriterion implements Serializable
      * @param tolerances how far each line may be off
      * @return the criterion
      */
-    public static BatchCriterion roundingWithin(Tolerances tolerances) {
+    static Criterion roundingWithin(Tolerances tolerances) {
         return new RoundingWithin(Objects.requireNonNull(tolerances, "tolerances"));
     }
 
     /**
      * The product as made stays within tolerance, its readings adding up: there are whole n, together N, with {@code |n/N
-     * − w| ≤ τ·w} for every line. The readings are taken as true. {@link FoundBatch#plan()}, {@link FeasibleWindow#plan} and
-     * any plan on {@link Bench#closingFor} this criterion show such readings; the closures {@link Closure#INDEPENDENT} and
+     * − w| ≤ τ·w} for every line. The readings are taken as true. {@link MinimumBatch.Found#plan()}, {@link BatchWindow.Feasible#plan} and
+     * any plan on the bench that {@link #showing} gives show such readings; the closures {@link Closure#INDEPENDENT} and
      * {@link Closure#CLOSED} may not.
      *
      * @param tolerances how far each share may be off
      * @return the criterion
      */
-    public static BatchCriterion madeWithin(Tolerances tolerances) {
+    static Criterion madeWithin(Tolerances tolerances) {
         return madeWithin(tolerances, Amount.grams(Ratio.ZERO));
     }
 
@@ -217,7 +233,7 @@ public abstract sealed class BatchCriterion implements Serializable
      * @return the criterion
      * @throws IllegalArgumentException if the reading error is negative
      */
-    public static BatchCriterion madeWithin(Tolerances tolerances, Amount<Mass> readingError) {
+    static Criterion madeWithin(Tolerances tolerances, Amount<Mass> readingError) {
         Objects.requireNonNull(tolerances, "tolerances");
         return new MadeWithin(tolerances, Amount.requireNotNegative("readingError", readingError));
     }
@@ -228,23 +244,7 @@ public abstract sealed class BatchCriterion implements Serializable
      *
      * @return the criterion
      */
-    public static BatchCriterion exactReadings() {
+    static Criterion exactReadings() {
         return new ExactReadings();
     }
-
-    /** The bench with the closure whose readings the criterion speaks of. */
-    Bench showing(Bench bench) {
-        return bench;
-    }
-
-    /** The criterion as it is on a bench whose closure moves a line further than rounding it by itself does. */
-    BatchCriterion closedBy(Closure closure) {
-        return this;
-    }
-
-    /** What the criterion is called. */
-    abstract Phrase name();
-
-    /** The criterion put to a formula on a balance. */
-    abstract Requirement of(Formula formula, Balance balance);
 }
