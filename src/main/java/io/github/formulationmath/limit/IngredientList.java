@@ -1,7 +1,6 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.NumberText;
-import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
