@@ -29,7 +29,7 @@ WeighingPlan plan = WeighingPlan.of(Batch.of(lotion, BatchSize.ofMass("180 g")),
 void show(Working working) { System.out.print(working.document().print(Format.TEXT)); }
 
 /** Prints the working of a result. */
-void why(Explainable result) { show(result.working()); }
+void why(Explained result) { show(result.working()); }
 
 /** Prints the working of a smallest batch, or why there is none. */
 void why(MinimumBatch batch) {

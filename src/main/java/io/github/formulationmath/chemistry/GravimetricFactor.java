@@ -2,7 +2,7 @@ package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class GravimetricFactor implements Explainable, Serializable {
+public final class GravimetricFactor implements Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -1,7 +1,7 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -24,7 +24,7 @@ import java.util.Objects;
  * @param formula the molecular formula of the substance
  * @param atoms the atomic masses, of every element in it
  */
-public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements Explainable, Serializable {
+public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements Explained, Serializable {
 
     private static final Symbol ATOMIC_MASS = Symbol.of("A", "atomic-mass", Kind.MOLAR_MASS);
     private static final Symbol MOLAR_MASS = Symbol.of("M", "molar-mass", Kind.MOLAR_MASS);

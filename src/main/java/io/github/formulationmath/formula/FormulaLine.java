@@ -2,7 +2,7 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class FormulaLine implements Line, Explainable, Serializable {
+public final class FormulaLine implements Line, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -20,7 +20,7 @@ import java.util.List;
  * The relation between amounts as written and shares of the whole: {@code w_i = a_i / A}, where A is 100 %, the sum of
  * the lines, or a stated mass, and the q.s. line has {@code a = A − Σ others}.
  */
-record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explainable, Serializable {
+record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explained, Serializable {
 
     private static final Symbol SHARE = Symbol.of("w", "share", Kind.SHARE);
 

@@ -2,7 +2,7 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class SubstanceShare implements Subject, Explainable {
+public final class SubstanceShare implements Subject, Explained {
 
     private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
     private static final Symbol TOTAL = Symbol.of("s", "substance-share", Kind.SHARE);

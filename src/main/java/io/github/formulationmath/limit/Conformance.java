@@ -3,7 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -28,7 +28,7 @@ import javax.measure.quantity.Dimensionless;
  * @param value y, what was found, in the unit of the tolerance
  * @param standardUncertainty u, in the same unit, above 0
  */
-public record Conformance(Bounds tolerance, Ratio value, Ratio standardUncertainty) implements Explainable {
+public record Conformance(Bounds tolerance, Ratio value, Ratio standardUncertainty) implements Explained {
 
     private static final Symbol VALUE = Symbol.of("y", "found-value", Kind.NUMBER);
     private static final Symbol UNCERTAINTY = Symbol.of("uy", "found-uncertainty", Kind.NUMBER);

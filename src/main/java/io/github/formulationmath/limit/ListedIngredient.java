@@ -8,7 +8,7 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ListedIngredient implements Subject, Explainable {
+public final class ListedIngredient implements Subject, Explained {
 
     private static final Symbol STRENGTH = Symbol.of("c", "listed-strength", Kind.SHARE);
     private static final Symbol SHARE = Symbol.of("s", "listed-share", Kind.SHARE);

@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <Q> mass or volume
  */
-public final class NetContents<Q extends Quantity<Q>> implements Explainable {
+public final class NetContents<Q extends Quantity<Q>> implements Explained {
 
     private static final Symbol FILL = Symbol.of("f", "fill", Kind.MASS);
     private static final Symbol DENSITY = Symbol.of("ρ", "fill-density", Kind.DENSITY);

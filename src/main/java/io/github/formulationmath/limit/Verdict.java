@@ -7,7 +7,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -41,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Every verdict defers to the law in force, the supplier's documents and a qualified safety assessor; {@link
  * #cautions()} say so and belong wherever a verdict is shown. Immutable and thread-safe.
  */
-public final class Verdict implements Explainable {
+public final class Verdict implements Explained {
 
     private final LimitChecker checker;
     private final Tally tally;

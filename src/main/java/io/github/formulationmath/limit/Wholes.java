@@ -6,7 +6,7 @@ import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.MadeMasses;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -73,7 +73,7 @@ final class Wholes {
     }
 
     /** Lines of a formula in its order, and what share of it they are together; none if it does not have the phase. */
-    static final class Whole implements Explainable {
+    static final class Whole implements Explained {
 
         private static final Symbol SHARE = Symbol.of("W", "phase-share", Kind.SHARE);
 

@@ -5,7 +5,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -22,7 +22,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AssignedLine implements Explainable {
+public final class AssignedLine implements Explained {
 
     private static final Symbol RELATIVE = Symbol.of("ε", "guaranteed-relative-error", Kind.SHARE);
 

@@ -8,7 +8,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -25,7 +25,7 @@ import java.util.Optional;
  * <p>The strengths are those of the formula's materials, whose shares may then be changed; exact where air buoyancy is not
  * modelled. Immutable and thread-safe.
  */
-public final class CapTarget implements Explainable {
+public final class CapTarget implements Explained {
 
     private final Batch batch;
     private final Balance balance;

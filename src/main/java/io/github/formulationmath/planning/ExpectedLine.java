@@ -7,7 +7,7 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.MadeShare;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -26,7 +26,7 @@ import javax.measure.quantity.Dimensionless;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ExpectedLine implements Line, Explainable {
+public final class ExpectedLine implements Line, Explained {
 
     private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE);
     private static final Symbol RELATIVE = Symbol.of("δ", "largest-relative-deviation", Kind.SHARE);

@@ -7,7 +7,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -151,7 +151,7 @@ public abstract sealed class MinimumBatch {
      * The smallest batch that meets a criterion; every smaller one fails. Its working shows that it passes, line by line, and
      * what stands against less.
      */
-    public static final class Found extends MinimumBatch implements Explainable {
+    public static final class Found extends MinimumBatch implements Explained {
 
         private final Sizes.Rest found;
 

@@ -6,7 +6,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class PlannedLine implements Line, Explainable, Serializable {
+public final class PlannedLine implements Line, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;

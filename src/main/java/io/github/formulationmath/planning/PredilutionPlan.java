@@ -12,7 +12,7 @@ import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Figure;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class PredilutionPlan implements Predilution, Explainable {
+public final class PredilutionPlan implements Predilution, Explained {
 
     private static final Symbol FACTOR = Symbol.of("F", "dilution-factor", Kind.NUMBER);
     private static final Symbol LEAST = Symbol.of("W", "least-weighed", Kind.MASS);

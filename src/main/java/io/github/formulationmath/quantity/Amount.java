@@ -3,7 +3,7 @@ package io.github.formulationmath.quantity;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Figure;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -41,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * @param <Q> what is measured, such as {@link Mass}
  */
 public final class Amount<Q extends Quantity<Q>>
-        implements Quantity<Q>, Explainable, Comparable<Amount<Q>>, Serializable {
+        implements Quantity<Q>, Explained, Comparable<Amount<Q>>, Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 

@@ -2,7 +2,7 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Figure;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same exact share, however it was written. Immutable and thread-safe.
  */
-public final class MassFraction implements Explainable, Comparable<MassFraction>, Serializable {
+public final class MassFraction implements Explained, Comparable<MassFraction>, Serializable {
 
     /** Nothing of the whole: 0 %. */
     public static final MassFraction ZERO = of(Ratio.ZERO);

@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Figure;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same exact number in the same currency. Immutable and thread-safe.
  */
-public final class Money implements Explainable, Comparable<Money>, Serializable {
+public final class Money implements Explained, Comparable<Money>, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -9,7 +9,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.scaling.Batch;
 import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -37,7 +37,7 @@ import javax.measure.quantity.Mass;
  * @param purchases the packs to buy, ingredient by ingredient
  * @param rounding how amounts of money are rounded where they are shown
  */
-public record BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding rounding) implements Explainable {
+public record BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding rounding) implements Explained {
 
     private static final Symbol TOTAL = Symbol.of("K", "batch-cost", Kind.MONEY);
     private static final Symbol PACKS = Symbol.of("n", "packs", Kind.NUMBER);

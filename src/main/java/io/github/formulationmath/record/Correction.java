@@ -3,7 +3,7 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -32,7 +32,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public abstract sealed class Correction implements Explainable permits SmallestCorrection, RestoringCorrection {
+public abstract sealed class Correction implements Explained permits SmallestCorrection, RestoringCorrection {
 
     /** The most lines that the smallest additions are worked out for. */
     public static final int MAX_LINES = 100;

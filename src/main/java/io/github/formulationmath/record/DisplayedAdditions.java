@@ -4,7 +4,7 @@ import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -35,7 +35,7 @@ import javax.measure.quantity.Mass;
  * @param quality how good the additions are
  */
 public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<LineAddition> additions, Quality quality)
-        implements Explainable {
+        implements Explained {
 
     private static final Symbol STEPS = Symbol.of("n", "addition-steps", Kind.NUMBER);
     private static final Symbol STEP = Symbol.of("d", "readability", Kind.MASS);

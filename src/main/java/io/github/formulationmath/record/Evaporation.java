@@ -6,7 +6,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -33,7 +33,7 @@ import javax.measure.quantity.Mass;
  * @param balance the balance on which the pot was weighed again
  */
 public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine from, Balance balance)
-        implements Explainable {
+        implements Explained {
 
     /**
      * Checks that what is missing can have gone off.

@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -29,7 +29,7 @@ import javax.measure.quantity.Mass;
  * @param residue what stays in vessel, stirrer and pump, as given
  * @param fill what goes into each pack
  */
-public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) implements Explainable {
+public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) implements Explained {
 
     private static final Symbol MADE = Symbol.of("Zfill", "mass-made", Kind.MASS);
     private static final Symbol RESIDUE = Symbol.of("res", "residue", Kind.MASS);

@@ -6,7 +6,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -25,7 +25,7 @@ import javax.measure.quantity.Dimensionless;
  * @param line the made line
  * @param tolerance τ, by how much of itself the line may be off
  */
-public record LineCheck(MadeLine line, MassFraction tolerance) implements Explainable {
+public record LineCheck(MadeLine line, MassFraction tolerance) implements Explained {
 
     private static final Symbol DEVIATION = Symbol.of("δ", "share-deviation", Kind.SHARE);
     private static final Symbol TOLERANCE = Symbol.of("τ", "line-tolerance", Kind.SHARE);

@@ -3,7 +3,7 @@ package io.github.formulationmath.record;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -30,7 +30,7 @@ import javax.measure.quantity.Dimensionless;
  */
 public record LineDifference(
         int number, String phase, String name, Optional<MassFraction> first, Optional<MassFraction> second)
-        implements Explainable {
+        implements Explained {
 
     private static final Symbol FIRST = Symbol.of("wfirst", "share-in-first", Kind.SHARE);
     private static final Symbol SECOND = Symbol.of("wsecond", "share-in-second", Kind.SHARE);

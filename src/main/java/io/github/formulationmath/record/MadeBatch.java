@@ -14,7 +14,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -38,7 +38,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class MadeBatch implements Weighed, Lines<MadeLine>, Explainable {
+public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
 
     private final WeighingPlan plan;
     private final PotSymbols symbols;

@@ -9,7 +9,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -27,7 +27,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class MadeLine implements Line, Explainable {
+public final class MadeLine implements Line, Explained {
 
     private static final Symbol DEVIATION = Symbol.of("Δ", "mass-deviation", Kind.MASS);
 

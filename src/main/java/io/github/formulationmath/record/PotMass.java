@@ -6,7 +6,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -75,7 +75,7 @@ sealed interface PotMass {
     }
 
     /** Lines that came to one difference, by the sum of their shares, which all of them need. */
-    record Together(List<FormulaLine> lines, Ratio sum) implements Explainable {
+    record Together(List<FormulaLine> lines, Ratio sum) implements Explained {
 
         static Together of(List<FormulaLine> lines) {
             return new Together(lines, sum(lines, Reckoning.plain()));

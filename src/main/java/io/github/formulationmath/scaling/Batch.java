@@ -7,7 +7,7 @@ import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Batch implements Lines<BatchLine>, Explainable, Serializable {
+public final class Batch implements Lines<BatchLine>, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -37,7 +37,7 @@ public final class BatchLine implements Line, Explained, Serializable {
     BatchLine(Batch batch, FormulaLine line) {
         this.batch = batch;
         this.line = line;
-        this.grams = derive(Reckoning.plain());
+        this.grams = massIn(Reckoning.plain());
     }
 
     @Override
@@ -57,21 +57,14 @@ public final class BatchLine implements Line, Explained, Serializable {
     /** The exact mass. */
     @Override
     public Origin origin() {
-        return Origin.of(BatchLine::question, grams, this, BatchLine::derive);
+        return Origin.of(BatchLine::question, grams, this, BatchLine::massIn);
     }
 
-    @Override
-    public Phrase question() {
+    private Phrase question() {
         return Phrase.of("question.line-mass", name());
     }
 
-    @Override
-    public Ratio result() {
-        return grams;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V massIn(Reckoning<V> r) {
         return r.named(LINE_MASS, line, r.product(r.known(line), r.known(batch)));
     }
 

@@ -3,7 +3,7 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Figure;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
@@ -28,7 +28,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AdditionError implements Explainable {
+public final class AdditionError implements Explained {
 
     private static final Symbol LOWEST = Symbol.of("lo", "lowest-mass", Kind.MASS);
     private static final Symbol HIGHEST = Symbol.of("hi", "highest-mass", Kind.MASS);
@@ -138,7 +138,7 @@ public final class AdditionError implements Explainable {
      *
      * @return u² in g², exact
      */
-    public Explainable variance() {
+    public Explained variance() {
         return Derived.of(e -> e.question("question.mass-variance"), this, AdditionError::variance);
     }
 

@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -31,7 +31,7 @@ import java.util.Objects;
  * @param air the density of the air
  * @param weights the density of the weights with which the balance was adjusted, above that of air
  */
-public record AirBuoyancy(Density matter, Density air, Density weights) implements Explainable {
+public record AirBuoyancy(Density matter, Density air, Density weights) implements Explained {
 
     /** The density of air by convention, 1.2 kg/m³. */
     public static final Density CONVENTIONAL_AIR = Density.ofGramsPerMillilitre("0.0012");

@@ -5,7 +5,7 @@ import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -35,7 +35,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Shares are amounts in percent, and not mass fractions: counted as another substance, a part may weigh more than the
  * whole.
  */
-public final class MadeShare implements Explainable {
+public final class MadeShare implements Explained {
 
     private static final Symbol SHARE = Symbol.of("φ", "made-share", Kind.SHARE);
     private static final Symbol OWN_VARIANCE = Symbol.of("vN", "part-variance", Kind.MASS_SQUARED);
@@ -121,7 +121,7 @@ public final class MadeShare implements Explainable {
      *
      * @return u², a plain number, exact within the linear approximation of the GUM
      */
-    public Explainable variance() {
+    public Explained variance() {
         return Derived.of(made -> Phrase.of("question.share-variance", made.subject.name()), this, MadeShare::variance);
     }
 

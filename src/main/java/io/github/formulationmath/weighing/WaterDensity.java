@@ -5,7 +5,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
@@ -29,7 +29,7 @@ import javax.measure.quantity.Temperature;
  *
  * @param temperature the temperature, from 0 °C to 40 °C
  */
-public record WaterDensity(Amount<Temperature> temperature) implements Explainable {
+public record WaterDensity(Amount<Temperature> temperature) implements Explained {
 
     private static final Symbol TEMPERATURE = Symbol.of("t", "water-temperature", Kind.NUMBER);
     private static final Symbol DENSITY = Symbol.of("ρw", "water-density", Kind.DENSITY);

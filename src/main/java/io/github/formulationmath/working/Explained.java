@@ -1,41 +1,27 @@
 package io.github.formulationmath.working;
 
-import io.github.formulationmath.number.Ratio;
-
 /**
- * A result that can show its working. Nothing is computed or kept for it until it is asked for.
+ * A value that can show how it came about. Nothing is recorded or kept for it until it is asked for.
  *
- * <p>A type implements {@link #derive} with the very relation that made its number; {@link #working()} runs that
- * relation again with a recorder and holds the outcome against {@link #result()}.
+ * <p>Amounts and shares are such values: {@code plan.line("Glycerin").reading().working()} tells why the display must
+ * read what it must.
  */
-public interface Explained extends Explainable {
+public interface Explained {
 
     /**
-     * What the result answers.
+     * Where the number comes from; other relations build on it through {@link Reckoning#known}.
      *
-     * @return the question in words
+     * @return question, number and relation
      */
-    Phrase question();
+    Origin origin();
 
     /**
-     * The result as a bare number.
+     * How the number came about.
      *
-     * @return the exact number in the canonical unit of its {@link Kind}
+     * @return the working, recorded anew by the relation that made the number
+     * @throws IllegalStateException if the relation leads to another number
      */
-    Ratio result();
-
-    /**
-     * Derives the result from what was given, in any reckoning. Other relations build on it through {@link
-     * Reckoning#known}.
-     *
-     * @param <V> what a value is
-     * @param reckoning the arithmetic to use
-     * @return the value, the same number as {@link #result()}
-     */
-    <V> V derive(Reckoning<V> reckoning);
-
-    @Override
-    default Origin origin() {
-        return Origin.of(Explained::question, result(), this, Explained::derive);
+    default Working working() {
+        return origin().working();
     }
 }

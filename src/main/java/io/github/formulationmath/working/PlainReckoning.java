@@ -30,7 +30,7 @@ enum PlainReckoning implements Reckoning<Ratio> {
     }
 
     @Override
-    public Ratio known(Explainable earlier) {
+    public Ratio known(Explained earlier) {
         return earlier.origin().number();
     }
 

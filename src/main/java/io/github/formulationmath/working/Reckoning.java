@@ -86,7 +86,7 @@ public interface Reckoning<V> {
      * @param earlier the earlier result
      * @return the value
      */
-    V known(Explainable earlier);
+    V known(Explained earlier);
 
     /**
      * Gives a value a name: it becomes a step.

@@ -43,7 +43,7 @@ final class Recorder implements Reckoning<Term> {
     }
 
     @Override
-    public Term known(Explainable earlier) {
+    public Term known(Explained earlier) {
         Origin origin = earlier.origin();
         Term done = byOrigin.get(origin);
         if (done != null) {

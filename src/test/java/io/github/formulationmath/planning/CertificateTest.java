@@ -11,7 +11,7 @@ import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.working.Comparison;
 import io.github.formulationmath.working.Decision;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Note;
 import io.github.formulationmath.working.Step;
 import io.github.formulationmath.working.Working;
@@ -31,7 +31,7 @@ class CertificateTest {
         return (MinimumBatch.Found) MinimumBatch.of(formula, balance, criterion);
     }
 
-    private static Map<String, Ratio> steps(Explainable explained) {
+    private static Map<String, Ratio> steps(Explained explained) {
         return steps(explained.working());
     }
 
@@ -39,7 +39,7 @@ class CertificateTest {
         return working.steps().stream().collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
     }
 
-    private static List<Decision> decisions(Explainable explained) {
+    private static List<Decision> decisions(Explained explained) {
         return decisions(explained.working());
     }
 

@@ -182,7 +182,7 @@ class InverseQuestionsTest {
 
     private static boolean roundsWithin(Batch batch, Ratio step, Ratio share) {
         return batch.lines().stream().allMatch(line -> {
-            Ratio exact = line.result().dividedBy(step);
+            Ratio exact = line.mass().canonical().dividedBy(step);
             Ratio shown = Rounding.toDecimalPlaces(0).apply(exact);
             return shown.minus(exact).abs().compareTo(share.times(exact)) <= 0;
         });

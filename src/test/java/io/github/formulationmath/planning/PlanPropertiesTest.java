@@ -8,7 +8,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
@@ -59,7 +58,7 @@ class PlanPropertiesTest {
         assertThat(sumOf(formula.lines().stream().map(FormulaLine::fraction).toList()))
                 .isEqualTo(Ratio.ONE);
         assertThat(sumOf(batch(formula, mass).lines().stream()
-                        .map(BatchLine::result)
+                        .map(line -> line.mass().canonical())
                         .toList()))
                 .isEqualTo(Ratio.of(mass, 1000));
     }
@@ -73,8 +72,8 @@ class PlanPropertiesTest {
         Batch once = batch(formula, mass);
         Batch often = batch(formula, mass * factor);
         for (int i = 0; i < parts.size(); i++) {
-            assertThat(often.lines().get(i).result())
-                    .isEqualTo(once.lines().get(i).result().times(factor));
+            assertThat(often.lines().get(i).mass().canonical())
+                    .isEqualTo(once.lines().get(i).mass().canonical().times(factor));
         }
     }
 

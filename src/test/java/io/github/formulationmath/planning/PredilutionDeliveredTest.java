@@ -60,7 +60,7 @@ class PredilutionDeliveredTest {
                     batch, formula.line("Substance"), formula.line("Carrier"), balance, Tolerances.of(percent + " %"));
             if (answer instanceof PredilutionPlan plan) {
                 plans++;
-                Ratio exact = batch.line("Substance").result();
+                Ratio exact = batch.line("Substance").mass().canonical();
                 Ratio tau = Ratio.of(percent, 100);
                 Ratio own = worst(exact, plan.factor(), plan.substance().in(GRAM), d);
                 assertThat(own)

@@ -13,7 +13,7 @@ import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Step;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -43,7 +43,7 @@ class WorstErrorByHandTest {
         return Criterion.errorBound(Tolerances.of(tolerance), method);
     }
 
-    private static Map<String, Ratio> steps(Explainable explained) {
+    private static Map<String, Ratio> steps(Explained explained) {
         return explained.working().steps().stream()
                 .collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
     }

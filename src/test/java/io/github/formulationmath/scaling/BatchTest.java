@@ -34,7 +34,7 @@ class BatchTest {
     void aMassIsSharedOutExactly() {
         Batch batch = Batch.of(LOTION, BatchSize.ofMass("400 g"));
         assertThat(grams(batch, "Glycerin")).isEqualTo(Ratio.of(10));
-        assertThat(batch.lines().stream().map(BatchLine::result).reduce(Ratio.ZERO, Ratio::plus))
+        assertThat(batch.lines().stream().map(line -> line.mass().canonical()).reduce(Ratio.ZERO, Ratio::plus))
                 .isEqualTo(Ratio.of(400));
         batch.lines().forEach(WorkingAssertions::assertSelfChecking);
         WorkingAssertions.assertSelfChecking(batch);

@@ -6,7 +6,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Subject;
 import java.util.HashMap;
 import java.util.List;
@@ -18,7 +18,7 @@ public final class Made {
     private Made() {}
 
     /** The number of anything that has a working. */
-    public static Ratio number(Explainable value) {
+    public static Ratio number(Explained value) {
         return value.origin().number();
     }
 

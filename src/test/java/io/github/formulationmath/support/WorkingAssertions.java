@@ -5,7 +5,7 @@ import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.PrintedArithmetic;
 import io.github.formulationmath.working.Decision;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Step;
 import io.github.formulationmath.working.Style;
@@ -25,7 +25,7 @@ public final class WorkingAssertions {
      *
      * @param explained the result
      */
-    public static void assertSelfChecking(Explainable explained) {
+    public static void assertSelfChecking(Explained explained) {
         Working working = explained.working();
         if (!working.answer().value().equals(explained.origin().number())) {
             throw new AssertionError("the working leads to " + working.answer().value() + ", the result is "

@@ -181,7 +181,7 @@ class ClaimReaderTest {
                 .replace("q.s.", "70")
                 .replace("20 %,120.0", "20,120.0")
                 .replace("2 %,12.0", "2,12.0");
-        assertThat(Verification.of(read(parts)).batch().line("Aqua").result())
+        assertThat(Verification.of(read(parts)).batch().line("Aqua").mass().canonical())
                 .isEqualTo(io.github.formulationmath.number.Ratio.of(630 * 70, 92));
     }
 

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.support.WorkingAssertions;
-import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Style;
 import io.github.formulationmath.working.Subject;
 import java.util.List;
@@ -25,7 +25,7 @@ class MadeShareTest {
         return MadeMassesTest.masses(balance, method, grams).madeShare(0);
     }
 
-    private static String text(Explainable result) {
+    private static String text(Explained result) {
         return result.working().document(Style.everything()).print(Format.TEXT).replaceAll("\\s+", " ");
     }
 

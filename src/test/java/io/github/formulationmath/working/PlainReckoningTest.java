@@ -47,22 +47,12 @@ class PlainReckoningTest {
 
     @Test
     void a_known_result_is_its_number() {
-        Explained earlier = new Explained() {
-            @Override
-            public Phrase question() {
-                return Phrase.of("question.reading", "Wax");
-            }
-
-            @Override
-            public Ratio result() {
-                return Ratio.parse("5.2");
-            }
-
-            @Override
-            public <V> V derive(Reckoning<V> r) {
-                return relation(r);
-            }
-        };
+        Explained earlier = () -> Origin.of(
+                test -> Phrase.of("question.reading", "Wax"), Ratio.parse("5.2"), this, PlainReckoningTest::ofTheTest);
         assertThat(Reckoning.plain().known(earlier)).isEqualTo(Ratio.parse("5.2"));
+    }
+
+    private <V> V ofTheTest(Reckoning<V> r) {
+        return relation(r);
     }
 }

@@ -20,17 +20,11 @@ class RecordingTest {
     private record Claimed(long grams) implements Explained {
 
         @Override
-        public Phrase question() {
-            return QUESTION;
+        public Origin origin() {
+            return Origin.of(claimed -> QUESTION, Ratio.of(4), this, Claimed::in);
         }
 
-        @Override
-        public Ratio result() {
-            return Ratio.of(4);
-        }
-
-        @Override
-        public <V> V derive(Reckoning<V> r) {
+        private <V> V in(Reckoning<V> r) {
             return r.given(MASS, Ratio.of(grams), Source.user());
         }
     }
