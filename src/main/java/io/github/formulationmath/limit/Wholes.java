@@ -48,12 +48,12 @@ final class Wholes {
 
     private Whole phase(String wanted) {
         List<FormulaLine> lines = linesOf(wanted);
-        boolean part = masses != null
-                && !lines.isEmpty()
-                && lines.size() < formula.lines().size();
+        MadeMasses all = masses;
+        if (all == null || lines.isEmpty() || lines.size() == formula.lines().size()) {
+            return new Whole(lines, all);
+        }
         return new Whole(
-                lines,
-                part ? masses.part(lines.stream().map(line -> line.index()).toList()) : masses);
+                lines, all.part(lines.stream().map(FormulaLine::index).toList()));
     }
 
     private List<FormulaLine> linesOf(String wanted) {
