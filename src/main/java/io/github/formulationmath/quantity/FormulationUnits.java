@@ -5,6 +5,8 @@ import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -35,7 +37,7 @@ import tech.units.indriya.unit.Units;
  */
 public final class FormulationUnits {
 
-    private static final Unit<?>[] UNITS = new Unit<?>[KnownUnit.values().length];
+    private static final Map<KnownUnit, Unit<?>> UNITS = new EnumMap<>(KnownUnit.class);
 
     /** Kilogram, kg: 1000 g exactly; the SI base unit of mass. */
     public static final Unit<Mass> KILOGRAM = known(KnownUnit.KILOGRAM, Units.KILOGRAM);
@@ -169,11 +171,11 @@ public final class FormulationUnits {
     }
 
     static Unit<?> unitOf(KnownUnit known) {
-        return UNITS[known.ordinal()];
+        return Objects.requireNonNull(UNITS.get(known));
     }
 
     private static <Q extends Quantity<Q>> Unit<Q> known(KnownUnit known, Unit<Q> unit) {
-        UNITS[known.ordinal()] = unit;
+        UNITS.put(known, unit);
         return unit;
     }
 
