@@ -52,8 +52,7 @@ final class Wholes {
         if (all == null || lines.isEmpty() || lines.size() == formula.lines().size()) {
             return new Whole(lines, all);
         }
-        return new Whole(
-                lines, all.part(lines.stream().map(FormulaLine::index).toList()));
+        return new Whole(lines, all.part(lines.stream().map(FormulaLine::index).toList()));
     }
 
     private List<FormulaLine> linesOf(String wanted) {
