@@ -3,7 +3,7 @@ package io.github.formulationmath.chemistry;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.reckoning.Source;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Serializable;

@@ -1,13 +1,13 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.reckoning.Subject;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Collections;

@@ -1,8 +1,8 @@
 package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

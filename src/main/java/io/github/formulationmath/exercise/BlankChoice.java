@@ -1,7 +1,7 @@
 package io.github.formulationmath.exercise;
 
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;

@@ -1,7 +1,7 @@
 package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Step;
+import io.github.formulationmath.reckoning.Step;
 import java.util.List;
 
 /**

@@ -1,12 +1,12 @@
 package io.github.formulationmath.exercise;
 
-import io.github.formulationmath.working.Applied;
-import io.github.formulationmath.working.Arithmetic;
-import io.github.formulationmath.working.FunctionOperation;
-import io.github.formulationmath.working.RoundingOperation;
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.Term;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.reckoning.Applied;
+import io.github.formulationmath.reckoning.Arithmetic;
+import io.github.formulationmath.reckoning.FunctionOperation;
+import io.github.formulationmath.reckoning.RoundingOperation;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Term;
+import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;

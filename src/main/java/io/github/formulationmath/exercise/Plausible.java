@@ -3,8 +3,8 @@ package io.github.formulationmath.exercise;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Working;
 import java.util.Comparator;
 
 /** Which wrong answers are worth offering: those that a look at the sheet does not rule out. */

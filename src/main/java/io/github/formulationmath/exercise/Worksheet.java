@@ -2,9 +2,9 @@ package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.Style;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -9,7 +9,7 @@
  *   Worksheet ── sheet(style), key(style) ── Document      blanks and numbers in bold are nodes of its formulas
  * </pre>
  *
- * <p><b>What comes in:</b> any {@link io.github.formulationmath.working.Working}, labels or a count, and a seed. <b>What goes
+ * <p><b>What comes in:</b> any {@link io.github.formulationmath.reckoning.Working}, labels or a count, and a seed. <b>What goes
  * out:</b> a document for the learner and one for the teacher, to be printed in any format.
  *
  * <p><b>Reading order:</b> {@link io.github.formulationmath.exercise.Worksheet}, {@link
@@ -20,7 +20,7 @@
  * exchanged, so that it is what somebody who makes the mistake comes to; a blank takes with it every later value from which it
  * could be worked back in one go; the same working and seed give the same sheet.
  *
- * <p>May depend on {@code working}, {@code document} and {@code number}.
+ * <p>May depend on {@code reckoning}, {@code document} and {@code number}.
  */
 @NullMarked
 package io.github.formulationmath.exercise;

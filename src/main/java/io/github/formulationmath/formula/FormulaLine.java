@@ -2,10 +2,10 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;

@@ -16,7 +16,7 @@
  * batch, its plan and its pot have in common: one {@link io.github.formulationmath.formula.Line} for each line, found by
  * name, by phase, or by the line of the formula.
  *
- * <p>May depend on {@code working}, {@code quantity} and {@code number}.
+ * <p>May depend on {@code reckoning}, {@code quantity} and {@code number}.
  */
 @NullMarked
 package io.github.formulationmath.formula;

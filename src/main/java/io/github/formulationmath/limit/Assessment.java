@@ -3,10 +3,10 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.MadeMasses;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Symbol;
 import java.util.Optional;
 
 /**

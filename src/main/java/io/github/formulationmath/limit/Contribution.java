@@ -4,11 +4,11 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 
 /**
  * What one line brings in of one counted substance: {@code c · F}, divided by the substance's own limit in a sum of

@@ -3,8 +3,8 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Reckoning;
 
 /** What is known of a share that is held against a limit; a value without uncertainty is its own ends. */
 sealed interface Evidence {

@@ -4,7 +4,7 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

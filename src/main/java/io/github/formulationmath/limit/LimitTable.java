@@ -5,7 +5,7 @@ import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.reckoning.Phrase;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;

@@ -1,8 +1,8 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.document.Document;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -7,11 +7,11 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -165,7 +165,7 @@ public final class Verdict implements Explained {
     /**
      * The standard uncertainty of the share.
      *
-     * @return u in percent of the whole, to {@value io.github.formulationmath.working.RootOperation#DIGITS} digits; empty if nothing was weighed
+     * @return u in percent of the whole, to {@value io.github.formulationmath.reckoning.RootOperation#DIGITS} digits; empty if nothing was weighed
      */
     public Optional<Amount<Dimensionless>> standardUncertainty() {
         Reckoning<Ratio> r = Reckoning.plain();

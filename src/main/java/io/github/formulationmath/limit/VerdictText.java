@@ -2,8 +2,8 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -3,23 +3,26 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
-import io.github.formulationmath.working.Subject;
 import java.util.Objects;
 
 /** The masses of the lines of a formula, from which shares of the product or of a phase are made. */
-record WeighedLines(Formula formula, MadeMasses masses) {
+public record WeighedLines(Formula formula, MadeMasses masses) {
 
     private static final String REMEDY =
             ": take what was weighed from a plan (ExpectedProduct), from readings (MadeBatch) or from an assignment"
                     + " (BalanceAssignment) of this very formula";
 
     /**
-     * What was weighed, once it is sure that each mass is of the line at its place: the line itself, with its phase, its
-     * ingredient and its share, not merely one of the same name.
+     * What was weighed, once it is sure that each mass is of the line at its place: the line itself, with its phase, its ingredient and its share, not merely one of the same name.
+     *
+     * @param weighed what was weighed
+     * @return the lines with their masses
+     * @throws IllegalArgumentException if a mass is of another line
      */
-    static WeighedLines of(Weighed weighed) {
+    public static WeighedLines of(Weighed weighed) {
         Objects.requireNonNull(weighed, "weighed");
         Formula formula = Objects.requireNonNull(weighed.formula(), "weighed.formula()");
         MadeMasses masses = Objects.requireNonNull(weighed.masses(), "weighed.masses()");

@@ -2,8 +2,14 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.packing.Filling;
+import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.LineCheck;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import java.io.Serializable;
@@ -98,8 +104,16 @@ public final class BatchRecord implements Serializable {
         return with(more, index -> {});
     }
 
-    /** The same, telling which entry is being looked at. */
-    BatchRecord with(List<BenchEntry> more, IntConsumer at) {
+    /**
+     * The same, telling which entry is being looked at, so that a reader of files can say where a mistake stands.
+     *
+     * @param more the entries
+     * @param at told the place of each entry before it is looked at
+     * @return the record with them
+     * @throws IllegalArgumentException as without the last argument
+     * @throws IllegalStateException as {@link #with(BenchEntry)}
+     */
+    public BatchRecord with(List<BenchEntry> more, IntConsumer at) {
         requireOpen();
         Instant before = lastTime();
         MadeBatch pot = made();

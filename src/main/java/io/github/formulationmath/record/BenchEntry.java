@@ -2,7 +2,11 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.pot.Evaporation;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import java.io.Serial;

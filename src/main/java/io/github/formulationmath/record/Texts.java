@@ -3,10 +3,12 @@ package io.github.formulationmath.record;
 import java.util.Objects;
 
 /** The rules for texts that people write into a record. */
-final class Texts {
+public final class Texts {
 
-    /** The longest note; longer texts belong into a document of their own. */
-    static final int MAX_LENGTH = 10_000;
+    /**
+     * The longest note; longer texts belong into a document of their own.
+     */
+    public static final int MAX_LENGTH = 10_000;
 
     static final int MAX_NAME = 500;
 

@@ -5,6 +5,8 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

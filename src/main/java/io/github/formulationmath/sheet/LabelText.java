@@ -1,10 +1,10 @@
 package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.document.Document;
-import io.github.formulationmath.limit.IngredientList;
-import io.github.formulationmath.limit.NetContents;
+import io.github.formulationmath.label.IngredientList;
+import io.github.formulationmath.label.NetContents;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

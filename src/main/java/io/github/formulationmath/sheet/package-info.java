@@ -7,7 +7,7 @@
  *   BatchRecord, IngredientList   ── LabelText   ──/
  * </pre>
  *
- * <p><b>What comes in:</b> a plan, a record, and the {@link io.github.formulationmath.working.Wording}. <b>What goes out:</b> a
+ * <p><b>What comes in:</b> a plan, a record, and the {@link io.github.formulationmath.reckoning.Wording}. <b>What goes out:</b> a
  * {@link io.github.formulationmath.document.Document}; nothing is computed here, numbers are only put into words.
  *
  * <p><b>Reading order:</b> {@link io.github.formulationmath.sheet.BatchSheet}, {@link

@@ -1,12 +1,12 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import java.io.IOException;
 import java.io.Reader;

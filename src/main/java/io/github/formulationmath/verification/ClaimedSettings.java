@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.number.Excerpt;
@@ -7,7 +8,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import java.util.LinkedHashMap;
 import java.util.List;

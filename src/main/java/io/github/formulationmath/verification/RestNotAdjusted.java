@@ -1,8 +1,8 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.scaling.BatchSize;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -1,11 +1,11 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchLine;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,12 +1,12 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.LineAmount;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.BatchSize;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;

@@ -7,7 +7,7 @@ import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;

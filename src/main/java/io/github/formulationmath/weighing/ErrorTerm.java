@@ -1,12 +1,14 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.RootOperation;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.RootOperation;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.simulation.Law;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

@@ -1,11 +1,12 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.Law;
 import io.github.formulationmath.weighing.ErrorTerm.Figure;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import io.github.formulationmath.weighing.ErrorTerm.Range;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

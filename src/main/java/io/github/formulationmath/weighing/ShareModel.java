@@ -1,8 +1,9 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.simulation.InputQuantity;
 import io.github.formulationmath.weighing.MassRelations.Entry;
-import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

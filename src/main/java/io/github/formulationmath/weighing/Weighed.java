@@ -2,7 +2,7 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.reckoning.Subject;
 
 /**
  * What was weighed, or is going to be: masses together with the formula whose lines they are. A check or a label takes

@@ -1,24 +1,24 @@
 package io.github.formulationmath.architecture;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
-import io.github.formulationmath.planning.Criterion;
-import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.MinimumBatch;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.mend.Correction;
+import io.github.formulationmath.mend.CorrectionRules;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.record.Correction;
-import io.github.formulationmath.record.CorrectionRules;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.size.MinimumBatch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 

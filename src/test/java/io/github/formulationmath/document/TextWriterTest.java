@@ -3,13 +3,13 @@ package io.github.formulationmath.document;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.RandomWorkings;
 import io.github.formulationmath.support.Workings;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Style;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Working;
 import java.math.BigInteger;
 import java.util.List;
 import net.jqwik.api.ForAll;

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Term;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.WeighedLine;
 import io.github.formulationmath.support.Workings;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Term;
-import io.github.formulationmath.working.Working;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;

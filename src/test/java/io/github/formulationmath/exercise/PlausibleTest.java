@@ -3,14 +3,14 @@ package io.github.formulationmath.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Term;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.Workings;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Term;
-import io.github.formulationmath.working.Working;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 

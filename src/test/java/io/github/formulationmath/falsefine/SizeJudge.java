@@ -1,12 +1,12 @@
 package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.Closure;
-import io.github.formulationmath.planning.Criterion;
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Closure;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 

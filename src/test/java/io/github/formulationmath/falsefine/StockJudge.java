@@ -1,13 +1,13 @@
 package io.github.formulationmath.falsefine;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.BatchConstraints;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.Criterion;
+import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.size.BatchConstraints;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.weighing.Balance;
 
 /** Asks the library how far a stock goes. */

@@ -1,11 +1,11 @@
 package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.WeighingPlan;
-import io.github.formulationmath.planning.WindowEnd;
-import io.github.formulationmath.planning.WindowOpening;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.WindowEnd;
+import io.github.formulationmath.size.WindowOpening;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import java.util.Optional;

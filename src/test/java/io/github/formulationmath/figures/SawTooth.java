@@ -1,16 +1,16 @@
 package io.github.formulationmath.figures;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.Criterion;
-import io.github.formulationmath.planning.Sizes;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.size.Sizes;
 import io.github.formulationmath.weighing.Balance;
 import java.awt.Color;
 import java.util.ArrayList;

@@ -9,8 +9,8 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

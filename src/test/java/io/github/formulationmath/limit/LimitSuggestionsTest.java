@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;

@@ -8,7 +8,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.HashSet;

@@ -1,11 +1,21 @@
 package io.github.formulationmath.record;
 
+import static io.github.formulationmath.pot.Lotion.g;
+import static io.github.formulationmath.pot.Lotion.line;
 import static io.github.formulationmath.record.BatchRecordTest.NOON;
-import static io.github.formulationmath.record.Lotion.g;
-import static io.github.formulationmath.record.Lotion.line;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.mend.Correction;
+import io.github.formulationmath.mend.CorrectionRules;
+import io.github.formulationmath.mend.Obstacle;
+import io.github.formulationmath.packing.Filling;
+import io.github.formulationmath.packing.Offer;
+import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.Lotion;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.weighing.Balance;

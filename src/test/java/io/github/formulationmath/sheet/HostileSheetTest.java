@@ -2,17 +2,17 @@ package io.github.formulationmath.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.csv.CsvWriter;
 import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.WeighingPlan;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Wording;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;

@@ -2,14 +2,14 @@ package io.github.formulationmath.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.csv.CsvWriter;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.WeighingPlan;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.weighing.Balance;
 import java.io.IOException;
 import java.io.StringReader;

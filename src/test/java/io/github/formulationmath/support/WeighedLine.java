@@ -2,14 +2,14 @@ package io.github.formulationmath.support;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Term;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Term;
+import io.github.formulationmath.reckoning.Working;
 
 /** The working of a reading, {@code m = w · M}, {@code x = m / d}, {@code n = round(x)}, {@code r = n · d}. */
 public final class WeighedLine {

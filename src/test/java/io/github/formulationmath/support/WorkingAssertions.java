@@ -4,12 +4,12 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.PrintedArithmetic;
-import io.github.formulationmath.working.Decision;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.Style;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.reckoning.Decision;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Working;
 import java.util.HashMap;
 import java.util.Map;
 

@@ -2,11 +2,11 @@ package io.github.formulationmath.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.BatchSize;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;

@@ -2,11 +2,11 @@ package io.github.formulationmath.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Wording;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;

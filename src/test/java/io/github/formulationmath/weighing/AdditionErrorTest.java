@@ -8,9 +8,9 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.support.Made;
 import io.github.formulationmath.support.WorkingAssertions;
-import io.github.formulationmath.working.Explained;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 

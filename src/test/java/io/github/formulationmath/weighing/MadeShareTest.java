@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.support.WorkingAssertions;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Style;
-import io.github.formulationmath.working.Subject;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -5,9 +5,9 @@ import static io.github.formulationmath.support.WorkingAssertions.assertSelfChec
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.support.WorkingAssertions;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Subject;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

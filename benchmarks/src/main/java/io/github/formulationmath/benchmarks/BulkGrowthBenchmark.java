@@ -4,7 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.BulkPlanner;
+import io.github.formulationmath.plan.BulkPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
