@@ -24,6 +24,9 @@ public record WeighingStation(Balance balance, Vessel vessel, WeighingMethod met
     /**
      * Refuses what no station is.
      *
+     * @param balance the balance
+     * @param vessel what stands on it
+     * @param method how it is weighed there
      * @throws IllegalArgumentException if the method is {@link WeighingMethod#CUMULATIVE}: a line may be weighed elsewhere
      *     before it
      */

@@ -41,6 +41,10 @@ public record BatchConstraints(
     /**
      * Keeps copies of its own.
      *
+     * @param criteria what makes a batch large enough, at least one
+     * @param stock what is in stock
+     * @param step the step, if there is one
+     * @param leastSize the least size, if there is one
      * @throws IllegalArgumentException if there is no criterion, two different criteria are {@link
      *     Criterion#madeWithin(Tolerances)} (the readings that meet one need not be those that meet the other), or a stock,
      *     the step or the least size is not above 0
