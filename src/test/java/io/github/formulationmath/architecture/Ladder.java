@@ -22,7 +22,7 @@ final class Ladder {
             may("weighing", "number", "quantity", "working", "formula"),
             may("limit", "number", "csv", "quantity", "working", "formula", "chemistry", "weighing"),
             may("planning", "number", "quantity", "working", "formula", "scaling", "weighing", "limit"),
-            may("record", "number", "quantity", "working", "formula", "scaling", "weighing", "limit", "planning"),
+            may("record", "number", "quantity", "working", "formula", "scaling", "weighing", "planning"),
             may(
                     "verification",
                     "number",
