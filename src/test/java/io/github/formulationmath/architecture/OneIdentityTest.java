@@ -87,7 +87,7 @@ final class OneIdentityTest {
             .that()
             .resideOutsideOfPackage(Ladder.ROOT + ".formula")
             .and()
-            .haveNameNotMatching(".*\\.record\\.Cap") // with all names that the formula has
+            .haveNameNotMatching(".*\\.record\\.PotConstraints\\$Capped") // with all names that the formula has
             .should()
             .callMethod(Ingredient.class, "strengthOf", Substance.class);
 
