@@ -151,7 +151,7 @@ final class RefusalsTest {
                 () -> WeighingPlan.of(Batch.of(GEL, BatchSize.ofMass("480 g")), small),
                 () -> Criterion.roundingWithin(Tolerances.of("0 %"))
                         .on(Formula.inPercent("A").line("A", "100 %").build(), BENCH)
-                        .within(Interval.of(Amount.mass("1 g"), Amount.mass("1 kg"))),
+                        .within(Interval.of(Amount.mass("1 g"), Amount.mass("10 kg"))),
                 () -> Criterion.roundingWithin(Tolerances.of("0.0001 %"))
                         .on(GEL, BENCH)
                         .with(SearchEffort.ofChecks(1))

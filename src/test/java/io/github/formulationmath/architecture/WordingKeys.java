@@ -90,9 +90,10 @@ final class WordingKeys {
     }
 
     private boolean hasPrefixAndEnding(String key) {
-        for (int dot = key.indexOf('.'); dot >= 0; dot = key.indexOf('.', dot + 1)) {
+        for (int dot = 0; dot < key.length(); dot++) {
             String ending = key.substring(dot + 1);
-            if (literals.contains(key.substring(0, dot + 1))
+            if ((key.charAt(dot) == '.' || key.charAt(dot) == '-')
+                    && literals.contains(key.substring(0, dot + 1))
                     && !key.startsWith(SYMBOLS)
                     && (endings.contains(ending) || isPair(ending))) {
                 return true;
@@ -135,6 +136,9 @@ final class WordingKeys {
 
     /** A literal that becomes a key when something is appended. */
     private boolean isHead(String text) {
-        return keys.stream().anyMatch(key -> key.startsWith(text + "-") || key.startsWith(text + "."));
+        return keys.stream()
+                .anyMatch(key -> key.startsWith(text + "-")
+                        || key.startsWith(text + ".")
+                        || (text.endsWith("-") && key.startsWith(text)));
     }
 }
