@@ -9,8 +9,8 @@ import java.util.Optional;
  * Something that was refused, in parts that an application can say in its own words. Every exception class of the library is
  * one; the classes stay what Java and JSR 385 expect them to be, so it is asked of what was caught:
  *
- * <pre>{@code
- * } catch (RuntimeException e) {
+ * <pre>{@literal
+ * catch (RuntimeException e) {
  *     form.show(e instanceof Refusal refusal ? wording.text(refusal) : e.getMessage());
  * }
  * }</pre>

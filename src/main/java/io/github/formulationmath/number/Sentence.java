@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * texts that are put into either by name.
  *
  * <pre>{@code
- * Sentence.of("refusal.text.too-long", "longer than {most} characters", "most", "60")   // longer than 60 characters
+ * Sentence.of("refusal.text.too-long", "longer than {most} characters", "most", "60");   // longer than 60 characters
  * }</pre>
  *
  * @param key the key

@@ -15,7 +15,7 @@ import javax.measure.quantity.Mass;
 /**
  * What a pack of an ingredient costs.
  *
- * <p>Example: {@code Offer.of("12.50 EUR", "250 g")} is 0.05 EUR a gram.
+ * <p>Example: {@code Offer.of("12.50 EUR", "250 g")}, 0.05 EUR a gram.
  *
  * <p>Immutable and thread-safe.
  *

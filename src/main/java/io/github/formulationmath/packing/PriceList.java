@@ -41,7 +41,17 @@ public record PriceList(Map<String, List<Offer>> offers) implements Serializable
             throw new IllegalArgumentException(
                     "offers has prices in " + currencies + ": give all in one currency, nothing is exchanged here");
         }
-        offers = Collections.unmodifiableMap(all);
+        offers = all;
+    }
+
+    /**
+     * The offers.
+     *
+     * @return an unmodifiable map by the normalised name of the ingredient
+     */
+    @Override
+    public Map<String, List<Offer>> offers() {
+        return Collections.unmodifiableMap(offers);
     }
 
     /**

@@ -82,8 +82,8 @@ public final class Style {
     }
 
     /**
-     * The same style with another unit for all numbers of a kind. They are converted exactly: with {@code in(Kind.MASS, "oz",
-     * Ratio.parse("28.349523125"))} 56.69904625 g is printed as 2 oz and 100 g as 160000000/45359237 oz ≈ 3.52740 oz. Squares
+     * The same style with another unit for all numbers of a kind. They are converted exactly: with {@code Style.steps().in(Kind.MASS,
+     * "oz", Ratio.parse("28.349523125"))} 56.69904625 g is printed as 2 oz and 100 g as 160000000/45359237 oz ≈ 3.52740 oz. Squares
      * of masses and money per mass follow the unit of mass unless they are chosen themselves.
      *
      * @param kind the kind

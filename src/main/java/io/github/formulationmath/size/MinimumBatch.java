@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What can be made at the other end, and whether the two ends meet, is the business of {@link BatchWindow}.
  *
- * <p>Example: {@code MinimumBatch.of(formula, Balance.of("0.1 g", "2 kg"), Criterion.oneDivision())} is 20 g for a smallest
+ * <p>Example: {@code MinimumBatch.of(formula, Balance.of("0.1 g", "2 kg"), Criterion.oneDivision())}: 20 g for a smallest
  * line of 0.5 %.
  *
  * <p>Immutable and thread-safe.

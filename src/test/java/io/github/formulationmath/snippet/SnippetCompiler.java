@@ -48,7 +48,9 @@ public final class SnippetCompiler {
         }
         Map<String, String> refused = new HashMap<>();
         Map<String, byte[]> classes = compile(sources, packages, refused);
-        if (!refused.isEmpty()) {
+        // What the compiler finds wrong only after all else is attributed comes to light in a later run.
+        for (int before = 0; before < refused.size(); ) {
+            before = refused.size();
             sources.keySet().removeAll(refused.keySet());
             classes = compile(sources, packages, refused);
         }
