@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Formula implements Serializable {
+public final class Formula implements Lines<FormulaLine>, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -135,11 +135,13 @@ public final class Formula implements Serializable {
         return name;
     }
 
-    /**
-     * All lines, through all phases.
-     *
-     * @return an unmodifiable list of at least one line
-     */
+    /** This formula itself. */
+    @Override
+    public Formula formula() {
+        return this;
+    }
+
+    @Override
     public List<FormulaLine> lines() {
         return lines;
     }
@@ -153,14 +155,7 @@ public final class Formula implements Serializable {
         return phases;
     }
 
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient, in any spelling that {@link SubstanceName} forgives
-     * @return its line
-     * @throws IllegalArgumentException if no line has it, or several phases do; ask for {@link #line(String, String)} then
-     */
-    public FormulaLine line(String ingredientName) {
+    int indexOf(String ingredientName) {
         Map<String, FormulaLine> found = named(ingredientName);
         if (found.size() > 1) {
             throw new IllegalArgumentException(Excerpt.of(ingredientName) + " stands in several phases ("
@@ -168,18 +163,10 @@ public final class Formula implements Serializable {
                             found.values().stream().map(FormulaLine::phase).toList())
                     + "): say which with line(phase, ingredient)");
         }
-        return found.values().iterator().next();
+        return found.values().iterator().next().index();
     }
 
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase, in any spelling that {@link SubstanceName} forgives
-     * @param ingredientName the name of the ingredient, likewise
-     * @return its line
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public FormulaLine line(String phaseName, String ingredientName) {
+    int indexOf(String phaseName, String ingredientName) {
         Objects.requireNonNull(phaseName, "phaseName");
         Map<String, FormulaLine> found = named(ingredientName);
         FormulaLine line = found.get(SubstanceName.normalise(phaseName));
@@ -188,7 +175,7 @@ public final class Formula implements Serializable {
                     + Excerpt.of(ingredientName) + ", which stands in phase "
                     + Excerpt.of(found.values().iterator().next().phase()));
         }
-        return line;
+        return line.index();
     }
 
     private Map<String, FormulaLine> named(String ingredientName) {
@@ -262,12 +249,29 @@ public final class Formula implements Serializable {
         return replacing(line, replacement, substance, rest);
     }
 
-    int indexOf(FormulaLine line) {
-        int index = line.position() - 1;
-        if (index >= lines.size() || !lines.get(index).equals(line)) {
+    /**
+     * The place of a line of this formula in every list that has one entry a line.
+     *
+     * @param line the line
+     * @return its place, counted from 0
+     * @throws IllegalArgumentException if it is a line of another formula
+     */
+    public int indexOf(FormulaLine line) {
+        if (!has(line)) {
             throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name) + "\"");
         }
-        return index;
+        return line.index();
+    }
+
+    /**
+     * Whether a line is one of this formula.
+     *
+     * @param line the line
+     * @return true if an equal line stands at its place
+     */
+    public boolean has(FormulaLine line) {
+        int index = Objects.requireNonNull(line, "line").index();
+        return index < lines.size() && lines.get(index).equals(line);
     }
 
     @Serial

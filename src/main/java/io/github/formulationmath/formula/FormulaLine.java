@@ -5,7 +5,6 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -16,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class FormulaLine implements Subject, Explained, Serializable {
+public final class FormulaLine implements Line, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -37,8 +36,19 @@ public final class FormulaLine implements Subject, Explained, Serializable {
         this.fraction = fraction;
     }
 
+    /** This line itself. */
+    @Override
+    public FormulaLine line() {
+        return this;
+    }
+
+    @Override
+    public int index() {
+        return position - 1;
+    }
+
     /**
-     * The place of the line in the formula.
+     * The number of the line, for people; {@link #index()} is its place in lists.
      *
      * @return the number of the line, counted from 1 through all phases
      */
@@ -113,7 +123,7 @@ public final class FormulaLine implements Subject, Explained, Serializable {
     /** The share as it follows from the amounts as written. */
     @Override
     public <V> V derive(Reckoning<V> reckoning) {
-        return shares.share(reckoning, reckoning.known(shares), position - 1);
+        return shares.share(reckoning, reckoning.known(shares), index());
     }
 
     @Override
@@ -148,12 +158,13 @@ public final class FormulaLine implements Subject, Explained, Serializable {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof FormulaLine that
-                && position == that.position
-                && phase.equals(that.phase)
-                && ingredient.equals(that.ingredient)
-                && amount.equals(that.amount)
-                && fraction.equals(that.fraction);
+        return other == this
+                || other instanceof FormulaLine that
+                        && position == that.position
+                        && phase.equals(that.phase)
+                        && ingredient.equals(that.ingredient)
+                        && amount.equals(that.amount)
+                        && fraction.equals(that.fraction);
     }
 
     @Override

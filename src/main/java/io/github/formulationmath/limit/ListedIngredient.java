@@ -63,7 +63,7 @@ public final class ListedIngredient implements Subject, Explained {
     private Map<Integer, Ratio> strengths() {
         Map<Integer, Ratio> strengths = new HashMap<>();
         for (ListedPart part : parts) {
-            strengths.merge(part.line().position() - 1, part.strength().fraction(), Ratio::plus);
+            strengths.merge(part.line().index(), part.strength().fraction(), Ratio::plus);
         }
         return strengths;
     }

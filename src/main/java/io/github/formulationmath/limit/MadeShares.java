@@ -62,8 +62,7 @@ record MadeShares(Formula formula, MadeMasses masses, Map<Wholes.Whole, MadeMass
         }
         return parts.computeIfAbsent(
                 whole,
-                one -> masses.part(
-                        one.lines().stream().map(line -> line.position() - 1).toList()));
+                one -> masses.part(one.lines().stream().map(FormulaLine::index).toList()));
     }
 
     /** The share of what is unknown in one line, all of it taken as there. */

@@ -106,7 +106,7 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
     }
 
     private <V> List<V> restToQuantitySufficient(Reckoning<V> r) {
-        int taker = restTaker(batch.formula()).position() - 1;
+        int taker = restTaker(batch.formula()).index();
         List<V> shown = new ArrayList<>();
         List<V> others = new ArrayList<>();
         for (BatchLine line : batch.lines()) {

@@ -1,5 +1,7 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.AdditionError;
@@ -11,7 +13,6 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Working;
 import java.util.List;
@@ -28,7 +29,7 @@ import java.util.Objects;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ExpectedLine implements Subject, Explained {
+public final class ExpectedLine implements Line, Explained {
 
     private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE);
     private static final Symbol RELATIVE = Symbol.of("δ", "largest-relative-deviation", Kind.SHARE);
@@ -48,6 +49,11 @@ public final class ExpectedLine implements Subject, Explained {
         this.lowest = made.lowest();
         this.highest = made.highest();
         this.deviation = derive(Reckoning.plain());
+    }
+
+    @Override
+    public FormulaLine line() {
+        return planned.line();
     }
 
     /**
@@ -149,8 +155,8 @@ public final class ExpectedLine implements Subject, Explained {
     }
 
     private <V> ToleranceVerdict decide(Reckoning<V> r, Tolerances tolerances) {
-        V share = r.known(planned.target().line());
-        V tolerance = tolerances.value(r, planned.target().line());
+        V share = r.known(line());
+        V tolerance = tolerances.value(r, line());
         V allowed = r.named(ALLOWED, this, r.product(tolerance, share));
         if (r.holds(derive(r), Comparison.AT_MOST, allowed)) {
             return ToleranceVerdict.WITHIN;
@@ -177,16 +183,6 @@ public final class ExpectedLine implements Subject, Explained {
         V above = r.difference(r.known(highest), share);
         V below = r.difference(share, r.known(lowest));
         return r.named(DEVIATION, this, r.maximum(List.of(above, below)));
-    }
-
-    @Override
-    public String subscript() {
-        return planned.subscript();
-    }
-
-    @Override
-    public String name() {
-        return planned.name();
     }
 
     @Override

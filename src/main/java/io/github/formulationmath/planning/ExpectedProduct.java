@@ -1,6 +1,7 @@
 package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.CoverageFactor;
@@ -24,7 +25,7 @@ import java.util.Objects;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ExpectedProduct implements Weighed {
+public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
 
     private final WeighingPlan plan;
     private final MadeMasses masses;
@@ -99,36 +100,9 @@ public final class ExpectedProduct implements Weighed {
         return masses;
     }
 
-    /**
-     * The lines in the order of the formula.
-     *
-     * @return an unmodifiable list
-     */
+    @Override
     public List<ExpectedLine> lines() {
         return lines;
-    }
-
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if no line has it, or several phases do
-     */
-    public ExpectedLine line(String ingredientName) {
-        return lines.get(formula().line(ingredientName).position() - 1);
-    }
-
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public ExpectedLine line(String phaseName, String ingredientName) {
-        return lines.get(formula().line(phaseName, ingredientName).position() - 1);
     }
 
     /**

@@ -24,7 +24,7 @@ record LineBoundRequirement(LineBoundCriterion criterion, Formula formula, Balan
         for (FormulaLine line : criterion.lines(formula)) {
             Ratio bound = criterion.bound(Reckoning.plain(), formula, balance, line);
             if (largest.line() == Landing.NO_LINE || bound.compareTo(largest.at()) > 0) {
-                largest = new Landing(bound, line.position() - 1);
+                largest = new Landing(bound, line.index());
             }
         }
         return largest;

@@ -133,7 +133,7 @@ final class Openings {
         WindowQuestion changed = question;
         for (int i = 0; i < MOST_DILUTIONS && rest.isPresent(); i++) {
             int line = binding(changed, rest.get(), carrier);
-            if (line == carrier.position() - 1) {
+            if (line == carrier.index()) {
                 return Optional.empty();
             }
             Ratio before = factors.get(line);
@@ -168,14 +168,14 @@ final class Openings {
         return changed.weighed().lines().stream()
                 .filter(line -> line.position() != carrier.position())
                 .min(Comparator.comparing(FormulaLine::fraction))
-                .map(line -> line.position() - 1)
+                .map(FormulaLine::index)
                 .orElseThrow();
     }
 
     private WindowOpening preDilute(List<Ratio> factors, FormulaLine carrier) {
         List<WindowOpening.Dilution> dilutions = question.formula().lines().stream()
-                .filter(line -> factors.get(line.position() - 1).compareTo(Ratio.ONE) > 0)
-                .map(line -> new WindowOpening.Dilution(line, factors.get(line.position() - 1)))
+                .filter(line -> factors.get(line.index()).compareTo(Ratio.ONE) > 0)
+                .map(line -> new WindowOpening.Dilution(line, factors.get(line.index())))
                 .toList();
         return new WindowOpening.PreDilute(dilutions, carrier);
     }

@@ -1,5 +1,7 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -9,7 +11,6 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Working;
 import java.io.Serial;
@@ -28,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class PlannedLine implements Subject, Explained, Serializable {
+public final class PlannedLine implements Line, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -48,6 +49,11 @@ public final class PlannedLine implements Subject, Explained, Serializable {
         this.target = target;
         this.divisions = divisions;
         this.divisionsSoFar = divisionsBefore.plus(divisions);
+    }
+
+    @Override
+    public FormulaLine line() {
+        return target.line();
     }
 
     /**
@@ -181,7 +187,7 @@ public final class PlannedLine implements Subject, Explained, Serializable {
 
     @Override
     public <V> V derive(Reckoning<V> r) {
-        V shown = plan.rule().one(r, target.line().position() - 1);
+        V shown = plan.rule().one(r, index());
         return r.named(READING, this, r.product(shown, plan.rule().readability(r)));
     }
 
@@ -199,7 +205,7 @@ public final class PlannedLine implements Subject, Explained, Serializable {
 
     private <V> V cumulative(Reckoning<V> r) {
         List<V> readings = new ArrayList<>();
-        for (PlannedLine line : plan.lines().subList(0, target.line().position())) {
+        for (PlannedLine line : plan.lines().subList(0, index() + 1)) {
             readings.add(r.known(line));
         }
         return r.named(CUMULATIVE, this, r.sum(readings));
@@ -207,16 +213,6 @@ public final class PlannedLine implements Subject, Explained, Serializable {
 
     private Amount<Mass> inBalanceUnit(Ratio grams) {
         return Amount.grams(grams).to(plan.bench().balance().readability().getUnit());
-    }
-
-    @Override
-    public String subscript() {
-        return target.subscript();
-    }
-
-    @Override
-    public String name() {
-        return target.name();
     }
 
     /** Equal if plan and line are. */

@@ -54,7 +54,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
     static Predilution of(Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, Tolerances tolerances) {
         Objects.requireNonNull(balance, "balance");
         Objects.requireNonNull(tolerances, "tolerances");
-        BatchLine target = PredilutionPlan.lineOf(batch, line);
+        BatchLine target = batch.line(line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
         ErrorBound criterion = new ErrorBound(tolerances, WeighingMethod.TARE_EACH, Ratio.ZERO);
         if (criterion.obstacle(batch.formula(), balance).isPresent()) {
@@ -92,7 +92,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
      */
     static Predilution of(
             Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, Amount<Mass> leastWeighed) {
-        BatchLine target = PredilutionPlan.lineOf(batch, line);
+        BatchLine target = batch.line(line);
         BatchLine giver = PredilutionPlan.carrierOf(batch, line, carrier);
         Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).in(FormulationUnits.GRAM);
         Ratio factor = least.dividedBy(target.result()).ceil();

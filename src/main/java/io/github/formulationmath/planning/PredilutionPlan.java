@@ -21,7 +21,6 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Working;
 import java.util.List;
-import java.util.Objects;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -80,7 +79,7 @@ public final class PredilutionPlan implements Predilution, Explained {
     }
 
     static BatchLine carrierOf(Batch batch, FormulaLine line, FormulaLine carrier) {
-        BatchLine giver = lineOf(batch, carrier);
+        BatchLine giver = batch.line(carrier);
         if (giver.line().equals(line)) {
             throw new IllegalArgumentException(
                     "carrier is " + Excerpt.of(carrier.name()) + ", the line to dilute: take another");
@@ -110,16 +109,6 @@ public final class PredilutionPlan implements Predilution, Explained {
                 carrier.name(),
                 carrier.mass().toString(),
                 Amount.grams(diluent).toString()));
-    }
-
-    static BatchLine lineOf(Batch batch, FormulaLine line) {
-        List<BatchLine> lines = Objects.requireNonNull(batch, "batch").lines();
-        int index = Objects.requireNonNull(line, "line").position() - 1;
-        if (index >= lines.size() || !lines.get(index).line().equals(line)) {
-            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \""
-                    + Excerpt.of(batch.formula().name()) + "\"");
-        }
-        return lines.get(index);
     }
 
     /**

@@ -73,7 +73,7 @@ final class RestRequirement implements Requirement {
             at = at.dividedBy(d).floor().minus(rest).times(d);
             count(meter, at);
         }
-        return new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.position() - 1);
+        return new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.index());
     }
 
     @Override
@@ -84,7 +84,7 @@ final class RestRequirement implements Requirement {
             count(meter, at);
         }
         return at.signum() > 0
-                ? Optional.of(new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.position() - 1))
+                ? Optional.of(new Landing(at, at.equals(grams) ? Landing.NO_LINE : taker.index()))
                 : Optional.empty();
     }
 

@@ -42,7 +42,7 @@ record StockLimit(Formula formula, String name, List<Bench> benches) implements 
                     .all(Reckoning.plain());
             Ratio sum = Ratio.ZERO;
             for (FormulaLine line : lines()) {
-                sum = sum.plus(divisions.get(line.position() - 1));
+                sum = sum.plus(divisions.get(line.index()));
             }
             most = most.max(sum.times(bench.balance().gramsPerDivision()));
         }

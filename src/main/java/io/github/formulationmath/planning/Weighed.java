@@ -37,15 +37,14 @@ final class Weighed {
     private static Ratio share(Formula formula, List<Ratio> factors, FormulaLine line, FormulaLine carrier) {
         return line.equals(carrier)
                 ? line.fraction().minus(diluent(formula, factors))
-                : line.fraction().times(factors.get(line.position() - 1));
+                : line.fraction().times(factors.get(line.index()));
     }
 
     /** What of the whole the dilutions take from the carrier. */
     static Ratio diluent(Formula formula, List<Ratio> factors) {
         Ratio sum = Ratio.ZERO;
         for (FormulaLine line : formula.lines()) {
-            sum = sum.plus(
-                    line.fraction().times(factors.get(line.position() - 1).minus(Ratio.ONE)));
+            sum = sum.plus(line.fraction().times(factors.get(line.index()).minus(Ratio.ONE)));
         }
         return sum;
     }

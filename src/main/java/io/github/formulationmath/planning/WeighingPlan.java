@@ -1,5 +1,7 @@
 package io.github.formulationmath.planning;
 
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
@@ -28,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class WeighingPlan implements Explained, Serializable {
+public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -106,36 +108,14 @@ public final class WeighingPlan implements Explained, Serializable {
         return bench;
     }
 
-    /**
-     * The lines in the order of the formula.
-     *
-     * @return an unmodifiable list
-     */
+    @Override
+    public Formula formula() {
+        return batch.formula();
+    }
+
+    @Override
     public List<PlannedLine> lines() {
         return lines;
-    }
-
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if no line has it, or several phases do
-     */
-    public PlannedLine line(String ingredientName) {
-        return lines.get(batch.formula().line(ingredientName).position() - 1);
-    }
-
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public PlannedLine line(String phaseName, String ingredientName) {
-        return lines.get(batch.formula().line(phaseName, ingredientName).position() - 1);
     }
 
     /**

@@ -51,6 +51,6 @@ record AdditionLimit(Obstacle.Kind kind, List<FormulaLine> lines, Ratio grams) i
     }
 
     boolean contains(int line) {
-        return lines.stream().anyMatch(each -> each.position() - 1 == line);
+        return lines.stream().anyMatch(each -> each.index() == line);
     }
 }

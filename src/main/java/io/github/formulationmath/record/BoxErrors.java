@@ -73,7 +73,7 @@ final class BoxErrors implements PotErrors {
     private static Ratio most(PouredErrors poured, Readings readings, int line, PotMass mass) {
         return mass.sharedWith().isEmpty()
                 ? high(readings.room(line))
-                : high(poured.massBounds(mass.sharedWith().get().position() - 1));
+                : high(poured.massBounds(mass.sharedWith().get().index()));
     }
 
     /** The lossy line is what the others leave of the whole. */
@@ -131,7 +131,7 @@ final class BoxErrors implements PotErrors {
         Bounds whole = total;
         for (LineAddition addition : additions) {
             FormulaLine line = addition.line();
-            int place = line.position() - 1;
+            int place = line.index();
             Balance balance = addition.balance().orElse(bench);
             Bounds more = SureMass.bounds(line, addition.grams(), balance, WeighingMethod.TARE_EACH);
             all.set(place, sum(all.get(place), more));

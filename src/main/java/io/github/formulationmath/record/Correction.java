@@ -132,7 +132,7 @@ public final class Correction implements Explained, Serializable {
      * @throws IllegalArgumentException if the line is none of the formula
      */
     public Amount<Mass> addition(FormulaLine line) {
-        return Amount.grams(plan.additions().get(made.indexOf(Objects.requireNonNull(line, "line"))));
+        return Amount.grams(plan.additions().get(made.formula().indexOf(line)));
     }
 
     /**
@@ -143,7 +143,7 @@ public final class Correction implements Explained, Serializable {
      * @throws IllegalArgumentException if the line is none of the formula
      */
     public Optional<Working> additionWorking(FormulaLine line) {
-        int index = made.indexOf(Objects.requireNonNull(line, "line"));
+        int index = made.formula().indexOf(line);
         return restoration().map(restoring -> restoring.additionWorking(index));
     }
 

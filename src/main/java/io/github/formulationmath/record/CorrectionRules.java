@@ -209,10 +209,8 @@ public final class CorrectionRules implements Serializable {
      */
     CorrectionRules checkedFor(MadeBatch made) {
         Formula formula = made.plan().batch().formula();
-        List<FormulaLine> lines = made.plan().batch().formula().lines();
         Stream.concat(frozen.stream(), stock.keySet().stream())
-                .filter(line -> line.position() > lines.size()
-                        || !lines.get(line.position() - 1).equals(line))
+                .filter(line -> !formula.has(line))
                 .findFirst()
                 .ifPresent(line -> {
                     throw new IllegalArgumentException(Excerpt.of(line) + " is in the rules, and no line of \""

@@ -67,7 +67,7 @@ public final class Evaporation implements Explained, Serializable {
     }
 
     static Evaporation of(MadeBatch made, Amount<Mass> contentNow, FormulaLine from, Balance balance) {
-        made.indexOf(Objects.requireNonNull(from, "from"));
+        made.formula().indexOf(Objects.requireNonNull(from, "from"));
         Amount.requirePositive("contentNow", contentNow);
         return new Evaporation(made, contentNow, from, balance).checked();
     }
@@ -77,7 +77,7 @@ public final class Evaporation implements Explained, Serializable {
             throw new IllegalArgumentException("contentNow is " + Excerpt.of(contentNow) + ", more than the "
                     + Excerpt.of(made.mass()) + " that were put in: was the vessel weighed with it?");
         }
-        Amount<Mass> there = made.lines().get(line.position() - 1).mass();
+        Amount<Mass> there = made.line(line).mass();
         if (loss().compareTo(there) > 0) {
             throw new IllegalArgumentException(
                     "contentNow is " + Excerpt.of(contentNow) + ", so that " + Excerpt.of(loss())
@@ -151,7 +151,7 @@ public final class Evaporation implements Explained, Serializable {
         Ratio shown = contentNow.in(FormulationUnits.GRAM);
         return made.errors()
                 .weighedAgain(
-                        line.position() - 1,
+                        line.index(),
                         SureMass.bounds(pot(), shown, balance, WeighingMethod.TARE_EACH),
                         SureMass.spread(pot(), shown, balance, WeighingMethod.TARE_EACH));
     }

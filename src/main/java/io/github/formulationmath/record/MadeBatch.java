@@ -2,6 +2,7 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
@@ -40,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class MadeBatch implements Weighed, Explained, Serializable {
+public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 2L;
@@ -97,15 +98,15 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
         Symbol symbol = symbols.next().added();
         for (LineAddition addition : all) {
             FormulaLine line = addition.line();
+            int index = formula().indexOf(line);
             Balance balance = addition.balance().orElse(plan.bench().balance());
-            indexOf(line);
             PotMass more = new PotMass.Estimated(
                     new PotMass.Added(symbol, line, addition.grams()), line, balance, WeighingMethod.TARE_EACH);
             if (byLine.putIfAbsent(line.position(), more) != null) {
                 throw new IllegalArgumentException(
                         "additions has " + Excerpt.of(line.name()) + " twice: add the two up");
             }
-            balances.set(line.position() - 1, balance);
+            balances.set(index, balance);
         }
         return after(
                 line -> plus(line, byLine.get(line.line().position())),
@@ -115,21 +116,6 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
 
     private static PotMass plus(MadeLine line, @Nullable PotMass more) {
         return more == null ? new PotMass.Same(line) : new PotMass.Plus(line, more);
-    }
-
-    /** The place of a line, from 0; a line of another formula is refused. */
-    int indexOf(FormulaLine line) {
-        return indexOf(plan.batch().formula(), line);
-    }
-
-    static int indexOf(Formula formula, FormulaLine line) {
-        int index = line.position() - 1;
-        List<FormulaLine> known = formula.lines();
-        if (index >= known.size() || !known.get(index).equals(line)) {
-            throw new IllegalArgumentException(
-                    Excerpt.of(line) + " is no line of \"" + Excerpt.of(formula.name()) + "\"");
-        }
-        return index;
     }
 
     /** The pot after something happened to its lines, each known to within the same errors as before and some more. */
@@ -165,36 +151,9 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
         return Amount.grams(grams);
     }
 
-    /**
-     * The lines in the order of the formula.
-     *
-     * @return an unmodifiable list
-     */
+    @Override
     public List<MadeLine> lines() {
         return lines;
-    }
-
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if no line has it, or several phases do
-     */
-    public MadeLine line(String ingredientName) {
-        return lines.get(plan.batch().formula().line(ingredientName).position() - 1);
-    }
-
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase
-     * @param ingredientName the name of the ingredient
-     * @return its line
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public MadeLine line(String phaseName, String ingredientName) {
-        return lines.get(plan.batch().formula().line(phaseName, ingredientName).position() - 1);
     }
 
     /**
@@ -251,7 +210,7 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
         MassFormulaBuilder masses = Formula.inMasses(plan.batch().formula().name());
         for (Phase phase : plan.batch().formula().phases()) {
             List<MadeLine> there = phase.lines().stream()
-                    .map(line -> lines.get(line.position() - 1))
+                    .map(this::line)
                     .filter(line -> line.mass().signum() > 0)
                     .toList();
             if (!there.isEmpty()) {
@@ -301,11 +260,11 @@ public final class MadeBatch implements Weighed, Explained, Serializable {
     }
 
     Bounds shareBounds(MadeLine line) {
-        return errors.shareBounds(line.line().position() - 1);
+        return errors.shareBounds(line.index());
     }
 
     Bounds massBounds(MadeLine line) {
-        return errors.massBounds(line.line().position() - 1);
+        return errors.massBounds(line.index());
     }
 
     @Override

@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.planning.Tolerances;
@@ -11,7 +12,6 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Working;
 import java.io.Serial;
@@ -28,7 +28,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class MadeLine implements Subject, Explained, Serializable {
+public final class MadeLine implements Line, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 2L;
@@ -49,11 +49,7 @@ public final class MadeLine implements Subject, Explained, Serializable {
         this.grams = origin.grams(Reckoning.plain());
     }
 
-    /**
-     * The line of the formula.
-     *
-     * @return the line
-     */
+    @Override
     public FormulaLine line() {
         return line;
     }
@@ -179,22 +175,12 @@ public final class MadeLine implements Subject, Explained, Serializable {
     }
 
     private <V> V deviation(Reckoning<V> r) {
-        V planned = r.known(made.plan().batch().lines().get(line.position() - 1));
+        V planned = r.known(made.plan().batch().line(line));
         return r.named(DEVIATION, line, r.difference(r.known(this), planned));
     }
 
     Symbol symbol() {
         return made.symbols().mass();
-    }
-
-    @Override
-    public String subscript() {
-        return line.subscript();
-    }
-
-    @Override
-    public String name() {
-        return line.name();
     }
 
     @Override

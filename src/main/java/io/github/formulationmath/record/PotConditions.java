@@ -64,7 +64,7 @@ final class PotConditions {
 
         @Override
         default List<Integer> own() {
-            return List.of(line().line().position() - 1);
+            return List.of(line().index());
         }
 
         @Override
@@ -87,7 +87,7 @@ final class PotConditions {
 
         @Override
         public <V> V coefficient(Reckoning<V> r, int unknown) {
-            boolean own = unknown == line.line().position() - 1;
+            boolean own = unknown == line.index();
             return r.difference(r.literal(own ? 1 : 0), allowance.least(r));
         }
 
@@ -106,7 +106,7 @@ final class PotConditions {
 
         @Override
         public <V> V coefficient(Reckoning<V> r, int unknown) {
-            boolean own = unknown == line.line().position() - 1;
+            boolean own = unknown == line.index();
             return own ? r.difference(allowance.most(r), r.literal(1)) : allowance.most(r);
         }
 
@@ -160,7 +160,7 @@ final class PotConditions {
     private record Stock(AdditionLimit limit) implements PotCondition {
         @Override
         public List<Integer> own() {
-            return limit.lines().stream().map(line -> line.position() - 1).toList();
+            return limit.lines().stream().map(FormulaLine::index).toList();
         }
 
         @Override

@@ -30,7 +30,7 @@ final class PouredErrors implements PotErrors {
 
         /** The place of the line in the formula, from 0. */
         int index() {
-            return line.position() - 1;
+            return line.index();
         }
 
         Addition addition() {

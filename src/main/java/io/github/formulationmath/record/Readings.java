@@ -188,7 +188,7 @@ public final class Readings implements Serializable {
                 PotMass.Difference difference = new PotMass.Difference(before, reading);
                 PotMass.Together all = new PotMass.Together(List.copyOf(together));
                 for (FormulaLine line : together) {
-                    masses[line.position() - 1] =
+                    masses[line.index()] =
                             together.size() == 1 ? difference : new PotMass.PartOfDifference(difference, all, line);
                 }
                 before = reading;
@@ -198,7 +198,7 @@ public final class Readings implements Serializable {
     }
 
     private static int index(Reading reading) {
-        return reading.line().position() - 1;
+        return reading.line().index();
     }
 
     @Override

@@ -57,8 +57,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
 
     private void requireLine(Reading reading, Set<Integer> seen) {
         FormulaLine line = reading.line();
-        List<FormulaLine> lines = plan.batch().formula().lines();
-        if (line.position() > lines.size() || !lines.get(line.position() - 1).equals(line)) {
+        if (!plan.formula().has(line)) {
             throw new IllegalArgumentException("a reading is given for " + Excerpt.of(line) + ", which is no line of \""
                     + Excerpt.of(plan.batch().formula().name()) + "\"");
         }

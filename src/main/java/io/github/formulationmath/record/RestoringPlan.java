@@ -70,7 +70,7 @@ final class RestoringPlan implements AdditionPlan, Explained {
         List<Obstacle> all = new ArrayList<>();
         for (AdditionLimit limit : rules.limits(made.plan().batch().formula())) {
             Ratio wanted = limit.lines().stream()
-                    .map(line -> additions.get(line.position() - 1))
+                    .map(line -> additions.get(line.index()))
                     .reduce(Ratio.ZERO, Ratio::plus);
             if (wanted.compareTo(limit.grams()) > 0) {
                 Amount<Mass> more = Amount.grams(wanted.minus(limit.grams()));

@@ -2,6 +2,7 @@ package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Batch implements Explained, Serializable {
+public final class Batch implements Lines<BatchLine>, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -60,11 +61,7 @@ public final class Batch implements Explained, Serializable {
         return new Batch(Objects.requireNonNull(formula, "formula"), Objects.requireNonNull(size, "size"));
     }
 
-    /**
-     * The formula.
-     *
-     * @return the formula
-     */
+    @Override
     public Formula formula() {
         return formula;
     }
@@ -87,36 +84,9 @@ public final class Batch implements Explained, Serializable {
         return Amount.grams(grams);
     }
 
-    /**
-     * The lines with their masses, in the order of the formula.
-     *
-     * @return an unmodifiable list
-     */
+    @Override
     public List<BatchLine> lines() {
         return lines;
-    }
-
-    /**
-     * The line of an ingredient.
-     *
-     * @param ingredientName the name of the ingredient
-     * @return its line with its mass
-     * @throws IllegalArgumentException as {@link Formula#line(String)}
-     */
-    public BatchLine line(String ingredientName) {
-        return lines.get(formula.line(ingredientName).position() - 1);
-    }
-
-    /**
-     * The line of an ingredient in a phase.
-     *
-     * @param phaseName the name of the phase
-     * @param ingredientName the name of the ingredient
-     * @return its line with its mass
-     * @throws IllegalArgumentException if there is no such line
-     */
-    public BatchLine line(String phaseName, String ingredientName) {
-        return lines.get(formula.line(phaseName, ingredientName).position() - 1);
     }
 
     /**
@@ -129,8 +99,7 @@ public final class Batch implements Explained, Serializable {
         for (Phase phase : formula.phases()) {
             masses.phase(phase.name());
             phase.lines()
-                    .forEach(line -> masses.line(
-                            line.ingredient(), lines.get(line.position() - 1).mass()));
+                    .forEach(line -> masses.line(line.ingredient(), line(line).mass()));
         }
         return masses.build();
     }

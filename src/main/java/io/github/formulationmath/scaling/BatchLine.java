@@ -1,13 +1,13 @@
 package io.github.formulationmath.scaling;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class BatchLine implements Subject, Explained, Serializable {
+public final class BatchLine implements Line, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -39,11 +39,7 @@ public final class BatchLine implements Subject, Explained, Serializable {
         this.grams = derive(Reckoning.plain());
     }
 
-    /**
-     * The line of the formula.
-     *
-     * @return the line
-     */
+    @Override
     public FormulaLine line() {
         return line;
     }
@@ -70,16 +66,6 @@ public final class BatchLine implements Subject, Explained, Serializable {
     @Override
     public <V> V derive(Reckoning<V> r) {
         return r.named(LINE_MASS, line, r.product(r.known(line), r.known(batch)));
-    }
-
-    @Override
-    public String subscript() {
-        return line.subscript();
-    }
-
-    @Override
-    public String name() {
-        return line.name();
     }
 
     /** Equal if batch and line are. */

@@ -118,7 +118,7 @@ public final class BatchSheet {
 
     private Page.Table table(Phase phase) {
         List<List<String>> rows = new ArrayList<>();
-        phase.lines().forEach(line -> rows.add(row(plan.lines().get(line.position() - 1))));
+        phase.lines().forEach(line -> rows.add(row(plan.line(line))));
         return new Page.Table(
                 words.say("sheet.phase", phase.name()),
                 List.of(

@@ -118,8 +118,7 @@ public final class RecordSheet {
     private Page.Table table(Phase phase, MadeBatch made, Map<Integer, Reading> readings) {
         List<List<String>> rows = new ArrayList<>();
         phase.lines()
-                .forEach(line -> rows.add(row(
-                        made.lines().get(line.position() - 1), Optional.ofNullable(readings.get(line.position())))));
+                .forEach(line -> rows.add(row(made.line(line), Optional.ofNullable(readings.get(line.position())))));
         return new Page.Table(
                 words.say("sheet.phase", phase.name()),
                 List.of(
@@ -141,11 +140,7 @@ public final class RecordSheet {
         return List.of(
                 line.subscript(),
                 line.name(),
-                SheetNumbers.amount(record.plan()
-                        .batch()
-                        .lines()
-                        .get(line.line().position() - 1)
-                        .mass()),
+                SheetNumbers.amount(record.plan().batch().line(line.line()).mass()),
                 reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
                 SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
                 SheetNumbers.percent(line.line().fraction()),

@@ -129,7 +129,7 @@ public final class Claim implements Serializable {
     public Claim withFigures(Map<FormulaLine, Figure> more) {
         Map<Integer, Figure> all = new LinkedHashMap<>(figures);
         Objects.requireNonNull(more, "more").forEach((line, figure) -> {
-            requireOf(formula, line);
+            formula.indexOf(line);
             requireMeasurable(line, Objects.requireNonNull(figure, "figure"));
             if (all.put(line.position(), figure) != null) {
                 throw new IllegalArgumentException(
@@ -137,14 +137,6 @@ public final class Claim implements Serializable {
             }
         });
         return new Claim(formula, size, balance, all, total);
-    }
-
-    private static void requireOf(Formula formula, FormulaLine line) {
-        int place = Objects.requireNonNull(line, "line").position() - 1;
-        if (place >= formula.lines().size() || !formula.lines().get(place).equals(line)) {
-            throw new IllegalArgumentException(
-                    Excerpt.of(line) + " is not a line of \"" + Excerpt.of(formula.name()) + "\"");
-        }
     }
 
     private static void requireMeasurable(FormulaLine line, Figure figure) {

@@ -107,7 +107,7 @@ final class Shown {
 
     /** Where the q.s. line stands in the sets, or −1. */
     int restPlace() {
-        return rest().map(line -> line.position() - 1).orElse(-1);
+        return rest().map(FormulaLine::index).orElse(-1);
     }
 
     /** How finely the total was shown beside these figures, in its unit. */
@@ -129,7 +129,7 @@ final class Shown {
     }
 
     Ratio rightOf(FormulaLine line) {
-        return right.get(line.position() - 1);
+        return right.get(line.index());
     }
 
     Ratio massOf(Phase phase) {

@@ -248,7 +248,7 @@ public final class Verification implements Explained {
         for (Phase phase : claim.formula().phases()) {
             masses.phase(phase.name());
             for (FormulaLine line : phase.lines()) {
-                FigureCheck check = figures.get(line.position() - 1);
+                FigureCheck check = figures.get(line.index());
                 if (check.figure().number().isZero()) {
                     throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
                             + Excerpt.of(check.figure()) + ": limits need more than 0");

@@ -47,7 +47,7 @@ final class MendingJudge {
             masses[i] = asked.weighing().gramsOfHalves(2 * asked.readings()[i]);
         }
         for (LineAddition addition : additions) {
-            int line = addition.line().position() - 1;
+            int line = addition.line().index();
             masses[line] = masses[line].plus(Answers.grams(addition.mass()));
         }
         return masses;
@@ -56,7 +56,7 @@ final class MendingJudge {
     static MadeBatch pot(Weighing weighing, Formula formula, long[] readings) {
         List<Reading> taken = new ArrayList<>();
         for (FormulaLine line : formula.lines()) {
-            taken.add(Reading.of(line, weighing.steps(readings[line.position() - 1])));
+            taken.add(Reading.of(line, weighing.steps(readings[line.index()])));
         }
         return MadeBatch.of(Readings.of(weighing.plan(formula), weighing.method(), taken));
     }

@@ -86,7 +86,7 @@ class ManyLimitsTest {
             oil = oil.plus(line.fraction());
         }
         for (FormulaLine line : formula.lines()) {
-            int i = line.position() - 1;
+            int i = line.index();
             assertThat(report.verdict("P" + i).orElseThrow().share()).isEqualTo(line.fraction());
             Ratio ofOil = i < 10 ? line.fraction().dividedBy(oil) : Ratio.ZERO;
             assertThat(report.verdict("O" + i).orElseThrow().share()).isEqualTo(ofOil);

@@ -230,7 +230,7 @@ final class OnePotTest {
         BalanceAssignment assignment = one.assignment();
         int pot = one.best()[2].toBigDecimal().intValueExact();
         for (AssignedLine line : assignment.lines()) {
-            int place = line.line().line().position() - 1;
+            int place = line.line().line().index();
             List<Integer> usable = new ArrayList<>();
             for (int number = 0; number < one.stations.size(); number++) {
                 AssignedLine.Candidate candidate = line.candidates().get(number);

@@ -45,9 +45,8 @@ final class CorrectionPropertiesTest {
                     WeighingPlan.of(Batch.of(formula(), BatchSize.ofMass("100 g")), Balance.of("0.01 g", "20 kg"));
             List<Reading> readings = new ArrayList<>();
             for (FormulaLine line : plan.batch().formula().lines()) {
-                Ratio wanted = line.fraction()
-                        .times(100 * poured.get(line.position() - 1))
-                        .dividedBy(1000);
+                Ratio wanted =
+                        line.fraction().times(100 * poured.get(line.index())).dividedBy(1000);
                 Ratio shown = wanted.times(100)
                         .toWhole(java.math.RoundingMode.HALF_EVEN)
                         .dividedBy(100);
@@ -94,7 +93,7 @@ final class CorrectionPropertiesTest {
         MadeBatch made = mishap.made();
         Correction restoration = Correction.restoring(made, mishap.rules());
         FormulaLine binding = restoration.bindingLine().orElseThrow();
-        Ratio there = made.lines().get(binding.position() - 1).result();
+        Ratio there = made.lines().get(binding.index()).result();
         assertThat(there).isEqualTo(binding.fraction().times(restoration.after().result()));
     }
 

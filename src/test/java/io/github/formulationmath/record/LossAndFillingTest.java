@@ -39,7 +39,7 @@ final class LossAndFillingTest {
         MadeBatch again = loss.addedBack(g("8.8"));
         again.lines()
                 .forEach(each -> assertThat(each.share())
-                        .isEqualTo(made.lines().get(each.line().position() - 1).share()));
+                        .isEqualTo(made.lines().get(each.line().index()).share()));
         WorkingAssertions.assertSelfChecking(again);
         WorkingAssertions.assertSelfChecking(again.line("Aqua").shareWorking());
     }

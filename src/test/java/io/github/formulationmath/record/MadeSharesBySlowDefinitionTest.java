@@ -127,7 +127,7 @@ final class MadeSharesBySlowDefinitionTest {
         MadeBatch made = pot.made();
         Bounds[] slowly = pot.slowly();
         for (MadeLine line : made.lines()) {
-            assertThat(line.shareBounds()).isEqualTo(slowly[line.line().position() - 1]);
+            assertThat(line.shareBounds()).isEqualTo(slowly[line.line().index()]);
         }
     }
 
@@ -143,7 +143,7 @@ final class MadeSharesBySlowDefinitionTest {
         }
         MadeBatch made = new Pot(steps, List.of(), false).made();
         for (MadeLine line : made.lines()) {
-            long own = steps.get(line.line().position() - 1);
+            long own = steps.get(line.line().index());
             long others = sum - own;
             assertThat(line.shareBounds())
                     .isEqualTo(Bounds.closed(

@@ -94,7 +94,7 @@ final class MendingLawsTest {
                     WeighingPlan.of(Batch.of(formula(), BatchSize.ofMass("10 g")), Balance.of("0.1 g", "5 kg"));
             List<Reading> readings = new ArrayList<>();
             for (FormulaLine line : plan.batch().formula().lines()) {
-                readings.add(Reading.of(line, grams(poured[line.position() - 1])));
+                readings.add(Reading.of(line, grams(poured[line.index()])));
             }
             return MadeBatch.of(Readings.of(plan, WeighingMethod.TARE_EACH, readings));
         }
@@ -106,7 +106,7 @@ final class MendingLawsTest {
                 rules = rules.withCap(Substance.of("S" + c), MassFraction.of(Ratio.of(cap[c], 1_000)));
             }
             for (MadeLine line : made.lines()) {
-                rules = rules.withStock(line.line(), grams(stock[line.line().position() - 1]));
+                rules = rules.withStock(line.line(), grams(stock[line.line().index()]));
             }
             return rules;
         }
@@ -190,7 +190,7 @@ final class MendingLawsTest {
     private static int[] steps(MadeBatch made, List<LineAddition> additions) {
         int[] x = new int[made.lines().size()];
         for (LineAddition addition : additions) {
-            x[addition.line().position() - 1] =
+            x[addition.line().index()] =
                     (int) addition.mass().ratioTo(Amount.mass("0.1 g")).toLongExact();
         }
         return x;
@@ -247,7 +247,7 @@ final class MendingLawsTest {
             for (int c = 0; c < mishap.cap().length; c++) {
                 Ratio share = Ratio.ZERO;
                 for (MadeLine line : after.lines()) {
-                    int strength = mishap.strength()[c][line.line().position() - 1];
+                    int strength = mishap.strength()[c][line.line().index()];
                     share = share.plus(line.share().fraction().times(strength).dividedBy(1_000));
                 }
                 Ratio cap = Ratio.of(mishap.cap()[c], 1_000);
@@ -322,7 +322,7 @@ final class MendingLawsTest {
         List<Reading> readings = new ArrayList<>();
         int[] poured = {29, 8, 32};
         for (FormulaLine line : formula.lines()) {
-            readings.add(Reading.of(line, Amount.grams(Ratio.of(poured[line.position() - 1]))));
+            readings.add(Reading.of(line, Amount.grams(Ratio.of(poured[line.index()]))));
         }
         MadeBatch made = MadeBatch.of(Readings.of(plan, WeighingMethod.TARE_EACH, readings));
         CorrectionRules rules = CorrectionRules.within(Tolerances.of("20 %")).freezing(formula.line("L0"));

@@ -134,7 +134,7 @@ final class MendingOnSeveralBalancesTest {
         for (LineAddition addition : displayed.additions()) {
             Balance balance = addition.balance().orElse(made.plan().bench().balance());
             assertThat(balance)
-                    .isEqualTo(made.lines().get(addition.line().position() - 1).balance());
+                    .isEqualTo(made.lines().get(addition.line().index()).balance());
             assertThat(addition.mass().ratioTo(balance.readability()).isInteger())
                     .isTrue();
             assertThat(isCarried(addition) || !displayed.isWithin()).isTrue();

@@ -89,8 +89,7 @@ final class OpposingCapsTest {
             List<Reading> read = new ArrayList<>();
             String[] counts = readings.split(" ");
             for (FormulaLine line : plan.batch().formula().lines()) {
-                read.add(Reading.of(
-                        line, Amount.grams(Ratio.parse(step).times(Long.parseLong(counts[line.position() - 1])))));
+                read.add(Reading.of(line, Amount.grams(Ratio.parse(step).times(Long.parseLong(counts[line.index()])))));
             }
             CorrectionRules rules = CorrectionRules.within(Tolerances.of(tolerance));
             String[] most = caps.split(" ");

@@ -74,8 +74,7 @@ final class StockOverAllLinesTest {
 
         Ratio stockedGrams(List<LineAddition> additions) {
             return additions.stream()
-                    .filter(addition ->
-                            lines.get(addition.line().position() - 1).isStocked())
+                    .filter(addition -> lines.get(addition.line().index()).isStocked())
                     .map(addition -> addition.mass().exactValue())
                     .reduce(Ratio.ZERO, Ratio::plus);
         }
@@ -106,7 +105,7 @@ final class StockOverAllLinesTest {
         Batch batch = Batch.of(formula, BatchSize.ofStock(one.stocked(formula), Amount.grams(Ratio.of(one.stock))));
         Ratio needed = Ratio.ZERO;
         for (BatchLine line : batch.lines()) {
-            needed = one.lines.get(line.line().position() - 1).isStocked() ? needed.plus(line.result()) : needed;
+            needed = one.lines.get(line.line().index()).isStocked() ? needed.plus(line.result()) : needed;
         }
         assertThat(needed).isEqualTo(Ratio.of(one.stock));
     }

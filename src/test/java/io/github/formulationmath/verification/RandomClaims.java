@@ -261,7 +261,7 @@ final class RandomClaims {
             case PARTS_AS_PERCENT -> {
                 BigDecimal sum = BigDecimal.ZERO;
                 for (var line : formula.lines()) {
-                    sum = sum.add(partsOf(line.position() - 1));
+                    sum = sum.add(partsOf(line.index()));
                 }
                 scale(grams, sum.divide(HUNDRED, WIDE));
             }

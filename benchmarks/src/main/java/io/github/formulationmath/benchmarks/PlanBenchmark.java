@@ -76,7 +76,7 @@ public class PlanBenchmark {
             formulas.add(formula(random));
             List<Quantity<Dimensionless>> shares = new ArrayList<>();
             for (FormulaLine line : formulas.get(i).lines()) {
-                int at = line.position() - 1;
+                int at = line.index();
                 decimals[i][at] = line.fraction().toBigDecimal();
                 doubles[i][at] = line.fraction().doubleValue();
                 shares.add(Quantities.getQuantity(decimals[i][at], AbstractUnit.ONE));
