@@ -115,10 +115,12 @@ public record AlkaliGrade(
             Ratio k = carbonateFactor(alkali);
             boolean total = stated == Stated.TOTAL_ALKALI;
             Ratio low = assay.least().minus(total ? k.times(carbonate.greatest().fraction()) : Ratio.ZERO);
-            Ratio high = assay.greatest().minus(total ? k.times(carbonate.least().fraction()) : Ratio.ZERO);
+            Ratio high =
+                    assay.greatest().minus(total ? k.times(carbonate.least().fraction()) : Ratio.ZERO);
             if (low.signum() < 0) {
                 throw new IllegalArgumentException("carbonate in " + alkali + " is " + carbonate
-                        + ", which counts as more than the assay of " + Excerpt.of(assay.least().times(100))
+                        + ", which counts as more than the assay of "
+                        + Excerpt.of(assay.least().times(100))
                         + " %: are the two figures of the same lot?");
             }
             return new AlkaliGrade(

@@ -40,11 +40,8 @@ public final class AlkaliNumber implements Comparable<AlkaliNumber>, Serializabl
         Ratio potassium = Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole();
         Ratio sodium = potassium.dividedBy(Alkali.SODIUM_HYDROXIDE.molarMass().gramsPerMole());
         Ratio milli = Ratio.of(1, 1000);
-        return new TreeMap<>(Map.of(
-                "mg KOH/g", milli,
-                "g KOH/g", Ratio.ONE,
-                "mg NaOH/g", sodium.times(milli),
-                "g NaOH/g", sodium));
+        return new TreeMap<>(
+                Map.of("mg KOH/g", milli, "g KOH/g", Ratio.ONE, "mg NaOH/g", sodium.times(milli), "g NaOH/g", sodium));
     }
 
     /**

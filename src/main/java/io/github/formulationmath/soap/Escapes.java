@@ -38,7 +38,9 @@ public record Escapes(
         Objects.requireNonNull(monoglycerides, "monoglycerides");
         Objects.requireNonNull(diglycerides, "diglycerides");
         Objects.requireNonNull(unsaponifiable, "unsaponifiable");
-        Ratio most = freeAcids.greatest().fraction()
+        Ratio most = freeAcids
+                .greatest()
+                .fraction()
                 .plus(monoglycerides.greatest().fraction())
                 .plus(diglycerides.greatest().fraction())
                 .plus(unsaponifiable.greatest().fraction());

@@ -60,7 +60,8 @@ public record Fat(
         }
         Objects.requireNonNull(nature, "nature");
         Objects.requireNonNull(inert, "inert");
-        AlkaliNumber most = Objects.requireNonNull(saponification, "saponification").range().greatest();
+        AlkaliNumber most =
+                Objects.requireNonNull(saponification, "saponification").range().greatest();
         Objects.requireNonNull(acidValue, "acidValue").ifPresent(acid -> {
             if (acid.greatest().compareTo(most) > 0) {
                 throw new IllegalArgumentException("acid value of " + Excerpt.of(name) + " is " + acid
@@ -143,9 +144,11 @@ public record Fat(
 
     private static SaponificationValue usual(String name, SaponificationValue value) {
         Objects.requireNonNull(value, "value");
-        if (!USUAL.contains(value.range().least()) || !USUAL.contains(value.range().greatest())) {
+        if (!USUAL.contains(value.range().least())
+                || !USUAL.contains(value.range().greatest())) {
             throw new IllegalArgumentException("saponification value of " + Excerpt.of(name) + " is " + value.range()
-                    + ", outside " + USUAL + " of edible fats: if it is a wax use Fat.wax, if you have seen such a value"
+                    + ", outside " + USUAL
+                    + " of edible fats: if it is a wax use Fat.wax, if you have seen such a value"
                     + " use Fat.unusual; or is the unit wrong?");
         }
         return value;

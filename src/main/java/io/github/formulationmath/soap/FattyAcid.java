@@ -26,8 +26,8 @@ public record FattyAcid(int carbons, int doubleBonds) implements Comparable<Fatt
      */
     public FattyAcid {
         if (carbons < LEAST_CARBONS || carbons > MOST_CARBONS) {
-            throw new IllegalArgumentException("carbons is " + carbons + ": fatty acids of fats have " + LEAST_CARBONS
-                    + " to " + MOST_CARBONS);
+            throw new IllegalArgumentException(
+                    "carbons is " + carbons + ": fatty acids of fats have " + LEAST_CARBONS + " to " + MOST_CARBONS);
         }
         if (doubleBonds < 0 || doubleBonds > MOST_DOUBLE_BONDS || 2 * doubleBonds >= carbons) {
             throw new IllegalArgumentException("doubleBonds is " + doubleBonds + " with " + carbons
@@ -44,12 +44,11 @@ public record FattyAcid(int carbons, int doubleBonds) implements Comparable<Fatt
      */
     public static FattyAcid parse(String text) {
         if (!text.matches("C[0-9]{1,2}:[0-9]")) {
-            throw new IllegalArgumentException(
-                    "fatty acid is \"" + text + "\": write C, the carbon atoms, a colon and the double bonds, as in C18:1");
+            throw new IllegalArgumentException("fatty acid is \"" + text
+                    + "\": write C, the carbon atoms, a colon and the double bonds, as in C18:1");
         }
         int colon = text.indexOf(':');
-        return new FattyAcid(
-                Integer.parseInt(text.substring(1, colon)), Integer.parseInt(text.substring(colon + 1)));
+        return new FattyAcid(Integer.parseInt(text.substring(1, colon)), Integer.parseInt(text.substring(colon + 1)));
     }
 
     /**

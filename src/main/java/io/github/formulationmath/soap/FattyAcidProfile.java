@@ -53,9 +53,7 @@ public final class FattyAcidProfile implements Serializable {
     }
 
     private static Ratio mass(String formula) {
-        return MolarMass.of(
-                        MolecularFormula.parse(formula))
-                .gramsPerMole();
+        return MolarMass.of(MolecularFormula.parse(formula)).gramsPerMole();
     }
 
     /**
@@ -195,7 +193,8 @@ public final class FattyAcidProfile implements Serializable {
         equal(rows, with(Collections.nCopies(n, Ratio.ONE), Ratio.ONE.unaryMinus()), Ratio.ZERO);
         int j = 0;
         for (Interval<MassFraction> range : shares.values()) {
-            rows.add(new LinearProgram.Row(unit(n, j, Ratio.ONE, range.least().fraction().unaryMinus()), Ratio.ZERO));
+            rows.add(new LinearProgram.Row(
+                    unit(n, j, Ratio.ONE, range.least().fraction().unaryMinus()), Ratio.ZERO));
             rows.add(new LinearProgram.Row(
                     unit(n, j, Ratio.ONE.unaryMinus(), range.greatest().fraction()), Ratio.ZERO));
             j++;
@@ -209,7 +208,8 @@ public final class FattyAcidProfile implements Serializable {
 
     private static void equal(List<LinearProgram.Row> rows, List<Ratio> coefficients, Ratio value) {
         rows.add(new LinearProgram.Row(coefficients, value));
-        rows.add(new LinearProgram.Row(coefficients.stream().map(Ratio::unaryMinus).toList(), value.unaryMinus()));
+        rows.add(new LinearProgram.Row(
+                coefficients.stream().map(Ratio::unaryMinus).toList(), value.unaryMinus()));
     }
 
     private static List<Ratio> with(List<Ratio> coefficients, Ratio last) {

@@ -166,8 +166,8 @@ public final class LyeBuilder {
 
     private static <T> T required(@Nullable T value, String what, String method) {
         if (value == null) {
-            throw new IllegalArgumentException("it is not said " + what + ": there is no default, say it with " + method
-                    + "(…)");
+            throw new IllegalArgumentException(
+                    "it is not said " + what + ": there is no default, say it with " + method + "(…)");
         }
         return value;
     }

@@ -152,7 +152,8 @@ public final class LyeCalculation {
         }
 
         <V> V in(Reckoning<V> r) {
-            Subject subject = Subject.of(grade.alkali().toString(), grade.alkali().inciName());
+            Subject subject =
+                    Subject.of(grade.alkali().toString(), grade.alkali().inciName());
             V wanted = of.hydroxide(r);
             V moles = ofMoles.equals(Ratio.ONE)
                     ? wanted
@@ -187,9 +188,7 @@ public final class LyeCalculation {
         V mass = r.given(FAT, subject, fats.get(i).mass().canonical(), Source.user());
         V value = r.given(VALUE, subject, value(fat), fat.saponification().source());
         return r.named(
-                OF_FAT,
-                subject,
-                r.quotient(r.product(mass, value), r.known(Alkali.POTASSIUM_HYDROXIDE.molarMass())));
+                OF_FAT, subject, r.quotient(r.product(mass, value), r.known(Alkali.POTASSIUM_HYDROXIDE.molarMass())));
     }
 
     private <V> V acidDemand(Reckoning<V> r, int i) {

@@ -108,15 +108,15 @@ public record LyeWater(Convention convention, Ratio number, Of alkali) implement
      */
     Ratio water(Ratio fats, Ratio pure, Ratio asWeighed) {
         Ratio l = alkali == Of.PURE_HYDROXIDE ? pure : asWeighed;
-        Ratio water =
-                switch (convention) {
-                    case CONCENTRATION -> l.times(Ratio.ONE.minus(number)).dividedBy(number);
-                    case PER_ALKALI -> l.times(number);
-                    case OF_FATS -> fats.times(number);
-                };
+        Ratio water = switch (convention) {
+            case CONCENTRATION -> l.times(Ratio.ONE.minus(number)).dividedBy(number);
+            case PER_ALKALI -> l.times(number);
+            case OF_FATS -> fats.times(number);
+        };
         if (pure.compareTo(water.plus(asWeighed).times(HALF)) > 0) {
-            throw new IllegalArgumentException("water is " + Excerpt.of(number.times(100))
-                    + " % of the fats, which makes a lye stronger than 50 %: it may not stay dissolved; take more water");
+            throw new IllegalArgumentException(
+                    "water is " + Excerpt.of(number.times(100))
+                            + " % of the fats, which makes a lye stronger than 50 %: it may not stay dissolved; take more water");
         }
         return water;
     }

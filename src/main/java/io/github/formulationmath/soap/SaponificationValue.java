@@ -36,8 +36,9 @@ public record SaponificationValue(Interval<AlkaliNumber> range, Evidence evidenc
         Objects.requireNonNull(evidence, "evidence");
         if (Objects.requireNonNull(range, "range").least().equals(AlkaliNumber.ZERO)
                 || range.greatest().compareTo(HIGHEST) > 0) {
-            throw new IllegalArgumentException("saponification value is " + Excerpt.of(range)
-                    + ": it lies above 0 and at most at " + HIGHEST + ", beyond which there is no fat; is the unit right?");
+            throw new IllegalArgumentException(
+                    "saponification value is " + Excerpt.of(range) + ": it lies above 0 and at most at " + HIGHEST
+                            + ", beyond which there is no fat; is the unit right?");
         }
         if (Objects.requireNonNull(source, "source").citation().isEmpty()) {
             throw new IllegalArgumentException("saponification value " + Excerpt.of(range)

@@ -78,8 +78,6 @@ public record Unsaponified(MassFraction shortfall, Convention convention) implem
      */
     public MassFraction stated() {
         Ratio d = shortfall.fraction();
-        return convention == Convention.ALKALI_SHORTFALL
-                ? shortfall
-                : MassFraction.of(d.dividedBy(Ratio.ONE.minus(d)));
+        return convention == Convention.ALKALI_SHORTFALL ? shortfall : MassFraction.of(d.dividedBy(Ratio.ONE.minus(d)));
     }
 }
