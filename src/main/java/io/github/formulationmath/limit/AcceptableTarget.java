@@ -69,8 +69,8 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
     private <V> V harm(Reckoning<V> r, V weight, AdditionError error) {
         boolean tooMuchHarms = r.number(weight).signum() > 0 == limit().kind().isUpper();
         V reach = tooMuchHarms
-                ? r.difference(r.known(error.highest()), r.known(error.estimate()))
-                : r.difference(r.known(error.estimate()), r.known(error.lowest()));
+                ? r.difference(r.known(error.bounds().greatest()), r.known(error.estimate()))
+                : r.difference(r.known(error.estimate()), r.known(error.bounds().least()));
         return r.product(r.absolute(weight), reach);
     }
 
@@ -104,8 +104,7 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
     /** A covariance of two weighted sums of masses against the square of the whole. */
     private Ratio relative(Map<Integer, Ratio> one, Map<Integer, Ratio> other) {
-        Ratio total =
-                IntStream.range(0, masses.size()).mapToObj(masses::estimate).reduce(Ratio.ZERO, Ratio::plus);
+        Ratio total = masses.total().canonical();
         return masses.covariance(one, other).dividedBy(total.times(total));
     }
 }

@@ -57,7 +57,11 @@ public final class ListedIngredient implements Subject, Explained {
      * @return the guaranteed interval, as fractions of one; a single point if nothing was weighed
      */
     public Bounds bounds() {
-        return made(strengths()).map(MadeShare::bounds).orElseGet(() -> Bounds.point(share));
+        return made(strengths())
+                .map(MadeShare::bounds)
+                .map(found -> Bounds.closed(
+                        found.least().canonical(), found.greatest().canonical()))
+                .orElseGet(() -> Bounds.point(share));
     }
 
     private Map<Integer, Ratio> strengths() {
@@ -77,7 +81,7 @@ public final class ListedIngredient implements Subject, Explained {
         Map<Integer, Ratio> difference = strengths();
         other.strengths().forEach((line, strength) -> difference.merge(line, strength.unaryMinus(), Ratio::plus));
         return made(difference)
-                .map(found -> found.lowest().result().signum() >= 0)
+                .map(found -> found.bounds().least().signum() >= 0)
                 .orElseGet(() -> share.compareTo(other.share) >= 0);
     }
 

@@ -13,12 +13,12 @@ record MadeEvidence(MadeShare share) implements Evidence {
 
     @Override
     public <V> V lowest(Reckoning<V> r) {
-        return r.known(share.lowest());
+        return r.known(share.bounds().least());
     }
 
     @Override
     public <V> V highest(Reckoning<V> r) {
-        return r.known(share.highest());
+        return r.known(share.bounds().greatest());
     }
 
     @Override

@@ -145,7 +145,7 @@ public final class Verdict implements Explained {
      */
     public OptionalDouble standardUncertainty() {
         return relations.evidence() instanceof MadeEvidence made
-                ? OptionalDouble.of(made.share().standardUncertainty())
+                ? OptionalDouble.of(made.share().uncertainty().canonical().doubleValue())
                 : OptionalDouble.empty();
     }
 

@@ -128,10 +128,7 @@ public final class Bounds implements Serializable {
      * @return true if every number of the other is in this one
      */
     public boolean encloses(Bounds other) {
-        Objects.requireNonNull(other, "other");
-        boolean below = lower == null || other.lower != null && lower.compareTo(other.lower) <= 0;
-        boolean above = upper == null || other.upper != null && other.upper.compareTo(upper) <= 0;
-        return below && above;
+        return intersection(other).equals(Optional.of(other));
     }
 
     /**

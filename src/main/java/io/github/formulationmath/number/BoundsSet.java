@@ -1,7 +1,5 @@
 package io.github.formulationmath.number;
 
-import java.io.InvalidObjectException;
-import java.io.Serial;
 import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -9,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A set of numbers made of finitely many closed intervals that do not touch, in ascending order.
@@ -18,29 +15,21 @@ import org.jspecify.annotations.Nullable;
  * {@code [19, 21] ∪ [38, 42] ∪ [57, ∞)}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param parts the intervals in ascending order, apart from each other; an unmodifiable list
  */
-public final class BoundsSet implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record BoundsSet(List<Bounds> parts) implements Serializable {
 
     private static final Comparator<Bounds> BY_LOWER_END =
             Comparator.comparing(b -> b.lower().orElse(null), Comparator.nullsFirst(Comparator.naturalOrder()));
 
-    private final List<Bounds> parts;
-
-    private BoundsSet(List<Bounds> parts) {
-        this.parts = List.copyOf(parts);
-    }
-
     /**
      * The union of intervals given in any order; those that overlap or touch are merged.
      *
-     * @param intervals the intervals, none at all for the empty set
-     * @return their union
+     * @param parts the intervals, none at all for the empty set
      */
-    public static BoundsSet of(List<Bounds> intervals) {
-        List<Bounds> sorted = new ArrayList<>(List.copyOf(Objects.requireNonNull(intervals, "intervals")));
+    public BoundsSet {
+        List<Bounds> sorted = new ArrayList<>(List.copyOf(Objects.requireNonNull(parts, "parts")));
         sorted.sort(BY_LOWER_END);
         List<Bounds> merged = new ArrayList<>();
         for (Bounds next : sorted) {
@@ -51,7 +40,17 @@ public final class BoundsSet implements Serializable {
                 merged.add(next);
             }
         }
-        return new BoundsSet(merged);
+        parts = List.copyOf(merged);
+    }
+
+    /**
+     * The union of intervals given in any order; those that overlap or touch are merged.
+     *
+     * @param intervals the intervals, none at all for the empty set
+     * @return their union
+     */
+    public static BoundsSet of(List<Bounds> intervals) {
+        return new BoundsSet(Objects.requireNonNull(intervals, "intervals"));
     }
 
     private static Bounds union(Bounds first, Bounds second) {
@@ -60,15 +59,6 @@ public final class BoundsSet implements Serializable {
         }
         Ratio high = first.upper().get().max(second.upper().get());
         return first.lower().isPresent() ? Bounds.closed(first.lower().get(), high) : Bounds.atMost(high);
-    }
-
-    /**
-     * The intervals in ascending order, apart from each other.
-     *
-     * @return an unmodifiable list
-     */
-    public List<Bounds> parts() {
-        return parts;
     }
 
     /**
@@ -196,30 +186,11 @@ public final class BoundsSet implements Serializable {
         return a.minus(b).abs();
     }
 
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof BoundsSet that && parts.equals(that.parts);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(parts);
-    }
-
     /** The intervals joined by the union sign; {@code ∅} for the empty set. */
     @Override
     public String toString() {
         return parts.isEmpty()
                 ? "∅"
                 : String.join(" ∪ ", parts.stream().map(Bounds::toString).toList());
-    }
-
-    @Serial
-    private Object readResolve() throws InvalidObjectException {
-        try {
-            return of(parts);
-        } catch (NullPointerException e) {
-            throw (InvalidObjectException) new InvalidObjectException("an interval is missing").initCause(e);
-        }
     }
 }

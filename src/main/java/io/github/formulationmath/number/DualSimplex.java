@@ -1,7 +1,6 @@
 package io.github.formulationmath.number;
 
 import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -178,10 +177,8 @@ final class DualSimplex {
     }
 
     private static Ratio[] zeros(int count) {
-        List<Ratio> zeros = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            zeros.add(Ratio.ZERO);
-        }
-        return zeros.toArray(new Ratio[0]);
+        Ratio[] zeros = new Ratio[count];
+        Arrays.fill(zeros, Ratio.ZERO);
+        return zeros;
     }
 }

@@ -66,7 +66,7 @@ public sealed interface LinearAnswer extends Serializable {
         public void requireProof(LinearProgram program) {
             require(isNonNegative(values), "an unknown is negative");
             for (LinearProgram.Row row : program.rows()) {
-                require(row.at(values).compareTo(row.least()) >= 0, "a row is not kept");
+                require(row.isKeptBy(values), "a row is not kept");
             }
             require(LinearProgram.dot(program.costs(), values).equals(cost), "the cost is another");
             require(isNonNegative(multipliers), "a multiplier is negative");

@@ -1,6 +1,5 @@
 package io.github.formulationmath.number;
 
-import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -16,7 +15,7 @@ import java.util.Objects;
  * @param costs one number per unknown, each at least 0
  * @param rows the conditions
  */
-public record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serializable {
+public record LinearProgram(List<Ratio> costs, List<Row> rows) {
 
     /**
      * One condition {@code a · x ≥ b}.
@@ -24,7 +23,7 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serial
      * @param coefficients a, one number per unknown
      * @param least b
      */
-    public record Row(List<Ratio> coefficients, Ratio least) implements Serializable {
+    public record Row(List<Ratio> coefficients, Ratio least) {
 
         /**
          * Copies the coefficients.
@@ -37,10 +36,6 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serial
             Objects.requireNonNull(least, "least");
         }
 
-        Ratio at(List<Ratio> x) {
-            return dot(coefficients, x);
-        }
-
         /**
          * Whether these unknowns keep the condition.
          *
@@ -48,7 +43,7 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) implements Serial
          * @return true if {@code a · x ≥ b}
          */
         public boolean isKeptBy(List<Ratio> x) {
-            return at(x).compareTo(least) >= 0;
+            return dot(coefficients, x).compareTo(least) >= 0;
         }
     }
 

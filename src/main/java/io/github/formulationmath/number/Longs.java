@@ -1,11 +1,63 @@
 package io.github.formulationmath.number;
 
+import java.math.BigInteger;
 import java.math.RoundingMode;
 
-/** The 64-bit steps of exact arithmetic; {@link Long#MIN_VALUE} never comes in. */
+/**
+ * The arithmetic of ratios a/b and c/d that fit 64 bits, in lowest terms with positive denominators, and its steps. It stays
+ * in 64 bits as long as every product does, and goes on in {@link BigInteger} otherwise. {@link Long#MIN_VALUE} never comes
+ * in.
+ */
 final class Longs {
 
     private Longs() {}
+
+    /** The sum; common factors are taken out before multiplying (D. E. Knuth, TAOCP 2, 4.5.1; from memory). */
+    static Ratio add(long a, long b, long c, long d) {
+        long g = b == d ? b : gcd(b, d);
+        long left = over(b, g);
+        long right = over(d, g);
+        if (productFits(a, right) && productFits(c, left)) {
+            long x = a * right;
+            long y = c * left;
+            long sum = x + y;
+            if (((x ^ sum) & (y ^ sum)) >= 0 && sum != Long.MIN_VALUE) {
+                long common = g == 1 ? 1 : gcd(sum, g);
+                long rest = over(d, common);
+                if (productFits(left, rest)) {
+                    return Ratio.ofLowestTerms(over(sum, common), left * rest);
+                }
+            }
+        }
+        return BigRatio.add(BigInteger.valueOf(a), BigInteger.valueOf(b), BigInteger.valueOf(c), BigInteger.valueOf(d));
+    }
+
+    /** The product; common factors are taken out before multiplying. */
+    static Ratio multiply(long a, long b, long c, long d) {
+        long g = gcd(a, d);
+        long h = gcd(c, b);
+        long top = over(a, g);
+        long topToo = over(c, h);
+        long bottom = over(b, h);
+        long bottomToo = over(d, g);
+        if (productFits(top, topToo) && productFits(bottom, bottomToo)) {
+            return Ratio.ofLowestTerms(top * topToo, bottom * bottomToo);
+        }
+        return Ratio.ofBig(
+                BigInteger.valueOf(top).multiply(BigInteger.valueOf(topToo)),
+                BigInteger.valueOf(bottom).multiply(BigInteger.valueOf(bottomToo)));
+    }
+
+    /** The multiple of c/d nearest to a/b under a mode, c above 0. */
+    static Ratio toMultipleOf(long a, long b, long c, long d, RoundingMode mode) {
+        if (productFits(a, d) && productFits(b, c)) {
+            long steps = divide(a * d, b * c, mode);
+            if (productFits(steps, c)) {
+                return d == 1 ? Ratio.ofLowestTerms(steps * c, 1) : Ratio.of(steps * c, d);
+            }
+        }
+        return multiply(a, b, d, c).toWhole(mode).times(Ratio.ofLowestTerms(c, d));
+    }
 
     /** Greatest common divisor of the absolute values; of 0 and x it is x; at least 1. */
     static long gcd(long a, long b) {

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same number: 0.5, 1/2 and 2/4 are equal. Immutable and thread-safe.
  */
-public final class Ratio extends RatioOperations implements Comparable<Ratio> {
+public final class Ratio extends Number implements Comparable<Ratio> {
     /** The number 0. */
     public static final Ratio ZERO = new Ratio(0, 1);
 
@@ -122,6 +122,11 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     public static Ratio of(BigDecimal value) {
         Objects.requireNonNull(value, "value");
         RatioText.requireExponent(-(long) value.scale(), value.unscaledValue().bitLength() + " bits");
+        return ofDecimal(value);
+    }
+
+    /** A decimal whose scale is known to be small enough. */
+    static Ratio ofDecimal(BigDecimal value) {
         return value.scale() <= 0
                 ? of(value.unscaledValue().multiply(BigInteger.TEN.pow(-value.scale())))
                 : of(value.unscaledValue(), BigInteger.TEN.pow(value.scale()));
@@ -140,7 +145,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("value is " + value + ": a finite number is needed");
         }
-        return of(ShortestDecimal.of(value));
+        return of(Doubles.shortest(value));
     }
 
     /**
@@ -154,7 +159,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
         if (!Float.isFinite(value)) {
             throw new IllegalArgumentException("value is " + value + ": a finite number is needed");
         }
-        return of(ShortestDecimal.of(value));
+        return of(Doubles.shortest(value));
     }
 
     /**
@@ -238,7 +243,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     public Ratio plus(Ratio other) {
         Objects.requireNonNull(other, "other");
         return big == null && other.big == null
-                ? SmallRatios.add(num, den, other.num, other.den)
+                ? Longs.add(num, den, other.num, other.den)
                 : BigRatio.add(numerator(), denominator(), other.numerator(), other.denominator());
     }
 
@@ -251,7 +256,7 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     public Ratio minus(Ratio other) {
         Objects.requireNonNull(other, "other");
         return big == null && other.big == null
-                ? SmallRatios.add(num, den, -other.num, other.den)
+                ? Longs.add(num, den, -other.num, other.den)
                 : BigRatio.add(numerator(), denominator(), other.numerator().negate(), other.denominator());
     }
 
@@ -264,8 +269,18 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     public Ratio times(Ratio other) {
         Objects.requireNonNull(other, "other");
         return big == null && other.big == null
-                ? SmallRatios.multiply(num, den, other.num, other.den)
+                ? Longs.multiply(num, den, other.num, other.den)
                 : of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
+    }
+
+    /**
+     * This number times a whole number.
+     *
+     * @param factor the factor
+     * @return the exact product
+     */
+    public Ratio times(long factor) {
+        return times(of(factor));
     }
 
     /**
@@ -281,10 +296,42 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
         }
         if (big == null && divisor.big == null) {
             return divisor.num < 0
-                    ? SmallRatios.multiply(num, den, -divisor.den, -divisor.num)
-                    : SmallRatios.multiply(num, den, divisor.den, divisor.num);
+                    ? Longs.multiply(num, den, -divisor.den, -divisor.num)
+                    : Longs.multiply(num, den, divisor.den, divisor.num);
         }
         return of(numerator().multiply(divisor.denominator()), denominator().multiply(divisor.numerator()));
+    }
+
+    /**
+     * This number divided by a whole number.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     */
+    public Ratio dividedBy(long divisor) {
+        return dividedBy(of(divisor));
+    }
+
+    /**
+     * {@link #dividedBy(Ratio)} under the name that Kotlin's {@code /} looks for.
+     *
+     * @param divisor the divisor, not 0
+     * @return the exact quotient
+     * @throws ArithmeticException if the divisor is 0
+     */
+    public Ratio div(Ratio divisor) {
+        return dividedBy(divisor);
+    }
+
+    /**
+     * One divided by this number.
+     *
+     * @return the reciprocal
+     * @throws ArithmeticException if this number is 0
+     */
+    public Ratio reciprocal() {
+        return ONE.dividedBy(this);
     }
 
     /**
@@ -297,12 +344,30 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     }
 
     /**
+     * The size of this number, without its sign.
+     *
+     * @return the absolute value
+     */
+    public Ratio abs() {
+        return signum() < 0 ? unaryMinus() : this;
+    }
+
+    /**
      * The sign: -1, 0 or 1.
      *
      * @return the sign of this number
      */
     public int signum() {
         return big == null ? Long.signum(num) : big.num().signum();
+    }
+
+    /**
+     * Whether this number is 0.
+     *
+     * @return true for 0
+     */
+    public boolean isZero() {
+        return signum() == 0;
     }
 
     /**
@@ -315,6 +380,15 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     }
 
     /**
+     * Whether this number can be written with a finite number of decimals.
+     *
+     * @return true if the denominator has no prime factor but 2 and 5
+     */
+    public boolean isDecimal() {
+        return WholeNumbers.decimalPlaces(denominator()) >= 0;
+    }
+
+    /**
      * The nearest whole number under a rounding mode.
      *
      * @param mode what to do with the part after the point, and with ties
@@ -323,7 +397,64 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
      */
     public Ratio toWhole(RoundingMode mode) {
         Objects.requireNonNull(mode, "mode");
-        return big == null ? of(Longs.divide(num, den, mode)) : of(WholeNumbers.divide(big, mode));
+        return big == null ? of(Longs.divide(num, den, mode)) : of(big.toWhole(mode));
+    }
+
+    /**
+     * The largest whole number that is not above this one.
+     *
+     * @return the floor
+     */
+    public Ratio floor() {
+        return toWhole(RoundingMode.FLOOR);
+    }
+
+    /**
+     * The smallest whole number that is not below this one.
+     *
+     * @return the ceiling
+     */
+    public Ratio ceil() {
+        return toWhole(RoundingMode.CEILING);
+    }
+
+    /**
+     * This number rounded as told.
+     *
+     * @param rounding the grid and the mode
+     * @return the rounded number
+     * @throws ArithmeticException as {@link Rounding#apply(Ratio)}
+     */
+    public Ratio rounded(Rounding rounding) {
+        return Objects.requireNonNull(rounding, "rounding").apply(this);
+    }
+
+    /**
+     * The square root, correctly rounded, half even, to significant digits; a tie cannot occur unless the root is exact.
+     *
+     * <p>Example: the root of 1/12 to six digits is 0.288675.
+     *
+     * @param digits significant digits of the result, from 1 to {@value Rounding#MAX_DIGITS}
+     * @return the root, exact if it has no more digits than asked for
+     * @throws ArithmeticException if this number is negative
+     * @throws IllegalArgumentException if digits is out of range
+     */
+    public Ratio sqrt(int digits) {
+        Rounding rounding = Rounding.toSignificantDigits(digits);
+        if (signum() < 0) {
+            throw new ArithmeticException("the square root of " + Excerpt.of(this) + " is not a real number");
+        }
+        if (isZero()) {
+            return this;
+        }
+        // Scaled by 100^k the whole root has two digits more than asked for; a lost rest is kept as a sticky half unit.
+        int k = Math.max(0, digits + 2 - Math.floorDiv(WholeNumbers.magnitude(this), 2));
+        BigInteger scale = BigInteger.TEN.pow(k);
+        Ratio scaled = times(of(scale.multiply(scale)));
+        BigInteger whole = scaled.toWhole(RoundingMode.FLOOR).numerator().sqrt();
+        boolean exact = of(whole.multiply(whole)).equals(scaled);
+        Ratio root = of(whole.shiftLeft(1).add(exact ? BigInteger.ZERO : BigInteger.ONE), scale.shiftLeft(1));
+        return rounding.apply(root);
     }
 
     @Override
@@ -337,12 +468,83 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
                 .compareTo(other.numerator().multiply(denominator()));
     }
 
+    /**
+     * The smaller of this number and another.
+     *
+     * @param other the other number
+     * @return whichever is smaller; this one if they are equal
+     */
+    public Ratio min(Ratio other) {
+        return compareTo(other) <= 0 ? this : other;
+    }
+
+    /**
+     * The larger of this number and another.
+     *
+     * @param other the other number
+     * @return whichever is larger; this one if they are equal
+     */
+    public Ratio max(Ratio other) {
+        return compareTo(other) >= 0 ? this : other;
+    }
+
     /** The nearest {@code double}, correctly rounded (ties to even); infinite only if out of its range. */
     @Override
     public double doubleValue() {
         return big == null && Longs.isExactDouble(num) && Longs.isExactDouble(den)
                 ? (double) num / den
                 : Doubles.nearest(numerator(), denominator());
+    }
+
+    /** The nearest {@code float} to {@link #doubleValue()}. */
+    @Override
+    public float floatValue() {
+        return (float) doubleValue();
+    }
+
+    /** The whole part, cut off towards 0, as {@link BigInteger#longValue()} gives it: low 64 bits. */
+    @Override
+    public long longValue() {
+        return toWhole(RoundingMode.DOWN).numerator().longValue();
+    }
+
+    /** The whole part, cut off towards 0: low 32 bits. */
+    @Override
+    public int intValue() {
+        return (int) longValue();
+    }
+
+    /**
+     * This whole number as a {@code long}.
+     *
+     * @return the same number
+     * @throws ArithmeticException if it is no whole number or does not fit
+     */
+    public long toLongExact() {
+        if (!isInteger()) {
+            throw new ArithmeticException(Excerpt.of(this) + " is not a whole number");
+        }
+        try {
+            return numerator().longValueExact();
+        } catch (ArithmeticException e) {
+            throw (ArithmeticException)
+                    new ArithmeticException(Excerpt.of(this) + " does not fit the 64 bits of a long").initCause(e);
+        }
+    }
+
+    /**
+     * This number as a decimal, exactly.
+     *
+     * @return the decimal without trailing zeros after the point
+     * @throws ArithmeticException if it has no finite decimal form; round it first
+     */
+    public BigDecimal toBigDecimal() {
+        int places = WholeNumbers.decimalPlaces(denominator());
+        if (places < 0) {
+            throw new ArithmeticException(Excerpt.of(this)
+                    + " has no finite decimal form: round it first, for example with rounded(toDecimalPlaces(4))");
+        }
+        return new BigDecimal(numerator()).divide(new BigDecimal(denominator()), places, RoundingMode.UNNECESSARY);
     }
 
     @Override
@@ -372,13 +574,8 @@ public final class Ratio extends RatioOperations implements Comparable<Ratio> {
     /** The multiple of a step nearest under a mode, the step above 0: {@code step · whole(this / step)}. */
     Ratio toMultipleOf(Ratio step, RoundingMode mode) {
         return big == null && step.big == null
-                ? SmallRatios.toMultipleOf(num, den, step.num, step.den, mode)
+                ? Longs.toMultipleOf(num, den, step.num, step.den, mode)
                 : dividedBy(step).toWhole(mode).times(step);
-    }
-
-    @Override
-    Ratio self() {
-        return this;
     }
 
     @Serial

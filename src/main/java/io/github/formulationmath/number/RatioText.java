@@ -1,10 +1,10 @@
 package io.github.formulationmath.number;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /** Numbers as text, in one form for all locales. */
 final class RatioText {
@@ -19,7 +19,7 @@ final class RatioText {
 
     // Possessive quantifiers: the match never backtracks, whatever the text.
     private static final Pattern DECIMAL =
-            Pattern.compile("([+-]?)(?:([0-9]++)(?:\\.([0-9]++))?|\\.([0-9]++))(?:[eE]([+-]?[0-9]++))?");
+            Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE]([+-]?[0-9]++))?");
     private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
 
     private RatioText() {}
@@ -58,26 +58,12 @@ final class RatioText {
     }
 
     private static Ratio decimal(String text, Matcher m) {
-        String whole = orEmpty(m.group(2));
-        String part = m.group(3) != null ? m.group(3) : orEmpty(m.group(4));
-        BigInteger digits = new BigInteger(whole + part);
-        long exponent = exponent(text, orEmpty(m.group(5))) - part.length();
-        Ratio size = exponent >= 0
-                ? Ratio.of(digits.multiply(BigInteger.TEN.pow((int) exponent)))
-                : Ratio.of(digits, BigInteger.TEN.pow((int) -exponent));
-        return m.group(1).equals("-") ? size.unaryMinus() : size;
-    }
-
-    private static long exponent(String text, String exponent) {
-        if (exponent.isEmpty()) {
-            return 0;
-        }
-        BigInteger value = new BigInteger(exponent);
-        if (value.abs().compareTo(BigInteger.valueOf(MAX_EXPONENT)) > 0) {
+        String exponent = m.group(1);
+        if (exponent != null && new BigInteger(exponent).abs().compareTo(BigInteger.valueOf(MAX_EXPONENT)) > 0) {
             throw new NumberTextException(
                     text, "the power of ten must lie between -" + MAX_EXPONENT + " and " + MAX_EXPONENT);
         }
-        return value.longValueExact();
+        return Ratio.ofDecimal(new BigDecimal(m.group()));
     }
 
     private static Ratio fraction(String text, Matcher m) {
@@ -106,9 +92,5 @@ final class RatioText {
 
     private static String hint(String text) {
         return text.indexOf(',') >= 0 ? " (a decimal point, no comma and no grouping marks)" : "";
-    }
-
-    private static String orEmpty(@Nullable String group) {
-        return group == null ? "" : group;
     }
 }

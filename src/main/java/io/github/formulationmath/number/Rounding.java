@@ -149,7 +149,7 @@ public final class Rounding implements Serializable {
         return switch (grid) {
             case NONE -> Ratio.ZERO;
             case STEP, PLACES -> step;
-            case SIGNIFICANT -> powerOfTen(value.isZero() ? 0 : Magnitude.of(value) + 1 - digits);
+            case SIGNIFICANT -> powerOfTen(value.isZero() ? 0 : WholeNumbers.magnitude(value) + 1 - digits);
         };
     }
 

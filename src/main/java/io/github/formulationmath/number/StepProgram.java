@@ -1,10 +1,11 @@
 package io.github.formulationmath.number;
 
-import java.io.Serializable;
 import java.math.BigInteger;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Smallest {@code Σ x_j} over multiples {@code x_j = n_j · d_j ≥ 0} of given steps that keep the rows of a linear program.
@@ -21,7 +22,7 @@ import java.util.Optional;
  * @param rows the conditions
  * @param steps one step per unknown, each above 0
  */
-public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) implements Serializable {
+public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
 
     /** Totals tried before the search is broken off; the same on every machine. */
     private static final int TOTALS = 10_000;
@@ -62,7 +63,7 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) imple
      */
     public Answer solve(Ratio upTo) {
         Objects.requireNonNull(upTo, "upTo");
-        LinearAnswer least = new LinearProgram(ones(), rows).solve();
+        LinearAnswer least = new LinearProgram(Collections.nCopies(steps.size(), Ratio.ONE), rows).solve();
         if (!(least instanceof LinearAnswer.Optimal optimal)) {
             return new Answer(Optional.empty(), true);
         }
@@ -92,16 +93,17 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) imple
         if (upTo.compareTo(least) < 0) {
             return upTo;
         }
-        List<Ratio> costs = Lists.with(Lists.copies(count, Ratio.ZERO), Ratio.ONE);
-        List<LinearProgram.Row> all =
-                Lists.map(rows, row -> new LinearProgram.Row(Lists.with(row.coefficients(), Ratio.ZERO), row.least()));
-        all = Lists.with(all, new LinearProgram.Row(Lists.copies(count + 1, Ratio.ONE), upTo));
+        List<Ratio> costs = with(Collections.nCopies(count, Ratio.ZERO), Ratio.ONE);
+        List<LinearProgram.Row> all = rows.stream()
+                .map(row -> new LinearProgram.Row(with(row.coefficients(), Ratio.ZERO), row.least()))
+                .toList();
+        all = with(all, new LinearProgram.Row(Collections.nCopies(count + 1, Ratio.ONE), upTo));
         LinearAnswer.Optimal missing = (LinearAnswer.Optimal) new LinearProgram(costs, all).solve();
         return upTo.minus(missing.cost());
     }
 
-    private List<Ratio> ones() {
-        return Lists.copies(steps.size(), Ratio.ONE);
+    private static <T> List<T> with(List<T> list, T last) {
+        return Stream.concat(list.stream(), Stream.of(last)).toList();
     }
 
     /** What every total of multiples is a multiple of. */

@@ -16,7 +16,8 @@ record StepRow(Ratio common, List<Ratio> extra, Ratio least, List<Integer> bestF
 
     static StepRow of(LinearProgram.Row row) {
         Ratio common = mostCommon(row.coefficients());
-        List<Ratio> extra = Lists.map(row.coefficients(), a -> a.minus(common));
+        List<Ratio> extra =
+                row.coefficients().stream().map(a -> a.minus(common)).toList();
         List<Integer> bestFirst = IntStream.range(0, extra.size())
                 .boxed()
                 .sorted(Comparator.comparing(extra::get).reversed())

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -27,7 +28,7 @@ final class StepSearch {
 
     StepSearch(StepProgram program, int choices) {
         this.steps = program.steps();
-        this.rows = Lists.map(program.rows(), StepRow::of);
+        this.rows = program.rows().stream().map(StepRow::of).toList();
         this.choicesLeft = choices;
     }
 
@@ -63,7 +64,8 @@ final class StepSearch {
 
     /** For every row, the unknowns that help it most first; without rows, as they come. */
     private static List<List<Integer>> orders(StepBox box) {
-        List<List<Integer>> orders = new ArrayList<>(Lists.map(box.rows(), StepRow::bestFirst));
+        List<List<Integer>> orders =
+                new ArrayList<>(box.rows().stream().map(StepRow::bestFirst).toList());
         Collections.reverse(orders);
         orders.add(IntStream.range(0, box.steps().size()).boxed().toList());
         return orders;
@@ -242,7 +244,7 @@ final class StepSearch {
             }
 
             /** The first whole number from low on for which something holds that then goes on to hold; high if none before. */
-            private Ratio halved(Ratio low, Ratio high, java.util.function.Predicate<Ratio> holds) {
+            private Ratio halved(Ratio low, Ratio high, Predicate<Ratio> holds) {
                 Ratio from = low;
                 Ratio to = high;
                 while (from.compareTo(to) < 0) {

@@ -1,6 +1,5 @@
 package io.github.formulationmath.number;
 
-import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 
@@ -10,17 +9,6 @@ final class WholeNumbers {
     private static final BigInteger FIVE = BigInteger.valueOf(5);
 
     private WholeNumbers() {}
-
-    /** The quotient as a whole number under a rounding mode. */
-    static BigInteger divide(BigRatio ratio, RoundingMode mode) {
-        if (mode == RoundingMode.UNNECESSARY && !ratio.den().equals(BigInteger.ONE)) {
-            throw new ArithmeticException("rounding is necessary: " + Excerpt.of(ratio.num() + "/" + ratio.den())
-                    + " lies between two whole numbers");
-        }
-        return new BigDecimal(ratio.num())
-                .divide(new BigDecimal(ratio.den()), 0, mode)
-                .toBigIntegerExact();
-    }
 
     /**
      * Whether a quotient that lies strictly between a floor and the next whole number goes up.
@@ -58,5 +46,19 @@ final class WholeNumbers {
             fives++;
         }
         return Math.max(twos, fives);
+    }
+
+    /** The power of ten at which the first significant digit stands: the largest e with 10^e ≤ |value|, value not 0. */
+    static int magnitude(Ratio value) {
+        BigInteger n = value.numerator().abs();
+        BigInteger d = value.denominator();
+        int e = n.toString().length() - d.toString().length();
+        return isAtLeast(n, d, e) ? e : e - 1;
+    }
+
+    private static boolean isAtLeast(BigInteger n, BigInteger d, int e) {
+        return e >= 0
+                ? n.compareTo(d.multiply(BigInteger.TEN.pow(e))) >= 0
+                : n.multiply(BigInteger.TEN.pow(-e)).compareTo(d) >= 0;
     }
 }

@@ -119,7 +119,7 @@ record AdditionBound(Balance balance, WeighingMethod method, Ratio coverage, Rat
         Ratio tare = balance.errors().tareResolution().map(AdditionBound::grams).orElse(Ratio.ZERO);
         Ratio linearity = grams(balance.errors().linearity());
         Ratio atTare = tare.dividedBy(2).plus(isOfIndication() ? linearity : Ratio.ZERO);
-        return atTare.compareTo(balance.gramsPerDivision().dividedBy(2).plus(linearity)) > 0;
+        return atTare.compareTo(balance.readability().canonical().dividedBy(2).plus(linearity)) > 0;
     }
 
     private boolean isOfIndication() {

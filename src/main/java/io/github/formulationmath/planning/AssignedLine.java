@@ -2,6 +2,7 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.scaling.BatchLine;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
@@ -14,6 +15,7 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.io.Serializable;
 import java.util.List;
+import javax.measure.quantity.Mass;
 
 /**
  * One line at the station that gives it the smallest guaranteed relative error, and how it would fare at the others.
@@ -84,8 +86,12 @@ public final class AssignedLine implements Explained {
     }
 
     static Addition addition(BatchLine line, WeighingStation station) {
-        return Addition.of(line.line(), line, new Reading(line, station), station.balance())
+        return Addition.of(line.line(), grams(line), grams(new Reading(line, station)), station.balance())
                 .by(station.method());
+    }
+
+    private static Amount<Mass> grams(Explained mass) {
+        return Amount.grams(mass.result()).withWorking(mass.origin());
     }
 
     @Override
@@ -131,7 +137,7 @@ public final class AssignedLine implements Explained {
             V d = r.given(
                     BatchSymbols.READABILITY,
                     Subject.of(name, name),
-                    station.balance().gramsPerDivision(),
+                    station.balance().readability().canonical(),
                     Source.user());
             V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
             return r.named(READING, line, r.product(divisions, d));

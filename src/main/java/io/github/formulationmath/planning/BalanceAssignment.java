@@ -95,7 +95,7 @@ public final class BalanceAssignment implements Weighed {
                     best(candidates).map(chosen -> new AssignedLine(line, candidates, chosen));
             assigned.ifPresentOrElse(lines::add, () -> unassigned.add(line));
             Ratio reading =
-                    assigned.map(each -> each.addition().reading().result()).orElse(line.result());
+                    assigned.map(each -> each.addition().reading().canonical()).orElse(line.result());
             content = content.plus(line, reading);
         }
         return new BalanceAssignment(batch, lines, unassigned, List.copyOf(notConsidered));

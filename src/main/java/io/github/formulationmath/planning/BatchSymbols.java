@@ -37,6 +37,6 @@ final class BatchSymbols {
     private BatchSymbols() {}
 
     static <V> V readability(Reckoning<V> r, Balance balance) {
-        return r.given(READABILITY, balance.gramsPerDivision(), Source.user());
+        return r.given(READABILITY, balance.readability().canonical(), Source.user());
     }
 }

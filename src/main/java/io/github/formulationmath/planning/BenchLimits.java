@@ -23,8 +23,9 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
         Amount<Mass> vessel = bench.vessel().mass();
         Ratio grams = batch.result().max(total);
         Ratio load = vessel.isZero() ? grams : grams.plus(vessel.in(FormulationUnits.GRAM));
-        if (load.compareTo(bench.balance().gramsCapacity()) > 0) {
-            Amount<Mass> excess = Amount.grams(load.minus(bench.balance().gramsCapacity()))
+        if (load.compareTo(bench.balance().capacity().canonical()) > 0) {
+            Amount<Mass> excess = Amount.grams(
+                            load.minus(bench.balance().capacity().canonical()))
                     .to(bench.balance().readability().getUnit());
             throw new OverloadException(said(), bench, excess, largest());
         }

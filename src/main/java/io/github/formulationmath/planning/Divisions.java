@@ -37,7 +37,7 @@ record Divisions(Batch batch, Bench bench) implements Serializable {
     private static final Rounding DOWN = NEAREST.with(RoundingMode.FLOOR);
 
     <V> V readability(Reckoning<V> r) {
-        return r.given(READABILITY, bench.balance().gramsPerDivision(), Source.user());
+        return r.given(READABILITY, bench.balance().readability().canonical(), Source.user());
     }
 
     /** The divisions of all lines. */

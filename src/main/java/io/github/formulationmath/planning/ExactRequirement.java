@@ -28,7 +28,7 @@ final class ExactRequirement implements Requirement {
         this.balance = balance;
         this.period = CommonPeriod.of(
                 formula.lines().stream().map(FormulaLine::fraction).toList());
-        this.multiples = new StepRequirement(period.times(balance.gramsPerDivision()));
+        this.multiples = new StepRequirement(period.times(balance.readability().canonical()));
     }
 
     @Override

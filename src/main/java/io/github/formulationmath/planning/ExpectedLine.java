@@ -4,6 +4,8 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.CoverageFactor;
 import io.github.formulationmath.weighing.ErrorBudget;
@@ -17,6 +19,7 @@ import io.github.formulationmath.working.Symbol;
 import io.github.formulationmath.working.Working;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * One line of a formula as it will really have been made: the share that is most likely, the interval in which it is sure
@@ -38,16 +41,17 @@ public final class ExpectedLine implements Line, Explained {
     private final PlannedLine planned;
     private final AdditionError addition;
     private final MadeShare made;
-    private final Explained lowest;
-    private final Explained highest;
+    private final Amount<Dimensionless> lowest;
+    private final Amount<Dimensionless> highest;
     private final Ratio deviation;
 
     ExpectedLine(PlannedLine planned, AdditionError addition, MadeShare made) {
         this.planned = planned;
         this.addition = addition;
         this.made = made;
-        this.lowest = made.lowest();
-        this.highest = made.highest();
+        Interval<Amount<Dimensionless>> bounds = made.bounds();
+        this.lowest = bounds.least();
+        this.highest = bounds.greatest();
         this.deviation = derive(Reckoning.plain());
     }
 
@@ -89,7 +93,7 @@ public final class ExpectedLine implements Line, Explained {
      * @return lowest to highest, as plain fractions
      */
     public Bounds bounds() {
-        return Bounds.closed(lowest.result(), highest.result());
+        return Bounds.closed(lowest.canonical(), highest.canonical());
     }
 
     /**
@@ -98,7 +102,7 @@ public final class ExpectedLine implements Line, Explained {
      * @return u, a plain fraction
      */
     public double standardUncertainty() {
-        return made.standardUncertainty();
+        return made.uncertainty().canonical().doubleValue();
     }
 
     /**
@@ -108,7 +112,7 @@ public final class ExpectedLine implements Line, Explained {
      * @return k · u, a plain fraction
      */
     public double expanded(CoverageFactor factor) {
-        return made.expanded(factor);
+        return Objects.requireNonNull(factor, "factor").factor().doubleValue() * standardUncertainty();
     }
 
     /**

@@ -2,16 +2,19 @@ package io.github.formulationmath.planning;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.CoverageFactor;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.working.Explained;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Mass;
 
 /**
  * What will really have been made: the formula that a weighing plan leads to, given the errors of the balance and the way
@@ -54,10 +57,14 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
         Objects.requireNonNull(method, "method");
         Balance balance = plan.bench().balance();
         List<Addition> additions = plan.lines().stream()
-                .map(line -> Addition.of(line.target().line(), line.target(), line, balance)
+                .map(line -> Addition.of(line.target().line(), grams(line.target()), grams(line), balance)
                         .by(method))
                 .toList();
         return new ExpectedProduct(plan, MadeMasses.of(additions));
+    }
+
+    private static Amount<Mass> grams(Explained mass) {
+        return Amount.grams(mass.result()).withWorking(mass.origin());
     }
 
     /**

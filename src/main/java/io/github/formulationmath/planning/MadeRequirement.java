@@ -27,7 +27,7 @@ final class MadeRequirement implements Requirement {
         this.formula = formula;
         this.balance = balance;
         this.tolerances = tolerances;
-        this.d = balance.gramsPerDivision();
+        this.d = balance.readability().canonical();
         this.readingError = readingError;
         this.error = readingError.in(FormulationUnits.GRAM).dividedBy(d);
         List<FormulaLine> lines = formula.lines();

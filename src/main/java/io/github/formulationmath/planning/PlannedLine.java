@@ -182,7 +182,7 @@ public final class PlannedLine implements Line, Explained, Serializable {
 
     @Override
     public Ratio result() {
-        return divisions.times(plan.bench().balance().gramsPerDivision());
+        return divisions.times(plan.bench().balance().readability().canonical());
     }
 
     @Override

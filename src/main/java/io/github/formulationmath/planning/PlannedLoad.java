@@ -62,7 +62,10 @@ record PlannedLoad(Formula formula, List<Bench> benches) implements Serializable
     Ratio mostMultiples(Ratio room, Ratio unit) {
         BigInteger fits = BigInteger.ZERO;
         BigInteger high = room.dividedBy(unit).floor().numerator();
-        Ratio span = bench().balance().gramsPerDivision().times(formula.lines().size() + 1L);
+        Ratio span = bench().balance()
+                .readability()
+                .canonical()
+                .times(formula.lines().size() + 1L);
         BigInteger low = room.minus(span).dividedBy(unit).floor().numerator();
         if (low.signum() > 0) {
             // A rounded line is at most half a division too much, so this one fits.

@@ -91,10 +91,11 @@ public final class PredilutionPlan implements Predilution, Explained {
     static Ratio undilutedError(BatchLine line, Balance balance) {
         AdditionError error = weighed("m", line.mass(), balance);
         Ratio exact = line.result();
-        return error.highest()
-                .result()
+        return error.bounds()
+                .greatest()
+                .canonical()
                 .minus(exact)
-                .max(exact.minus(error.lowest().result()))
+                .max(exact.minus(error.bounds().least().canonical()))
                 .dividedBy(exact);
     }
 
@@ -252,16 +253,16 @@ public final class PredilutionPlan implements Predilution, Explained {
     }
 
     private <V> V lowest(Reckoning<V> r) {
-        V a = r.known(weighed("A", substance()).lowest());
-        V b = r.known(weighed("B", diluent()).highest());
-        V q = r.known(weighed("Q", aliquot()).lowest());
+        V a = r.known(weighed("A", substance()).bounds().least());
+        V b = r.known(weighed("B", diluent()).bounds().greatest());
+        V q = r.known(weighed("Q", aliquot()).bounds().least());
         return r.named(LOWEST, DELIVERED, r.product(r.quotient(a, r.sum(a, b)), q));
     }
 
     private <V> V highest(Reckoning<V> r) {
-        V a = r.known(weighed("A", substance()).highest());
-        V b = r.known(weighed("B", diluent()).lowest());
-        V q = r.known(weighed("Q", aliquot()).highest());
+        V a = r.known(weighed("A", substance()).bounds().greatest());
+        V b = r.known(weighed("B", diluent()).bounds().least());
+        V q = r.known(weighed("Q", aliquot()).bounds().greatest());
         return r.named(HIGHEST, DELIVERED, r.product(r.quotient(a, r.sum(a, b)), q));
     }
 

@@ -29,7 +29,7 @@ final class RestRequirement implements Requirement {
         this.formula = formula;
         this.taker = Divisions.restTaker(formula);
         this.balance = balance;
-        this.d = balance.gramsPerDivision();
+        this.d = balance.readability().canonical();
     }
 
     private Ratio sureFrom() {

@@ -22,7 +22,7 @@ final class RoundingRequirement implements Requirement {
         this.formula = formula;
         this.balance = balance;
         this.tolerances = tolerances;
-        this.d = balance.gramsPerDivision();
+        this.d = balance.readability().canonical();
         List<FormulaLine> lines = formula.lines();
         List<Ratio> weights = new ArrayList<>(lines.size());
         List<Ratio> taus = new ArrayList<>(lines.size());

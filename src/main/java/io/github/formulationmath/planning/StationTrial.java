@@ -31,7 +31,7 @@ record StationTrial(
         if (!fromBoat && !station.vessel().equals(pot)) {
             return Phrase.of("station.other-pot", station.vessel().name());
         }
-        Ratio capacity = station.balance().gramsCapacity();
+        Ratio capacity = station.balance().capacity().canonical();
         Ratio load = onPan(station).plus(station.vessel().mass().in(FormulationUnits.GRAM));
         if (load.compareTo(capacity) > 0) {
             String over = Amount.grams(load.minus(capacity)).toString();
@@ -64,7 +64,7 @@ record StationTrial(
     }
 
     private Ratio reading(WeighingStation station) {
-        return AssignedLine.addition(line, station).reading().result();
+        return AssignedLine.addition(line, station).reading().canonical();
     }
 
     private static @Nullable Ratio room(WeighingStation station) {

@@ -44,7 +44,7 @@ record StockLimit(Formula formula, String name, List<Bench> benches) implements 
             for (FormulaLine line : lines()) {
                 sum = sum.plus(divisions.get(line.index()));
             }
-            most = most.max(sum.times(bench.balance().gramsPerDivision()));
+            most = most.max(sum.times(bench.balance().readability().canonical()));
         }
         return most;
     }
@@ -59,7 +59,7 @@ record StockLimit(Formula formula, String name, List<Bench> benches) implements 
     }
 
     private Ratio most(Ratio stock, Bench bench) {
-        Ratio d = bench.balance().gramsPerDivision();
+        Ratio d = bench.balance().readability().canonical();
         Ratio whole = stock.dividedBy(d).floor();
         Ratio most = Ratio.ZERO;
         for (FormulaLine line : lines()) {
@@ -82,12 +82,12 @@ record StockLimit(Formula formula, String name, List<Bench> benches) implements 
     /** The batch at which the bound of a line is a whole number, and above which it is the next. */
     private Ratio at(FormulaLine line, Ratio divisions, Bench bench) {
         Ratio target = divisions.minus(excess(line, bench)).max(Ratio.ZERO);
-        return target.times(bench.balance().gramsPerDivision()).dividedBy(line.fraction());
+        return target.times(bench.balance().readability().canonical()).dividedBy(line.fraction());
     }
 
     /** The divisions that all lines together read at most. */
     private Ratio bound(Ratio grams, Bench bench) {
-        Ratio divisions = grams.dividedBy(bench.balance().gramsPerDivision());
+        Ratio divisions = grams.dividedBy(bench.balance().readability().canonical());
         Ratio sum = Ratio.ZERO;
         for (FormulaLine line : lines()) {
             sum = sum.plus(

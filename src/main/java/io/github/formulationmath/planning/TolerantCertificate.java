@@ -25,7 +25,7 @@ record TolerantCertificate(Formula formula, Bench bench) {
     private static final Symbol MOVED = Symbol.of("γ", "deviation-if-moved", Kind.SHARE);
 
     <V> List<V> derive(Reckoning<V> r, V total) {
-        Ratio d = bench.balance().gramsPerDivision();
+        Ratio d = bench.balance().readability().canonical();
         List<Ratio> readings = bench.goal().readings(formula, r.number(total), d);
         List<V> shown = new ArrayList<>(readings.size());
         for (int i = 0; i < readings.size(); i++) {
@@ -45,7 +45,7 @@ record TolerantCertificate(Formula formula, Bench bench) {
     }
 
     private <V> void enclose(Reckoning<V> r, V total, List<Ratio> readings, List<V> shown) {
-        Ratio d = bench.balance().gramsPerDivision();
+        Ratio d = bench.balance().readability().canonical();
         Ratio error = bench.closingReadingError().in(FormulationUnits.GRAM).dividedBy(d);
         MadeCertificate bands = new MadeCertificate(
                 formula, bench.balance(), bench.goal().given().orElseThrow(), error, readings);

@@ -166,7 +166,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Explained, Serial
     public Ratio result() {
         return lines.get(lines.size() - 1)
                 .divisionsSoFar()
-                .times(bench.balance().gramsPerDivision());
+                .times(bench.balance().readability().canonical());
     }
 
     @Override

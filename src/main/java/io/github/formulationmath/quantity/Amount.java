@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
@@ -176,6 +177,16 @@ public final class Amount<Q extends Quantity<Q>>
         return new Amount<>(Objects.requireNonNull(value, "value"), KnownUnit.MILLILITRE);
     }
 
+    /**
+     * A number in percent.
+     *
+     * @param value how many hundredths
+     * @return the amount
+     */
+    public static Amount<Dimensionless> percent(Ratio value) {
+        return new Amount<>(Objects.requireNonNull(value, "value"), KnownUnit.PERCENT);
+    }
+
     /** The scale must be one that measures this kind of quantity. */
     static <Q extends Quantity<Q>> Amount<Q> ofScale(Ratio value, UnitScale scale) {
         return new Amount<>(value, scale);
@@ -246,6 +257,15 @@ public final class Amount<Q extends Quantity<Q>>
      */
     public Amount<Q> withoutWorking() {
         return origin == null ? this : new Amount<>(value, scale);
+    }
+
+    /**
+     * Whether nothing explains the amount, so that a working says no more than that it was given.
+     *
+     * @return true if it has no working of its own
+     */
+    public boolean isGiven() {
+        return origin == null;
     }
 
     /** Where the amount comes from; of one that was given, only that it was. */

@@ -26,13 +26,13 @@ record LineSteps(MadeBatch made) {
 
     /** The step of a line in grams. */
     Ratio step(int line) {
-        return balance(line).gramsPerDivision();
+        return balance(line).readability().canonical();
     }
 
     /** The steps of all lines in grams. */
     List<Ratio> steps() {
         return made.lines().stream()
-                .map(line -> line.balance().gramsPerDivision())
+                .map(line -> line.balance().readability().canonical())
                 .toList();
     }
 
@@ -52,7 +52,7 @@ record LineSteps(MadeBatch made) {
                 rows.add(new PotRow(
                         Ratio.ZERO,
                         Map.of(i, Ratio.of(-1)),
-                        balance(i).gramsCapacity().unaryMinus()));
+                        balance(i).capacity().canonical().unaryMinus()));
             }
         }
         return rows;

@@ -5,6 +5,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
@@ -18,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** Everything in the pot was weighed in, one addition after another: the errors are those of the weighings together. */
@@ -71,7 +74,9 @@ final class PouredErrors implements PotErrors {
     public Bounds massBounds(int line) {
         Bounds sum = Bounds.point(Ratio.ZERO);
         for (int k : poursOf(line)) {
-            sum = BoxErrors.sum(sum, BoxErrors.notBelow0(masses().massBounds(k)));
+            Interval<Amount<Mass>> pour = masses().additions().get(k).bounds();
+            sum = BoxErrors.sum(
+                    sum, Bounds.closed(pour.least().canonical(), pour.greatest().canonical()));
         }
         return sum;
     }
@@ -89,7 +94,9 @@ final class PouredErrors implements PotErrors {
     public Bounds shareBounds(int line) {
         Map<Integer, Ratio> ones = new HashMap<>();
         poursOf(line).forEach(k -> ones.put(k, Ratio.ONE));
-        return masses().madeShare(Subject.of("", ""), ones).bounds();
+        Interval<Amount<Dimensionless>> share =
+                masses().madeShare(Subject.of("", ""), ones).bounds();
+        return Bounds.closed(share.least().canonical(), share.greatest().canonical());
     }
 
     /** Which of the pours are of a line. */

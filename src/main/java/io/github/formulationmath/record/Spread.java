@@ -1,7 +1,6 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.ErrorBudget;
@@ -38,7 +37,7 @@ record Spread(Ratio variance, Ratio reach, Ratio scale) implements Serializable 
         return new Spread(
                 all,
                 model.repeatability().in(FormulationUnits.GRAM),
-                model.calibration().times(error.addition().reading().result()));
+                model.calibration().times(error.addition().reading().canonical()));
     }
 
     /** Of the sum of two masses. */
@@ -67,7 +66,7 @@ record Spread(Ratio variance, Ratio reach, Ratio scale) implements Serializable 
         Ratio wanting = variance.plus(scale.times(scale).times(Ratio.of(lines)))
                 .minus(uniform(halfWidth))
                 .max(Ratio.ZERO);
-        return Roots.sqrt(wanting, DIGITS).times(UPWARDS).max(reach.plus(scale));
+        return wanting.sqrt(DIGITS).times(UPWARDS).max(reach.plus(scale));
     }
 
     private static Ratio uniform(Ratio halfWidth) {

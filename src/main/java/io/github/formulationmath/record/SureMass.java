@@ -2,6 +2,8 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
@@ -10,6 +12,7 @@ import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
+import javax.measure.quantity.Mass;
 
 /** What one weighing says of a mass, by the error model of its balance: the same for a line, a later addition and the pot. */
 final class SureMass {
@@ -31,7 +34,9 @@ final class SureMass {
 
     /** Where the mass behind a reading is sure to lie; not below 0. */
     static Bounds bounds(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
-        return error(subject, new PotMass.Read(reading), balance, method).bounds();
+        Interval<Amount<Mass>> bounds =
+                error(subject, new PotMass.Read(reading), balance, method).bounds();
+        return Bounds.closed(bounds.least().canonical(), bounds.greatest().canonical());
     }
 
     /** How uncertain the mass behind a reading is. */
@@ -41,12 +46,13 @@ final class SureMass {
 
     /** What is most likely there: the reading, corrected for what is known of residue and air; it lies in the bounds. */
     static <V> V estimate(Reckoning<V> r, Subject subject, PotMass reading, Balance balance, WeighingMethod method) {
-        Explained estimate = error(subject, reading, balance, method).estimate();
-        return estimate.result().equals(reading.grams(Reckoning.plain())) ? reading.grams(r) : r.known(estimate);
+        Amount<Mass> estimate = error(subject, reading, balance, method).estimate();
+        return estimate.canonical().equals(reading.grams(Reckoning.plain())) ? reading.grams(r) : r.known(estimate);
     }
 
     private static AdditionError error(Subject subject, PotMass reading, Balance balance, WeighingMethod method) {
         Read read = new Read(subject, reading, reading.grams(Reckoning.plain()));
-        return AdditionError.of(Addition.of(subject, read, read, balance).by(method));
+        Amount<Mass> mass = Amount.grams(read.result()).withWorking(read.origin());
+        return AdditionError.of(Addition.of(subject, mass, mass, balance).by(method));
     }
 }

@@ -47,7 +47,7 @@ final class Steps {
 
     /** The step of the display in grams, or none if it is not the display of these figures. */
     private static @Nullable Ratio display(List<Figure> figures, Balance balance) {
-        Ratio step = balance.gramsPerDivision();
+        Ratio step = balance.readability().canonical();
         if (figures.isEmpty() || !figures.stream().allMatch(figure -> liesOn(figure, step))) {
             return null;
         }

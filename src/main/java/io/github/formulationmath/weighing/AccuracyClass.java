@@ -3,7 +3,6 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -148,8 +147,7 @@ public enum AccuracyClass {
 
     /** Below one interval there is nothing to permit: the least load of any class is 10 e. */
     private static Ratio intervals(String name, Amount<Mass> load, Amount<Mass> interval) {
-        Ratio count =
-                Amount.requireNotNegative(name, load).in(FormulationUnits.GRAM).dividedBy(grams(interval));
+        Ratio count = Amount.requireNotNegative(name, load).canonical().dividedBy(grams(interval));
         if (count.signum() > 0 && count.compareTo(Ratio.ONE) < 0) {
             throw new IllegalArgumentException(name + " is " + Excerpt.of(load) + ", less than one interval e ("
                     + Excerpt.of(interval) + "): the two may have been exchanged; the " + name + " comes first");
@@ -158,6 +156,6 @@ public enum AccuracyClass {
     }
 
     private static Ratio grams(Amount<Mass> interval) {
-        return Amount.requirePositive("interval", interval).in(FormulationUnits.GRAM);
+        return Amount.requirePositive("interval", interval).canonical();
     }
 }

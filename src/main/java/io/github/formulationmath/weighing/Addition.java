@@ -1,12 +1,15 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.working.Symbol;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
@@ -16,29 +19,44 @@ import javax.measure.quantity.Mass;
  * <p>Example: {@code Addition.of("Glycerin", Amount.mass("12.34 g"), Amount.mass("12.3 g"), balance)}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param subject what was added; its subscript is the index of the symbols in a working
+ * @param target the exact mass that should have been added, at least 0
+ * @param reading what the display read, at least 0
+ * @param balance the balance with its errors
+ * @param method how it was weighed
+ * @param buoyancy the relative correction for the buoyancy of air: b in mass = reading · (1 + b), a plain number; both ends
+ *     are there
  */
-public final class Addition {
+public record Addition(
+        Subject subject,
+        Amount<Mass> target,
+        Amount<Mass> reading,
+        Balance balance,
+        WeighingMethod method,
+        Bounds buoyancy) {
 
-    private final Subject subject;
-    private final Explained target;
-    private final Explained reading;
-    private final Balance balance;
-    private final WeighingMethod method;
-    private final Bounds buoyancy;
+    private static final Symbol TARGET = Symbol.of("m", "target-mass", Kind.MASS);
+    private static final Symbol READING = Symbol.of("r", "reading", Kind.MASS);
 
-    private Addition(
-            Subject subject,
-            Explained target,
-            Explained reading,
-            Balance balance,
-            WeighingMethod method,
-            Bounds buoyancy) {
-        this.subject = subject;
-        this.target = target;
-        this.reading = reading;
-        this.balance = balance;
-        this.method = method;
-        this.buoyancy = buoyancy;
+    /**
+     * Checks the masses and the correction.
+     *
+     * @param subject what was added
+     * @param target the exact mass that should have been added, at least 0
+     * @param reading what the display read, at least 0
+     * @param balance the balance with its errors
+     * @param method how it was weighed
+     * @param buoyancy b in mass = reading · (1 + b), as {@link ErrorModel#withBuoyancy(Bounds)} takes it
+     * @throws IllegalArgumentException if a mass is negative, or an end of the correction is missing or not above -1
+     */
+    public Addition {
+        Objects.requireNonNull(subject, "subject");
+        target = named(TARGET, subject, requireNotNegative("target", subject, target));
+        reading = named(READING, subject, requireNotNegative("reading", subject, reading));
+        Objects.requireNonNull(balance, "balance");
+        Objects.requireNonNull(method, "method");
+        ErrorModel.requireCorrection(buoyancy);
     }
 
     /**
@@ -55,59 +73,48 @@ public final class Addition {
         if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("name is blank: say what was added");
         }
-        return given(Subject.of(name, name), target, reading, balance);
+        return of(Subject.of(name, name), target, reading, balance);
     }
 
     /**
-     * An addition to a tared vessel of a line of a formula, to which it then belongs; see {@link Weighed}.
+     * An addition to a tared vessel of anything that a working can name: a line of a formula, to which it then belongs (see
+     * {@link Weighed}), or another subject. Target and reading keep the workings that they have.
      *
-     * @param line the line
+     * @param subject what was added; its subscript is the index of the symbols in a working
      * @param target the exact mass that should have been added, at least 0
      * @param reading what the display read, at least 0
      * @param balance the balance
      * @return the addition, by {@link WeighingMethod#TARE_EACH}
      * @throws IllegalArgumentException if an amount is negative
      */
-    public static Addition of(FormulaLine line, Amount<Mass> target, Amount<Mass> reading, Balance balance) {
-        return given(Objects.requireNonNull(line, "line"), target, reading, balance);
+    public static Addition of(Subject subject, Amount<Mass> target, Amount<Mass> reading, Balance balance) {
+        Bounds buoyancy = Objects.requireNonNull(balance, "balance").errors().buoyancy();
+        return new Addition(subject, target, reading, balance, WeighingMethod.TARE_EACH, buoyancy);
     }
 
-    private static Addition given(Subject subject, Amount<Mass> target, Amount<Mass> reading, Balance balance) {
-        return of(
-                subject,
-                GivenMass.target(subject, Objects.requireNonNull(target, "target")),
-                GivenMass.reading(subject, Objects.requireNonNull(reading, "reading")),
-                balance);
+    private static Amount<Mass> requireNotNegative(String what, Subject subject, Amount<Mass> mass) {
+        if (Objects.requireNonNull(mass, what).signum() < 0) {
+            throw new IllegalArgumentException(what + " of " + Excerpt.of(subject.name()) + " is " + Excerpt.of(mass)
+                    + ": an addition is at least 0");
+        }
+        return mass;
     }
 
-    /**
-     * An addition to a tared vessel, its target and its reading results of their own.
-     *
-     * @param subject what was added; its subscript is the index of the symbols in a working
-     * @param target the exact mass that should have been added, in grams, at least 0
-     * @param reading what the display read, in grams, at least 0
-     * @param balance the balance
-     * @return the addition, by {@link WeighingMethod#TARE_EACH}
-     * @throws IllegalArgumentException if a mass is negative
-     */
-    public static Addition of(Subject subject, Explained target, Explained reading, Balance balance) {
-        Objects.requireNonNull(subject, "subject");
-        requireNotNegative("target", subject, target);
-        requireNotNegative("reading", subject, reading);
-        return new Addition(
-                subject,
-                target,
-                reading,
-                Objects.requireNonNull(balance, "balance"),
-                WeighingMethod.TARE_EACH,
-                balance.errors().buoyancy());
+    /** A mass that nothing explains has a symbol of its own in workings. */
+    private static Amount<Mass> named(Symbol symbol, Subject subject, Amount<Mass> mass) {
+        return mass.isGiven()
+                ? mass.withWorking(Given::question, new Given(symbol, subject, mass.canonical()), Given::in)
+                : mass;
     }
 
-    private static void requireNotNegative(String what, Subject subject, Explained mass) {
-        Ratio grams = Objects.requireNonNull(mass, what).result();
-        if (grams.signum() < 0) {
-            throw new IllegalArgumentException(what + " of " + Excerpt.of(subject.name()) + " is " + Excerpt.of(grams)
-                    + " g: an addition is at least 0");
+    private record Given(Symbol symbol, Subject subject, Ratio grams) {
+
+        Phrase question() {
+            return Phrase.of("question.given-mass", subject.name());
+        }
+
+        <V> V in(Reckoning<V> r) {
+            return r.given(symbol, subject, grams, Source.user());
         }
     }
 
@@ -130,62 +137,8 @@ public final class Addition {
      * @throws IllegalArgumentException if an end is missing or not above -1
      */
     public Addition withBuoyancy(Bounds relativeCorrection) {
-        Bounds checked = balance.errors().withBuoyancy(relativeCorrection).buoyancy();
-        return new Addition(subject, target, reading, balance, method, checked);
-    }
-
-    /**
-     * What was added.
-     *
-     * @return the subject
-     */
-    public Subject subject() {
-        return subject;
-    }
-
-    /**
-     * What should have been added.
-     *
-     * @return the exact mass in grams
-     */
-    public Explained target() {
-        return target;
-    }
-
-    /**
-     * What the display read.
-     *
-     * @return the reading in grams
-     */
-    public Explained reading() {
-        return reading;
-    }
-
-    /**
-     * The balance.
-     *
-     * @return the balance with its errors
-     */
-    public Balance balance() {
-        return balance;
-    }
-
-    /**
-     * How it was weighed.
-     *
-     * @return the method
-     */
-    public WeighingMethod method() {
-        return method;
-    }
-
-    /**
-     * The relative correction for the buoyancy of air.
-     *
-     * @return b in mass = reading · (1 + b), a plain number; both ends are there
-     */
-    public Bounds buoyancy() {
-        return buoyancy;
+        Objects.requireNonNull(relativeCorrection, "relativeCorrection");
+        return new Addition(subject, target, reading, balance, method, relativeCorrection);
     }
 
     boolean sharesIndicationsWith(Addition next) {
@@ -196,6 +149,6 @@ public final class Addition {
 
     @Override
     public String toString() {
-        return subject.name() + " " + reading.result() + " g on " + balance + ", " + method;
+        return subject.name() + " " + reading.canonical() + " g on " + balance + ", " + method;
     }
 }

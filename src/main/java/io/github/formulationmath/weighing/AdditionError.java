@@ -1,10 +1,12 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Figure;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.RootOperation;
@@ -12,12 +14,12 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
+import javax.measure.quantity.Mass;
 
 /**
  * How far the mass of one addition may be from what was wanted: the rounding error, which is known, and the errors of
  * tare, reading and balance, of which only bounds and variances are known.
- *
- * <p>All numbers are grams, or grams squared. The result is the largest possible error against the exact target.
  *
  * <p>Example: 12.34 g wanted, 12.3 g on a display of 0.1 g. The rounding error is −0.04 g. Tare and reading hide up to
  * 0.05 g each, so the mass lies in [12.2 g, 12.4 g], at most 0.14 g from the target. Its variance is 2 · 0.1²/12 g².
@@ -26,7 +28,7 @@ import java.util.Objects;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AdditionError implements Explained {
+public final class AdditionError implements Explainable {
 
     private static final Symbol LOWEST = Symbol.of("lo", "lowest-mass", Kind.MASS);
     private static final Symbol HIGHEST = Symbol.of("hi", "highest-mass", Kind.MASS);
@@ -38,10 +40,16 @@ public final class AdditionError implements Explained {
 
     private final MassRelations relations;
     private final int line;
+    private final Amount<Mass> estimate;
+    private final Amount<Mass> lowest;
+    private final Amount<Mass> highest;
 
     AdditionError(MassRelations relations, int line) {
         this.relations = relations;
         this.line = line;
+        this.estimate = grams(e -> e.question("question.estimated-mass"), AdditionError::estimate);
+        this.lowest = grams(e -> e.question("question.lowest-mass"), AdditionError::lowest);
+        this.highest = grams(e -> e.question("question.highest-mass"), AdditionError::highest);
     }
 
     /**
@@ -51,8 +59,7 @@ public final class AdditionError implements Explained {
      * @return its error
      */
     public static AdditionError of(Addition addition) {
-        List<Addition> alone = List.of(Objects.requireNonNull(addition, "addition"));
-        return new AdditionError(new MassRelations(alone, new CommonErrors(1, ErrorTerms.of(alone)), null), 0);
+        return new AdditionError(MassRelations.of(List.of(Objects.requireNonNull(addition, "addition"))), 0);
     }
 
     /**
@@ -67,38 +74,20 @@ public final class AdditionError implements Explained {
     /**
      * The rounding error: what is known to be too much.
      *
-     * @return reading minus target in grams, negative if too little
+     * @return reading minus target, negative if too little
      */
-    public Explained roundingError() {
-        return Derived.of(Phrase.of("question.addition-rounding-error", name()), this::rounding);
+    public Amount<Mass> roundingError() {
+        return grams(e -> e.question("question.addition-rounding-error"), AdditionError::rounding);
     }
 
     /**
      * The mass that is most likely there: the reading, corrected for what is known of residue and air, and not below 0. It
      * lies within the {@link #bounds()}.
      *
-     * @return the estimate in grams
+     * @return the estimate
      */
-    public Explained estimate() {
-        return Derived.of(Phrase.of("question.estimated-mass", name()), this::estimate);
-    }
-
-    /**
-     * The least mass that can be there.
-     *
-     * @return the lower end of {@link #bounds()}
-     */
-    public Explained lowest() {
-        return Derived.of(Phrase.of("question.lowest-mass", name()), this::lowest);
-    }
-
-    /**
-     * The most that can be there.
-     *
-     * @return the upper end of {@link #bounds()}
-     */
-    public Explained highest() {
-        return Derived.of(Phrase.of("question.highest-mass", name()), this::highest);
+    public Amount<Mass> estimate() {
+        return estimate;
     }
 
     /**
@@ -106,47 +95,51 @@ public final class AdditionError implements Explained {
      * coverage factor of {@link MadeMasses#covering(CoverageFactor)}. A mass is not negative; the lower end is cut off
      * there.
      *
-     * @return lowest to highest, in grams
+     * @return the least and the most that can be there, each with its working
      */
-    public Bounds bounds() {
-        return Bounds.closed(lowest().result(), highest().result());
+    public Interval<Amount<Mass>> bounds() {
+        return Interval.of(lowest, highest);
+    }
+
+    Amount<Mass> lowest() {
+        return lowest;
+    }
+
+    Amount<Mass> highest() {
+        return highest;
     }
 
     /**
-     * The variance of the mass.
+     * The largest possible error against the exact target.
      *
-     * @return u² in g², exact
+     * @return the largest possible |mass − target|
      */
-    public Explained variance() {
-        return Derived.of(Phrase.of("question.mass-variance", name()), this::variance);
+    public Amount<Mass> largest() {
+        return grams(e -> e.question("question.largest-addition-error"), AdditionError::largest);
+    }
+
+    /** The working of the {@link #largest() largest possible error}. */
+    @Override
+    public Origin origin() {
+        return largest().origin();
     }
 
     /**
      * The standard uncertainty of the mass.
      *
-     * @return the root of the variance in grams, to {@value RootOperation#DIGITS} digits
+     * @return the root of the variance, to {@value RootOperation#DIGITS} digits
      */
-    public Explained uncertainty() {
-        return Derived.of(Phrase.of("question.mass-uncertainty", name()), this::uncertainty);
+    public Amount<Mass> uncertainty() {
+        return grams(e -> e.question("question.mass-uncertainty"), AdditionError::uncertainty);
     }
 
     /**
-     * The standard uncertainty of the mass as a {@code double}.
+     * The variance of the mass, for relations to build on.
      *
-     * @return u in grams
+     * @return u² in g², exact
      */
-    public double standardUncertainty() {
-        return Roots.sqrt(variance().result(), RootOperation.DIGITS).doubleValue();
-    }
-
-    /**
-     * The expanded uncertainty of the mass.
-     *
-     * @param factor the coverage factor k
-     * @return k · u in grams
-     */
-    public double expanded(CoverageFactor factor) {
-        return Objects.requireNonNull(factor, "factor").factor().doubleValue() * standardUncertainty();
+    public Explainable variance() {
+        return Derived.of(e -> e.question("question.mass-variance"), this, AdditionError::variance);
     }
 
     /**
@@ -155,23 +148,20 @@ public final class AdditionError implements Explained {
      * @return the budget in g²
      */
     public ErrorBudget budget() {
-        Weights one = new Weights.OneLine(line);
-        return new ErrorBudget(relations.errors().bySource(one, one));
+        Weights one = Weights.line(line);
+        return new ErrorBudget(relations.bySource(one, one));
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.largest-addition-error", name());
+    private Amount<Mass> grams(Function<AdditionError, Phrase> question, Figure<AdditionError> figure) {
+        Ratio grams = figure.in(this, Reckoning.plain());
+        return Amount.grams(grams).withWorking(question, this, figure);
     }
 
-    /** The largest possible |mass − target| in grams. */
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
+    private Phrase question(String key) {
+        return Phrase.of(key, subject().name());
     }
 
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V largest(Reckoning<V> r) {
         V target = r.known(addition().target());
         return r.named(
                 LARGEST,
@@ -186,16 +176,16 @@ public final class AdditionError implements Explained {
                 r.difference(r.known(addition().reading()), r.known(addition().target())));
     }
 
-    <V> V estimate(Reckoning<V> r) {
+    private <V> V estimate(Reckoning<V> r) {
         return r.named(ESTIMATE, subject(), notNegative(r, relations.estimate(r, line)));
     }
 
-    <V> V lowest(Reckoning<V> r) {
+    private <V> V lowest(Reckoning<V> r) {
         V sum = relations.massAt(r, line, entry -> entry.factor().signum() < 0);
         return r.named(LOWEST, subject(), notNegative(r, sum));
     }
 
-    <V> V highest(Reckoning<V> r) {
+    private <V> V highest(Reckoning<V> r) {
         V sum = relations.massAt(r, line, entry -> entry.factor().signum() > 0);
         return r.named(HIGHEST, subject(), notNegative(r, sum));
     }
@@ -209,7 +199,7 @@ public final class AdditionError implements Explained {
     }
 
     private <V> V variance(Reckoning<V> r) {
-        Weights one = new Weights.OneLine(line);
+        Weights one = Weights.line(line);
         return r.named(VARIANCE, subject(), relations.covariance(r, one, one));
     }
 
@@ -221,12 +211,8 @@ public final class AdditionError implements Explained {
         return addition().subject();
     }
 
-    private String name() {
-        return subject().name();
-    }
-
     @Override
     public String toString() {
-        return addition() + ": " + bounds() + " g";
+        return addition() + ": " + "[" + lowest.canonical() + ", " + highest.canonical() + "] g";
     }
 }

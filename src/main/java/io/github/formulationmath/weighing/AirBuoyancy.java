@@ -4,8 +4,9 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
@@ -26,7 +27,7 @@ import java.util.Objects;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AirBuoyancy implements Explained {
+public final class AirBuoyancy implements Explainable {
 
     /** The density of air by convention, 1.2 kg/m³. */
     public static final Density CONVENTIONAL_AIR = Density.ofGramsPerMillilitre("0.0012");
@@ -113,27 +114,30 @@ public final class AirBuoyancy implements Explained {
     }
 
     /**
+     * The factor.
+     *
+     * @return K: mass = K · reading
+     */
+    public Ratio factor() {
+        return in(Reckoning.plain());
+    }
+
+    /**
      * The relative correction.
      *
      * @return K − 1: mass = reading · (1 + this)
      */
     public Ratio correction() {
-        return result().minus(Ratio.ONE);
+        return factor().minus(Ratio.ONE);
     }
 
+    /** The working of the {@link #factor() factor}. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.buoyancy-factor");
+    public Origin origin() {
+        return Origin.of(buoyancy -> Phrase.of("question.buoyancy-factor"), factor(), this, AirBuoyancy::in);
     }
 
-    /** The factor K: mass = K · reading. */
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V in(Reckoning<V> r) {
         V airDensity = given(r, AIR, air, CONVENTIONAL_AIR);
         V below = r.quotient(airDensity, r.given(MATTER, matter.gramsPerMillilitre(), Source.user()));
         V above = r.quotient(airDensity, given(r, WEIGHTS, weights, CONVENTIONAL_WEIGHTS));

@@ -3,12 +3,9 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A balance as its user knows it: the step of its display, what it can carry, and the least load it is meant for.
@@ -23,29 +20,41 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code Balance.of("0.1 g", "2000 g").withErrors(ErrorModel.readabilityOnly().withLinearityOfIndication("0.1 g"))}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param readability the step of the display, above 0
+ * @param capacity the largest load, vessel included, at least the readability
+ * @param minimumLoad the least net mass to weigh on it, from 0 to the capacity; 0 if none was given
+ * @param errors what is known of its errors beyond its readability
+ * @param name what it is called at the bench; empty if none was given
  */
-public final class Balance implements Serializable {
+public record Balance(
+        Amount<Mass> readability, Amount<Mass> capacity, Amount<Mass> minimumLoad, ErrorModel errors, String name)
+        implements Serializable {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final Amount<Mass> readability;
-    private final Amount<Mass> capacity;
-    private final Amount<Mass> minimumLoad;
-    private final Ratio gramsPerDivision;
-    private final Ratio gramsCapacity;
-    private final ErrorModel errors;
-    private final String name;
-
-    private Balance(
-            Amount<Mass> readability, Amount<Mass> capacity, Amount<Mass> minimumLoad, ErrorModel errors, String name) {
-        this.readability = readability;
-        this.capacity = capacity;
-        this.minimumLoad = minimumLoad;
-        this.errors = errors;
-        this.gramsPerDivision = readability.in(FormulationUnits.GRAM);
-        this.gramsCapacity = capacity.in(FormulationUnits.GRAM);
-        this.name = name;
+    /**
+     * Checks the amounts.
+     *
+     * @param readability the step of the display, above 0
+     * @param capacity the largest load, at least the readability
+     * @param minimumLoad the least net mass to weigh on it, from 0 to the capacity
+     * @param errors what is known of its errors
+     * @param name what it is called, or nothing
+     * @throws IllegalArgumentException if an amount is out of range
+     */
+    public Balance {
+        Amount.requirePositive("readability", readability);
+        Amount.requirePositive("capacity", capacity);
+        if (capacity.compareTo(readability) < 0) {
+            throw new IllegalArgumentException(
+                    "capacity is " + Excerpt.of(capacity) + ", less than one step of the display ("
+                            + Excerpt.of(readability) + "): the two may have been exchanged");
+        }
+        if (Objects.requireNonNull(minimumLoad, "minimumLoad").signum() < 0 || minimumLoad.compareTo(capacity) > 0) {
+            throw new IllegalArgumentException("minimumLoad is " + Excerpt.of(minimumLoad)
+                    + ": it must lie between 0 and the capacity, " + Excerpt.of(capacity));
+        }
+        Objects.requireNonNull(errors, "errors");
+        Objects.requireNonNull(name, "name");
     }
 
     /**
@@ -57,13 +66,6 @@ public final class Balance implements Serializable {
      * @throws IllegalArgumentException if an amount is out of range
      */
     public static Balance of(Amount<Mass> readability, Amount<Mass> capacity) {
-        Amount.requirePositive("readability", readability);
-        Amount.requirePositive("capacity", capacity);
-        if (capacity.compareTo(readability) < 0) {
-            throw new IllegalArgumentException(
-                    "capacity is " + Excerpt.of(capacity) + ", less than one step of the display ("
-                            + Excerpt.of(readability) + "): the two may have been exchanged");
-        }
         return new Balance(readability, capacity, Amount.grams(Ratio.ZERO), ErrorModel.readabilityOnly(), "");
     }
 
@@ -87,10 +89,6 @@ public final class Balance implements Serializable {
      * @throws IllegalArgumentException if the load is negative or above the capacity
      */
     public Balance withMinimumLoad(Amount<Mass> load) {
-        if (Objects.requireNonNull(load, "load").signum() < 0 || load.compareTo(capacity) > 0) {
-            throw new IllegalArgumentException("load is " + Excerpt.of(load)
-                    + ": it must lie between 0 and the capacity, " + Excerpt.of(capacity));
-        }
         return new Balance(readability, capacity, load, errors, name);
     }
 
@@ -101,7 +99,7 @@ public final class Balance implements Serializable {
      * @return the balance with them
      */
     public Balance withErrors(ErrorModel model) {
-        return new Balance(readability, capacity, minimumLoad, Objects.requireNonNull(model, "model"), name);
+        return new Balance(readability, capacity, minimumLoad, model, name);
     }
 
     /**
@@ -116,51 +114,6 @@ public final class Balance implements Serializable {
             throw new IllegalArgumentException("newName is blank: give the balance a name");
         }
         return new Balance(readability, capacity, minimumLoad, errors, newName);
-    }
-
-    /**
-     * The step of the display.
-     *
-     * @return the readability, above 0
-     */
-    public Amount<Mass> readability() {
-        return readability;
-    }
-
-    /**
-     * The largest load.
-     *
-     * @return the capacity, vessel included
-     */
-    public Amount<Mass> capacity() {
-        return capacity;
-    }
-
-    /**
-     * The least net mass to weigh on this balance.
-     *
-     * @return the minimum load; 0 if none was given
-     */
-    public Amount<Mass> minimumLoad() {
-        return minimumLoad;
-    }
-
-    /**
-     * What is known of the errors of this balance beyond its readability.
-     *
-     * @return the errors; {@link ErrorModel#readabilityOnly()} if none were given
-     */
-    public ErrorModel errors() {
-        return errors;
-    }
-
-    /**
-     * What the balance is called.
-     *
-     * @return the name; empty if none was given
-     */
-    public String name() {
-        return name;
     }
 
     /**
@@ -188,40 +141,7 @@ public final class Balance implements Serializable {
      * @return mass divided by readability, usually no whole number
      */
     public Ratio divisions(Amount<Mass> mass) {
-        return Objects.requireNonNull(mass, "mass").in(FormulationUnits.GRAM).dividedBy(gramsPerDivision());
-    }
-
-    /**
-     * The step of the display in grams.
-     *
-     * @return the readability as an exact number of grams
-     */
-    public Ratio gramsPerDivision() {
-        return gramsPerDivision;
-    }
-
-    /**
-     * The largest load in grams.
-     *
-     * @return the capacity as an exact number of grams
-     */
-    public Ratio gramsCapacity() {
-        return gramsCapacity;
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof Balance that
-                && readability.equals(that.readability)
-                && capacity.equals(that.capacity)
-                && minimumLoad.equals(that.minimumLoad)
-                && errors.equals(that.errors)
-                && name.equals(that.name);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(readability, capacity, minimumLoad, errors, name);
+        return Objects.requireNonNull(mass, "mass").canonical().dividedBy(readability.canonical());
     }
 
     @Override

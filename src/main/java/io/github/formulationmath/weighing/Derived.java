@@ -1,24 +1,31 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
+import io.github.formulationmath.working.Figure;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import java.util.function.Function;
 
-/** A number and the relation it came from. */
-record Derived(Phrase question, Ratio result, Relation relation) implements Explained {
+/** A number of no unit that people weigh in, such as a variance, with the relation it came from. */
+record Derived(Origin origin) implements Explainable {
 
-    static Derived of(Phrase question, Relation relation) {
-        return new Derived(question, relation.in(Reckoning.plain()), relation);
+    static <T> Derived of(Function<? super T, Phrase> question, T owner, Figure<? super T> figure) {
+        return of(question, figure.in(owner, Reckoning.plain()), owner, figure);
     }
 
-    @Override
-    public <V> V derive(Reckoning<V> reckoning) {
-        return relation.in(reckoning);
+    /** Of a number that is known already. */
+    static <T> Derived of(Function<? super T, Phrase> question, Ratio number, T owner, Figure<? super T> figure) {
+        return new Derived(Origin.of(question, number, owner, figure));
+    }
+
+    Ratio number() {
+        return origin.number();
     }
 
     @Override
     public String toString() {
-        return result.toString();
+        return number().toString();
     }
 }

@@ -1,14 +1,11 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The variance of a result, source by source. The sources are independent of each other, so their variances add up to
@@ -17,27 +14,20 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: with d = 0.1 g and a linearity of 0.1 g of a net reading, tare and reading contribute 0.01/12 g² each and the linearity 0.01/3
  * g²: 16.7 %, 16.7 % and 66.7 %.
  *
- * <p>Immutable and thread-safe.
+ * @param variances the variances by source, those that contribute nothing left out; an unmodifiable map in the order of the
+ *     sources, in g² for a mass, a plain number for a share
  */
-public final class ErrorBudget implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final EnumMap<ErrorSource, Ratio> variances;
-
-    ErrorBudget(Map<ErrorSource, Ratio> variances) {
-        this.variances = new EnumMap<>(ErrorSource.class);
-        this.variances.putAll(variances);
-    }
+public record ErrorBudget(Map<ErrorSource, Ratio> variances) {
 
     /**
-     * The variances by source, those that contribute nothing left out.
+     * Copies the variances.
      *
-     * @return an unmodifiable map in the order of the sources; in g² for a mass, a plain number for a share
+     * @param variances the variances by source, in g² for a mass, a plain number for a share
      */
-    public Map<ErrorSource, Ratio> variances() {
-        return Collections.unmodifiableMap(variances);
+    public ErrorBudget {
+        Map<ErrorSource, Ratio> ordered = new EnumMap<>(ErrorSource.class);
+        ordered.putAll(variances);
+        variances = Collections.unmodifiableMap(ordered);
     }
 
     /**
@@ -68,16 +58,6 @@ public final class ErrorBudget implements Serializable {
     public Ratio share(ErrorSource source) {
         Ratio variance = variance(source);
         return variance.isZero() ? variance : variance.dividedBy(total());
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof ErrorBudget that && variances.equals(that.variances);
-    }
-
-    @Override
-    public int hashCode() {
-        return variances.hashCode();
     }
 
     /** The part of each source in the variance, rounded. */

@@ -246,18 +246,25 @@ public final class ErrorModel implements Serializable {
      * @throws IllegalArgumentException if an end is missing or not above -1
      */
     public ErrorModel withBuoyancy(Bounds relativeCorrection) {
+        return new ErrorModel(
+                repeatability,
+                linearity,
+                calibration,
+                tareResolution,
+                leastResidue,
+                mostResidue,
+                requireCorrection(relativeCorrection));
+    }
+
+    static Bounds requireCorrection(Bounds relativeCorrection) {
         Optional<Ratio> lower =
                 Objects.requireNonNull(relativeCorrection, "relativeCorrection").lower();
-        if (lower.isEmpty() || relativeCorrection.upper().isEmpty() || isAtMostMinusOne(lower.get())) {
+        if (lower.filter(b -> b.plus(Ratio.ONE).signum() > 0).isEmpty()
+                || relativeCorrection.upper().isEmpty()) {
             throw new IllegalArgumentException("relativeCorrection is " + Excerpt.of(relativeCorrection)
                     + ": both its ends are needed, above -1; on a usual balance it lies between 0 and 0.002");
         }
-        return new ErrorModel(
-                repeatability, linearity, calibration, tareResolution, leastResidue, mostResidue, relativeCorrection);
-    }
-
-    private static boolean isAtMostMinusOne(Ratio value) {
-        return value.plus(Ratio.ONE).signum() <= 0;
+        return relativeCorrection;
     }
 
     /**

@@ -1,7 +1,6 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.RootOperation;
@@ -80,7 +79,7 @@ record ErrorTerm(
 
     /** The scale that gives the law its variance; of half a net weighing, s/√2. */
     Ratio lawScale() {
-        return isHalf ? Roots.sqrt(scale.times(scale).dividedBy(2), RootOperation.DIGITS) : scale;
+        return isHalf ? scale.times(scale).dividedBy(2).sqrt(RootOperation.DIGITS) : scale;
     }
 
     /** How far it may go from its middle: the half-width, or k times the standard deviation. */

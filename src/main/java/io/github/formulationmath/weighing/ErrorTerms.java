@@ -2,7 +2,6 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.weighing.ErrorTerm.Figure;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import io.github.formulationmath.weighing.ErrorTerm.Range;
@@ -83,7 +82,7 @@ final class ErrorTerms {
     }
 
     private static Figure readability(Balance balance) {
-        return new Figure(ErrorTerm.READABILITY, subjectOf(balance), balance.gramsPerDivision(), true);
+        return new Figure(ErrorTerm.READABILITY, subjectOf(balance), grams(balance.readability()), true);
     }
 
     /** Whether an addition has an indication in common with a neighbour. */
@@ -119,7 +118,7 @@ final class ErrorTerms {
                 ErrorSource.BUOYANCY,
                 Law.RECTANGULAR,
                 air,
-                List.of(new Load(i, addition.reading().result())));
+                List.of(new Load(i, addition.reading().canonical())));
     }
 
     /** One term per balance, common to all its additions. */
@@ -128,7 +127,7 @@ final class ErrorTerms {
         for (int i = 0; i < additions.size(); i++) {
             Addition addition = additions.get(i);
             loads.computeIfAbsent(addition.balance(), b -> new ArrayList<>())
-                    .add(new Load(i, addition.reading().result()));
+                    .add(new Load(i, addition.reading().canonical()));
         }
         loads.forEach((balance, its) -> add(
                 ErrorSource.CALIBRATION,
@@ -168,6 +167,6 @@ final class ErrorTerms {
     }
 
     private static Ratio grams(Amount<Mass> amount) {
-        return amount.in(FormulationUnits.GRAM);
+        return amount.canonical();
     }
 }

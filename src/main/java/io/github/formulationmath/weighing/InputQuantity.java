@@ -1,10 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import java.io.Serial;
-import java.io.Serializable;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An input of a Monte Carlo simulation: a law, its middle, and its scale.
@@ -12,32 +9,22 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code rectangular(1.1, 1.3)} is 1.2 ± 0.1, every value alike.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param law the law
+ * @param middle its middle, finite
+ * @param scale half-width or standard deviation, finite, at least 0
  */
-public final class InputQuantity implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final Law law;
-    private final double middle;
-    private final double scale;
-
-    private InputQuantity(Law law, double middle, double scale) {
-        this.law = law;
-        this.middle = middle;
-        this.scale = scale;
-    }
+public record InputQuantity(Law law, double middle, double scale) {
 
     /**
-     * An input of a law.
+     * Checks the numbers.
      *
      * @param law the law
      * @param middle its middle, finite
      * @param scale half-width or standard deviation, finite, at least 0
-     * @return the input
      * @throws IllegalArgumentException if a number is out of range
      */
-    public static InputQuantity of(Law law, double middle, double scale) {
+    public InputQuantity {
         Objects.requireNonNull(law, "law");
         if (!Double.isFinite(middle)) {
             throw new IllegalArgumentException("middle is " + middle + ": a finite number is needed");
@@ -45,7 +32,6 @@ public final class InputQuantity implements Serializable {
         if (!Double.isFinite(scale) || scale < 0) {
             throw new IllegalArgumentException("scale is " + scale + ": a finite number from 0 is needed");
         }
-        return new InputQuantity(law, middle, scale);
     }
 
     /**
@@ -57,7 +43,7 @@ public final class InputQuantity implements Serializable {
      * @throws IllegalArgumentException if a bound is out of range
      */
     public static InputQuantity rectangular(double lower, double upper) {
-        return of(Law.RECTANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
+        return new InputQuantity(Law.RECTANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
     }
 
     /**
@@ -69,7 +55,7 @@ public final class InputQuantity implements Serializable {
      * @throws IllegalArgumentException if a bound is out of range
      */
     public static InputQuantity triangular(double lower, double upper) {
-        return of(Law.TRIANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
+        return new InputQuantity(Law.TRIANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
     }
 
     /**
@@ -81,51 +67,11 @@ public final class InputQuantity implements Serializable {
      * @throws IllegalArgumentException if a number is out of range
      */
     public static InputQuantity normal(double mean, double standardDeviation) {
-        return of(Law.NORMAL, mean, standardDeviation);
+        return new InputQuantity(Law.NORMAL, mean, standardDeviation);
     }
 
     static InputQuantity from(Law law, Ratio middle, Ratio scale) {
-        return of(law, middle.doubleValue(), scale.doubleValue());
-    }
-
-    /**
-     * The law.
-     *
-     * @return the law
-     */
-    public Law law() {
-        return law;
-    }
-
-    /**
-     * The middle.
-     *
-     * @return a finite number
-     */
-    public double middle() {
-        return middle;
-    }
-
-    /**
-     * Half-width or standard deviation.
-     *
-     * @return a finite number, at least 0
-     */
-    public double scale() {
-        return scale;
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof InputQuantity that
-                && law == that.law
-                && Double.compare(middle, that.middle) == 0
-                && Double.compare(scale, that.scale) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(law, middle, scale);
+        return new InputQuantity(law, middle.doubleValue(), scale.doubleValue());
     }
 
     @Override

@@ -1,21 +1,20 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
-import io.github.formulationmath.working.RootOperation;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Subject;
-import java.util.ArrayList;
+import io.github.formulationmath.working.Symbol;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
+import javax.measure.quantity.Mass;
 
 /**
  * Several additions together, with everything their errors have in common: where each mass and each share of the whole is
@@ -32,22 +31,29 @@ import org.jspecify.annotations.Nullable;
  */
 public final class MadeMasses {
 
-    private final MassRelations relations;
-    private final Whole whole;
+    private static final Symbol TOTAL = Symbol.of("S", "made-total", Kind.MASS);
+    private static final Symbol VARIANCE = Symbol.of("vS", "total-variance", Kind.MASS_SQUARED);
 
-    private MadeMasses(List<Addition> additions, CommonErrors common, @Nullable CoverageFactor coverage) {
-        this.relations = new MassRelations(additions, common, coverage);
-        this.whole = new Whole(
-                relations,
-                IntStream.range(0, additions.size())
-                        .mapToObj(i -> new AdditionError(relations, i))
-                        .toList());
-        if (whole.total().result().signum() <= 0) {
-            throw new IllegalArgumentException(
-                    "additions are " + Excerpt.of(additions) + ": after what stays behind in boats "
-                            + Excerpt.of(whole.total().result())
-                            + " g are left, no whole to take shares of; is the residue in the right"
-                            + " unit?");
+    private final MassRelations relations;
+    private final List<AdditionError> additions;
+    private final MassBox box;
+    private final Amount<Mass> total;
+    private final Map<ErrorSource, Ratio> variances;
+
+    private MadeMasses(MassRelations relations) {
+        this.relations = relations;
+        this.additions = IntStream.range(0, relations.additions().size())
+                .mapToObj(line -> new AdditionError(relations, line))
+                .toList();
+        this.box = new MassBox(relations, additions);
+        Ratio grams = total(Reckoning.plain());
+        this.total =
+                Amount.grams(grams).withWorking(whole -> Phrase.of("question.made-total"), this, MadeMasses::total);
+        this.variances = relations.bySource(Weights.TOTAL, Weights.TOTAL);
+        if (grams.signum() <= 0) {
+            throw new IllegalArgumentException("additions are " + Excerpt.of(relations.additions())
+                    + ": after what stays behind in boats " + Excerpt.of(grams)
+                    + " g are left, no whole to take shares of; is the residue in the right unit?");
         }
     }
 
@@ -63,11 +69,11 @@ public final class MadeMasses {
         List<Addition> copy = List.copyOf(Objects.requireNonNull(additions, "additions"));
         requireSomething(copy);
         requireNames(copy);
-        return new MadeMasses(copy, new CommonErrors(copy.size(), ErrorTerms.of(copy)), null);
+        return new MadeMasses(MassRelations.of(copy));
     }
 
     private static void requireSomething(List<Addition> additions) {
-        if (additions.stream().allMatch(a -> a.reading().result().isZero())) {
+        if (additions.stream().allMatch(a -> a.reading().isZero())) {
             throw new IllegalArgumentException("additions are " + Excerpt.of(additions)
                     + ": no display reads anything, so that there is no whole to take shares of");
         }
@@ -94,7 +100,7 @@ public final class MadeMasses {
      * @return the masses with wider bounds; variances do not change
      */
     public MadeMasses covering(CoverageFactor factor) {
-        return new MadeMasses(relations.additions(), relations.errors(), Objects.requireNonNull(factor, "factor"));
+        return new MadeMasses(relations.covering(Objects.requireNonNull(factor, "factor")));
     }
 
     /**
@@ -112,10 +118,10 @@ public final class MadeMasses {
         if (new HashSet<>(copy).size() < copy.size()) {
             throw new IllegalArgumentException("lines are " + Excerpt.of(copy) + ": name each line once");
         }
-        List<Addition> additions =
-                copy.stream().map(line -> at(line).addition()).toList();
-        requireSomething(additions);
-        return new MadeMasses(additions, relations.errors().part(copy), relations.coverage());
+        copy.forEach(line -> Objects.checkIndex(line, size()));
+        MassRelations part = relations.part(copy);
+        requireSomething(part.additions());
+        return new MadeMasses(part);
     }
 
     /**
@@ -124,7 +130,7 @@ public final class MadeMasses {
      * @return at least 1
      */
     public int size() {
-        return whole.errors().size();
+        return additions.size();
     }
 
     /**
@@ -133,40 +139,7 @@ public final class MadeMasses {
      * @return an unmodifiable list
      */
     public List<AdditionError> additions() {
-        return whole.errors();
-    }
-
-    /**
-     * The mass that is most likely there.
-     *
-     * @param line the line, from 0
-     * @return the estimate in grams
-     */
-    public Ratio estimate(int line) {
-        return at(line).estimate().result();
-    }
-
-    /**
-     * Where the mass of a line is sure to lie.
-     *
-     * @param line the line, from 0
-     * @return an interval in grams
-     */
-    public Bounds massBounds(int line) {
-        return at(line).bounds();
-    }
-
-    /**
-     * The covariance of the masses of two lines.
-     *
-     * @param line a line, from 0
-     * @param other a line, from 0; the same one for its variance
-     * @return the covariance in g², exact
-     */
-    public Ratio covariance(int line, int other) {
-        Objects.checkIndex(line, size());
-        Objects.checkIndex(other, size());
-        return relations.errors().covariance(line, other);
+        return additions;
     }
 
     /**
@@ -178,17 +151,16 @@ public final class MadeMasses {
      * @throws IndexOutOfBoundsException if there is no such line
      */
     public Ratio covariance(Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
-        return relations.errors().bySource(perLine("weights", weights), perLine("others", others)).values().stream()
+        return relations.bySource(perLine("weights", weights), perLine("others", others)).values().stream()
                 .reduce(Ratio.ZERO, Ratio::plus);
     }
 
-    private Weights.PerLine perLine(String name, Map<Integer, Ratio> weights) {
-        SortedMap<Integer, Ratio> copy = new TreeMap<>(Objects.requireNonNull(weights, name));
-        copy.forEach((line, weight) -> {
+    private Weights perLine(String name, Map<Integer, Ratio> weights) {
+        Objects.requireNonNull(weights, name).forEach((line, weight) -> {
             Objects.checkIndex(line, size());
             Objects.requireNonNull(weight, name);
         });
-        return new Weights.PerLine(copy);
+        return Weights.strengths(weights);
     }
 
     /**
@@ -198,31 +170,14 @@ public final class MadeMasses {
      * @return the share of the line
      */
     public MadeShare madeShare(int line) {
-        Subject subject = at(line).addition().subject();
-        return new MadeShare(whole, new Weights.OneLine(line), subject);
+        Subject subject =
+                additions.get(Objects.checkIndex(line, size())).addition().subject();
+        return new MadeShare(this, Weights.line(line), subject);
     }
 
     /**
-     * The share in the whole of something that the lines contain in different strengths, y = Σ c·m / Σ m.
-     *
-     * @param subject what it is; its subscript is the index of the symbols in a working
-     * @param strengths the mass fraction c in each line, one per line
-     * @return the share
-     * @throws IllegalArgumentException if there are not as many strengths as lines
-     */
-    public MadeShare madeShare(Subject subject, List<Ratio> strengths) {
-        Objects.requireNonNull(subject, "subject");
-        List<Ratio> copy = List.copyOf(Objects.requireNonNull(strengths, "strengths"));
-        if (copy.size() != size()) {
-            throw new IllegalArgumentException(
-                    "strengths are " + copy.size() + ": one is needed for each of the " + size() + " lines");
-        }
-        return new MadeShare(whole, new Weights.PerLine(copy), subject);
-    }
-
-    /**
-     * The share in the whole of something that a few of the lines contain. It costs as much as these lines, however many
-     * there are in all.
+     * The share in the whole of something that some of the lines contain in different strengths, y = Σ c·m / Σ m. It costs
+     * as much as these lines, however many there are in all.
      *
      * @param subject what it is; its subscript is the index of the symbols in a working
      * @param strengths the mass fraction c in the lines that contain it, by line, from 0
@@ -231,88 +186,50 @@ public final class MadeMasses {
      */
     public MadeShare madeShare(Subject subject, Map<Integer, Ratio> strengths) {
         Objects.requireNonNull(subject, "subject");
-        return new MadeShare(whole, perLine("strengths", strengths), subject);
+        return new MadeShare(this, perLine("strengths", strengths), subject);
+    }
+
+    MassRelations relations() {
+        return relations;
+    }
+
+    MassBox box() {
+        return box;
     }
 
     /**
-     * The share of a line in the whole.
+     * All the masses together, every error at its middle.
      *
-     * @param line the line, from 0
-     * @return the share, every error at its middle
+     * @return the estimate of their sum, above 0
      */
-    public Ratio share(int line) {
-        return madeShare(line).result();
+    public Amount<Mass> total() {
+        return total;
     }
 
-    /**
-     * Where the share of a line is sure to lie.
-     *
-     * @param line the line, from 0
-     * @return the true extremes as fractions of one, see {@link MadeShare#bounds()}
-     */
-    public Bounds shareBounds(int line) {
-        return madeShare(line).bounds();
+    /** The variance of the sum of all masses, in g². */
+    Derived variance() {
+        Ratio known = variances.values().stream().reduce(Ratio.ZERO, Ratio::plus);
+        return Derived.of(whole -> Phrase.of("question.total-variance"), known, this, MadeMasses::variance);
     }
 
-    /**
-     * Where a share of different strengths is sure to lie.
-     *
-     * @param strengths the mass fraction in each line, one per line
-     * @return the true extremes as fractions of one, see {@link MadeShare#bounds()}
-     * @throws IllegalArgumentException if there are not as many strengths as lines
-     */
-    public Bounds shareBounds(List<Ratio> strengths) {
-        return madeShare(Subject.of("", ""), strengths).bounds();
+    /** The same, source by source. */
+    Map<ErrorSource, Ratio> variances() {
+        return variances;
     }
 
-    /**
-     * The variance of the share of a line.
-     *
-     * @param line the line, from 0
-     * @return u², exact within the linear approximation of the GUM
-     */
-    public Ratio shareVariance(int line) {
-        return madeShare(line).variance().result();
+    private <V> V total(Reckoning<V> r) {
+        return r.named(
+                TOTAL,
+                relations.weighted(
+                        r, Weights.TOTAL, line -> r.known(additions.get(line).estimate())));
     }
 
-    /**
-     * The variance of a share of different strengths.
-     *
-     * @param strengths the mass fraction in each line, one per line
-     * @return u², exact within the linear approximation of the GUM
-     * @throws IllegalArgumentException if there are not as many strengths as lines
-     */
-    public Ratio shareVariance(List<Ratio> strengths) {
-        return madeShare(Subject.of("", ""), strengths).variance().result();
-    }
-
-    /**
-     * The standard uncertainty of the share of a line.
-     *
-     * @param line the line, from 0
-     * @return the root of the variance
-     */
-    public double standardUncertainty(int line) {
-        return Roots.sqrt(shareVariance(line), RootOperation.DIGITS).doubleValue();
-    }
-
-    private AdditionError at(int line) {
-        return whole.errors().get(Objects.checkIndex(line, size()));
-    }
-
-    /** The covariance matrix of the masses, for those who need it whole; k² numbers. */
-    List<List<Ratio>> covariances() {
-        List<List<Ratio>> rows = new ArrayList<>();
-        for (int i = 0; i < size(); i++) {
-            int row = i;
-            rows.add(
-                    IntStream.range(0, size()).mapToObj(j -> covariance(row, j)).toList());
-        }
-        return rows;
+    private <V> V variance(Reckoning<V> r) {
+        return r.named(VARIANCE, relations.covariance(r, Weights.TOTAL, Weights.TOTAL));
     }
 
     @Override
     public String toString() {
-        return whole.errors().toString();
+        return additions.toString();
     }
 }

@@ -1,10 +1,11 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.RootOperation;
@@ -12,7 +13,8 @@ import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.Symbol;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Objects;
+import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A share of what was really made, y = Σ c·m / Σ m: of one line (its c is 1, all others 0), or of something that several
@@ -27,8 +29,11 @@ import java.util.Objects;
  * <p>Source: JCGM 100:2008 (GUM), 5.2.2, equation (13).
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Shares are amounts in percent, and not mass fractions: counted as another substance, a part may weigh more than the
+ * whole.
  */
-public final class MadeShare implements Explained {
+public final class MadeShare implements Explainable {
 
     private static final Symbol SHARE = Symbol.of("φ", "made-share", Kind.SHARE);
     private static final Symbol OWN_VARIANCE = Symbol.of("vN", "part-variance", Kind.MASS_SQUARED);
@@ -36,14 +41,44 @@ public final class MadeShare implements Explained {
     private static final Symbol VARIANCE = Symbol.of("vφ", "share-variance", Kind.NUMBER);
     private static final Symbol UNCERTAINTY = Symbol.of("uφ", "share-uncertainty", Kind.SHARE);
 
-    private final Whole whole;
+    private final MadeMasses whole;
     private final Weights weights;
     private final Subject subject;
+    /** Searched for when somebody asks first. */
+    private volatile @Nullable Interval<Amount<Dimensionless>> bounds;
 
-    MadeShare(Whole whole, Weights weights, Subject subject) {
+    MadeShare(MadeMasses whole, Weights weights, Subject subject) {
         this.whole = whole;
         this.weights = weights;
         this.subject = subject;
+    }
+
+    MadeMasses whole() {
+        return whole;
+    }
+
+    Weights weights() {
+        return weights;
+    }
+
+    Subject subject() {
+        return subject;
+    }
+
+    /**
+     * The share, every error at its middle.
+     *
+     * @return the share in percent
+     */
+    public Amount<Dimensionless> share() {
+        Ratio fraction = in(Reckoning.plain());
+        return percent(fraction).withWorking(MadeShare::question, this, MadeShare::in);
+    }
+
+    /** The working of the {@link #share() share}. */
+    @Override
+    public Origin origin() {
+        return share().origin();
     }
 
     /**
@@ -54,65 +89,38 @@ public final class MadeShare implements Explained {
      * wider than the truth, never narrower, and it is cut off at the least and the largest strength (0 and 1 for a line).
      * If all the masses together could be 0, the interval is everything between those two.
      *
-     * @return lowest to highest, as plain fractions
+     * @return the least and the most that it can be, in percent, each with its working
      */
-    public Bounds bounds() {
-        return Bounds.closed(lowest().result(), highest().result());
+    public Interval<Amount<Dimensionless>> bounds() {
+        Interval<Amount<Dimensionless>> known = bounds;
+        if (known == null) {
+            known = Interval.of(new ShareExtreme(this, false).share(), new ShareExtreme(this, true).share());
+            bounds = known;
+        }
+        return known;
     }
 
     /**
-     * The least that the share can be.
+     * The standard uncertainty of the share, within the linear approximation of the GUM.
      *
-     * @return the lower end of {@link #bounds()}
+     * @return the root of the variance in percent of the whole, to {@value RootOperation#DIGITS} digits
      */
-    public Explained lowest() {
-        return new ShareExtreme(whole, weights, subject, false);
+    public Amount<Dimensionless> uncertainty() {
+        Ratio fraction = uncertainty(Reckoning.plain());
+        return percent(fraction)
+                .withWorking(
+                        made -> Phrase.of("question.share-uncertainty", made.subject.name()),
+                        this,
+                        MadeShare::uncertainty);
     }
 
     /**
-     * The most that the share can be.
-     *
-     * @return the upper end of {@link #bounds()}
-     */
-    public Explained highest() {
-        return new ShareExtreme(whole, weights, subject, true);
-    }
-
-    /**
-     * The variance of the share.
+     * The variance of the share, for relations to build on.
      *
      * @return u², a plain number, exact within the linear approximation of the GUM
      */
-    public Explained variance() {
-        return Derived.of(Phrase.of("question.share-variance", subject.name()), this::variance);
-    }
-
-    /**
-     * The standard uncertainty of the share.
-     *
-     * @return the root of the variance, to {@value RootOperation#DIGITS} digits
-     */
-    public Explained uncertainty() {
-        return Derived.of(Phrase.of("question.share-uncertainty", subject.name()), this::uncertainty);
-    }
-
-    /**
-     * The standard uncertainty of the share as a {@code double}.
-     *
-     * @return u, a plain fraction
-     */
-    public double standardUncertainty() {
-        return Roots.sqrt(variance().result(), RootOperation.DIGITS).doubleValue();
-    }
-
-    /**
-     * The expanded uncertainty of the share.
-     *
-     * @param factor the coverage factor k
-     * @return k · u, a plain fraction
-     */
-    public double expanded(CoverageFactor factor) {
-        return Objects.requireNonNull(factor, "factor").factor().doubleValue() * standardUncertainty();
+    public Explainable variance() {
+        return Derived.of(made -> Phrase.of("question.share-variance", made.subject.name()), this, MadeShare::variance);
     }
 
     /**
@@ -121,12 +129,12 @@ public final class MadeShare implements Explained {
      * @return the budget, in plain numbers
      */
     public ErrorBudget budget() {
-        CommonErrors errors = whole.relations().errors();
-        Ratio share = result();
-        Ratio total = whole.total().result();
+        MassRelations relations = whole.relations();
+        Ratio share = in(Reckoning.plain());
+        Ratio total = whole.total().canonical();
         Map<ErrorSource, Ratio> sum = new EnumMap<>(ErrorSource.class);
-        add(sum, errors.bySource(weights, weights), Ratio.ONE);
-        add(sum, errors.bySource(weights, Weights.TOTAL), share.times(-2));
+        add(sum, relations.bySource(weights, weights), Ratio.ONE);
+        add(sum, relations.bySource(weights, Weights.TOTAL), share.times(-2));
         add(sum, whole.variances(), share.times(share));
         sum.values().removeIf(Ratio::isZero);
         sum.replaceAll((source, variance) -> variance.dividedBy(total.times(total)));
@@ -138,10 +146,10 @@ public final class MadeShare implements Explained {
     }
 
     /**
-     * The same share by drawing all its errors from their laws, to hold against {@link #standardUncertainty()}. Masses are
-     * not cut off at 0.
+     * The same share by drawing all its errors from their laws, to hold against {@link #uncertainty()}. Masses are not cut
+     * off at 0.
      *
-     * @return the simulation, to be run
+     * @return the simulation of the share as a plain fraction, to be run
      * @throws IllegalArgumentException if there is no error to draw
      */
     public MonteCarlo simulation() {
@@ -149,25 +157,23 @@ public final class MadeShare implements Explained {
         return MonteCarlo.of(model.inputs(), model);
     }
 
-    @Override
-    public Phrase question() {
+    static Amount<Dimensionless> percent(Ratio fraction) {
+        return Amount.percent(fraction.times(100));
+    }
+
+    private Phrase question() {
         return Phrase.of("question.made-share", subject.name());
     }
 
-    /** The share, every error at its middle: a plain fraction. */
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        V part = whole.weighted(r, weights, i -> r.known(whole.estimate(i)));
+    private <V> V in(Reckoning<V> r) {
+        V part = whole.relations()
+                .weighted(
+                        r, weights, line -> r.known(whole.additions().get(line).estimate()));
         return r.named(SHARE, subject, r.quotient(part, r.known(whole.total())));
     }
 
     private <V> V variance(Reckoning<V> r) {
-        V share = derive(r);
+        V share = in(r);
         V total = r.known(whole.total());
         MassRelations relations = whole.relations();
         V own = r.named(OWN_VARIANCE, subject, relations.covariance(r, weights, weights));
@@ -184,6 +190,8 @@ public final class MadeShare implements Explained {
 
     @Override
     public String toString() {
-        return subject.name() + " " + PercentText.of(result()) + " in " + PercentText.of(bounds());
+        Interval<Amount<Dimensionless>> bounds = bounds();
+        return subject.name() + " " + PercentText.of(share().canonical()) + " in "
+                + PercentText.of(bounds.least().canonical(), bounds.greatest().canonical());
     }
 }

@@ -1,7 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.weighing.ErrorTerm.Load;
+import io.github.formulationmath.weighing.MassRelations.Entry;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -9,59 +9,87 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** Everything the masses may be: fixed parts, and variables that each range over an interval of their own. */
+/**
+ * Everything the masses may be: fixed parts, and variables that each range over an interval of their own, independently of
+ * the others. A line that shares no error with other lines is one variable, its whole mass, cut off at 0; the lines that
+ * share errors are affine in those errors, each of which is a variable.
+ */
 final class MassBox {
 
     private final MassRelations relations;
-    private final List<BoxVariable> variables = new ArrayList<>();
+    private final List<Variable> variables = new ArrayList<>();
     private final List<List<Entering>> byLine = new ArrayList<>();
     private final Map<ErrorTerm, Integer> byTerm = new IdentityHashMap<>();
     private final boolean[] shared;
+    private final Ratio least;
+    private final Ratio most;
+
+    /**
+     * A number that may lie anywhere between two ends.
+     *
+     * @param lower the lower end
+     * @param upper the upper end
+     * @param inTotal how the sum of all masses changes with it
+     */
+    record Variable(Ratio lower, Ratio upper, Ratio inTotal) {
+
+        Ratio end(boolean high) {
+            return high ? upper : lower;
+        }
+
+        /** Which end gives the largest or the least sum of all masses. */
+        boolean isHighFor(boolean largest) {
+            return inTotal.signum() > 0 == largest;
+        }
+
+        /** The most or the least that it can add to the sum of all masses. */
+        Ratio inTotal(boolean largest) {
+            return inTotal.times(end(isHighFor(largest)));
+        }
+    }
 
     /** How a variable enters the mass of a line. */
     private record Entering(int variable, Ratio factor) {}
 
-    private boolean sharesAnything;
-
-    MassBox(MassRelations relations, Whole whole) {
+    MassBox(MassRelations relations, List<AdditionError> errors) {
         this.relations = relations;
-        this.shared = new boolean[relations.additions().size()];
+        this.shared = new boolean[errors.size()];
         for (int i = 0; i < shared.length; i++) {
             byLine.add(new ArrayList<>());
-            shared[i] = relations.errors().of(i).stream()
-                    .anyMatch(
-                            e -> relations.isInBox(e.term()) && e.term().loads().size() > 1);
-            sharesAnything |= shared[i];
+            shared[i] = relations.of(i).stream()
+                    .map(Entry::term)
+                    .anyMatch(term -> relations.isInBox(term) && term.loads().size() > 1);
         }
         for (int i = 0; i < shared.length; i++) {
             if (shared[i]) {
                 addErrors(i);
             } else {
-                addMass(i, whole);
+                byLine.get(i).add(new Entering(variables.size(), Ratio.ONE));
+                AdditionError error = errors.get(i);
+                variables.add(
+                        new Variable(error.lowest().canonical(), error.highest().canonical(), Ratio.ONE));
             }
         }
-    }
-
-    private void addMass(int line, Whole whole) {
-        byLine.get(line).add(new Entering(variables.size(), Ratio.ONE));
-        variables.add(new BoxVariable(
-                whole.extreme(line, false).result(),
-                whole.extreme(line, true).result(),
-                List.of(new Load(line, Ratio.ONE))));
+        this.least = total(false);
+        this.most = total(true);
     }
 
     private void addErrors(int line) {
-        for (CommonErrors.Entry entry : relations.errors().of(line)) {
+        for (Entry entry : relations.of(line)) {
             ErrorTerm term = entry.term();
             if (relations.isInBox(term) && byTerm.putIfAbsent(term, variables.size()) == null) {
                 term.loads()
                         .forEach(load -> byLine.get(load.line()).add(new Entering(variables.size(), load.factor())));
-                variables.add(new BoxVariable(relations.end(term, false), relations.end(term, true), term.loads()));
+                variables.add(new Variable(relations.end(term, false), relations.end(term, true), term.totalLoad()));
             }
         }
     }
 
-    List<BoxVariable> variables() {
+    private Ratio total(boolean largest) {
+        return variables.stream().map(v -> v.inTotal(largest)).reduce(fixed(Weights.TOTAL), Ratio::plus);
+    }
+
+    List<Variable> variables() {
         return variables;
     }
 
@@ -90,18 +118,27 @@ final class MassBox {
     }
 
     boolean sharesAnything() {
-        return sharesAnything;
-    }
-
-    /** The part of the mass of a line that no variable changes. */
-    private Ratio fixed(int line) {
-        return shared[line] ? relations.additions().get(line).reading().result() : Ratio.ZERO;
+        return !byTerm.isEmpty();
     }
 
     /** The part of a weighted sum of the masses that no variable changes. */
     Ratio fixed(Weights weights) {
         List<Ratio> parts = new ArrayList<>();
-        weights.forEach(shared.length, (i, weight) -> parts.add(weight.times(fixed(i))));
+        weights.forEach(shared.length, (line, weight) -> {
+            if (shared[line]) {
+                parts.add(weight.times(relations.additions().get(line).reading().canonical()));
+            }
+        });
         return parts.stream().reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    /** The least sum of all masses. */
+    Ratio least() {
+        return least;
+    }
+
+    /** The largest sum of all masses. */
+    Ratio most() {
+        return most;
     }
 }

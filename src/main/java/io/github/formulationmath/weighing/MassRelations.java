@@ -1,37 +1,133 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.weighing.CommonErrors.Entry;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import io.github.formulationmath.weighing.ErrorTerm.Range;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
 import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
-/** The relations from readings and error terms to masses, their extremes, and their covariances. */
-record MassRelations(
-        List<Addition> additions,
-        CommonErrors errors,
-        @Nullable CoverageFactor coverage) {
+/**
+ * Additions and the independent errors that they have in common: the relations from these to masses, their extremes, and
+ * their covariances. Nothing of the size lines × lines is kept.
+ */
+final class MassRelations {
+
+    private static final Symbol COVERAGE = Symbol.of("k", "coverage-factor", Kind.NUMBER);
+    private static final Symbol STRENGTH = Symbol.of("c", "strength-in-line", Kind.SHARE);
+    private static final Symbol SCALE_TOTAL = Symbol.of("Rq", "scale-total", Kind.MASS);
+
+    /** How a term enters a line, or a weighted sum of lines. */
+    record Entry(int place, ErrorTerm term, Ratio factor) {}
 
     /** Terms of one source and one figure: they differ in their lines alone. */
     private record Keyed(ErrorSource source, ErrorTerm.Figures figures, boolean isHalf) {}
 
-    private static final Symbol COVERAGE = Symbol.of("k", "coverage-factor", Kind.NUMBER);
-    private static final Symbol STRENGTH = Symbol.of("c", "strength-in-line", Kind.SHARE);
+    private final List<Addition> additions;
+    private final List<ErrorTerm> terms;
+    private final @Nullable CoverageFactor coverage;
+    private final List<List<Entry>> byLine = new ArrayList<>();
+    private final Map<Integer, Entry> inTotal = new LinkedHashMap<>();
+
+    private MassRelations(List<Addition> additions, List<ErrorTerm> terms, @Nullable CoverageFactor coverage) {
+        this.additions = additions;
+        this.terms = terms;
+        this.coverage = coverage;
+        additions.forEach(addition -> byLine.add(new ArrayList<>()));
+        for (int place = 0; place < terms.size(); place++) {
+            ErrorTerm term = terms.get(place);
+            inTotal.put(place, new Entry(place, term, term.totalLoad()));
+            for (Load load : term.loads()) {
+                byLine.get(load.line()).add(new Entry(place, term, load.factor()));
+            }
+        }
+    }
+
+    static MassRelations of(List<Addition> additions) {
+        return new MassRelations(additions, ErrorTerms.of(additions), null);
+    }
+
+    MassRelations covering(CoverageFactor factor) {
+        return new MassRelations(additions, terms, factor);
+    }
+
+    /** Some of the lines, counted from 0 again: what they have in common with the others stays in them. */
+    MassRelations part(List<Integer> lines) {
+        Map<Integer, Integer> places = new HashMap<>();
+        lines.forEach(line -> places.put(line, places.size()));
+        return new MassRelations(
+                lines.stream().map(additions::get).toList(),
+                terms.stream()
+                        .map(term -> term.part(places))
+                        .filter(term -> !term.isNothing())
+                        .toList(),
+                coverage);
+    }
+
+    List<Addition> additions() {
+        return additions;
+    }
+
+    List<ErrorTerm> terms() {
+        return terms;
+    }
+
+    List<Entry> of(int line) {
+        return byLine.get(line);
+    }
+
+    /**
+     * The terms that a weighted sum may depend on, by their places, each with how the sum changes with it. As long as the
+     * lines with a weight are few, it does not matter how many others there are.
+     */
+    Map<Integer, Entry> felt(Weights weights) {
+        if (weights.isTotal()) {
+            return inTotal;
+        }
+        Map<Integer, Entry> felt = new TreeMap<>();
+        weights.forEach(additions.size(), (line, weight) -> {
+            for (Entry entry : of(line)) {
+                felt.merge(
+                        entry.place(),
+                        new Entry(entry.place(), entry.term(), weight.times(entry.factor())),
+                        (a, b) -> new Entry(a.place(), a.term(), a.factor().plus(b.factor())));
+            }
+        });
+        return felt;
+    }
+
+    /** The covariance of two weighted sums of the masses, source by source. */
+    Map<ErrorSource, Ratio> bySource(Weights a, Weights b) {
+        Map<ErrorSource, Ratio> sums = new EnumMap<>(ErrorSource.class);
+        Map<Integer, Entry> others = felt(b);
+        for (Entry entry : felt(a).values()) {
+            Entry other = others.get(entry.place());
+            if (other != null) {
+                Ratio part = entry.term().variance().times(entry.factor()).times(other.factor());
+                sums.merge(entry.term().source(), part, Ratio::plus);
+            }
+        }
+        sums.values().removeIf(Ratio::isZero);
+        return sums;
+    }
 
     /** The mass of a line, every error at its middle. */
     <V> V estimate(Reckoning<V> r, int line) {
-        V sum = r.known(additions.get(line).reading());
-        for (Entry entry : errors.of(line)) {
+        V sum = reading(r, line);
+        for (Entry entry : of(line)) {
             if (!entry.term().middle().isZero()) {
                 sum = plus(r, sum, entry, line, entry.term().origin().middle(r));
             }
@@ -41,8 +137,8 @@ record MassRelations(
 
     /** The mass of a line, every bounded error at one of its ends. */
     <V> V massAt(Reckoning<V> r, int line, Predicate<Entry> atUpperEnd) {
-        V sum = r.known(additions.get(line).reading());
-        for (Entry entry : errors.of(line)) {
+        V sum = reading(r, line);
+        for (Entry entry : of(line)) {
             if (isInBox(entry.term())) {
                 sum = plusEnd(r, sum, entry, line, atUpperEnd.test(entry));
             }
@@ -84,8 +180,22 @@ record MassRelations(
         return term.isHalf() ? r.quotient(whole, r.literal(2)) : whole;
     }
 
-    <V> V reading(Reckoning<V> r, int line) {
+    private <V> V reading(Reckoning<V> r, int line) {
         return r.known(additions.get(line).reading());
+    }
+
+    /** Σ weight · mass, lines of weight 0 left out. */
+    <V> V weighted(Reckoning<V> r, Weights weights, IntFunction<V> masses) {
+        List<V> parts = new ArrayList<>();
+        weights.forEach(
+                additions.size(), (line, weight) -> parts.add(strengthened(r, weights, line, masses.apply(line))));
+        return r.sum(parts);
+    }
+
+    private <V> V strengthened(Reckoning<V> r, Weights weights, int line, V value) {
+        return weights.areStrengths()
+                ? r.product(r.given(STRENGTH, additions.get(line).subject(), weights.of(line), Source.user()), value)
+                : value;
     }
 
     /** The covariance of two weighted sums of the masses: terms that enter with plain numbers are counted together. */
@@ -93,9 +203,12 @@ record MassRelations(
         Map<Keyed, ErrorTerm> kinds = new LinkedHashMap<>();
         Map<Keyed, Ratio> counts = new LinkedHashMap<>();
         List<V> parts = new ArrayList<>();
-        for (ErrorTerm term : errors.touching(a)) {
-            Ratio factor = a.sensitivity(term).times(b.sensitivity(term));
-            if (isCounted(term, a) && isCounted(term, b)) {
+        Map<Integer, Entry> others = felt(b);
+        for (Entry entry : felt(a).values()) {
+            ErrorTerm term = entry.term();
+            Entry other = others.get(entry.place());
+            Ratio factor = other == null ? Ratio.ZERO : entry.factor().times(other.factor());
+            if (!term.isProportional() && !a.areStrengths() && !b.areStrengths()) {
                 Keyed key = new Keyed(term.source(), term.origin(), term.isHalf());
                 kinds.putIfAbsent(key, term);
                 counts.merge(key, factor, Ratio::plus);
@@ -105,11 +218,7 @@ record MassRelations(
         }
         counts.forEach((key, count) ->
                 addCounted(r, parts, square(r, Objects.requireNonNull(kinds.get(key), "kind")), count));
-        return Sums.of(r, parts);
-    }
-
-    private static boolean isCounted(ErrorTerm term, Weights weights) {
-        return !term.isProportional() && !(weights instanceof Weights.PerLine);
+        return r.sum(parts);
     }
 
     private static <V> void addCounted(Reckoning<V> r, List<V> parts, V square, Ratio count) {
@@ -127,23 +236,35 @@ record MassRelations(
     }
 
     private <V> V sensitivity(Reckoning<V> r, Weights weights, ErrorTerm term) {
-        if (weights instanceof Weights.Total && term.loads().size() > 1) {
-            return r.known(new ScaleTotal(this, term));
+        if (weights.isTotal() && term.loads().size() > 1) {
+            return r.known(scaleTotal(term));
         }
         List<V> parts = new ArrayList<>();
         for (Load load : term.loads()) {
             if (!weights.of(load.line()).isZero()) {
                 V factor = term.isProportional() ? reading(r, load.line()) : r.literal(load.factor());
-                parts.add(
-                        weights instanceof Weights.PerLine
-                                ? r.product(strength(r, weights, load.line()), factor)
-                                : factor);
+                parts.add(strengthened(r, weights, load.line(), factor));
             }
         }
-        return Sums.of(r, parts);
+        return r.sum(parts);
     }
 
-    <V> V strength(Reckoning<V> r, Weights weights, int line) {
-        return r.given(STRENGTH, additions.get(line).subject(), weights.of(line), Source.user());
+    /** The sum of all readings that one scale error changes: known from the term, added up again for a working. */
+    Derived scaleTotal(ErrorTerm term) {
+        return Derived.of(
+                total -> Phrase.of("question.scale-total"),
+                term.totalLoad(),
+                new ScaleTotal(this, term),
+                ScaleTotal::in);
+    }
+
+    private record ScaleTotal(MassRelations relations, ErrorTerm term) {
+
+        <V> V in(Reckoning<V> r) {
+            List<V> readings = term.loads().stream()
+                    .map(load -> relations.reading(r, load.line()))
+                    .toList();
+            return r.named(SCALE_TOTAL, term.origin().subject(), r.sum(readings));
+        }
     }
 }

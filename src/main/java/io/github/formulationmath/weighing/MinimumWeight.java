@@ -3,10 +3,12 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.working.Source;
+import io.github.formulationmath.working.Symbol;
+import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
@@ -26,19 +28,30 @@ import javax.measure.quantity.Mass;
  * 0.41 is d/√6 = 0.408 d, the standard uncertainty of the difference of two readings (JCGM 100:2008, F.2.2.1), rounded up.
  * Minimum weighable quantity: teaching of pharmacy, for example the weighing laboratory of the University of North
  * Carolina. Uncertainty function: EURAMET cg-18, from memory.
- *
- * <p>Immutable and thread-safe.
  */
-public final class MinimumWeight implements Explained {
+public final class MinimumWeight {
 
-    private final Relation relation;
-    private final Ratio grams;
-    private final String rule;
+    private static final Symbol LEAST = Symbol.of("mmin", "minimum-weight", Kind.MASS);
+    private static final Symbol TOLERANCE = Symbol.of("τ", "permitted-error", Kind.SHARE);
+    private static final Symbol FACTOR = Symbol.of("k", "coverage-factor", Kind.NUMBER);
+    private static final Symbol FLOOR = Symbol.of("s0", "least-repeatability", Kind.MASS);
+    private static final Symbol SENSITIVITY = Symbol.of("SR", "sensitivity-requirement", Kind.MASS);
+    private static final Symbol CONSTANT = Symbol.of("α", "uncertainty-constant", Kind.MASS);
+    private static final Symbol SLOPE = Symbol.of("β", "uncertainty-slope", Kind.NUMBER);
+    private static final Symbol SAFETY = Symbol.of("SF", "safety-factor", Kind.NUMBER);
+    private static final Source USP = Source.published("USP general chapter 41, 1 August 2019", "");
 
-    private MinimumWeight(String rule, Relation relation) {
-        this.rule = rule;
-        this.relation = relation;
-        this.grams = relation.in(Reckoning.plain());
+    private MinimumWeight() {}
+
+    /** A rule with its figures, in grams. */
+    private interface Rule {
+
+        <V> V least(Reckoning<V> r);
+
+        default Amount<Mass> mass() {
+            return Amount.grams(least(Reckoning.plain()))
+                    .withWorking(rule -> Phrase.of("question.minimum-weight"), this, Rule::least);
+        }
     }
 
     /**
@@ -47,7 +60,7 @@ public final class MinimumWeight implements Explained {
      * @param balance the balance, its repeatability from at least ten weighings
      * @return the least net mass
      */
-    public static MinimumWeight pharmacopoeial(Balance balance) {
+    public static Amount<Mass> pharmacopoeial(Balance balance) {
         return byRepeatability(balance, Ratio.of(1, 1000), CoverageFactor.of(2));
     }
 
@@ -60,15 +73,15 @@ public final class MinimumWeight implements Explained {
      * @return the least net mass
      * @throws IllegalArgumentException if the tolerance is out of range
      */
-    public static MinimumWeight byRepeatability(Balance balance, Ratio tolerance, CoverageFactor factor) {
+    public static Amount<Mass> byRepeatability(Balance balance, Ratio tolerance, CoverageFactor factor) {
         Objects.requireNonNull(balance, "balance");
         Objects.requireNonNull(factor, "factor");
-        MinimumWeightRules.Repeatability rule = new MinimumWeightRules.Repeatability(
-                balance.errors().repeatability().in(FormulationUnits.GRAM),
-                balance.gramsPerDivision(),
-                requireShare("tolerance", tolerance),
-                factor.factor());
-        return new MinimumWeight("repeatability", rule);
+        return new Repeatability(
+                        balance.errors().repeatability().canonical(),
+                        balance.readability().canonical(),
+                        requireShare("tolerance", tolerance),
+                        factor.factor())
+                .mass();
     }
 
     /**
@@ -79,17 +92,10 @@ public final class MinimumWeight implements Explained {
      * @return the least net mass
      * @throws IllegalArgumentException if a number is out of range
      */
-    public static MinimumWeight bySensitivity(Amount<Mass> sensitivityRequirement, Ratio permittedError) {
-        if (Objects.requireNonNull(sensitivityRequirement, "sensitivityRequirement")
-                        .signum()
-                <= 0) {
-            throw new IllegalArgumentException(
-                    "sensitivityRequirement is " + Excerpt.of(sensitivityRequirement) + ": it must be above 0");
-        }
-        Ratio grams = sensitivityRequirement.in(FormulationUnits.GRAM);
-        return new MinimumWeight(
-                "sensitivity",
-                new MinimumWeightRules.Sensitivity(grams, requireShare("permittedError", permittedError)));
+    public static Amount<Mass> bySensitivity(Amount<Mass> sensitivityRequirement, Ratio permittedError) {
+        Amount.requirePositive("sensitivityRequirement", sensitivityRequirement);
+        return new Sensitivity(sensitivityRequirement.canonical(), requireShare("permittedError", permittedError))
+                .mass();
     }
 
     /**
@@ -103,8 +109,8 @@ public final class MinimumWeight implements Explained {
      * @throws IllegalArgumentException if a number is out of range, or if the slope alone passes the tolerance, so that no
      *     mass is large enough
      */
-    public static MinimumWeight byUncertainty(Amount<Mass> constant, Ratio slope, Ratio tolerance, Ratio safetyFactor) {
-        Ratio alpha = Objects.requireNonNull(constant, "constant").in(FormulationUnits.GRAM);
+    public static Amount<Mass> byUncertainty(Amount<Mass> constant, Ratio slope, Ratio tolerance, Ratio safetyFactor) {
+        Ratio alpha = Objects.requireNonNull(constant, "constant").canonical();
         requireShare("tolerance", tolerance);
         if (alpha.signum() <= 0 || Objects.requireNonNull(slope, "slope").signum() < 0) {
             throw new IllegalArgumentException("constant is " + Excerpt.of(constant) + " and slope " + Excerpt.of(slope)
@@ -119,8 +125,7 @@ public final class MinimumWeight implements Explained {
                     + ", not below the tolerance " + Excerpt.of(tolerance)
                     + ": no mass is large enough on this balance");
         }
-        return new MinimumWeight(
-                "uncertainty", new MinimumWeightRules.Uncertainty(alpha, slope, tolerance, safetyFactor));
+        return new Uncertainty(alpha, slope, tolerance, safetyFactor).mass();
     }
 
     private static Ratio requireShare(String name, Ratio value) {
@@ -131,33 +136,44 @@ public final class MinimumWeight implements Explained {
         return value;
     }
 
-    /**
-     * The least net mass.
-     *
-     * @return the mass in grams
-     */
-    public Amount<Mass> mass() {
-        return Amount.grams(grams);
+    /** k · max(s, 0.41 d) / τ. */
+    private record Repeatability(Ratio deviation, Ratio step, Ratio tolerance, Ratio factor) implements Rule {
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            V s = r.given(ErrorTerm.REPEATABILITY, deviation, Source.user());
+            V d = r.given(ErrorTerm.READABILITY, step, Source.user());
+            V floor = r.named(FLOOR, r.product(r.literal(Ratio.of(41, 100)), d));
+            r.note(() -> Phrase.of("note.repeatability-floor", USP.citation()));
+            V spread = r.maximum(List.of(s, floor));
+            V k = r.given(FACTOR, factor, Source.user());
+            return r.named(LEAST, r.quotient(r.product(k, spread), permitted(r, tolerance)));
+        }
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.minimum-weight");
+    /** SR / τ. */
+    private record Sensitivity(Ratio requirement, Ratio error) implements Rule {
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            V given = r.given(SENSITIVITY, requirement, Source.user());
+            return r.named(LEAST, r.quotient(given, permitted(r, error)));
+        }
     }
 
-    /** The least net mass in grams. */
-    @Override
-    public Ratio result() {
-        return grams;
+    /** α · SF / (τ − β · SF). */
+    private record Uncertainty(Ratio constant, Ratio slope, Ratio tolerance, Ratio safety) implements Rule {
+
+        @Override
+        public <V> V least(Reckoning<V> r) {
+            V factor = r.given(SAFETY, safety, Source.user());
+            V above = r.product(r.given(CONSTANT, constant, Source.user()), factor);
+            V below = r.difference(permitted(r, tolerance), r.product(r.given(SLOPE, slope, Source.user()), factor));
+            return r.named(LEAST, r.quotient(above, below));
+        }
     }
 
-    @Override
-    public <V> V derive(Reckoning<V> reckoning) {
-        return relation.in(reckoning);
-    }
-
-    @Override
-    public String toString() {
-        return mass() + " by " + rule;
+    private static <V> V permitted(Reckoning<V> r, Ratio value) {
+        return r.given(TOLERANCE, value, Source.user());
     }
 }

@@ -12,7 +12,7 @@ import java.util.Objects;
  *
  * <p>Source: JCGM 101:2008, 7.9.2.
  */
-public final class NumericalTolerance {
+final class NumericalTolerance {
 
     private NumericalTolerance() {}
 
@@ -24,7 +24,7 @@ public final class NumericalTolerance {
      * @return the tolerance in the unit of the uncertainty, exact
      * @throws IllegalArgumentException if a number is out of range
      */
-    public static Ratio of(Ratio uncertainty, int significantDigits) {
+    static Ratio of(Ratio uncertainty, int significantDigits) {
         if (Objects.requireNonNull(uncertainty, "uncertainty").signum() <= 0) {
             throw new IllegalArgumentException("uncertainty is " + uncertainty + ": only one above 0 has digits");
         }

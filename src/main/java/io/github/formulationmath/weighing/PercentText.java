@@ -1,6 +1,5 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.math.RoundingMode;
@@ -18,10 +17,8 @@ final class PercentText {
         return (rounded.equals(percent) ? "" : "≈ ") + rounded + " %";
     }
 
-    /** Two finite ends, as shares always have. */
-    static String of(Bounds shares) {
-        return "[" + end(shares.lower().orElseThrow(), RoundingMode.FLOOR) + ", "
-                + end(shares.upper().orElseThrow(), RoundingMode.CEILING) + "] %";
+    static String of(Ratio lower, Ratio upper) {
+        return "[" + end(lower, RoundingMode.FLOOR) + ", " + end(upper, RoundingMode.CEILING) + "] %";
     }
 
     private static Ratio end(Ratio share, RoundingMode outwards) {

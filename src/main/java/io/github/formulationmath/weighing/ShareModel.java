@@ -1,9 +1,12 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.weighing.MassRelations.Entry;
+import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /** A share as a model of its independent errors: both its numerator and its denominator are affine in them. */
@@ -13,17 +16,23 @@ final class ShareModel implements MeasurementModel {
     private final Affine numerator;
     private final Affine denominator;
 
-    ShareModel(Whole whole, Weights weights) {
+    ShareModel(MadeMasses whole, Weights weights) {
+        MassRelations relations = whole.relations();
         // Law by law, which draws them fastest.
-        List<ErrorTerm> terms = whole.relations().errors().touching(Weights.TOTAL).stream()
-                .sorted(Comparator.comparing(ErrorTerm::law))
+        List<Entry> terms = relations.felt(Weights.TOTAL).values().stream()
+                .sorted(Comparator.comparing(entry -> entry.term().law()))
                 .toList();
-        for (ErrorTerm term : terms) {
+        for (Entry entry : terms) {
             // Centred at 0: the middles are in the estimates already.
-            inputs.add(InputQuantity.from(term.law(), Ratio.ZERO, term.lawScale()));
+            inputs.add(InputQuantity.from(
+                    entry.term().law(), Ratio.ZERO, entry.term().lawScale()));
         }
-        this.numerator = new Affine(whole.estimated(weights), terms, weights);
-        this.denominator = new Affine(whole.total().result(), terms, Weights.TOTAL);
+        Ratio part = relations.weighted(
+                Reckoning.plain(),
+                weights,
+                line -> whole.additions().get(line).estimate().canonical());
+        this.numerator = new Affine(part, terms, relations.felt(weights));
+        this.denominator = new Affine(whole.total().canonical(), terms, relations.felt(Weights.TOTAL));
     }
 
     List<InputQuantity> inputs() {
@@ -42,13 +51,17 @@ final class ShareModel implements MeasurementModel {
         private final int[] places;
         private final double[] factors;
 
-        Affine(Ratio constant, List<ErrorTerm> terms, Weights weights) {
+        Affine(Ratio constant, List<Entry> terms, Map<Integer, Entry> felt) {
+            List<Ratio> all = terms.stream()
+                    .map(entry -> felt.get(entry.place()))
+                    .map(entry -> entry == null ? Ratio.ZERO : entry.factor())
+                    .toList();
             this.constant = constant.doubleValue();
-            this.places = IntStream.range(0, terms.size())
-                    .filter(i -> !weights.sensitivity(terms.get(i)).isZero())
+            this.places = IntStream.range(0, all.size())
+                    .filter(i -> !all.get(i).isZero())
                     .toArray();
             this.factors = IntStream.of(places)
-                    .mapToDouble(i -> weights.sensitivity(terms.get(i)).doubleValue())
+                    .mapToDouble(i -> all.get(i).doubleValue())
                     .toArray();
         }
 

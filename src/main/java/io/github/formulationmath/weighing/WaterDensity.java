@@ -5,8 +5,9 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
+import io.github.formulationmath.working.Origin;
 import io.github.formulationmath.working.Phrase;
 import io.github.formulationmath.working.Reckoning;
 import io.github.formulationmath.working.Source;
@@ -26,7 +27,7 @@ import javax.measure.quantity.Temperature;
  *
  * <p>Immutable and thread-safe.
  */
-public final class WaterDensity implements Explained {
+public final class WaterDensity implements Explainable {
 
     private static final Symbol TEMPERATURE = Symbol.of("t", "water-temperature", Kind.NUMBER);
     private static final Symbol DENSITY = Symbol.of("ρw", "water-density", Kind.DENSITY);
@@ -70,22 +71,16 @@ public final class WaterDensity implements Explained {
      * @return the density
      */
     public Density density() {
-        return Density.ofGramsPerMillilitre(result()).at(temperature);
+        return Density.ofGramsPerMillilitre(in(Reckoning.plain())).at(temperature);
     }
 
+    /** The working of the {@link #density() density}. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.water-density");
+    public Origin origin() {
+        return Origin.of(water -> Phrase.of("question.water-density"), in(Reckoning.plain()), this, WaterDensity::in);
     }
 
-    /** The density in g/mL. */
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V in(Reckoning<V> r) {
         V t = r.given(TEMPERATURE, celsius, Source.user());
         V first = r.sum(t, r.literal(A1));
         V above = r.product(r.product(first, first), r.sum(t, r.literal(A2)));

@@ -1,7 +1,6 @@
 package io.github.formulationmath.working;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Roots;
 import java.util.List;
 
 /** The square root, correctly rounded to {@value #DIGITS} significant digits. */
@@ -14,6 +13,6 @@ public enum RootOperation implements Operation {
 
     @Override
     public Ratio apply(List<Ratio> inputs) {
-        return Roots.sqrt(inputs.get(0), DIGITS);
+        return inputs.get(0).sqrt(DIGITS);
     }
 }

@@ -1,5 +1,7 @@
 package io.github.formulationmath.falsefine;
 
+import static io.github.formulationmath.support.Made.massBounds;
+
 import io.github.formulationmath.falsefine.Corners.Way;
 import io.github.formulationmath.falsefine.MadeCase.Event;
 import io.github.formulationmath.formula.Formula;
@@ -32,7 +34,7 @@ final class MadeJudge {
         ExpectedProduct product = ExpectedProduct.of(plan, asked.weighing().method());
         for (int i = 0; i < asked.truth().length; i++) {
             if (Answers.isOutside(asked.share(i), product.lines().get(i).bounds())
-                    || Answers.isOutside(grams(asked, i), product.masses().massBounds(i))) {
+                    || Answers.isOutside(grams(asked, i), massBounds(product.masses(), i))) {
                 return true;
             }
         }

@@ -119,7 +119,9 @@ final class BudgetPerLine {
             }
             left += percent;
         }
-        double relative = share.standardUncertainty() / share.result().doubleValue() * 100;
+        double relative = share.uncertainty().canonical().doubleValue()
+                / share.share().canonical().doubleValue()
+                * 100;
         String text = String.format(Locale.ROOT, "u = %.2f %% of it", relative);
         write(plot, text, name, 101.5, ErrorSource.TARE, TextAnchor.CENTER_LEFT);
     }

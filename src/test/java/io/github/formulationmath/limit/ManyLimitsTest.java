@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import static io.github.formulationmath.support.Made.covariance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
@@ -104,7 +105,7 @@ class ManyLimitsTest {
         for (Map.Entry<Integer, Ratio> one : a.entrySet()) {
             for (Map.Entry<Integer, Ratio> other : b.entrySet()) {
                 slow = slow.plus(
-                        one.getValue().times(other.getValue()).times(masses.covariance(one.getKey(), other.getKey())));
+                        one.getValue().times(other.getValue()).times(covariance(masses, one.getKey(), other.getKey())));
             }
         }
         assertThat(masses.covariance(a, b)).isEqualTo(slow);

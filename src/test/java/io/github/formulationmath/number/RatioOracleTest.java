@@ -180,7 +180,7 @@ class RatioOracleTest {
             // BigDecimal.sqrt is exactly rounded, half up or even alike: an irrational root has no ties.
             BigDecimal expected =
                     new BigDecimal(n, places).sqrt(new MathContext(digits, java.math.RoundingMode.HALF_EVEN));
-            assertThat(Roots.sqrt(Ratio.of(new BigDecimal(n, places)), digits)).isEqualTo(Ratio.of(expected));
+            assertThat(Ratio.of(new BigDecimal(n, places)).sqrt(digits)).isEqualTo(Ratio.of(expected));
         }
     }
 }

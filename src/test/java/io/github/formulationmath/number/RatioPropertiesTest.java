@@ -86,7 +86,7 @@ class RatioPropertiesTest {
     @Property
     void the_root_squared_is_near_the_number(
             @ForAll("ratios") Ratio a, @ForAll @IntRange(min = 1, max = 60) int digits) {
-        Ratio root = Roots.sqrt(a.abs(), digits);
+        Ratio root = a.abs().sqrt(digits);
         Ratio halfStep = Rounding.toSignificantDigits(digits).stepFor(root).dividedBy(2);
         assertThat(root.plus(halfStep).times(root.plus(halfStep))).isGreaterThanOrEqualTo(a.abs());
         Ratio below = root.minus(halfStep).max(Ratio.ZERO);

@@ -1,5 +1,6 @@
 package io.github.formulationmath.planning;
 
+import static io.github.formulationmath.support.Made.massBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
@@ -44,8 +45,9 @@ class AdditionBoundTest {
             Ratio over = Ratio.of(-100);
             Ratio under = Ratio.of(-100);
             for (int i = 0; i < 3; i++) {
-                over = over.max(made.massBounds(i).upper().orElseThrow().minus(Ratio.of(100)));
-                under = under.max(Ratio.of(100).minus(made.massBounds(i).lower().orElseThrow()));
+                over = over.max(massBounds(made, i).upper().orElseThrow().minus(Ratio.of(100)));
+                under = under.max(
+                        Ratio.of(100).minus(massBounds(made, i).lower().orElseThrow()));
             }
             AdditionBound bound = new AdditionBound(balance, method, Ratio.of(2));
             Ratio half = Ratio.of(1, 20);

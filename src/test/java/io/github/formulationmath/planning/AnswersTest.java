@@ -63,10 +63,10 @@ class AnswersTest {
         assertThat(product.toString()).startsWith(plan.batch() + " as made: [");
         ExpectedLine wax = product.lines().get(1);
         assertThat(wax.planned()).isEqualTo(plan.lines().get(1));
-        assertThat(wax.addition().standardUncertainty())
+        assertThat(wax.addition().uncertainty().canonical().doubleValue())
                 .isCloseTo(Math.sqrt(0.05 * 0.05 + 2 * 0.01 / 12), within(1e-12));
         assertThat(wax.standardUncertainty())
-                .isEqualTo(wax.made().standardUncertainty())
+                .isEqualTo(wax.made().uncertainty().canonical().doubleValue())
                 .isPositive();
         assertThat(wax.expanded(CoverageFactor.of(2))).isEqualTo(2 * wax.standardUncertainty());
         assertThat(wax.name()).isEqualTo("Wax");

@@ -67,8 +67,8 @@ class EdgesOfPlansTest {
                         batch("101 g"), List.of(WeighingStation.inVessel(TENTH, Vessel.none())), Tolerances.of("50 %"))
                 .lines()
                 .get(1);
-        assertThat(wax.addition().reading().result()).isEqualTo(Ratio.parse("20.2"));
-        assertThat(wax.addition().reading().question().key()).isEqualTo("question.reading");
+        assertThat(wax.addition().reading().canonical()).isEqualTo(Ratio.parse("20.2"));
+        assertThat(wax.addition().reading().origin().question().key()).isEqualTo("question.reading");
     }
 
     @Test
@@ -123,8 +123,8 @@ class EdgesOfPlansTest {
         assertThat(product.masses().additions()).hasSize(3);
         assertThat(product.toString()).contains("as made: [").contains("Tocopherol 0.5 % in [");
         ExpectedLine trace = product.line("Tocopherol");
-        assertThat(trace.addition().addition().target().result()).isEqualTo(Ratio.of(1, 2));
-        assertThat(trace.made().standardUncertainty()).isEqualTo(trace.standardUncertainty());
+        assertThat(trace.addition().addition().target().canonical()).isEqualTo(Ratio.of(1, 2));
+        assertThat(trace.made().uncertainty().canonical().doubleValue()).isEqualTo(trace.standardUncertainty());
         assertThat(trace.standardUncertainty()).isCloseTo(0.0004062, within(0.0000002));
         assertThat(trace.expanded(CoverageFactor.of(2))).isCloseTo(2 * trace.standardUncertainty(), within(1e-12));
         assertThat(trace.question().key()).isEqualTo("question.largest-deviation");

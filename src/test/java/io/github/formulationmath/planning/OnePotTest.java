@@ -253,7 +253,7 @@ final class OnePotTest {
         BalanceAssignment assignment = one.assignment();
         Ratio read = Ratio.ZERO;
         for (AssignedLine line : assignment.unassigned().isEmpty() ? assignment.lines() : List.<AssignedLine>of()) {
-            read = read.plus(line.addition().reading().result());
+            read = read.plus(line.addition().reading().canonical());
             WeighingStation station = line.station();
             if (!station.method().usesBoat()) {
                 assertThat(read.plus(station.vessel().mass().in(FormulationUnits.GRAM)))

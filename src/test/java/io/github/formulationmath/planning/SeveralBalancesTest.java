@@ -1,5 +1,6 @@
 package io.github.formulationmath.planning;
 
+import static io.github.formulationmath.support.Made.shareBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -59,7 +60,7 @@ class SeveralBalancesTest {
                     .allMatch(error -> error.compareTo(line.result()) >= 0);
         });
         MadeMasses made = assignment.masses();
-        assertThat(made.shareBounds(3).contains(Ratio.of(1, 1000))).isTrue();
+        assertThat(shareBounds(made, 3).contains(Ratio.of(1, 1000))).isTrue();
     }
 
     private static List<String> reasons(BalanceAssignment assignment, int line) {
@@ -116,7 +117,9 @@ class SeveralBalancesTest {
                     balance.divisions(mass).rounded(io.github.formulationmath.number.Rounding.toDecimalPlaces(0));
             AdditionError error = AdditionError.of(io.github.formulationmath.weighing.Addition.of(
                     "weighed", mass, balance.readability().times(divisions), balance));
-            assertThat(error.result().dividedBy(error.addition().target().result()))
+            assertThat(error.largest()
+                            .canonical()
+                            .dividedBy(error.addition().target().canonical()))
                     .isLessThanOrEqualTo(tolerance);
         }
     }

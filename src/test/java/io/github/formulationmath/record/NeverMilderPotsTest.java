@@ -1,5 +1,8 @@
 package io.github.formulationmath.record;
 
+import static io.github.formulationmath.support.Made.bounds;
+import static io.github.formulationmath.support.Made.madeShare;
+import static io.github.formulationmath.support.Made.shareBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
@@ -306,22 +309,23 @@ class NeverMilderPotsTest {
             strengths[i] = r.nextInt(3) == 0 ? Ratio.of(r.nextInt(101), 100) : Ratio.ZERO;
         }
         strengths[1] = Ratio.ONE;
-        MadeShare share = masses.madeShare(Subject.of("", ""), List.of(strengths));
+        MadeShare share = madeShare(masses, Subject.of("", ""), List.of(strengths));
         Ratio y = world.share(world.masses, strengths);
         Ratio variance = world.variance(all, strengths);
-        assertThat(share.result()).isEqualTo(y);
-        assertThat(share.variance().result()).as("u²").isGreaterThanOrEqualTo(variance);
+        assertThat(share.share().canonical()).isEqualTo(y);
+        assertThat(share.variance().origin().number()).as("u²").isGreaterThanOrEqualTo(variance);
         Ratio k = Ratio.of(1 + r.nextInt(30), 10);
         Ratio limit = y.plus(Ratio.of(r.nextInt(300), 100_000));
         DecisionRule rule = DecisionRule.guardBand(k);
-        boolean within = rule.decide(LimitKind.MAXIMUM, limit, y, share.bounds(), variance) == Conformity.WITHIN;
+        boolean within =
+                rule.decide(LimitKind.MAXIMUM, limit, y, bounds(share.bounds()), variance) == Conformity.WITHIN;
         if (!within) {
             assertThat(rule.decide(
                             LimitKind.MAXIMUM,
                             limit,
                             y,
-                            share.bounds(),
-                            share.variance().result()))
+                            bounds(share.bounds()),
+                            share.variance().origin().number()))
                     .isNotEqualTo(Conformity.WITHIN);
         }
         for (int factor = 0; factor < 3; factor++) {
@@ -329,7 +333,7 @@ class NeverMilderPotsTest {
             for (int c = 0; c < 20; c++) {
                 Ratio[] corner = world.corner(all, factor);
                 if (java.util.Arrays.stream(corner).allMatch(mass -> mass.signum() >= 0)) {
-                    assertThat(covered.shareBounds(List.of(strengths)).contains(world.share(corner, strengths)))
+                    assertThat(shareBounds(covered, List.of(strengths)).contains(world.share(corner, strengths)))
                             .as("a corner at k = %s", factor)
                             .isTrue();
                 }

@@ -1,5 +1,8 @@
 package io.github.formulationmath.record;
 
+import static io.github.formulationmath.support.Made.estimate;
+import static io.github.formulationmath.support.Made.massBounds;
+import static io.github.formulationmath.support.Made.shareBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
@@ -273,11 +276,11 @@ class SureBoundsTest {
                 tried += truth.length;
                 for (int line = 0; line < truth.length; line++) {
                     assertInside(it, "mass " + line, truth[line], GRAM, masses.get(line));
-                    assertInside(it, "mass together " + line, truth[line], GRAM, together.massBounds(line));
+                    assertInside(it, "mass together " + line, truth[line], GRAM, massBounds(together, line));
                     long whole = truth[0] + truth[1] + truth[2] + truth[3];
                     if (whole > 0) {
                         assertInside(it, "share " + line, truth[line], whole, shares.get(line));
-                        assertInside(it, "share together " + line, truth[line], whole, together.shareBounds(line));
+                        assertInside(it, "share together " + line, truth[line], whole, shareBounds(together, line));
                     }
                 }
             }
@@ -297,7 +300,7 @@ class SureBoundsTest {
         if (check.allowed().intersection(line.shareBounds()).isEmpty() && !line.isAssumed()) {
             assertThat(check.verdict()).as("%s %s", it, line).isEqualTo(LineVerdict.OUTSIDE);
         }
-        assertThat(together.estimate(place)).as("%s", it).isEqualTo(line.result());
+        assertThat(estimate(together, place)).as("%s", it).isEqualTo(line.result());
     }
 
     private static void assertInside(Case it, String what, long part, long whole, Bounds bounds) {

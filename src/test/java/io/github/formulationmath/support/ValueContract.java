@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.io.Serializable;
 import java.lang.reflect.Modifier;
 import java.util.Arrays;
 import java.util.List;
@@ -14,8 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * The laws that every value type of the library keeps: a final, immutable class with equals, hashCode, a text, and a
- * serial form that gives the same value back.
+ * The laws that every value type of the library keeps: a final, immutable class with equals, hashCode, a text, and, if it
+ * is written down, a serial form that gives the same value back.
  */
 public interface ValueContract<T> {
 
@@ -51,6 +52,9 @@ public interface ValueContract<T> {
     @Test
     default void the_serial_form_gives_the_same_value_back() throws IOException, ClassNotFoundException {
         for (T value : different()) {
+            if (!(value instanceof Serializable)) {
+                return;
+            }
             T copy = copy(value);
             assertThat(copy).isEqualTo(value).hasSameHashCodeAs(value).hasToString(value.toString());
         }
@@ -60,7 +64,9 @@ public interface ValueContract<T> {
     default void the_class_is_final_and_its_fields_never_change() {
         Class<?> type = different().get(0).getClass();
         assertThat(Modifier.isFinal(type.getModifiers())).isTrue();
-        assertThat(type.getConstructors()).as("made by factories only").isEmpty();
+        if (!type.isRecord()) {
+            assertThat(type.getConstructors()).as("made by factories only").isEmpty();
+        }
         assertThat(Stream.<Class<?>>iterate(type, c -> c != Object.class, Class::getSuperclass)
                         .filter(c -> c.getName().startsWith("io.github.formulationmath"))
                         .flatMap(c -> Arrays.stream(c.getDeclaredFields()))

@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.PrintedArithmetic;
 import io.github.formulationmath.working.Decision;
 import io.github.formulationmath.working.Depth;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Kind;
 import io.github.formulationmath.working.Step;
 import io.github.formulationmath.working.UnitChoice;
@@ -25,11 +25,11 @@ public final class WorkingAssertions {
      *
      * @param explained the result
      */
-    public static void assertSelfChecking(Explained explained) {
+    public static void assertSelfChecking(Explainable explained) {
         Working working = explained.working();
-        if (!working.answer().value().equals(explained.result())) {
-            throw new AssertionError(
-                    "the working leads to " + working.answer().value() + ", the result is " + explained.result());
+        if (!working.answer().value().equals(explained.origin().number())) {
+            throw new AssertionError("the working leads to " + working.answer().value() + ", the result is "
+                    + explained.origin().number());
         }
         assertSelfChecking(working);
     }

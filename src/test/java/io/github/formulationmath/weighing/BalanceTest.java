@@ -21,8 +21,8 @@ class BalanceTest {
         assertThat(KITCHEN.minimumLoad().isZero()).isTrue();
         // The international avoirdupois ounce is 28.349523125 g exactly (NIST Handbook 44, appendix C), 16 make a
         // pound.
-        assertThat(balance.gramsPerDivision()).isEqualTo(Ratio.parse("1.41747615625"));
-        assertThat(balance.gramsCapacity()).isEqualTo(Ratio.parse("2267.96185"));
+        assertThat(balance.readability().canonical()).isEqualTo(Ratio.parse("1.41747615625"));
+        assertThat(balance.capacity().canonical()).isEqualTo(Ratio.parse("2267.96185"));
         assertThat(balance.divisions(Amount.mass("1 oz"))).isEqualTo(Ratio.of(20));
     }
 
@@ -46,7 +46,7 @@ class BalanceTest {
 
     @Test
     void a_display_of_one_step_is_the_smallest() {
-        assertThat(Balance.of("1 g", "1 g").gramsCapacity()).isEqualTo(Ratio.ONE);
+        assertThat(Balance.of("1 g", "1 g").capacity().canonical()).isEqualTo(Ratio.ONE);
         assertThatThrownBy(() -> Balance.of("1 g", "0.9 g"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("capacity is 0.9 g")
@@ -60,7 +60,7 @@ class BalanceTest {
         for (String bad : new String[] {"-0.1 g", "2000.1 g"}) {
             assertThatThrownBy(() -> KITCHEN.withMinimumLoad(Amount.mass(bad)))
                     .isInstanceOf(IllegalArgumentException.class)
-                    .hasMessageContaining("load is " + bad)
+                    .hasMessageContaining("minimumLoad is " + bad)
                     .hasMessageContaining("2 kg");
         }
     }

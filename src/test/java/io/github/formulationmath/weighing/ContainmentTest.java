@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import static io.github.formulationmath.support.Made.shareBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Bounds;
@@ -36,7 +37,7 @@ class ContainmentTest {
         double[] low = new double[lines];
         double[] high = new double[lines];
         for (int i = 0; i < lines; i++) {
-            Bounds bounds = made.shareBounds(i);
+            Bounds bounds = shareBounds(made, i);
             low[i] = bounds.lower().orElseThrow().doubleValue();
             high[i] = bounds.upper().orElseThrow().doubleValue();
         }

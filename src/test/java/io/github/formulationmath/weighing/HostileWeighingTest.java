@@ -1,5 +1,7 @@
 package io.github.formulationmath.weighing;
 
+import static io.github.formulationmath.support.Made.shareBounds;
+import static io.github.formulationmath.support.Made.shareVariance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
@@ -35,16 +37,17 @@ class HostileWeighingTest {
             Ratio shares = Ratio.ZERO;
             for (int i = 0; i < lines; i++) {
                 MadeShare share = made.madeShare(i);
-                shares = shares.plus(share.result());
-                assertThat(share.bounds().contains(share.result())).isTrue();
-                assertThat(share.variance().result()).isEqualTo(share.budget().total());
+                shares = shares.plus(share.share().canonical());
+                assertThat(share.bounds().contains(share.share())).isTrue();
+                assertThat(share.variance().origin().number())
+                        .isEqualTo(share.budget().total());
             }
             assertThat(shares).isEqualTo(Ratio.ONE);
             List<Ratio> strengths =
                     IntStream.range(0, lines).mapToObj(i -> Ratio.of(i % 5, 5)).toList();
-            assertThat(made.shareBounds(strengths).lower().orElseThrow())
-                    .isLessThan(made.shareBounds(strengths).upper().orElseThrow());
-            assertThat(made.shareVariance(strengths).signum()).isPositive();
+            assertThat(shareBounds(made, strengths).lower().orElseThrow())
+                    .isLessThan(shareBounds(made, strengths).upper().orElseThrow());
+            assertThat(shareVariance(made, strengths).signum()).isPositive();
         });
     }
 
@@ -56,12 +59,12 @@ class HostileWeighingTest {
                 addition("trace", Ratio.parse("1e-300")).by(method),
                 addition("bulk", Ratio.parse("1e5")).by(method),
                 addition("none", Ratio.ZERO).by(method)));
-        Bounds trace = made.shareBounds(0);
+        Bounds trace = shareBounds(made, 0);
         assertThat(trace.lower()).contains(Ratio.ZERO);
-        assertThat(trace.contains(made.share(0))).isTrue();
-        assertThat(made.shareBounds(2).lower()).contains(Ratio.ZERO);
-        assertThat(made.shareBounds(1).upper().orElseThrow()).isLessThanOrEqualTo(Ratio.ONE);
-        assertThat(made.standardUncertainty(0)).isPositive();
+        assertThat(trace.contains(made.madeShare(0).share().canonical())).isTrue();
+        assertThat(shareBounds(made, 2).lower()).contains(Ratio.ZERO);
+        assertThat(shareBounds(made, 1).upper().orElseThrow()).isLessThanOrEqualTo(Ratio.ONE);
+        assertThat(made.madeShare(0).uncertainty().canonical().doubleValue()).isPositive();
     }
 
     /** A batch that the display hides whole: nothing is guaranteed, and that is what the interval says. */
@@ -71,7 +74,7 @@ class HostileWeighingTest {
         MadeMasses made = MadeMasses.of(List.of(
                 addition("a", Ratio.parse("0.001")).by(method),
                 addition("b", Ratio.parse("0.002")).by(method)));
-        assertThat(made.shareBounds(0)).isEqualTo(Bounds.closed(Ratio.ZERO, Ratio.ONE));
+        assertThat(shareBounds(made, 0)).isEqualTo(Bounds.closed(Ratio.ZERO, Ratio.ONE));
     }
 
     private static Addition addition(String name, Ratio grams) {

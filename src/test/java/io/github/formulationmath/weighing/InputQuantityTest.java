@@ -32,11 +32,11 @@ class InputQuantityTest implements ValueContract<InputQuantity> {
     @Override
     public List<InputQuantity> same() {
         return List.of(
-                InputQuantity.of(Law.RECTANGULAR, 4, 2),
-                InputQuantity.of(Law.TRIANGULAR, 4, 2),
-                InputQuantity.of(Law.NORMAL, 4, 2),
-                InputQuantity.of(Law.TRIANGULAR, 5, 2),
-                InputQuantity.of(Law.TRIANGULAR, 4, 3));
+                new InputQuantity(Law.RECTANGULAR, 4, 2),
+                new InputQuantity(Law.TRIANGULAR, 4, 2),
+                new InputQuantity(Law.NORMAL, 4, 2),
+                new InputQuantity(Law.TRIANGULAR, 5, 2),
+                new InputQuantity(Law.TRIANGULAR, 4, 3));
     }
 
     @Test

@@ -1,12 +1,13 @@
 package io.github.formulationmath.weighing;
 
+import static io.github.formulationmath.support.Made.madeShare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.working.Depth;
-import io.github.formulationmath.working.Explained;
+import io.github.formulationmath.working.Explainable;
 import io.github.formulationmath.working.Subject;
 import io.github.formulationmath.working.WorkingFormat;
 import java.util.List;
@@ -24,7 +25,7 @@ class MadeShareTest {
         return MadeMassesTest.masses(balance, method, grams).madeShare(0);
     }
 
-    private static String text(Explained result) {
+    private static String text(Explainable result) {
         return WorkingFormat.text()
                 .with(Depth.EVERYTHING)
                 .format(result.working())
@@ -36,8 +37,7 @@ class MadeShareTest {
     void standard_and_expanded_uncertainty() {
         MadeShare share = share(TENTH, WeighingMethod.TARE_EACH, "10", "30");
         double u = Math.sqrt(0.625 * 0.01 / 6) / 40;
-        assertThat(share.standardUncertainty()).isCloseTo(u, within(1e-17));
-        assertThat(share.expanded(CoverageFactor.of(3))).isCloseTo(3 * u, within(1e-17));
+        assertThat(share.uncertainty().canonical().doubleValue()).isCloseTo(u, within(1e-17));
     }
 
     @Test
@@ -80,7 +80,7 @@ class MadeShareTest {
         assertThat(text(made.madeShare(0).variance()))
                 .contains("vN_L1 = q · q · r_L1 · r_L1 + d / 2")
                 .contains("vNS_L1 = q · q · r_L1 · Rq + d / 2");
-        MadeShare mixture = made.madeShare(Subject.of("Y", "dye"), List.of(Ratio.ZERO, Ratio.of(1, 4)));
+        MadeShare mixture = madeShare(made, Subject.of("Y", "dye"), List.of(Ratio.ZERO, Ratio.of(1, 4)));
         assertThat(text(mixture.variance()))
                 .contains("vN_Y = d / 2 · (d / 2) / 3 · c_L2 · (−1) · c_L2 · (−1) + d / 2")
                 .contains("+ q · q · c_L2 · r_L2 · c_L2 · r_L2 =");
@@ -103,14 +103,15 @@ class MadeShareTest {
                 MadeMassesTest.masses(SCALED, WeighingMethod.TARE_EACH, "10", "30").additions().stream()
                         .map(AdditionError::addition)
                         .toList();
-        CommonErrors errors = new CommonErrors(2, ErrorTerms.of(additions));
-        ErrorTerm scale = errors.touching(Weights.TOTAL).stream()
+        MassRelations relations = MassRelations.of(additions);
+        ErrorTerm scale = relations.felt(Weights.TOTAL).values().stream()
+                .map(MassRelations.Entry::term)
                 .filter(term -> term.source() == ErrorSource.CALIBRATION)
                 .findFirst()
                 .orElseThrow();
-        ScaleTotal total = new ScaleTotal(new MassRelations(additions, errors, null), scale);
-        assertThat(total.question()).hasToString("What do all readings of the balance add up to?");
-        assertThat(total.result()).isEqualTo(Ratio.of(40));
+        Derived total = relations.scaleTotal(scale);
+        assertThat(total.origin().question()).hasToString("What do all readings of the balance add up to?");
+        assertThat(total.number()).isEqualTo(Ratio.of(40));
         WorkingAssertions.assertSelfChecking(total);
     }
 }

@@ -18,9 +18,9 @@ class MinimumWeightTest {
     /** α · SF / τ = 0.01 g · 1 / 0.01. */
     @Test
     void an_uncertainty_need_not_rise_and_needs_no_safety() {
-        MinimumWeight least = MinimumWeight.byUncertainty(CONSTANT, Ratio.ZERO, HUNDREDTH, Ratio.ONE);
-        assertThat(least.mass()).isEqualTo(Amount.mass("1 g"));
-        assertThat(least).hasToString("1 g by uncertainty");
+        Amount<Mass> least = MinimumWeight.byUncertainty(CONSTANT, Ratio.ZERO, HUNDREDTH, Ratio.ONE);
+        assertThat(least).isEqualTo(Amount.mass("1 g"));
+        assertThat(least.working().toString()).contains("τ");
     }
 
     @Test
@@ -36,7 +36,7 @@ class MinimumWeightTest {
 
     @Test
     void a_permitted_error_lies_above_0_and_up_to_1() {
-        assertThat(MinimumWeight.bySensitivity(CONSTANT, Ratio.ONE).mass()).isEqualTo(CONSTANT);
+        assertThat(MinimumWeight.bySensitivity(CONSTANT, Ratio.ONE)).isEqualTo(CONSTANT);
         for (Ratio bad : new Ratio[] {Ratio.ZERO, Ratio.of(-1, 20), Ratio.parse("1.01")}) {
             assertThatThrownBy(() -> MinimumWeight.bySensitivity(CONSTANT, bad))
                     .isInstanceOf(IllegalArgumentException.class)
@@ -48,8 +48,8 @@ class MinimumWeightTest {
     /** USP general chapter 41 (1 August 2019; from memory): 0.41 d stands in for a smaller repeatability, and it is named. */
     @Test
     void the_floor_of_the_repeatability_is_explained() {
-        MinimumWeight least = MinimumWeight.pharmacopoeial(Balance.of("0.01 g", "500 g"));
-        assertThat(least.mass()).isEqualTo(Amount.mass("8.2 g"));
+        Amount<Mass> least = MinimumWeight.pharmacopoeial(Balance.of("0.01 g", "500 g"));
+        assertThat(least).isEqualTo(Amount.mass("8.2 g"));
         assertThat(least.working().toString()).contains("0.41 d stands for the repeatability: USP general chapter 41");
     }
 }

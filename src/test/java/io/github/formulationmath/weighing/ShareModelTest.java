@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -20,17 +21,9 @@ class ShareModelTest {
     private static final double[] STRENGTHS = {0.5, 0, 0.25, 1, 0.125};
 
     private static ShareModel model(Weights weights) {
-        List<Addition> additions = MadeMassesTest.masses(
-                        MadeMassesTest.TENTH, WeighingMethod.TARE_EACH, "10", "20", "30", "40", "50")
-                .additions()
-                .stream()
-                .map(AdditionError::addition)
-                .toList();
-        MassRelations relations = new MassRelations(additions, new CommonErrors(5, ErrorTerms.of(additions)), null);
-        List<AdditionError> errors = IntStream.range(0, 5)
-                .mapToObj(i -> new AdditionError(relations, i))
-                .toList();
-        return new ShareModel(new Whole(relations, errors), weights);
+        return new ShareModel(
+                MadeMassesTest.masses(MadeMassesTest.TENTH, WeighingMethod.TARE_EACH, "10", "20", "30", "40", "50"),
+                weights);
     }
 
     /** Σ c · m / Σ m with m = reading − tare error + reading error. */
@@ -47,7 +40,7 @@ class ShareModelTest {
 
     private static void agrees(Weights weights, double[] strengths) {
         ShareModel model = model(weights);
-        assertThat(model.inputs()).hasSize(10).containsOnly(InputQuantity.of(Law.RECTANGULAR, 0, 0.05));
+        assertThat(model.inputs()).hasSize(10).containsOnly(new InputQuantity(Law.RECTANGULAR, 0, 0.05));
         double[] all = new double[10];
         for (int i = 0; i < all.length; i++) {
             double[] alone = new double[10];
@@ -60,15 +53,14 @@ class ShareModelTest {
 
     @Test
     void the_share_of_a_line() {
-        agrees(new Weights.OneLine(3), new double[] {0, 0, 0, 1, 0});
+        agrees(Weights.line(3), new double[] {0, 0, 0, 1, 0});
     }
 
     @Test
     void the_share_of_a_mixture() {
         agrees(
-                new Weights.PerLine(IntStream.range(0, 5)
-                        .mapToObj(i -> Ratio.from(STRENGTHS[i]))
-                        .toList()),
+                Weights.strengths(
+                        IntStream.range(0, 5).boxed().collect(Collectors.toMap(i -> i, i -> Ratio.from(STRENGTHS[i])))),
                 STRENGTHS);
     }
 

@@ -1,5 +1,9 @@
 package io.github.formulationmath.weighing;
 
+import static io.github.formulationmath.support.Made.covariance;
+import static io.github.formulationmath.support.Made.estimate;
+import static io.github.formulationmath.support.Made.madeShare;
+import static io.github.formulationmath.support.Made.shareVariance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -61,16 +65,16 @@ class UncertaintyTest {
         for (int i = 0; i < it.made().size(); i++) {
             shares.add(it.made().madeShare(i));
         }
-        shares.add(it.made().madeShare(Subject.of("Y", "mixture"), strengths(it.made())));
+        shares.add(madeShare(it.made(), Subject.of("Y", "mixture"), strengths(it.made())));
         for (MadeShare share : shares) {
-            double analytic = share.standardUncertainty();
+            double analytic = share.uncertainty().canonical().doubleValue();
             MonteCarloResult drawn = share.simulation()
                     .withSignificantDigits(4)
                     .withMostTrials(300_000)
                     .run();
             double twoDigits = NumericalTolerance.of(Ratio.from(analytic), 2).doubleValue();
             assertThat(drawn.standardUncertainty()).isCloseTo(analytic, within(twoDigits));
-            assertThat(drawn.estimate()).isCloseTo(share.result().doubleValue(), within(twoDigits));
+            assertThat(drawn.estimate()).isCloseTo(share.share().canonical().doubleValue(), within(twoDigits));
         }
     }
 
@@ -79,9 +83,10 @@ class UncertaintyTest {
     void aDominatedLawIsNotNormal() throws InterruptedException {
         MadeShare share = oneResidue().madeShare(1);
         MonteCarloResult drawn = share.simulation().run();
-        double u = share.standardUncertainty();
+        double u = share.uncertainty().canonical().doubleValue();
         CoverageInterval normal = CoverageInterval.around(
-                share.result().doubleValue(), share.expanded(CoverageFactor.normal(Ratio.parse("0.95"))));
+                share.share().canonical().doubleValue(),
+                u * CoverageFactor.normal(Ratio.parse("0.95")).factor().doubleValue());
         assertThat(drawn.validates(normal)).isFalse();
         // JCGM 100:2008, G.1.3: the 95 % interval of a rectangular law has k = 1.65.
         assertThat(drawn.symmetricInterval().length() / 2 / u).isCloseTo(1.65, within(0.02));
@@ -98,11 +103,11 @@ class UncertaintyTest {
                 one.add(j == line ? Ratio.ONE : Ratio.ZERO);
             }
             double expected = varianceByDifferentiation(made, one);
-            assertThat(made.shareVariance(line).doubleValue()).isCloseTo(expected, within(1e-12 * expected));
-            assertThat(made.shareVariance(one)).isEqualTo(made.shareVariance(line));
+            assertThat(shareVariance(made, line).doubleValue()).isCloseTo(expected, within(1e-12 * expected));
+            assertThat(shareVariance(made, one)).isEqualTo(shareVariance(made, line));
         }
         double expected = varianceByDifferentiation(made, strengths(made));
-        assertThat(made.shareVariance(strengths(made)).doubleValue()).isCloseTo(expected, within(1e-12 * expected));
+        assertThat(shareVariance(made, strengths(made)).doubleValue()).isCloseTo(expected, within(1e-12 * expected));
     }
 
     private static double varianceByDifferentiation(MadeMasses made, List<Ratio> strengths) {
@@ -111,7 +116,7 @@ class UncertaintyTest {
         DerivativeStructure total = new DerivativeStructure(k, 1, 0);
         for (int j = 0; j < k; j++) {
             DerivativeStructure mass =
-                    new DerivativeStructure(k, 1, j, made.estimate(j).doubleValue());
+                    new DerivativeStructure(k, 1, j, estimate(made, j).doubleValue());
             part = part.add(mass.multiply(strengths.get(j).doubleValue()));
             total = total.add(mass);
         }
@@ -121,7 +126,7 @@ class UncertaintyTest {
             for (int j = 0; j < k; j++) {
                 variance += derivatives[1 + i]
                         * derivatives[1 + j]
-                        * made.covariance(i, j).doubleValue();
+                        * covariance(made, i, j).doubleValue();
             }
         }
         return variance;
@@ -162,11 +167,11 @@ class UncertaintyTest {
     private static MonteCarloResult cadmium(boolean purity, boolean mass, boolean flask, boolean fill, boolean warmth)
             throws InterruptedException {
         List<InputQuantity> inputs = List.of(
-                InputQuantity.of(Law.RECTANGULAR, 0.9999, purity ? 0.0001 : 0),
-                InputQuantity.of(Law.NORMAL, 100.28, mass ? 0.05 : 0),
-                InputQuantity.of(Law.TRIANGULAR, 100, flask ? 0.1 : 0),
-                InputQuantity.of(Law.NORMAL, 0, fill ? 0.02 : 0),
-                InputQuantity.of(Law.RECTANGULAR, 0, warmth ? 0.084 : 0));
+                new InputQuantity(Law.RECTANGULAR, 0.9999, purity ? 0.0001 : 0),
+                new InputQuantity(Law.NORMAL, 100.28, mass ? 0.05 : 0),
+                new InputQuantity(Law.TRIANGULAR, 100, flask ? 0.1 : 0),
+                new InputQuantity(Law.NORMAL, 0, fill ? 0.02 : 0),
+                new InputQuantity(Law.RECTANGULAR, 0, warmth ? 0.084 : 0));
         return MonteCarlo.of(inputs, x -> 1000 * x[1] * x[0] / (x[2] + x[3] + x[4]))
                 .withSignificantDigits(3)
                 .withMostTrials(500_000)

@@ -10,7 +10,6 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.support.NullTester;
-import io.github.formulationmath.working.Explained;
 import io.github.formulationmath.working.Subject;
 import java.util.HashMap;
 import java.util.List;
@@ -39,7 +38,7 @@ class WeighingNullsTest {
         samples.put(Balance.class, BALANCE);
         samples.put(Addition.class, ADDITION);
         samples.put(WeighingMethod.class, WeighingMethod.CUMULATIVE);
-        samples.put(Explained.class, ADDITION.target());
+        samples.put(Amount.class, ADDITION.target());
         samples.put(Subject.class, Subject.of("1", "Aqua"));
         samples.put(
                 FormulaLine.class,
@@ -79,7 +78,6 @@ class WeighingNullsTest {
                 CoverageFactor.of(2),
                 InputQuantity.normal(0, 1),
                 AirBuoyancy.of(Density.ofGramsPerMillilitre("1")),
-                MinimumWeight.pharmacopoeial(BALANCE),
                 WaterDensity.at(Amount.temperature("20 °C")))) {
             softly.check(() -> tries.addAndGet(tester.test(instance.getClass(), instance)));
         }
@@ -91,7 +89,7 @@ class WeighingNullsTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> AccuracyClass.III.allows(gram, null))
                 .withMessage("interval");
-        softly.check(() -> tries.addAndGet(tester.test(NumericalTolerance.class, null)));
+        softly.check(() -> tries.addAndGet(tester.test(MinimumWeight.class, null)));
         softly.assertAll();
         assertThat(tries.get()).isGreaterThan(50);
     }
