@@ -1,15 +1,19 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.working.Phrase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import javax.measure.quantity.Dimensionless;
@@ -42,6 +46,32 @@ public final class AlkaliBalance {
         this.masses = masses;
         this.coverage = coverage;
         this.withLateFat = withLateFat;
+    }
+
+    /**
+     * Judges what was weighed, or is going to be.
+     *
+     * @param soap the formula with its lines declared
+     * @param weighed the masses of that formula, with their errors
+     * @return the balance of alkali
+     * @throws IllegalArgumentException if the masses are of another formula, or have errors without a bound that nobody covers
+     */
+    public static AlkaliBalance of(Soap soap, Weighed weighed) {
+        Objects.requireNonNull(soap, "soap");
+        if (!soap.formula().equals(Objects.requireNonNull(weighed, "weighed").formula())) {
+            throw new IllegalArgumentException("what was weighed is "
+                    + Excerpt.of(weighed.formula().name()) + ", the soap is "
+                    + Excerpt.of(soap.formula().name())
+                    + ": the two are not the same formula; declare the formula that was weighed");
+        }
+        MadeMasses masses = weighed.masses();
+        if (masses.leavesErrorsOut()) {
+            throw new IllegalArgumentException(
+                    "the balance has an error without a bound, such as its repeatability, so that"
+                            + " nothing is sure: take it in with covering(CoverageFactor.of(2)) or more");
+        }
+        return new AlkaliBalance(
+                soap, new WeighedRange(masses), masses.coverage().isPresent(), true);
     }
 
     /**
@@ -126,6 +156,13 @@ public final class AlkaliBalance {
     /** Moles of hydroxide left, at the end where most or least is left. */
     private Ratio excess(boolean most) {
         return masses.sum(weights(role -> true, most, Ratio.ONE), most);
+    }
+
+    /** Whether no hydroxide is left even if the fats are to get only a share of what they could take; acids are paid in full. */
+    boolean leavesNone(Ratio shareForTheFats) {
+        Map<Integer, Ratio> weights = weights(role -> !(role instanceof SoapRole.Takes), true, Ratio.ONE);
+        weights.putAll(weights(SoapRole.Takes.class::isInstance, true, shareForTheFats));
+        return masses.sum(weights, true).signum() <= 0;
     }
 
     /** What a gram of each line brings, at one end; lines that bring nothing are left out. */
@@ -271,6 +308,27 @@ public final class AlkaliBalance {
     private Ratio spread(FormulaLine line) {
         Map<Integer, Ratio> mass = Map.of(line.index(), Ratio.ONE);
         return masses.sum(mass, true).minus(masses.sum(mass, false));
+    }
+
+    /**
+     * The largest reading of an alkali that leaves at least a wanted shortfall whatever the other inputs are, with what else was
+     * weighed as it is.
+     *
+     * @param soap the formula with its lines declared, all of them
+     * @param weighed the masses of that formula, with their errors; the reading of this alkali does not matter
+     * @param alkali the name of the line of the alkali
+     * @param atLeast the shortfall to be left; 0 % for no hydroxide left
+     * @return the largest multiple of the display's step; empty if not even 0 is safe
+     * @throws IllegalArgumentException if a line is undeclared, or the line is no alkali, and as {@link #of}
+     */
+    public static Optional<Amount<Mass>> largestReading(
+            Soap soap, Weighed weighed, String alkali, Unsaponified atLeast) {
+        of(soap, weighed);
+        if (!soap.undeclared().isEmpty()) {
+            throw new IllegalArgumentException("not declared are " + Excerpt.of(soap.undeclared())
+                    + ": say of each line whether it takes alkali, gives it or does neither");
+        }
+        return new LargestReading(soap, weighed, soap.formula().line(alkali), atLeast).reading();
     }
 
     /**
