@@ -167,6 +167,24 @@ public record Fat(
         return new Fat(name, Nature.WAX_THAT_REACTS, saponification, acidValue, inert);
     }
 
+    /**
+     * This fat with the range of its acid value. The saponification value counts the free acids already; the acid value tells how
+     * much of it sets no glycerol free.
+     *
+     * @param least such as {@code "0 mg KOH/g"}
+     * @param greatest such as {@code "2 mg KOH/g"}
+     * @return the fat with its acid value
+     * @throws IllegalArgumentException if the acid value reaches above the saponification value
+     */
+    public Fat withAcidValue(String least, String greatest) {
+        return new Fat(
+                name,
+                nature,
+                saponification,
+                Optional.of(Interval.of(AlkaliNumber.parse(least), AlkaliNumber.parse(greatest))),
+                inert);
+    }
+
     /** Moles of hydroxide that one gram as weighed is sure to take up. */
     Ratio leastDemand() {
         AlkaliNumber low = nature == Nature.WAX
