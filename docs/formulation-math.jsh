@@ -2,17 +2,29 @@
 //   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.csv.*;
+import io.github.formulationmath.document.*;
+import io.github.formulationmath.exercise.*;
 import io.github.formulationmath.formula.*;
 import io.github.formulationmath.limit.*;
+import io.github.formulationmath.label.*;
 import io.github.formulationmath.number.*;
-import io.github.formulationmath.planning.*;
+import io.github.formulationmath.plan.*;
+import io.github.formulationmath.size.*;
+import io.github.formulationmath.choice.*;
 import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.record.*;
-import io.github.formulationmath.scaling.*;
+import io.github.formulationmath.pot.*;
+import io.github.formulationmath.mend.*;
+import io.github.formulationmath.packing.*;
+import io.github.formulationmath.json.*;
+import io.github.formulationmath.batch.*;
 import io.github.formulationmath.sheet.*;
 import io.github.formulationmath.verification.*;
 import io.github.formulationmath.weighing.*;
-import io.github.formulationmath.working.*;
+import io.github.formulationmath.simulation.*;
+import io.github.formulationmath.reckoning.*;
+import io.github.formulationmath.document.*;
+import io.github.formulationmath.exercise.*;
 import javax.measure.quantity.*;
 
 // A formula, a balance and a plan to play with.
@@ -24,16 +36,16 @@ Balance balance = Balance.of("0.1 g", "2 kg");
 WeighingPlan plan = WeighingPlan.of(Batch.of(lotion, BatchSize.ofMass("180 g")), balance);
 
 /** Prints a working. */
-void show(Working working) { System.out.print(WorkingFormat.text().format(working)); }
+void show(Working working) { System.out.print(working.document().print(Format.TEXT)); }
 
 /** Prints the working of a result. */
 void why(Explained result) { show(result.working()); }
 
 /** Prints the working of a smallest batch, or why there is none. */
 void why(MinimumBatch batch) {
-    if (batch instanceof FoundBatch found) { show(found.working()); } else { System.out.println(batch); }
+    if (batch instanceof MinimumBatch.Found found) { show(found.working()); } else { System.out.println(batch); }
 }
-void why(FoundBatch found) { show(found.working()); }
+void why(MinimumBatch.Found found) { show(found.working()); }
 
 /** Prints the workings of both ends of a window, or what would open it. */
 void why(BatchWindow window) {
@@ -43,4 +55,4 @@ void why(BatchWindow window) {
 }
 
 /** Prints the sheet of a plan. */
-void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(SheetFormat.TEXT)); }
+void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(Format.TEXT)); }

@@ -10,7 +10,7 @@ cd "$(dirname "$0")/../.."
 
 root=io.github.formulationmath
 if [ $# -eq 0 ]; then
-  set -- number quantity working weighing planning
+  set -- number quantity reckoning document weighing simulation plan size choice
 fi
 mvn -B -ntp -q -Pmutation test-compile
 rm -rf target/mutation

@@ -1,11 +1,11 @@
 import io.github.formulationmath.formula.Formula
 import io.github.formulationmath.number.Ratio
-import io.github.formulationmath.planning.Bench
-import io.github.formulationmath.planning.Closure
-import io.github.formulationmath.planning.WeighingPlan
+import io.github.formulationmath.plan.Bench
+import io.github.formulationmath.plan.Closure
+import io.github.formulationmath.plan.WeighingPlan
 import io.github.formulationmath.quantity.Amount
-import io.github.formulationmath.scaling.Batch
-import io.github.formulationmath.scaling.BatchSize
+import io.github.formulationmath.batch.Batch
+import io.github.formulationmath.batch.BatchSize
 import io.github.formulationmath.weighing.Balance
 import java.io.PrintStream
 

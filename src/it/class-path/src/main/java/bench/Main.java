@@ -1,15 +1,15 @@
 package bench;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.Closure;
-import io.github.formulationmath.planning.PlannedLine;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Closure;
+import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.WorkingFormat;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -39,7 +39,7 @@ public final class Main {
         for (PlannedLine line : plan.lines()) {
             out.println(line.name() + ": " + line.target().mass() + " -> " + line.reading());
         }
-        out.print(WorkingFormat.text().format(plan.line("Glycerin").target().working()));
+        out.print(plan.line("Glycerin").target().working().document().print(Format.TEXT));
         out.println(unitOf(Amount.mass("1 lb")));
     }
 

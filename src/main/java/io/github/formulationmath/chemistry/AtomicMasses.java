@@ -3,17 +3,15 @@ package io.github.formulationmath.chemistry;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.reckoning.Source;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Serial;
 import java.io.Serializable;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The standard atomic weights of one edition, as exact decimal numbers in grams per mole.
@@ -24,11 +22,11 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code AtomicMasses.iupac2007().massOf("Na")} is 22.98976928.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param source where the values stand: the publication with its edition
+ * @param masses the mass of every element in g/mol, by symbol, each above 0
  */
-public final class AtomicMasses implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record AtomicMasses(Source source, Map<String, Ratio> masses) implements Serializable {
 
     private static final CsvFormat TABLE = CsvFormat.of(List.of(
                     "symbol", "atomic_number", "name", "atomic_mass", "uncertainty_in_last_digits", "source", "tag"))
@@ -36,12 +34,25 @@ public final class AtomicMasses implements Serializable {
 
     private static final AtomicMasses IUPAC_2007 = bundled();
 
-    private final Source source;
-    private final Map<String, Ratio> masses;
-
-    private AtomicMasses(Source source, Map<String, Ratio> masses) {
-        this.source = source;
-        this.masses = Map.copyOf(masses);
+    /**
+     * Keeps its own copy of the map.
+     *
+     * @param source where the values stand
+     * @param masses the mass of every element in g/mol, by symbol
+     * @throws IllegalArgumentException if there is no mass, or one is not above 0
+     */
+    public AtomicMasses {
+        Objects.requireNonNull(source, "source");
+        if (Objects.requireNonNull(masses, "masses").isEmpty()) {
+            throw new IllegalArgumentException("masses is empty: give at least one element");
+        }
+        masses.forEach((symbol, mass) -> {
+            if (mass.signum() <= 0) {
+                throw new IllegalArgumentException(
+                        "the mass of " + Excerpt.of(symbol) + " is " + Excerpt.of(mass) + " g/mol: it must be above 0");
+            }
+        });
+        masses = Map.copyOf(masses);
     }
 
     /**
@@ -63,16 +74,6 @@ public final class AtomicMasses implements Serializable {
      * @throws IllegalArgumentException if there is none, or one is not above 0
      */
     public static AtomicMasses of(Source source, Map<String, Ratio> masses) {
-        Objects.requireNonNull(source, "source");
-        if (Objects.requireNonNull(masses, "masses").isEmpty()) {
-            throw new IllegalArgumentException("masses is empty: give at least one element");
-        }
-        masses.forEach((symbol, mass) -> {
-            if (mass.signum() <= 0) {
-                throw new IllegalArgumentException(
-                        "the mass of " + Excerpt.of(symbol) + " is " + Excerpt.of(mass) + " g/mol: it must be above 0");
-            }
-        });
         return new AtomicMasses(source, masses);
     }
 
@@ -92,21 +93,13 @@ public final class AtomicMasses implements Serializable {
         return mass;
     }
 
-    /**
-     * Where the values stand.
-     *
-     * @return the publication with its edition
-     */
-    public Source source() {
-        return source;
-    }
-
     private static AtomicMasses bundled() {
         try (InputStream in = Objects.requireNonNull(
                 AtomicMasses.class.getResourceAsStream("atomic-masses.csv"),
                 "atomic-masses.csv is missing from the jar")) {
             Map<String, Ratio> masses = TABLE.read("atomic-masses.csv", in).rows().stream()
-                    .collect(Collectors.toMap(row -> row.required("symbol"), row -> row.number("atomic_mass")));
+                    .collect(Collectors.toMap(
+                            row -> row.required("symbol"), row -> Ratio.parse(row.decimal("atomic_mass"))));
             return of(
                     Source.published(
                             "Atomic weights of the elements 2007 (IUPAC Technical Report),"
@@ -116,16 +109,6 @@ public final class AtomicMasses implements Serializable {
         } catch (IOException e) {
             throw new UncheckedIOException("atomic-masses.csv cannot be read", e);
         }
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof AtomicMasses that && source.equals(that.source) && masses.equals(that.masses);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(source, masses);
     }
 
     @Override

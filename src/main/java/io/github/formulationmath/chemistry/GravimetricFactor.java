@@ -2,12 +2,13 @@ package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -42,7 +43,7 @@ public final class GravimetricFactor implements Explained, Serializable {
         this.substance = substance;
         this.reference = reference;
         this.units = units;
-        this.factor = derive(Reckoning.plain());
+        this.factor = factorIn(Reckoning.plain());
     }
 
     /**
@@ -131,21 +132,20 @@ public final class GravimetricFactor implements Explained, Serializable {
         return units;
     }
 
+    /** The factor F. */
     @Override
-    public Phrase question() {
+    public Origin origin() {
+        return Origin.of(GravimetricFactor::question, factor, this, GravimetricFactor::factorIn);
+    }
+
+    private Phrase question() {
         return Phrase.of(
                 "question.gravimetric-factor",
                 substance.formula().toString(),
                 reference.formula().toString());
     }
 
-    @Override
-    public Ratio result() {
-        return factor;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V factorIn(Reckoning<V> r) {
         V one = r.known(reference);
         V all = units.equals(Ratio.ONE)
                 ? one

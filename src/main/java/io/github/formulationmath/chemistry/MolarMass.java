@@ -1,18 +1,17 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The mass of one mole of a substance: {@code M = Σ n · A} over its elements, with n the count of atoms and A the atomic
@@ -21,23 +20,26 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: benzoic acid, C7H6O2, has 7 · 12.0107 + 6 · 1.00794 + 2 · 15.9994 = 122.12134 g/mol.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param formula the molecular formula of the substance
+ * @param atoms the atomic masses, of every element in it
  */
-public final class MolarMass implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements Explained, Serializable {
 
     private static final Symbol ATOMIC_MASS = Symbol.of("A", "atomic-mass", Kind.MOLAR_MASS);
     private static final Symbol MOLAR_MASS = Symbol.of("M", "molar-mass", Kind.MOLAR_MASS);
 
-    private final MolecularFormula formula;
-    private final AtomicMasses atoms;
-    private final Ratio gramsPerMole;
-
-    private MolarMass(MolecularFormula formula, AtomicMasses atoms) {
-        this.formula = formula;
-        this.atoms = atoms;
-        this.gramsPerMole = derive(Reckoning.plain());
+    /**
+     * Looks every element up.
+     *
+     * @param formula the molecular formula of the substance
+     * @param atoms the atomic masses
+     * @throws IllegalArgumentException if an element has no atomic mass
+     */
+    public MolarMass {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(atoms, "atoms");
+        formula.counts().keySet().forEach(atoms::massOf);
     }
 
     /**
@@ -60,16 +62,7 @@ public final class MolarMass implements Explained, Serializable {
      * @throws IllegalArgumentException if an element has no atomic mass
      */
     public static MolarMass of(MolecularFormula formula, AtomicMasses atoms) {
-        return new MolarMass(Objects.requireNonNull(formula, "formula"), Objects.requireNonNull(atoms, "atoms"));
-    }
-
-    /**
-     * The substance.
-     *
-     * @return its molecular formula
-     */
-    public MolecularFormula formula() {
-        return formula;
+        return new MolarMass(formula, atoms);
     }
 
     /**
@@ -78,21 +71,20 @@ public final class MolarMass implements Explained, Serializable {
      * @return grams per mole, exact for the atomic masses used, above 0
      */
     public Ratio gramsPerMole() {
-        return gramsPerMole;
+        return gramsPerMoleIn(Reckoning.plain());
     }
 
+    /** The molar mass. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.molar-mass", formula.toString());
+    public Origin origin() {
+        return Origin.of(
+                mass -> Phrase.of("question.molar-mass", mass.formula.toString()),
+                gramsPerMole(),
+                this,
+                MolarMass::gramsPerMoleIn);
     }
 
-    @Override
-    public Ratio result() {
-        return gramsPerMole;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V gramsPerMoleIn(Reckoning<V> r) {
         List<V> parts = new ArrayList<>(formula.counts().size());
         formula.counts().forEach((element, count) -> parts.add(part(r, element, count)));
         return r.named(MOLAR_MASS, formula, parts.size() == 1 ? parts.get(0) : r.sum(parts));
@@ -104,17 +96,7 @@ public final class MolarMass implements Explained, Serializable {
     }
 
     @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof MolarMass that && formula.equals(that.formula) && atoms.equals(that.atoms);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(formula, atoms);
-    }
-
-    @Override
     public String toString() {
-        return formula + ": " + gramsPerMole + " g/mol";
+        return formula + ": " + gramsPerMole() + " g/mol";
     }
 }

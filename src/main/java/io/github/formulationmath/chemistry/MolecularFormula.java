@@ -1,13 +1,14 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.reckoning.Subject;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,7 +33,7 @@ public final class MolecularFormula implements Subject, Serializable {
 
     MolecularFormula(String text, Map<String, Ratio> counts) {
         this.text = text;
-        this.counts = Collections.unmodifiableMap(counts);
+        this.counts = new TreeMap<>(counts);
     }
 
     /**
@@ -54,7 +55,7 @@ public final class MolecularFormula implements Subject, Serializable {
      * @return an unmodifiable map from symbol to count, every count above 0
      */
     public Map<String, Ratio> counts() {
-        return counts;
+        return Collections.unmodifiableMap(counts);
     }
 
     /**

@@ -6,7 +6,7 @@
  * io.github.formulationmath.chemistry.GravimetricFactor}. Knows substances by their composition only, no formula of a
  * product.
  *
- * <p>May depend on {@code working}, {@code csv}, {@code quantity} and {@code number}.
+ * <p>May depend on {@code reckoning}, {@code csv}, {@code quantity} and {@code number}.
  */
 @NullMarked
 package io.github.formulationmath.chemistry;

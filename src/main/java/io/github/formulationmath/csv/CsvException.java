@@ -1,5 +1,7 @@
 package io.github.formulationmath.csv;
 
+import io.github.formulationmath.number.Refusal;
+import io.github.formulationmath.number.Sentence;
 import java.io.Serial;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -8,39 +10,46 @@ import org.jspecify.annotations.Nullable;
  * A text of comma-separated values that cannot be read, with the place. The message names the file, if there are several or
  * the text came from one, the line and the column, what stands there, and what to write instead.
  */
-public final class CsvException extends IllegalArgumentException {
+public final class CsvException extends IllegalArgumentException implements Refusal {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
-    private final String file;
-    private final int line;
-    private final int column;
+    private final Sentence said;
+    private final Place place;
     private final @Nullable String field;
     private final @Nullable String value;
 
-    CsvException(CsvField place, String message, @Nullable Throwable cause) {
-        this(place.file(), place.line(), place.column(), place.header(), place.text(), message, cause);
+    CsvException(CsvField field, Sentence said, @Nullable Throwable cause) {
+        this(field.place(), field.header(), field.text(), said, cause);
     }
 
-    CsvException(String file, int line, int column, String message) {
-        this(file, line, column, null, null, message, null);
+    CsvException(Place place, String reason) {
+        this(place, null, null, Sentence.of("refusal.csv", "{reason}", "reason", reason), null);
     }
 
     private CsvException(
-            String file,
-            int line,
-            int column,
-            @Nullable String field,
-            @Nullable String value,
-            String message,
-            @Nullable Throwable cause) {
-        super((file.isEmpty() ? "" : file + ", ") + "line " + line + ", column " + column + ": " + message, cause);
-        this.file = file;
-        this.line = line;
-        this.column = column;
+            Place place, @Nullable String field, @Nullable String value, Sentence said, @Nullable Throwable cause) {
+        super(place + ": " + said.getMessage(), cause);
+        this.said = said;
+        this.place = place;
         this.field = field;
         this.value = value;
+    }
+
+    @Override
+    public Sentence said() {
+        return said;
+    }
+
+    @Override
+    public Optional<Refusal> because() {
+        return getCause() instanceof Refusal refusal ? Optional.of(refusal) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Place> place() {
+        return Optional.of(place);
     }
 
     /**
@@ -50,7 +59,7 @@ public final class CsvException extends IllegalArgumentException {
      *     is the only one
      */
     public String file() {
-        return file;
+        return place.file();
     }
 
     /**
@@ -59,7 +68,7 @@ public final class CsvException extends IllegalArgumentException {
      * @return the number of the line in the file, counted from 1, lines of comment included
      */
     public int line() {
-        return line;
+        return place.line();
     }
 
     /**
@@ -68,7 +77,7 @@ public final class CsvException extends IllegalArgumentException {
      * @return the number of the character in the line, counted from 1; of a field the first one, its quote included
      */
     public int column() {
-        return column;
+        return place.column();
     }
 
     /**

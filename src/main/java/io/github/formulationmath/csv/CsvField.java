@@ -1,18 +1,19 @@
 package io.github.formulationmath.csv;
 
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Refusal.Place;
+import io.github.formulationmath.number.Sentence;
 import java.util.Objects;
 import java.util.function.Function;
 
 /**
  * One field with the place where it begins.
  *
- * @param file the file, as {@link CsvException#file()} has it
+ * @param place where its first character stands
  * @param header the name of its column; empty for a field of the header itself
  * @param text the text without quotes
- * @param line its line, from 1
- * @param column the number of its first character in the line, from 1
  */
-public record CsvField(String file, String header, String text, int line, int column) {
+public record CsvField(Place place, String header, String text) {
 
     /**
      * The complaint about this field.
@@ -21,7 +22,7 @@ public record CsvField(String file, String header, String text, int line, int co
      * @return the exception, to be thrown
      */
     public CsvException wrong(String message) {
-        return new CsvException(this, message, null);
+        return new CsvException(this, said("refusal.csv", "{reason}", message), null);
     }
 
     /**
@@ -33,16 +34,21 @@ public record CsvField(String file, String header, String text, int line, int co
      * @throws CsvException if the reader refuses the text
      */
     public <T> T as(Function<String, T> reader) {
-        return as("", reader);
+        return as("refusal.csv", "{reason}", reader);
     }
 
-    <T> T as(String lead, Function<String, T> reader) {
+    <T> T as(String key, String english, Function<String, T> reader) {
         try {
             return reader.apply(text);
         } catch (CsvException e) {
             throw e;
         } catch (IllegalArgumentException | ArithmeticException e) {
-            throw new CsvException(this, lead + Objects.requireNonNullElse(e.getMessage(), "it cannot be read"), e);
+            String reason = Objects.requireNonNullElse(e.getMessage(), "it cannot be read");
+            throw new CsvException(this, said(key, english, reason), e);
         }
+    }
+
+    private Sentence said(String key, String english, String reason) {
+        return Sentence.of(key, english, "column", header, "value", Excerpt.of(text), "reason", reason);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.csv;
 
+import io.github.formulationmath.number.Refusal.Place;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
@@ -35,14 +36,13 @@ final class CsvReader {
     private int next;
 
     /** The place where the field or comment that is being read begins. */
-    private int startLine = 1;
-
-    private int startColumn = 1;
+    private Place start;
 
     CsvReader(String file, Reader text, int longest) throws IOException {
         this.file = file;
         this.reader = new BufferedReader(text);
         this.longest = longest;
+        this.start = here();
         take();
         if (next == BYTE_ORDER_MARK) {
             take();
@@ -88,13 +88,13 @@ final class CsvReader {
     }
 
     CsvException wrong(String what) {
-        return new CsvException(file, line, column, what);
+        return new CsvException(here(), what);
     }
 
     private CsvField field(List<String> columns, int place) throws IOException {
         begin();
         String text = next == '"' ? quoted() : plain();
-        return new CsvField(file, place < columns.size() ? columns.get(place) : "", text, startLine, startColumn);
+        return new CsvField(start, place < columns.size() ? columns.get(place) : "", text);
     }
 
     private String plain() throws IOException {
@@ -158,9 +158,12 @@ final class CsvReader {
         advance();
     }
 
+    private Place here() {
+        return new Place(file, line, column);
+    }
+
     private void begin() {
-        startLine = line;
-        startColumn = column;
+        start = here();
     }
 
     /** The only place where lines and columns are counted; two halves of a character are one column. */
@@ -186,6 +189,6 @@ final class CsvReader {
     }
 
     private CsvException wrongFromStart(String what) {
-        return new CsvException(file, startLine, startColumn, what);
+        return new CsvException(start, what);
     }
 }

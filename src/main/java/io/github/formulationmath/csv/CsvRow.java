@@ -1,7 +1,6 @@
 package io.github.formulationmath.csv;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.Ratio;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -78,17 +77,6 @@ public final class CsvRow {
     }
 
     /**
-     * A plain decimal number.
-     *
-     * @param column the name of its column
-     * @return the number, exact
-     * @throws CsvException as {@link #decimal} has it
-     */
-    public Ratio number(String column) {
-        return Ratio.parse(decimal(column));
-    }
-
-    /**
      * A date.
      *
      * @param column the name of its column
@@ -136,7 +124,7 @@ public final class CsvRow {
      * @throws CsvException if the factory refuses the text
      */
     public <T> T read(String column, Function<String, T> factory) {
-        return field(column).as(column + " cannot be read: ", factory);
+        return field(column).as("refusal.csv-column", "{column} cannot be read: {reason}", factory);
     }
 
     /**

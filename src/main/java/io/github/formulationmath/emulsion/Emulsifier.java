@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.Money;
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.reckoning.Source;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;

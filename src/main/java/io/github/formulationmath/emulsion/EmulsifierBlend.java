@@ -7,7 +7,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.Money;
-import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.reckoning.Phrase;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;

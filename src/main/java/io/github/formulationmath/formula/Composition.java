@@ -1,43 +1,57 @@
 package io.github.formulationmath.formula;
 
-import java.io.Serial;
-import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A formula rolled up to substances, each once ({@link Substances}) with its share of the whole ({@link SubstanceShare}).
- * The shares add up to exactly 100 %.
+ * A formula rolled up to substances, each once, whatever spellings its lines use. Substances are the same if they share a
+ * name ({@link SubstanceName}), a synonym or a CAS number, directly or through others: where one line has {@code
+ * Phenoxyethanol (CAS 122-99-6)}, {@code PHENOXYETHANOL} and {@code PE 90 (CAS 122-99-6)} on other lines are it as well.
+ * What is counted, capped, limited or listed is counted by these groups. Their shares add up to exactly 100 %.
  *
  * <p>Example: 10 % of a 30 % solution and 70 % of water as a line of its own make 3 % active matter and 77 % water, if
  * the rest of the solution is water.
  *
- * <p>Immutable and thread-safe.
+ * <p>Sameness is worked out for the formula as a whole, from what its lines say; no list of substances is consulted. Got
+ * from {@link Formula#composition()}. Immutable and thread-safe.
  */
-public final class Composition implements Serializable {
+public final class Composition {
 
-    @Serial
-    private static final long serialVersionUID = 2L;
-
-    private final Formula formula;
+    private final String whole;
     private final List<SubstanceShare> shares;
+    private final Map<String, SubstanceShare> byKey = new HashMap<>();
 
-    private Composition(Formula formula) {
-        this.formula = formula;
-        this.shares =
-                formula.substances().all().stream().map(SubstanceShare::new).toList();
+    private Composition(String whole, Sameness sameness) {
+        this.whole = whole;
+        this.shares = sameness.groups().stream().map(SubstanceShare::new).toList();
+        for (SubstanceShare share : shares) {
+            share.keys().forEach(key -> byKey.put(key, share));
+        }
     }
 
-    /**
-     * Rolls up a formula.
-     *
-     * @param formula the formula
-     * @return its composition
-     */
-    public static Composition of(Formula formula) {
-        return new Composition(Objects.requireNonNull(formula, "formula"));
+    /** The substances of the lines, and of a material that may come to them. */
+    static Composition of(String formulaName, List<FormulaLine> lines, Ingredient... more) {
+        String whole = "\"" + formulaName + "\"";
+        Sameness sameness = new Sameness(whole);
+        lines.forEach(line -> sameness.addAll(line.ingredient(), line, ""));
+        for (Ingredient material : more) {
+            sameness.addAll(material, null, "\"" + material.name() + "\"");
+        }
+        return new Composition(whole, sameness);
+    }
+
+    /** The substances of a material by itself. */
+    static Composition of(Ingredient material) {
+        String whole = "\"" + material.name() + "\"";
+        Sameness sameness = new Sameness(whole);
+        sameness.addAll(material, null, "the material");
+        return new Composition(whole, sameness);
     }
 
     /**
@@ -50,7 +64,9 @@ public final class Composition implements Serializable {
     }
 
     /**
-     * The share of a substance, all spellings of it taken together.
+     * The substance that is meant, with its share: everything that is the same taken together. What is asked for may itself
+     * join lines that nothing else joins: a name with a CAS number finds both the lines with the name and those with the
+     * number.
      *
      * @param substance the substance, in any spelling
      * @return its share; empty if no material contains it
@@ -58,9 +74,32 @@ public final class Composition implements Serializable {
      *     CAS numbers
      */
     public Optional<SubstanceShare> shareOf(Substance substance) {
-        return formula.substances()
-                .find(Objects.requireNonNull(substance, "substance"))
-                .map(SubstanceShare::new);
+        List<SubstanceShare> found = new ArrayList<>(1);
+        for (String key : Objects.requireNonNull(substance, "substance").keys()) {
+            SubstanceShare one = byKey.get(key);
+            if (one != null && !found.contains(one)) {
+                found.add(one);
+            }
+        }
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                found.size() == 1 && found.get(0).allowsNumberOf(substance) ? found.get(0) : joined(found, substance));
+    }
+
+    /** Several as one, in the order of the formula; or why they cannot be one. */
+    private SubstanceShare joined(List<SubstanceShare> found, Substance asked) {
+        Sameness sameness = new Sameness(whole);
+        List<Sameness.Mention> mentions = found.stream()
+                .flatMap(one -> one.mentions().stream())
+                .sorted(Comparator.comparing(
+                        mention -> mention.line() == null ? -1 : mention.line().index()))
+                .toList();
+        mentions.forEach(sameness::add);
+        sameness.add(new Sameness.Mention(asked, null, "the question"));
+        sameness.groups();
+        return new SubstanceShare(mentions);
     }
 
     @Override
@@ -75,6 +114,6 @@ public final class Composition implements Serializable {
 
     @Override
     public String toString() {
-        return shares().toString();
+        return shares.toString();
     }
 }

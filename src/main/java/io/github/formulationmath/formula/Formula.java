@@ -1,8 +1,6 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Reckoning;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -19,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Written in percent ({@link #inPercent}), in parts ({@link #inParts}) or in masses ({@link #inMasses}); one line may
  * take as much as suffices (q.s.). Percentages that do not add up are refused, never adjusted; normalising them is a call
- * of its own ({@link PercentFormulaBuilder#buildNormalised()}).
+ * of its own ({@link FormulaBuilder#buildNormalised()}).
  *
  * <p>Example:
  *
@@ -40,72 +38,56 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     private final String name;
     private final List<FormulaLine> lines;
     private final List<Phase> phases;
-    private final transient Substances substances;
-    /** By the normalised name of the ingredient, then by phase. */
-    private final transient Map<String, Map<String, FormulaLine>> byName;
+    /** Worked out again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Composition composition;
+    /** By the normalised name of the ingredient, then by phase; looked up again likewise. */
+    private transient volatile @Nullable Map<String, Map<String, FormulaLine>> byName;
 
-    private Formula(String name, List<FormulaLine> lines) {
+    Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
         this.phases = List.copyOf(phasesOf(lines));
-        this.substances = Substances.of(name, this.lines);
+        this.composition = Composition.of(name, this.lines);
         this.byName = byName(this.lines);
     }
 
     /**
-     * Starts a formula in percent by weight.
+     * Starts a formula in percent by weight, with or without a q.s. line.
      *
      * @param name the name of the product
-     * @return a builder
+     * @return a builder that takes shares
      */
-    public static PercentFormulaBuilder inPercent(String name) {
-        return new PercentFormulaBuilder(name);
+    public static FormulaBuilder inPercent(String name) {
+        return new FormulaBuilder(name, Shares.Rule.PERCENT);
     }
 
     /**
      * Starts a formula in parts by weight.
      *
      * @param name the name of the product
-     * @return a builder
+     * @return a builder that takes parts
      */
-    public static PartsFormulaBuilder inParts(String name) {
-        return new PartsFormulaBuilder(name);
+    public static FormulaBuilder inParts(String name) {
+        return new FormulaBuilder(name, Shares.Rule.PARTS);
     }
 
     /**
-     * Starts a formula in masses.
+     * Starts a formula in masses, as a batch once made is noted down.
      *
      * @param name the name of the product
-     * @return a builder
+     * @return a builder that takes masses
      */
-    public static MassFormulaBuilder inMasses(String name) {
-        return new MassFormulaBuilder(name);
+    public static FormulaBuilder inMasses(String name) {
+        return new FormulaBuilder(name, Shares.Rule.MASSES);
     }
 
-    static Formula resolve(String name, Shares shares) {
-        Reckoning<Ratio> r = Reckoning.plain();
-        Ratio whole = r.known(shares);
-        List<FormulaLine> lines = new ArrayList<>(shares.lines().size());
-        Ratio total = Ratio.ZERO;
-        for (int i = 0; i < shares.lines().size(); i++) {
-            Ratio fraction = shares.share(r, whole, i);
-            total = total.plus(fraction);
-            lines.add(new FormulaLine(shares.lines().get(i), shares, fraction));
+    private Map<String, Map<String, FormulaLine>> byName() {
+        Map<String, Map<String, FormulaLine>> known = byName;
+        if (known == null) {
+            known = byName(lines);
+            byName = known;
         }
-        if (!total.equals(Ratio.ONE)) {
-            throw notWhole(name, total);
-        }
-        return new Formula(name, lines);
-    }
-
-    private static FormulaTotalException notWhole(String name, Ratio total) {
-        Ratio difference = total.minus(Ratio.ONE);
-        return new FormulaTotalException(
-                "the lines of \"" + Excerpt.of(name) + "\" add up to " + Excerpt.of(total.times(100)) + " %, "
-                        + Excerpt.of(difference.abs().times(100)) + " % "
-                        + (difference.signum() > 0 ? "more" : "less")
-                        + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
-                total);
+        return known;
     }
 
     private static Map<String, Map<String, FormulaLine>> byName(List<FormulaLine> lines) {
@@ -180,7 +162,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
 
     private Map<String, FormulaLine> named(String ingredientName) {
         Objects.requireNonNull(ingredientName, "ingredientName");
-        Map<String, FormulaLine> found = byName.get(SubstanceName.normalise(ingredientName));
+        Map<String, FormulaLine> found = byName().get(SubstanceName.normalise(ingredientName));
         if (found == null) {
             throw new IllegalArgumentException("\"" + Excerpt.of(name) + "\" has no line for "
                     + Excerpt.of(ingredientName) + ": it has "
@@ -199,21 +181,17 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     }
 
     /**
-     * The substances that the lines bring in, each once, whatever spellings the lines use.
-     *
-     * @return the substances
-     */
-    public Substances substances() {
-        return substances;
-    }
-
-    /**
-     * What the formula comes down to in substances.
+     * What the formula comes down to in substances, each once, whatever spellings the lines use.
      *
      * @return the composition
      */
     public Composition composition() {
-        return Composition.of(this);
+        Composition known = composition;
+        if (known == null) {
+            known = Composition.of(name, lines);
+            composition = known;
+        }
+        return known;
     }
 
     /**
@@ -258,7 +236,8 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      */
     public int indexOf(FormulaLine line) {
         if (!has(line)) {
-            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name) + "\"");
+            throw new IllegalArgumentException(Excerpt.of(line) + " is not a line of \"" + Excerpt.of(name)
+                    + "\": take the line from this formula");
         }
         return line.index();
     }

@@ -2,9 +2,10 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -20,18 +21,12 @@ public final class FormulaLine implements Line, Explained, Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final int position;
-    private final String phase;
-    private final Ingredient ingredient;
-    private final LineAmount amount;
+    private final Shares.Written written;
     private final Shares shares;
     private final Ratio fraction;
 
-    FormulaLine(DraftLine draft, Shares shares, Ratio fraction) {
-        this.position = draft.position();
-        this.phase = draft.phase();
-        this.ingredient = draft.ingredient();
-        this.amount = draft.amount();
+    FormulaLine(Shares.Written written, Shares shares, Ratio fraction) {
+        this.written = written;
         this.shares = shares;
         this.fraction = fraction;
     }
@@ -44,7 +39,7 @@ public final class FormulaLine implements Line, Explained, Serializable {
 
     @Override
     public int index() {
-        return position - 1;
+        return written.index();
     }
 
     /**
@@ -53,7 +48,7 @@ public final class FormulaLine implements Line, Explained, Serializable {
      * @return the number of the line, counted from 1 through all phases
      */
     public int position() {
-        return position;
+        return written.index() + 1;
     }
 
     /**
@@ -62,7 +57,7 @@ public final class FormulaLine implements Line, Explained, Serializable {
      * @return the name of the phase
      */
     public String phase() {
-        return phase;
+        return written.phase();
     }
 
     /**
@@ -71,7 +66,7 @@ public final class FormulaLine implements Line, Explained, Serializable {
      * @return the ingredient
      */
     public Ingredient ingredient() {
-        return ingredient;
+        return written.ingredient();
     }
 
     /**
@@ -80,7 +75,7 @@ public final class FormulaLine implements Line, Explained, Serializable {
      * @return share, parts, mass, or q.s.
      */
     public LineAmount amount() {
-        return amount;
+        return written.amount();
     }
 
     /**
@@ -89,16 +84,17 @@ public final class FormulaLine implements Line, Explained, Serializable {
      * @return true for the q.s. line
      */
     public boolean isQuantitySufficient() {
-        return amount instanceof LineAmount.QuantitySufficient;
+        return written.isQuantitySufficient();
     }
 
     /**
      * The resolved share.
      *
-     * @return the mass fraction of the whole, above 0, exact
+     * @return the mass fraction of the whole, above 0, exact, with its working
      */
     public MassFraction share() {
-        return MassFraction.of(fraction);
+        return MassFraction.of(fraction)
+                .withWorking(line -> Phrase.of("question.share", line.name()), this, FormulaLine::shareIn);
     }
 
     /**
@@ -110,30 +106,24 @@ public final class FormulaLine implements Line, Explained, Serializable {
         return fraction;
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.share", name());
-    }
-
-    @Override
-    public Ratio result() {
-        return fraction;
-    }
-
     /** The share as it follows from the amounts as written. */
     @Override
-    public <V> V derive(Reckoning<V> reckoning) {
-        return shares.share(reckoning, reckoning.known(shares), index());
+    public Origin origin() {
+        return share().origin();
+    }
+
+    private <V> V shareIn(Reckoning<V> r) {
+        return shares.share(r, r.known(shares), written);
     }
 
     @Override
     public String subscript() {
-        return Integer.toString(position);
+        return written.subscript();
     }
 
     @Override
     public String name() {
-        return ingredient.name();
+        return written.name();
     }
 
     /**
@@ -143,7 +133,7 @@ public final class FormulaLine implements Line, Explained, Serializable {
      * @return true if it is the name of the ingredient
      */
     public boolean isNamed(String ingredientName) {
-        return ingredient.normalName().equals(SubstanceName.normalise(ingredientName));
+        return ingredient().normalName().equals(SubstanceName.normalise(ingredientName));
     }
 
     /**
@@ -159,21 +149,16 @@ public final class FormulaLine implements Line, Explained, Serializable {
     @Override
     public boolean equals(@Nullable Object other) {
         return other == this
-                || other instanceof FormulaLine that
-                        && position == that.position
-                        && phase.equals(that.phase)
-                        && ingredient.equals(that.ingredient)
-                        && amount.equals(that.amount)
-                        && fraction.equals(that.fraction);
+                || other instanceof FormulaLine that && written.equals(that.written) && fraction.equals(that.fraction);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(position, phase, ingredient, amount, fraction);
+        return Objects.hash(written, fraction);
     }
 
     @Override
     public String toString() {
-        return position + ". " + ingredient + " " + amount;
+        return written.toString();
     }
 }

@@ -1,19 +1,61 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Refusal;
+import io.github.formulationmath.number.Sentence;
 import java.io.Serial;
 
 /** The lines of a formula do not make up a whole; carries what they do make up. */
-public final class FormulaTotalException extends IllegalArgumentException {
+public final class FormulaTotalException extends IllegalArgumentException implements Refusal {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
+    private final Sentence said;
     private final Ratio total;
 
-    FormulaTotalException(String message, Ratio total) {
-        super(message);
+    private FormulaTotalException(Sentence said, Ratio total) {
+        super(said.getMessage());
+        this.said = said;
         this.total = total;
+    }
+
+    static FormulaTotalException notWhole(String formula, Ratio total) {
+        Ratio difference = total.minus(Ratio.ONE);
+        String more = difference.signum() > 0 ? "more" : "less";
+        return new FormulaTotalException(
+                Sentence.of(
+                        "refusal.total-" + more,
+                        "the lines of \"{formula}\" add up to {total} %, {difference} % " + more
+                                + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
+                        "formula",
+                        Excerpt.of(formula),
+                        "total",
+                        Excerpt.of(total.times(100)),
+                        "difference",
+                        Excerpt.of(difference.abs().times(100))),
+                total);
+    }
+
+    static FormulaTotalException nothingLeft(String line, Ratio total) {
+        return new FormulaTotalException(
+                Sentence.of(
+                        "refusal.nothing-left",
+                        "the lines before q.s. add up to {total} %, which leaves {left} % for the q.s. line {line}:"
+                                + " something above 0 must be left",
+                        "total",
+                        Excerpt.of(total.times(100)),
+                        "left",
+                        Excerpt.of(Ratio.ONE.minus(total).times(100)),
+                        "line",
+                        Excerpt.of(line)),
+                total);
+    }
+
+    @Override
+    public Sentence said() {
+        return said;
     }
 
     /**

@@ -31,11 +31,12 @@ public final class Ingredient implements Serializable {
     private final String name;
     private final Map<Substance, MassFraction> parts;
     private final @Nullable Density density;
-    private final transient String normalName;
+    /** Looked up again after a serializer that calls no constructor. */
+    private transient volatile @Nullable String normalName;
 
     private Ingredient(String name, Map<Substance, MassFraction> parts, @Nullable Density density) {
         this.name = name;
-        this.parts = Collections.unmodifiableMap(parts);
+        this.parts = new LinkedHashMap<>(parts);
         this.density = density;
         this.normalName = SubstanceName.normalise(name);
     }
@@ -60,7 +61,7 @@ public final class Ingredient implements Serializable {
     public static Ingredient of(String name, Substance substance) {
         Map<Substance, MassFraction> whole = new LinkedHashMap<>();
         whole.put(Objects.requireNonNull(substance, "substance"), MassFraction.of(Ratio.ONE));
-        return new Ingredient(Names.require("name", name), whole, null);
+        return new Ingredient(SubstanceName.require("name", name), whole, null);
     }
 
     /**
@@ -70,7 +71,7 @@ public final class Ingredient implements Serializable {
      * @return a builder that takes the parts
      */
     public static BlendBuilder blend(String name) {
-        return new BlendBuilder(Names.require("name", name));
+        return new BlendBuilder(SubstanceName.require("name", name));
     }
 
     static Ingredient ofParts(String name, Map<Substance, MassFraction> parts) {
@@ -102,7 +103,12 @@ public final class Ingredient implements Serializable {
      * @return the normal form, see {@link SubstanceName#normalise}
      */
     public String normalName() {
-        return normalName;
+        String normal = normalName;
+        if (normal == null) {
+            normal = SubstanceName.normalise(name);
+            normalName = normal;
+        }
+        return normal;
     }
 
     /**
@@ -111,12 +117,12 @@ public final class Ingredient implements Serializable {
      * @return an unmodifiable map from substance to its mass fraction of the material as supplied
      */
     public Map<Substance, MassFraction> parts() {
-        return parts;
+        return Collections.unmodifiableMap(parts);
     }
 
     /**
      * How much of the material as supplied a substance makes up, going by what the material itself declares; what is the
-     * same in a formula also through other lines, {@link OneSubstance#strengthIn} tells.
+     * same in a formula also through other lines, {@link SubstanceShare#strengthIn} tells.
      *
      * @param substance the substance, in any spelling
      * @return its mass fraction; empty if the material does not contain it
@@ -124,9 +130,7 @@ public final class Ingredient implements Serializable {
      *     numbers
      */
     public Optional<MassFraction> strengthOf(Substance substance) {
-        return Substances.of(this)
-                .find(Objects.requireNonNull(substance, "substance"))
-                .map(one -> MassFraction.of(one.strengthIn(this)));
+        return Composition.of(this).shareOf(substance).map(one -> one.strengthIn(this));
     }
 
     /**

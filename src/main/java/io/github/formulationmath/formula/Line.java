@@ -1,6 +1,6 @@
 package io.github.formulationmath.formula;
 
-import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.reckoning.Subject;
 
 /**
  * A line of a formula, or what became of it: its mass in a batch, its reading in a plan, what is in the pot of it. Whatever

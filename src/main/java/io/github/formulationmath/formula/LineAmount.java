@@ -4,9 +4,13 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
+import java.util.Objects;
 import javax.measure.quantity.Mass;
 
-/** The amount of a line as it is written in the formula, before anything is resolved. */
+/**
+ * The amount of a line as it is written in the formula, before anything is resolved. It is given: what it came from, if it is
+ * the result of something, is not kept.
+ */
 public sealed interface LineAmount extends Serializable {
 
     /**
@@ -15,6 +19,15 @@ public sealed interface LineAmount extends Serializable {
      * @param fraction the fraction, above 0
      */
     record Share(MassFraction fraction) implements LineAmount {
+
+        /**
+         * Refuses null.
+         *
+         * @param fraction the fraction
+         */
+        public Share {
+            fraction = Objects.requireNonNull(fraction, "share").withoutWorking();
+        }
 
         @Override
         public String toString() {
@@ -29,6 +42,15 @@ public sealed interface LineAmount extends Serializable {
      */
     record Parts(Ratio parts) implements LineAmount {
 
+        /**
+         * Refuses null.
+         *
+         * @param parts the number
+         */
+        public Parts {
+            Objects.requireNonNull(parts, "parts");
+        }
+
         @Override
         public String toString() {
             return parts + " parts";
@@ -41,6 +63,15 @@ public sealed interface LineAmount extends Serializable {
      * @param mass the mass, above 0
      */
     record Weight(Amount<Mass> mass) implements LineAmount {
+
+        /**
+         * Refuses null.
+         *
+         * @param mass the mass
+         */
+        public Weight {
+            mass = Objects.requireNonNull(mass, "mass").withoutWorking();
+        }
 
         @Override
         public String toString() {

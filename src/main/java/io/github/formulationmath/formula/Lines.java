@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * What has one line for each line of a formula, in its order: the formula itself, a batch, a plan, a pot.
  *
- * <p>Example: {@code plan.line("Glycerin").reading()}, {@code made.line("oil", "Glyceryl Stearate").mass()}.
+ * <p>Example: {@code plan.line("Glycerin").reading()}, {@code made.line("oil", "Glyceryl Stearate SE").mass()}.
  *
  * @param <L> what stands on a line
  */

@@ -1,55 +1,27 @@
 package io.github.formulationmath.formula;
 
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Lines that are made together, in order: the water phase, the oil phase, the cool-down.
+ * Lines that are made together, in order: the water phase, the oil phase, the cool-down. Got from {@link Formula#phases()}.
  *
- * <p>Immutable and thread-safe.
+ * @param name the name, unique in its formula
+ * @param lines the lines in order, at least one; unmodifiable
  */
-public final class Phase implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final String name;
-    private final List<FormulaLine> lines;
-
-    Phase(String name, List<FormulaLine> lines) {
-        this.name = name;
-        this.lines = List.copyOf(lines);
-    }
+public record Phase(String name, List<FormulaLine> lines) implements Serializable {
 
     /**
-     * The name.
+     * Keeps its own copy of the list.
      *
-     * @return the name, unique in its formula
+     * @param name the name
+     * @param lines the lines
+     * @throws IllegalArgumentException if the name is blank
      */
-    public String name() {
-        return name;
-    }
-
-    /**
-     * The lines in order.
-     *
-     * @return an unmodifiable list of at least one line
-     */
-    public List<FormulaLine> lines() {
-        return lines;
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof Phase that && name.equals(that.name) && lines.equals(that.lines);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(name, lines);
+    public Phase {
+        SubstanceName.require("name", name);
+        lines = List.copyOf(Objects.requireNonNull(lines, "lines"));
     }
 
     @Override

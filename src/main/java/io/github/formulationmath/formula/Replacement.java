@@ -7,8 +7,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /** One material replaced by another of other strength, {@code w' = w · c / c'}, the rest balanced on one line. */
-record Replacement(
-        Formula formula, FormulaLine line, Ingredient material, FormulaLine balancing, Ratio needed, Ratio rest) {
+final class Replacement {
+
+    private Replacement() {}
 
     static Formula of(Formula formula, FormulaLine line, Ingredient material, Substance kept, FormulaLine balancing) {
         Objects.requireNonNull(line, "line");
@@ -19,8 +20,8 @@ record Replacement(
             throw new IllegalArgumentException(
                     Excerpt.of(line) + " cannot be replaced and take the difference as well: name another line");
         }
-        Substances both = Substances.of(formula.name(), formula.lines(), material);
-        Optional<OneSubstance> one = both.find(kept);
+        Optional<SubstanceShare> one =
+                Composition.of(formula.name(), formula.lines(), material).shareOf(kept);
         Ratio needed =
                 line.fraction().times(strength(line.ingredient(), one, kept)).dividedBy(strength(material, one, kept));
         Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
@@ -29,35 +30,35 @@ record Replacement(
                     + " %, which leaves " + Excerpt.of(rest.times(100)) + " % for " + Excerpt.of(balancing.name())
                     + ": something above 0 must be left");
         }
-        return new Replacement(formula, line, material, balancing, needed, rest).build();
-    }
-
-    private static Ratio strength(Ingredient ingredient, Optional<OneSubstance> one, Substance asked) {
-        return one.map(substance -> substance.strengthIn(ingredient))
-                .filter(strength -> !strength.isZero())
-                .orElseThrow(
-                        () -> new IllegalArgumentException(Excerpt.of(ingredient) + " declares no " + Excerpt.of(asked)
-                                + ": a replacement keeps the share of a substance that both materials contain"));
-    }
-
-    private Formula build() {
-        PercentFormulaBuilder draft = Formula.inPercent(formula.name());
+        FormulaBuilder draft = Formula.inPercent(formula.name());
         for (Phase phase : formula.phases()) {
             draft.phase(phase.name());
-            phase.lines().forEach(each -> add(draft, each));
+            for (FormulaLine each : phase.lines()) {
+                if (each.equals(line)) {
+                    draft.line(material, MassFraction.of(needed));
+                } else {
+                    draft.line(
+                            each.ingredient(), each.equals(balancing) ? balanced(each, rest) : share(each.fraction()));
+                }
+            }
         }
         return draft.build();
     }
 
-    private void add(PercentFormulaBuilder draft, FormulaLine each) {
-        if (each.equals(line)) {
-            draft.line(material, MassFraction.of(needed));
-        } else if (!each.equals(balancing)) {
-            draft.line(each.ingredient(), each.share());
-        } else if (each.isQuantitySufficient()) {
-            draft.quantitySufficient(each.ingredient());
-        } else {
-            draft.line(each.ingredient(), MassFraction.of(rest));
-        }
+    /** A line that takes what is left takes it still. */
+    private static LineAmount balanced(FormulaLine balancing, Ratio rest) {
+        return balancing.isQuantitySufficient() ? balancing.amount() : share(rest);
+    }
+
+    private static LineAmount share(Ratio fraction) {
+        return new LineAmount.Share(MassFraction.of(fraction));
+    }
+
+    private static Ratio strength(Ingredient ingredient, Optional<SubstanceShare> one, Substance asked) {
+        return one.map(substance -> substance.strengthIn(ingredient).fraction())
+                .filter(strength -> !strength.isZero())
+                .orElseThrow(
+                        () -> new IllegalArgumentException(Excerpt.of(ingredient) + " declares no " + Excerpt.of(asked)
+                                + ": a replacement keeps the share of a substance that both materials contain"));
     }
 }

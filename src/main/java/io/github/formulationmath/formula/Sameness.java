@@ -28,7 +28,12 @@ final class Sameness {
 
     /** @param whole what holds the substances, for messages */
     Sameness(String whole) {
-        this.whole = Excerpt.of(whole);
+        this.whole = whole;
+    }
+
+    /** Adds every part of a material on a line, or somewhere else. */
+    void addAll(Ingredient material, @Nullable FormulaLine line, String elsewhere) {
+        material.parts().keySet().forEach(part -> add(new Mention(part, line, elsewhere)));
     }
 
     void add(Mention mention) {
@@ -105,7 +110,7 @@ final class Sameness {
                 .toList();
         String joined = Excerpt.ofAll(names);
         return new IllegalArgumentException(
-                whole + ": one substance (" + joined + ") has two CAS numbers, " + number
+                Excerpt.of(whole) + ": one substance (" + joined + ") has two CAS numbers, " + number
                         + " for " + Excerpt.of(first.substance().name()) + " in " + Excerpt.of(first.place()) + " and "
                         + other + " for "
                         + Excerpt.of(second.substance().name()) + " in " + Excerpt.of(second.place())

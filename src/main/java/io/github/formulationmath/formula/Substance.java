@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code Substance.of("Glycerin").withCas("56-81-5").withSynonyms("Glycerol")}.
  *
  * <p>Equal means written alike: the same name, letter by letter, the same number and the same synonyms. Which spellings
- * mean one substance is for the whole formula to say, see {@link Substances}. Immutable and thread-safe.
+ * mean one substance is for the whole formula to say, see {@link Composition}. Immutable and thread-safe.
  */
 public final class Substance implements Serializable {
 
@@ -27,7 +27,8 @@ public final class Substance implements Serializable {
     private final String name;
     private final @Nullable String cas;
     private final List<String> synonyms;
-    private final transient List<String> keys;
+    /** Looked up again after a serializer that calls no constructor. */
+    private transient volatile @Nullable List<String> keys;
 
     private Substance(String name, @Nullable String cas, List<String> synonyms) {
         this.name = name;
@@ -58,7 +59,7 @@ public final class Substance implements Serializable {
      * @throws IllegalArgumentException if the name is blank, or has a line break
      */
     public static Substance of(String inciName) {
-        return new Substance(Names.require("inciName", inciName), null, List.of());
+        return new Substance(SubstanceName.require("inciName", inciName), null, List.of());
     }
 
     /**
@@ -83,7 +84,7 @@ public final class Substance implements Serializable {
     public Substance withSynonyms(String... names) {
         List<String> all = new ArrayList<>(synonyms);
         for (String synonym : Objects.requireNonNull(names, "names")) {
-            all.add(Names.require("names", synonym));
+            all.add(SubstanceName.require("names", synonym));
         }
         return new Substance(name, cas, List.copyOf(all));
     }
@@ -122,12 +123,17 @@ public final class Substance implements Serializable {
      * @return an unmodifiable list, the name first, nothing twice
      */
     public List<String> keys() {
-        return keys;
+        List<String> known = keys;
+        if (known == null) {
+            known = keysOf(name, synonyms, cas);
+            keys = known;
+        }
+        return known;
     }
 
     /** The name in normal form. */
     String normalName() {
-        return keys.get(0);
+        return keys().get(0);
     }
 
     @Serial

@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.Excerpt;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Objects;
@@ -18,6 +19,9 @@ import java.util.Objects;
  * another.
  */
 public final class SubstanceName {
+
+    /** Longer texts are no names. */
+    static final int MAX_LENGTH = 500;
 
     private static final char DOT_ABOVE = '\u0307';
 
@@ -44,6 +48,31 @@ public final class SubstanceName {
      */
     public static boolean areAlike(String name, String other) {
         return normalise(name).equals(normalise(other));
+    }
+
+    /** A text that can be a name, of a substance as of a material, a phase or a product; else why it cannot. */
+    static String require(String argument, String name) {
+        Objects.requireNonNull(name, argument);
+        if (name.length() > MAX_LENGTH) {
+            throw new IllegalArgumentException(
+                    argument + " has " + name.length() + " characters: at most " + MAX_LENGTH + " are allowed");
+        }
+        if (normalise(name).isEmpty()) {
+            throw new IllegalArgumentException(argument + " is blank: give a name"
+                    + (name.isBlank() ? "" : ", with a letter or a digit that can be seen"));
+        }
+        for (int i = 0; i < name.length(); i++) {
+            if (isLineBreak(name.charAt(i))) {
+                throw new IllegalArgumentException(argument + " has a line break after \""
+                        + Excerpt.of(name.substring(0, i)) + "\": write the name on one line");
+            }
+        }
+        return name;
+    }
+
+    /** The mandatory breaks of the Unicode Standard, Annex 14. */
+    private static boolean isLineBreak(char c) {
+        return c >= '\n' && c <= '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
     }
 
     private static String normaliseAny(String name) {

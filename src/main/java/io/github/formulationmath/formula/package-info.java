@@ -1,12 +1,22 @@
 /**
  * Formulas as written and as resolved: ingredients, phases, lines, shares, and the substances they come down to.
  *
+ * <p>What comes in is text or amounts as an author wrote them; what goes out are exact shares that make up a whole:
+ *
+ * <pre>
+ * "3 %" → FormulaBuilder → LineAmount → (Shares: w = a / A) → FormulaLine ─┬→ Formula → Composition → SubstanceShare
+ *                          Ingredient → Substance ─────────────────────────┘
+ * </pre>
+ *
  * <p>Reading order: {@link io.github.formulationmath.formula.Substance}, {@link
  * io.github.formulationmath.formula.Ingredient} (a supplied material, perhaps a blend), {@link
- * io.github.formulationmath.formula.FormulaLine}, {@link io.github.formulationmath.formula.Phase}, {@link
- * io.github.formulationmath.formula.Formula}, {@link io.github.formulationmath.formula.Composition}.
+ * io.github.formulationmath.formula.LineAmount}, {@link io.github.formulationmath.formula.FormulaBuilder}, {@link
+ * io.github.formulationmath.formula.FormulaLine}, {@link io.github.formulationmath.formula.Formula}, {@link
+ * io.github.formulationmath.formula.Composition}. {@link io.github.formulationmath.formula.Lines} is what a formula, its
+ * batch, its plan and its pot have in common: one {@link io.github.formulationmath.formula.Line} for each line, found by
+ * name, by phase, or by the line of the formula.
  *
- * <p>May depend on {@code working}, {@code quantity} and {@code number}.
+ * <p>May depend on {@code reckoning}, {@code quantity} and {@code number}.
  */
 @NullMarked
 package io.github.formulationmath.formula;

@@ -3,12 +3,13 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.MadeMasses;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,6 @@ import java.util.stream.IntStream;
  */
 record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
-    private static final Symbol LIMIT = Symbol.of("T", "usage-limit", Kind.SHARE);
     private static final Symbol TARGET = Symbol.of("yt", "acceptable-target", Kind.SHARE);
     private static final Symbol OWN = Symbol.of("Av", "own-relative-variance", Kind.NUMBER);
     private static final Symbol COMMON = Symbol.of("Bv", "common-relative-variance", Kind.NUMBER);
@@ -41,12 +41,16 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
     private static final Rounding FINE = Rounding.toDecimalPlaces(15);
 
     private UsageLimit limit() {
-        return tally.slot().limit();
+        return tally.limit();
+    }
+
+    Phrase question() {
+        return Phrase.of("question.acceptable-target", tally.name(), limit().id());
     }
 
     /** Negative, or above 1, if no target is within. */
     <V> V derive(Reckoning<V> r) {
-        V t = r.given(LIMIT, limit().share().fraction(), limit().citation().source());
+        V t = tally.cap(r);
         return r.named(TARGET, rule.isWorstCase() ? worstCase(r, t) : guarded(r, t));
     }
 
@@ -104,7 +108,6 @@ record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
     /** A covariance of two weighted sums of masses against the square of the whole. */
     private Ratio relative(Map<Integer, Ratio> one, Map<Integer, Ratio> other) {
-        Ratio total = masses.total().canonical();
-        return masses.covariance(one, other).dividedBy(total.times(total));
+        return masses.relativeCovariance(one, other);
     }
 }

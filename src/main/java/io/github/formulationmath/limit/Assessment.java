@@ -3,8 +3,11 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Reckoning;
-import org.jspecify.annotations.Nullable;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.MadeMasses;
+import java.util.Optional;
 
 /**
  * What a rule says of a tally at both ends of what may be: of what is known alone, and of all that is possible. Where
@@ -12,34 +15,62 @@ import org.jspecify.annotations.Nullable;
  */
 final class Assessment {
 
+    private static final Symbol HEADROOM = Symbol.of("h", "headroom", Kind.SHARE);
+    private static final Symbol PROBABILITY = Symbol.of("p", "conformance-probability", Kind.SHARE);
+
     private final Tally tally;
     private final DecisionRule rule;
-    private final VerdictRelations known;
-    private final VerdictRelations possible;
-    private final @Nullable MadeShares masses;
+    private final Evidence known;
+    private final Evidence possible;
 
-    Assessment(Tally tally, DecisionRule rule, @Nullable MadeShares masses) {
+    Assessment(Tally tally, DecisionRule rule) {
         this.tally = tally;
         this.rule = rule;
-        this.masses = masses;
-        this.known = relations(masses, End.LOWEST);
-        this.possible = tally.isAssessable() ? known : relations(masses, End.HIGHEST);
+        this.known = tally.evidence(End.LOWEST);
+        this.possible = tally.isAssessable() ? known : tally.evidence(End.HIGHEST);
     }
 
-    private VerdictRelations relations(@Nullable MadeShares masses, End end) {
-        Evidence evidence =
-                masses == null ? new WrittenEvidence(tally, end) : new MadeEvidence(masses.share(tally, end));
-        return new VerdictRelations(tally, rule, evidence);
-    }
-
-    /** The end of what is known. */
-    VerdictRelations known() {
+    /** The share as far as it is known. */
+    Evidence known() {
         return known;
     }
 
-    /** The end that does the most harm, as far as there is one. */
-    VerdictRelations harmful() {
-        return tally.slot().limit().kind().isUpper() && tally.isBounded() ? possible : known;
+    /** The share that stands most against the formula, as far as there is one. */
+    private Evidence harmful() {
+        return tally.limit().kind().isUpper() && tally.isBounded() ? possible : known;
+    }
+
+    /** The comparison that decides, and what is left of the limit. */
+    <V> Conformity decide(Reckoning<V> r) {
+        return decide(r, harmful());
+    }
+
+    private <V> Conformity decide(Reckoning<V> r, Evidence evidence) {
+        return rule.decide(r, tally.limit().kind(), tally.cap(r), evidence);
+    }
+
+    <V> V headroom(Reckoning<V> r) {
+        return r.named(HEADROOM, rule.headroom(r, tally.limit().kind(), tally.cap(r), harmful()));
+    }
+
+    /** The probability that the true share keeps the limit, if the error is normal. */
+    <V> V probability(Reckoning<V> r) {
+        V room = tally.limit().kind().isUpper()
+                ? r.difference(tally.cap(r), known.value(r))
+                : r.difference(known.value(r), tally.cap(r));
+        return r.named(PROBABILITY, StandardNormal.probabilityBelow(r, room, r.root(known.variance(r))));
+    }
+
+    /** The share of one line at which the limit binds, all other lines as written; empty if they alone pass it. */
+    Optional<Ratio> limitingShare(FormulaLine line, Ratio own) {
+        Reckoning<Ratio> r = Reckoning.plain();
+        Ratio whole = tally.limit().isOfProduct() ? Ratio.ONE : tally.whole().share();
+        Ratio others = tally.share(r, tally.limit().kind().harmful())
+                .minus(own.times(line.fraction()).dividedBy(whole));
+        Ratio left = tally.limit().share().fraction().minus(others);
+        return left.signum() < 0
+                ? Optional.empty()
+                : Optional.of(left.times(whole).dividedBy(own));
     }
 
     /** What holds at both ends; a highest share that the known part alone exceeds is exceeded, whatever the rest. */
@@ -47,15 +78,15 @@ final class Assessment {
         if (!tally.hasWhole()) {
             return Conformity.NOT_ASSESSABLE;
         }
-        Conformity first = known.decide(Reckoning.plain());
-        if (tally.slot().applicability() == Applicability.OUT_OF_SCOPE) {
+        Conformity first = decide(Reckoning.plain(), known);
+        if (tally.applicability() == Applicability.OUT_OF_SCOPE) {
             return first == Conformity.WITHIN ? Conformity.WITHIN : Conformity.PROHIBITED;
         }
         if (tally.isAssessable() || first == Conformity.EXCEEDS && isMonotone()) {
             return first;
         }
         boolean endsDecide = tally.isBounded() && (isMonotone() || tally.isUnknownInOneLine());
-        return endsDecide && possible.decide(Reckoning.plain()) == first ? first : Conformity.NOT_ASSESSABLE;
+        return endsDecide && decide(Reckoning.plain(), possible) == first ? first : Conformity.NOT_ASSESSABLE;
     }
 
     /**
@@ -65,14 +96,14 @@ final class Assessment {
      * Where not, y + k·u is convex and y − k·u concave: the ends of one content decide for all between, but not of several.
      */
     private boolean isMonotone() {
-        MadeShares made = masses;
+        MadeMasses made = tally.whole().masses().orElse(null);
         return made == null
                 || !rule.isGuardBand()
                 || tally.unknownLines().stream().allMatch(line -> outweighsItsBand(made, line));
     }
 
-    private boolean outweighsItsBand(MadeShares made, FormulaLine line) {
-        Evidence alone = new MadeEvidence(made.unknownShare(tally, line));
+    private boolean outweighsItsBand(MadeMasses made, FormulaLine line) {
+        Evidence alone = tally.evidenceOfUnknown(made, line);
         return rule.decide(Reckoning.plain(), LimitKind.MINIMUM, Ratio.ZERO, alone) == Conformity.WITHIN;
     }
 
@@ -82,13 +113,13 @@ final class Assessment {
         if (!tally.hasWhole()) {
             return Bounds.atLeast(Ratio.ZERO);
         }
-        Ratio lowest = known.evidence().lowest(r);
-        return tally.isBounded() ? Bounds.closed(lowest, possible.evidence().highest(r)) : Bounds.atLeast(lowest);
+        Ratio lowest = known.lowest(r);
+        return tally.isBounded() ? Bounds.closed(lowest, possible.highest(r)) : Bounds.atLeast(lowest);
     }
 
     /** How much of the limit is used up by what does the most harm: y/T, or T/y for a lowest share. */
     Ratio used() {
-        UsageLimit limit = tally.slot().limit();
+        UsageLimit limit = tally.limit();
         Ratio share = harmful().value(Reckoning.plain());
         Ratio part = limit.kind().isUpper() ? share : limit.share().fraction();
         Ratio whole = limit.kind().isUpper() ? limit.share().fraction() : share;

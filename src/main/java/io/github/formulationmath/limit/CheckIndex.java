@@ -1,198 +1,204 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** A table made ready for one product: for every substance, the limits that count it there. Built once, only read later. */
+/**
+ * A table as it is for one product: for every substance, what counts it there. Worked out when a name or number of the table
+ * is first asked for, and kept.
+ */
 final class CheckIndex {
 
-    /** The key of substances that serve every purpose. */
+    /** The purpose of substances that serve every purpose. */
     private static final String EVERY_PURPOSE = "";
+
+    /** In place of a CAS number where the key is one. */
+    private static final String ITSELF = "itself";
 
     private final LimitTable table;
     private final Product product;
-    private final Map<StatedContent.Key, StatedContent> stated;
-    private final Map<String, Applicability> applicability = new HashMap<>();
-    private final Set<String> excluded = new HashSet<>();
-    private final Map<String, Slot> slots = new HashMap<>();
-    private final Map<String, CountedNames> countedNames = new HashMap<>();
-    private final Map<String, Entries> byPurpose = new HashMap<>();
+    private final Map<Content, Conversion> stated;
+    private final Map<Asked, Entry> entries = new ConcurrentHashMap<>();
 
-    CheckIndex(LimitTable table, Product product, Map<StatedContent.Key, StatedContent> stated) {
+    CheckIndex(LimitTable table, Product product, Map<Content, Conversion> stated) {
         this.table = table;
         this.product = product;
         this.stated = stated;
-        StatedProduct read = product.in(table.words());
-        for (UsageLimit limit : table.limits()) {
-            applicability.put(limit.id(), limit.scope().applicabilityTo(read));
-            if (limit.scope().excludes(read)) {
-                excluded.add(limit.id());
-            }
-        }
-        byPurpose.put(EVERY_PURPOSE, entries(EVERY_PURPOSE));
-        product.purposes().values().forEach(purpose -> byPurpose.computeIfAbsent(purpose, this::entries));
     }
 
-    /** Entries by name and by CAS number for substances that serve one purpose. */
-    private record Entries(Map<String, CheckEntry> byName, Map<String, CheckEntry> byCas) {}
+    /** Whose content of which reference substance is stated; both names in normal form. */
+    record Content(String substance, String reference) {
 
-    private Entries entries(String purpose) {
-        MemberIndex members = table.index();
-        Map<String, CheckEntry> names = new HashMap<>();
-        members.normalisedNames().forEach(name -> names.put(name, named(members, name, purpose)));
-        Map<String, CheckEntry> numbers = new HashMap<>();
-        members.casNumbers().forEach(cas -> numbers.put(cas, entry(members.withCas(cas), Map.of(), Set.of(), purpose)));
-        return new Entries(names, numbers);
+        static Content of(Substance substance, String reference) {
+            return new Content(substance.keys().get(0), SubstanceName.normalise(reference));
+        }
+    }
+
+    /** A name or number of the table, with the number that tells its form, and the purpose of the substance. */
+    private record Asked(String key, String cas, String purpose) {}
+
+    /**
+     * What a checker knows of one substance.
+     *
+     * @param countings what counts it
+     * @param outside limits of entries that do not cover the product at all
+     * @param otherPurpose limits that do not count it because it serves another purpose
+     * @param casNumbers all CAS numbers that the table has for the name
+     */
+    record Entry(
+            List<Counting> countings, List<UsageLimit> outside, List<UsageLimit> otherPurpose, Set<String> casNumbers) {
+
+        /** Both together, for a substance that the table has under several names or numbers; each sum counts it once. */
+        Entry and(@Nullable Entry other) {
+            if (other == null || addsNothing(other)) {
+                return this;
+            }
+            Map<String, Counting> byKey = new LinkedHashMap<>();
+            countings.forEach(counting -> byKey.put(counting.key(), counting));
+            other.countings.forEach(counting -> byKey.merge(counting.key(), counting, Counting::stricterOf));
+            return new Entry(
+                    List.copyOf(byKey.values()),
+                    both(outside, other.outside),
+                    both(otherPurpose, other.otherPurpose),
+                    Set.copyOf(both(casNumbers, other.casNumbers)));
+        }
+
+        private boolean addsNothing(Entry other) {
+            return countings.equals(other.countings)
+                    && outside.equals(other.outside)
+                    && otherPurpose.equals(other.otherPurpose)
+                    && casNumbers.containsAll(other.casNumbers);
+        }
+
+        private static <T> List<T> both(Collection<T> some, Collection<T> more) {
+            Set<T> all = new LinkedHashSet<>(some);
+            all.addAll(more);
+            return List.copyOf(all);
+        }
     }
 
     /** What is known of a substance under any of its names and its number. */
     @Nullable
-    CheckEntry find(Substance substance) {
-        String purpose = product.statesPurposes() ? product.purposeOf(substance).orElse(EVERY_PURPOSE) : EVERY_PURPOSE;
-        Entries entries = Objects.requireNonNull(byPurpose.get(purpose), purpose);
+    Entry find(Substance substance) {
+        String purpose = product.purposeOf(substance).orElse(EVERY_PURPOSE);
         String cas = substance.cas().orElse("");
-        CheckEntry found = null;
+        Entry found = null;
         for (String key : substance.keys()) {
-            CheckEntry named = entries.byName().get(key);
-            found = named == null
-                    ? found
-                    : named.byCas().getOrDefault(cas, named).and(found);
+            Entry named = entry(new Asked(key, "", purpose));
+            if (named != null && named.casNumbers().contains(cas)) {
+                named = entry(new Asked(key, cas, purpose));
+            }
+            found = named == null ? found : named.and(found);
         }
         for (String key : substance.keys()) {
-            CheckEntry numbered = entries.byCas().get(key);
-            found = found != null ? found.and(numbered) : numbered;
+            Entry numbered = entry(new Asked(key, ITSELF, purpose));
+            found = found == null ? numbered : found.and(numbered);
         }
         return found;
     }
 
-    private CheckEntry named(MemberIndex members, String name, String purpose) {
-        List<Counted> all = members.named(name, null);
-        Set<String> numbers = members.casNumbersOf(name);
-        Map<String, CheckEntry> exact = new HashMap<>();
-        for (String cas : numbers) {
-            List<Counted> narrowed = members.named(name, cas);
-            if (!narrowed.equals(all)) {
-                exact.put(cas, entry(narrowed, Map.of(), numbers, purpose));
-            }
-        }
-        return entry(all, exact, numbers, purpose);
+    /** Only keys of the table are kept, so that what others ask for does not pile up. */
+    private @Nullable Entry entry(Asked asked) {
+        return table.index().counts(asked.key()) ? entries.computeIfAbsent(asked, this::worked) : null;
     }
 
-    private CheckEntry entry(List<Counted> all, Map<String, CheckEntry> exact, Set<String> casNumbers, String purpose) {
-        Map<Boolean, List<Counted>> serving =
-                all.stream().collect(Collectors.partitioningBy(counted -> serves(counted, purpose)));
-        List<Counted> meant = serving.getOrDefault(true, List.of());
-        List<Hit> hits = new ArrayList<>();
-        for (Counted counted : meant) {
-            if (applicabilityOf(counted.limit()) != Applicability.OUT_OF_SCOPE) {
-                hits.add(hit(counted));
-            }
+    private @Nullable Entry worked(Asked asked) {
+        boolean number = asked.cas().equals(ITSELF);
+        List<Counting> all =
+                number ? table.index().numbered(asked.key()) : table.index().named(asked.key(), asked.cas());
+        if (all.isEmpty()) {
+            return null;
         }
+        Map<Boolean, List<Counting>> serving =
+                all.stream().collect(Collectors.partitioningBy(counting -> serves(counting, asked.purpose())));
+        List<Counting> meant = serving.getOrDefault(true, List.of());
+        List<Counting> countings = new ArrayList<>();
+        meant.stream()
+                .filter(counting -> !isOutside(counting))
+                .map(this::inProduct)
+                .forEach(countings::add);
         List<UsageLimit> outside = new ArrayList<>();
-        for (List<Counted> limits : byEntry(meant)) {
-            if (isForbidden(limits)) {
-                hits.add(forbidden(limits.get(0)));
-            } else if (isOutside(limits)) {
-                limits.forEach(counted -> outside.add(counted.limit()));
+        for (List<Counting> entry : byEntry(meant)) {
+            if (isForbidden(entry)) {
+                countings.add(entry.get(0).forbidden());
+            } else if (entry.stream().allMatch(this::isOutside)) {
+                outside.addAll(limits(entry));
             }
         }
-        List<UsageLimit> otherPurpose = serving.getOrDefault(false, List.of()).stream()
-                .map(Counted::limit)
-                .toList();
-        return new CheckEntry(
-                List.copyOf(hits), List.copyOf(outside), otherPurpose, Map.copyOf(exact), Set.copyOf(casNumbers));
+        List<UsageLimit> otherPurpose = limits(serving.getOrDefault(false, List.of()));
+        Set<String> numbers = number ? Set.of() : table.index().casNumbersOf(asked.key());
+        return new Entry(List.copyOf(countings), List.copyOf(outside), otherPurpose, Set.copyOf(numbers));
     }
 
-    private static boolean serves(Counted counted, String purpose) {
-        return purpose.equals(EVERY_PURPOSE) || counted.limit().scope().coversPurpose(purpose);
+    private static List<UsageLimit> limits(List<Counting> countings) {
+        return countings.stream().map(Counting::limit).toList();
     }
 
-    private static Iterable<List<Counted>> byEntry(List<Counted> all) {
-        Map<String, List<Counted>> entries = all.stream()
-                .sorted(Comparator.comparing(counted -> counted.limit().id()))
-                .collect(Collectors.groupingBy(counted -> counted.limit().entry(), TreeMap::new, Collectors.toList()));
+    private static boolean serves(Counting counting, String purpose) {
+        return purpose.equals(EVERY_PURPOSE) || counting.limit().scope().coversPurpose(purpose);
+    }
+
+    private static Iterable<List<Counting>> byEntry(List<Counting> all) {
+        Map<String, List<Counting>> entries = all.stream()
+                .sorted(Comparator.comparing(counting -> counting.limit().id()))
+                .collect(
+                        Collectors.groupingBy(counting -> counting.limit().entry(), TreeMap::new, Collectors.toList()));
         return entries.values();
     }
 
     /** Whether the entry allows its substances only where its limits apply, and none of them does. */
-    private boolean isForbidden(List<Counted> limits) {
-        return limits.stream()
-                        .allMatch(counted -> excluded.contains(counted.limit().id()))
-                && limits.stream().anyMatch(counted -> counted.limit().outsideScope() == OutsideScope.NOT_ALLOWED);
+    private boolean isForbidden(List<Counting> entry) {
+        return entry.stream().allMatch(counting -> counting.limit().scope().excludes(product, table.words()))
+                && entry.stream().anyMatch(counting -> counting.limit().outside() == OutsideScope.NOT_ALLOWED);
     }
 
-    private boolean isOutside(List<Counted> limits) {
-        return limits.stream().allMatch(counted -> applicabilityOf(counted.limit()) == Applicability.OUT_OF_SCOPE);
+    private boolean isOutside(Counting counting) {
+        return applicability(counting.limit()) == Applicability.OUT_OF_SCOPE;
     }
 
-    /** An entry that forbids a substance counts it against nothing. */
-    private Hit forbidden(Counted counted) {
-        UsageLimit nothing = counted.limit().allowingNothing();
-        String name = counted.member().countsAs();
-        String key = "forbidden\n" + nothing.id() + "\n" + LimitNames.normalise(name);
-        Slot slot = slots.computeIfAbsent(key, k -> new Slot(slots.size(), nothing, Applicability.OUT_OF_SCOPE, name));
-        return new Hit(slot, counted.member(), Conversion.NONE, null, false);
+    private Applicability applicability(UsageLimit limit) {
+        return limit.scope().applicabilityTo(product, table.words());
     }
 
-    private Hit hit(Counted counted) {
-        UsageLimit limit = counted.limit();
-        Counted own = limit.sumRule() == SumRule.SUM_OF_RATIOS ? strictestSingle(counted.member()) : null;
-        Counted basis = own == null ? counted : own;
-        return new Hit(
-                slot(limit, counted.member()),
-                counted.member(),
-                conversion(basis),
-                own == null ? null : own.limit(),
-                counted.formGuessed());
+    private Counting inProduct(Counting counting) {
+        UsageLimit limit = counting.limit();
+        Counting own = limit.sumRule() == SumRule.SUM_OF_RATIOS ? strictestSingle(counting.member()) : null;
+        return counting.in(
+                applicability(limit), conversion(own == null ? counting : own), own == null ? null : own.limit());
     }
 
-    private Conversion conversion(Counted counted) {
-        if (!counted.limit().basis().isReference()) {
-            return counted.conversion();
-        }
-        StatedContent content = stated.get(StatedContent.Key.of(
-                counted.member().substance().name(), counted.limit().basis().referenceName()));
-        return content == null ? counted.conversion() : content.conversion();
+    private Conversion conversion(Counting counting) {
+        LimitBasis basis = counting.limit().basis();
+        return basis.isReference()
+                ? stated.getOrDefault(
+                        Content.of(counting.member().substance(), basis.referenceName()), counting.conversion())
+                : counting.conversion();
     }
 
-    /** The own limit by which a share is divided in a sum of ratios: the one that weighs it most. */
-    private @Nullable Counted strictestSingle(GroupMember member) {
-        Function<Counted, Ratio> weight = counted ->
-                conversion(counted).factor().dividedBy(counted.limit().share().fraction());
+    /** The own highest share of a member, by which a sum of ratios divides its share; the strictest if there are several. */
+    private @Nullable Counting strictestSingle(GroupMember member) {
+        Function<Counting, Ratio> weight = counting ->
+                conversion(counting).factor().dividedBy(counting.limit().share().fraction());
         return table.index().find(member.substance()).stream()
-                .filter(counted -> counted.limit().sumRule() == SumRule.SINGLE)
-                .filter(counted -> counted.limit().kind() == LimitKind.MAXIMUM)
-                .filter(counted -> !counted.limit().share().fraction().isZero())
-                .filter(counted -> applicabilityOf(counted.limit()) != Applicability.OUT_OF_SCOPE)
+                .filter(counting -> counting.limit().sumRule() == SumRule.SINGLE)
+                .filter(counting -> counting.limit().kind() == LimitKind.MAXIMUM)
+                .filter(counting -> !counting.limit().share().fraction().isZero())
+                .filter(counting -> !isOutside(counting))
                 .max(Comparator.comparing(weight))
                 .orElse(null);
-    }
-
-    private Slot slot(UsageLimit limit, GroupMember member) {
-        boolean alone = limit.sumRule() == SumRule.SINGLE;
-        String counted = alone
-                ? countedNames
-                        .computeIfAbsent(
-                                limit.id(), id -> new CountedNames(limit.group().members()))
-                        .of(member)
-                : limit.group().name();
-        String key = limit.id() + "\n" + (alone ? LimitNames.normalise(counted) : "");
-        return slots.computeIfAbsent(key, k -> new Slot(slots.size(), limit, applicabilityOf(limit), counted));
-    }
-
-    private Applicability applicabilityOf(UsageLimit limit) {
-        return applicability.getOrDefault(limit.id(), Applicability.OUT_OF_SCOPE);
     }
 }

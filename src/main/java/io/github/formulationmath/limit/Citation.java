@@ -1,6 +1,6 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.reckoning.Source;
 import java.io.Serial;
 import java.io.Serializable;
 import java.time.LocalDate;

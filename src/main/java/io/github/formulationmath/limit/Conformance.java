@@ -2,15 +2,16 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.Objects;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * The probability that a quantity lies within its tolerance, when it was found to be y with a standard uncertainty u and
@@ -22,11 +23,12 @@ import java.util.Objects;
  * <p>Source: JCGM 106:2012, 7.3 and 7.4.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param tolerance what is allowed; an end may be missing
+ * @param value y, what was found, in the unit of the tolerance
+ * @param standardUncertainty u, in the same unit, above 0
  */
-public final class Conformance implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record Conformance(Bounds tolerance, Ratio value, Ratio standardUncertainty) implements Explained {
 
     private static final Symbol VALUE = Symbol.of("y", "found-value", Kind.NUMBER);
     private static final Symbol UNCERTAINTY = Symbol.of("uy", "found-uncertainty", Kind.NUMBER);
@@ -34,14 +36,21 @@ public final class Conformance implements Explained, Serializable {
     private static final Symbol LOWER = Symbol.of("a", "lower-tolerance", Kind.NUMBER);
     private static final Symbol PROBABILITY = Symbol.of("p", "conformance-probability", Kind.SHARE);
 
-    private final Bounds tolerance;
-    private final Ratio value;
-    private final Ratio uncertainty;
-
-    private Conformance(Bounds tolerance, Ratio value, Ratio uncertainty) {
-        this.tolerance = tolerance;
-        this.value = value;
-        this.uncertainty = uncertainty;
+    /**
+     * The probability of conformance.
+     *
+     * @param tolerance what is allowed; an end may be missing
+     * @param value y, what was found, in the unit of the tolerance
+     * @param standardUncertainty u, in the same unit, above 0
+     * @throws IllegalArgumentException if the uncertainty is not above 0
+     */
+    public Conformance {
+        Objects.requireNonNull(tolerance, "tolerance");
+        Objects.requireNonNull(value, "value");
+        if (Objects.requireNonNull(standardUncertainty, "standardUncertainty").signum() <= 0) {
+            throw new IllegalArgumentException("standardUncertainty is " + standardUncertainty
+                    + ": it must be above 0; without uncertainty compare the value with the tolerance");
+        }
     }
 
     /**
@@ -54,38 +63,29 @@ public final class Conformance implements Explained, Serializable {
      * @throws IllegalArgumentException if the uncertainty is not above 0
      */
     public static Conformance of(Bounds tolerance, Ratio value, Ratio standardUncertainty) {
-        Objects.requireNonNull(tolerance, "tolerance");
-        Objects.requireNonNull(value, "value");
-        if (Objects.requireNonNull(standardUncertainty, "standardUncertainty").signum() <= 0) {
-            throw new IllegalArgumentException("standardUncertainty is " + standardUncertainty
-                    + ": it must be above 0; without uncertainty compare the value with the tolerance");
-        }
         return new Conformance(tolerance, value, standardUncertainty);
     }
 
     /**
-     * The probability of conformance as a {@code double}.
+     * The probability.
      *
-     * @return from 0 to 1
+     * @return up to 100 %, correct to a {@code double}, with its working
      */
-    public double probability() {
-        return result().doubleValue();
+    public Amount<Dimensionless> probability() {
+        return Amount.percent(probabilityIn(Reckoning.plain()).times(100))
+                .withWorking(
+                        conformance -> Phrase.of("question.conformance-probability"), this, Conformance::probabilityIn);
     }
 
+    /** The working of the {@link #probability() probability}. */
     @Override
-    public Phrase question() {
-        return Phrase.of("question.conformance-probability");
+    public Origin origin() {
+        return probability().origin();
     }
 
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V probabilityIn(Reckoning<V> r) {
         V y = r.given(VALUE, value, Source.user());
-        V u = r.given(UNCERTAINTY, uncertainty, Source.user());
+        V u = r.given(UNCERTAINTY, standardUncertainty, Source.user());
         V below = tolerance
                 .upper()
                 .map(b -> phi(r, r.given(UPPER, b, Source.user()), y, u))
@@ -98,11 +98,11 @@ public final class Conformance implements Explained, Serializable {
     }
 
     private static <V> V phi(Reckoning<V> r, V end, V y, V u) {
-        return NormalLaw.probabilityBelow(r, r.difference(end, y), u);
+        return StandardNormal.probabilityBelow(r, r.difference(end, y), u);
     }
 
     @Override
     public String toString() {
-        return "probability " + probability() + " of lying in " + tolerance;
+        return "probability " + probability().canonical().doubleValue() + " of lying in " + tolerance;
     }
 }

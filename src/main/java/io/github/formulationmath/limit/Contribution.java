@@ -4,17 +4,18 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 
 /**
  * What one line brings in of one counted substance: {@code c · F}, divided by the substance's own limit in a sum of
  * ratios.
  */
-record Contribution(int place, FormulaLine line, Substance substance, Ratio strength, Hit hit) implements Subject {
+record Contribution(int place, FormulaLine line, Substance substance, Ratio strength, Counting counting)
+        implements Subject {
 
     private static final Symbol STRENGTH = Symbol.of("c", "counted-strength", Kind.SHARE);
     private static final Symbol OWN_LIMIT = Symbol.of("L", "own-limit", Kind.SHARE);
@@ -23,7 +24,7 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
     <V> V weight(Reckoning<V> r) {
         V strengthOrOne = strength.equals(Ratio.ONE) ? r.literal(1) : r.given(STRENGTH, this, strength, Source.user());
         V converted = converted(r, strengthOrOne);
-        UsageLimit own = hit.own();
+        UsageLimit own = counting.own();
         return own == null
                 ? converted
                 : r.quotient(
@@ -36,16 +37,16 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
     }
 
     private <V> V converted(Reckoning<V> r, V strengthOrOne) {
-        if (hit.conversion().isIdentity()) {
+        if (counting.conversion().isIdentity()) {
             return strengthOrOne;
         }
-        V factor = hit.conversion().in(r, this);
+        V factor = counting.conversion().in(r, this);
         return strength.equals(Ratio.ONE) ? factor : r.product(strengthOrOne, factor);
     }
 
     /** Whether the whole line counts, neither more nor less. */
     boolean isWhole() {
-        return strength.equals(Ratio.ONE) && hit.conversion().isIdentity() && hit.own() == null;
+        return strength.equals(Ratio.ONE) && counting.conversion().isIdentity() && counting.own() == null;
     }
 
     @Override

@@ -3,13 +3,13 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.chemistry.GravimetricFactor;
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
-import java.io.Serializable;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What one gram of a counted substance counts as on the basis of a limit. */
 @SuppressWarnings("ClassInitializationDeadlock") // the constants' classes are used here only
-sealed interface Conversion extends Serializable {
+sealed interface Conversion {
 
     /** The substance counts as it is. */
     Conversion NONE = new AsItIs();
@@ -50,8 +50,8 @@ sealed interface Conversion extends Serializable {
                 .reduce(Ratio.ONE, (one, other) -> one.compareTo(other) < 0 ? other : one);
         List<Conversion> conversions = new ArrayList<>(members.size());
         for (int i = 0; i < members.size(); i++) {
-            boolean itself = LimitNames.normalise(members.get(i).substance().name())
-                    .equals(LimitNames.normalise(basis.referenceName()));
+            boolean itself = SubstanceName.normalise(members.get(i).substance().name())
+                    .equals(SubstanceName.normalise(basis.referenceName()));
             conversions.add(factors.get(i)
                     .<Conversion>map(Computed::new)
                     .orElseGet(() -> itself ? NONE : new Unknown(greatest)));

@@ -3,11 +3,11 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Comparison;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -120,7 +120,7 @@ public final class DecisionRule implements Serializable {
         if (Objects.requireNonNull(variance, "variance").signum() < 0) {
             throw new IllegalArgumentException("variance is " + Excerpt.of(variance) + ": it cannot be negative");
         }
-        Evidence evidence = NumberEvidence.of(value, bounds, variance);
+        Evidence evidence = Evidence.Numbers.of(value, bounds, variance);
         return decide(Reckoning.plain(), kind, Objects.requireNonNull(limit, "limit"), evidence);
     }
 

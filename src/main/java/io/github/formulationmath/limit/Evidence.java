@@ -1,15 +1,108 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.weighing.MadeShare;
 
-/** What is known of a share: its most likely value, the ends between which it is sure to lie, and its variance. */
-interface Evidence {
+/** What is known of a share that is held against a limit; a value without uncertainty is its own ends. */
+sealed interface Evidence {
 
     <V> V value(Reckoning<V> r);
 
-    <V> V lowest(Reckoning<V> r);
+    default <V> V lowest(Reckoning<V> r) {
+        return value(r);
+    }
 
-    <V> V highest(Reckoning<V> r);
+    default <V> V highest(Reckoning<V> r) {
+        return value(r);
+    }
 
-    <V> V variance(Reckoning<V> r);
+    default <V> V variance(Reckoning<V> r) {
+        return r.literal(0);
+    }
+
+    /**
+     * The share as the formula has it.
+     *
+     * @param tally what is counted
+     * @param end whether what is not known counts for nothing, or for as much as it can
+     */
+    record Written(Tally tally, End end) implements Evidence {
+
+        @Override
+        public <V> V value(Reckoning<V> r) {
+            return tally.share(r, end);
+        }
+    }
+
+    /**
+     * The share as weighed.
+     *
+     * @param share the share with its errors
+     */
+    record Made(MadeShare share) implements Evidence {
+
+        @Override
+        public <V> V value(Reckoning<V> r) {
+            return r.known(share);
+        }
+
+        @Override
+        public <V> V lowest(Reckoning<V> r) {
+            return r.known(share.bounds().least());
+        }
+
+        @Override
+        public <V> V highest(Reckoning<V> r) {
+            return r.known(share.bounds().greatest());
+        }
+
+        @Override
+        public <V> V variance(Reckoning<V> r) {
+            return r.known(share.variance());
+        }
+    }
+
+    /**
+     * Numbers from elsewhere, of which nothing is told but the decision.
+     *
+     * @param share the estimate
+     * @param least the lower end
+     * @param greatest the upper end
+     * @param squared the square of the standard uncertainty
+     */
+    record Numbers(Ratio share, Ratio least, Ratio greatest, Ratio squared) implements Evidence {
+
+        static Numbers of(Ratio value, Bounds interval, Ratio variance) {
+            Ratio low = interval.lower().orElseThrow(() -> open(interval));
+            Ratio high = interval.upper().orElseThrow(() -> open(interval));
+            return new Numbers(value, low, high, variance);
+        }
+
+        private static IllegalArgumentException open(Bounds interval) {
+            return new IllegalArgumentException("interval is " + Excerpt.of(interval) + ": give both ends");
+        }
+
+        @Override
+        public <V> V value(Reckoning<V> r) {
+            return r.literal(share);
+        }
+
+        @Override
+        public <V> V lowest(Reckoning<V> r) {
+            return r.literal(least);
+        }
+
+        @Override
+        public <V> V highest(Reckoning<V> r) {
+            return r.literal(greatest);
+        }
+
+        @Override
+        public <V> V variance(Reckoning<V> r) {
+            return r.literal(squared);
+        }
+    }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.SubstanceName;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -17,7 +18,7 @@ final class KnownNames {
 
     KnownNames(Collection<String> names) {
         for (String name : names) {
-            String plain = LimitNames.normalise(name);
+            String plain = SubstanceName.normalise(name);
             byLength.computeIfAbsent(plain.length(), length -> new ArrayList<>())
                     .add(new Name(name, plain, letters(plain)));
         }
@@ -37,7 +38,7 @@ final class KnownNames {
     }
 
     private List<String> within(String text, int letters, int atLeast, int most) {
-        String wanted = text.length() > MAX_LENGTH ? "" : LimitNames.normalise(text);
+        String wanted = text.length() > MAX_LENGTH ? "" : SubstanceName.normalise(text);
         int furthest = Math.max(atLeast, wanted.length() / letters);
         if (wanted.length() <= furthest) {
             return List.of();
@@ -48,7 +49,7 @@ final class KnownNames {
                 .flatMap(List::stream)
                 .filter(name -> name.mayBeWithin(furthest, bits))
                 .forEach(name -> {
-                    int distance = SpellingDistance.between(wanted, name.plain(), furthest);
+                    int distance = distance(wanted, name.plain(), furthest);
                     if (distance <= furthest) {
                         near.add(new Near(distance, name.written()));
                     }
@@ -64,6 +65,39 @@ final class KnownNames {
             bits |= 1 << (plain.charAt(i) & 31);
         }
         return bits;
+    }
+
+    /**
+     * The number of letters to be put in, taken out or exchanged to make one text of another (Levenshtein distance), or any
+     * number above {@code most} as soon as it is known to be above it.
+     */
+    static int distance(String a, String b, int most) {
+        if (Math.abs(a.length() - b.length()) > most) {
+            return most + 1;
+        }
+        int[] above = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            above[j] = j;
+        }
+        int least = 0;
+        for (int i = 0; i < a.length() && least <= most; i++) {
+            least = nextRow(above, a.charAt(i), b, i + 1);
+        }
+        return least > most ? least : above[b.length()];
+    }
+
+    /** Puts the next row in place of the one above, and tells its least number: rows never go below it again. */
+    private static int nextRow(int[] above, char letter, String b, int first) {
+        int diagonal = above[0];
+        above[0] = first;
+        int least = first;
+        for (int j = 1; j <= b.length(); j++) {
+            int exchanged = diagonal + (letter == b.charAt(j - 1) ? 0 : 1);
+            diagonal = above[j];
+            above[j] = Math.min(exchanged, 1 + Math.min(above[j], above[j - 1]));
+            least = Math.min(least, above[j]);
+        }
+        return least;
     }
 
     private record Name(String written, String plain, int letters) {

@@ -2,58 +2,65 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.OneSubstance;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
-import java.util.ArrayList;
+import io.github.formulationmath.weighing.MadeMasses;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
-/** One run of a checker over one formula; used once, by one thread. */
+/** One run of a checker over one formula, and all that it found; used once, by one thread. */
 final class LimitCheck {
 
     private final LimitChecker checker;
     private final Formula formula;
-    private final @Nullable MadeShares made;
     private final Wholes wholes;
-    /** By the index of their slot, in the order in which the formula needs them. */
-    private final Map<Integer, Tally> tallies = new LinkedHashMap<>();
 
-    private final Findings findings = new Findings();
-    private final Map<OneSubstance, Substance> allNames = new HashMap<>();
-    private final Set<String> stated;
+    /** By the key of what they count, in the order in which the formula needs them. */
+    private final Map<String, Tally> tallies = new LinkedHashMap<>();
 
-    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeShares made) {
+    private final Set<Substance> withoutLimit = new LinkedHashSet<>();
+    private final Set<Uncounted> uncounted = new LinkedHashSet<>();
+
+    /** Substances whose number is not one that the table has for their name. */
+    private final Set<Substance> conflicts = new LinkedHashSet<>();
+
+    private final Map<SubstanceShare, Substance> allNames = new HashMap<>();
+    private final Set<String> unusedPurposes;
+
+    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
         this.checker = checker;
         this.formula = formula;
-        this.made = made;
-        this.stated = new TreeSet<>(checker.product().purposes().keySet());
-        this.wholes = new Wholes(formula);
+        this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
+        this.wholes = new Wholes(formula, masses);
     }
 
     LimitReport report() {
-        for (FormulaLine line : formula.lines()) {
-            countLine(line);
-        }
-        List<Verdict> verdicts = new ArrayList<>(tallies.size());
-        for (Tally tally : tallies.values()) {
-            verdicts.add(new Verdict(checker, tally, made));
-        }
-        findings.setUnusedPurposes(stated);
-        return new LimitReport(checker, formula, verdicts, findings);
+        formula.lines().forEach(this::countLine);
+        List<Verdict> verdicts = tallies.values().stream()
+                .map(tally -> new Verdict(checker, tally))
+                .toList();
+        return new LimitReport(checker, formula, verdicts, uncounted, withoutLimit, conflicts, unusedPurposes);
     }
 
     private void countLine(FormulaLine line) {
         Map<Substance, MassFraction> parts = line.ingredient().parts();
         parts.forEach((part, strength) -> {
-            OneSubstance substance = formula.substances().of(part);
-            if (!count(line, substance, strength)) {
-                findings.addWithoutLimit(substance.substance());
+            SubstanceShare one = formula.composition().shareOf(part).orElseThrow();
+            Substance substance = one.substance();
+            Substance named = allNames(one);
+            CheckIndex.Entry entry = checker.index().find(named);
+            if (!addFindings(substance, named, entry)) {
+                withoutLimit.add(substance);
+            }
+            for (Counting counting : countings(entry)) {
+                tally(counting).add(line, substance, strength, counting);
             }
         });
         if (!isNamedAmong(parts.keySet(), line.ingredient().normalName())) {
@@ -64,7 +71,9 @@ final class LimitCheck {
     /** Whether the parts themselves tell how much of what the line is called it holds. */
     private boolean isNamedAmong(Set<Substance> parts, String normalName) {
         for (Substance part : parts) {
-            if (allNames(formula.substances().of(part)).keys().contains(normalName)) {
+            if (allNames(formula.composition().shareOf(part).orElseThrow())
+                    .keys()
+                    .contains(normalName)) {
                 return true;
             }
         }
@@ -72,22 +81,9 @@ final class LimitCheck {
     }
 
     /** Every name and the number that any line, or the table, has for the substance. */
-    private Substance allNames(OneSubstance substance) {
+    private Substance allNames(SubstanceShare substance) {
         return allNames.computeIfAbsent(
                 substance, one -> checker.table().index().known(one.as(one.substance())));
-    }
-
-    /** Counts a part of a line wherever it counts; false if the table does not speak of it. */
-    private boolean count(FormulaLine line, OneSubstance substance, MassFraction strength) {
-        Substance named = allNames(substance);
-        CheckEntry entry = checker.index().find(named);
-        boolean spokenOf = addFindings(substance.substance(), named, entry);
-        if (entry != null) {
-            for (Hit hit : entry.hits()) {
-                tally(hit.slot()).add(line, substance.substance(), strength, hit);
-            }
-        }
-        return spokenOf;
     }
 
     /**
@@ -96,61 +92,57 @@ final class LimitCheck {
      */
     private void countUnderOwnName(FormulaLine line) {
         Substance material = Substance.of(line.name());
-        Substance named = formula.substances()
-                .find(material)
+        Substance named = formula.composition()
+                .shareOf(material)
                 .map(this::allNames)
                 .orElseGet(() -> checker.table().index().known(material));
-        CheckEntry entry = checker.index().find(named);
+        CheckIndex.Entry entry = checker.index().find(named);
         addFindings(material, named, entry);
-        if (entry != null) {
-            for (Hit hit : entry.hits()) {
-                tally(hit.slot()).addMaterial(line, material, hit);
-            }
+        for (Counting counting : countings(entry)) {
+            tally(counting).addMaterial(line, material, counting);
         }
     }
 
+    private static List<Counting> countings(CheckIndex.@Nullable Entry entry) {
+        return entry == null ? List.of() : entry.countings();
+    }
+
     /** Whether the table speaks of the substance at all. */
-    private boolean addFindings(Substance substance, Substance named, @Nullable CheckEntry entry) {
+    private boolean addFindings(Substance substance, Substance named, CheckIndex.@Nullable Entry entry) {
         usePurpose(named);
-        boolean spokenOf = addUncounted(substance, named);
+        List<OmittedEntry> omitted = checker.table().index().omitted(named);
+        if (!omitted.isEmpty()) {
+            uncounted.add(new Uncounted(substance, Uncounted.Why.NOT_TRANSCRIBED, List.of(), omitted));
+        }
+        List<UsageLimit> mentioning = checker.table().index().mentioning(named);
+        addUncounted(substance, Uncounted.Why.MENTIONED, mentioning);
         if (entry == null) {
-            return spokenOf;
+            return !omitted.isEmpty() || !mentioning.isEmpty();
         }
-        if (!entry.outside().isEmpty()) {
-            findings.add(new OutOfScope(substance, entry.outside(), false));
-        }
-        if (!entry.otherPurpose().isEmpty()) {
-            findings.add(new OutOfScope(substance, entry.otherPurpose(), true));
-        }
+        addUncounted(substance, Uncounted.Why.OTHER_PRODUCTS, entry.outside());
+        addUncounted(substance, Uncounted.Why.OTHER_PURPOSE, entry.otherPurpose());
         if (!entry.casNumbers().isEmpty()
                 && named.cas().isPresent()
                 && !entry.casNumbers().contains(named.cas().orElseThrow())) {
-            findings.addConflict(substance);
+            conflicts.add(substance);
         }
         return true;
     }
 
-    /** What entries say of the substance that the table does not count. */
-    private boolean addUncounted(Substance substance, Substance named) {
-        List<OmittedEntry> omitted = checker.table().omittedIndex().find(named);
-        if (!omitted.isEmpty()) {
-            findings.add(new NotTranscribed(substance, omitted));
+    private void addUncounted(Substance substance, Uncounted.Why why, List<UsageLimit> limits) {
+        if (!limits.isEmpty()) {
+            uncounted.add(new Uncounted(substance, why, limits, List.of()));
         }
-        List<UsageLimit> mentioning = checker.table().index().mentioning(named);
-        if (!mentioning.isEmpty()) {
-            findings.add(new Mentioned(substance, mentioning));
-        }
-        return !omitted.isEmpty() || !mentioning.isEmpty();
     }
 
     /** A purpose that is stated differently under two names of one substance is not used. */
     private void usePurpose(Substance named) {
-        if (!stated.isEmpty() && checker.product().purposeOf(named).isPresent()) {
-            named.keys().forEach(stated::remove);
+        if (!unusedPurposes.isEmpty() && checker.product().purposeOf(named).isPresent()) {
+            named.keys().forEach(unusedPurposes::remove);
         }
     }
 
-    private Tally tally(Slot slot) {
-        return tallies.computeIfAbsent(slot.index(), index -> new Tally(wholes, slot));
+    private Tally tally(Counting counting) {
+        return tallies.computeIfAbsent(counting.key(), key -> new Tally(wholes, counting));
     }
 }

@@ -1,15 +1,17 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.weighing.Weighed;
-import io.github.formulationmath.working.Source;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table of limits made ready for one product and one decision rule. Make it once, check many formulas with it.
@@ -19,8 +21,9 @@ import java.util.Set;
  *
  * <pre>{@code
  * LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
- * checker.check(formula).binding();     // within, headroom 0
- * checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH)).binding();     // not shown to be within
+ * checker.check(formula).binding().orElseThrow().conformity();     // WITHIN
+ * checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH))
+ *         .binding().orElseThrow().conformity();     // NOT_SHOWN_WITHIN
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -30,11 +33,11 @@ public final class LimitChecker {
     private final LimitTable table;
     private final Product product;
     private final DecisionRule rule;
-    private final Map<StatedContent.Key, StatedContent> stated;
+    private final Map<CheckIndex.Content, Conversion> stated;
     private final CheckIndex index;
 
     private LimitChecker(
-            LimitTable table, Product product, DecisionRule rule, Map<StatedContent.Key, StatedContent> stated) {
+            LimitTable table, Product product, DecisionRule rule, Map<CheckIndex.Content, Conversion> stated) {
         this.table = table;
         this.product = product;
         this.rule = rule;
@@ -86,11 +89,11 @@ public final class LimitChecker {
         if (Objects.requireNonNull(content, "content").signum() <= 0) {
             throw new IllegalArgumentException("content is " + Excerpt.of(content) + ": it must be above 0");
         }
-        String name = LimitNames.normalise(Objects.requireNonNull(inciName, "inciName"));
-        String reference = LimitNames.normalise(Objects.requireNonNull(referenceName, "referenceName"));
-        StatedContent statement = new StatedContent(content, Objects.requireNonNull(source, "source"));
-        Map<StatedContent.Key, StatedContent> more = new HashMap<>(stated);
-        List<StatedContent.Key> meant = StatedContent.Key.meant(table, name, reference);
+        String name = SubstanceName.normalise(Objects.requireNonNull(inciName, "inciName"));
+        String reference = SubstanceName.normalise(Objects.requireNonNull(referenceName, "referenceName"));
+        Conversion statement = new Conversion.Stated(content, Objects.requireNonNull(source, "source"));
+        Map<CheckIndex.Content, Conversion> more = new HashMap<>(stated);
+        List<CheckIndex.Content> meant = meant(name, reference);
         if (meant.isEmpty()) {
             throw new IllegalArgumentException("no limit of " + table.name() + " counts \"" + Excerpt.of(inciName)
                     + "\" as \"" + Excerpt.of(referenceName)
@@ -98,6 +101,20 @@ public final class LimitChecker {
         }
         meant.forEach(key -> more.put(key, statement));
         return new LimitChecker(table, product, rule, more);
+    }
+
+    /** The members that the table counts as a reference and knows under a name or number, each by its own name. */
+    private List<CheckIndex.Content> meant(String key, String reference) {
+        return table.limits().stream()
+                .filter(limit -> limit.basis().isReference())
+                .filter(limit ->
+                        SubstanceName.normalise(limit.basis().referenceName()).equals(reference))
+                .flatMap(limit -> limit.group().members().stream())
+                .map(GroupMember::substance)
+                .filter(substance -> substance.keys().contains(key))
+                .map(substance -> CheckIndex.Content.of(substance, reference))
+                .distinct()
+                .toList();
     }
 
     /**
@@ -119,8 +136,8 @@ public final class LimitChecker {
      * @throws IllegalArgumentException if the masses are not those of the lines of the formula
      */
     public LimitReport check(Weighed weighed) {
-        MadeShares own = MadeShares.of(weighed);
-        return new LimitCheck(this, own.formula(), own).report();
+        WeighedLines own = WeighedLines.of(weighed);
+        return new LimitCheck(this, own.formula(), own.masses()).report();
     }
 
     /**
@@ -152,6 +169,20 @@ public final class LimitChecker {
 
     CheckIndex index() {
         return index;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LimitChecker that
+                && table.equals(that.table)
+                && product.equals(that.product)
+                && rule.equals(that.rule)
+                && stated.equals(that.stated);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(table, product, rule);
     }
 
     @Override

@@ -43,4 +43,9 @@ public enum LimitKind {
     public boolean restrictsContents() {
         return this == MAXIMUM || this == MINIMUM;
     }
+
+    /** The end of what is not known that does the most harm. */
+    End harmful() {
+        return isUpper() ? End.HIGHEST : End.LOWEST;
+    }
 }

@@ -1,10 +1,10 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
-import io.github.formulationmath.working.Wording;
-import java.util.ArrayList;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything one table says of one formula: a verdict for every limit that counts something in it, the binding one first,
@@ -43,15 +44,26 @@ public final class LimitReport {
     private final LimitChecker checker;
     private final Formula formula;
     private final List<Verdict> verdicts;
-    private final Findings findings;
+    private final List<Uncounted> uncounted;
+    private final List<Substance> withoutLimit;
+    private final List<Substance> conflicts;
+    private final Set<String> unusedPurposes;
 
-    LimitReport(LimitChecker checker, Formula formula, List<Verdict> verdicts, Findings findings) {
+    LimitReport(
+            LimitChecker checker,
+            Formula formula,
+            List<Verdict> verdicts,
+            Set<Uncounted> uncounted,
+            Set<Substance> withoutLimit,
+            Set<Substance> conflicts,
+            Set<String> unusedPurposes) {
         this.checker = checker;
         this.formula = formula;
-        List<Verdict> sorted = new ArrayList<>(verdicts);
-        sorted.sort(BINDING_FIRST);
-        this.verdicts = List.copyOf(sorted);
-        this.findings = findings;
+        this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
+        this.uncounted = List.copyOf(uncounted);
+        this.withoutLimit = List.copyOf(withoutLimit);
+        this.conflicts = List.copyOf(conflicts);
+        this.unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
     }
 
     /**
@@ -102,8 +114,8 @@ public final class LimitReport {
      */
     public List<Verdict> verdictsFor(String inciName) {
         Substance asked = Substance.of(inciName);
-        Substance named = formula.substances()
-                .find(asked)
+        Substance named = formula.composition()
+                .shareOf(asked)
                 .map(one -> one.as(one.substance()))
                 .orElse(asked);
         return verdicts.stream()
@@ -165,7 +177,7 @@ public final class LimitReport {
     }
 
     /** What a stated purpose lifted is told; it is open only as far as no other limit on contents counts the substance. */
-    private boolean isOpen(OutOfScope finding) {
+    private boolean isOpen(Uncounted finding) {
         return finding.otherPurpose()
                 ? verdicts.stream()
                         .filter(verdict -> verdict.limit().kind().restrictsContents())
@@ -175,11 +187,9 @@ public final class LimitReport {
 
     /** A substance with a CAS number of its own is not the slip of a pen. */
     private boolean hasOpenFindings() {
-        return !notTranscribed().isEmpty()
-                || !mentioned().isEmpty()
-                || !casConflicts().isEmpty()
-                || !unknownWords().isEmpty()
-                || outOfScope().stream().anyMatch(this::isOpen)
+        return !casConflicts().isEmpty()
+                || !closestWords().isEmpty()
+                || uncounted.stream().anyMatch(this::isOpen)
                 || suggestions().keySet().stream()
                         .anyMatch(substance -> substance.cas().isEmpty());
     }
@@ -190,7 +200,7 @@ public final class LimitReport {
      * @return an unmodifiable list in the order of the formula
      */
     public List<Substance> withoutLimit() {
-        return findings.withoutLimit();
+        return withoutLimit;
     }
 
     /**
@@ -217,8 +227,8 @@ public final class LimitReport {
      *
      * @return an unmodifiable list
      */
-    public List<OutOfScope> outOfScope() {
-        return findings.outOfScope();
+    public List<Uncounted> outOfScope() {
+        return because(Uncounted.Why.OTHER_PRODUCTS, Uncounted.Why.OTHER_PURPOSE);
     }
 
     /**
@@ -226,8 +236,8 @@ public final class LimitReport {
      *
      * @return an unmodifiable list in the order of the formula
      */
-    public List<NotTranscribed> notTranscribed() {
-        return findings.notTranscribed();
+    public List<Uncounted> notTranscribed() {
+        return because(Uncounted.Why.NOT_TRANSCRIBED);
     }
 
     /**
@@ -236,8 +246,15 @@ public final class LimitReport {
      *
      * @return an unmodifiable list
      */
-    public List<Mentioned> mentioned() {
-        return findings.mentioned();
+    public List<Uncounted> mentioned() {
+        return because(Uncounted.Why.MENTIONED);
+    }
+
+    private List<Uncounted> because(Uncounted.Why... reasons) {
+        List<Uncounted.Why> wanted = List.of(reasons);
+        return uncounted.stream()
+                .filter(finding -> wanted.contains(finding.why()))
+                .toList();
     }
 
     /**
@@ -248,7 +265,7 @@ public final class LimitReport {
      * @return an unmodifiable set of names in capital letters
      */
     public Set<String> unusedPurposes() {
-        return findings.unusedPurposes();
+        return unusedPurposes;
     }
 
     /**
@@ -257,21 +274,13 @@ public final class LimitReport {
      * @return an unmodifiable list
      */
     public List<Substance> casConflicts() {
-        return findings.conflicts();
+        return conflicts;
     }
 
     /**
-     * Words by which the product was described and that no limit of the table knows: perhaps slips of the pen, perhaps
-     * only of no interest to the table. Where no limit asks at all, be it for an area, a kind or a form, no word is unknown.
-     *
-     * @return the words in alphabetical order
-     */
-    public Set<String> unknownWords() {
-        return Collections.unmodifiableSet(closestWords().keySet());
-    }
-
-    /**
-     * For each of the {@link #unknownWords()} the words of the table that may be meant.
+     * Words by which the product was described and that no limit of the table knows, each with the words of the table that
+     * may be meant: perhaps slips of the pen, perhaps only of no interest to the table. Where no limit asks at all, be it
+     * for an area, a kind or a form, no word is unknown.
      *
      * @return an unmodifiable map in alphabetical order; a word that none is close to has an empty list
      */
@@ -290,6 +299,33 @@ public final class LimitReport {
         return new ReportText(this, Objects.requireNonNull(wording, "wording")).lines();
     }
 
+    /**
+     * The report as a document: the same words in paragraphs, the cautions last.
+     *
+     * @param wording the words
+     * @return the document, to be printed in any format
+     */
+    public Document document(Wording wording) {
+        return new ReportText(this, Objects.requireNonNull(wording, "wording")).document();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LimitReport that
+                && checker.equals(that.checker)
+                && formula.equals(that.formula)
+                && verdicts.equals(that.verdicts)
+                && uncounted.equals(that.uncounted)
+                && withoutLimit.equals(that.withoutLimit)
+                && conflicts.equals(that.conflicts)
+                && unusedPurposes.equals(that.unusedPurposes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(formula, verdicts);
+    }
+
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder(formula.name()).append(": ");
@@ -302,27 +338,22 @@ public final class LimitReport {
         append(
                 text,
                 "to read",
-                outOfScope().stream()
-                        .filter(OutOfScope::mustBeRead)
-                        .map(OutOfScope::substance)
-                        .toList());
-        append(
-                text,
-                "not transcribed",
-                notTranscribed().stream().map(NotTranscribed::substance).toList());
-        append(
-                text,
-                "to read, named there",
-                mentioned().stream().map(Mentioned::substance).toList());
+                names(outOfScope().stream().filter(Uncounted::mustBeRead).toList()));
+        append(text, "not transcribed", names(notTranscribed()));
+        append(text, "to read, named there", names(mentioned()));
         append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")
                         .append(substance)
                         .append(" is close to ")
                         .append(String.join(" or ", names)));
-        append(text, "words unknown to this table", List.copyOf(unknownWords()));
+        append(text, "words unknown to this table", List.copyOf(closestWords().keySet()));
         append(text, "purposes stated and not used", List.copyOf(unusedPurposes()));
         return text.toString();
+    }
+
+    private static List<Substance> names(List<Uncounted> findings) {
+        return findings.stream().map(Uncounted::substance).toList();
     }
 
     private static void append(StringBuilder text, String what, List<?> found) {

@@ -5,7 +5,7 @@ import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.reckoning.Phrase;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
@@ -43,7 +43,7 @@ import org.jspecify.annotations.Nullable;
 public final class LimitTable implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private static final String NOT_HELD = "not held:";
 
@@ -51,18 +51,32 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
-    private final transient MemberIndex index;
-    private final transient OmittedIndex omittedIndex;
-    private final transient ProductWords words;
+    /** Made again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Indexes indexes;
+
+    /** What the entries and the words of products are looked up by. */
+    private record Indexes(TableIndex entries, ProductWords words) {
+
+        static Indexes of(List<UsageLimit> limits, List<OmittedEntry> omitted) {
+            return new Indexes(new TableIndex(limits, omitted), ProductWords.of(limits));
+        }
+    }
 
     private LimitTable(String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
-        this.index = new MemberIndex(this.limits);
-        this.omittedIndex = new OmittedIndex(this.omitted);
-        this.words = ProductWords.of(this.limits);
+        this.indexes = Indexes.of(this.limits, this.omitted);
+    }
+
+    private Indexes indexes() {
+        Indexes known = indexes;
+        if (known == null) {
+            known = Indexes.of(limits, omitted);
+            indexes = known;
+        }
+        return known;
     }
 
     /**
@@ -205,7 +219,7 @@ public final class LimitTable implements Serializable {
      * @return the words that settle anything in a {@link Product}
      */
     public ProductWords words() {
-        return words;
+        return indexes().words();
     }
 
     /**
@@ -220,8 +234,8 @@ public final class LimitTable implements Serializable {
         return limits.stream()
                 .filter(limit -> limit.id().equals(id))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("id is \"" + id + "\": " + name + " has no such limit"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "id is \"" + id + "\": " + name + " has no such limit: take one of limits()"));
     }
 
     /**
@@ -252,8 +266,8 @@ public final class LimitTable implements Serializable {
      * @return the limits in the order of the table; none if the substance has no limit in this table
      */
     public List<UsageLimit> limitsFor(Substance substance) {
-        return index.find(index.known(Objects.requireNonNull(substance, "substance"))).stream()
-                .map(Counted::limit)
+        return index().find(index().known(Objects.requireNonNull(substance, "substance"))).stream()
+                .map(Counting::limit)
                 .toList();
     }
 
@@ -270,7 +284,7 @@ public final class LimitTable implements Serializable {
         if (most < 1 || most > 100) {
             throw new IllegalArgumentException("most is " + most + ": it must lie between 1 and 100");
         }
-        return index.names().alike(Objects.requireNonNull(text, "text"), most);
+        return index().names().alike(Objects.requireNonNull(text, "text"), most);
     }
 
     /** The day in few words, for a line of a working. */
@@ -279,12 +293,8 @@ public final class LimitTable implements Serializable {
                 "caution.limit-table-short", snapshot().map(LocalDate::toString).orElse("unknown date"));
     }
 
-    MemberIndex index() {
-        return index;
-    }
-
-    OmittedIndex omittedIndex() {
-        return omittedIndex;
+    TableIndex index() {
+        return indexes().entries();
     }
 
     @Serial
@@ -323,9 +333,9 @@ public final class LimitTable implements Serializable {
                                 "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
                                 part("", LimitTableReader.LIMITS),
                                 part("-substances", LimitTableReader.SUBSTANCES))
-                        .withOmitted(OmittedReader.read(
-                                part("-omitted", OmittedReader.ENTRIES),
-                                part("-omitted-substances", OmittedReader.NAMES)));
+                        .withOmitted(LimitTableReader.omitted(
+                                part("-omitted", LimitTableReader.OMITTED),
+                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)));
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }

@@ -6,6 +6,7 @@ import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -25,6 +26,9 @@ final class LimitTableReader {
 
     static final CsvFormat SUBSTANCES =
             format("group_id,inci_name,cas_number,form,molecular_formula,reference_units,counts_as,role,note");
+
+    static final CsvFormat OMITTED = format("annex,ref_no,substance_group,reason");
+    static final CsvFormat OMITTED_NAMES = format("annex,ref_no,substance_group,name,cas_number");
 
     private static final List<String> BASES = List.of("active", "as_supplied", "as_reference");
 
@@ -72,28 +76,28 @@ final class LimitTableReader {
         GroupMember member = GroupMember.of(substance).inForm(row.text("form")).countedAs(row.required("counts_as"));
         if (!row.text("molecular_formula").isEmpty()) {
             member = member.withFormula(
-                    row.read("molecular_formula", MolecularFormula::parse), row.number("reference_units"));
+                    row.read("molecular_formula", MolecularFormula::parse),
+                    Ratio.parse(row.decimal("reference_units")));
         }
         return role(row).equals("mentioned") ? member.mentionedOnly() : member;
     }
 
     private UsageLimit limit(CsvRow row) {
         String percent = row.decimal("percent");
-        LimitCore core = row.read(
-                "limit_id",
-                id -> LimitCore.of(
-                        id,
-                        group(row),
-                        row.choice("kind", List.of(LimitKind.values()), LimitKind::code),
-                        share(row, percent)));
-        core = core.with(basis(row))
-                .with(row.choice("sum_rule", List.of(SumRule.values()), SumRule::code))
-                .with(scope(row));
-        return new UsageLimit(core, detail(row));
-    }
-
-    private static MassFraction share(CsvRow row, String percent) {
-        return row.read("percent", text -> MassFraction.ofPercent(percent));
+        MassFraction share = row.read("percent", text -> MassFraction.ofPercent(percent));
+        SubstanceGroup group = group(row);
+        LimitKind kind = row.choice("kind", List.of(LimitKind.values()), LimitKind::code);
+        return row.read("limit_id", id -> UsageLimit.of(id, group, kind, share))
+                .on(basis(row))
+                .counting(row.choice("sum_rule", List.of(SumRule.values()), SumRule::code))
+                .within(scope(row))
+                .inPhase(row.required("whole"))
+                .citing(citation(row))
+                .saying(text(row))
+                .inEntry(
+                        row.choice("outside_scope", List.of(OutsideScope.values()), OutsideScope::code),
+                        row.text("annex") + " " + row.text("ref_no") + " " + row.text("substance_group"),
+                        row.text("declared_as"));
     }
 
     private SubstanceGroup group(CsvRow row) {
@@ -125,27 +129,24 @@ final class LimitTableReader {
     }
 
     private static Scope scope(CsvRow row) {
-        Scope scope = Scope.any()
-                .with(
-                        row.read("scope_area", ScopeTerms::parse),
-                        row.read("scope_product", ScopeTerms::parse),
-                        row.read("scope_form", ScopeTerms::parse));
-        if (!row.text("scope_use").equals(Scope.ANY)) {
-            scope = row.read("scope_use", scope::use);
-        }
-        if (!row.text("scope_user").equals(Scope.ANY)) {
-            scope = row.read("scope_user", scope::withUser);
-        }
-        return row.text("purpose").equals(Scope.ANY) ? scope : row.read("purpose", scope::withPurpose);
+        Set<String> areas = row.read("scope_area", Scope::parse);
+        Set<String> products = row.read("scope_product", Scope::parse);
+        Set<String> forms = row.read("scope_form", Scope::parse);
+        Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Scope.ANY, Scope.ANY));
+        Scope used = row.text("scope_user").equals(Scope.ANY) ? scope : row.read("scope_user", scope::withUser);
+        return row.read("purpose", used::withPurpose);
     }
 
-    private static LimitDetail detail(CsvRow row) {
-        Citation citation = Citation.of(
+    private static Citation citation(CsvRow row) {
+        return Citation.of(
                 row.required("citation"),
                 row.text("amending_act"),
                 row.date("entry_updated"),
                 row.date("snapshot_date"));
-        EntryText text = new EntryText(
+    }
+
+    private static EntryText text(CsvRow row) {
+        return new EntryText(
                 row.text("scope_as_printed"),
                 row.text("limit_as_printed"),
                 row.text("conditions"),
@@ -153,12 +154,47 @@ final class LimitTableReader {
                 row.text("basis_as_printed"),
                 row.text("needs_human_reading"),
                 row.text("note"));
-        return new LimitDetail(
-                row.required("whole"),
-                row.choice("outside_scope", List.of(OutsideScope.values()), OutsideScope::code),
-                row.text("annex") + " " + row.text("ref_no") + " " + row.text("substance_group"),
-                row.text("declared_as"),
-                citation,
-                text);
+    }
+
+    /** The entries that a table does not transcribe, each once, with the names and numbers of what they speak of. */
+    static List<OmittedEntry> omitted(CsvTable entries, CsvTable names) {
+        Map<List<String>, List<String>> reasons = new LinkedHashMap<>();
+        Map<List<String>, List<String>> called = new LinkedHashMap<>();
+        Map<List<String>, List<String>> numbered = new LinkedHashMap<>();
+        for (CsvRow row : entries.rows()) {
+            reasons.computeIfAbsent(key(row), key -> new ArrayList<>()).add(row.required("reason"));
+        }
+        for (CsvRow row : names.rows()) {
+            if (!reasons.containsKey(key(row))) {
+                throw row.wrong(
+                        "ref_no",
+                        "is \"" + Excerpt.of(row.text("ref_no")) + "\", no entry left out: write the "
+                                + "three fields as in the file of entries");
+            }
+            add(called, row, "name");
+            if (!row.text("cas_number").isEmpty()) {
+                row.read("cas_number", Substance.of("any")::withCas);
+                add(numbered, row, "cas_number");
+            }
+        }
+        return reasons.entrySet().stream()
+                .map(entry -> new OmittedEntry(
+                        entry.getKey().get(0),
+                        entry.getKey().get(1),
+                        entry.getKey().get(2),
+                        String.join("; ", entry.getValue()),
+                        called.getOrDefault(entry.getKey(), List.of()),
+                        numbered.getOrDefault(entry.getKey(), List.of())))
+                .toList();
+    }
+
+    private static void add(Map<List<String>, List<String>> lists, CsvRow row, String column) {
+        if (!row.text(column).isEmpty()) {
+            lists.computeIfAbsent(key(row), key -> new ArrayList<>()).add(row.text(column));
+        }
+    }
+
+    private static List<String> key(CsvRow row) {
+        return List.of(row.required("annex"), row.required("ref_no"), row.required("substance_group"));
     }
 }

@@ -1,8 +1,10 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.SubstanceName;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * An entry of the source that a table does not transcribe. The substances it speaks of are not free of limits: the printed
@@ -38,6 +40,12 @@ public record OmittedEntry(
         Objects.requireNonNull(reason, "reason");
         names = List.copyOf(Objects.requireNonNull(names, "names"));
         casNumbers = List.copyOf(Objects.requireNonNull(casNumbers, "casNumbers"));
+    }
+
+    /** The names in normal form, and the numbers. */
+    List<String> keys() {
+        return Stream.concat(names.stream().map(SubstanceName::normalise), casNumbers.stream())
+                .toList();
     }
 
     /** Where it stands and what it is. */

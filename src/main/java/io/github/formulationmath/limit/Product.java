@@ -1,9 +1,11 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Substance;
-import java.io.Serial;
+import io.github.formulationmath.formula.SubstanceName;
 import java.io.Serializable;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -12,8 +14,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a product is, as far as limits ask: whether it stays on, for which part of the body, of which kind and form, and
@@ -31,32 +31,54 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code Product.leaveOn().on("face").ofKind("face_cream").inForm("cream")}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param use {@code leave_on} or {@code rinse_off}
+ * @param areas parts of the body; empty if not stated
+ * @param kinds kinds of product; empty if not stated
+ * @param forms forms of the product; empty if not stated
+ * @param user {@code general} or {@code professional}
+ * @param purposes the one purpose of substances, by their names in capital letters
  */
-public final class Product implements Serializable {
+public record Product(
+        String use, Set<String> areas, Set<String> kinds, Set<String> forms, String user, Map<String, String> purposes)
+        implements Serializable {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
+    /**
+     * Checks, and brings the words and names into one form.
+     *
+     * @param use {@code leave_on} or {@code rinse_off}
+     * @param areas parts of the body
+     * @param kinds kinds of product
+     * @param forms forms of the product
+     * @param user {@code general} or {@code professional}
+     * @param purposes purposes by the names of substances
+     * @throws IllegalArgumentException if a word is blank, or the use or the user is another word
+     */
+    public Product {
+        Scope.requireOneOf("use", use, Scope.LEAVE_ON, Scope.RINSE_OFF);
+        areas = terms("bodyAreas", areas);
+        kinds = terms("productKinds", kinds);
+        forms = terms("productForms", forms);
+        Scope.requireOneOf("user", user, Scope.GENERAL, Scope.PROFESSIONAL);
+        Map<String, String> normal = new HashMap<>();
+        purposes.forEach((name, purpose) -> normal.put(
+                SubstanceName.normalise(Objects.requireNonNull(name, "inciName")), term("purpose", purpose)));
+        purposes = Map.copyOf(normal);
+    }
 
-    private final String use;
-    private final Set<String> areas;
-    private final Set<String> kinds;
-    private final Set<String> forms;
-    private final String user;
-    private final Map<String, String> purposes;
+    private static Set<String> terms(String name, Set<String> words) {
+        return words.stream().map(word -> term(name, word)).collect(Collectors.toUnmodifiableSet());
+    }
 
-    private Product(
-            String use,
-            Set<String> areas,
-            Set<String> kinds,
-            Set<String> forms,
-            String user,
-            Map<String, String> purposes) {
-        this.use = use;
-        this.areas = areas;
-        this.kinds = kinds;
-        this.forms = forms;
-        this.user = user;
-        this.purposes = Map.copyOf(purposes);
+    private static String term(String name, String word) {
+        if (Objects.requireNonNull(word, name).isBlank()) {
+            throw blank(name);
+        }
+        return ProductWords.term(word);
+    }
+
+    private static IllegalArgumentException blank(String name) {
+        return new IllegalArgumentException(name + " is blank: name at least one, or leave it unstated");
     }
 
     /**
@@ -84,7 +106,7 @@ public final class Product implements Serializable {
      * @return the product
      */
     public Product on(String... bodyAreas) {
-        return new Product(use, require("bodyAreas", bodyAreas), kinds, forms, user, purposes);
+        return new Product(use, stated("bodyAreas", bodyAreas), kinds, forms, user, purposes);
     }
 
     /**
@@ -94,7 +116,7 @@ public final class Product implements Serializable {
      * @return the product
      */
     public Product ofKind(String... productKinds) {
-        return new Product(use, areas, require("productKinds", productKinds), forms, user, purposes);
+        return new Product(use, areas, stated("productKinds", productKinds), forms, user, purposes);
     }
 
     /**
@@ -104,7 +126,7 @@ public final class Product implements Serializable {
      * @return the product
      */
     public Product inForm(String... productForms) {
-        return new Product(use, areas, kinds, require("productForms", productForms), user, purposes);
+        return new Product(use, areas, kinds, stated("productForms", productForms), user, purposes);
     }
 
     /**
@@ -126,34 +148,16 @@ public final class Product implements Serializable {
      * @throws IllegalArgumentException if the purpose is blank
      */
     public Product using(String inciName, String purpose) {
-        Map<String, String> more = new LinkedHashMap<>(purposes);
-        more.put(
-                LimitNames.normalise(Objects.requireNonNull(inciName, "inciName")),
-                require("purpose", purpose).iterator().next());
+        Map<String, String> more = new HashMap<>(purposes);
+        more.put(SubstanceName.normalise(Objects.requireNonNull(inciName, "inciName")), term("purpose", purpose));
         return new Product(use, areas, kinds, forms, user, more);
     }
 
-    private static Set<String> require(String name, String... words) {
-        Objects.requireNonNull(words, name);
-        Stream.of(words).forEach(word -> Objects.requireNonNull(word, name));
-        if (words.length == 0 || Stream.of(words).anyMatch(String::isBlank)) {
-            throw new IllegalArgumentException(name + " is blank: name at least one, or leave it unstated");
+    private static Set<String> stated(String name, String... words) {
+        if (Objects.requireNonNull(words, name).length == 0) {
+            throw blank(name);
         }
-        return Stream.of(words).map(LimitNames::term).collect(Collectors.toUnmodifiableSet());
-    }
-
-    /** What is stated, read with the words of a table. */
-    StatedProduct in(ProductWords words) {
-        return new StatedProduct(
-                use,
-                user,
-                StatedWords.of(areas, words.areas()),
-                StatedWords.of(kinds, words.kinds()),
-                StatedWords.of(forms, words.forms()));
-    }
-
-    boolean statesPurposes() {
-        return !purposes.isEmpty();
+        return new LinkedHashSet<>(Arrays.asList(words));
     }
 
     /** The purpose stated under any of its names; none if different ones are, which is the stricter reading. */
@@ -166,33 +170,16 @@ public final class Product implements Serializable {
         return stated.size() == 1 ? Optional.of(stated.get(0)) : Optional.empty();
     }
 
-    Map<String, String> purposes() {
-        return purposes;
-    }
-
     /** The words that a table does not know, each with those of the table that may be meant. */
     SortedMap<String, List<String>> unknownWords(ProductWords words) {
         SortedMap<String, List<String>> unknown = new TreeMap<>();
-        for (StatedWords side : in(words).sides()) {
+        for (StatedWords side : List.of(
+                StatedWords.of(areas, words.areas()),
+                StatedWords.of(kinds, words.kinds()),
+                StatedWords.of(forms, words.forms()))) {
             side.unknownWhereAsked().forEach(word -> unknown.put(word, ProductWords.close(word, side.vocabulary())));
         }
         return unknown;
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof Product that
-                && use.equals(that.use)
-                && areas.equals(that.areas)
-                && kinds.equals(that.kinds)
-                && forms.equals(that.forms)
-                && user.equals(that.user)
-                && purposes.equals(that.purposes);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(use, areas, kinds, forms, user, purposes);
     }
 
     @Override

@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -69,6 +70,11 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
         purposes = sorted(Objects.requireNonNull(purposes, "purposes"));
     }
 
+    /** A word as it is compared: letter case, spaces and hyphens make no difference. */
+    static String term(String word) {
+        return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "_");
+    }
+
     static ProductWords of(List<UsageLimit> limits) {
         return new ProductWords(
                 side(limits, Scope::areas),
@@ -77,9 +83,13 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
                 purposes(limits));
     }
 
-    private static Set<String> side(List<UsageLimit> limits, Function<Scope, ScopeTerms> terms) {
+    private static Set<String> side(List<UsageLimit> limits, Function<Scope, Set<String>> terms) {
         Set<String> words = new TreeSet<>();
-        limits.forEach(limit -> terms.apply(limit.scope()).words().forEach(words::add));
+        for (UsageLimit limit : limits) {
+            for (String word : terms.apply(limit.scope())) {
+                words.add(word.startsWith(Scope.NOT) ? word.substring(Scope.NOT.length()) : word);
+            }
+        }
         Set<String> named = Set.copyOf(words);
         ALSO.forEach((word, also) -> {
             if (also.stream().anyMatch(named::contains)) {

@@ -1,7 +1,8 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,17 +10,36 @@ import java.util.List;
 record ReportText(LimitReport report, Wording wording) {
 
     List<String> lines() {
-        List<Phrase> head = new ArrayList<>();
-        if (!report.table().notHeld().isEmpty()) {
-            head.add(
-                    Phrase.of("limit.not-held", String.join("; ", report.table().notHeld())));
+        List<String> lines = new ArrayList<>(found());
+        lines.addAll(cautions());
+        return List.copyOf(lines);
+    }
+
+    Document document() {
+        Document document = Document.titled(report.formula().name(), wording.say("language"));
+        for (String line : found()) {
+            document = document.paragraph(line);
         }
-        head.add(Phrase.of(outcome()));
-        List<String> lines = new ArrayList<>(texts(head));
+        for (String caution : cautions()) {
+            document = document.caution(caution);
+        }
+        return document;
+    }
+
+    private List<String> found() {
+        List<String> lines = new ArrayList<>();
+        if (!report.table().notHeld().isEmpty()) {
+            lines.add(wording.say(
+                    "limit.not-held", String.join("; ", report.table().notHeld())));
+        }
+        lines.add(wording.say(outcome()));
         report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
         lines.addAll(texts(findings()));
-        lines.addAll(texts(List.of(Phrase.of("caution.limit"), report.table().caution())));
-        return List.copyOf(lines);
+        return lines;
+    }
+
+    private List<String> cautions() {
+        return texts(List.of(Phrase.of("caution.limit"), report.table().caution()));
     }
 
     /** Where nothing was compared, nothing was passed either, and that must not read like a result. */
@@ -35,7 +55,7 @@ record ReportText(LimitReport report, Wording wording) {
 
     private List<Phrase> findings() {
         List<Phrase> phrases = new ArrayList<>();
-        for (NotTranscribed finding : report.notTranscribed()) {
+        for (Uncounted finding : report.notTranscribed()) {
             finding.entries()
                     .forEach(entry -> phrases.add(Phrase.of(
                             "remark.not-transcribed",
@@ -43,7 +63,7 @@ record ReportText(LimitReport report, Wording wording) {
                             entry.toString(),
                             entry.reason())));
         }
-        for (Mentioned finding : report.mentioned()) {
+        for (Uncounted finding : report.mentioned()) {
             finding.limits().stream()
                     .map(limit -> limit.citation().toString())
                     .distinct()
@@ -65,7 +85,7 @@ record ReportText(LimitReport report, Wording wording) {
         return phrases;
     }
 
-    private static Phrase outOfScope(OutOfScope finding) {
+    private static Phrase outOfScope(Uncounted finding) {
         String key = finding.otherPurpose()
                 ? "remark.other-purpose"
                 : finding.mustBeRead() ? "remark.read-entry" : "remark.other-products";

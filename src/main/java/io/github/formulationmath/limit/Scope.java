@@ -1,11 +1,14 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Excerpt;
-import java.io.Serial;
 import java.io.Serializable;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The products a limit is meant for: whether they stay on or are rinsed off, the parts of the body, the kinds of product,
@@ -17,8 +20,16 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code Scope.leaveOn().withAreas("not:oral", "not:lips").withForms("not:spray")}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param use {@code leave_on}, {@code rinse_off} or {@code any}
+ * @param areas parts of the body; none for all
+ * @param products kinds of products; none for all
+ * @param forms forms of products; none for all
+ * @param user {@code general}, {@code professional} or {@code any}
+ * @param purpose what the substance is used for when this limit applies, such as {@code preservative}, or {@code any}
  */
-public final class Scope implements Serializable {
+public record Scope(String use, Set<String> areas, Set<String> products, Set<String> forms, String user, String purpose)
+        implements Serializable {
 
     /** The word for everything. */
     static final String ANY = "any";
@@ -26,30 +37,64 @@ public final class Scope implements Serializable {
     /** How the purposes begin that leave one out. */
     static final String OTHER_THAN = "other_than_";
 
+    /** How the words begin that are left out. */
+    static final String NOT = "not:";
+
     static final String LEAVE_ON = "leave_on";
     static final String RINSE_OFF = "rinse_off";
     static final String GENERAL = "general";
     static final String PROFESSIONAL = "professional";
 
-    @Serial
-    private static final long serialVersionUID = 1L;
+    /**
+     * Checks, and brings the words into one form.
+     *
+     * @param use {@code leave_on}, {@code rinse_off} or {@code any}
+     * @param areas parts of the body
+     * @param products kinds of products
+     * @param forms forms of products
+     * @param user {@code general}, {@code professional} or {@code any}
+     * @param purpose what the substance is used for, or {@code any}
+     * @throws IllegalArgumentException if a word is blank, or the use or the user is another word
+     */
+    public Scope {
+        if (!Objects.requireNonNull(use, "use").equals(ANY)) {
+            requireOneOf("use", use, LEAVE_ON, RINSE_OFF);
+        }
+        areas = terms(areas);
+        products = terms(products);
+        forms = terms(forms);
+        if (!Objects.requireNonNull(user, "user").equals(ANY)) {
+            requireOneOf("user", user, GENERAL, PROFESSIONAL);
+        }
+        purpose = ProductWords.term(Objects.requireNonNull(purpose, "purpose"));
+        if (purpose.isEmpty()) {
+            throw new IllegalArgumentException("purpose is blank: name one, for example preservative");
+        }
+    }
 
-    private static final Scope EVERYTHING = new Scope(ANY, ScopeTerms.ANY, ScopeTerms.ANY, ScopeTerms.ANY, ANY, ANY);
+    private static Set<String> terms(Set<String> words) {
+        return Objects.requireNonNull(words, "words").stream().map(Scope::term).collect(Collectors.toUnmodifiableSet());
+    }
 
-    private final String use;
-    private final ScopeTerms areas;
-    private final ScopeTerms products;
-    private final ScopeTerms forms;
-    private final String user;
-    private final String purpose;
+    private static String term(String word) {
+        String left = Objects.requireNonNull(word, "words").startsWith(NOT) ? NOT : "";
+        String term = ProductWords.term(word.substring(left.length()));
+        if (term.isEmpty() || term.equals(ANY)) {
+            throw new IllegalArgumentException("a word of the list is \"" + Excerpt.of(word)
+                    + "\": write any alone, or words such as hair;face or not:oral");
+        }
+        return left + term;
+    }
 
-    private Scope(String use, ScopeTerms areas, ScopeTerms products, ScopeTerms forms, String user, String purpose) {
-        this.use = use;
-        this.areas = areas;
-        this.products = products;
-        this.forms = forms;
-        this.user = user;
-        this.purpose = purpose;
+    private static Set<String> set(String... words) {
+        Objects.requireNonNull(words, "words");
+        Stream.of(words).forEach(word -> Objects.requireNonNull(word, "words"));
+        return new HashSet<>(List.of(words));
+    }
+
+    /** Reads {@code any}, {@code hair;face} or {@code not:oral;not:lips}. */
+    static Set<String> parse(String list) {
+        return list.equals(ANY) ? Set.of() : terms(set(list.split(";", -1)));
     }
 
     /**
@@ -58,7 +103,7 @@ public final class Scope implements Serializable {
      * @return the scope without restriction
      */
     public static Scope any() {
-        return EVERYTHING;
+        return new Scope(ANY, Set.of(), Set.of(), Set.of(), ANY, ANY);
     }
 
     /**
@@ -67,7 +112,7 @@ public final class Scope implements Serializable {
      * @return the scope
      */
     public static Scope leaveOn() {
-        return EVERYTHING.use(LEAVE_ON);
+        return new Scope(LEAVE_ON, Set.of(), Set.of(), Set.of(), ANY, ANY);
     }
 
     /**
@@ -76,11 +121,7 @@ public final class Scope implements Serializable {
      * @return the scope
      */
     public static Scope rinseOff() {
-        return EVERYTHING.use(RINSE_OFF);
-    }
-
-    Scope use(String word) {
-        return new Scope(requireOneOf("use", word, LEAVE_ON, RINSE_OFF), areas, products, forms, user, purpose);
+        return new Scope(RINSE_OFF, Set.of(), Set.of(), Set.of(), ANY, ANY);
     }
 
     /**
@@ -91,7 +132,7 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope withAreas(String... words) {
-        return with(ScopeTerms.of(Objects.requireNonNull(words, "words")), products, forms);
+        return new Scope(use, set(words), products, forms, user, purpose);
     }
 
     /**
@@ -102,7 +143,7 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope withProducts(String... words) {
-        return with(areas, ScopeTerms.of(Objects.requireNonNull(words, "words")), forms);
+        return new Scope(use, areas, set(words), forms, user, purpose);
     }
 
     /**
@@ -113,7 +154,7 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope withForms(String... words) {
-        return with(areas, products, ScopeTerms.of(Objects.requireNonNull(words, "words")));
+        return new Scope(use, areas, products, set(words), user, purpose);
     }
 
     /**
@@ -135,32 +176,15 @@ public final class Scope implements Serializable {
      * @throws IllegalArgumentException if the word is blank
      */
     public Scope withPurpose(String word) {
-        String term = LimitNames.term(Objects.requireNonNull(word, "word"));
-        if (term.isEmpty()) {
-            throw new IllegalArgumentException("purpose is blank: name one, for example preservative");
-        }
-        return new Scope(use, areas, products, forms, user, term);
+        return new Scope(use, areas, products, forms, user, Objects.requireNonNull(word, "word"));
     }
 
-    Scope with(ScopeTerms newAreas, ScopeTerms newProducts, ScopeTerms newForms) {
-        return new Scope(use, newAreas, newProducts, newForms, user, purpose);
-    }
-
-    private static String requireOneOf(String name, String word, String one, String other) {
+    static String requireOneOf(String name, String word, String one, String other) {
         if (!Objects.requireNonNull(word, name).equals(one) && !word.equals(other)) {
             throw new IllegalArgumentException(
                     name + " is \"" + Excerpt.of(word) + "\": it must be " + one + " or " + other);
         }
         return word;
-    }
-
-    /**
-     * What the substance is used for when this limit applies.
-     *
-     * @return a word such as {@code preservative}, or {@code any}
-     */
-    public String purpose() {
-        return purpose;
     }
 
     /**
@@ -172,27 +196,24 @@ public final class Scope implements Serializable {
      * @return whether it does, or may
      */
     public Applicability applicabilityTo(Product product, ProductWords words) {
-        Objects.requireNonNull(product, "product");
-        return applicabilityTo(product.in(Objects.requireNonNull(words, "words")));
-    }
-
-    Applicability applicabilityTo(StatedProduct product) {
-        return isForOthers(product)
+        Objects.requireNonNull(words, "words");
+        return isForOthers(Objects.requireNonNull(product, "product"))
                 ? Applicability.OUT_OF_SCOPE
-                : areas.applicabilityTo(product.areas())
-                        .and(products.applicabilityTo(product.kinds()))
-                        .and(forms.applicabilityTo(product.forms()));
+                : StatedWords.of(product.areas(), words.areas())
+                        .applicabilityOf(areas)
+                        .and(StatedWords.of(product.kinds(), words.kinds()).applicabilityOf(products))
+                        .and(StatedWords.of(product.forms(), words.forms()).applicabilityOf(forms));
     }
 
     /** Whether the product is outside the scope if the known words are all there is to say of it. */
-    boolean excludes(StatedProduct product) {
+    boolean excludes(Product product, ProductWords words) {
         return isForOthers(product)
-                || areas.excludes(product.areas())
-                || products.excludes(product.kinds())
-                || forms.excludes(product.forms());
+                || StatedWords.of(product.areas(), words.areas()).areOutside(areas)
+                || StatedWords.of(product.kinds(), words.kinds()).areOutside(products)
+                || StatedWords.of(product.forms(), words.forms()).areOutside(forms);
     }
 
-    private boolean isForOthers(StatedProduct product) {
+    private boolean isForOthers(Product product) {
         boolean otherUse = !use.equals(ANY) && !use.equals(product.use());
         boolean otherUser = !user.equals(ANY) && !user.equals(product.user());
         return otherUse || otherUser;
@@ -218,36 +239,20 @@ public final class Scope implements Serializable {
         return purpose.startsWith(OTHER_THAN) ? purpose.substring(OTHER_THAN.length()) : OTHER_THAN + purpose;
     }
 
-    ScopeTerms areas() {
-        return areas;
-    }
-
-    ScopeTerms products() {
-        return products;
-    }
-
-    ScopeTerms forms() {
-        return forms;
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof Scope that && parts().equals(that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return parts().hashCode();
-    }
-
-    private List<Object> parts() {
-        return List.of(use, areas, products, forms, user, purpose);
-    }
-
     @Override
     public String toString() {
-        String text = "use " + use + ", area " + areas + ", product " + products + ", form " + forms + ", user " + user
-                + ", purpose " + purpose;
-        return Objects.equals(this, EVERYTHING) ? ANY : text;
+        String text = "use " + use + ", area " + text(areas) + ", product " + text(products) + ", form " + text(forms)
+                + ", user " + user + ", purpose " + purpose;
+        return equals(any()) ? ANY : text;
+    }
+
+    /** What is meant before what is left out. */
+    private static String text(Set<String> words) {
+        return words.isEmpty()
+                ? ANY
+                : words.stream()
+                        .sorted(Comparator.comparing((String word) -> word.startsWith(NOT))
+                                .thenComparing(word -> word))
+                        .collect(Collectors.joining(";"));
     }
 }

@@ -1,6 +1,8 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.working.StatisticalFunction;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.StatisticalFunction;
+import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /** Functions of the standard normal law. */
@@ -13,6 +15,11 @@ enum StandardNormal implements StatisticalFunction {
     /** The density at a number. */
     static double density(double z) {
         return LAW.density(z);
+    }
+
+    /** Φ(room / u): the probability that a quantity stays below an end that is this far above its most likely value. */
+    static <V> V probabilityBelow(Reckoning<V> r, V room, V uncertainty) {
+        return r.function(DISTRIBUTION, List.of(r.quotient(room, uncertainty)));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import java.util.Collections;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -13,7 +14,7 @@ import java.util.stream.Collectors;
 record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> known) {
 
     /** Whether a word is a thing that a scope names: unknown words, and words for more than that thing, may be. */
-    enum Match {
+    private enum Match {
         YES,
         MAYBE,
         NO
@@ -27,7 +28,50 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
         return new StatedWords(written, vocabulary, known);
     }
 
-    Set<String> unknown() {
+    /**
+     * Whether what is stated meets the words of a scope; what is not stated, or in words unknown, leaves it open.
+     *
+     * @param scope the words of one side of the scope
+     */
+    Applicability applicabilityOf(Set<String> scope) {
+        if (scope.isEmpty()) {
+            return Applicability.APPLIES;
+        }
+        if (written.isEmpty()) {
+            return Applicability.MAY_APPLY;
+        }
+        Set<String> meant = meant(scope);
+        Match in = meant.isEmpty() ? Match.YES : match(meant);
+        Match out = match(leftOut(scope));
+        if (in == Match.NO || out == Match.YES) {
+            return Applicability.OUT_OF_SCOPE;
+        }
+        boolean settled = in == Match.YES && out == Match.NO;
+        return settled ? Applicability.APPLIES : Applicability.MAY_APPLY;
+    }
+
+    /** Whether the words that are known, taken as all there is to say, do not meet the words of a scope. */
+    boolean areOutside(Set<String> scope) {
+        if (scope.isEmpty() || known.isEmpty()) {
+            return false;
+        }
+        Set<String> meant = meant(scope);
+        boolean in = meant.isEmpty() || !Collections.disjoint(meant, known);
+        return !in || !Collections.disjoint(leftOut(scope), known);
+    }
+
+    private static Set<String> meant(Set<String> scope) {
+        return scope.stream().filter(word -> !word.startsWith(Scope.NOT)).collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static Set<String> leftOut(Set<String> scope) {
+        return scope.stream()
+                .filter(word -> word.startsWith(Scope.NOT))
+                .map(word -> word.substring(Scope.NOT.length()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private Set<String> unknown() {
         return written.stream().filter(word -> !vocabulary.contains(word)).collect(Collectors.toUnmodifiableSet());
     }
 
@@ -37,7 +81,7 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
     }
 
     /** Whether any of the terms is stated. */
-    Match match(Set<String> terms) {
+    private Match match(Set<String> terms) {
         Match best = Match.NO;
         for (String term : terms) {
             for (String word : written) {

@@ -5,10 +5,11 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -22,29 +23,31 @@ import java.util.Optional;
  */
 final class Tally implements Subject {
 
+    private static final Symbol CAP = Symbol.of("T", "usage-limit", Kind.SHARE);
     private static final Symbol SHARE = Symbol.of("y", "counted-share", Kind.SHARE);
 
     private final Wholes wholes;
-    private final Slot slot;
+    private final Counting of;
     private final Wholes.Whole whole;
     private final List<Contribution> contributions = new ArrayList<>(2);
 
-    Tally(Wholes wholes, Slot slot) {
+    /** @param of one of those that are counted together */
+    Tally(Wholes wholes, Counting of) {
         this.wholes = wholes;
-        this.slot = slot;
-        this.whole = wholes.of(slot.limit());
+        this.of = of;
+        this.whole = wholes.of(of.limit());
     }
 
     /**
      * Adds a substance of a line; a material that counts as supplied counts once. Lines are added one after another, so that
      * what was added of the same line is the end of the list.
      */
-    void add(FormulaLine line, Substance substance, MassFraction strength, Hit hit) {
+    void add(FormulaLine line, Substance substance, MassFraction strength, Counting counting) {
         int place = of(line).size();
-        boolean asSupplied = slot.limit().basis().isAsSupplied();
+        boolean asSupplied = limit().basis().isAsSupplied();
         if (place == 0 || !asSupplied) {
             contributions.add(
-                    new Contribution(place, line, substance, asSupplied ? Ratio.ONE : strength.fraction(), hit));
+                    new Contribution(place, line, substance, asSupplied ? Ratio.ONE : strength.fraction(), counting));
         }
     }
 
@@ -52,16 +55,16 @@ final class Tally implements Subject {
      * Adds a whole line under the name of its material, unless its parts, which were added before, do more harm (count
      * more against a highest share, less towards a lowest one) or tell what nothing else tells.
      */
-    void addMaterial(FormulaLine line, Substance material, Hit hit) {
+    void addMaterial(FormulaLine line, Substance material, Counting counting) {
         Ratio parts = Ratio.ZERO;
         List<Contribution> before = of(line);
         for (Contribution earlier : before) {
             parts = parts.plus(earlier.weight(Reckoning.plain()));
         }
-        Contribution whole = new Contribution(0, line, material, Ratio.ONE, hit);
+        Contribution whole = new Contribution(0, line, material, Ratio.ONE, counting);
         int more = whole.weight(Reckoning.plain()).compareTo(parts);
-        boolean harmsMore = slot.limit().kind().isUpper() ? more > 0 : more < 0;
-        if (before.isEmpty() || hit.isAssessable() && harmsMore) {
+        boolean harmsMore = limit().kind().isUpper() ? more > 0 : more < 0;
+        if (before.isEmpty() || counting.isAssessable() && harmsMore) {
             before.clear();
             contributions.add(whole);
         }
@@ -80,8 +83,17 @@ final class Tally implements Subject {
         return wholes.formula();
     }
 
-    Slot slot() {
-        return slot;
+    UsageLimit limit() {
+        return of.limit();
+    }
+
+    Applicability applicability() {
+        return of.applicability();
+    }
+
+    /** The share that the limit allows, demands or sets. */
+    <V> V cap(Reckoning<V> r) {
+        return r.given(CAP, limit().share().fraction(), limit().citation().source());
     }
 
     List<Contribution> contributions() {
@@ -95,7 +107,7 @@ final class Tally implements Subject {
 
     /** Lines that hold what is counted, but in another phase than the one the limit is a share of. */
     List<FormulaLine> outsideWhole() {
-        if (slot.limit().isOfProduct()) {
+        if (limit().isOfProduct()) {
             return List.of();
         }
         return contributions.stream()
@@ -112,13 +124,13 @@ final class Tally implements Subject {
 
     /** Whether the formula has what the limit is a share of. */
     boolean hasWhole() {
-        return slot.limit().isOfProduct() || !whole.isEmpty();
+        return limit().isOfProduct() || !whole.isEmpty();
     }
 
     /** Whether the share has a highest end: no member lacks the own limit that its share would be divided by. */
     boolean isBounded() {
         for (Contribution contribution : contributions) {
-            if (!contribution.hit().hasDivisor()) {
+            if (!contribution.counting().hasDivisor()) {
                 return false;
             }
         }
@@ -134,7 +146,7 @@ final class Tally implements Subject {
     List<FormulaLine> unknownLines() {
         List<FormulaLine> elsewhere = outsideWhole();
         return contributions.stream()
-                .filter(contribution -> !contribution.hit().isAssessable())
+                .filter(contribution -> !contribution.counting().isAssessable())
                 .map(Contribution::line)
                 .distinct()
                 .filter(line -> !elsewhere.contains(line))
@@ -150,16 +162,17 @@ final class Tally implements Subject {
 
     /** The first thing of which it is not known how much of it counts. */
     Optional<Contribution> withoutConversion() {
-        return contributions.stream().filter(c -> !c.hit().isAssessable()).findFirst();
+        return contributions.stream().filter(c -> !c.counting().isAssessable()).findFirst();
     }
 
     Optional<String> problem() {
-        if (!slot.limit().isOfProduct() && whole.isEmpty()) {
+        if (!limit().isOfProduct() && whole.isEmpty()) {
             return Optional.of("problem.no-phase");
         }
         return withoutConversion()
-                .map(contribution ->
-                        contribution.hit().conversion().isKnown() ? "problem.no-own-limit" : "problem.no-conversion");
+                .map(contribution -> contribution.counting().conversion().isKnown()
+                        ? "problem.no-own-limit"
+                        : "problem.no-conversion");
     }
 
     /** Contributions that are part of the whole, in a phase only the lines of that phase, as far as an end has them. */
@@ -167,7 +180,7 @@ final class Tally implements Subject {
         List<Contribution> counted = new ArrayList<>(contributions.size());
         for (Contribution contribution : contributions) {
             boolean part = whole.isEmpty() || whole.contains(contribution.line());
-            if (part && (end == End.HIGHEST || contribution.hit().isAssessable())) {
+            if (part && (end == End.HIGHEST || contribution.counting().isAssessable())) {
                 counted.add(contribution);
             }
         }
@@ -186,12 +199,12 @@ final class Tally implements Subject {
     }
 
     private <V> V ofWhole(Reckoning<V> r, V sum) {
-        return slot.limit().isOfProduct() || whole.isEmpty() ? sum : r.quotient(sum, r.known(whole));
+        return limit().isOfProduct() || whole.isEmpty() ? sum : r.quotient(sum, r.known(whole));
     }
 
     /** How much of each of these lines counts; what is not known, as it does the most harm. */
     List<Ratio> strengths(List<FormulaLine> lines) {
-        return strengths(lines, slot.limit().kind().isUpper() ? End.HIGHEST : End.LOWEST);
+        return strengths(lines, limit().kind().harmful());
     }
 
     /** How much of each of these lines counts at one end. */
@@ -204,20 +217,32 @@ final class Tally implements Subject {
         return strengths;
     }
 
-    /** How much counts at one end, by the place of the line in the whole, or in the formula if it does not have the phase. */
-    Map<Integer, Ratio> counted(End end) {
-        return (whole.isEmpty() ? wholes.product() : whole).byPlace(byPosition(end));
+    /** The share at one end: as weighed, if anything was, or else as written. */
+    Evidence evidence(End end) {
+        return whole.masses()
+                .<Evidence>map(masses -> new Evidence.Made(masses.madeShare(this, byPlace(byPosition(end)))))
+                .orElseGet(() -> new Evidence.Written(this, end));
     }
 
-    /** The same at the end that does the most harm. */
+    /** The share of what is unknown in one line, all of it taken as there. */
+    Evidence evidenceOfUnknown(MadeMasses masses, FormulaLine line) {
+        return new Evidence.Made(masses.madeShare(this, byPlace(Map.of(line.position(), unknownStrength(line)))));
+    }
+
+    /** How much counts at the end that does the most harm, by the place of the line in the whole. */
     Map<Integer, Ratio> counted() {
-        return counted(slot.limit().kind().isUpper() ? End.HIGHEST : End.LOWEST);
+        return byPlace(byPosition(limit().kind().harmful()));
+    }
+
+    /** In the formula if it does not have the phase. */
+    private Map<Integer, Ratio> byPlace(Map<Integer, Ratio> byPosition) {
+        return (whole.isEmpty() ? wholes.product() : whole).byPlace(byPosition);
     }
 
     private Map<Integer, Ratio> byPosition(End end) {
         Map<Integer, Ratio> counted = new HashMap<>();
         for (Contribution contribution : contributions) {
-            if (end == End.HIGHEST || contribution.hit().isAssessable()) {
+            if (end == End.HIGHEST || contribution.counting().isAssessable()) {
                 counted.merge(contribution.line().position(), contribution.weight(Reckoning.plain()), Ratio::plus);
             }
         }
@@ -231,6 +256,6 @@ final class Tally implements Subject {
 
     @Override
     public String name() {
-        return slot.counted();
+        return of.counted();
     }
 }

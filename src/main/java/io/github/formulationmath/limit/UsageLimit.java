@@ -1,10 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.MassFraction;
-import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * How much of a substance, or of a group of substances, a product may hold, must hold to work, or may hold without saying
@@ -18,21 +17,77 @@ import org.jspecify.annotations.Nullable;
  * MassFraction.ofPercent("0.5")).inPhase("oil phase")} allows 0.5 % of the oil phase.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param id the key, unique in a table
+ * @param group what is counted
+ * @param kind what the share is
+ * @param share the limit as a mass fraction, digits as written kept
+ * @param basis what is weighed
+ * @param sumRule how several substances count together
+ * @param scope which products it is for
+ * @param whole of what it is a share: {@code product}, or the name of a phase
+ * @param outside what the entry says of products outside its scope
+ * @param entry the entry it belongs to; limits of one entry have the same
+ * @param declaredAs the name under which the substance is declared in the ingredient list; empty if nothing is to be
+ *     declared
+ * @param citation where it stands
+ * @param text what it says in words
  */
-public final class UsageLimit implements Serializable {
+public record UsageLimit(
+        String id,
+        SubstanceGroup group,
+        LimitKind kind,
+        MassFraction share,
+        LimitBasis basis,
+        SumRule sumRule,
+        Scope scope,
+        String whole,
+        OutsideScope outside,
+        String entry,
+        String declaredAs,
+        Citation citation,
+        EntryText text)
+        implements Serializable {
 
     /** The word for the whole product. */
     static final String PRODUCT = "product";
 
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final LimitCore core;
-    private final LimitDetail detail;
-
-    UsageLimit(LimitCore core, LimitDetail detail) {
-        this.core = core;
-        this.detail = detail;
+    /**
+     * Checks; {@link #of} and the methods that follow it are the shorter way.
+     *
+     * @param id the key
+     * @param group what is counted
+     * @param kind what the share is
+     * @param share the limit
+     * @param basis what is weighed
+     * @param sumRule how several substances count together
+     * @param scope which products it is for
+     * @param whole of what it is a share
+     * @param outside what the entry says of other products
+     * @param entry the entry it belongs to
+     * @param declaredAs the name to be declared
+     * @param citation where it stands
+     * @param text what it says in words
+     * @throws IllegalArgumentException if the id is blank or holds white space, or the whole is blank
+     */
+    public UsageLimit {
+        if (Objects.requireNonNull(id, "id").isBlank() || id.chars().anyMatch(Character::isWhitespace)) {
+            throw new IllegalArgumentException("id is \"" + Excerpt.of(id) + "\": give a key without spaces");
+        }
+        Objects.requireNonNull(group, "group");
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(share, "share");
+        Objects.requireNonNull(basis, "basis");
+        Objects.requireNonNull(sumRule, "sumRule");
+        Objects.requireNonNull(scope, "scope");
+        if (Objects.requireNonNull(whole, "phase").isBlank()) {
+            throw new IllegalArgumentException("phase is blank: name the phase");
+        }
+        Objects.requireNonNull(outside, "outside");
+        Objects.requireNonNull(entry, "entry");
+        Objects.requireNonNull(declaredAs, "declaredAs");
+        Objects.requireNonNull(citation, "citation");
+        Objects.requireNonNull(text, "text");
     }
 
     /**
@@ -47,18 +102,30 @@ public final class UsageLimit implements Serializable {
      */
     public static UsageLimit of(String id, SubstanceGroup group, LimitKind kind, MassFraction share) {
         return new UsageLimit(
-                LimitCore.of(id, group, kind, share),
-                new LimitDetail(PRODUCT, OutsideScope.NONE, "", "", Citation.none(), EntryText.NONE));
+                id,
+                group,
+                kind,
+                share,
+                LimitBasis.active(),
+                SumRule.SINGLE,
+                Scope.any(),
+                PRODUCT,
+                OutsideScope.NONE,
+                id,
+                "",
+                Citation.none(),
+                EntryText.NONE);
     }
 
     /**
      * The same limit on another basis.
      *
-     * @param basis what is weighed
+     * @param newBasis what is weighed
      * @return the limit
      */
-    public UsageLimit on(LimitBasis basis) {
-        return new UsageLimit(core.with(basis), detail);
+    public UsageLimit on(LimitBasis newBasis) {
+        return new UsageLimit(
+                id, group, kind, share, newBasis, sumRule, scope, whole, outside, entry, declaredAs, citation, text);
     }
 
     /**
@@ -68,17 +135,19 @@ public final class UsageLimit implements Serializable {
      * @return the limit
      */
     public UsageLimit counting(SumRule rule) {
-        return new UsageLimit(core.with(rule), detail);
+        return new UsageLimit(
+                id, group, kind, share, basis, rule, scope, whole, outside, entry, declaredAs, citation, text);
     }
 
     /**
      * The same limit for some products.
      *
-     * @param scope which products
+     * @param newScope which products
      * @return the limit
      */
-    public UsageLimit within(Scope scope) {
-        return new UsageLimit(core.with(scope), detail);
+    public UsageLimit within(Scope newScope) {
+        return new UsageLimit(
+                id, group, kind, share, basis, sumRule, newScope, whole, outside, entry, declaredAs, citation, text);
     }
 
     /**
@@ -89,102 +158,45 @@ public final class UsageLimit implements Serializable {
      * @throws IllegalArgumentException if the name is blank
      */
     public UsageLimit inPhase(String phase) {
-        if (Objects.requireNonNull(phase, "phase").isBlank()) {
-            throw new IllegalArgumentException("phase is blank: name the phase");
-        }
-        return new UsageLimit(core, detail.withWhole(phase));
+        return new UsageLimit(
+                id, group, kind, share, basis, sumRule, scope, phase, outside, entry, declaredAs, citation, text);
     }
 
     /**
      * The same limit with its source.
      *
-     * @param citation where it stands
+     * @param source where it stands
      * @return the limit
      */
-    public UsageLimit citing(Citation citation) {
-        return new UsageLimit(core, detail.with(Objects.requireNonNull(citation, "citation")));
+    public UsageLimit citing(Citation source) {
+        return new UsageLimit(
+                id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, source, text);
     }
 
     /**
      * The same limit with what it says in words.
      *
-     * @param text the words
+     * @param words the words
      * @return the limit
      */
-    public UsageLimit saying(EntryText text) {
-        return new UsageLimit(core, detail.with(Objects.requireNonNull(text, "text")));
+    public UsageLimit saying(EntryText words) {
+        return new UsageLimit(
+                id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, citation, words);
     }
 
-    /**
-     * The key.
-     *
-     * @return the id, unique in a table
-     */
-    public String id() {
-        return core.id();
+    /** What is left of the limit for products in which its entry does not allow the substance: nothing, of the product. */
+    UsageLimit allowingNothing() {
+        UsageLimit none = of(id, group, LimitKind.MAXIMUM, MassFraction.ZERO)
+                .within(scope)
+                .citing(citation)
+                .saying(text);
+        return none.inEntry(outside, entry, declaredAs);
     }
 
-    /**
-     * What is counted.
-     *
-     * @return the group
-     */
-    public SubstanceGroup group() {
-        return core.group();
-    }
-
-    /**
-     * What the share is.
-     *
-     * @return the kind
-     */
-    public LimitKind kind() {
-        return core.kind();
-    }
-
-    /**
-     * The share.
-     *
-     * @return the limit as a mass fraction, digits as written kept
-     */
-    public MassFraction share() {
-        return core.share();
-    }
-
-    /**
-     * What is weighed.
-     *
-     * @return the basis
-     */
-    public LimitBasis basis() {
-        return core.basis();
-    }
-
-    /**
-     * How several substances count together.
-     *
-     * @return the rule
-     */
-    public SumRule sumRule() {
-        return core.sumRule();
-    }
-
-    /**
-     * Which products it is for.
-     *
-     * @return the scope
-     */
-    public Scope scope() {
-        return core.scope();
-    }
-
-    /**
-     * Of what it is a share.
-     *
-     * @return {@code product}, or the name of a phase
-     */
-    public String whole() {
-        return detail.whole();
+    /** The same limit as one of an entry. */
+    UsageLimit inEntry(OutsideScope others, String name, String declared) {
+        return new UsageLimit(
+                id, group, kind, share, basis, sumRule, scope, whole, others, name, declared, citation, text);
     }
 
     /**
@@ -193,68 +205,11 @@ public final class UsageLimit implements Serializable {
      * @return false if it is a share of a phase
      */
     public boolean isOfProduct() {
-        return detail.whole().equals(PRODUCT);
-    }
-
-    /**
-     * What the entry says of products outside its scope.
-     *
-     * @return the rule
-     */
-    public OutsideScope outsideScope() {
-        return detail.outsideScope();
-    }
-
-    /**
-     * The name under which the substance is declared in the ingredient list.
-     *
-     * @return the name; empty if nothing is to be declared
-     */
-    public String declaredAs() {
-        return detail.declaredAs();
-    }
-
-    /**
-     * Where it stands.
-     *
-     * @return the citation
-     */
-    public Citation citation() {
-        return detail.citation();
-    }
-
-    /**
-     * What it says in words.
-     *
-     * @return the texts
-     */
-    public EntryText text() {
-        return detail.text();
-    }
-
-    /** What is left of the limit for products in which its entry does not allow the substance: nothing, of the product. */
-    UsageLimit allowingNothing() {
-        return new UsageLimit(core.allowingNothing(), detail.withWhole(PRODUCT));
-    }
-
-    /** Limits of one entry share this key. */
-    String entry() {
-        return detail.entry().isEmpty() ? id() : detail.entry();
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof UsageLimit that && core.equals(that.core) && detail.equals(that.detail);
-    }
-
-    @Override
-    public int hashCode() {
-        return core.hashCode();
+        return whole.equals(PRODUCT);
     }
 
     @Override
     public String toString() {
-        return id() + ": " + group() + " " + kind().code() + " " + share().percent() + " % " + basis() + " of "
-                + whole();
+        return id + ": " + group + " " + kind.code() + " " + share.percent() + " % " + basis + " of " + whole;
     }
 }

@@ -6,17 +6,17 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Wording;
-import io.github.formulationmath.working.Working;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,8 +30,8 @@ import org.jspecify.annotations.Nullable;
  * headroom is 0.0763 %.
  *
  * <p>Where it is not known how much of a substance counts, the share is an interval: from what is known alone to what is
- * known and all the rest at the greatest content possible. {@link #share()} is its lower end, {@link #bounds()} the whole
- * of it, with the error of the balance at both ends; a verdict that holds at both ends holds, otherwise it cannot be
+ * known and all the rest at the greatest content possible. {@link #share()} is its lower end; it lies from {@link
+ * #lowest()} to {@link #highest()}, with the error of the balance at both ends; a verdict that holds at both ends holds, otherwise it cannot be
  * assessed. (By a guard band on a weighed batch, two lines or more of unknown content cannot be assessed where one of
  * them is so little that the band exceeds it.)
  *
@@ -45,20 +45,16 @@ public final class Verdict implements Explained {
 
     private final LimitChecker checker;
     private final Tally tally;
-    private final @Nullable MadeShares masses;
     private final Assessment assessment;
-    private final VerdictRelations relations;
     private final Ratio share;
     private final Conformity conformity;
     private final Ratio used;
 
-    Verdict(LimitChecker checker, Tally tally, @Nullable MadeShares masses) {
+    Verdict(LimitChecker checker, Tally tally) {
         this.checker = checker;
         this.tally = tally;
-        this.masses = masses;
-        this.assessment = new Assessment(tally, checker.rule(), masses);
-        this.relations = assessment.known();
-        this.share = relations.value(Reckoning.plain());
+        this.assessment = new Assessment(tally, checker.rule());
+        this.share = assessment.known().value(Reckoning.plain());
         this.used = assessment.used();
         this.conformity = assessment.decide();
     }
@@ -78,7 +74,7 @@ public final class Verdict implements Explained {
      * @return the limit; of an entry that does not allow the substance here, its limit with a highest share of 0
      */
     public UsageLimit limit() {
-        return tally.slot().limit();
+        return tally.limit();
     }
 
     /**
@@ -87,7 +83,7 @@ public final class Verdict implements Explained {
      * @return the group, or the one substance of it that this verdict is about
      */
     public String counted() {
-        return tally.slot().counted();
+        return tally.name();
     }
 
     /**
@@ -96,7 +92,7 @@ public final class Verdict implements Explained {
      * @return whether it applies, or may; out of scope only where that is what forbids the substance
      */
     public Applicability applicability() {
-        return tally.slot().applicability();
+        return tally.applicability();
     }
 
     /**
@@ -120,133 +116,137 @@ public final class Verdict implements Explained {
     /**
      * The share as it is written or most likely is.
      *
-     * @return a fraction of the whole on the basis of the limit, exact; above 1 only in a sum of ratios; where contents are
-     *     unknown, the part that is known
+     * @return percent of the whole on the basis of the limit, exact, with its working; above 100 % only in a sum of ratios;
+     *     where contents are unknown, the part that is known
      */
-    public Ratio share() {
-        return share;
+    public Amount<Dimensionless> share() {
+        return percent(share).withWorking(Verdict::shareQuestion, this, Verdict::shareIn);
+    }
+
+    private Phrase shareQuestion() {
+        return Phrase.of("question.counted-share", counted(), limit().id());
+    }
+
+    private <V> V shareIn(Reckoning<V> r) {
+        return assessment.known().value(r);
+    }
+
+    /** The working of the {@link #share() share}. */
+    @Override
+    public Origin origin() {
+        return share().origin();
     }
 
     /**
-     * Where the share is sure to lie.
+     * The least that the share can be.
      *
-     * @return the guaranteed interval, as fractions of one on the basis of the limit; a single point if nothing was
-     *     weighed and everything is known; without an upper end if the formula does not have the phase, or a member of a
-     *     sum of ratios has no limit of its own
+     * @return percent of the whole on the basis of the limit; the share itself if nothing was weighed
      */
-    public Bounds bounds() {
+    public Amount<Dimensionless> lowest() {
+        return percent(bounds().lower().orElseThrow());
+    }
+
+    /**
+     * The most that the share can be.
+     *
+     * @return percent of the whole on the basis of the limit; the share itself if nothing was weighed and everything is
+     *     known; empty if there is no end to it: the formula does not have the phase, or a member of a sum of ratios has no
+     *     limit of its own
+     */
+    public Optional<Amount<Dimensionless>> highest() {
+        return bounds().upper().map(Verdict::percent);
+    }
+
+    /** Where the share is sure to lie, as fractions of one. */
+    Bounds bounds() {
         return assessment.bounds();
     }
 
     /**
      * The standard uncertainty of the share.
      *
-     * @return u, a plain fraction; empty if nothing was weighed
+     * @return u in percent of the whole, to {@value io.github.formulationmath.reckoning.RootOperation#DIGITS} digits; empty if nothing was weighed
      */
-    public OptionalDouble standardUncertainty() {
-        return relations.evidence() instanceof MadeEvidence made
-                ? OptionalDouble.of(made.share().uncertainty().canonical().doubleValue())
-                : OptionalDouble.empty();
+    public Optional<Amount<Dimensionless>> standardUncertainty() {
+        Reckoning<Ratio> r = Reckoning.plain();
+        return isMade() ? Optional.of(percent(r.root(assessment.known().variance(r)))) : Optional.empty();
     }
 
     /**
      * The probability that the limit is kept, the share taken as normal (JCGM 106:2012, 7.3).
      *
-     * @return from 0 to 1; empty if nothing was weighed or the weighing has no uncertainty
+     * @return up to 100 %, with its working; empty if nothing was weighed or the weighing has no uncertainty
      */
-    public OptionalDouble probability() {
+    public Optional<Amount<Dimensionless>> probability() {
         return hasProbability()
-                ? OptionalDouble.of(relations.probability(Reckoning.plain()).doubleValue())
-                : OptionalDouble.empty();
+                ? Optional.of(percent(assessment.probability(Reckoning.plain()))
+                        .withWorking(
+                                verdict -> Phrase.of("question.limit-probability", verdict.counted()),
+                                this,
+                                Verdict::probabilityIn))
+                : Optional.empty();
     }
 
-    /**
-     * How {@link #probability()} comes about.
-     *
-     * @return the working, if there is a probability
-     */
-    public Optional<Working> probabilityWorking() {
-        return hasProbability()
-                ? Optional.of(Working.of(
-                        Phrase.of("question.limit-probability", counted()),
-                        relations.probability(Reckoning.plain()),
-                        relations::probability))
-                : Optional.empty();
+    private <V> V probabilityIn(Reckoning<V> r) {
+        return assessment.probability(r);
     }
 
     private boolean hasProbability() {
         return tally.isAssessable()
                 && conformity != Conformity.PROHIBITED
-                && !relations.evidence().variance(Reckoning.plain()).isZero();
+                && !assessment.known().variance(Reckoning.plain()).isZero();
     }
 
     /**
      * How much room the rule leaves: what is left between the limit and the share, its guard band or its interval.
      *
-     * @return a fraction of the whole, negative if the share is not within; what is unknown is counted as it does the most
-     *     harm, and left out if there is no end to it
+     * @return percent of the whole, negative if the share is not within, with the working that has the comparisons that
+     *     decided; what is unknown is counted as it does the most harm, and left out if there is no end to it
      */
-    public Ratio headroom() {
-        return assessment.harmful().headroom(Reckoning.plain());
-    }
-
-    /**
-     * How {@link #headroom()} and the verdict come about.
-     *
-     * @return the working, with the comparisons that decided
-     */
-    public Working headroomWorking() {
-        return Working.of(Phrase.of("question.headroom", counted(), limit().id()), headroom(), this::decided);
+    public Amount<Dimensionless> headroom() {
+        return percent(assessment.headroom(Reckoning.plain()))
+                .withWorking(
+                        verdict -> Phrase.of(
+                                "question.headroom",
+                                verdict.counted(),
+                                verdict.limit().id()),
+                        this,
+                        Verdict::decided);
     }
 
     private <V> V decided(Reckoning<V> r) {
         if (conformity != Conformity.NOT_ASSESSABLE) {
-            assessment.harmful().decide(r);
+            assessment.decide(r);
         }
         r.note(() -> Phrase.of("caution.limit-short"));
         r.note(() -> checker.table().shortCaution());
-        return assessment.harmful().headroom(r);
+        return assessment.headroom(r);
     }
 
     /**
      * The furthest share that is within under the rule: the largest one for a highest share, the smallest for a lowest
      * effective one. For a weighed batch: if what is counted is scaled and the batch keeps its size and its weighings.
      *
-     * @return a fraction of the whole on the basis of the limit; empty if no target is within on this balance
+     * @return percent of the whole on the basis of the limit, with its working unless it is the limit itself; empty if no
+     *     target is within on this balance
      */
-    public Optional<Ratio> acceptableTarget() {
-        AcceptableTarget target = target();
-        if (target == null) {
-            return Optional.of(limit().share().fraction());
-        }
-        return Optional.of(target)
-                .filter(AcceptableTarget::isReachable)
-                .map(found -> found.derive(Reckoning.plain()))
-                .filter(share -> share.signum() >= 0);
+    public Optional<Amount<Dimensionless>> acceptableTarget() {
+        Optional<AcceptableTarget> target = target();
+        return target.isEmpty()
+                ? Optional.of(percent(limit().share().fraction()))
+                : target.filter(AcceptableTarget::isReachable)
+                        .map(found -> found.derive(Reckoning.plain()))
+                        .filter(share -> share.signum() >= 0)
+                        .map(share -> percent(share)
+                                .withWorking(
+                                        AcceptableTarget::question, target.orElseThrow(), AcceptableTarget::derive));
     }
 
-    /**
-     * How {@link #acceptableTarget()} comes about.
-     *
-     * @return the working; empty if there is no such target, or it is the limit itself
-     */
-    public Optional<Working> acceptableTargetWorking() {
-        AcceptableTarget target = target();
-        return target == null
-                ? Optional.empty()
-                : acceptableTarget()
-                        .map(share -> Working.of(
-                                Phrase.of("question.acceptable-target", counted(), limit().id()),
-                                share,
-                                target::derive));
-    }
-
-    private @Nullable AcceptableTarget target() {
-        MadeShares made = masses;
-        if (made == null || rule().isSimple() || !tally.isAssessable()) {
-            return null;
-        }
-        return new AcceptableTarget(tally, made.of(tally.whole()), rule());
+    private Optional<AcceptableTarget> target() {
+        return tally.whole()
+                .masses()
+                .filter(masses -> !rule().isSimple() && tally.isAssessable())
+                .map(masses -> new AcceptableTarget(tally, masses, rule()));
     }
 
     /**
@@ -254,10 +254,10 @@ public final class Verdict implements Explained {
      * lines that are counted staying as they are.
      *
      * @param line a line that is counted
-     * @return a fraction of the product; empty if the other lines alone are beyond the limit
+     * @return percent of the product; empty if the other lines alone are beyond the limit
      * @throws IllegalArgumentException if the line is not counted, or is not a line of {@link #formula()}
      */
-    public Optional<Ratio> limitingShareOf(FormulaLine line) {
+    public Optional<Amount<Dimensionless>> limitingShareOf(FormulaLine line) {
         Objects.requireNonNull(line, "line");
         if (!tally.formula().lines().contains(line)) {
             throw new IllegalArgumentException("line is " + line + ", which is not a line of \""
@@ -267,7 +267,7 @@ public final class Verdict implements Explained {
         if (own.isZero() || tally.outsideWhole().contains(line)) {
             throw new IllegalArgumentException(Excerpt.of(line) + " is not counted by " + Excerpt.of(limit().id()));
         }
-        return relations.limitingShare(line, own);
+        return assessment.limitingShare(line, own).map(Verdict::percent);
     }
 
     /**
@@ -387,24 +387,30 @@ public final class Verdict implements Explained {
         return used;
     }
 
-    /** The share that was or is to be weighed. */
-    Optional<MadeShare> made() {
-        return relations.evidence() instanceof MadeEvidence made ? Optional.of(made.share()) : Optional.empty();
+    /** Whether something was or is to be weighed. */
+    boolean isMade() {
+        return tally.whole().masses().isPresent();
+    }
+
+    private static Amount<Dimensionless> percent(Ratio fraction) {
+        return Amount.percent(fraction.times(100));
     }
 
     @Override
-    public Phrase question() {
-        return Phrase.of("question.counted-share", counted(), limit().id());
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Verdict that
+                && checker.equals(that.checker)
+                && formula().equals(that.formula())
+                && limit().equals(that.limit())
+                && counted().equals(that.counted())
+                && conformity == that.conformity
+                && share.equals(that.share)
+                && bounds().equals(that.bounds());
     }
 
     @Override
-    public Ratio result() {
-        return share;
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        return relations.value(r);
+    public int hashCode() {
+        return Objects.hash(limit().id(), counted(), share);
     }
 
     /** In short: what is counted, its share, the limit, and the verdict. */

@@ -1,8 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,8 @@ record VerdictText(Verdict verdict, Wording wording) {
     /** What is counted, its share, the limit, and the verdict. */
     static String brief(Verdict verdict) {
         UsageLimit limit = verdict.limit();
-        String share = verdict.shortName() + " " + PercentText.of(verdict.share(), verdict.bounds());
+        String share =
+                verdict.shortName() + " " + NumberText.percent(verdict.share().canonical(), verdict.bounds());
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
@@ -41,8 +43,8 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Phrase.of(
                     "limit.head.prohibited",
                     verdict.shortName(),
-                    PercentText.of(verdict.share()),
-                    wording.text(Phrase.of(verdict.conformity().key())));
+                    NumberText.percent(verdict.share().canonical()),
+                    wording.say(verdict.conformity().key()));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');
         String words = verdict.limit().kind().restrictsContents()
@@ -53,26 +55,26 @@ record VerdictText(Verdict verdict, Wording wording) {
                 verdict.shortName(),
                 share(),
                 verdict.limit().share().percent() + " %",
-                wording.text(Phrase.of(words)));
+                wording.say(words));
     }
 
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
         return verdict.tally().isAssessable()
-                ? PercentText.of(verdict.share())
-                : PercentText.of(verdict.share(), verdict.bounds());
+                ? NumberText.percent(verdict.share().canonical())
+                : NumberText.percent(verdict.share().canonical(), verdict.bounds());
     }
 
     private Optional<Phrase> interval() {
         Ratio lower = verdict.bounds().lower().orElseThrow();
         Optional<Ratio> upper = verdict.bounds().upper();
-        if (upper.isEmpty() || verdict.made().isEmpty() && upper.get().equals(lower)) {
+        if (upper.isEmpty() || !verdict.isMade() && upper.get().equals(lower)) {
             return Optional.empty();
         }
         return Optional.of(Phrase.of(
                 "limit.interval",
-                PercentText.of(lower),
-                PercentText.of(upper.get()),
+                NumberText.percent(lower),
+                NumberText.percent(upper.get()),
                 verdict.rule().toString()));
     }
 
@@ -94,10 +96,10 @@ record VerdictText(Verdict verdict, Wording wording) {
     static List<Phrase> remarks(Verdict verdict) {
         List<Phrase> remarks = new ArrayList<>();
         Tally tally = verdict.tally();
-        UsageLimit limit = tally.slot().limit();
-        if (tally.slot().applicability() == Applicability.MAY_APPLY) {
+        UsageLimit limit = tally.limit();
+        if (tally.applicability() == Applicability.MAY_APPLY) {
             remarks.add(Phrase.of("remark.may-apply", limit.scope().toString()));
-            if (limit.outsideScope() == OutsideScope.NOT_ALLOWED) {
+            if (limit.outside() == OutsideScope.NOT_ALLOWED) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
         }
@@ -112,11 +114,11 @@ record VerdictText(Verdict verdict, Wording wording) {
         tally.outsideWhole()
                 .forEach(line -> remarks.add(Phrase.of("remark.outside-phase", line.name(), limit.whole())));
         tally.contributions().stream()
-                .filter(contribution -> contribution.hit().formGuessed())
+                .filter(contribution -> contribution.counting().formGuessed())
                 .map(contribution -> Phrase.of(
                         "remark.form-guessed",
                         contribution.substance().name(),
-                        contribution.hit().member().form()))
+                        contribution.counting().member().form()))
                 .distinct()
                 .forEach(remarks::add);
         return List.copyOf(remarks);
@@ -138,8 +140,8 @@ record VerdictText(Verdict verdict, Wording wording) {
                                 .index()
                                 .known(verdict.tally()
                                         .formula()
-                                        .substances()
-                                        .find(substance)
+                                        .composition()
+                                        .shareOf(substance)
                                         .map(one -> one.as(substance))
                                         .orElse(substance)))
                         .isEmpty())

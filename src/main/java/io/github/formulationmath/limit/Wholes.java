@@ -3,27 +3,35 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What limits are shares of in one formula, the product or a phase: each found once for all the limits of a check. */
 final class Wholes {
 
     private final Formula formula;
+    private final @Nullable MadeMasses masses;
     private final Whole product;
     private final Map<String, Whole> phases = new HashMap<>();
 
-    Wholes(Formula formula) {
+    /** @param masses of all lines in their order, if anything was weighed */
+    Wholes(Formula formula, @Nullable MadeMasses masses) {
         this.formula = formula;
-        this.product = new Whole(formula.lines());
+        this.masses = masses;
+        this.product = new Whole(formula.lines(), masses);
     }
 
     Formula formula() {
@@ -35,9 +43,16 @@ final class Wholes {
     }
 
     Whole of(UsageLimit limit) {
-        return limit.isOfProduct()
-                ? product
-                : phases.computeIfAbsent(phaseName(limit.whole()), name -> new Whole(linesOf(name)));
+        return limit.isOfProduct() ? product : phases.computeIfAbsent(phaseName(limit.whole()), this::phase);
+    }
+
+    private Whole phase(String wanted) {
+        List<FormulaLine> lines = linesOf(wanted);
+        MadeMasses all = masses;
+        if (all == null || lines.isEmpty() || lines.size() == formula.lines().size()) {
+            return new Whole(lines, all);
+        }
+        return new Whole(lines, all.part(lines.stream().map(FormulaLine::index).toList()));
     }
 
     private List<FormulaLine> linesOf(String wanted) {
@@ -52,7 +67,7 @@ final class Wholes {
 
     /** {@code Oil phase} and {@code oil} are the same phase. */
     private static String phaseName(String name) {
-        String term = LimitNames.term(LimitNames.normalise(name));
+        String term = ProductWords.term(SubstanceName.normalise(name));
         return term.endsWith("_phase") ? term.substring(0, term.length() - "_phase".length()) : term;
     }
 
@@ -65,8 +80,11 @@ final class Wholes {
         private final Map<Integer, Integer> places = new HashMap<>();
         private final Ratio share;
 
-        private Whole(List<FormulaLine> lines) {
+        private final @Nullable MadeMasses masses;
+
+        private Whole(List<FormulaLine> lines, @Nullable MadeMasses masses) {
             this.lines = List.copyOf(lines);
+            this.masses = masses;
             Ratio sum = Ratio.ZERO;
             for (FormulaLine line : lines) {
                 places.put(line.position(), places.size());
@@ -77,6 +95,11 @@ final class Wholes {
 
         List<FormulaLine> lines() {
             return lines;
+        }
+
+        /** The masses of the lines, if anything was weighed; of all lines if the formula does not have the phase. */
+        Optional<MadeMasses> masses() {
+            return Optional.ofNullable(masses);
         }
 
         boolean isEmpty() {
@@ -99,18 +122,17 @@ final class Wholes {
             return all;
         }
 
+        /** The share of all of them together. */
         @Override
-        public Phrase question() {
-            return Phrase.of("question.phase-share");
+        public Origin origin() {
+            return Origin.of(whole -> Phrase.of("question.phase-share"), share, this, Whole::shareIn);
         }
 
-        @Override
-        public Ratio result() {
+        Ratio share() {
             return share;
         }
 
-        @Override
-        public <V> V derive(Reckoning<V> r) {
+        private <V> V shareIn(Reckoning<V> r) {
             List<V> parts = new ArrayList<>(lines.size());
             for (FormulaLine line : lines) {
                 parts.add(r.known(line));

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>(−∞, ∞)</td><td>all</td><td>{@link #all all()}</td></tr>
  * </table>
  *
- * <p>Example: {@code closed(1, 3)} meets {@code atLeast(2)} in {@code [2, 3]}.
+ * <p>Example: {@code closed(Ratio.of(1), Ratio.of(3)).intersection(atLeast(Ratio.of(2)))} is {@code [2, 3]}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -47,8 +47,8 @@ public final class Bounds implements Serializable {
      */
     public static Bounds closed(Ratio lower, Ratio upper) {
         if (Objects.requireNonNull(lower, "lower").compareTo(Objects.requireNonNull(upper, "upper")) > 0) {
-            throw new IllegalArgumentException(
-                    "lower end " + Excerpt.of(lower) + " lies above upper end " + Excerpt.of(upper));
+            throw new IllegalArgumentException("lower end " + Excerpt.of(lower) + " lies above upper end "
+                    + Excerpt.of(upper) + ": the two may have been exchanged");
         }
         return new Bounds(lower, upper);
     }
@@ -178,8 +178,8 @@ public final class Bounds implements Serializable {
     @Serial
     private Object readResolve() throws InvalidObjectException {
         if (lower != null && upper != null && lower.compareTo(upper) > 0) {
-            throw new InvalidObjectException(
-                    "lower end " + Excerpt.of(lower) + " lies above upper end " + Excerpt.of(upper));
+            throw new InvalidObjectException("lower end " + Excerpt.of(lower) + " lies above upper end "
+                    + Excerpt.of(upper) + ": the two may have been exchanged");
         }
         return this;
     }

@@ -7,7 +7,7 @@ import java.util.Objects;
  * A value as a message quotes it: whole if it is short, else its beginning and its end with the number of its characters, so
  * that no value, however long, fills a message or a log.
  *
- * <p>Example: {@code Excerpt.of(Ratio.parse("1e400"))} is the digit 1 and zeros, three dots, zeros again, and {@code (401
+ * <p>Example: {@code Excerpt.of(Ratio.parse("1e400"))} shows the digit 1 and zeros, three dots, zeros again, and {@code (401
  * characters)}.
  */
 public final class Excerpt {

@@ -3,6 +3,7 @@ package io.github.formulationmath.number;
 import java.io.InvalidObjectException;
 import java.io.ObjectInputStream;
 import java.io.Serial;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
@@ -13,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * An exact rational number, always in lowest terms with a positive denominator.
  *
  * <p>Nothing is ever rounded: sums, differences, products and quotients of ratios are exact, thirds stay thirds. Digits
- * are lost only by {@link #rounded(Rounding)}, which must be told how, and by the conversions to primitive types that
- * {@link Number} asks for.
+ * are lost only by {@link #rounded(Rounding)}, which must be told how, and by {@link #doubleValue()}. It is no {@link
+ * Number}: whoever prints a Number takes what it prints for a decimal, and 1/3 in a JSON document is none.
  *
  * <p>Example: {@code Ratio.parse("1").dividedBy(3).times(400)} is 400/3; rounded to two decimal places it is 133.33.
  *
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same number: 0.5, 1/2 and 2/4 are equal. Immutable and thread-safe.
  */
-public final class Ratio extends Number implements Comparable<Ratio> {
+public final class Ratio implements Comparable<Ratio>, Serializable {
     /** The number 0. */
     public static final Ratio ZERO = new Ratio(0, 1);
 
@@ -135,7 +136,7 @@ public final class Ratio extends Number implements Comparable<Ratio> {
     /**
      * The number that a {@code double} is written as: the shortest decimal that identifies it, as {@link
      * Double#toString(double)} specifies it since Java 19; earlier releases give the same here. So {@code from(0.1)} is
-     * 1/10, not the binary fraction nearest to it.
+     * 0.1, not the binary fraction nearest to it.
      *
      * @param value a finite number
      * @return the decimal number, exactly
@@ -149,7 +150,7 @@ public final class Ratio extends Number implements Comparable<Ratio> {
     }
 
     /**
-     * The number that a {@code float} is written as, as {@link #from(double)} does it: {@code from(0.1f)} is 1/10.
+     * The number that a {@code float} is written as, as {@link #from(double)} does it: {@code from(0.1f)} is 0.1.
      *
      * @param value a finite number
      * @return the decimal number, exactly
@@ -270,7 +271,7 @@ public final class Ratio extends Number implements Comparable<Ratio> {
         Objects.requireNonNull(other, "other");
         return big == null && other.big == null
                 ? Longs.multiply(num, den, other.num, other.den)
-                : of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
+                : BigRatio.multiply(numerator(), denominator(), other.numerator(), other.denominator());
     }
 
     /**
@@ -292,14 +293,20 @@ public final class Ratio extends Number implements Comparable<Ratio> {
      */
     public Ratio dividedBy(Ratio divisor) {
         if (Objects.requireNonNull(divisor, "divisor").isZero()) {
-            throw new ArithmeticException(Excerpt.of(this) + " cannot be divided by 0");
+            throw new ArithmeticException(
+                    Excerpt.of(this) + " cannot be divided by 0: the divisor must be another number");
         }
         if (big == null && divisor.big == null) {
             return divisor.num < 0
                     ? Longs.multiply(num, den, -divisor.den, -divisor.num)
                     : Longs.multiply(num, den, divisor.den, divisor.num);
         }
-        return of(numerator().multiply(divisor.denominator()), denominator().multiply(divisor.numerator()));
+        BigInteger sign = BigInteger.valueOf(divisor.signum());
+        return BigRatio.multiply(
+                numerator(),
+                denominator(),
+                divisor.denominator().multiply(sign),
+                divisor.numerator().abs());
     }
 
     /**
@@ -488,30 +495,15 @@ public final class Ratio extends Number implements Comparable<Ratio> {
         return compareTo(other) >= 0 ? this : other;
     }
 
-    /** The nearest {@code double}, correctly rounded (ties to even); infinite only if out of its range. */
-    @Override
+    /**
+     * The nearest {@code double}, correctly rounded (ties to even).
+     *
+     * @return the number; infinite only if out of its range
+     */
     public double doubleValue() {
         return big == null && Longs.isExactDouble(num) && Longs.isExactDouble(den)
                 ? (double) num / den
                 : Doubles.nearest(numerator(), denominator());
-    }
-
-    /** The nearest {@code float} to {@link #doubleValue()}. */
-    @Override
-    public float floatValue() {
-        return (float) doubleValue();
-    }
-
-    /** The whole part, cut off towards 0, as {@link BigInteger#longValue()} gives it: low 64 bits. */
-    @Override
-    public long longValue() {
-        return toWhole(RoundingMode.DOWN).numerator().longValue();
-    }
-
-    /** The whole part, cut off towards 0: low 32 bits. */
-    @Override
-    public int intValue() {
-        return (int) longValue();
     }
 
     /**
@@ -522,7 +514,8 @@ public final class Ratio extends Number implements Comparable<Ratio> {
      */
     public long toLongExact() {
         if (!isInteger()) {
-            throw new ArithmeticException(Excerpt.of(this) + " is not a whole number");
+            throw new ArithmeticException(Excerpt.of(this)
+                    + " is not a whole number: round it first, for example with rounded(toDecimalPlaces(0))");
         }
         try {
             return numerator().longValueExact();

@@ -26,7 +26,7 @@ final class RatioText {
 
     static Ratio parse(String text) {
         if (text.length() > MAX_LENGTH) {
-            throw new NumberTextException(text, "longer than " + MAX_LENGTH + " characters");
+            throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
         }
         String trimmed = trim(text);
         Matcher decimal = DECIMAL.matcher(trimmed);
@@ -37,7 +37,7 @@ final class RatioText {
         if (fraction.matches()) {
             return fraction(text, fraction);
         }
-        throw NumberTextException.withExamples(text, "not a number" + hint(trimmed), EXAMPLES);
+        throw NumberTextException.withExamples(text, notANumber(trimmed), EXAMPLES);
     }
 
     static String format(Ratio value) {
@@ -61,7 +61,12 @@ final class RatioText {
         String exponent = m.group(1);
         if (exponent != null && new BigInteger(exponent).abs().compareTo(BigInteger.valueOf(MAX_EXPONENT)) > 0) {
             throw new NumberTextException(
-                    text, "the power of ten must lie between -" + MAX_EXPONENT + " and " + MAX_EXPONENT);
+                    text,
+                    Sentence.of(
+                            "refusal.text.power-of-ten",
+                            "the power of ten must lie between -{most} and {most}",
+                            "most",
+                            String.valueOf(MAX_EXPONENT)));
         }
         return Ratio.ofDecimal(new BigDecimal(m.group()));
     }
@@ -69,7 +74,8 @@ final class RatioText {
     private static Ratio fraction(String text, Matcher m) {
         BigInteger bottom = new BigInteger(m.group(4));
         if (bottom.signum() == 0) {
-            throw new NumberTextException(text, "the number below the line is 0");
+            throw new NumberTextException(
+                    text, Sentence.of("refusal.text.zero-below", "the number below the line is 0"));
         }
         Ratio part = Ratio.of(new BigInteger(m.group(3)), bottom);
         Ratio size =
@@ -90,7 +96,9 @@ final class RatioText {
         return text.substring(from, to);
     }
 
-    private static String hint(String text) {
-        return text.indexOf(',') >= 0 ? " (a decimal point, no comma and no grouping marks)" : "";
+    private static Sentence notANumber(String text) {
+        return text.indexOf(',') < 0
+                ? Sentence.of("refusal.text.not-a-number", "not a number")
+                : Sentence.of("refusal.text.comma", "not a number (a decimal point, no comma and no grouping marks)");
     }
 }

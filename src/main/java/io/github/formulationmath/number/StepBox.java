@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** The least and the most steps of every unknown, and the rows that are no such bounds, for one total. */
+/** The least and the most of every unknown in whole steps, and the rows that are no such bounds, for one total. */
 record StepBox(List<Ratio> steps, Ratio total, List<Ratio> least, List<Ratio> most, List<StepRow> rows) {
 
     /** Empty if no choice can have this total. */
@@ -13,7 +13,7 @@ record StepBox(List<Ratio> steps, Ratio total, List<Ratio> least, List<Ratio> mo
         Ratio[] least = new Ratio[steps.size()];
         Ratio[] most = new Ratio[steps.size()];
         Arrays.fill(least, Ratio.ZERO);
-        Arrays.setAll(most, j -> total.dividedBy(steps.get(j)).floor());
+        Arrays.setAll(most, j -> total.toMultipleOf(steps.get(j), RoundingMode.FLOOR));
         for (StepRow row : rows) {
             List<Integer> unknowns = row.unknowns();
             if (unknowns.isEmpty() && row.wanted(total).signum() > 0) {
@@ -34,35 +34,38 @@ record StepBox(List<Ratio> steps, Ratio total, List<Ratio> least, List<Ratio> mo
 
     private static void bound(StepRow row, int j, List<Ratio> steps, Ratio total, Ratio[] least, Ratio[] most) {
         Ratio factor = row.extra().get(j);
-        Ratio at = row.wanted(total).dividedBy(factor).dividedBy(steps.get(j));
+        Ratio at = row.wanted(total).dividedBy(factor);
         if (factor.signum() > 0) {
-            least[j] = least[j].max(at.toWhole(RoundingMode.CEILING));
+            least[j] = least[j].max(at.toMultipleOf(steps.get(j), RoundingMode.CEILING));
         } else {
-            most[j] = most[j].min(at.toWhole(RoundingMode.FLOOR));
+            most[j] = most[j].min(at.toMultipleOf(steps.get(j), RoundingMode.FLOOR));
         }
     }
 
     private boolean isPossible() {
-        Ratio from = Ratio.ZERO;
-        Ratio to = Ratio.ZERO;
         for (int j = 0; j < least.size(); j++) {
-            if (least.get(j).compareTo(most.get(j)) > 0) {
+            if (least(j).compareTo(most(j)) > 0) {
                 return false;
             }
-            from = from.plus(least(j));
-            to = to.plus(most(j));
         }
-        return from.compareTo(total) <= 0 && total.compareTo(to) <= 0;
+        return sum(least).compareTo(total) <= 0 && total.compareTo(sum(most)) <= 0;
     }
 
-    /** The smallest value of an unknown. */
+    private static Ratio sum(List<Ratio> values) {
+        return values.stream().reduce(Ratio.ZERO, Ratio::plus);
+    }
+
     Ratio least(int j) {
-        return least.get(j).times(steps.get(j));
+        return least.get(j);
     }
 
-    /** The largest value of an unknown. */
     Ratio most(int j) {
-        return most.get(j).times(steps.get(j));
+        return most.get(j);
+    }
+
+    /** How much more than its least an unknown can have. */
+    Ratio room(int j) {
+        return most(j).minus(least(j));
     }
 
     /** Whether values with this total keep the rows that are no bounds. */

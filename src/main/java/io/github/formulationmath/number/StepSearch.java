@@ -79,7 +79,7 @@ final class StepSearch {
             left = left.minus(values[j]);
         }
         for (int j : order) {
-            Ratio more = left.min(box.most(j).minus(box.least(j)));
+            Ratio more = left.min(box.room(j));
             values[j] = values[j].plus(more);
             left = left.minus(more);
         }
@@ -103,7 +103,7 @@ final class StepSearch {
                     new ArrayList<>(IntStream.range(0, steps.size()).boxed().toList());
             order.sort(Comparator.comparing(this::isFree)
                     .thenComparing(Comparator.comparing(steps::get).reversed())
-                    .thenComparing(j -> box.most(j).minus(box.least(j))));
+                    .thenComparing(j -> box.room(j)));
             this.values = new Ratio[steps.size()];
             Arrays.fill(values, Ratio.ZERO);
             this.leastFrom = new Ratio[steps.size() + 1];
@@ -215,7 +215,7 @@ final class StepSearch {
                     if (place[j] < k) {
                         sum = sum.plus(row.extra().get(j).times(values[j]));
                     } else if (place[j] > k) {
-                        Ratio more = spare.min(box.most(j).minus(box.least(j)));
+                        Ratio more = spare.min(box.room(j));
                         spare = spare.minus(more);
                         sum = sum.plus(row.extra().get(j).times(box.least(j).plus(more)));
                     }

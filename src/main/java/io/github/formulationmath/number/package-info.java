@@ -9,6 +9,9 @@
  * io.github.formulationmath.number.LinearProgram} (the smallest cost under linear conditions, with its proof) and {@link
  * io.github.formulationmath.number.StepProgram} (the same in whole steps).
  *
+ * <p>A {@link io.github.formulationmath.number.Refusal} is what every exception of the library is besides its class, with a
+ * {@link io.github.formulationmath.number.Sentence} that another language can say; it lives here since all rooms refuse.
+ *
  * <p>This package depends on the JDK alone.
  */
 @NullMarked

@@ -3,10 +3,10 @@ package io.github.formulationmath.quantity;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Figure;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Figure;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
 import java.io.InvalidObjectException;
 import java.io.NotSerializableException;
 import java.io.ObjectInputStream;
@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
  * #isEquivalentTo} and {@link #compareTo} look through units. A unit that measures exactly the same as one of {@link
  * FormulationUnits} (a kilogram put together from a prefix and the gram) is taken for it.
  *
- * <p>Example: {@code Amount.mass("12.5 g").times(3)} is 37.5 g; in ounces it is exactly 37.5/28.349523125 oz, which
- * {@code rounded(Rounding.toDecimalPlaces(2))} turns into 1.32 oz.
+ * <p>Example: {@code Amount.mass("12.5 g").times(3)} is 37.5 g; in ounces it is exactly 37.5/28.349523125 oz, and
+ * {@code Amount.mass("37.5 g").to(FormulationUnits.OUNCE).rounded(Rounding.toDecimalPlaces(2))} is 1.32 oz.
  *
  * <p>A temperature in °C or °F is a point on a scale, not an amount of something: it converts and compares, a difference
  * in kelvin may be added to it or taken from it, and two of them subtract to a difference in kelvin; sums, products and
@@ -41,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * @param <Q> what is measured, such as {@link Mass}
  */
 public final class Amount<Q extends Quantity<Q>>
-        implements Quantity<Q>, Explainable, Comparable<Amount<Q>>, Serializable {
+        implements Quantity<Q>, Explained, Comparable<Amount<Q>>, Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
@@ -358,7 +358,16 @@ public final class Amount<Q extends Quantity<Q>>
      */
     public Amount<Q> dividedBy(Ratio divisor) {
         Objects.requireNonNull(divisor, "divisor");
-        return new Amount<>(requireUnshifted("divided").value.dividedBy(divisor), scale);
+        requireUnshifted("divided");
+        if (divisor.isZero()) {
+            throw cannotBeDividedBy(divisor);
+        }
+        return new Amount<>(value.dividedBy(divisor), scale);
+    }
+
+    private ArithmeticException cannotBeDividedBy(Object divisor) {
+        return new ArithmeticException(
+                Excerpt.of(this) + " cannot be divided by " + divisor + ": the divisor must be another number");
     }
 
     /**
@@ -373,6 +382,9 @@ public final class Amount<Q extends Quantity<Q>>
     public Ratio ratioTo(Amount<Q> other) {
         Objects.requireNonNull(other, "other").requireUnshifted("compared as a ratio");
         requireUnshifted("compared as a ratio");
+        if (other.isZero()) {
+            throw cannotBeDividedBy(other);
+        }
         return scale.isSameAs(other.scale)
                 ? value.dividedBy(other.value)
                 : counted(other.scale).dividedBy(other.counted(scale));
@@ -407,6 +419,15 @@ public final class Amount<Q extends Quantity<Q>>
         @SuppressWarnings("unchecked")
         Unit<Q> unit = (Unit<Q>) scale.unit();
         return unit;
+    }
+
+    /**
+     * The symbol of the unit, as {@link #toString()} prints it; unlike {@link #getUnit()} it needs no unit object.
+     *
+     * @return the symbol; empty for a pure number
+     */
+    public String symbol() {
+        return scale.symbol();
     }
 
     UnitScale scale() {

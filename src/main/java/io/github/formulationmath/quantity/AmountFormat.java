@@ -139,8 +139,12 @@ public final class AmountFormat implements Serializable {
                         typed -> {
                             AmountText read = AmountText.read(typed, decimalMark, kind);
                             if (read.scale().kind() != kind) {
-                                throw new NumberTextException(
-                                        typed, "\"" + read.scale().symbol() + "\" is not a unit of " + expected);
+                                throw AmountText.refused(
+                                        typed,
+                                        "refusal.text.no-" + kind.name().toLowerCase(Locale.ROOT),
+                                        "\"{unit}\" is not a unit of " + expected,
+                                        "unit",
+                                        read.scale().symbol());
                             }
                             return read;
                         },

@@ -2,6 +2,7 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Sentence;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,13 +28,13 @@ record AmountText(Ratio number, UnitScale scale) {
 
         static NumberAndRest split(String text, char decimalMark) {
             if (text.length() > MAX_LENGTH) {
-                throw new NumberTextException(text, "longer than " + MAX_LENGTH + " characters");
+                throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
             }
             requirePlainCharacters(text, decimalMark);
             String plain = text.strip().replace(decimalMark, '.');
             Matcher m = NUMBER.matcher(plain);
             if (!m.lookingAt()) {
-                throw new NumberTextException(text, "a number and a unit are needed");
+                throw refused(text, "refusal.text.no-amount", "a number and a unit are needed");
             }
             String rest = plain.substring(m.end());
             requireUnit(text, rest, decimalMark);
@@ -44,37 +45,50 @@ record AmountText(Ratio number, UnitScale scale) {
             try {
                 return Ratio.parse(number);
             } catch (NumberTextException e) {
-                throw (NumberTextException) new NumberTextException(text, e.reason()).initCause(e);
+                throw e.in(text);
             }
         }
+    }
+
+    /** Refuses a text for a reason that has a key. */
+    static NumberTextException refused(String text, String key, String english, String... namesAndValues) {
+        return new NumberTextException(text, Sentence.of(key, english, namesAndValues));
     }
 
     private static void requirePlainCharacters(String text, char decimalMark) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c != ' ' && (Character.isWhitespace(c) || Character.isSpaceChar(c) || Character.isISOControl(c))) {
-                throw new NumberTextException(
+                throw refused(
                         text,
-                        String.format(
-                                Locale.ROOT, "character %d is U+%04X, and only the plain space is read", i + 1, (int)
-                                        c));
+                        "refusal.text.space",
+                        "character {at} is U+{code}, and only the plain space is read",
+                        "at",
+                        String.valueOf(i + 1),
+                        "code",
+                        String.format(Locale.ROOT, "%04X", (int) c));
             }
             if ((c == '.' || c == ',') && c != decimalMark) {
-                throw new NumberTextException(
+                throw refused(
                         text,
-                        "the decimal mark here is \"" + decimalMark + "\", and grouping marks are not read: \"" + c
-                                + "\" could mean either");
+                        "refusal.text.decimal-mark",
+                        "the decimal mark here is \"{mark}\", and grouping marks are not read: \"{found}\" could mean"
+                                + " either",
+                        "mark",
+                        String.valueOf(decimalMark),
+                        "found",
+                        String.valueOf(c));
             }
         }
     }
 
     private static void requireUnit(String text, String rest, char decimalMark) {
         if (rest.isEmpty()) {
-            throw new NumberTextException(text, "the unit is missing");
+            throw refused(text, "refusal.text.no-unit", "the unit is missing");
         }
         char next = rest.charAt(0);
         if (Character.isDigit(next) || next == '.' || next == '/' || next == decimalMark) {
-            throw new NumberTextException(text, "not one number before the unit");
+            throw refused(text, "refusal.text.numbers", "not one number before the unit");
         }
     }
 }

@@ -25,10 +25,12 @@ final class DensityText {
         int at = text.indexOf(AT);
         AmountText.NumberAndRest parts = numberAndUnit(text, at < 0 ? text : text.substring(0, at));
         if (!UNITS.contains(parts.rest())) {
-            throw new NumberTextException(
+            throw AmountText.refused(
                     text,
-                    UnitNames.quoted(parts.rest())
-                            + " is not a unit of density that is read here: g/mL, g/cm³ or kg/L");
+                    "refusal.text.no-density",
+                    "{unit} is not a unit of density that is read here: g/mL, g/cm³ or kg/L",
+                    "unit",
+                    UnitNames.quoted(parts.rest()));
         }
         Density density = Density.ofGramsPerMillilitre(parts.number());
         return at < 0 ? density : density.at(Amount.temperature(text.substring(at + AT.length())));
@@ -38,7 +40,7 @@ final class DensityText {
         try {
             return AmountText.NumberAndRest.split(density, '.');
         } catch (NumberTextException e) {
-            throw (NumberTextException) new NumberTextException(text, e.reason()).initCause(e);
+            throw e.in(text);
         }
     }
 

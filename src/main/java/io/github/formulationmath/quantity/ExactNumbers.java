@@ -14,9 +14,6 @@ final class ExactNumbers {
 
     /** The number itself; for binary floating point, the decimal that it is written as. */
     static Ratio ratioOf(Number number) {
-        if (number instanceof Ratio ratio) {
-            return ratio;
-        }
         if (number instanceof BigDecimal decimal) {
             return Ratio.of(decimal);
         }
@@ -45,7 +42,7 @@ final class ExactNumbers {
             return Ratio.of(number.longValue());
         }
         throw new IllegalArgumentException("value " + number + " has the unknown number type "
-                + number.getClass().getName() + ": use BigDecimal or Ratio");
+                + number.getClass().getName() + ": use BigDecimal, or a method that takes a Ratio");
     }
 
     /** The plainest standard type that holds the number exactly. */

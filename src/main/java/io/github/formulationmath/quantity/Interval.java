@@ -1,18 +1,19 @@
 package io.github.formulationmath.quantity;
 
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
  * Everything from a least value to a greatest one, both included: masses, shares, prices.
  *
- * <p>Example: a reading of 2.5 g on a balance that may be off by 0.1 g stands for {@code Interval.of(mass("2.4 g"),
- * mass("2.6 g"))}.
+ * <p>Example: a reading of 2.5 g on a balance that may be off by 0.1 g stands for {@code
+ * Interval.of(Amount.mass("2.4 g"), Amount.mass("2.6 g"))}.
  *
  * @param least the least value
  * @param greatest the greatest value, not below the least
  * @param <T> what is bounded
  */
-public record Interval<T extends Comparable<? super T>>(T least, T greatest) {
+public record Interval<T extends Comparable<? super T>>(T least, T greatest) implements Serializable {
 
     /**
      * Checks the order.

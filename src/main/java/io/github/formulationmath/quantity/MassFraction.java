@@ -2,14 +2,14 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Figure;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Figure;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same exact share, however it was written. Immutable and thread-safe.
  */
-public final class MassFraction implements Explainable, Comparable<MassFraction>, Serializable {
+public final class MassFraction implements Explained, Comparable<MassFraction>, Serializable {
 
     /** Nothing of the whole: 0 %. */
     public static final MassFraction ZERO = of(Ratio.ZERO);

@@ -2,11 +2,11 @@ package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import javax.measure.Unit;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.Units;

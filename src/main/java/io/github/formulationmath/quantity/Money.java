@@ -4,14 +4,14 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Figure;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Figure;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same exact number in the same currency. Immutable and thread-safe.
  */
-public final class Money implements Explainable, Comparable<Money>, Serializable {
+public final class Money implements Explained, Comparable<Money>, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -77,7 +77,10 @@ public final class Money implements Explainable, Comparable<Money>, Serializable
     public static Money parse(String text) {
         int space = text.lastIndexOf(' ');
         if (space < 1 || space == text.length() - 1) {
-            throw new NumberTextException(text, "a number, a space and a currency are needed, such as \"12.50 EUR\"");
+            throw AmountText.refused(
+                    text,
+                    "refusal.text.no-money",
+                    "a number, a space and a currency are needed, such as \"12.50 EUR\"");
         }
         return of(Ratio.parse(text.substring(0, space)), text.substring(space + 1));
     }

@@ -66,10 +66,17 @@ final class ShareText {
     }
 
     private static NumberTextException wrongBasis(String text, Basis said, Basis expected) {
-        return new NumberTextException(
+        return AmountText.refused(
                 text,
-                "this is a share " + said.suffix + ", where " + expected.suffix + " is needed: read it with "
-                        + said.type + ".parse and convert it through a Density");
+                "refusal.text.basis",
+                "this is a share {basis}, where {expected} is needed: read it with {type}.parse and convert it through"
+                        + " a Density",
+                "basis",
+                said.suffix,
+                "expected",
+                expected.suffix,
+                "type",
+                said.type);
     }
 
     private static Ratio factor(String text, String unit) {
@@ -78,8 +85,12 @@ final class ShareText {
             case "‰" -> Ratio.of(1, 1000);
             case "ppm" -> Ratio.of(1, 1_000_000);
             default ->
-                throw new NumberTextException(
-                        text, UnitNames.quoted(unit) + " is not a unit of a share that is read here: %, ‰ or ppm");
+                throw AmountText.refused(
+                        text,
+                        "refusal.text.no-share",
+                        "{unit} is not a unit of a share that is read here: %, ‰ or ppm",
+                        "unit",
+                        UnitNames.quoted(unit));
         };
     }
 

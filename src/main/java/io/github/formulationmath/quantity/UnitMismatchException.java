@@ -1,5 +1,7 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.Refusal;
+import io.github.formulationmath.number.Sentence;
 import java.io.Serial;
 import java.util.Objects;
 import java.util.Optional;
@@ -8,11 +10,12 @@ import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** Two units that cannot meet: they measure different kinds of things. Both are kept. */
-public final class UnitMismatchException extends UnconvertibleException {
+public final class UnitMismatchException extends UnconvertibleException implements Refusal {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
+    private final Sentence said;
     private final transient @Nullable Unit<?> from;
     private final transient @Nullable Unit<?> to;
 
@@ -23,11 +26,29 @@ public final class UnitMismatchException extends UnconvertibleException {
      * @param to the unit that it was to be converted to, or to meet
      */
     public UnitMismatchException(Unit<?> from, Unit<?> to) {
-        super("unit " + shown(Objects.requireNonNull(from, "from")) + " cannot be converted to "
-                + shown(Objects.requireNonNull(to, "to"))
-                + ": they measure different things (between mass and volume, go through a Density)");
+        this(
+                Sentence.of(
+                        "refusal.units",
+                        "unit {from} cannot be converted to {to}: they measure different things (between mass and volume,"
+                                + " go through a Density)",
+                        "from",
+                        shown(Objects.requireNonNull(from, "from")),
+                        "to",
+                        shown(Objects.requireNonNull(to, "to"))),
+                from,
+                to);
+    }
+
+    private UnitMismatchException(Sentence said, Unit<?> from, Unit<?> to) {
+        super(said.getMessage());
+        this.said = said;
         this.from = from;
         this.to = to;
+    }
+
+    @Override
+    public Sentence said() {
+        return said;
     }
 
     private static String shown(Unit<?> unit) {

@@ -1,6 +1,5 @@
 package io.github.formulationmath.quantity;
 
-import io.github.formulationmath.number.NumberTextException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,15 +17,17 @@ final class UnitNames {
     /** Longer names are not quoted whole. */
     private static final int LONGEST_QUOTE = 30;
 
-    private static final Choice GRAINS = new Choice("g, the gram, or grain (0.0648 g)", List.of("g", "grain"));
+    private static final Choice GRAINS = new Choice("grain", "g, the gram, or grain (0.0648 g)", List.of("g", "grain"));
     private static final Choice FLUID_OUNCES = new Choice(
-            "US fl oz (29.57 mL), imp fl oz (28.41 mL), or oz for a weight", List.of("US fl oz", "imp fl oz", "oz"));
+            "fluid-ounce",
+            "US fl oz (29.57 mL), imp fl oz (28.41 mL), or oz for a weight",
+            List.of("US fl oz", "imp fl oz", "oz"));
     private static final Choice CUPS =
-            new Choice("US cup (236.6 mL) or metric cup (250 mL)", List.of("US cup", "metric cup"));
+            new Choice("cup", "US cup (236.6 mL) or metric cup (250 mL)", List.of("US cup", "metric cup"));
     private static final Choice TABLESPOONS =
-            new Choice("US tbsp (14.79 mL) or metric tbsp (15 mL)", List.of("US tbsp", "metric tbsp"));
+            new Choice("tablespoon", "US tbsp (14.79 mL) or metric tbsp (15 mL)", List.of("US tbsp", "metric tbsp"));
     private static final Choice TEASPOONS =
-            new Choice("US tsp (4.93 mL) or metric tsp (5 mL)", List.of("US tsp", "metric tsp"));
+            new Choice("teaspoon", "US tsp (4.93 mL) or metric tsp (5 mL)", List.of("US tsp", "metric tsp"));
 
     /** By {@linkplain #plain plain form}, so that "Gr." and "fl. oz." are no way round. */
     private static final Map<String, Choice> AMBIGUOUS = Map.ofEntries(
@@ -55,8 +56,8 @@ final class UnitNames {
 
     private static final Map<String, UnitScale> NAMES = names();
 
-    /** The units that one name stands for: in words, and their symbols. */
-    private record Choice(String words, List<String> symbols) {}
+    /** The units that one name stands for: the last part of the key, the words, and their symbols. */
+    private record Choice(String key, String words, List<String> symbols) {}
 
     private UnitNames() {}
 
@@ -105,13 +106,21 @@ final class UnitNames {
             return scale;
         }
         Choice choice = AMBIGUOUS.get(plain(name));
-        throw new NumberTextException(
-                text,
-                choices(name, choice) + (choice != null ? "" : " is not a unit that is read here: " + symbols(wanted)));
-    }
-
-    private static String choices(String name, @Nullable Choice choice) {
-        return quoted(name) + (choice == null ? "" : " stands for several units: " + choice.words());
+        throw choice == null
+                ? AmountText.refused(
+                        text,
+                        "refusal.text.unknown-unit",
+                        "{unit} is not a unit that is read here: {units}",
+                        "unit",
+                        quoted(name),
+                        "units",
+                        symbols(wanted))
+                : AmountText.refused(
+                        text,
+                        "refusal.text.which-" + choice.key(),
+                        "{unit} stands for several units: " + choice.words(),
+                        "unit",
+                        quoted(name));
     }
 
     /** The symbols that a name may have meant, likeliest first; the name itself among them. */

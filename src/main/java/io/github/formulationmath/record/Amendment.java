@@ -1,10 +1,8 @@
 package io.github.formulationmath.record;
 
-import java.io.Serial;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What was said about a record after it was closed: who, when and what. Who and when are what the caller says; nothing is
@@ -13,20 +11,25 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code Amendment.of("the maker", instant, "Reading of line 3 should be 48.2 g: a 3 was read as an 8.")}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param who who said it, as given
+ * @param time when it was said, as given
+ * @param text what was said, as given
  */
-public final class Amendment implements Serializable {
+public record Amendment(String who, Instant time, String text) implements Serializable {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final String who;
-    private final Instant time;
-    private final String text;
-
-    private Amendment(String who, Instant time, String text) {
-        this.who = who;
-        this.time = time;
-        this.text = text;
+    /**
+     * Checks the texts.
+     *
+     * @param who who says it, at most 500 characters
+     * @param time when it was said
+     * @param text what is said, at most 10000 characters
+     * @throws IllegalArgumentException if a text is blank or too long
+     */
+    public Amendment {
+        Texts.require("who", who, Texts.MAX_NAME);
+        Objects.requireNonNull(time, "time");
+        Texts.require("text", text, Texts.MAX_LENGTH);
     }
 
     /**
@@ -39,48 +42,7 @@ public final class Amendment implements Serializable {
      * @throws IllegalArgumentException if a text is blank or too long
      */
     public static Amendment of(String who, Instant time, String text) {
-        return new Amendment(
-                Texts.requireName("who", who), Objects.requireNonNull(time, "time"), Texts.requireText("text", text));
-    }
-
-    /**
-     * Who said it.
-     *
-     * @return the name as given
-     */
-    public String who() {
-        return who;
-    }
-
-    /**
-     * When it was said.
-     *
-     * @return the time as given
-     */
-    public Instant time() {
-        return time;
-    }
-
-    /**
-     * What was said.
-     *
-     * @return the text as given
-     */
-    public String text() {
-        return text;
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof Amendment that
-                && who.equals(that.who)
-                && time.equals(that.time)
-                && text.equals(that.text);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(who, time, text);
+        return new Amendment(who, time, text);
     }
 
     @Override

@@ -1,8 +1,6 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Excerpt;
-import java.io.InvalidObjectException;
-import java.io.Serial;
 import java.io.Serializable;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -10,7 +8,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The code of a batch, as it goes into the notebook and onto the label: {@code PRODUCT-YYYYMMDD-NN-C}.
@@ -19,40 +16,30 @@ import org.jspecify.annotations.Nullable;
  * batch on that day (two to four digits), and a check character C over all letters and digits before it (ISO/IEC 7064,
  * hybrid system MOD 37,36). A code copied with one character wrong is refused.
  *
- * <p>Example: {@code BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1)} is {@code OATLOT-20261125-01-} and its check
- * character; {@link #parse} reads it again.
+ * <p>Example: {@code BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1)} is {@code OATLOT-20261125-01-8}, with 8 as
+ * its check character; {@link #parse} reads it again.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param product capital letters and digits
+ * @param day the day of making
+ * @param number the number of the batch on that day, from 1
  */
-public final class BatchCode implements Comparable<BatchCode>, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record BatchCode(String product, LocalDate day, int number) implements Comparable<BatchCode>, Serializable {
 
     private static final Pattern FORM =
             Pattern.compile("([0-9A-Z]{1,12})-([0-9]{8})-([0-9]{2}|[1-9][0-9]{2,3})-([0-9A-Z])");
     private static final int MOST_ON_A_DAY = 9999;
 
-    private final String product;
-    private final LocalDate day;
-    private final int number;
-
-    private BatchCode(String product, LocalDate day, int number) {
-        this.product = product;
-        this.day = day;
-        this.number = number;
-    }
-
     /**
-     * A code.
+     * Checks the parts.
      *
      * @param product one to twelve capital letters A–Z and digits
      * @param day the day of making, in the years 1000 to 9999
      * @param number the number of the batch on that day, from 1 to 9999
-     * @return the code
      * @throws IllegalArgumentException if a part is out of range
      */
-    public static BatchCode of(String product, LocalDate day, int number) {
+    public BatchCode {
         Objects.requireNonNull(product, "product");
         boolean letters = product.chars().allMatch(c -> CheckCharacter.isInAlphabet((char) c));
         if (product.isEmpty() || product.length() > 12 || !letters) {
@@ -65,6 +52,18 @@ public final class BatchCode implements Comparable<BatchCode>, Serializable {
         if (number < 1 || number > MOST_ON_A_DAY) {
             throw new IllegalArgumentException("number is " + number + ": it must lie between 1 and " + MOST_ON_A_DAY);
         }
+    }
+
+    /**
+     * A code.
+     *
+     * @param product one to twelve capital letters A–Z and digits
+     * @param day the day of making, in the years 1000 to 9999
+     * @param number the number of the batch on that day, from 1 to 9999
+     * @return the code
+     * @throws IllegalArgumentException if a part is out of range
+     */
+    public static BatchCode of(String product, LocalDate day, int number) {
         return new BatchCode(product, day, number);
     }
 
@@ -100,33 +99,6 @@ public final class BatchCode implements Comparable<BatchCode>, Serializable {
     }
 
     /**
-     * The product.
-     *
-     * @return capital letters and digits
-     */
-    public String product() {
-        return product;
-    }
-
-    /**
-     * The day of making.
-     *
-     * @return the day
-     */
-    public LocalDate day() {
-        return day;
-    }
-
-    /**
-     * The number of the batch on that day.
-     *
-     * @return from 1
-     */
-    public int number() {
-        return number;
-    }
-
-    /**
      * The check character.
      *
      * @return a digit or capital letter
@@ -144,31 +116,9 @@ public final class BatchCode implements Comparable<BatchCode>, Serializable {
         return toString().compareTo(other.toString());
     }
 
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof BatchCode that
-                && product.equals(that.product)
-                && day.equals(that.day)
-                && number == that.number;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(product, day, number);
-    }
-
     /** The whole code with its check character. */
     @Override
     public String toString() {
         return body() + "-" + checkCharacter();
-    }
-
-    @Serial
-    private Object readResolve() throws InvalidObjectException {
-        try {
-            return of(product, day, number);
-        } catch (IllegalArgumentException | NullPointerException e) {
-            throw (InvalidObjectException) new InvalidObjectException("no batch code: " + e.getMessage()).initCause(e);
-        }
     }
 }

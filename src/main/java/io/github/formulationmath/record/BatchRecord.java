@@ -2,8 +2,14 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.packing.Filling;
+import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.LineCheck;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import java.io.Serializable;
@@ -18,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The entry in the notebook: code, formula and plan, readings, what happened after them, how the batch was filled, and
- * amendments. What follows from it, like {@link #made()}, is worked out anew whenever it is asked for.
+ * amendments. What follows from it, like {@link #made()}, is worked out when it is asked for, and never written down.
  *
  * <p>A record is never changed; each step gives the next record. The first amendment closes it: from then on amendments
  * are all that can be added, and none can be taken away.
@@ -30,7 +36,7 @@ import org.jspecify.annotations.Nullable;
 public final class BatchRecord implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final BatchCode code;
     private final Readings readings;
@@ -38,6 +44,7 @@ public final class BatchRecord implements Serializable {
     private final List<BenchEntry> entries;
     private final @Nullable Filled filled;
     private final AmendmentLog amendments;
+    private transient volatile @Nullable MadeBatch made;
 
     private record Filled(Amount<Mass> residue, PackFill fill) implements Serializable {}
 
@@ -68,8 +75,8 @@ public final class BatchRecord implements Serializable {
     public static BatchRecord of(BatchCode code, Readings readings, Tolerances tolerances) {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(tolerances, "tolerances");
-        MadeBatch.of(Objects.requireNonNull(readings, "readings"));
-        return new BatchRecord(code, readings, tolerances, List.of(), null, AmendmentLog.EMPTY);
+        MadeBatch made = MadeBatch.of(Objects.requireNonNull(readings, "readings"));
+        return new BatchRecord(code, readings, tolerances, List.of(), null, AmendmentLog.EMPTY).knowing(made);
     }
 
     /**
@@ -97,21 +104,29 @@ public final class BatchRecord implements Serializable {
         return with(more, index -> {});
     }
 
-    /** The same, telling which entry is being looked at. */
-    BatchRecord with(List<BenchEntry> more, IntConsumer at) {
+    /**
+     * The same, telling which entry is being looked at, so that a reader of files can say where a mistake stands.
+     *
+     * @param more the entries
+     * @param at told the place of each entry before it is looked at
+     * @return the record with them
+     * @throws IllegalArgumentException as without the last argument
+     * @throws IllegalStateException as {@link #with(BenchEntry)}
+     */
+    public BatchRecord with(List<BenchEntry> more, IntConsumer at) {
         requireOpen();
         Instant before = lastTime();
-        MadeBatch made = made();
+        MadeBatch pot = made();
         int index = 0;
         for (BenchEntry entry : List.copyOf(Objects.requireNonNull(more, "more"))) {
             at.accept(index++);
             before = requireNotBefore(before, entry.time().orElse(before), "an entry");
             entry.requireShownOn(plan().bench());
-            made = entry.applyTo(made);
+            pot = entry.applyTo(pot);
         }
         List<BenchEntry> all = new ArrayList<>(entries);
         all.addAll(more);
-        return new BatchRecord(code, readings, tolerances, all, filled, amendments);
+        return new BatchRecord(code, readings, tolerances, all, filled, amendments).knowing(pot);
     }
 
     /**
@@ -130,7 +145,7 @@ public final class BatchRecord implements Serializable {
     }
 
     private void requireOpen() {
-        if (amendments.size() > 0) {
+        if (!amendments.isEmpty()) {
             throw new IllegalStateException(
                     "record " + Excerpt.of(code) + " was amended and is closed: say it in another amendment");
         }
@@ -185,7 +200,7 @@ public final class BatchRecord implements Serializable {
      * @return the formula that the plan was made from
      */
     public Formula formula() {
-        return plan().batch().formula();
+        return plan().formula();
     }
 
     /**
@@ -239,11 +254,21 @@ public final class BatchRecord implements Serializable {
      * @return the batch as made
      */
     public MadeBatch made() {
-        MadeBatch made = madeAtFirst();
-        for (BenchEntry entry : entries) {
-            made = entry.applyTo(made);
+        MadeBatch known = made;
+        if (known == null) {
+            known = madeAtFirst();
+            for (BenchEntry entry : entries) {
+                known = entry.applyTo(known);
+            }
+            made = known;
         }
-        return made;
+        return known;
+    }
+
+    /** An entry is added to the pot that is known already: no pot is made anew from its readings for each of many. */
+    private BatchRecord knowing(MadeBatch pot) {
+        made = pot;
+        return this;
     }
 
     /**
@@ -291,6 +316,7 @@ public final class BatchRecord implements Serializable {
 
     @Override
     public String toString() {
-        return code + " " + formula().name() + ", " + entries.size() + " entries, " + amendments.size() + " amendments";
+        return code + " " + formula().name() + ", " + entries.size() + " entries, "
+                + amendments().size() + " amendments";
     }
 }

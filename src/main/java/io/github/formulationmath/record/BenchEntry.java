@@ -2,7 +2,11 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.pot.Evaporation;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import java.io.Serial;
@@ -25,7 +29,7 @@ import org.jspecify.annotations.Nullable;
 public final class BenchEntry implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     /** The kinds of entries. */
     public enum Kind {
@@ -39,23 +43,13 @@ public final class BenchEntry implements Serializable {
 
     private final Kind kind;
     private final String text;
-    private final @Nullable FormulaLine line;
-    private final @Nullable Amount<Mass> mass;
-    private final @Nullable Balance balance;
+    private final @Nullable Reading weighed;
     private final @Nullable Instant time;
 
-    private BenchEntry(
-            Kind kind,
-            String text,
-            @Nullable FormulaLine line,
-            @Nullable Amount<Mass> mass,
-            @Nullable Balance balance,
-            @Nullable Instant time) {
+    private BenchEntry(Kind kind, String text, @Nullable Reading weighed, @Nullable Instant time) {
         this.kind = kind;
         this.text = text;
-        this.line = line;
-        this.mass = mass;
-        this.balance = balance;
+        this.weighed = weighed;
         this.time = time;
     }
 
@@ -67,7 +61,7 @@ public final class BenchEntry implements Serializable {
      * @throws IllegalArgumentException if the text is blank or too long
      */
     public static BenchEntry observation(String text) {
-        return new BenchEntry(Kind.OBSERVATION, Texts.requireText("text", text), null, null, null, null);
+        return new BenchEntry(Kind.OBSERVATION, Texts.require("text", text, Texts.MAX_LENGTH), null, null);
     }
 
     /**
@@ -78,13 +72,9 @@ public final class BenchEntry implements Serializable {
      */
     public static BenchEntry addition(LineAddition addition) {
         Objects.requireNonNull(addition, "addition");
+        Reading read = Reading.of(addition.line(), addition.mass());
         return new BenchEntry(
-                Kind.ADDITION,
-                "",
-                addition.line(),
-                addition.mass(),
-                addition.balance().orElse(null),
-                null);
+                Kind.ADDITION, "", addition.balance().map(read::on).orElse(read), null);
     }
 
     /**
@@ -95,13 +85,9 @@ public final class BenchEntry implements Serializable {
      * @return the entry
      */
     public static BenchEntry weighedAgain(Amount<Mass> contentNow, FormulaLine from) {
+        Objects.requireNonNull(contentNow, "contentNow");
         return new BenchEntry(
-                Kind.WEIGHED_AGAIN,
-                "",
-                Objects.requireNonNull(from, "from"),
-                Objects.requireNonNull(contentNow, "contentNow"),
-                null,
-                null);
+                Kind.WEIGHED_AGAIN, "", Reading.of(Objects.requireNonNull(from, "from"), contentNow), null);
     }
 
     /**
@@ -113,11 +99,11 @@ public final class BenchEntry implements Serializable {
      */
     public BenchEntry on(Balance other) {
         Objects.requireNonNull(other, "other");
-        if (kind == Kind.OBSERVATION) {
+        if (weighed == null) {
             throw new IllegalStateException(
                     "an observation was weighed on no balance: say it in its text, or enter what was weighed");
         }
-        return new BenchEntry(kind, text, line, mass, other, time);
+        return new BenchEntry(kind, text, weighed.on(other), time);
     }
 
     /**
@@ -127,7 +113,7 @@ public final class BenchEntry implements Serializable {
      * @return the entry
      */
     public BenchEntry at(Instant when) {
-        return new BenchEntry(kind, text, line, mass, balance, Objects.requireNonNull(when, "when"));
+        return new BenchEntry(kind, text, weighed, Objects.requireNonNull(when, "when"));
     }
 
     /**
@@ -154,7 +140,7 @@ public final class BenchEntry implements Serializable {
      * @return the line; empty for an observation
      */
     public Optional<FormulaLine> line() {
-        return Optional.ofNullable(line);
+        return weighed().map(Reading::line);
     }
 
     /**
@@ -163,7 +149,7 @@ public final class BenchEntry implements Serializable {
      * @return the mass as given; empty for an observation
      */
     public Optional<Amount<Mass>> mass() {
-        return Optional.ofNullable(mass);
+        return weighed().flatMap(Reading::shown);
     }
 
     /**
@@ -172,7 +158,7 @@ public final class BenchEntry implements Serializable {
      * @return the balance; empty for an observation
      */
     public Optional<Balance> balance() {
-        return Optional.ofNullable(balance);
+        return weighed().flatMap(Reading::balance);
     }
 
     /**
@@ -184,19 +170,25 @@ public final class BenchEntry implements Serializable {
         return Optional.ofNullable(time);
     }
 
+    private Optional<Reading> weighed() {
+        return Optional.ofNullable(weighed);
+    }
+
     /** What no display of the bench, or of the balance that is said, can have shown is a mistake. */
     void requireShownOn(Bench bench) {
-        if (line == null || mass == null) {
-            return;
-        }
-        Balance used = balance().orElse(bench.balance());
+        weighed().ifPresent(reading -> requireShown(reading, bench));
+    }
+
+    private void requireShown(Reading reading, Bench bench) {
+        Amount<Mass> mass = reading.shown().orElseThrow();
+        Balance used = reading.balance().orElse(bench.balance());
         boolean pot = kind == Kind.WEIGHED_AGAIN;
-        Reading.requireOnDisplay(pot ? "the pot" : Excerpt.of(line.name()), mass, used);
+        String what = pot ? "the pot" : Excerpt.of(reading.line().name());
+        Reading.requireOnDisplay(what, mass, used);
         // An addition may come from a boat, the pot stands in its vessel.
         Amount<Mass> most = pot ? used.capacityUnder(bench.vessel()) : used.capacity();
         if (mass.compareTo(most) > 0) {
-            throw new IllegalArgumentException("shown is " + Excerpt.of(mass) + " for "
-                    + (pot ? "the pot" : Excerpt.of(line.name()))
+            throw new IllegalArgumentException("shown is " + Excerpt.of(mass) + " for " + what
                     + ", more than the balance carries (" + Excerpt.of(most) + (pot ? " besides the vessel" : "")
                     + "): look for a slip of the pen, or say which other balance it was: on(balance)");
         }
@@ -204,13 +196,15 @@ public final class BenchEntry implements Serializable {
 
     /** What is in the pot after this entry. */
     MadeBatch applyTo(MadeBatch made) {
-        if (line == null || mass == null) {
-            return made;
-        }
-        Balance used = balance().orElse(made.plan().bench().balance());
+        return weighed().map(reading -> after(made, reading)).orElse(made);
+    }
+
+    private MadeBatch after(MadeBatch made, Reading reading) {
+        Amount<Mass> mass = reading.shown().orElseThrow();
+        Balance used = reading.balance().orElse(made.plan().bench().balance());
         return kind == Kind.ADDITION
-                ? made.plus(List.of(LineAddition.of(line, mass).on(used)))
-                : Evaporation.of(made, mass, line, used).notAddedBack();
+                ? made.plus(List.of(LineAddition.of(reading.line(), mass).on(used)))
+                : new Evaporation(made, mass, reading.line(), used).notAddedBack();
     }
 
     @Override
@@ -218,19 +212,21 @@ public final class BenchEntry implements Serializable {
         return other instanceof BenchEntry that
                 && kind == that.kind
                 && text.equals(that.text)
-                && Objects.equals(line, that.line)
-                && Objects.equals(mass, that.mass)
-                && Objects.equals(balance, that.balance)
+                && Objects.equals(weighed, that.weighed)
                 && Objects.equals(time, that.time);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(kind, text, line, mass, balance, time);
+        return Objects.hash(kind, text, weighed, time);
     }
 
     @Override
     public String toString() {
-        return kind + (line == null ? " " + text : " " + mass + " " + line.name());
+        return kind + " "
+                + weighed()
+                        .map(reading -> reading.shown().orElseThrow() + " "
+                                + reading.line().name())
+                        .orElse(text);
     }
 }

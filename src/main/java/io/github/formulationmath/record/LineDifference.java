@@ -1,18 +1,19 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
-import java.io.Serial;
-import java.io.Serializable;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * One line of a comparison: its share in either version, and the difference.
@@ -20,11 +21,16 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: 3 % before and 3.5 % after is a difference of 0.5 % of the whole.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param number the place of the line in the comparison, from 1
+ * @param phase the name of the phase
+ * @param name the name of the ingredient
+ * @param first the share in the first version; empty if the line does not stand there
+ * @param second the share in the second version; empty if the line does not stand there
  */
-public final class LineDifference implements Explained, Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
+public record LineDifference(
+        int number, String phase, String name, Optional<MassFraction> first, Optional<MassFraction> second)
+        implements Explained {
 
     private static final Symbol FIRST = Symbol.of("wfirst", "share-in-first", Kind.SHARE);
     private static final Symbol SECOND = Symbol.of("wsecond", "share-in-second", Kind.SHARE);
@@ -42,54 +48,20 @@ public final class LineDifference implements Explained, Serializable {
         REMOVED
     }
 
-    private final int number;
-    private final String phase;
-    private final String name;
-    private final @Nullable Ratio first;
-    private final @Nullable Ratio second;
-
-    LineDifference(int number, String phase, String name, @Nullable Ratio first, @Nullable Ratio second) {
-        this.number = number;
-        this.phase = phase;
-        this.name = name;
-        this.first = first;
-        this.second = second;
-    }
-
     /**
-     * The phase of the line.
+     * Refuses null.
      *
-     * @return the name of the phase
+     * @param number the place of the line in the comparison, from 1
+     * @param phase the name of the phase
+     * @param name the name of the ingredient
+     * @param first the share in the first version
+     * @param second the share in the second version
      */
-    public String phase() {
-        return phase;
-    }
-
-    /**
-     * The ingredient.
-     *
-     * @return its name
-     */
-    public String name() {
-        return name;
-    }
-
-    /**
-     * The share in the first version.
-     *
-     * @return the share; empty if the line does not stand there
-     */
-    public Optional<MassFraction> first() {
-        return Optional.ofNullable(first).map(MassFraction::of);
-    }
-
-    /**
-     * The share in the second version.
-     *
-     * @return the share; empty if the line does not stand there
-     */
-    public Optional<MassFraction> second() {
-        return Optional.ofNullable(second).map(MassFraction::of);
+    public LineDifference {
+        Objects.requireNonNull(phase, "phase");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(second, "second");
     }
 
     /**
@@ -98,36 +70,49 @@ public final class LineDifference implements Explained, Serializable {
      * @return the change, decided exactly
      */
     public Change change() {
-        if (first == null) {
+        if (first.isEmpty()) {
             return Change.ADDED;
         }
-        if (second == null) {
+        if (second.isEmpty()) {
             return Change.REMOVED;
         }
         return first.equals(second) ? Change.SAME : Change.CHANGED;
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.share-difference", name);
+    /**
+     * How far the second share is from the first; a missing line counts as 0.
+     *
+     * @return second minus first in percent of the whole, with its working; negative if the second is less
+     */
+    public Amount<Dimensionless> difference() {
+        return Amount.percent(difference(Reckoning.plain()).times(100))
+                .withWorking(
+                        line -> Phrase.of("question.share-difference", line.name), this, LineDifference::difference);
     }
 
-    /** Second minus first as a fraction of the whole; a missing line counts as 0. */
+    /** Where the {@link #difference()} comes from. */
     @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
+    public Origin origin() {
+        return difference().origin();
     }
 
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    private <V> V difference(Reckoning<V> r) {
         Subject subject = Subject.of(Integer.toString(number), name);
-        V after = r.given(SECOND, subject, second == null ? Ratio.ZERO : second, Source.user());
-        V before = r.given(FIRST, subject, first == null ? Ratio.ZERO : first, Source.user());
+        V after = r.given(SECOND, subject, share(second), Source.user());
+        V before = r.given(FIRST, subject, share(first), Source.user());
         return r.named(DIFFERENCE, subject, r.difference(after, before));
+    }
+
+    private static Ratio share(Optional<MassFraction> share) {
+        return share.map(MassFraction::fraction).orElse(Ratio.ZERO);
     }
 
     @Override
     public String toString() {
-        return name + " " + change() + " " + first + " -> " + second;
+        return name + " " + change() + " " + text(first) + " -> " + text(second);
+    }
+
+    private static String text(Optional<MassFraction> share) {
+        return share.map(MassFraction::toString).orElse("none");
     }
 }

@@ -3,24 +3,18 @@ package io.github.formulationmath.record;
 import java.util.Objects;
 
 /** The rules for texts that people write into a record. */
-final class Texts {
+public final class Texts {
 
-    /** The longest note; longer texts belong into a document of their own. */
-    static final int MAX_LENGTH = 10_000;
+    /**
+     * The longest note; longer texts belong into a document of their own.
+     */
+    public static final int MAX_LENGTH = 10_000;
 
-    private static final int MAX_NAME = 500;
+    static final int MAX_NAME = 500;
 
     private Texts() {}
 
-    static String requireText(String argument, String text) {
-        return require(argument, text, MAX_LENGTH);
-    }
-
-    static String requireName(String argument, String text) {
-        return require(argument, text, MAX_NAME);
-    }
-
-    private static String require(String argument, String text, int most) {
+    static String require(String argument, String text, int most) {
         if (Objects.requireNonNull(text, argument).isBlank()) {
             throw new IllegalArgumentException(argument + " is blank: write something");
         }

@@ -2,17 +2,19 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Line;
+import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.SubstanceName;
-import io.github.formulationmath.number.Ratio;
-import java.io.Serial;
-import java.io.Serializable;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
+import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Two versions of a formula, or two batches, side by side: lines are matched by phase and ingredient name and compared by
@@ -21,13 +23,10 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: {@code VersionComparison.of(firstFormula, secondFormula).changes()}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param lines all lines: those of the first version in their order, then those that only the second has
  */
-public final class VersionComparison implements Serializable {
-
-    @Serial
-    private static final long serialVersionUID = 1L;
-
-    private final List<LineDifference> lines;
+public record VersionComparison(List<LineDifference> lines) {
 
     private record Key(String normalPhase, String normalName) {
 
@@ -37,15 +36,28 @@ public final class VersionComparison implements Serializable {
         }
     }
 
-    private record Line(String phase, String name, Ratio share) {}
+    private record Side(FormulaLine line, MassFraction share) {}
 
-    private VersionComparison(Map<Key, Line> first, Map<Key, Line> second) {
-        Map<Key, Line> asFirstWritten = new LinkedHashMap<>(first);
+    /**
+     * Copies the lines.
+     *
+     * @param lines all lines
+     */
+    public VersionComparison {
+        lines = List.copyOf(lines);
+    }
+
+    private static VersionComparison of(Map<Key, Side> first, Map<Key, Side> second) {
+        Map<Key, Side> asFirstWritten = new LinkedHashMap<>(first);
         second.forEach(asFirstWritten::putIfAbsent);
         List<LineDifference> all = new ArrayList<>();
-        asFirstWritten.forEach((key, line) -> all.add(new LineDifference(
-                all.size() + 1, line.phase(), line.name(), share(first.get(key)), share(second.get(key)))));
-        this.lines = Collections.unmodifiableList(all);
+        asFirstWritten.forEach((key, side) -> all.add(new LineDifference(
+                all.size() + 1,
+                side.line().phase(),
+                side.line().name(),
+                Optional.ofNullable(first.get(key)).map(Side::share),
+                Optional.ofNullable(second.get(key)).map(Side::share))));
+        return new VersionComparison(all);
     }
 
     /**
@@ -56,8 +68,9 @@ public final class VersionComparison implements Serializable {
      * @return their lines side by side
      */
     public static VersionComparison of(Formula first, Formula second) {
-        return new VersionComparison(
-                shares(Objects.requireNonNull(first, "first")), shares(Objects.requireNonNull(second, "second")));
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(second, "second");
+        return of(shares(first, FormulaLine::share), shares(second, FormulaLine::share));
     }
 
     /**
@@ -68,8 +81,9 @@ public final class VersionComparison implements Serializable {
      * @return their lines side by side
      */
     public static VersionComparison of(MadeBatch first, MadeBatch second) {
-        return new VersionComparison(
-                shares(Objects.requireNonNull(first, "first")), shares(Objects.requireNonNull(second, "second")));
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(second, "second");
+        return of(shares(first, MadeLine::share), shares(second, MadeLine::share));
     }
 
     /**
@@ -84,35 +98,12 @@ public final class VersionComparison implements Serializable {
         return of(Objects.requireNonNull(first, "first").made(), second.made());
     }
 
-    private static @Nullable Ratio share(@Nullable Line line) {
-        return line == null ? null : line.share();
-    }
-
-    private static Map<Key, Line> shares(Formula formula) {
-        Map<Key, Line> shares = new LinkedHashMap<>();
-        for (FormulaLine line : formula.lines()) {
-            shares.put(Key.of(line), new Line(line.phase(), line.name(), line.fraction()));
+    private static <L extends Line> Map<Key, Side> shares(Lines<L> all, Function<L, MassFraction> share) {
+        Map<Key, Side> shares = new LinkedHashMap<>();
+        for (L line : all.lines()) {
+            shares.put(Key.of(line.line()), new Side(line.line(), share.apply(line)));
         }
         return shares;
-    }
-
-    private static Map<Key, Line> shares(MadeBatch made) {
-        Map<Key, Line> shares = new LinkedHashMap<>();
-        for (MadeLine line : made.lines()) {
-            shares.put(
-                    Key.of(line.line()),
-                    new Line(line.line().phase(), line.name(), line.share().fraction()));
-        }
-        return shares;
-    }
-
-    /**
-     * All lines: those of the first version in their order, then those that only the second has.
-     *
-     * @return an unmodifiable list
-     */
-    public List<LineDifference> lines() {
-        return lines;
     }
 
     /**

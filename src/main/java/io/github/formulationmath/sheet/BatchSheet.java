@@ -1,46 +1,69 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.document.Column;
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Phase;
-import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.PlannedLine;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.number.NumberText;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Wording;
-import java.util.ArrayList;
+import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The sheet that lies beside the balance: for each phase what the display must read line by line, with the exact mass it
  * stands for, a box to tick, and what does not come out even.
  *
- * <p>Example: {@code BatchSheet.of(plan).print(SheetFormat.TEXT)}.
- *
- * <p>Immutable and thread-safe.
+ * <p>Example: {@code BatchSheet.of(plan).print(Format.TEXT)}.
  */
 public final class BatchSheet {
 
     private final WeighingPlan plan;
-    private final @Nullable Expectation expectation;
-    private final SheetWords words;
+    private final Balance balance;
+    private final Wording words;
 
-    private BatchSheet(WeighingPlan plan, @Nullable Expectation expectation, Wording wording) {
-        this.plan = plan;
-        this.expectation = expectation;
-        this.words = new SheetWords(wording);
+    private BatchSheet(WeighingPlan plan, Wording wording) {
+        this.plan = Objects.requireNonNull(plan, "plan");
+        this.balance = plan.bench().balance();
+        this.words = Objects.requireNonNull(wording, "wording");
     }
 
     /**
      * The sheet of a plan, in English.
      *
      * @param plan the plan
-     * @return the sheet
+     * @return the sheet, to be printed in any format
      */
-    public static BatchSheet of(WeighingPlan plan) {
-        return new BatchSheet(Objects.requireNonNull(plan, "plan"), null, Wording.english());
+    public static Document of(WeighingPlan plan) {
+        return of(plan, Wording.english());
+    }
+
+    /**
+     * The sheet of a plan.
+     *
+     * @param plan the plan
+     * @param wording the words
+     * @return the sheet, to be printed in any format
+     */
+    public static Document of(WeighingPlan plan, Wording wording) {
+        BatchSheet sheet = new BatchSheet(plan, wording);
+        return sheet.ending(sheet.plan());
+    }
+
+    /**
+     * The sheet of a plan with what it is sure to make, in English.
+     *
+     * @param expected the plan and the errors of its weighings
+     * @param tolerances how far each line may be off
+     * @return the sheet, to be printed in any format
+     */
+    public static Document of(ExpectedProduct expected, Tolerances tolerances) {
+        return of(expected, tolerances, Wording.english());
     }
 
     /**
@@ -49,89 +72,55 @@ public final class BatchSheet {
      *
      * @param expected the plan and the errors of its weighings
      * @param tolerances how far each line may be off
-     * @return the sheet
+     * @param wording the words
+     * @return the sheet, to be printed in any format
      */
-    public static BatchSheet of(ExpectedProduct expected, Tolerances tolerances) {
-        Expectation expectation = new Expectation(
-                Objects.requireNonNull(expected, "expected"), Objects.requireNonNull(tolerances, "tolerances"));
-        return new BatchSheet(expected.plan(), expectation, Wording.english());
+    public static Document of(ExpectedProduct expected, Tolerances tolerances, Wording wording) {
+        Objects.requireNonNull(tolerances, "tolerances");
+        BatchSheet sheet =
+                new BatchSheet(Objects.requireNonNull(expected, "expected").plan(), wording);
+        return sheet.ending(sheet.expected(sheet.plan(), expected, tolerances));
     }
 
-    /**
-     * The same sheet in other words.
-     *
-     * @param newWording the words
-     * @return the sheet
-     */
-    public BatchSheet with(Wording newWording) {
-        return new BatchSheet(plan, expectation, Objects.requireNonNull(newWording, "newWording"));
-    }
-
-    /**
-     * Prints the sheet.
-     *
-     * @param format text, Markdown, HTML or CSV
-     * @return the sheet, its lines ended by a line feed (CSV: by carriage return and line feed)
-     */
-    public String print(SheetFormat format) {
-        return Objects.requireNonNull(format, "format").write(page());
-    }
-
-    /** The sheet as plain text. */
-    @Override
-    public String toString() {
-        return print(SheetFormat.TEXT);
-    }
-
-    private Page page() {
-        List<Page.Block> blocks = new ArrayList<>();
-        blocks.add(facts());
-        plan.batch().formula().phases().forEach(phase -> blocks.add(table(phase)));
-        blocks.add(new Page.Facts(List.of(
-                words.fact("total", reading(plan.total())),
-                words.fact("difference", SheetNumbers.signed(plan.difference())))));
-        if (expectation != null) {
-            expectation.addTo(blocks, words);
-        }
-        remarks(blocks);
-        blocks.add(new Page.Caution(words.say("sheet.caution")));
-        return new Page(
-                words.say("language"),
-                words.say("sheet.batch-title", plan.batch().formula().name()),
-                blocks);
-    }
-
-    private Page.Facts facts() {
-        return new Page.Facts(List.of(
-                words.fact("batch", SheetNumbers.amount(plan.batch().mass())),
-                words.fact(
-                        "balance",
+    private Document plan() {
+        Document document = Document.titled(
+                        words.say("sheet.batch-title", plan.batch().formula().name()), words.say("language"))
+                .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()))
+                .fact(
+                        words.say("sheet.balance"),
                         words.say(
                                 "sheet.balance-facts",
-                                SheetNumbers.amount(plan.bench().balance().readability()),
-                                SheetNumbers.amount(plan.bench().balance().capacity()))),
-                words.fact("vessel", plan.bench().vessel().toString()),
-                words.fact(
-                        "closure",
-                        words.say("sheet.closure." + plan.bench().closure().name()))));
+                                SheetNumbers.amount(balance.readability()),
+                                SheetNumbers.amount(balance.capacity())))
+                .fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
+                .fact(
+                        words.say("sheet.closure"),
+                        words.say("sheet.closure." + plan.bench().closure().name()));
+        for (Phase phase : plan.batch().formula().phases()) {
+            document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
+        }
+        return document.fact(words.say("sheet.total"), reading(plan.total()))
+                .fact(
+                        words.say("sheet.difference"),
+                        NumberText.signed(
+                                plan.difference().exactValue(),
+                                plan.difference().symbol()));
     }
 
-    private Page.Table table(Phase phase) {
-        List<List<String>> rows = new ArrayList<>();
-        phase.lines().forEach(line -> rows.add(row(plan.line(line))));
-        return new Page.Table(
-                words.say("sheet.phase", phase.name()),
-                List.of(
-                        words.say("sheet.column.done"),
-                        words.say("sheet.column.number"),
-                        words.say("sheet.column.ingredient"),
-                        words.say("sheet.column.reading"),
-                        words.say("sheet.column.cumulative"),
-                        words.say("sheet.column.share"),
-                        words.say("sheet.column.exact"),
-                        words.say("sheet.column.error")),
-                List.of(false, true, false, true, true, true, true, true),
-                rows);
+    private List<Column> columns() {
+        return List.of(
+                Column.text(words.say("sheet.column.done")),
+                Column.number(words.say("sheet.column.number")),
+                Column.name(words.say("sheet.column.ingredient")),
+                Column.number(words.say("sheet.column.reading")),
+                Column.number(words.say("sheet.column.cumulative")),
+                Column.number(words.say("sheet.column.share")),
+                Column.number(words.say("sheet.column.exact")),
+                Column.number(words.say("sheet.column.error")));
+    }
+
+    private List<List<String>> rows(Phase phase) {
+        return phase.lines().stream().map(line -> row(plan.line(line))).toList();
     }
 
     private List<String> row(PlannedLine line) {
@@ -141,31 +130,52 @@ public final class BatchSheet {
                 line.name(),
                 reading(line.reading()),
                 reading(line.cumulativeReading()),
-                SheetNumbers.percent(line.target().line().fraction()),
+                NumberText.percent(line.target().line().fraction()),
                 SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
-                SheetNumbers.error(line.relativeRoundingError()));
+                SheetNumbers.error(line.relativeRoundingError().canonical()));
     }
 
-    private void remarks(List<Page.Block> blocks) {
-        plan.notConsidered()
-                .forEach(phrase -> blocks.add(new Page.Remark(
-                        words.say("sheet." + phrase.key(), phrase.arguments().toArray(String[]::new)))));
+    private Document expected(Document document, ExpectedProduct expected, Tolerances tolerances) {
+        List<Column> columns = List.of(
+                Column.number(words.say("sheet.column.number")),
+                Column.name(words.say("sheet.column.ingredient")),
+                Column.number(words.say("sheet.column.share")),
+                Column.number(words.say("sheet.column.guaranteed")),
+                Column.text(words.say("sheet.column.tolerance")));
+        List<List<String>> rows = expected.lines().stream()
+                .map(line -> List.of(
+                        line.subscript(),
+                        line.name(),
+                        NumberText.percent(line.planned().target().line().fraction()),
+                        SheetNumbers.interval(line.bounds()),
+                        words.say("sheet.verdict." + line.verdict(tolerances).name())))
+                .toList();
+        return document.heading(words.say("sheet.expected"))
+                .table(columns, rows)
+                .paragraph(words.say("sheet.guaranteed", tolerances.toString()));
+    }
+
+    /** What does not come out even, and the caution. */
+    private Document ending(Document document) {
+        Document all = document;
+        for (var phrase : plan.notConsidered()) {
+            all = all.paragraph(
+                    words.say("sheet." + phrase.key(), phrase.arguments().toArray(String[]::new)));
+        }
         for (PlannedLine line : plan.lines()) {
             if (line.isDroppedByClosure()) {
-                blocks.add(new Page.Remark(
-                        words.say("sheet.dropped-by-closure", line.name(), reading(line.nearestReading()))));
+                all = all.paragraph(words.say("sheet.dropped-by-closure", line.name(), reading(line.nearestReading())));
             } else if (line.divisions().isZero()) {
-                blocks.add(new Page.Remark(words.say("sheet.below-display", line.name())));
+                all = all.paragraph(words.say("sheet.below-display", line.name()));
             } else if (line.isBelowMinimumLoad()) {
-                blocks.add(new Page.Remark(words.say(
-                        "sheet.below-minimum",
-                        line.name(),
-                        SheetNumbers.amount(plan.bench().balance().minimumLoad()))));
+                String least = SheetNumbers.amount(balance.minimumLoad());
+                all = all.paragraph(words.say("sheet.below-minimum", line.name(), least));
             }
         }
+        return all.caution(words.say("sheet.caution"));
     }
 
     private String reading(Amount<Mass> reading) {
-        return SheetNumbers.reading(reading, plan.bench().balance().readability());
+        return SheetNumbers.reading(reading, balance.readability());
     }
 }

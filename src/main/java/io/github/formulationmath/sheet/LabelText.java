@@ -1,9 +1,10 @@
 package io.github.formulationmath.sheet;
 
-import io.github.formulationmath.limit.IngredientList;
-import io.github.formulationmath.limit.NetContents;
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.label.IngredientList;
+import io.github.formulationmath.label.NetContents;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.working.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * The words of a small label: name, net contents, ingredients, what is to be declared or heeded, day of making and batch
  * code. The text is for the label; what stands under it is for the maker and does not go onto it.
  *
- * <p>Example: {@code LabelText.of(record).with(Label.of(LabelRule.eu()).list(record.formula())).print(SheetFormat.TEXT)}.
+ * <p>Example: {@code LabelText.of(record).with(Label.of(LabelRule.eu()).list(record.formula())).document().print(Format.TEXT)}.
  *
  * <p>Whether a label is lawful is for the law in force and a qualified person to say.
  *
@@ -25,23 +26,17 @@ public final class LabelText {
     private final @Nullable IngredientList ingredients;
     private final @Nullable String contents;
     private final List<String> notices;
-    private final SheetWords words;
 
     private LabelText(
-            BatchRecord record,
-            @Nullable IngredientList ingredients,
-            @Nullable String contents,
-            List<String> notices,
-            SheetWords words) {
+            BatchRecord record, @Nullable IngredientList ingredients, @Nullable String contents, List<String> notices) {
         this.record = record;
         this.ingredients = ingredients;
         this.contents = contents;
         this.notices = List.copyOf(notices);
-        this.words = words;
     }
 
     /**
-     * The label of a batch, in English.
+     * The label of a batch.
      *
      * @param record the record of the batch
      * @return the label with name, day and code; net contents as filled, if that is in the record
@@ -54,7 +49,7 @@ public final class LabelText {
                         .map(SheetNumbers::amount)
                         .orElseGet(() -> SheetNumbers.amount(filling.fill().mass())))
                 .orElse(null);
-        return new LabelText(record, null, filled, List.of(), new SheetWords(Wording.english()));
+        return new LabelText(record, null, filled, List.of());
     }
 
     /**
@@ -64,7 +59,7 @@ public final class LabelText {
      * @return the label
      */
     public LabelText with(IngredientList list) {
-        return new LabelText(record, Objects.requireNonNull(list, "list"), contents, notices, words);
+        return new LabelText(record, Objects.requireNonNull(list, "list"), contents, notices);
     }
 
     /**
@@ -75,7 +70,7 @@ public final class LabelText {
      */
     public LabelText with(NetContents<?> net) {
         String declared = SheetNumbers.amount(Objects.requireNonNull(net, "net").declared());
-        return new LabelText(record, ingredients, declared, notices, words);
+        return new LabelText(record, ingredients, declared, notices);
     }
 
     /**
@@ -87,68 +82,59 @@ public final class LabelText {
     public LabelText withNotice(String sentence) {
         List<String> more = new ArrayList<>(notices);
         more.add(Objects.requireNonNull(sentence, "sentence"));
-        return new LabelText(record, ingredients, contents, more, words);
+        return new LabelText(record, ingredients, contents, more);
     }
 
     /**
-     * The same label in other words.
+     * The label in English.
      *
-     * @param newWording the words
-     * @return the label
+     * @return the label, to be printed in any format
      */
-    public LabelText with(Wording newWording) {
-        SheetWords other = new SheetWords(Objects.requireNonNull(newWording, "newWording"));
-        return new LabelText(record, ingredients, contents, notices, other);
+    public Document document() {
+        return document(Wording.english());
     }
 
     /**
-     * Prints the label.
+     * The label.
      *
-     * @param format text, Markdown or HTML; CSV has tables alone, and a label has none
-     * @return the label, its lines ended by a line feed
-     * @throws IllegalArgumentException if the format is CSV
+     * @param wording the words
+     * @return the label, to be printed in any format; cautions are for the maker and do not go onto it
      */
-    public String print(SheetFormat format) {
-        if (Objects.requireNonNull(format, "format") == SheetFormat.CSV) {
-            throw new IllegalArgumentException(
-                    "format is CSV: a label has no table; print it as text, Markdown or HTML");
-        }
-        return format.write(page());
-    }
-
-    /** The text format, for reading at a prompt. */
-    @Override
-    public String toString() {
-        return print(SheetFormat.TEXT);
-    }
-
-    private Page page() {
-        List<Page.Block> blocks = new ArrayList<>();
-        List<Page.Fact> facts = new ArrayList<>();
+    public Document document(Wording wording) {
+        Document label = Document.titled(record.formula().name(), wording.say("language"));
         if (contents != null) {
-            facts.add(words.fact("label.contents", contents));
+            label = label.fact(wording.say("sheet.label.contents"), contents);
         }
         if (ingredients != null) {
-            facts.add(words.fact("label.ingredients", ingredients.text()));
+            label = label.fact(wording.say("sheet.label.ingredients"), ingredients.text());
         }
-        facts.add(words.fact("label.day", record.code().day().toString()));
-        facts.add(words.fact("label.code", record.code().toString()));
-        blocks.add(new Page.Facts(facts));
-        notices.forEach(notice -> blocks.add(new Page.Remark(notice)));
-        doubts().forEach(doubt -> blocks.add(new Page.Caution(doubt)));
-        return new Page(words.say("language"), record.formula().name(), blocks);
+        label = label.fact(wording.say("sheet.label.day"), record.code().day().toString())
+                .fact(wording.say("sheet.label.code"), record.code().toString());
+        for (String notice : notices) {
+            label = label.paragraph(notice);
+        }
+        for (String doubt : doubts(wording)) {
+            label = label.caution(doubt);
+        }
+        return label;
     }
 
     /** What the maker has to look at before the label is used. */
-    private List<String> doubts() {
+    private List<String> doubts(Wording wording) {
         List<String> doubts = new ArrayList<>();
-        doubts.add(words.say("sheet.label.caution"));
+        doubts.add(wording.say("sheet.label.caution"));
         if (ingredients == null) {
-            doubts.add(words.say("sheet.label.no-ingredients"));
+            doubts.add(wording.say("sheet.label.no-ingredients"));
         } else {
-            List<String> described = ingredients.describe(words.wording());
+            List<String> described = ingredients.describe(wording);
             doubts.addAll(described.subList(1, described.size()));
         }
         return doubts;
+    }
+
+    /** The label as plain text, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return document().toString();
     }
 }

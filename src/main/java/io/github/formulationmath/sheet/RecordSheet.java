@@ -1,20 +1,22 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.document.Column;
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.packing.Filling;
+import io.github.formulationmath.pot.LineCheck;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
+import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.record.Amendment;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.BenchEntry;
-import io.github.formulationmath.record.Filling;
-import io.github.formulationmath.record.LineCheck;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.MadeLine;
-import io.github.formulationmath.record.Reading;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.working.Wording;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,113 +28,85 @@ import javax.measure.quantity.Mass;
  * The filled-in page of the notebook: for each phase what was read and what is in the pot after everything, how far it is
  * off and what that means, then what happened, how the batch was filled, and the amendments.
  *
- * <p>Example: {@code RecordSheet.of(record).print(SheetFormat.TEXT)}.
- *
- * <p>Immutable and thread-safe.
+ * <p>Example: {@code RecordSheet.of(record).print(Format.TEXT)}.
  */
 public final class RecordSheet {
 
     private final BatchRecord record;
-    private final SheetWords words;
+    private final Wording words;
 
     private RecordSheet(BatchRecord record, Wording wording) {
-        this.record = record;
-        this.words = new SheetWords(wording);
+        this.record = Objects.requireNonNull(record, "record");
+        this.words = Objects.requireNonNull(wording, "wording");
     }
 
     /**
      * The sheet of a record, in English.
      *
      * @param record the record
-     * @return the sheet
+     * @return the sheet, to be printed in any format
      */
-    public static RecordSheet of(BatchRecord record) {
-        return new RecordSheet(Objects.requireNonNull(record, "record"), Wording.english());
+    public static Document of(BatchRecord record) {
+        return of(record, Wording.english());
     }
 
     /**
-     * The same sheet in other words.
+     * The sheet of a record.
      *
-     * @param newWording the words
-     * @return the sheet
+     * @param record the record
+     * @param wording the words
+     * @return the sheet, to be printed in any format
      */
-    public RecordSheet with(Wording newWording) {
-        return new RecordSheet(record, Objects.requireNonNull(newWording, "newWording"));
+    public static Document of(BatchRecord record, Wording wording) {
+        return new RecordSheet(record, wording).document();
     }
 
-    /**
-     * Prints the sheet.
-     *
-     * @param format text, Markdown, HTML or CSV
-     * @return the sheet, its lines ended by a line feed (CSV: by carriage return and line feed)
-     */
-    public String print(SheetFormat format) {
-        return Objects.requireNonNull(format, "format").write(page());
-    }
-
-    /** The text format, for reading at a prompt. */
-    @Override
-    public String toString() {
-        return print(SheetFormat.TEXT);
-    }
-
-    private Page page() {
+    private Document document() {
         MadeBatch made = record.made();
-        List<Page.Block> blocks = new ArrayList<>();
-        blocks.add(facts(made));
         Map<Integer, Reading> readings = new HashMap<>();
         record.readings().taken().forEach(reading -> readings.put(reading.line().position(), reading));
-        record.formula().phases().forEach(phase -> blocks.add(table(phase, made, readings)));
-        record.readings()
-                .missing()
-                .forEach(line -> blocks.add(new Page.Remark(words.say("sheet.record.missing", line.name()))));
-        if (!record.entries().isEmpty()) {
-            blocks.add(entries());
+        Document document = facts(made);
+        for (Phase phase : record.formula().phases()) {
+            document = document.heading(words.say("sheet.phase", phase.name()))
+                    .table(
+                            columns(),
+                            phase.lines().stream()
+                                    .map(line ->
+                                            row(made.line(line), Optional.ofNullable(readings.get(line.position()))))
+                                    .toList());
         }
-        record.filling().ifPresent(filling -> blocks.add(filling(filling)));
-        if (!record.amendments().isEmpty()) {
-            blocks.add(amendments());
+        for (FormulaLine line : record.readings().missing()) {
+            document = document.paragraph(words.say("sheet.record.missing", line.name()));
         }
-        blocks.add(new Page.Caution(words.say("sheet.record.caution")));
-        return new Page(
-                words.say("language"),
-                words.say("sheet.record.title", record.formula().name()),
-                blocks);
+        return filling(entries(document)).caution(words.say("sheet.record.caution"));
     }
 
-    private Page.Facts facts(MadeBatch made) {
-        return new Page.Facts(List.of(
-                words.fact("record.code", record.code().toString()),
-                words.fact("record.day", record.code().day().toString()),
-                words.fact(
-                        "record.planned",
-                        SheetNumbers.amount(record.plan().batch().mass())),
-                words.fact("record.made", SheetNumbers.amount(made.mass())),
-                words.fact(
-                        "record.method",
+    private Document facts(MadeBatch made) {
+        return Document.titled(words.say("sheet.record.title", record.formula().name()), words.say("language"))
+                .fact(words.say("sheet.record.code"), record.code().toString())
+                .fact(words.say("sheet.record.day"), record.code().day().toString())
+                .fact(
+                        words.say("sheet.record.planned"),
+                        SheetNumbers.amount(record.plan().batch().mass()))
+                .fact(words.say("sheet.record.made"), SheetNumbers.amount(made.mass()))
+                .fact(
+                        words.say("sheet.record.method"),
                         words.say("sheet.record.method."
-                                + record.readings().method().name())),
-                words.fact("record.tolerances", record.tolerances().toString())));
+                                + record.readings().method().name()))
+                .fact(words.say("sheet.record.tolerances"), record.tolerances().toString());
     }
 
-    private Page.Table table(Phase phase, MadeBatch made, Map<Integer, Reading> readings) {
-        List<List<String>> rows = new ArrayList<>();
-        phase.lines()
-                .forEach(line -> rows.add(row(made.line(line), Optional.ofNullable(readings.get(line.position())))));
-        return new Page.Table(
-                words.say("sheet.phase", phase.name()),
-                List.of(
-                        words.say("sheet.column.number"),
-                        words.say("sheet.column.ingredient"),
-                        words.say("sheet.record.column.planned"),
-                        words.say("sheet.record.column.read"),
-                        words.say("sheet.record.column.in-pot"),
-                        words.say("sheet.record.column.asked"),
-                        words.say("sheet.record.column.share"),
-                        words.say("sheet.record.column.off"),
-                        words.say("sheet.record.column.verdict")),
-                List.of(true, false, true, true, true, true, true, true, false),
-                rows);
+    private List<Column> columns() {
+        return List.of(
+                Column.number(words.say("sheet.column.number")),
+                Column.name(words.say("sheet.column.ingredient")),
+                Column.number(words.say("sheet.record.column.planned")),
+                Column.number(words.say("sheet.record.column.read")),
+                Column.number(words.say("sheet.record.column.in-pot")),
+                Column.number(words.say("sheet.record.column.asked")),
+                Column.number(words.say("sheet.record.column.share")),
+                Column.number(words.say("sheet.record.column.off")),
+                Column.text(words.say("sheet.record.column.verdict")));
     }
 
     private List<String> row(MadeLine line, Optional<Reading> reading) {
@@ -143,9 +117,9 @@ public final class RecordSheet {
                 SheetNumbers.amount(record.plan().batch().line(line.line()).mass()),
                 reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
                 SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
-                SheetNumbers.percent(line.line().fraction()),
-                line.isAssumed() ? "?" : SheetNumbers.percent(line.share().fraction()),
-                line.isAssumed() ? "?" : off(check.deviation()),
+                NumberText.percent(line.line().fraction()),
+                line.isAssumed() ? "?" : NumberText.percent(line.share().fraction()),
+                line.isAssumed() ? "?" : off(check.deviation().canonical()),
                 words.say("sheet.record.verdict." + check.verdict().name()));
     }
 
@@ -180,14 +154,19 @@ public final class RecordSheet {
                 : words.say("sheet.record.on-balance", text, used.name());
     }
 
-    private Page.Table entries() {
-        List<List<String>> rows = new ArrayList<>();
-        record.entries().forEach(entry -> rows.add(List.of(time(entry.time()), words(entry))));
-        return new Page.Table(
-                words.say("sheet.record.entries"),
-                List.of(words.say("sheet.record.column.time"), words.say("sheet.record.column.what")),
-                List.of(false, false),
-                rows);
+    /** What happened at the bench. */
+    private Document entries(Document document) {
+        if (record.entries().isEmpty()) {
+            return document;
+        }
+        return document.heading(words.say("sheet.record.entries"))
+                .table(
+                        List.of(
+                                Column.text(words.say("sheet.record.column.time")),
+                                Column.name(words.say("sheet.record.column.what"))),
+                        record.entries().stream()
+                                .map(entry -> List.of(time(entry.time()), words(entry)))
+                                .toList());
     }
 
     private String words(BenchEntry entry) {
@@ -200,27 +179,32 @@ public final class RecordSheet {
         };
     }
 
-    private Page.Facts filling(Filling filling) {
-        return new Page.Facts(List.of(
-                words.fact("record.residue", SheetNumbers.amount(filling.residue())),
-                words.fact("record.fill", SheetNumbers.amount(filling.fill().mass())),
-                words.fact("record.packs", Integer.toString(filling.fullPacks())),
-                words.fact("record.last-pack", SheetNumbers.amount(filling.lastPack()))));
+    /** How the batch was filled, and the amendments. */
+    private Document filling(Document document) {
+        Document filled =
+                record.filling().map(filling -> filled(document, filling)).orElse(document);
+        if (record.amendments().isEmpty()) {
+            return filled;
+        }
+        return filled.heading(words.say("sheet.record.amendments"))
+                .table(
+                        List.of(
+                                Column.text(words.say("sheet.record.column.time")),
+                                Column.text(words.say("sheet.record.column.who")),
+                                Column.name(words.say("sheet.record.column.what"))),
+                        record.amendments().stream()
+                                .map(amendment ->
+                                        List.of(time(Optional.of(amendment.time())), amendment.who(), amendment.text()))
+                                .toList());
     }
 
-    private Page.Table amendments() {
-        List<List<String>> rows = new ArrayList<>();
-        for (Amendment amendment : record.amendments()) {
-            rows.add(List.of(time(Optional.of(amendment.time())), amendment.who(), amendment.text()));
-        }
-        return new Page.Table(
-                words.say("sheet.record.amendments"),
-                List.of(
-                        words.say("sheet.record.column.time"),
-                        words.say("sheet.record.column.who"),
-                        words.say("sheet.record.column.what")),
-                List.of(false, false, false),
-                rows);
+    private Document filled(Document document, Filling filling) {
+        return document.fact(words.say("sheet.record.residue"), SheetNumbers.amount(filling.residue()))
+                .fact(
+                        words.say("sheet.record.fill"),
+                        SheetNumbers.amount(filling.fill().mass()))
+                .fact(words.say("sheet.record.packs"), Integer.toString(filling.fullPacks()))
+                .fact(words.say("sheet.record.last-pack"), SheetNumbers.amount(filling.lastPack()));
     }
 
     private static String time(Optional<Instant> time) {

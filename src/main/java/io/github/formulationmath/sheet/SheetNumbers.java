@@ -1,29 +1,28 @@
 package io.github.formulationmath.sheet;
 
-import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.Interval;
 import java.math.RoundingMode;
+import javax.measure.quantity.Dimensionless;
 
-/** Numbers as sheets show them: exact where that is short, else rounded and marked with ≈. */
+/** Numbers as sheets show them: what a display shows, errors and guarantees; all others are {@link NumberText}. */
 final class SheetNumbers {
 
-    private static final int LONGEST_EXACT = 9;
     private static final Rounding TWO_DIGITS = Rounding.toSignificantDigits(2);
-    private static final Rounding SHORT = Rounding.toSignificantDigits(5);
 
     private SheetNumbers() {}
 
     static String amount(Amount<?> amount) {
-        return number(amount.exactValue()) + " " + FormulationUnits.symbolOf(amount.getUnit());
+        return NumberText.of(amount.exactValue(), amount.symbol());
     }
 
     /** A reading as the display shows it, with the zeros that its step keeps: 1.0 g. */
     static String reading(Amount<?> reading, Amount<?> step) {
         Rounding display = Rounding.toMultipleOf(step.exactValue()).with(RoundingMode.UNNECESSARY);
-        return display.format(reading.exactValue()) + " " + FormulationUnits.symbolOf(reading.getUnit());
+        return display.format(reading.exactValue()) + " " + reading.symbol();
     }
 
     /** An error in percent, to the two digits that say anything. */
@@ -32,28 +31,12 @@ final class SheetNumbers {
     }
 
     /** A guaranteed interval of shares in percent, rounded outwards so that it stays guaranteed. */
-    static String interval(Bounds fractions) {
-        Ratio low = fractions.lower().orElseThrow().times(100);
-        Ratio high = fractions.upper().orElseThrow().times(100);
+    static String interval(Interval<Amount<Dimensionless>> shares) {
+        Ratio low = shares.least().canonical().times(100);
+        Ratio high = shares.greatest().canonical().times(100);
         Ratio step = low.equals(high) ? TWO_DIGITS.stepFor(low) : TWO_DIGITS.stepFor(high.minus(low));
         Rounding grid = Rounding.toMultipleOf(step);
         return grid.with(RoundingMode.FLOOR).format(low) + " to "
                 + grid.with(RoundingMode.CEILING).format(high) + " %";
-    }
-
-    static String signed(Amount<?> amount) {
-        return (amount.signum() > 0 ? "+" : "") + amount(amount);
-    }
-
-    static String percent(Ratio fraction) {
-        return number(fraction.times(100)) + " %";
-    }
-
-    static String number(Ratio value) {
-        if (value.isDecimal() && value.toString().length() <= LONGEST_EXACT) {
-            return value.toString();
-        }
-        Ratio rounded = value.rounded(SHORT);
-        return "≈ " + rounded.toBigDecimal().toPlainString();
     }
 }

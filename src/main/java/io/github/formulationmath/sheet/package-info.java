@@ -1,10 +1,21 @@
 /**
- * What is printed: batch sheets and reports as text, Markdown, HTML and CSV.
+ * What lies on the bench and goes into the file: the batch sheet, the record sheet, the words of a label.
  *
- * <p>Reading order: {@link io.github.formulationmath.sheet.BatchSheet}, {@link
- * io.github.formulationmath.sheet.SheetFormat}. All sheets are put together from the same few blocks (a list of facts, a
- * table, a remark, a caution), so that they look alike in every format; all words come from the {@link
- * io.github.formulationmath.working.Wording}.
+ * <pre>
+ *   WeighingPlan, ExpectedProduct ── BatchSheet  ──\
+ *   BatchRecord                   ── RecordSheet ─── Document ── text, Markdown, HTML, LaTeX, CSV
+ *   BatchRecord, IngredientList   ── LabelText   ──/
+ * </pre>
+ *
+ * <p><b>What comes in:</b> a plan, a record, and the {@link io.github.formulationmath.reckoning.Wording}. <b>What goes out:</b> a
+ * {@link io.github.formulationmath.document.Document}; nothing is computed here, numbers are only put into words.
+ *
+ * <p><b>Reading order:</b> {@link io.github.formulationmath.sheet.BatchSheet}, {@link
+ * io.github.formulationmath.sheet.RecordSheet}, {@link io.github.formulationmath.sheet.LabelText}, {@code SheetNumbers}.
+ *
+ * <p><b>Why it is right:</b> a reading keeps the zeros of its display, a guaranteed interval is rounded outwards, all other
+ * numbers are {@link io.github.formulationmath.number.NumberText}; what a line cannot do is said in words below the tables,
+ * never by leaving it out.
  *
  * <p>May depend on everything; nothing depends on it.
  */

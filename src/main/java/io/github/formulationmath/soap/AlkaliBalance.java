@@ -4,11 +4,10 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
-import io.github.formulationmath.working.Phrase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -196,7 +195,7 @@ public final class AlkaliBalance {
     }
 
     private static Amount<Dimensionless> percent(Ratio share) {
-        return Amount.of(share.times(100), FormulationUnits.PERCENT);
+        return Amount.percent(share.times(100));
     }
 
     /** 1 − (hydroxide − acids)/fats, with the hydroxide most or least. */

@@ -3,6 +3,7 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Sentence;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Map;
@@ -58,12 +59,19 @@ public final class AlkaliNumber implements Comparable<AlkaliNumber>, Serializabl
         if (unit == null) {
             throw new NumberTextException(
                     text,
-                    "a saponification, acid or ester value needs its unit, which says the alkali: one of "
-                            + String.join(", ", UNITS.keySet()) + ", as in \"192 mg KOH/g\"");
+                    Sentence.of(
+                            "refusal.text.alkali-unit",
+                            "a saponification, acid or ester value needs its unit, which says the alkali: one of {units},"
+                                    + " as in \"192 mg KOH/g\"",
+                            "units",
+                            String.join(", ", UNITS.keySet())));
         }
         Ratio number = Ratio.parse(plain.substring(0, space));
         if (number.signum() < 0) {
-            throw new NumberTextException(text, "a fat takes up no less than no alkali: write 0 or more");
+            throw new NumberTextException(
+                    text,
+                    Sentence.of(
+                            "refusal.text.alkali-negative", "a fat takes up no less than no alkali: write 0 or more"));
         }
         return new AlkaliNumber(number.times(unit));
     }

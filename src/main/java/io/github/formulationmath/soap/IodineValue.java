@@ -3,6 +3,7 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Sentence;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -45,7 +46,13 @@ public final class IodineValue implements Comparable<IodineValue>, Serializable 
     public static IodineValue parse(String text) {
         String plain = Objects.requireNonNull(text, "text").strip();
         if (!plain.endsWith(UNIT)) {
-            throw new NumberTextException(text, "an iodine value is given in " + UNIT + ", as in \"86 g I2/100 g\"");
+            throw new NumberTextException(
+                    text,
+                    Sentence.of(
+                            "refusal.text.iodine-unit",
+                            "an iodine value is given in {unit}, as in \"86 g I2/100 g\"",
+                            "unit",
+                            UNIT));
         }
         return of(Ratio.parse(plain.substring(0, plain.length() - UNIT.length()).strip()));
     }

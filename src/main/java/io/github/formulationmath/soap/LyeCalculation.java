@@ -1,16 +1,16 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Mass;
@@ -247,7 +247,7 @@ public final class LyeCalculation {
      * @return the formula in grams
      */
     public Formula formula() {
-        MassFormulaBuilder builder = Formula.inMasses(name).phase("fats");
+        FormulaBuilder builder = Formula.inMasses(name).phase("fats");
         fats.forEach(p -> builder.line(Ingredient.of(p.what().name()), p.mass()));
         builder.phase("lye");
         alkalis.forEach(p -> builder.line(Ingredient.of(p.what().alkali().inciName()), p.mass()));

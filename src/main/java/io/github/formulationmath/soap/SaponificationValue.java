@@ -3,8 +3,8 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.weighing.CoverageFactor;
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.simulation.CoverageFactor;
 import java.io.Serializable;
 import java.util.Objects;
 

@@ -5,7 +5,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Phrase;
+import io.github.formulationmath.reckoning.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

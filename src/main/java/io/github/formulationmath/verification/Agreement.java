@@ -1,5 +1,7 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.number.Ratio;
+
 /** How a figure stands to ours. */
 public enum Agreement {
     /** The same number exactly. */
@@ -15,5 +17,30 @@ public enum Agreement {
     /** 0, where ours is more: no digit counts. As shown, the line would be left out. */
     SHOWS_NOTHING,
     /** Another number. */
-    DISAGREES
+    DISAGREES;
+
+    /** Of a figure by itself, rounded to the nearest step. */
+    static Agreement of(Figure figure, Ratio expected, Ratio step) {
+        if (!Hypothesis.Display.NEAREST.mayShow(expected, step, figure.number())) {
+            return DISAGREES;
+        }
+        if (figure.showsNothing()) {
+            return SHOWS_NOTHING;
+        }
+        if (figure.number().equals(expected)) {
+            return AGREES;
+        }
+        return figure.isBinary() && step.equals(figure.ownStep()) ? AGREES_AS_BINARY : AGREES_AS_ROUNDED;
+    }
+
+    /** Of the same figure where a habit gives it. */
+    Agreement under(RoundingHabit habit, Figure figure) {
+        if (this != DISAGREES) {
+            return this;
+        }
+        if (figure.showsNothing()) {
+            return SHOWS_NOTHING;
+        }
+        return habit.isPlainRounding() ? AGREES_AS_CLOSED : AGREES_BY_HABIT;
+    }
 }

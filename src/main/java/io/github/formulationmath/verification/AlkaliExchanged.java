@@ -6,13 +6,14 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import java.util.Collections;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
  * The mass of the one alkali shown for the other. The molar masses are exact, or as rounded in common tables. The names are
  * those on labels and bottles (common practice, no published source); lye by itself may be either.
  */
-final class AlkaliExchanged implements SlipModel {
+final class AlkaliExchanged {
 
     private static final Substance SODIUM = Substance.of("Sodium Hydroxide")
             .withCas("1310-73-2")
@@ -22,9 +23,10 @@ final class AlkaliExchanged implements SlipModel {
             .withSynonyms("KOH", "Potassium Hydroxide (KOH)", "Caustic Potash", "Potash Lye", "Potassium Lye");
     private static final Substance EITHER = Substance.of("Lye");
 
-    @Override
-    public Stream<Hypothesis> figures(Shown shown) {
-        return shown.suspects().stream().flatMap(wrong -> of(shown, wrong.line()));
+    private AlkaliExchanged() {}
+
+    static Stream<Hypothesis> ways(Shown shown) {
+        return shown.suspects().stream().flatMap(wrong -> of(shown, wrong.formulaLine()));
     }
 
     private static Stream<Hypothesis> of(Shown shown, FormulaLine line) {
@@ -42,8 +44,7 @@ final class AlkaliExchanged implements SlipModel {
     }
 
     private static Stream<Hypothesis> exchanged(Shown shown, FormulaLine line, String detail, Ratio factor) {
-        return Hypothesis.single(
-                Slip.ALKALI_EXCHANGED, detail, shown, line, shown.rightOf(line).times(factor));
+        return Hypothesis.changed(shown, detail, List.of(line), any -> factor);
     }
 
     private static Stream<Ratio> potassiumPerSodium() {

@@ -1,13 +1,12 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import java.io.IOException;
 import java.io.Reader;
@@ -19,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -218,16 +218,13 @@ public final class Claim implements Serializable {
         return Optional.ofNullable(total);
     }
 
-    /** The right batch. */
-    Batch batch() {
-        return Batch.of(formula, size);
-    }
-
-    static Ratio densityOf(FormulaLine line) {
-        Density density = line.ingredient()
-                .density()
-                .orElseThrow(() -> new IllegalStateException(Excerpt.of(line.name()) + " lost its density"));
-        return density.gramsPerMillilitre();
+    /** The symbol of the unit in which the size was given as a mass, of a pack or of the whole; none if it was not. */
+    Optional<String> massUnit() {
+        @Nullable
+        Amount<Mass> asked = size instanceof BatchSize.OfMass whole
+                ? whole.mass()
+                : size instanceof BatchSize.OfPacks packs ? packs.fillMass() : null;
+        return Optional.ofNullable(asked).map(mass -> mass.symbol());
     }
 
     @Override

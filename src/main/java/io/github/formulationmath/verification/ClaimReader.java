@@ -4,10 +4,14 @@ import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.csv.CsvTable;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Reads a claim from a table with the columns {@code record,group,name,value,figure}. Records: {@code formula} (name;
@@ -20,75 +24,93 @@ final class ClaimReader {
     static final CsvFormat FORMAT =
             CsvFormat.of(List.of("record", "group", "name", "value", "figure")).ofAtMost(1_000_000);
 
-    private final List<Row> lines = new ArrayList<>();
-    private final Map<String, CsvField> settings = new LinkedHashMap<>();
+    /** Which fields each record has a use for; a field that nothing reads would be a claim that nobody holds to. */
+    private static final Map<String, Set<String>> USED = Map.of(
+            "formula", Set.of("name", "value"),
+            "size", Set.of("name", "value"),
+            "balance", Set.of("name", "value"),
+            "part", Set.of("group", "name", "value"),
+            "density", Set.of("name", "value"),
+            "line", Set.of("group", "name", "value", "figure"),
+            "total", Set.of("figure"));
+
+    private final List<CsvRow> lines = new ArrayList<>();
     private final ClaimedMaterials materials = new ClaimedMaterials();
+    private final ClaimedSettings settings;
 
-    /** A row with its five fields. */
-    record Row(CsvField kind, CsvField group, CsvField name, CsvField value, CsvField figure) {
-
-        /** Refuses what stands where this kind of record has no use for it. */
-        void requireEmpty(String field, CsvField cell) {
-            if (!cell.text().isEmpty()) {
-                throw cell.wrong("a record of " + kind.text() + " has no use for the field " + field + ", where \""
-                        + cell.text() + "\" stands: leave it empty, or move it to the field it belongs to");
-            }
-        }
+    private ClaimReader(CsvField last) {
+        this.settings = new ClaimedSettings(last);
     }
-
-    private ClaimReader() {}
 
     static Claim read(CsvTable table) {
-        ClaimReader claim = new ClaimReader();
-        for (CsvRow row : table.rows()) {
-            claim.add(new Row(
-                    row.field("record"),
-                    row.field("group"),
-                    row.field("name"),
-                    row.field("value"),
-                    row.field("figure")));
-        }
-        return new ClaimAssembly(claim.settings, claim.lines, claim.materials, table.last()).claim();
+        ClaimReader reader = new ClaimReader(table.last());
+        table.rows().forEach(reader::add);
+        return reader.claim();
     }
 
-    private void add(Row row) {
-        requireUsed(row);
-        switch (row.kind().text()) {
-            case "formula" -> set(row, "formula", row.name(), row.value());
-            case "size", "balance" ->
-                set(row, row.kind().text() + " " + row.name().text(), row.value());
+    private void add(CsvRow row) {
+        String kind = row.text("record");
+        requireEmpty(row, USED.getOrDefault(kind, Set.copyOf(FORMAT.columns())));
+        switch (kind) {
+            case "formula" -> {
+                settings.set(row, "formula", "name");
+                settings.set(row, "formula value", "value");
+            }
+            case "size", "balance" -> settings.set(row, kind + " " + row.text("name"), "value");
             case "part" -> materials.part(row);
             case "density" -> materials.density(row);
             case "line" -> lines.add(row);
-            case "total" -> set(row, "total", row.figure());
+            case "total" -> settings.set(row, "total", "figure");
             default ->
-                throw row.kind()
-                        .wrong("record is \"" + row.kind().text()
+                throw row.field("record")
+                        .wrong("record is \"" + kind
                                 + "\": it must be formula, size, balance, part, density, line or total");
         }
     }
 
-    /** Which fields each record uses; a field that nothing reads would be a claim that nobody holds to. */
-    private static void requireUsed(Row row) {
-        String kind = row.kind().text();
-        if (List.of("formula", "size", "balance", "density", "total").contains(kind)) {
-            row.requireEmpty("group", row.group());
-        }
-        if (List.of("formula", "size", "balance", "part", "density").contains(kind)) {
-            row.requireEmpty("figure", row.figure());
-        }
-        if (kind.equals("total")) {
-            row.requireEmpty("name", row.name());
-            row.requireEmpty("value", row.value());
+    private static void requireEmpty(CsvRow row, Set<String> used) {
+        for (String column : List.of("group", "name", "value", "figure")) {
+            if (!used.contains(column) && !row.text(column).isEmpty()) {
+                throw row.field(column)
+                        .wrong("a record of " + row.text("record") + " has no use for the field " + column
+                                + ", where \""
+                                + row.text(column)
+                                + "\" stands: leave it empty, or move it to the field it belongs to");
+            }
         }
     }
 
-    private void set(Row row, String key, CsvField... values) {
-        for (int i = 0; i < values.length; i++) {
-            String field = i == 0 ? key : key + " value";
-            if (settings.putIfAbsent(field, values[i]) != null) {
-                throw row.kind().wrong("\"" + field + "\" stands twice: a claim has one; keep one of the two rows");
+    private Claim claim() {
+        settings.requireWhole();
+        materials.requireUsed(lines.stream().map(row -> row.text("name")).collect(Collectors.toSet()));
+        Claim claim = Claim.about(new ClaimedLines(lines, materials, settings).formula(), settings.size());
+        Claim on = settings.balance().map(claim::on).orElse(claim);
+        Claim all = on.withFigures(figures(claim.formula()));
+        return settings.get("total").map(total -> total.as(all::withTotal)).orElse(all);
+    }
+
+    private Map<FormulaLine, Figure> figures(Formula formula) {
+        Map<FormulaLine, Figure> figures = new LinkedHashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            if (!lines.get(i).text("figure").isEmpty()) {
+                figures.put(formula.lines().get(i), figure(lines.get(i)));
             }
         }
+        if (figures.isEmpty()) {
+            throw settings.last()
+                    .wrong("no line has a figure: write what was shown into the last field of at least one line");
+        }
+        return figures;
+    }
+
+    private Figure figure(CsvRow row) {
+        Figure figure = row.field("figure").as(Figure::parse);
+        if (figure.isVolume() && !materials.hasDensity(row.text("name"))) {
+            throw row.field("figure")
+                    .wrong("the figure of " + row.text("name") + " is the volume " + figure
+                            + ", and the material has no density: add a record of density with that name and a value like"
+                            + " 0.92 g/mL, or give the figure as a mass");
+        }
+        return figure;
     }
 }

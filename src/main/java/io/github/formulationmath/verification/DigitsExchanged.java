@@ -1,6 +1,7 @@
 package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -8,25 +9,25 @@ import java.util.stream.Stream;
  * Two neighbouring digits of one figure written in the wrong order, also across the decimal point. A zero in front counts
  * as no digit: 9.0 for 0.9 is a decimal point moved.
  */
-final class DigitsExchanged implements SlipModel {
+final class DigitsExchanged {
 
-    @Override
-    public Stream<Hypothesis> figures(Shown shown) {
+    private DigitsExchanged() {}
+
+    static Stream<Hypothesis> ways(Shown shown) {
         return shown.suspects().stream().flatMap(wrong -> of(shown, wrong));
     }
 
     /** What was shown less what was meant is added to the right mass: so the figure keeps its own distance. */
-    private static Stream<Hypothesis> of(Shown shown, ShownLine wrong) {
-        Ratio mass = shown.rightOf(wrong.line());
+    private static Stream<Hypothesis> of(Shown shown, FigureCheck wrong) {
         return meant(wrong.figure())
-                .filter(meant -> Hypothesis.Display.NEAREST.mayShow(wrong.exact(), wrong.step(), meant))
-                .map(meant -> wrong.figure().number().minus(meant).dividedBy(wrong.exact()))
-                .flatMap(off -> Hypothesis.single(
-                        Slip.DIGITS_EXCHANGED,
-                        wrong.line().name(),
-                        shown,
-                        wrong.line(),
-                        mass.times(Ratio.ONE.plus(off))));
+                .filter(meant -> Hypothesis.Display.NEAREST.mayShow(
+                        wrong.expected().exactValue(), wrong.step().exactValue(), meant))
+                .map(meant -> wrong.figure()
+                        .number()
+                        .minus(meant)
+                        .dividedBy(wrong.expected().exactValue()))
+                .flatMap(off -> Hypothesis.changed(
+                        shown, wrong.line().name(), List.of(wrong.formulaLine()), line -> Ratio.ONE.plus(off)));
     }
 
     /** The numbers that become the figure when two of their neighbouring digits change places. */

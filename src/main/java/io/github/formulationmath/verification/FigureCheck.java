@@ -1,128 +1,124 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.BatchLine;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.Locale;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
 
 /**
- * One figure held against ours. As a result it is the deviation: the figure less our mass, in grams.
+ * One figure held against ours.
  *
  * <p>Example: 12 g expected and 12.4 g shown deviate by 0.4 g.
  *
- * <p>Immutable and thread-safe.
+ * @param line the line of our batch, with its right mass
+ * @param figure what was shown
+ * @param expected our mass, or volume, in the unit of the figure, exact
+ * @param step how finely the figure was rounded
+ * @param agreement how the figure stands to ours
  */
-public final class FigureCheck implements Explained {
+public record FigureCheck(BatchLine line, Figure figure, Amount<?> expected, Amount<?> step, Agreement agreement) {
 
     private static final Symbol FIGURE = Symbol.of("F", "claimed-figure", Kind.MASS);
     private static final Symbol VOLUME = Symbol.of("F", "claimed-figure", Kind.VOLUME);
     private static final Symbol DENSITY = Symbol.of("ρ", "density", Kind.DENSITY);
     private static final Symbol DEVIATION = Symbol.of("Δ", "deviation", Kind.MASS);
 
-    private final BatchLine line;
-    private final Figure figure;
-    private final Ratio expected;
-    private final Ratio step;
-    private final Agreement agreement;
-
-    FigureCheck(BatchLine line, Figure figure, Ratio expected, Ratio step, Agreement agreement) {
-        this.line = line;
-        this.figure = figure;
-        this.expected = expected;
-        this.step = step;
-        this.agreement = agreement;
+    /** By itself, whatever habit the figures show; the step in the unit of the figure. */
+    static FigureCheck of(BatchLine line, Figure figure, Ratio step) {
+        Ratio expected = line.mass().canonical().dividedBy(figure.gramsPerUnit(line.line()));
+        return new FigureCheck(
+                line, figure, figure.inUnit(expected), figure.inUnit(step), Agreement.of(figure, expected, step));
     }
 
-    /**
-     * The line of our batch.
-     *
-     * @return the line with its right mass
-     */
-    public BatchLine line() {
-        return line;
+    /** The same where a habit gives all figures, if there is one. */
+    FigureCheck under(Optional<RoundingHabit> habit) {
+        return new FigureCheck(
+                line,
+                figure,
+                expected,
+                step,
+                habit.map(by -> agreement.under(by, figure)).orElse(agreement));
     }
 
-    /**
-     * The figure.
-     *
-     * @return what was shown
-     */
-    public Figure figure() {
-        return figure;
+    FormulaLine formulaLine() {
+        return line.line();
     }
 
-    /**
-     * Our number in the unit of the figure.
-     *
-     * @return the exact number
-     */
-    public Ratio expected() {
-        return expected;
+    /** Whether it is not ours to the nearest step; asked before a habit is known. */
+    boolean isWrong() {
+        return agreement == Agreement.DISAGREES;
     }
 
-    /**
-     * How finely the figure was rounded.
-     *
-     * @return the step in the unit of the figure
-     */
-    public Ratio step() {
-        return step;
+    /** What the figure would be for a mass, not rounded. */
+    Ratio numberFor(Ratio grams) {
+        return grams.dividedBy(figure.gramsPerUnit(line.line()));
     }
 
-    /**
-     * Whether it agrees.
-     *
-     * @return how the figure stands to ours
-     */
-    public Agreement agreement() {
-        return agreement;
+    /** How far the figure is from ours, in steps. */
+    Ratio distance() {
+        return distanceTo(expected.exactValue());
+    }
+
+    /** How far the figure is from a number, in steps. */
+    Ratio distanceTo(Ratio number) {
+        return figure.number().minus(number).abs().dividedBy(step.exactValue());
+    }
+
+    /** How many digits count, from the first that is not 0 to the step. */
+    int digits() {
+        Ratio steps = figure.number().dividedBy(step.exactValue()).floor();
+        return steps.isZero() ? 0 : steps.numerator().toString().length();
     }
 
     /**
      * By how much the figure is off.
      *
-     * @return the figure less our number, in the unit of the figure
+     * @return the figure less our mass, in the unit of the figure, or in grams if the figure is a volume
      */
-    public Ratio deviation() {
-        return figure.number().minus(expected);
+    public Amount<Mass> deviation() {
+        return figure.massInUnit(excess()).withWorking(FigureCheck::question, this, FigureCheck::deviationIn);
     }
 
-    @Override
-    public Phrase question() {
+    /** The deviation in grams. */
+    Ratio excess() {
+        return deviationIn(Reckoning.plain());
+    }
+
+    /** The mass that was shown, in grams. */
+    Ratio claimed() {
+        return claimed(Reckoning.plain());
+    }
+
+    private Phrase question() {
         return Phrase.of("question.deviation", line.name());
     }
 
-    @Override
-    public Ratio result() {
-        return derive(Reckoning.plain());
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
+    <V> V deviationIn(Reckoning<V> r) {
         return r.named(DEVIATION, line, r.difference(claimed(r), r.known(line)));
     }
 
     private <V> V claimed(Reckoning<V> r) {
         Source source = Source.written(figure.written());
         Ratio value = figure.number().times(figure.unitSize());
-        if (!figure.isVolume()) {
-            return r.given(FIGURE, line, value, source);
-        }
-        V density = r.given(DENSITY, line, Claim.densityOf(line.line()), Source.user());
-        return r.product(r.given(VOLUME, line, value, source), density);
+        return figure.isVolume()
+                ? r.product(
+                        r.given(VOLUME, line, value, source),
+                        r.given(DENSITY, line, Figure.densityOf(line.line()), Source.user()))
+                : r.given(FIGURE, line, value, source);
     }
 
     /** The name and the figure, and how it stands. */
     @Override
     public String toString() {
         return line.name() + " " + figure + ": "
-                + agreement.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", ours "
-                + expected + " " + FormulationUnits.symbolOf(figure.unit());
+                + agreement.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", ours " + expected;
     }
 }

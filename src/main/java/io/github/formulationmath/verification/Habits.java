@@ -3,15 +3,10 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.BatchLine;
-import io.github.formulationmath.scaling.BatchSize;
-import io.github.formulationmath.scaling.MassSize;
-import io.github.formulationmath.scaling.PackSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** Looks for the habit by which the figures of a claim are ours, plain roundings before others. */
@@ -100,14 +95,11 @@ final class Habits {
     }
 
     private Optional<Found> restElsewhere() {
-        List<BatchLine> lines = shown.batch().lines();
-        int largest = 0;
-        for (int i = 1; i < lines.size(); i++) {
-            largest = lines.get(i).result().compareTo(lines.get(largest).result()) > 0 ? i : largest;
-        }
+        List<Ratio> right = shown.right();
+        int largest = right.indexOf(right.stream().reduce(Ratio.ZERO, Ratio::max));
         Optional<Found> found = set.takesRest(largest)
                 ? found(RoundingHabit.LARGEST_LINE_TAKES_REST)
-                : set.takesRest(lines.size() - 1) ? found(RoundingHabit.LAST_LINE_TAKES_REST) : Optional.empty();
+                : set.takesRest(right.size() - 1) ? found(RoundingHabit.LAST_LINE_TAKES_REST) : Optional.empty();
         return found.map(habit -> told(habit, set.batch(), stepOfTotal()));
     }
 
@@ -124,30 +116,18 @@ final class Habits {
     }
 
     private Optional<Found> roundOunce() {
-        boolean asked = isOunce(shown.claim().size());
+        boolean asked = shown.claim().massUnit().filter("oz"::equals).isPresent();
         long inOunces = shown.lines().stream()
-                .filter(line -> isOunce(line.figure().unit()))
+                .filter(line -> line.figure().symbol().equals("oz"))
                 .count();
         if (asked ? inOunces > 0 : inOunces < shown.lines().size() || inOunces == 0) {
             return Optional.empty();
         }
         FigureSet scaled = set.scaled(asked ? ROUND_OUNCE.dividedBy(OUNCE) : OUNCE.dividedBy(ROUND_OUNCE));
-        Ratio batch = total != null && isOunce(total.unit()) == asked ? set.batch() : scaled.batch();
+        Ratio batch = total != null && total.symbol().equals("oz") == asked ? set.batch() : scaled.batch();
         return plain(scaled)
                 .map(found -> new Found(RoundingHabit.OUNCE_OF_28_35_GRAMS, "", found.mixedTies(), false))
                 .map(found -> told(found, batch, stepOfTotal()));
-    }
-
-    private static boolean isOunce(BatchSize size) {
-        if (size instanceof MassSize mass) {
-            return isOunce(mass.mass().getUnit());
-        }
-        return size instanceof PackSize packs && isOunce(packs.fillMass().getUnit());
-    }
-
-    private static boolean isOunce(Unit<?> unit) {
-        return FormulationUnits.factorOf(unit).equals(OUNCE)
-                && FormulationUnits.symbolOf(unit).equals("oz");
     }
 
     private Optional<Found> halfGrams() {
@@ -164,7 +144,7 @@ final class Habits {
     }
 
     private static boolean isHalfGrams(Figure figure) {
-        return FormulationUnits.symbolOf(figure.unit()).equals("g")
+        return figure.symbol().equals("g")
                 && figure.number().dividedBy(HALF_GRAM).isInteger();
     }
 
@@ -180,8 +160,9 @@ final class Habits {
         for (int digits = MOST_DIGITS; digits >= Math.max(FEWEST_DIGITS, written); digits--) {
             Rounding rounding = Rounding.toSignificantDigits(digits);
             List<Ratio> steps = new ArrayList<>();
-            for (ShownLine line : shown.lines()) {
-                steps.add(rounding.stepFor(line.exact()).times(line.gramsPerUnit()));
+            for (FigureCheck line : shown.lines()) {
+                steps.add(rounding.stepFor(line.expected().exactValue())
+                        .times(line.figure().gramsPerUnit(line.formulaLine())));
             }
             FigureSet coarser = set.withSteps(steps);
             if (coarser.eachIsNearest()) {

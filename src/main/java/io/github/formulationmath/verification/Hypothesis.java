@@ -2,84 +2,91 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The figures under one slip.
+ * The figures under one slip, made in one way.
  *
- * @param slip the slip
  * @param detail what exactly went wrong, in a name or a number; may be empty
  * @param grams the masses, not rounded, of the lines that the slip touches, by position; the others are right
  * @param display what the slip does to a number on its way to the display, as which a number may be shown
  * @param restFollows whether the q.s. line is among them only as what the others leave
  */
-record Hypothesis(Slip slip, String detail, Map<Integer, Ratio> grams, Display display, boolean restFollows) {
+record Hypothesis(String detail, Map<Integer, Ratio> grams, Display display, boolean restFollows) {
 
     /** From the exact number to the one shown, for a display that moves by a step. */
     interface Display {
 
         /** Half a step either way: any rounding to the nearest, whatever it does with ties. */
-        Display NEAREST =
-                (exact, step, shown) -> shown.minus(exact).abs().times(2).compareTo(step) <= 0;
+        Display NEAREST = (exact, step, shown) -> {
+            // The exact number may be long; it is only compared.
+            Ratio half = step.dividedBy(2);
+            return exact.compareTo(shown.minus(half)) >= 0 && exact.compareTo(shown.plus(half)) <= 0;
+        };
 
         /** Whether a display with this slip may show a number. */
         boolean mayShow(Ratio exact, Ratio step, Ratio shown);
     }
 
-    static Hypothesis of(Slip slip, String detail, Map<Integer, Ratio> grams) {
-        return new Hypothesis(slip, detail, grams, Display.NEAREST, false);
-    }
-
-    /** Every line, from its right mass. */
-    static Hypothesis mapped(Slip slip, String detail, List<Ratio> right, UnaryOperator<Ratio> change) {
-        return of(slip, detail, all(right.stream().map(change).toList()));
-    }
-
-    static Hypothesis scaled(Slip slip, String detail, List<Ratio> right, Ratio factor) {
-        return mapped(slip, detail, right, grams -> grams.times(factor));
-    }
-
     /** The right masses on a display that goes wrong. */
-    static Hypothesis displayed(Slip slip, List<Ratio> right, Display display) {
-        return new Hypothesis(slip, "", all(right), display, false);
+    static Hypothesis displayed(Shown shown, Display display) {
+        return new Hypothesis("", masses(shown, shown.formula().lines(), line -> Ratio.ONE), display, false);
     }
 
-    /** Masses in the order of the formula. */
-    static Map<Integer, Ratio> all(List<Ratio> masses) {
-        Map<Integer, Ratio> grams = new HashMap<>();
-        for (int i = 0; i < masses.size(); i++) {
-            grams.put(i + 1, masses.get(i));
-        }
-        return grams;
+    /** Every line times a factor. */
+    static Stream<Hypothesis> scaled(Shown shown, String detail, Ratio factor) {
+        return changed(shown, detail, shown.formula().lines(), line -> factor);
     }
 
-    /** One line wrong, and all others right; or the q.s. line taking what it leaves. */
-    static Stream<Hypothesis> single(Slip slip, String detail, Shown shown, FormulaLine line, Ratio grams) {
-        return bothWays(slip, detail, shown, Map.of(line.position(), grams));
+    /** Some lines times a factor, and all others right. */
+    static Hypothesis alone(
+            Shown shown, String detail, Collection<FormulaLine> lines, Function<FormulaLine, Ratio> factor) {
+        return new Hypothesis(detail, masses(shown, lines, factor), Display.NEAREST, false);
     }
 
-    /** Some lines wrong, and all others right; or the q.s. line, if it is none of them, taking what they leave. */
-    static Stream<Hypothesis> bothWays(Slip slip, String detail, Shown shown, Map<Integer, Ratio> grams) {
-        Hypothesis alone = of(slip, detail, grams);
-        Optional<FormulaLine> rest =
-                shown.rest().filter(line -> !grams.containsKey(line.position())).filter(shown::isWrong);
+    /** Each line of a kind by itself, if its figure may be wrong by that; then all of them together. */
+    static Stream<Hypothesis> eachOrAll(Shown shown, Predicate<FormulaLine> kind, Function<FormulaLine, Ratio> factor) {
+        List<FormulaLine> all = shown.formula().lines().stream().filter(kind).toList();
+        Stream<Hypothesis> each = shown.suspects().stream()
+                .map(FigureCheck::formulaLine)
+                .filter(kind)
+                .flatMap(line -> changed(shown, line.name(), List.of(line), factor));
+        return all.size() < 2 ? each : Stream.concat(each, changed(shown, "", all, factor));
+    }
+
+    /** Some lines times a factor, and all others right; or the q.s. line, if it is none of them, taking what they leave. */
+    static Stream<Hypothesis> changed(
+            Shown shown, String detail, Collection<FormulaLine> lines, Function<FormulaLine, Ratio> factor) {
+        Hypothesis alone = alone(shown, detail, lines, factor);
+        Map<Integer, Ratio> filled = new HashMap<>(alone.grams);
+        Optional<FormulaLine> rest = shown.rest()
+                .filter(line -> !filled.containsKey(line.position()))
+                .filter(shown::isWrong);
         if (rest.isEmpty()) {
             return Stream.of(alone);
         }
         Ratio left = shown.rightOf(rest.get());
-        for (Map.Entry<Integer, Ratio> changed : grams.entrySet()) {
-            left = left.plus(shown.right().get(changed.getKey() - 1)).minus(changed.getValue());
+        for (Map.Entry<Integer, Ratio> line : filled.entrySet()) {
+            left = left.plus(shown.right().get(line.getKey() - 1)).minus(line.getValue());
         }
         if (left.signum() < 0) {
             return Stream.of(alone);
         }
-        Map<Integer, Ratio> filled = new HashMap<>(grams);
         filled.put(rest.get().position(), left);
-        return Stream.of(alone, new Hypothesis(slip, detail, filled, Display.NEAREST, true));
+        return Stream.of(alone, new Hypothesis(detail, filled, Display.NEAREST, true));
+    }
+
+    private static Map<Integer, Ratio> masses(
+            Shown shown, Collection<FormulaLine> lines, Function<FormulaLine, Ratio> factor) {
+        Map<Integer, Ratio> grams = new HashMap<>();
+        lines.forEach(line -> grams.put(line.position(), shown.rightOf(line).times(factor.apply(line))));
+        return grams;
     }
 }

@@ -2,19 +2,16 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.scaling.MassSize;
-import io.github.formulationmath.scaling.PackSize;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import javax.measure.Unit;
 
 /**
  * One ounce for another where an ounce was asked for or shown: avoirdupois, troy, or a fluid ounce filled with water at 1
- * g/mL.
+ * g/mL. A weight that was asked for stays a weight; a volume is not its business.
  */
-final class OunceExchanged implements SlipModel {
+final class OunceExchanged {
 
     private static final Map<String, Ratio> GRAMS = Map.of(
             "oz", FormulationUnits.factorOf(FormulationUnits.OUNCE),
@@ -22,51 +19,34 @@ final class OunceExchanged implements SlipModel {
             "US fl oz", FormulationUnits.factorOf(FormulationUnits.US_FLUID_OUNCE),
             "imp fl oz", FormulationUnits.factorOf(FormulationUnits.IMPERIAL_FLUID_OUNCE));
 
-    @Override
-    public Stream<Hypothesis> figures(Shown shown) {
-        List<Ratio> right = shown.right();
-        Stream<Hypothesis> asked = meant(shown.claim())
-                .flatMap(unit -> others(unit)
-                        .map(other -> Hypothesis.scaled(
-                                Slip.OUNCE_EXCHANGED,
-                                unit + " → " + other,
-                                right,
-                                grams(other).dividedBy(grams(unit)))));
-        Stream<Hypothesis> seen = shownIn(shown.claim())
-                .flatMap(unit -> others(unit)
-                        .map(other -> Hypothesis.scaled(
-                                Slip.OUNCE_EXCHANGED,
-                                other + " → " + unit,
-                                right,
-                                grams(unit).dividedBy(grams(other)))));
+    private OunceExchanged() {}
+
+    static Stream<Hypothesis> ways(Shown shown) {
+        Stream<Hypothesis> asked = ounce(shown.claim().massUnit().stream().toList())
+                .flatMap(unit -> others(unit).flatMap(other -> exchanged(shown, unit, other)));
+        List<String> units = shown.lines().stream()
+                .map(check -> check.figure().symbol())
+                .distinct()
+                .toList();
+        Stream<Hypothesis> seen =
+                ounce(units).flatMap(unit -> others(unit).flatMap(other -> exchanged(shown, other, unit)));
         return Stream.concat(asked, seen);
     }
 
-    private static Ratio grams(String unit) {
-        return Objects.requireNonNull(GRAMS.get(unit), unit);
+    /** The one unit there is, if it is an ounce. */
+    private static Stream<String> ounce(List<String> units) {
+        return units.size() == 1 ? units.stream().filter(GRAMS::containsKey) : Stream.empty();
     }
 
     private static Stream<String> others(String unit) {
         return GRAMS.keySet().stream().filter(other -> !other.equals(unit)).sorted();
     }
 
-    /** The ounce the size was given in: a weight stays a weight, a volume is not its business. */
-    private static Stream<String> meant(Claim claim) {
-        if (claim.size() instanceof MassSize size) {
-            return ounce(size.mass().getUnit());
-        }
-        return claim.size() instanceof PackSize packs ? ounce(packs.fillMass().getUnit()) : Stream.empty();
+    private static Stream<Hypothesis> exchanged(Shown shown, String from, String to) {
+        return Hypothesis.scaled(shown, from + " → " + to, grams(to).dividedBy(grams(from)));
     }
 
-    private static Stream<String> shownIn(Claim claim) {
-        List<String> units = claim.figures().values().stream()
-                .map(figure -> FormulationUnits.symbolOf(figure.unit()))
-                .distinct()
-                .toList();
-        return units.size() == 1 ? units.stream().filter(GRAMS::containsKey) : Stream.empty();
-    }
-
-    private static Stream<String> ounce(Unit<?> unit) {
-        return Stream.of(FormulationUnits.symbolOf(unit)).filter(GRAMS::containsKey);
+    private static Ratio grams(String unit) {
+        return Objects.requireNonNull(GRAMS.get(unit), unit);
     }
 }

@@ -1,69 +1,66 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.scaling.PackSize;
-import java.util.Map;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
  * The q.s. line as it was before something else changed: given the whole batch; left at its mass before the overage was
  * added to the others; or left as if another line, or the lines of a phase, had never been written.
  */
-final class RestNotAdjusted implements SlipModel {
+final class RestNotAdjusted {
 
-    @Override
-    public Stream<Hypothesis> figures(Shown shown) {
+    private RestNotAdjusted() {}
+
+    static Stream<Hypothesis> ways(Shown shown) {
         return shown.suspects().stream()
-                .map(ShownLine::line)
+                .map(FigureCheck::formulaLine)
                 .filter(FormulaLine::isQuantitySufficient)
-                .flatMap(rest -> of(shown, rest));
-    }
-
-    private static Stream<Hypothesis> of(Shown shown, FormulaLine rest) {
-        Stream<Hypothesis> whole = Stream.of(with(rest, shown.batch().result(), rest.name()));
-        return Stream.of(whole, beforeOverage(shown, rest), beforeLine(shown, rest), beforePhase(shown, rest))
-                .flatMap(ways -> ways);
+                .flatMap(rest -> Stream.of(
+                                Stream.of(with(shown, rest, rest.name(), shown.mass())),
+                                beforeOverage(shown, rest),
+                                beforeLine(shown, rest),
+                                beforePhase(shown, rest))
+                        .flatMap(ways -> ways));
     }
 
     private static Stream<Hypothesis> beforeOverage(Shown shown, FormulaLine rest) {
-        if (!(shown.claim().size() instanceof PackSize packs)) {
-            return Stream.empty();
-        }
-        Ratio factor = Ratio.ONE.plus(packs.overage().fraction());
-        return Stream.of(with(rest, shown.rightOf(rest).dividedBy(factor), rest.name()));
+        return shown.claim().size() instanceof BatchSize.OfPacks packs
+                ? Stream.of(with(
+                        shown,
+                        rest,
+                        rest.name(),
+                        shown.rightOf(rest)
+                                .dividedBy(Ratio.ONE.plus(packs.overage().fraction()))))
+                : Stream.empty();
     }
 
-    /** Without a line the rest would be larger by just its mass, since the batch stays what it is. */
     private static Stream<Hypothesis> beforeLine(Shown shown, FormulaLine rest) {
-        return shown.claim().formula().lines().stream()
-                .filter(line -> line.position() != rest.position())
-                .map(line -> without(shown, rest, shown.rightOf(line), line.name()));
+        return shown.formula().lines().stream()
+                .filter(line -> !line.equals(rest))
+                .map(line -> without(shown, rest, line.name(), List.of(line)));
     }
 
     /** A phase of one line is that line; all other lines together are the whole batch, and told so. */
     private static Stream<Hypothesis> beforePhase(Shown shown, FormulaLine rest) {
-        return shown.claim().formula().phases().stream()
-                .filter(phase -> others(phase, rest) > 1
-                        && others(phase, rest) < shown.right().size() - 1)
-                .map(phase -> without(shown, rest, massBeside(shown, phase, rest), phase.name()));
+        return shown.formula().phases().stream().flatMap(phase -> {
+            List<FormulaLine> others =
+                    phase.lines().stream().filter(line -> !line.equals(rest)).toList();
+            return others.size() > 1 && others.size() < shown.right().size() - 1
+                    ? Stream.of(without(shown, rest, phase.name(), others))
+                    : Stream.empty();
+        });
     }
 
-    private static int others(Phase phase, FormulaLine rest) {
-        return phase.lines().size() - (phase.name().equals(rest.phase()) ? 1 : 0);
+    /** Without some lines the rest would be larger by just their mass, since the batch stays what it is. */
+    private static Hypothesis without(Shown shown, FormulaLine rest, String name, List<FormulaLine> lines) {
+        Ratio larger = lines.stream().map(shown::rightOf).reduce(shown.rightOf(rest), Ratio::plus);
+        return with(shown, rest, rest.name() + " + " + name, larger);
     }
 
-    private static Ratio massBeside(Shown shown, Phase phase, FormulaLine rest) {
-        Ratio mass = shown.massOf(phase);
-        return phase.name().equals(rest.phase()) ? mass.minus(shown.rightOf(rest)) : mass;
-    }
-
-    private static Hypothesis without(Shown shown, FormulaLine rest, Ratio left, String name) {
-        return with(rest, shown.rightOf(rest).plus(left), rest.name() + " + " + name);
-    }
-
-    private static Hypothesis with(FormulaLine rest, Ratio grams, String detail) {
-        return Hypothesis.of(Slip.REST_NOT_ADJUSTED, detail, Map.of(rest.position(), grams));
+    private static Hypothesis with(Shown shown, FormulaLine rest, String detail, Ratio grams) {
+        return Hypothesis.alone(shown, detail, List.of(rest), line -> grams.dividedBy(shown.rightOf(line)));
     }
 }

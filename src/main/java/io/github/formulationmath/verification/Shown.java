@@ -1,13 +1,12 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchLine;
+import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchLine;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** What a claim shows beside what is right, worked out once, so that each hypothesis costs only what it changes. */
@@ -30,69 +29,52 @@ final class Shown {
     private final Claim claim;
     private final Batch batch;
     private final List<Ratio> right;
-    private final Map<Integer, ShownLine> lines = new LinkedHashMap<>();
+    private final Map<Integer, FigureCheck> lines = new LinkedHashMap<>();
     private final Steps steps;
     private final FigureSet toOnePlace;
     private final FigureSet coarserWhenLarger;
-    private final List<ShownLine> wrong;
-    private final List<ShownLine> farthestFirst;
-    private final Map<String, Ratio> phaseMasses = new HashMap<>();
+    private final List<FigureCheck> wrong;
+    private final Map<Integer, Ratio> farthestFirst = new LinkedHashMap<>();
+    private final Map<String, Ratio> phaseShares = new HashMap<>();
     private final boolean restCloses;
 
-    Shown(Claim claim, Batch batch) {
+    Shown(Claim claim) {
         this.claim = claim;
-        this.batch = batch;
-        this.right = batch.lines().stream().map(BatchLine::result).toList();
-        List<FormulaLine> given = claim.formula().lines().stream()
-                .filter(line -> claim.figures().containsKey(line.position()))
+        this.batch = Batch.of(claim.formula(), claim.size());
+        this.right = batch.lines().stream().map(line -> line.mass().canonical()).toList();
+        List<BatchLine> given = batch.lines().stream()
+                .filter(line -> claim.figures().containsKey(line.line().position()))
                 .toList();
         List<Figure> figures = given.stream().map(this::figure).toList();
+        List<Ratio> grams = given.stream()
+                .map(line -> figure(line).gramsPerUnit(line.line()))
+                .toList();
         this.steps = Steps.of(claim, figures);
-        this.toOnePlace = set(given, steps::even);
-        this.coarserWhenLarger = toOnePlace.withSteps(beside -> inGrams(given, steps.coarserWhenLarger(beside)));
+        this.toOnePlace = new FigureSet(
+                given.stream().map(line -> rightOf(line.line())).toList(),
+                times(figures.stream().map(Figure::number).toList(), grams),
+                beside -> times(steps.even(beside), grams),
+                mass(),
+                given.size() == right.size() && figures.stream().noneMatch(Figure::isVolume));
+        this.coarserWhenLarger = toOnePlace.withSteps(beside -> times(steps.coarserWhenLarger(beside), grams));
         int place = restPlace();
         this.restCloses = place >= 0 && toOnePlace.closesWith(place);
         List<Ratio> each = steps.coarserWhenLarger(restCloses ? place : -1);
         for (int i = 0; i < given.size(); i++) {
-            FormulaLine line = given.get(i);
-            lines.put(line.position(), ShownLine.of(line, figures.get(i), each.get(i), rightOf(line)));
+            FigureCheck check = FigureCheck.of(given.get(i), figures.get(i), each.get(i));
+            lines.put(check.formulaLine().position(), check);
         }
-        this.wrong = lines.values().stream().filter(ShownLine::isWrong).toList();
-        this.farthestFirst = lines.values().stream()
-                .sorted(Comparator.comparing(ShownLine::distance).reversed())
+        this.wrong = lines.values().stream().filter(FigureCheck::isWrong).toList();
+    }
+
+    private Figure figure(BatchLine line) {
+        return Objects.requireNonNull(claim.figures().get(line.line().position()), line.name());
+    }
+
+    private static List<Ratio> times(List<Ratio> numbers, List<Ratio> grams) {
+        return IntStream.range(0, numbers.size())
+                .mapToObj(i -> numbers.get(i).times(grams.get(i)))
                 .toList();
-        for (Phase phase : claim.formula().phases()) {
-            phaseMasses.put(
-                    phase.name(), phase.lines().stream().map(this::rightOf).reduce(Ratio.ZERO, Ratio::plus));
-        }
-    }
-
-    private Figure figure(FormulaLine line) {
-        return Objects.requireNonNull(claim.figures().get(line.position()), line.name());
-    }
-
-    private FigureSet set(List<FormulaLine> given, IntFunction<List<Ratio>> stepsBeside) {
-        return new FigureSet(
-                given.stream().map(this::rightOf).toList(),
-                given.stream()
-                        .map(line -> figure(line).number().times(gramsPerUnit(line)))
-                        .toList(),
-                beside -> inGrams(given, stepsBeside.apply(beside)),
-                batch.result(),
-                given.size() == right.size()
-                        && given.stream().noneMatch(line -> figure(line).isVolume()));
-    }
-
-    private Ratio gramsPerUnit(FormulaLine line) {
-        return ShownLine.gramsPerUnit(line, figure(line));
-    }
-
-    private List<Ratio> inGrams(List<FormulaLine> given, List<Ratio> each) {
-        List<Ratio> grams = new ArrayList<>();
-        for (int i = 0; i < given.size(); i++) {
-            grams.add(each.get(i).times(gramsPerUnit(given.get(i))));
-        }
-        return grams;
     }
 
     /** The figures with the steps of one place for all. */
@@ -119,8 +101,17 @@ final class Shown {
         return claim;
     }
 
+    Formula formula() {
+        return claim.formula();
+    }
+
     Batch batch() {
         return batch;
+    }
+
+    /** The mass of the whole batch in grams. */
+    Ratio mass() {
+        return batch.mass().canonical();
     }
 
     /** The right masses in grams, in the order of the formula. */
@@ -132,22 +123,25 @@ final class Shown {
         return right.get(line.index());
     }
 
-    Ratio massOf(Phase phase) {
-        return Objects.requireNonNull(phaseMasses.get(phase.name()), phase.name());
+    /** What share of the whole batch a phase is; worked out when first asked for. */
+    Ratio shareOfPhase(String name) {
+        if (phaseShares.isEmpty()) {
+            for (Phase phase : claim.formula().phases()) {
+                Ratio whole = phase.lines().stream().map(this::rightOf).reduce(Ratio.ZERO, Ratio::plus);
+                phaseShares.put(phase.name(), whole.dividedBy(mass()));
+            }
+        }
+        return Objects.requireNonNull(phaseShares.get(name), name);
     }
 
     /** The lines with a figure, in the order of the formula. */
-    Collection<ShownLine> lines() {
+    Collection<FigureCheck> lines() {
         return lines.values();
     }
 
     @Nullable
-    ShownLine at(int position) {
+    FigureCheck at(int position) {
         return lines.get(position);
-    }
-
-    boolean isComplete() {
-        return lines.size() == right.size();
     }
 
     Optional<FormulaLine> rest() {
@@ -155,17 +149,17 @@ final class Shown {
     }
 
     /** The lines whose figures are not ours to the nearest step. */
-    List<ShownLine> wrong() {
+    List<FigureCheck> wrong() {
         return wrong;
     }
 
     boolean isWrong(FormulaLine line) {
-        ShownLine shown = lines.get(line.position());
+        FigureCheck shown = lines.get(line.position());
         return shown != null && shown.isWrong();
     }
 
     /** The lines that a slip of one line can be looked for in: a slip that moves no wrong figure explains nothing. */
-    List<ShownLine> suspects() {
+    List<FigureCheck> suspects() {
         return wrong.size() > MOST_FOR_ONE_LINE ? List.of() : wrong;
     }
 
@@ -176,10 +170,16 @@ final class Shown {
 
     /** How far off the farthest figure is, in steps, of the lines that a hypothesis leaves as they should be. */
     Ratio worstBeside(Set<Integer> changed) {
-        return farthestFirst.stream()
-                .filter(shown -> !changed.contains(shown.line().position()))
+        if (farthestFirst.isEmpty()) {
+            lines.entrySet().stream()
+                    .map(line -> Map.entry(line.getKey(), line.getValue().distance()))
+                    .sorted(Map.Entry.<Integer, Ratio>comparingByValue().reversed())
+                    .forEach(line -> farthestFirst.put(line.getKey(), line.getValue()));
+        }
+        return farthestFirst.entrySet().stream()
+                .filter(line -> !changed.contains(line.getKey()))
+                .map(Map.Entry::getValue)
                 .findFirst()
-                .map(ShownLine::distance)
                 .orElse(Ratio.ZERO);
     }
 }

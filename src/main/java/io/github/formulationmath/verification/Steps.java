@@ -64,7 +64,7 @@ final class Steps {
     }
 
     private static Ratio lastDigit(Figure figure) {
-        return figure.lastDigit().times(figure.unitSize());
+        return figure.digit().times(figure.unitSize());
     }
 
     /**
@@ -140,10 +140,10 @@ final class Steps {
             return figure.binaryStep();
         }
         if (finest == null || figure.showsNothing()) {
-            return figure.lastDigit();
+            return figure.digit();
         }
-        Ratio step = finest.dividedBy(figure.unitSize()).min(figure.lastDigit());
-        return figure.number().dividedBy(step).isInteger() ? step : figure.lastDigit();
+        Ratio step = finest.dividedBy(figure.unitSize()).min(figure.digit());
+        return figure.number().dividedBy(step).isInteger() ? step : figure.digit();
     }
 
     /** How finely a total was shown that came with the figures. */

@@ -1,22 +1,21 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Report;
-import io.github.formulationmath.working.Symbol;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -27,15 +26,16 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A claim held against our own calculation. As a result it is the largest deviation of a figure, in grams.
+ * A claim held against our own calculation.
  *
  * <p>Example: of a lotion at 12 % oil phase and 400 g, a calculator that shows 1.9 g for 4 % of an oil took the 4 % of the
- * oil phase (48 g · 4 % = 1.92 g) instead of the batch (16 g); {@link #diagnosis()} names {@link Slip#WRONG_WHOLE}.
+ * oil phase (48 g · 4 % = 1.92 g) instead of the batch (16 g); {@link #causes()} names {@link Slip#WRONG_WHOLE}.
  *
  * <p>Immutable and thread-safe.
  */
-public final class Verification implements Explained {
+public final class Verification {
 
+    private static final Phrase LARGEST_DEVIATION = Phrase.of("question.largest-claim-deviation");
     private static final Symbol LARGEST = Symbol.of("Δmax", "largest-claim-deviation", Kind.MASS);
 
     private final Claim claim;
@@ -46,11 +46,11 @@ public final class Verification implements Explained {
 
     private Verification(Claim claim) {
         this.claim = claim;
-        this.batch = claim.batch();
-        Shown shown = new Shown(claim, batch);
+        Shown shown = new Shown(claim);
+        this.batch = shown.batch();
         this.found = Habits.of(shown).orElse(null);
-        this.figures = List.copyOf(FigureChecks.of(shown, found));
-        this.diagnosis = found == null ? Diagnosis.of(shown) : Diagnosis.none();
+        this.figures = shown.lines().stream().map(check -> check.under(habit())).toList();
+        this.diagnosis = found == null ? Diagnosis.of(shown) : Diagnosis.NONE;
     }
 
     /**
@@ -158,7 +158,7 @@ public final class Verification implements Explained {
      */
     public FigureCheck largestError() {
         return figures.stream()
-                .max(Comparator.comparing(check -> check.result().abs()))
+                .max(Comparator.comparing(check -> check.excess().abs()))
                 .orElseThrow(() -> new IllegalStateException("no figures"));
     }
 
@@ -168,9 +168,7 @@ public final class Verification implements Explained {
      * @return the sum; volumes count by the densities of their ingredients
      */
     public Amount<Mass> sum() {
-        return Amount.grams(figures.stream()
-                .map(check -> check.result().plus(check.line().result()))
-                .reduce(Ratio.ZERO, Ratio::plus));
+        return Amount.grams(figures.stream().map(FigureCheck::claimed).reduce(Ratio.ZERO, Ratio::plus));
     }
 
     /**
@@ -179,7 +177,7 @@ public final class Verification implements Explained {
      * @return true if they do
      */
     public boolean closes() {
-        return isComplete() && sum().equals(Amount.grams(batch.result()));
+        return isComplete() && sum().equals(batch.mass());
     }
 
     /**
@@ -201,30 +199,33 @@ public final class Verification implements Explained {
     }
 
     private Agreement agreementOf(Figure total) {
-        Ratio exact = batch.result().dividedBy(total.unitSize());
-        boolean nearest = FigureSet.isRounded(exact, total.ownStep(), total.number());
-        if (found == null ? !nearest : !found.totalAgrees()) {
-            return Agreement.DISAGREES;
+        Agreement byItself = Agreement.of(total, batch.mass().canonical().dividedBy(total.unitSize()), total.ownStep());
+        if (found == null) {
+            return byItself;
         }
-        if (total.showsNothing()) {
-            return Agreement.SHOWS_NOTHING;
-        }
-        if (total.number().equals(exact)) {
-            return Agreement.AGREES;
-        }
-        if (!nearest) {
-            return Agreement.AGREES_BY_HABIT;
-        }
-        return total.isBinary() ? Agreement.AGREES_AS_BINARY : Agreement.AGREES_AS_ROUNDED;
+        // By whichever habit: a total is one figure, and no remainders are shared out in it.
+        return found.totalAgrees() ? byItself.under(RoundingHabit.COARSER_WHEN_LARGER, total) : Agreement.DISAGREES;
     }
 
     /**
-     * What would explain the figures.
+     * What would explain figures that disagree: the slips that reproduce every figure within its own rounding. Several are
+     * told together, since these figures cannot tell them apart. Whether the figures tell a cause, or only allow it, {@link
+     * Cause#isTold()} says.
      *
-     * @return the causes, if the figures disagree and known slips reproduce them
+     * @return the closest first; empty if no known slip explains the figures, or if nothing needs explaining
      */
-    public Diagnosis diagnosis() {
-        return diagnosis;
+    public List<Cause> causes() {
+        return diagnosis.causes();
+    }
+
+    /**
+     * The next best: the slip that comes closest among those that do not reproduce every figure. One that leaves more than
+     * half of the wrong figures unexplained is not told.
+     *
+     * @return the slip, if one explains at least half of what there is to explain
+     */
+    public Optional<Cause> runnerUp() {
+        return diagnosis.runnerUp();
     }
 
     /**
@@ -244,7 +245,7 @@ public final class Verification implements Explained {
             throw new IllegalStateException("the claim has " + figures.size() + " figures for "
                     + batch.lines().size() + " lines: limits need them all");
         }
-        MassFormulaBuilder masses = Formula.inMasses(claim.formula().name());
+        FormulaBuilder masses = Formula.inMasses(claim.formula().name());
         for (Phase phase : claim.formula().phases()) {
             masses.phase(phase.name());
             for (FormulaLine line : phase.lines()) {
@@ -253,9 +254,7 @@ public final class Verification implements Explained {
                     throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
                             + Excerpt.of(check.figure()) + ": limits need more than 0");
                 }
-                masses.line(
-                        line.ingredient(),
-                        Amount.grams(check.result().plus(check.line().result())));
+                masses.line(line.ingredient(), Amount.grams(check.claimed()));
             }
         }
         return masses.build();
@@ -266,12 +265,10 @@ public final class Verification implements Explained {
      * that a figure which agrees is not thereby safe.
      *
      * @param wording the words
-     * @return a report to print as text, Markdown or HTML
+     * @return the report, to be printed in any format
      */
-    public Report report(Wording wording) {
-        return new VerificationReport(this, wording)
-                .report()
-                .paragraph(wording.text(Phrase.of("caution.verification")));
+    public Document report(Wording wording) {
+        return new VerificationReport(this, wording).document().caution(wording.say("caution.verification"));
     }
 
     /**
@@ -279,43 +276,42 @@ public final class Verification implements Explained {
      *
      * @param wording the words
      * @param limits what {@link #limits(LimitChecker)} found
-     * @return a report to print as text, Markdown or HTML
+     * @return the report, to be printed in any format
      * @throws IllegalArgumentException if the limits were checked against other figures than theirs
      */
-    public Report report(Wording wording, LimitReport limits) {
+    public Document report(Wording wording, LimitReport limits) {
         if (!isComplete() || !Objects.requireNonNull(limits, "limits").formula().equals(asClaimed())) {
             throw new IllegalArgumentException(
                     "limits is a report on \"" + limits.formula().name()
                             + "\" with other figures than those of the claim: take it from limits(checker)");
         }
-        Report report =
-                new VerificationReport(this, wording).report().heading(wording.text(Phrase.of("verification.limits")));
-        for (String line : VerificationReport.limits(limits, wording)) {
-            report = report.paragraph(line);
-        }
-        return report;
+        return new VerificationReport(this, wording)
+                .document()
+                .heading(wording.say("verification.limits"))
+                .followedBy(limits.document(wording));
     }
 
-    @Override
-    public Phrase question() {
-        return Phrase.of("question.largest-claim-deviation");
+    /**
+     * By how much the figure that is off the most is off.
+     *
+     * @return the largest deviation without its sign, in grams
+     */
+    public Amount<Mass> largestDeviation() {
+        return Amount.grams(largestError().excess().abs())
+                .withWorking(any -> LARGEST_DEVIATION, this, Verification::largestIn);
     }
 
-    @Override
-    public Ratio result() {
-        return largestError().result().abs();
-    }
-
-    @Override
-    public <V> V derive(Reckoning<V> r) {
-        List<V> sizes =
-                figures.stream().map(check -> r.absolute(r.known(check))).toList();
+    private <V> V largestIn(Reckoning<V> r) {
+        List<V> sizes = figures.stream()
+                .map(check -> r.absolute(r.known(check.deviation())))
+                .toList();
         return r.named(LARGEST, r.maximum(sizes));
     }
 
     /** The claim, what came of it, and the diagnosis if there is something to explain. */
     @Override
     public String toString() {
-        return claim + ": " + outcome().inWords() + (found == null ? "; " + diagnosis : "");
+        String said = causes().isEmpty() ? "no known slip explains this" : causes().toString();
+        return claim + ": " + outcome().inWords() + (found == null ? "; " + said : "");
     }
 }

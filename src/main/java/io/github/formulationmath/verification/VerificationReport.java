@@ -1,25 +1,23 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.document.Column;
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.limit.LimitReport;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Report;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 
 /** Puts the outcome of a verification into words. */
 final class VerificationReport {
-
-    private static final Rounding FEW = Rounding.toSignificantDigits(6);
 
     private final Verification verification;
     private final Wording wording;
@@ -29,18 +27,14 @@ final class VerificationReport {
         this.wording = wording;
     }
 
-    Report report() {
-        Report report = Report.titled(
-                        say("verification.title", verification.claim().formula().name()))
+    Document document() {
+        Document document = Document.titled(
+                        say("verification.title", verification.claim().formula().name()), say("language"))
                 .paragraph(headline() + " " + sum());
         if (verification.claim().total().isPresent()) {
-            report = report.paragraph(total(verification.claim().total().orElseThrow()));
+            document = document.paragraph(total(verification.claim().total().orElseThrow()));
         }
-        report = report.table(columns(), rows()).paragraph(largest()).heading(say("verification.diagnosis"));
-        for (String line : diagnosis()) {
-            report = report.paragraph(line);
-        }
-        return report;
+        return diagnosis(document.table(columns(), rows()).paragraph(largest()).heading(say("verification.diagnosis")));
     }
 
     /** How many figures hold, which do not, and which lines nothing is shown of: what a reviewer sends first. */
@@ -94,11 +88,10 @@ final class VerificationReport {
     }
 
     private String wrong(FigureCheck check) {
-        String unit = FormulationUnits.symbolOf(check.figure().unit());
-        Ratio ours = check.expected();
-        String shown = isBrief(ours) ? ours.toString() : "≈ " + FEW.format(ours);
+        String unit = check.figure().symbol();
+        Ratio ours = check.expected().exactValue();
         return say(
-                "verification.wrong-figure", check.line().name(), check.figure().written(), shown + " " + unit);
+                "verification.wrong-figure", check.line().name(), check.figure().written(), NumberText.of(ours, unit));
     }
 
     private String total(Figure total) {
@@ -115,12 +108,12 @@ final class VerificationReport {
         return verification.isComplete() && Hypothesis.Display.NEAREST.mayShow(sum, total.ownStep(), total.number());
     }
 
-    private List<String> columns() {
+    private List<Column> columns() {
         return List.of(
-                say("verification.column.ingredient"),
-                say("verification.column.figure"),
-                say("verification.column.ours"),
-                say("verification.column.outcome"));
+                Column.name(say("verification.column.ingredient")),
+                Column.text(say("verification.column.figure")),
+                Column.text(say("verification.column.ours")),
+                Column.text(say("verification.column.outcome")));
     }
 
     /** A row for each line of the formula, so that a line without a figure is seen to have none. */
@@ -135,13 +128,16 @@ final class VerificationReport {
     }
 
     private List<String> row(FigureCheck check) {
-        String unit = FormulationUnits.symbolOf(check.figure().unit());
+        String unit = check.figure().symbol();
         return List.of(
-                check.line().name(), check.figure().written(), number(check.expected(), unit), outcome(check, unit));
+                check.line().name(),
+                check.figure().written(),
+                number(check.expected().exactValue(), unit),
+                outcome(check, unit));
     }
 
     private String outcome(FigureCheck check, String unit) {
-        String step = check.step() + " " + unit;
+        String step = check.step().toString();
         return switch (check.agreement()) {
             case AGREES -> say("agreement.agrees");
             case AGREES_AS_ROUNDED -> say("agreement.rounded", step);
@@ -150,26 +146,25 @@ final class VerificationReport {
             case AGREES_BY_HABIT ->
                 say("agreement.habit", habit(verification.habit().orElseThrow()));
             case SHOWS_NOTHING -> say("agreement.nothing");
-            case DISAGREES -> say("agreement.disagrees", signed(check.deviation(), unit));
+            case DISAGREES ->
+                say(
+                        "agreement.disagrees",
+                        signed(check.figure().number().minus(check.expected().exactValue()), unit));
         };
     }
 
     private String signed(Ratio value, String unit) {
-        return number(value.signum() > 0 ? "+" : "−", value.abs(), unit);
+        String sign = value.signum() < 0 ? "−" : "+";
+        return number(NumberText.signed(value, unit), value, sign + value.abs() + " " + unit);
     }
 
     private String number(Ratio value, String unit) {
-        return number("", value, unit);
+        return number(NumberText.of(value, unit), value, value + " " + unit);
     }
 
-    /** The exact number if it is short, else one that can be read with the exact one behind it; each with its sign. */
-    private String number(String sign, Ratio value, String unit) {
-        String exact = sign + value + " " + unit;
-        return isBrief(value) ? exact : say("verification.about", sign + FEW.format(value) + " " + unit, exact);
-    }
-
-    private static boolean isBrief(Ratio value) {
-        return value.isDecimal() && value.toString().length() <= 10;
+    /** A number that is not printed exactly has the exact one behind it. */
+    private String number(String text, Ratio value, String exact) {
+        return NumberText.isShort(value) ? text : say("verification.about", text, exact);
     }
 
     private String grams(Amount<Mass> mass) {
@@ -189,25 +184,25 @@ final class VerificationReport {
 
     private String largest() {
         FigureCheck worst = verification.largestError();
-        return worst.result().isZero()
+        return worst.excess().isZero()
                 ? say("verification.no-error")
-                : say("verification.largest", worst.line().name(), signed(worst.result(), "g"));
+                : say("verification.largest", worst.line().name(), signed(worst.excess(), "g"));
     }
 
-    private List<String> diagnosis() {
+    private Document diagnosis(Document document) {
         if (verification.habit().isPresent()) {
             boolean all = verification.outcome() == Outcome.HOLDS || verification.outcome() == Outcome.HOLDS_BY_HABIT;
-            return List.of(say(all ? "diagnosis.agrees" : "diagnosis.nothing-disagrees"));
+            return document.paragraph(say(all ? "diagnosis.agrees" : "diagnosis.nothing-disagrees"));
         }
-        List<Cause> causes = verification.diagnosis().causes();
-        List<String> lines = new ArrayList<>();
-        lines.add(causes.isEmpty() ? say("diagnosis.none") : causes(causes));
-        verification.diagnosis().runnerUp().ifPresent(cause -> lines.add(next(cause)));
-        if (Stream.concat(causes.stream(), verification.diagnosis().runnerUp().stream())
-                .anyMatch(cause -> cause.slip() == Slip.ALKALI_EXCHANGED)) {
-            lines.add(say("caution.alkali-exchanged"));
+        List<Cause> causes = verification.causes();
+        Optional<Cause> next = verification.runnerUp();
+        Document found = document.paragraph(causes.isEmpty() ? say("diagnosis.none") : causes(causes));
+        if (next.isPresent()) {
+            found = found.paragraph(next(next.get()));
         }
-        return List.copyOf(lines);
+        return Stream.concat(causes.stream(), next.stream()).anyMatch(cause -> cause.slip() == Slip.ALKALI_EXCHANGED)
+                ? found.caution(say("caution.alkali-exchanged"))
+                : found;
     }
 
     /** What the causes are, and on how much that rests. */
@@ -237,11 +232,6 @@ final class VerificationReport {
                 String.valueOf(verification.figures().size()));
     }
 
-    /** What limits say, cautions included. */
-    static List<String> limits(LimitReport limits, Wording wording) {
-        return limits.describe(wording);
-    }
-
     private String name(Cause cause) {
         String slip = say(cause.slip().key());
         String name = cause.detail().isEmpty() ? slip : slip + " (" + cause.detail() + ")";
@@ -249,6 +239,6 @@ final class VerificationReport {
     }
 
     private String say(String key, String... arguments) {
-        return wording.text(Phrase.of(key, arguments));
+        return wording.say(key, arguments);
     }
 }

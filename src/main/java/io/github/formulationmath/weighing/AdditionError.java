@@ -3,15 +3,16 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Figure;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.RootOperation;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Figure;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.RootOperation;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.CoverageFactor;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -28,7 +29,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AdditionError implements Explainable {
+public final class AdditionError implements Explained {
 
     private static final Symbol LOWEST = Symbol.of("lo", "lowest-mass", Kind.MASS);
     private static final Symbol HIGHEST = Symbol.of("hi", "highest-mass", Kind.MASS);
@@ -138,7 +139,7 @@ public final class AdditionError implements Explainable {
      *
      * @return u² in g², exact
      */
-    public Explainable variance() {
+    public Explained variance() {
         return Derived.of(e -> e.question("question.mass-variance"), this, AdditionError::variance);
     }
 

@@ -4,13 +4,13 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.List;
 import java.util.Objects;
 
@@ -26,8 +26,12 @@ import java.util.Objects;
  * <p>Source: NISTIR 6969 (2019), SOP 2; conventional values: OIML D 28:2004, JCGM 101:2008, 9.3.1.2.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param matter the density of what is weighed, above that of air
+ * @param air the density of the air
+ * @param weights the density of the weights with which the balance was adjusted, above that of air
  */
-public final class AirBuoyancy implements Explainable {
+public record AirBuoyancy(Density matter, Density air, Density weights) implements Explained {
 
     /** The density of air by convention, 1.2 kg/m³. */
     public static final Density CONVENTIONAL_AIR = Density.ofGramsPerMillilitre("0.0012");
@@ -41,16 +45,20 @@ public final class AirBuoyancy implements Explainable {
     private static final Symbol FACTOR = Symbol.of("K", "buoyancy-factor", Kind.NUMBER);
     private static final Source CONVENTION = Source.published("OIML D 28:2004", "conventional mass");
 
-    private final Density matter;
-    private final Density air;
-    private final Density weights;
-
-    private AirBuoyancy(Density matter, Density air, Density weights) {
-        this.matter = matter;
-        this.air = air;
-        this.weights = weights;
-        requireHeavier("matter", matter);
-        requireHeavier("weights", weights);
+    /**
+     * Checks that everything is denser than air.
+     *
+     * @param matter the density of what is weighed, above that of air
+     * @param air the density of the air
+     * @param weights the density of the weights with which the balance was adjusted, above that of air
+     * @throws IllegalArgumentException if something is not denser than air
+     */
+    public AirBuoyancy {
+        Objects.requireNonNull(matter, "matter");
+        Objects.requireNonNull(air, "air");
+        Objects.requireNonNull(weights, "weights");
+        requireHeavier("matter", matter, air);
+        requireHeavier("weights", weights, air);
     }
 
     /**
@@ -61,23 +69,7 @@ public final class AirBuoyancy implements Explainable {
      * @throws IllegalArgumentException if the matter is not denser than air
      */
     public static AirBuoyancy of(Density matter) {
-        return of(matter, CONVENTIONAL_AIR, CONVENTIONAL_WEIGHTS);
-    }
-
-    /**
-     * The factor for any densities.
-     *
-     * @param matter the density of what is weighed, above that of air
-     * @param air the density of the air
-     * @param weights the density of the weights with which the balance was adjusted, above that of air
-     * @return the factor
-     * @throws IllegalArgumentException if something is not denser than air
-     */
-    public static AirBuoyancy of(Density matter, Density air, Density weights) {
-        return new AirBuoyancy(
-                Objects.requireNonNull(matter, "matter"),
-                Objects.requireNonNull(air, "air"),
-                Objects.requireNonNull(weights, "weights"));
+        return new AirBuoyancy(matter, CONVENTIONAL_AIR, CONVENTIONAL_WEIGHTS);
     }
 
     /**
@@ -97,16 +89,16 @@ public final class AirBuoyancy implements Explainable {
         Objects.requireNonNull(thinnestAir, "thinnestAir");
         Objects.requireNonNull(thickestAir, "thickestAir");
         List<Ratio> corners = List.of(
-                of(lightest, thinnestAir, CONVENTIONAL_WEIGHTS).correction(),
-                of(lightest, thickestAir, CONVENTIONAL_WEIGHTS).correction(),
-                of(heaviest, thinnestAir, CONVENTIONAL_WEIGHTS).correction(),
-                of(heaviest, thickestAir, CONVENTIONAL_WEIGHTS).correction());
+                new AirBuoyancy(lightest, thinnestAir, CONVENTIONAL_WEIGHTS).correction(),
+                new AirBuoyancy(lightest, thickestAir, CONVENTIONAL_WEIGHTS).correction(),
+                new AirBuoyancy(heaviest, thinnestAir, CONVENTIONAL_WEIGHTS).correction(),
+                new AirBuoyancy(heaviest, thickestAir, CONVENTIONAL_WEIGHTS).correction());
         Ratio first = corners.get(0);
         return Bounds.closed(
                 corners.stream().reduce(first, Ratio::min), corners.stream().reduce(first, Ratio::max));
     }
 
-    private void requireHeavier(String name, Density density) {
+    private static void requireHeavier(String name, Density density, Density air) {
         if (density.compareTo(air) <= 0) {
             throw new IllegalArgumentException(name + " is " + Excerpt.of(density) + ", not above the air ("
                     + Excerpt.of(air) + "): it would float away; are the units right?");

@@ -1,15 +1,15 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Figure;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Figure;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
 import java.util.function.Function;
 
 /** A number of no unit that people weigh in, such as a variance, with the relation it came from. */
-record Derived(Origin origin) implements Explainable {
+record Derived(Origin origin) implements Explained {
 
     static <T> Derived of(Function<? super T, Phrase> question, T owner, Figure<? super T> figure) {
         return of(question, figure.in(owner, Reckoning.plain()), owner, figure);

@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -64,7 +65,7 @@ public record ErrorBudget(Map<ErrorSource, Ratio> variances) {
     @Override
     public String toString() {
         return variances.keySet().stream()
-                .map(source -> source + " " + PercentText.of(share(source)))
+                .map(source -> source + " " + NumberText.percent(share(source)))
                 .collect(Collectors.joining(", ", "variance from [", "]"));
     }
 }

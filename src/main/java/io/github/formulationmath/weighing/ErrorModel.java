@@ -4,6 +4,8 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.simulation.Law;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -40,19 +42,18 @@ import org.jspecify.annotations.Nullable;
 public final class ErrorModel implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private static final Amount<Mass> NOTHING = Amount.grams(Ratio.ZERO);
 
-    private static final ErrorModel READABILITY_ONLY =
-            new ErrorModel(NOTHING, Linearity.NONE, Ratio.ZERO, null, NOTHING, NOTHING, Bounds.point(Ratio.ZERO));
+    private static final ErrorModel READABILITY_ONLY = new ErrorModel(
+            NOTHING, Linearity.NONE, Ratio.ZERO, null, Interval.of(NOTHING, NOTHING), Bounds.point(Ratio.ZERO));
 
     private final Amount<Mass> repeatability;
     private final Linearity linearity;
     private final Ratio calibration;
     private final @Nullable Amount<Mass> tareResolution;
-    private final Amount<Mass> leastResidue;
-    private final Amount<Mass> mostResidue;
+    private final Interval<Amount<Mass>> residue;
     private final Bounds buoyancy;
 
     private ErrorModel(
@@ -60,15 +61,13 @@ public final class ErrorModel implements Serializable {
             Linearity linearity,
             Ratio calibration,
             @Nullable Amount<Mass> tareResolution,
-            Amount<Mass> leastResidue,
-            Amount<Mass> mostResidue,
+            Interval<Amount<Mass>> residue,
             Bounds buoyancy) {
         this.repeatability = repeatability;
         this.linearity = linearity;
         this.calibration = calibration;
         this.tareResolution = tareResolution;
-        this.leastResidue = leastResidue;
-        this.mostResidue = mostResidue;
+        this.residue = residue;
         this.buoyancy = buoyancy;
     }
 
@@ -93,8 +92,7 @@ public final class ErrorModel implements Serializable {
      */
     public ErrorModel withRepeatability(Amount<Mass> standardDeviation) {
         Amount.requireNotNegative("standardDeviation", standardDeviation);
-        return new ErrorModel(
-                standardDeviation, linearity, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
+        return new ErrorModel(standardDeviation, linearity, calibration, tareResolution, residue, buoyancy);
     }
 
     /**
@@ -179,8 +177,7 @@ public final class ErrorModel implements Serializable {
     }
 
     private ErrorModel with(Linearity newLinearity) {
-        return new ErrorModel(
-                repeatability, newLinearity, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
+        return new ErrorModel(repeatability, newLinearity, calibration, tareResolution, residue, buoyancy);
     }
 
     /**
@@ -197,14 +194,7 @@ public final class ErrorModel implements Serializable {
             throw new IllegalArgumentException("relativeStandardUncertainty is "
                     + Excerpt.of(relativeStandardUncertainty) + ": it is a share of the mass, at least 0 and below 1");
         }
-        return new ErrorModel(
-                repeatability,
-                linearity,
-                relativeStandardUncertainty,
-                tareResolution,
-                leastResidue,
-                mostResidue,
-                buoyancy);
+        return new ErrorModel(repeatability, linearity, relativeStandardUncertainty, tareResolution, residue, buoyancy);
     }
 
     /**
@@ -216,25 +206,22 @@ public final class ErrorModel implements Serializable {
      */
     public ErrorModel withTareResolution(Amount<Mass> step) {
         Amount.requireNotNegative("step", step);
-        return new ErrorModel(repeatability, linearity, calibration, step, leastResidue, mostResidue, buoyancy);
+        return new ErrorModel(repeatability, linearity, calibration, step, residue, buoyancy);
     }
 
     /**
      * The same model with what may stay behind in a boat, every amount between the two alike.
      *
      * @param least the least that stays behind, at least 0
-     * @param most the most that stays behind, at least the least
+     * @param greatest the most that stays behind, at least the least
      * @return the model
      * @throws IllegalArgumentException if one is negative or they are the wrong way round
      */
-    public ErrorModel withResidue(Amount<Mass> least, Amount<Mass> most) {
+    public ErrorModel withResidue(Amount<Mass> least, Amount<Mass> greatest) {
         Amount.requireNotNegative("least", least);
-        Amount.requireNotNegative("most", most);
-        if (least.compareTo(most) > 0) {
-            throw new IllegalArgumentException(
-                    "least is " + least + ", more than most (" + most + "): the two may have been exchanged");
-        }
-        return new ErrorModel(repeatability, linearity, calibration, tareResolution, least, most, buoyancy);
+        Amount.requireNotNegative("greatest", greatest);
+        Interval<Amount<Mass>> between = Interval.of(least, greatest);
+        return new ErrorModel(repeatability, linearity, calibration, tareResolution, between, buoyancy);
     }
 
     /**
@@ -247,13 +234,7 @@ public final class ErrorModel implements Serializable {
      */
     public ErrorModel withBuoyancy(Bounds relativeCorrection) {
         return new ErrorModel(
-                repeatability,
-                linearity,
-                calibration,
-                tareResolution,
-                leastResidue,
-                mostResidue,
-                requireCorrection(relativeCorrection));
+                repeatability, linearity, calibration, tareResolution, residue, requireCorrection(relativeCorrection));
     }
 
     static Bounds requireCorrection(Bounds relativeCorrection) {
@@ -322,21 +303,12 @@ public final class ErrorModel implements Serializable {
     }
 
     /**
-     * The least that stays behind in a boat.
+     * What stays behind in a boat.
      *
-     * @return an amount, at least 0
+     * @return from the least to the most, at least 0
      */
-    public Amount<Mass> leastResidue() {
-        return leastResidue;
-    }
-
-    /**
-     * The most that stays behind in a boat.
-     *
-     * @return an amount, at least {@link #leastResidue()}
-     */
-    public Amount<Mass> mostResidue() {
-        return mostResidue;
+    public Interval<Amount<Mass>> residue() {
+        return residue;
     }
 
     /**
@@ -355,14 +327,13 @@ public final class ErrorModel implements Serializable {
                 && linearity.equals(that.linearity)
                 && calibration.equals(that.calibration)
                 && Objects.equals(tareResolution, that.tareResolution)
-                && leastResidue.equals(that.leastResidue)
-                && mostResidue.equals(that.mostResidue)
+                && residue.equals(that.residue)
                 && buoyancy.equals(that.buoyancy);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(repeatability, linearity, calibration, tareResolution, leastResidue, mostResidue, buoyancy);
+        return Objects.hash(repeatability, linearity, calibration, tareResolution, residue, buoyancy);
     }
 
     @Override
@@ -370,6 +341,6 @@ public final class ErrorModel implements Serializable {
         return "repeatability " + repeatability + ", " + linearity + ", calibration "
                 + calibration
                 + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toString()) + ", residue "
-                + leastResidue + " to " + mostResidue + ", buoyancy " + buoyancy;
+                + residue.least() + " to " + residue.greatest() + ", buoyancy " + buoyancy;
     }
 }

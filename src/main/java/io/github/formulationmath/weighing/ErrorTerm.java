@@ -1,12 +1,14 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.RootOperation;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.RootOperation;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.simulation.Law;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,19 +23,11 @@ import org.jspecify.annotations.Nullable;
  * @param scale half-width or standard deviation
  * @param origin the figures behind middle and scale, to be named in a working
  * @param loads the lines, each once
- * @param totalLoad the sum of the loads: how the term enters the sum of all masses
  * @param isHalf whether the figures are of a net weighing, of whose two indications this is one: it has half the variance.
  *     Its reach is half as well, for then any two indications together reach as far as the net weighing, and no further
  */
 record ErrorTerm(
-        ErrorSource source,
-        Law law,
-        Ratio middle,
-        Ratio scale,
-        Figures origin,
-        List<Load> loads,
-        Ratio totalLoad,
-        boolean isHalf) {
+        ErrorSource source, Law law, Ratio middle, Ratio scale, Figures origin, List<Load> loads, boolean isHalf) {
 
     /** How a term enters a line. */
     record Load(int line, Ratio factor) {}
@@ -58,9 +52,8 @@ record ErrorTerm(
     }
 
     static ErrorTerm of(ErrorSource source, Law law, Figures figures, List<Load> loads, boolean isHalf) {
-        Ratio total = loads.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
-        Ratio middle = figures.middle(Reckoning.plain());
-        return new ErrorTerm(source, law, middle, figures.scale(Reckoning.plain()), figures, loads, total, isHalf);
+        Reckoning<Ratio> plain = Reckoning.plain();
+        return new ErrorTerm(source, law, figures.middle(plain), figures.scale(plain), figures, loads, isHalf);
     }
 
     /** The same error as it enters some of the lines, under their new numbers. */
@@ -69,8 +62,12 @@ record ErrorTerm(
                 .filter(load -> places.containsKey(load.line()))
                 .map(load -> new Load(Objects.requireNonNull(places.get(load.line())), load.factor()))
                 .toList();
-        Ratio total = kept.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
-        return new ErrorTerm(source, law, middle, scale, origin, kept, total, isHalf);
+        return new ErrorTerm(source, law, middle, scale, origin, kept, isHalf);
+    }
+
+    /** The sum of the loads: how the term enters the sum of all masses. */
+    Ratio totalLoad() {
+        return loads.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
     }
 
     Ratio variance() {

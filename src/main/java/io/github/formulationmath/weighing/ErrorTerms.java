@@ -1,17 +1,17 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.Law;
 import io.github.formulationmath.weighing.ErrorTerm.Figure;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import io.github.formulationmath.weighing.ErrorTerm.Range;
-import io.github.formulationmath.working.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.quantity.Mass;
 
 /** The independent errors of additions made one after another. */
 final class ErrorTerms {
@@ -41,8 +41,10 @@ final class ErrorTerms {
             addBeginning(i);
         }
         Balance balance = additions.get(i).balance();
-        List<Load> end = indication(i);
-        add(ErrorSource.READING, Law.RECTANGULAR, readability(balance), end);
+        // The error of an indication: this addition gets it, and the next one loses it if it goes on from there.
+        Load here = new Load(i, Ratio.ONE);
+        List<Load> end = goesOn(i + 1) ? List.of(here, new Load(i + 1, MINUS_ONE)) : List.of(here);
+        add(ErrorSource.READING, Law.RECTANGULAR, readability(balance), end, false);
         addLinearity(balance, end);
         if (isShared(i)) {
             addRepeatability(balance, end, true);
@@ -54,46 +56,35 @@ final class ErrorTerms {
         Addition addition = additions.get(i);
         Balance balance = addition.balance();
         List<Load> beginning = List.of(new Load(i, MINUS_ONE));
-        if (addition.method() == WeighingMethod.BY_DIFFERENCE) {
-            add(ErrorSource.READING, Law.RECTANGULAR, readability(balance), beginning);
+        boolean isRead = addition.method() == WeighingMethod.BY_DIFFERENCE;
+        Figure step = isRead ? readability(balance) : tareStep(balance);
+        add(isRead ? ErrorSource.READING : ErrorSource.TARE, Law.RECTANGULAR, step, beginning, false);
+        if (isRead || balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION))) {
             addLinearity(balance, beginning);
-        } else {
-            add(ErrorSource.TARE, Law.RECTANGULAR, tareStep(balance), beginning);
-            if (balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION))) {
-                addLinearity(balance, beginning);
-            }
         }
         addRepeatability(balance, isShared(i) ? beginning : List.of(new Load(i, Ratio.ONE)), isShared(i));
     }
 
     private void addLinearity(Balance balance, List<Load> loads) {
         ErrorModel errors = balance.errors();
-        Figure linearity = new Figure(ErrorTerm.LINEARITY, subjectOf(balance), grams(errors.linearity()), false);
-        add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, loads);
+        Figure linearity =
+                figure(ErrorTerm.LINEARITY, balance, errors.linearity().canonical(), false);
+        add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, loads, false);
     }
 
     private void addRepeatability(Balance balance, List<Load> loads, boolean half) {
-        Figure spread = new Figure(
-                ErrorTerm.REPEATABILITY,
-                subjectOf(balance),
-                grams(balance.errors().repeatability()),
-                false);
-        addTerm(ErrorTerm.of(ErrorSource.REPEATABILITY, Law.NORMAL, spread, loads, half));
-    }
-
-    private static Figure readability(Balance balance) {
-        return new Figure(ErrorTerm.READABILITY, subjectOf(balance), grams(balance.readability()), true);
+        Ratio spread = balance.errors().repeatability().canonical();
+        add(
+                ErrorSource.REPEATABILITY,
+                Law.NORMAL,
+                figure(ErrorTerm.REPEATABILITY, balance, spread, false),
+                loads,
+                half);
     }
 
     /** Whether an addition has an indication in common with a neighbour. */
     private boolean isShared(int i) {
         return goesOn(i) || goesOn(i + 1);
-    }
-
-    /** The error of an indication: this addition gets it, and the next one loses it if it goes on from there. */
-    private List<Load> indication(int i) {
-        Load here = new Load(i, Ratio.ONE);
-        return goesOn(i + 1) ? List.of(here, new Load(i + 1, MINUS_ONE)) : List.of(here);
     }
 
     private void addOwn(int i) {
@@ -104,9 +95,9 @@ final class ErrorTerms {
                     ErrorTerm.LEAST_RESIDUE,
                     ErrorTerm.MOST_RESIDUE,
                     subjectOf(addition.balance()),
-                    grams(errors.leastResidue()),
-                    grams(errors.mostResidue()));
-            add(ErrorSource.RESIDUE, Law.RECTANGULAR, residue, List.of(new Load(i, MINUS_ONE)));
+                    errors.residue().least().canonical(),
+                    errors.residue().greatest().canonical());
+            add(ErrorSource.RESIDUE, Law.RECTANGULAR, residue, List.of(new Load(i, MINUS_ONE)), false);
         }
         Range air = new Range(
                 ErrorTerm.LEAST_BUOYANCY,
@@ -114,37 +105,34 @@ final class ErrorTerms {
                 addition.subject(),
                 addition.buoyancy().lower().orElseThrow(),
                 addition.buoyancy().upper().orElseThrow());
-        add(
-                ErrorSource.BUOYANCY,
-                Law.RECTANGULAR,
-                air,
-                List.of(new Load(i, addition.reading().canonical())));
+        add(ErrorSource.BUOYANCY, Law.RECTANGULAR, air, List.of(reading(i)), false);
     }
 
     /** One term per balance, common to all its additions. */
     private void addCalibrations() {
         Map<Balance, List<Load>> loads = new LinkedHashMap<>();
         for (int i = 0; i < additions.size(); i++) {
-            Addition addition = additions.get(i);
-            loads.computeIfAbsent(addition.balance(), b -> new ArrayList<>())
-                    .add(new Load(i, addition.reading().canonical()));
+            loads.computeIfAbsent(additions.get(i).balance(), b -> new ArrayList<>())
+                    .add(reading(i));
         }
-        loads.forEach((balance, its) -> add(
-                ErrorSource.CALIBRATION,
-                Law.NORMAL,
-                new Figure(
-                        ErrorTerm.CALIBRATION,
-                        subjectOf(balance),
-                        balance.errors().calibration(),
-                        false),
-                its));
+        loads.forEach((balance, its) -> {
+            Ratio relative = balance.errors().calibration();
+            add(
+                    ErrorSource.CALIBRATION,
+                    Law.NORMAL,
+                    figure(ErrorTerm.CALIBRATION, balance, relative, false),
+                    its,
+                    false);
+        });
     }
 
-    private void add(ErrorSource source, Law law, ErrorTerm.Figures figures, List<Load> loads) {
-        addTerm(ErrorTerm.of(source, law, figures, loads, false));
+    /** An error in proportion to what the display read. */
+    private Load reading(int i) {
+        return new Load(i, additions.get(i).reading().canonical());
     }
 
-    private void addTerm(ErrorTerm term) {
+    private void add(ErrorSource source, Law law, ErrorTerm.Figures figures, List<Load> loads, boolean half) {
+        ErrorTerm term = ErrorTerm.of(source, law, figures, loads, half);
         if (!term.isNothing()) {
             terms.add(term);
         }
@@ -155,18 +143,22 @@ final class ErrorTerms {
         return i > 0 && i < additions.size() && additions.get(i - 1).sharesIndicationsWith(additions.get(i));
     }
 
+    private static Figure readability(Balance balance) {
+        return figure(ErrorTerm.READABILITY, balance, balance.readability().canonical(), true);
+    }
+
     private static Figure tareStep(Balance balance) {
         return balance.errors()
                 .tareResolution()
-                .map(step -> new Figure(ErrorTerm.TARE_STEP, subjectOf(balance), grams(step), true))
+                .map(step -> figure(ErrorTerm.TARE_STEP, balance, step.canonical(), true))
                 .orElseGet(() -> readability(balance));
+    }
+
+    private static Figure figure(Symbol symbol, Balance balance, Ratio value, boolean halved) {
+        return new Figure(symbol, subjectOf(balance), value, halved);
     }
 
     private static Subject subjectOf(Balance balance) {
         return Subject.of(balance.name(), balance.name());
-    }
-
-    private static Ratio grams(Amount<Mass> amount) {
-        return amount.canonical();
     }
 }

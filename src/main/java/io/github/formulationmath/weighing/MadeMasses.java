@@ -4,11 +4,12 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.CoverageFactor;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -42,6 +43,7 @@ public final class MadeMasses {
     private final MassBox box;
     private final Amount<Mass> total;
     private final Map<ErrorSource, Ratio> variances;
+    private final Derived variance;
 
     private MadeMasses(MassRelations relations) {
         this.relations = relations;
@@ -53,6 +55,11 @@ public final class MadeMasses {
         this.total =
                 Amount.grams(grams).withWorking(whole -> Phrase.of("question.made-total"), this, MadeMasses::total);
         this.variances = relations.bySource(Weights.TOTAL, Weights.TOTAL);
+        this.variance = Derived.of(
+                whole -> Phrase.of("question.total-variance"),
+                variances.values().stream().reduce(Ratio.ZERO, Ratio::plus),
+                this,
+                MadeMasses::variance);
         if (grams.signum() <= 0) {
             throw new IllegalArgumentException("additions are " + Excerpt.of(relations.additions())
                     + ": after what stays behind in boats " + Excerpt.of(grams)
@@ -165,16 +172,17 @@ public final class MadeMasses {
     }
 
     /**
-     * The covariance of two weighted sums of the masses, Σ Σ a_i·b_j·cov(m_i, m_j).
+     * The covariance of two weighted sums of the masses against the square of the whole, Σ Σ a_i·b_j·cov(m_i, m_j) / S².
      *
      * @param weights the weights a by line, from 0; lines that are not in it have none
      * @param others the weights b, likewise; the same ones for the variance of the sum
-     * @return the covariance in g², exact
+     * @return the relative covariance, exact
      * @throws IndexOutOfBoundsException if there is no such line
      */
-    public Ratio covariance(Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
-        return relations.bySource(perLine("weights", weights), perLine("others", others)).values().stream()
+    public Ratio relativeCovariance(Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
+        Ratio covariance = relations.bySource(perLine("weights", weights), perLine("others", others)).values().stream()
                 .reduce(Ratio.ZERO, Ratio::plus);
+        return covariance.dividedBy(total.canonical().times(total.canonical()));
     }
 
     private Weights perLine(String name, Map<Integer, Ratio> weights) {
@@ -282,8 +290,7 @@ public final class MadeMasses {
 
     /** The variance of the sum of all masses, in g². */
     Derived variance() {
-        Ratio known = variances.values().stream().reduce(Ratio.ZERO, Ratio::plus);
-        return Derived.of(whole -> Phrase.of("question.total-variance"), known, this, MadeMasses::variance);
+        return variance;
     }
 
     /** The same, source by source. */

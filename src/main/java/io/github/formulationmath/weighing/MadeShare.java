@@ -1,16 +1,20 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.RootOperation;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.RootOperation;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.simulation.MonteCarlo;
 import java.util.EnumMap;
 import java.util.Map;
 import javax.measure.quantity.Dimensionless;
@@ -33,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Shares are amounts in percent, and not mass fractions: counted as another substance, a part may weigh more than the
  * whole.
  */
-public final class MadeShare implements Explainable {
+public final class MadeShare implements Explained {
 
     private static final Symbol SHARE = Symbol.of("φ", "made-share", Kind.SHARE);
     private static final Symbol OWN_VARIANCE = Symbol.of("vN", "part-variance", Kind.MASS_SQUARED);
@@ -119,7 +123,7 @@ public final class MadeShare implements Explainable {
      *
      * @return u², a plain number, exact within the linear approximation of the GUM
      */
-    public Explainable variance() {
+    public Explained variance() {
         return Derived.of(made -> Phrase.of("question.share-variance", made.subject.name()), this, MadeShare::variance);
     }
 
@@ -191,7 +195,10 @@ public final class MadeShare implements Explainable {
     @Override
     public String toString() {
         Interval<Amount<Dimensionless>> bounds = bounds();
-        return subject.name() + " " + PercentText.of(share().canonical()) + " in "
-                + PercentText.of(bounds.least().canonical(), bounds.greatest().canonical());
+        return subject.name() + " "
+                + NumberText.percent(
+                        share().canonical(),
+                        Bounds.closed(
+                                bounds.least().canonical(), bounds.greatest().canonical()));
     }
 }

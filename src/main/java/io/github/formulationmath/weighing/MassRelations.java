@@ -1,13 +1,14 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import io.github.formulationmath.weighing.ErrorTerm.Range;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -221,8 +222,8 @@ final class MassRelations {
                 Keyed key = new Keyed(term.source(), term.origin(), term.isHalf());
                 kinds.putIfAbsent(key, term);
                 counts.merge(key, factor, Ratio::plus);
-            } else if (!factor.isZero()) {
-                parts.add(r.product(square(r, term), r.product(sensitivity(r, a, term), sensitivity(r, b, term))));
+            } else if (other != null && !factor.isZero()) {
+                parts.add(r.product(square(r, term), r.product(sensitivity(r, a, entry), sensitivity(r, b, other))));
             }
         }
         counts.forEach((key, count) ->
@@ -244,26 +245,31 @@ final class MassRelations {
         return divisor == 1 ? product : r.quotient(product, r.literal(divisor));
     }
 
-    private <V> V sensitivity(Reckoning<V> r, Weights weights, ErrorTerm term) {
+    private <V> V sensitivity(Reckoning<V> r, Weights weights, Entry entry) {
+        ErrorTerm term = entry.term();
         if (weights.isTotal() && term.loads().size() > 1) {
-            return r.known(scaleTotal(term));
+            return r.known(scaleTotal(entry));
         }
+        // Of few lines not all loads of the term are looked through.
+        Weights own = weights.isTotal() ? Weights.line(term.loads().get(0).line()) : weights;
         List<V> parts = new ArrayList<>();
-        for (Load load : term.loads()) {
-            if (!weights.of(load.line()).isZero()) {
-                V factor = term.isProportional() ? reading(r, load.line()) : r.literal(load.factor());
-                parts.add(strengthened(r, weights, load.line(), factor));
+        own.forEach(additions.size(), (line, weight) -> {
+            for (Entry each : of(line)) {
+                if (each.place() == entry.place()) {
+                    V factor = term.isProportional() ? reading(r, line) : r.literal(each.factor());
+                    parts.add(strengthened(r, weights, line, factor));
+                }
             }
-        }
+        });
         return r.sum(parts);
     }
 
-    /** The sum of all readings that one scale error changes: known from the term, added up again for a working. */
-    Derived scaleTotal(ErrorTerm term) {
+    /** The sum of all readings that one scale error changes: known already, added up again for a working. */
+    Derived scaleTotal(Entry inTotal) {
         return Derived.of(
                 total -> Phrase.of("question.scale-total"),
-                term.totalLoad(),
-                new ScaleTotal(this, term),
+                inTotal.factor(),
+                new ScaleTotal(this, inTotal.term()),
                 ScaleTotal::in);
     }
 

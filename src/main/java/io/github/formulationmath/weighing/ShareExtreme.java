@@ -2,11 +2,12 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +52,7 @@ final class ShareExtreme {
     }
 
     /** The end of each axis, and part and total there. */
-    private record Corner(boolean[] high, Ratio part, Ratio total) {
+    private record Corner(BitSet high, Ratio part, Ratio total) {
 
         Ratio share() {
             return part.dividedBy(total);
@@ -113,9 +114,9 @@ final class ShareExtreme {
     }
 
     private Corner extreme() {
-        boolean[] high = new boolean[axes.size()];
-        for (int i = 0; i < high.length; i++) {
-            high[i] = axes.get(i).inTotal().signum() > 0;
+        BitSet high = new BitSet();
+        for (int i = 0; i < axes.size(); i++) {
+            high.set(i, axes.get(i).inTotal().signum() > 0);
         }
         Corner best = at(high);
         while (true) {
@@ -131,19 +132,19 @@ final class ShareExtreme {
 
     /** The corner where part − t · total goes furthest: each variable alone decides, for the sum is affine in it. */
     private Corner bestFor(Ratio t) {
-        boolean[] high = new boolean[axes.size()];
-        for (int i = 0; i < high.length; i++) {
+        BitSet high = new BitSet();
+        for (int i = 0; i < axes.size(); i++) {
             Axis axis = axes.get(i);
-            high[i] = axis.inPart().minus(t.times(axis.inTotal())).signum() * direction() > 0;
+            high.set(i, axis.inPart().minus(t.times(axis.inTotal())).signum() * direction() > 0);
         }
         return at(high);
     }
 
-    private Corner at(boolean[] high) {
+    private Corner at(BitSet high) {
         Ratio part = fixedPart;
         Ratio total = Ratio.ZERO;
-        for (int i = 0; i < high.length; i++) {
-            Ratio end = axes.get(i).end(high[i]);
+        for (int i = 0; i < axes.size(); i++) {
+            Ratio end = axes.get(i).end(high.get(i));
             part = part.plus(axes.get(i).inPart().times(end));
             total = total.plus(axes.get(i).inTotal().times(end));
         }
@@ -154,8 +155,8 @@ final class ShareExtreme {
     private boolean isHigh(Corner at, int variable) {
         Integer place = places.get(variable);
         return place != null
-                ? at.high()[place]
-                : box.variables().get(variable).isHighFor(at.high()[at.high().length - 1]);
+                ? at.high().get(place)
+                : box.variables().get(variable).isHighFor(at.high().get(axes.size() - 1));
     }
 
     Amount<Dimensionless> share() {

@@ -1,16 +1,18 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.simulation.InputQuantity;
 import io.github.formulationmath.weighing.MassRelations.Entry;
-import io.github.formulationmath.working.Reckoning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /** A share as a model of its independent errors: both its numerator and its denominator are affine in them. */
-final class ShareModel implements MeasurementModel {
+final class ShareModel implements ToDoubleFunction<double[]> {
 
     private final List<InputQuantity> inputs = new ArrayList<>();
     private final Affine numerator;
@@ -24,8 +26,8 @@ final class ShareModel implements MeasurementModel {
                 .toList();
         for (Entry entry : terms) {
             // Centred at 0: the middles are in the estimates already.
-            inputs.add(InputQuantity.from(
-                    entry.term().law(), Ratio.ZERO, entry.term().lawScale()));
+            inputs.add(new InputQuantity(
+                    entry.term().law(), 0, entry.term().lawScale().doubleValue()));
         }
         Ratio part = relations.weighted(
                 Reckoning.plain(),
@@ -40,7 +42,7 @@ final class ShareModel implements MeasurementModel {
     }
 
     @Override
-    public double valueAt(double[] errors) {
+    public double applyAsDouble(double[] errors) {
         return numerator.valueAt(errors) / denominator.valueAt(errors);
     }
 

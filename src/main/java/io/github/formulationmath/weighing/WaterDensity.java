@@ -5,13 +5,13 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Origin;
-import io.github.formulationmath.working.Phrase;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.Objects;
 import javax.measure.quantity.Temperature;
 
@@ -26,8 +26,10 @@ import javax.measure.quantity.Temperature;
  * and 40 °C based on recent experimental reports, Metrologia 38 (2001) 301-309.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @param temperature the temperature, from 0 °C to 40 °C
  */
-public final class WaterDensity implements Explainable {
+public record WaterDensity(Amount<Temperature> temperature) implements Explained {
 
     private static final Symbol TEMPERATURE = Symbol.of("t", "water-temperature", Kind.NUMBER);
     private static final Symbol DENSITY = Symbol.of("ρw", "water-density", Kind.DENSITY);
@@ -41,12 +43,18 @@ public final class WaterDensity implements Explainable {
     /** In g/mL. */
     private static final Ratio A5 = Ratio.parse("0.999974950");
 
-    private final Amount<Temperature> temperature;
-    private final Ratio celsius;
-
-    private WaterDensity(Amount<Temperature> temperature, Ratio celsius) {
-        this.temperature = temperature;
-        this.celsius = celsius;
+    /**
+     * Checks the temperature.
+     *
+     * @param temperature the temperature, from 0 °C to 40 °C
+     * @throws IllegalArgumentException if the temperature is out of the range of the formula
+     */
+    public WaterDensity {
+        Ratio celsius = Objects.requireNonNull(temperature, "temperature").in(FormulationUnits.CELSIUS);
+        if (celsius.signum() < 0 || celsius.compareTo(WARMEST) > 0) {
+            throw new IllegalArgumentException("temperature is " + Excerpt.of(temperature)
+                    + ": the formula holds from 0 °C to 40 °C; for other temperatures give a density from a table");
+        }
     }
 
     /**
@@ -57,12 +65,7 @@ public final class WaterDensity implements Explainable {
      * @throws IllegalArgumentException if the temperature is out of the range of the formula
      */
     public static WaterDensity at(Amount<Temperature> temperature) {
-        Ratio celsius = Objects.requireNonNull(temperature, "temperature").in(FormulationUnits.CELSIUS);
-        if (celsius.signum() < 0 || celsius.compareTo(WARMEST) > 0) {
-            throw new IllegalArgumentException("temperature is " + Excerpt.of(temperature)
-                    + ": the formula holds from 0 °C to 40 °C; for other temperatures give a density from a table");
-        }
-        return new WaterDensity(temperature, celsius);
+        return new WaterDensity(temperature);
     }
 
     /**
@@ -81,7 +84,7 @@ public final class WaterDensity implements Explainable {
     }
 
     private <V> V in(Reckoning<V> r) {
-        V t = r.given(TEMPERATURE, celsius, Source.user());
+        V t = r.given(TEMPERATURE, temperature.in(FormulationUnits.CELSIUS), Source.user());
         V first = r.sum(t, r.literal(A1));
         V above = r.product(r.product(first, first), r.sum(t, r.literal(A2)));
         V below = r.product(r.literal(A3), r.sum(t, r.literal(A4)));

@@ -1,8 +1,8 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Subject;
 
 /**
  * What was weighed, or is going to be: masses together with the formula whose lines they are. A check or a label takes
@@ -11,7 +11,7 @@ import io.github.formulationmath.quantity.Amount;
  * <p>A plan with its method, an assignment to balances and what readings put into a pot are weighed; take one of those.
  * Whoever implements it: there is one addition for each line, in the order of the formula, and the {@link
  * Addition#subject()} of each is that {@code FormulaLine} itself, as {@link
- * Addition#of(FormulaLine, Amount, Amount, Balance)} makes it. Whatever else comes in is refused by those who take it.
+ * Addition#of(Subject, Amount, Amount, Balance)} makes it. Whatever else comes in is refused by those who take it.
  *
  * <p>Example: {@code checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH))}.
  */

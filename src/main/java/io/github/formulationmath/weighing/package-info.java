@@ -9,7 +9,7 @@
  * and {@link io.github.formulationmath.weighing.MadeShare} (all of them together), {@link
  * io.github.formulationmath.weighing.Weighed} (with the formula whose lines they are).
  *
- * <p>Of a formula it knows only that masses are of its lines. May depend on {@code formula}, {@code working}, {@code
+ * <p>Of a formula it knows only that masses are of its lines. May depend on {@code formula}, {@code reckoning}, {@code
  * quantity} and {@code number}.
  */
 @NullMarked

@@ -10,8 +10,8 @@ import com.tngtech.archunit.core.domain.JavaType;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
-import io.github.formulationmath.working.Explained;
-import io.github.formulationmath.working.Subject;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -137,7 +137,8 @@ final class Conditions {
 
     /**
      * Lists, maps and sets are taken for serializable, and so are dimensions, of which there are no values. The two
-     * interfaces of the workings are left to the tests: whoever implements them decides.
+     * interfaces of the workings are left to the tests, and so is what the ends of an interval are: whoever implements them
+     * decides.
      */
     static ArchCondition<JavaField> beSerializable() {
         return new ArchCondition<>("be serializable") {
@@ -158,6 +159,7 @@ final class Conditions {
                 || type.isAssignableTo(java.io.Serializable.class)
                 || type.getPackageName().startsWith("javax.measure")
                 || type.getPackageName().equals("java.util") && type.isInterface()
+                || type.isEquivalentTo(Comparable.class)
                 || type.isEquivalentTo(Explained.class)
                 || type.isEquivalentTo(Subject.class);
     }

@@ -1,27 +1,26 @@
 package io.github.formulationmath.architecture;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.FoundBatch;
-import io.github.formulationmath.planning.MinimumBatch;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.mend.Correction;
+import io.github.formulationmath.mend.CorrectionRules;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.record.Correction;
-import io.github.formulationmath.record.CorrectionRules;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.size.MinimumBatch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.WorkingFormat;
 
 /** The five jobs whose cost in types the figures of the house count; each runs in a virtual machine of its own. */
 final class FivePaths {
@@ -56,8 +55,8 @@ final class FivePaths {
     }
 
     private static void smallest() {
-        FoundBatch found = (FoundBatch)
-                MinimumBatch.of(lotion(), Balance.of("0.1 g", "2 kg"), BatchCriterion.madeWithin(Tolerances.of("2 %")));
+        MinimumBatch.Found found = (MinimumBatch.Found)
+                MinimumBatch.of(lotion(), Balance.of("0.1 g", "2 kg"), Criterion.madeWithin(Tolerances.of("2 %")));
         print(found.mass());
         print(found.readings());
         found.working().check();
@@ -88,8 +87,8 @@ final class FivePaths {
 
     private static void page() {
         var working = plan().line("Glycerin").working();
-        print(WorkingFormat.htmlPage().format(working).length());
-        print(WorkingFormat.latexDocument().format(working).length());
+        print(working.document().print(Format.HTML).length());
+        print(working.document().print(Format.LATEX).length());
     }
 
     private static void print(Object answer) {

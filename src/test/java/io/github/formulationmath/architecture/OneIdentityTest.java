@@ -39,7 +39,7 @@ final class OneIdentityTest {
     private static final Set<String> WORDS_OF_CONSTANTS = Set.of(
             "limit/Conformity.java",
             "limit/DecisionRule.java",
-            "limit/LimitNames.java",
+            "limit/ProductWords.java",
             "limit/LimitOutcome.java",
             "number/Rounding.java",
             "quantity/Repairs.java", // names of units
@@ -59,10 +59,9 @@ final class OneIdentityTest {
     private static final Set<String> LISTS_OF_SUBSTANCES = Set.of(
             "formula/BlendBuilder.java",
             "formula/Ingredient.java",
-            "limit/Findings.java",
             "limit/LimitCheck.java",
             "limit/LimitReport.java",
-            "limit/TableSynonyms.java",
+            "limit/TableIndex.java",
             "record/CorrectionRules.java");
 
     private static final Pattern COMPARISON_OF_NAMES = Pattern.compile(
@@ -88,7 +87,7 @@ final class OneIdentityTest {
             .that()
             .resideOutsideOfPackage(Ladder.ROOT + ".formula")
             .and()
-            .haveNameNotMatching(".*\\.record\\.Cap") // with all names that the formula has
+            .haveNameNotMatching(".*\\.record\\.PotConstraints\\$Capped") // with all names that the formula has
             .should()
             .callMethod(Ingredient.class, "strengthOf", Substance.class);
 

@@ -7,11 +7,11 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.examples.BatchSheetExample;
+import io.github.formulationmath.exercise.Worksheet;
 import io.github.formulationmath.sheet.BatchSheet;
-import io.github.formulationmath.sheet.SheetFormat;
-import io.github.formulationmath.working.Report;
-import io.github.formulationmath.working.Worksheet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,7 +24,8 @@ class ReadableAtAPromptTest {
     private static final String COMPUTES = "a machine that is asked; its answers have texts";
 
     private static final Map<String, String> WITHOUT_TEXT = Map.ofEntries(
-            Map.entry("working.WorkingFormat", WRITES),
+            Map.entry("sheet.BatchSheet", WRITES),
+            Map.entry("sheet.RecordSheet", WRITES),
             Map.entry("working.Wording", WRITES),
             Map.entry("planning.BulkPlanner", COMPUTES),
             Map.entry("weighing.MonteCarlo", COMPUTES));
@@ -45,10 +46,8 @@ class ReadableAtAPromptTest {
 
     @Test
     void what_is_printed_at_a_prompt_is_the_text() {
-        Report report = Report.titled("Trial").paragraph("as expected");
-        assertThat(report).hasToString(report.text());
-        BatchSheet sheet = BatchSheet.of(BatchSheetExample.plan());
-        assertThat(sheet).hasToString(sheet.print(SheetFormat.TEXT));
+        Document sheet = BatchSheet.of(BatchSheetExample.plan());
+        assertThat(sheet).hasToString(sheet.print(Format.TEXT));
         Worksheet exercise =
                 Worksheet.of(BatchSheetExample.plan().lines().get(0).target().working(), 1, 7);
         assertThat(exercise.blanks().get(0).toString()).matches("\\S+: one of \\[.+]");

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.reckoning.Source;
 import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

@@ -79,15 +79,15 @@ class CsvPropertiesTest {
                     .rows()) {
                 for (String name : List.of("x", "y", "z")) {
                     CsvField field = row.field(name);
-                    String rest = lines[field.line() - 1]
+                    String rest = lines[field.place().line() - 1]
                             .codePoints()
-                            .skip(field.column() - 1)
+                            .skip(field.place().column() - 1)
                             .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                             .toString();
                     String first = field.text().split("\n", -1)[0].replace("\"", "\"\"");
                     assertThat(rest).matches(found -> found.startsWith(first) || found.startsWith('"' + first));
-                    int before = lines[field.line() - 1].length() - rest.length();
-                    assertThat(before == 0 || lines[field.line() - 1].charAt(before - 1) == ',')
+                    int before = lines[field.place().line() - 1].length() - rest.length();
+                    assertThat(before == 0 || lines[field.place().line() - 1].charAt(before - 1) == ',')
                             .isTrue();
                 }
             }

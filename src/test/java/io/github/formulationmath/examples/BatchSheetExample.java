@@ -1,18 +1,19 @@
 package io.github.formulationmath.examples;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.Closure;
-import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Closure;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.sheet.BatchSheet;
-import io.github.formulationmath.sheet.SheetFormat;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -53,12 +54,12 @@ public final class BatchSheetExample {
     }
 
     /** Its sheet, with what it is sure to make if each line may be off by 5 % of itself. */
-    public static BatchSheet sheet() {
+    public static Document sheet() {
         return BatchSheet.of(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH), Tolerances.of("5 %"));
     }
 
     /** Prints the batch sheet. */
     public static void main(String[] args) {
-        System.out.print(sheet().print(SheetFormat.TEXT));
+        System.out.print(sheet().print(Format.TEXT));
     }
 }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import javax.measure.quantity.Mass;
@@ -12,6 +13,10 @@ final class Answers {
 
     static Exact grams(Amount<Mass> mass) {
         return Exact.read(mass.in(FormulationUnits.GRAM));
+    }
+
+    static boolean isOutside(Exact truth, Ratio least, Ratio greatest) {
+        return truth.isBelow(Exact.read(least)) || truth.isAbove(Exact.read(greatest));
     }
 
     static boolean isOutside(Exact truth, Bounds bounds) {

@@ -1,14 +1,14 @@
 package io.github.formulationmath.falsefine;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.CapTarget;
-import io.github.formulationmath.planning.MinimumBatch;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.CapTarget;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.size.MinimumBatch;
 
 /** Asks the library whether a batch keeps a cap whatever the balance does. */
 final class CapJudge {
@@ -48,8 +48,8 @@ final class CapJudge {
         return asked.weighing().recipe().formula();
     }
 
-    private static BatchCriterion criterion(WeighedLimitCase asked) {
-        return BatchCriterion.capKept(
+    private static Criterion criterion(WeighedLimitCase asked) {
+        return Criterion.capKept(
                 substance(asked.written()), cap(asked), asked.weighing().method());
     }
 

@@ -1,8 +1,8 @@
 package io.github.formulationmath.falsefine;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.falsefine.ClaimCase.Fault;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.verification.Outcome;
 import io.github.formulationmath.verification.Verification;

@@ -14,7 +14,7 @@ import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.limit.Scope;
 import io.github.formulationmath.limit.SubstanceGroup;
 import io.github.formulationmath.limit.UsageLimit;
-import io.github.formulationmath.planning.ExpectedProduct;
+import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.List;
 import java.util.Set;

@@ -5,15 +5,16 @@ import static io.github.formulationmath.support.Made.massBounds;
 import io.github.formulationmath.falsefine.Corners.Way;
 import io.github.formulationmath.falsefine.MadeCase.Event;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Evaporation;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.record.Evaporation;
-import io.github.formulationmath.record.LineAddition;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.MadeLine;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
+import io.github.formulationmath.support.Made;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Mass;
@@ -33,7 +34,8 @@ final class MadeJudge {
     private static boolean excludes(MadeCase asked, WeighingPlan plan) {
         ExpectedProduct product = ExpectedProduct.of(plan, asked.weighing().method());
         for (int i = 0; i < asked.truth().length; i++) {
-            if (Answers.isOutside(asked.share(i), product.lines().get(i).bounds())
+            if (Answers.isOutside(
+                            asked.share(i), Made.bounds(product.lines().get(i).bounds()))
                     || Answers.isOutside(grams(asked, i), massBounds(product.masses(), i))) {
                 return true;
             }
@@ -44,8 +46,14 @@ final class MadeJudge {
     private static boolean excludes(MadeCase asked, MadeBatch pot) {
         for (int i = 0; i < asked.truth().length; i++) {
             MadeLine line = pot.lines().get(i);
-            if (Answers.isOutside(asked.share(i), line.shareBounds())
-                    || Answers.isOutside(grams(asked, i), line.massBounds())) {
+            if (Answers.isOutside(
+                            asked.share(i),
+                            line.shareBounds().least().fraction(),
+                            line.shareBounds().greatest().fraction())
+                    || Answers.isOutside(
+                            grams(asked, i),
+                            line.massBounds().least().canonical(),
+                            line.massBounds().greatest().canonical())) {
                 return true;
             }
         }

@@ -2,15 +2,15 @@ package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.mend.Correction;
+import io.github.formulationmath.mend.CorrectionRules;
+import io.github.formulationmath.mend.DisplayedAdditions;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.record.Correction;
-import io.github.formulationmath.record.CorrectionRules;
-import io.github.formulationmath.record.DisplayedAdditions;
-import io.github.formulationmath.record.LineAddition;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
 import java.util.ArrayList;
 import java.util.List;
 

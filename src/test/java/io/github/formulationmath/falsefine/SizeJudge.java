@@ -1,12 +1,12 @@
 package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.Closure;
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Closure;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 
@@ -23,9 +23,9 @@ final class SizeJudge {
         return BatchWindow.of(formula(asked), bench(asked), criterion(asked));
     }
 
-    static BatchCriterion criterion(SizeCase asked) {
+    static Criterion criterion(SizeCase asked) {
         Tolerances tolerances = Tolerances.of(asked.percent() + " %");
-        return asked.closed() ? BatchCriterion.madeWithin(tolerances) : BatchCriterion.roundingWithin(tolerances);
+        return asked.closed() ? Criterion.madeWithin(tolerances) : Criterion.roundingWithin(tolerances);
     }
 
     static Formula formula(SizeCase asked) {
@@ -43,6 +43,6 @@ final class SizeJudge {
 
     /** The closure by which the criterion is met. */
     static Bench closing(SizeCase asked, Bench bench) {
-        return asked.closed() ? bench.closingFor(criterion(asked)) : bench.closing(Closure.INDEPENDENT);
+        return asked.closed() ? criterion(asked).showing(bench).orElseThrow() : bench.closing(Closure.INDEPENDENT);
     }
 }

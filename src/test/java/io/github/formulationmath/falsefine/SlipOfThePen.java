@@ -1,9 +1,9 @@
 package io.github.formulationmath.falsefine;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.AmountFormat;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.verification.Figure;
 import io.github.formulationmath.weighing.AccuracyClass;
 import io.github.formulationmath.weighing.Balance;

@@ -1,13 +1,13 @@
 package io.github.formulationmath.falsefine;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.BatchConstraints;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.Bench;
+import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.size.BatchConstraints;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.weighing.Balance;
 
 /** Asks the library how far a stock goes. */
@@ -25,7 +25,7 @@ final class StockJudge {
 
     /** The window of sizes goes as far. */
     static boolean windowReaches(StockCase asked) {
-        BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision())
+        BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision())
                 .withStock(asked.names().get(0), Texts.grams(asked.stock(), 3));
         Bench bench = Bench.of(Balance.of("0.001 g", "1000 kg"));
         return BatchWindow.of(formula(asked), bench, constraints)

@@ -1,12 +1,12 @@
 package io.github.formulationmath.falsefine;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.falsefine.Corners.Scale;
 import io.github.formulationmath.falsefine.Corners.Way;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;

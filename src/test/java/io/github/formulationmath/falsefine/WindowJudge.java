@@ -1,13 +1,11 @@
 package io.github.formulationmath.falsefine;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.EmptyWindow;
-import io.github.formulationmath.planning.FeasibleWindow;
-import io.github.formulationmath.planning.WeighingPlan;
-import io.github.formulationmath.planning.WindowEnd;
-import io.github.formulationmath.planning.WindowOpening;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.WindowEnd;
+import io.github.formulationmath.size.WindowOpening;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import java.util.Optional;
@@ -22,21 +20,21 @@ final class WindowJudge {
     static boolean promisesFalsely(SizeCase asked) {
         BatchWindow window =
                 BatchWindow.of(SizeJudge.formula(asked), SizeJudge.bench(asked), SizeJudge.criterion(asked));
-        if (window instanceof FeasibleWindow feasible) {
+        if (window instanceof BatchWindow.Feasible feasible) {
             return Stream.of(feasible.smallest(), feasible.largest())
                     .flatMap(Optional::stream)
                     .anyMatch(end -> !isGood(asked, feasible, end));
         }
-        return ((EmptyWindow) window).openings().stream().anyMatch(opening -> !opens(asked, opening));
+        return ((BatchWindow.Empty) window).openings().stream().anyMatch(opening -> !opens(asked, opening));
     }
 
-    private static boolean isGood(SizeCase asked, FeasibleWindow window, WindowEnd end) {
+    private static boolean isGood(SizeCase asked, BatchWindow.Feasible window, WindowEnd end) {
         SizeCase size = asked.of(Answers.grams(end.mass()));
         return size.holds() && isPlanned(size, window, end);
     }
 
     /** The plan of that size is not refused, and its readings are within. */
-    private static boolean isPlanned(SizeCase size, FeasibleWindow window, WindowEnd end) {
+    private static boolean isPlanned(SizeCase size, BatchWindow.Feasible window, WindowEnd end) {
         WeighingPlan plan;
         try {
             plan = window.plan(end.mass());
@@ -52,7 +50,8 @@ final class WindowJudge {
     private static boolean opens(SizeCase asked, WindowOpening opening) {
         Formula formula = SizeJudge.formula(asked);
         Bench bench = opened(asked, opening);
-        return bench == null || BatchWindow.of(formula, bench, SizeJudge.criterion(asked)) instanceof FeasibleWindow;
+        return bench == null
+                || BatchWindow.of(formula, bench, SizeJudge.criterion(asked)) instanceof BatchWindow.Feasible;
     }
 
     private static Bench opened(SizeCase asked, WindowOpening opening) {

@@ -1,14 +1,14 @@
 package io.github.formulationmath.figures;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.choice.AssignedLine;
+import io.github.formulationmath.choice.BalanceAssignment;
+import io.github.formulationmath.choice.WeighingStation;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.planning.AssignedLine;
-import io.github.formulationmath.planning.BalanceAssignment;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingStation;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.ErrorSource;

@@ -1,16 +1,16 @@
 package io.github.formulationmath.figures;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.planning.PassingSizes;
-import io.github.formulationmath.planning.PlannedLine;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.size.Sizes;
 import io.github.formulationmath.weighing.Balance;
 import java.awt.Color;
 import java.util.ArrayList;
@@ -78,21 +78,27 @@ final class SawTooth {
     private static Ratio worst(Ratio grams) {
         Batch batch = Batch.of(FORMULA, BatchSize.ofMass(Amount.grams(grams)));
         return WeighingPlan.of(batch, BALANCE).lines().stream()
-                .map(PlannedLine::relativeRoundingError)
+                .map(line -> line.relativeRoundingError().canonical())
                 .reduce(Ratio::max)
                 .orElseThrow();
     }
 
     private static void windows(XYPlot plot, List<String> rows) {
-        PassingSizes sizes = PassingSizes.of(FORMULA, BALANCE, Tolerances.of("5 %"));
-        for (Bounds part : sizes.all().parts()) {
-            Ratio low = part.lower().orElseThrow();
-            Ratio high = part.upper().orElse(Ratio.of(LARGEST));
-            rows.add("passes," + FOUR.format(low) + ","
-                    + part.upper().map(FOUR::format).orElse("no end"));
-            plot.addAnnotation(new XYBoxAnnotation(
-                    low.doubleValue(), 0, high.doubleValue(), 5, Ink.THIN, Ink.BLACK, new Color(0, 0, 0, 60)));
-        }
+        Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(FORMULA, Bench.of(BALANCE));
+        sizes.islands().forEach(island -> {
+            Ratio low = island.least().canonical();
+            Ratio high = island.greatest().canonical();
+            rows.add("passes," + FOUR.format(low) + "," + FOUR.format(high));
+            passes(plot, low, high);
+        });
+        Ratio ray = sizes.allFrom().orElseThrow().canonical();
+        rows.add("passes," + FOUR.format(ray) + ",no end");
+        passes(plot, ray, Ratio.of(LARGEST));
+    }
+
+    private static void passes(XYPlot plot, Ratio low, Ratio high) {
+        plot.addAnnotation(new XYBoxAnnotation(
+                low.doubleValue(), 0, high.doubleValue(), 5, Ink.THIN, Ink.BLACK, new Color(0, 0, 0, 60)));
     }
 
     private static void notes(XYPlot plot) {

@@ -3,16 +3,13 @@ package io.github.formulationmath.figures;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.planning.BatchConstraints;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.Bench;
-import io.github.formulationmath.planning.EmptyWindow;
-import io.github.formulationmath.planning.FeasibleWindow;
-import io.github.formulationmath.planning.PassingSizes;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WindowEnd;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.size.BatchConstraints;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.size.WindowEnd;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -59,10 +56,10 @@ final class WindowAgainstReadability {
         XYSeries division = new XYSeries("one division");
         for (String step : STEPS) {
             double d = Ratio.parse(step).doubleValue();
-            BatchCriterion bound = BatchCriterion.errorBound(FIVE, WeighingMethod.TARE_EACH);
+            Criterion bound = Criterion.errorBound(FIVE, WeighingMethod.TARE_EACH);
             errors.add(d, row(rows, "worst error within 5 %", step, smallest(step, bound)));
             rounding.add(d, row(rows, "every batch rounds within 5 %", step, allFrom(step)));
-            division.add(d, row(rows, "one division", step, smallest(step, BatchCriterion.oneDivision())));
+            division.add(d, row(rows, "one division", step, smallest(step, Criterion.oneDivision())));
         }
         return new Figure(
                 "window-against-readability",
@@ -81,17 +78,18 @@ final class WindowAgainstReadability {
         return smallest.doubleValue();
     }
 
-    private static Ratio smallest(String step, BatchCriterion criterion) {
+    private static Ratio smallest(String step, Criterion criterion) {
         Bench bench = Bench.of(Balance.of(step + " g", "2000 g")).with(Vessel.of("beaker", "214 g"));
         BatchWindow window = BatchWindow.of(FORMULA, bench, BatchConstraints.of(criterion));
-        WindowEnd end = window instanceof FeasibleWindow found
+        WindowEnd end = window instanceof BatchWindow.Feasible found
                 ? found.lowerEnd()
-                : ((EmptyWindow) window).smallestNeeded().orElseThrow();
-        return end.result();
+                : ((BatchWindow.Empty) window).smallestNeeded().orElseThrow();
+        return end.mass().canonical();
     }
 
     private static Ratio allFrom(String step) {
-        return PassingSizes.of(FORMULA, Balance.of(step + " g", "2000 g"), FIVE)
+        return Criterion.roundingWithin(FIVE)
+                .on(FORMULA, Bench.of(Balance.of(step + " g", "2000 g")))
                 .allFrom()
                 .orElseThrow()
                 .in(FormulationUnits.GRAM);

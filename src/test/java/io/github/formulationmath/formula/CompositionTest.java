@@ -38,7 +38,7 @@ class CompositionTest {
     @Test
     void theSharesMakeUpTheWhole() {
         Ratio total = CLEANSER.composition().shares().stream()
-                .map(SubstanceShare::result)
+                .map(one -> one.share().fraction())
                 .reduce(Ratio.ZERO, Ratio::plus);
         assertThat(total).isEqualTo(Ratio.ONE);
         assertThat(CLEANSER.composition().shareOf(Substance.of("Parfum"))).isEmpty();

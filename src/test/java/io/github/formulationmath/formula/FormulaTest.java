@@ -36,7 +36,7 @@ class FormulaTest {
 
     @Test
     void percentagesThatDoNotAddUpAreRefusedWithSumAndDifference() {
-        PercentFormulaBuilder short100 =
+        FormulaBuilder short100 =
                 Formula.inPercent("short").line("Aqua", "90 %").line("Glycerin", "9.5 %");
         assertThatThrownBy(short100::build)
                 .isInstanceOf(FormulaTotalException.class)
@@ -46,8 +46,7 @@ class FormulaTest {
                     assertThat(((FormulaTotalException) e).total()).isEqualTo(Ratio.parse("0.995"));
                     assertThat(((FormulaTotalException) e).difference()).isEqualTo(Ratio.parse("-0.005"));
                 });
-        PercentFormulaBuilder over100 =
-                Formula.inPercent("over").line("Aqua", "90 %").line("Glycerin", "10.01 %");
+        FormulaBuilder over100 = Formula.inPercent("over").line("Aqua", "90 %").line("Glycerin", "10.01 %");
         assertThatThrownBy(over100::build).hasMessageContaining("100.01 %").hasMessageContaining("0.01 % more");
     }
 
@@ -135,13 +134,13 @@ class FormulaTest {
 
     @Test
     void nothingLeftForTheQuantitySufficientLineIsRefused() {
-        PercentFormulaBuilder full =
+        FormulaBuilder full =
                 Formula.inPercent("full").line("Glycerin", "100 %").quantitySufficient("Aqua");
         assertThatThrownBy(full::build)
                 .isInstanceOf(FormulaTotalException.class)
                 .hasMessageContaining("100 %")
                 .hasMessageContaining("Aqua");
-        PercentFormulaBuilder over = Formula.inPercent("over")
+        FormulaBuilder over = Formula.inPercent("over")
                 .line("Glycerin", "70 %")
                 .line("Propanediol", "31 %")
                 .quantitySufficient("Aqua");
@@ -150,13 +149,13 @@ class FormulaTest {
 
     @Test
     void oneQuantitySufficientLineIsEnough() {
-        PercentFormulaBuilder draft = Formula.inPercent("two").quantitySufficient("Aqua");
+        FormulaBuilder draft = Formula.inPercent("two").quantitySufficient("Aqua");
         assertThatThrownBy(() -> draft.quantitySufficient("Glycerin")).hasMessageContaining("second q.s.");
     }
 
     @Test
     void anIngredientStandsOnceInAPhase() {
-        PercentFormulaBuilder draft = Formula.inPercent("twice").phase("A").line("Glycerin", "3 %");
+        FormulaBuilder draft = Formula.inPercent("twice").phase("A").line("Glycerin", "3 %");
         assertThatThrownBy(() -> draft.line("Glycerin", "2 %"))
                 .hasMessageContaining("Glycerin stands twice in phase A");
         Formula both = draft.phase("B")
@@ -174,7 +173,7 @@ class FormulaTest {
 
     @Test
     void aMessageDoesNotListManyNames() {
-        PartsFormulaBuilder draft = Formula.inParts("many");
+        FormulaBuilder draft = Formula.inParts("many");
         for (int i = 1; i <= 60; i++) {
             draft.line("material " + i, "1");
         }
@@ -235,10 +234,52 @@ class FormulaTest {
 
     @Test
     void aHundredThousandLinesAreNoTrouble() {
-        PercentFormulaBuilder draft = Formula.inPercent("long");
+        FormulaBuilder draft = Formula.inPercent("long");
         for (int i = 0; i < 100_000; i++) {
             draft.line("line " + i, "0.001 %");
         }
         assertThat(draft.build().lines()).hasSize(100_000);
+    }
+
+    @Test
+    void amountsOfAnotherKindAreRefusedWithTheDoorForThem() {
+        Ingredient oil = Ingredient.of("Oil");
+        assertThatThrownBy(() -> Formula.inPercent("F").line(oil, Amount.mass("3 g")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(
+                        "the amount of Oil is 3 g: this formula is written in percent, so write it like 2.5 %, or start "
+                                + "the formula with Formula.inPercent, inParts or inMasses, whichever its amounts are");
+        assertThatThrownBy(() -> Formula.inPercent("F").line(oil, Ratio.of(3)))
+                .hasMessageContaining("is 3 parts: this formula is written in percent");
+        assertThatThrownBy(() -> Formula.inParts("F").line(oil, MassFraction.parse("3 %")))
+                .hasMessageContaining("written in parts, so write it like 3 parts");
+        assertThatThrownBy(() -> Formula.inParts("F").line(oil, Amount.mass("3 g")))
+                .hasMessageContaining("written in parts");
+        assertThatThrownBy(() -> Formula.inMasses("F").line(oil, MassFraction.parse("3 %")))
+                .hasMessageContaining("written in masses, so write it like 12.5 g");
+        assertThatThrownBy(() -> Formula.inMasses("F").line(oil, Ratio.of(3)))
+                .hasMessageContaining("written in masses");
+    }
+
+    @Test
+    void waysToEndAreRefusedWhereTheyMeanNothing() {
+        assertThatThrownBy(() -> Formula.inParts("F").line("Oil", "3").buildNormalised())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("buildNormalised() is for a formula in percent, and \"F\" is one in parts: call build()");
+        assertThatThrownBy(() -> Formula.inMasses("F").line("Oil", "3 g").buildNormalised())
+                .hasMessageContaining("one in masses");
+        assertThatThrownBy(
+                        () -> Formula.inPercent("F").quantitySufficient("Oil").buildToMake(Amount.mass("3 g")))
+                .hasMessage("buildToMake(3 g) is for a formula in masses, and \"F\" is one in percent: call build()");
+    }
+
+    @Test
+    void anAmountAsALineKeepsItIsTakenAgain() {
+        FormulaBuilder again = Formula.inPercent(LOTION.name());
+        for (Phase phase : LOTION.phases()) {
+            again.phase(phase.name());
+            phase.lines().forEach(line -> again.line(line.ingredient(), line.amount()));
+        }
+        assertThat(again.build()).isEqualTo(LOTION);
     }
 }

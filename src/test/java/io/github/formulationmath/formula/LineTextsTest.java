@@ -36,7 +36,7 @@ class LineTextsTest {
             assertThat(thrown).isInstanceOf(IllegalArgumentException.class).hasMessageContaining(NAME);
             if (thrown instanceof NumberTextException e) {
                 assertThat(e.text()).isEqualTo(wrong);
-                assertThat(e.reason()).doesNotContain(NAME);
+                assertThat(e.reason().toString()).doesNotContain(NAME);
                 assertThat(e.remedies()).isNotEmpty();
                 e.remedies()
                         .forEach(remedy -> assertThatCode(() -> line.accept(remedy))

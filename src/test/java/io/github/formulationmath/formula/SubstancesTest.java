@@ -38,7 +38,7 @@ class SubstancesTest {
             assertThat(share.substance()).isEqualTo(WITH_NUMBER);
             WorkingAssertions.assertSelfChecking(share);
         }
-        assertThat(LOTION.substances().all()).hasSize(3);
+        assertThat(LOTION.composition().shares()).hasSize(3);
         assertThat(LOTION.composition().shareOf(Substance.of("Rose ether"))).isEmpty();
     }
 
@@ -67,7 +67,7 @@ class SubstancesTest {
         assertThat(share.share()).isEqualTo(MassFraction.ofPercent("75"));
         WorkingAssertions.assertSelfChecking(share);
         Ratio total = joined.composition().shares().stream()
-                .map(SubstanceShare::result)
+                .map(one -> one.share().fraction())
                 .reduce(Ratio.ZERO, Ratio::plus);
         assertThat(total).isEqualTo(Ratio.ONE);
     }
@@ -88,7 +88,7 @@ class SubstancesTest {
 
     @Test
     void twoNumbersForOneSubstanceAreAnErrorThatNamesBothLines() {
-        PercentFormulaBuilder chain = Formula.inPercent("Chain")
+        FormulaBuilder chain = Formula.inPercent("Chain")
                 .line(Ingredient.of("one", Substance.of("A").withCas("122-99-6")), "10 %")
                 .line(Ingredient.of("two", Substance.of("B").withSynonyms("a")), "20 %")
                 .line(Ingredient.of("three", Substance.of("b ").withCas("56-81-5")), "70 %");
@@ -159,12 +159,12 @@ class SubstancesTest {
     @Test
     void longChainsAreJoinedInTimeThatGrowsWithThem() {
         int links = 20_000;
-        PartsFormulaBuilder chain = Formula.inParts("long");
+        FormulaBuilder chain = Formula.inParts("long");
         for (int i = 0; i < links; i++) {
             chain.line(Ingredient.of("line " + i, Substance.of("s" + i).withSynonyms("s" + (i + 1))), Ratio.ONE);
         }
         Assertions.assertTimeoutPreemptively(
                 Duration.ofSeconds(60),
-                () -> assertThat(chain.build().substances().all()).hasSize(1));
+                () -> assertThat(chain.build().composition().shares()).hasSize(1));
     }
 }

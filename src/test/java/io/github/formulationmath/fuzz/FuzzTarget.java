@@ -4,6 +4,7 @@ import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvWriter;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.json.Json;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -12,13 +13,11 @@ import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.VolumeFraction;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.record.JsonBatchRecords;
-import io.github.formulationmath.record.JsonFormulas;
 import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.verification.Verification;
-import io.github.formulationmath.working.Wording;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -62,13 +61,13 @@ enum FuzzTarget {
     BATCH_CODE(text -> comesBack(BatchCode.parse(text), BatchCode::parse)),
 
     RECORD_JSON(text -> {
-        BatchRecord record = JsonBatchRecords.read(text).record();
-        same(record, JsonBatchRecords.read(JsonBatchRecords.write(record)).record());
+        BatchRecord record = Json.records().read(text).value();
+        same(record, Json.records().read(Json.records().write(record)).value());
     }),
 
     FORMULA_JSON(text -> {
-        Formula formula = JsonFormulas.read(text).formula();
-        same(formula, JsonFormulas.read(JsonFormulas.write(formula)).formula());
+        Formula formula = Json.formulas().read(text).value();
+        same(formula, Json.formulas().read(Json.formulas().write(formula)).value());
     });
 
     private interface Reading {
@@ -159,7 +158,7 @@ enum FuzzTarget {
     /** A claim that is read can be verified, diagnosis and all. */
     private static void readClaim(String text) {
         try {
-            Verification.of(Claim.read(new StringReader(text))).diagnosis();
+            Verification.of(Claim.read(new StringReader(text))).causes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,8 +1,8 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
@@ -98,7 +98,7 @@ final class LimitCases {
     }
 
     static Formula formula(Map<String, Integer> shares) {
-        PercentFormulaBuilder draft = Formula.inPercent("F");
+        FormulaBuilder draft = Formula.inPercent("F");
         draft.quantitySufficient("Aqua");
         shares.forEach((name, millionths) -> draft.line(Ingredient.of(name), millionths(millionths)));
         return draft.build();

@@ -8,8 +8,8 @@ import static io.github.formulationmath.limit.LimitCases.verdicts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.limit.LimitCases.Said;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -85,7 +85,7 @@ class LimitOutcomePropertiesTest {
     }
 
     private static Formula house(int[] shares, int extra) {
-        PercentFormulaBuilder draft = Formula.inPercent("House");
+        FormulaBuilder draft = Formula.inPercent("House");
         draft.quantitySufficient("Aqua").line(Ingredient.of("Squalane"), millionths(extra));
         for (int i = 0; i < shares.length; i++) {
             draft.line(Ingredient.of(name(i)), millionths(shares[i]));

@@ -3,8 +3,8 @@ package io.github.formulationmath.limit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.HandWeighed;
@@ -68,7 +68,7 @@ class LimitPropertiesTest {
     }
 
     private static Formula formula(List<Part> parts) {
-        PercentFormulaBuilder draft = Formula.inPercent("F");
+        FormulaBuilder draft = Formula.inPercent("F");
         draft.phase("water").quantitySufficient("Aqua");
         parts.forEach(part -> draft.line(Ingredient.of(part.name()), part.share()));
         return draft.build();
@@ -127,7 +127,7 @@ class LimitPropertiesTest {
             @ForAll @IntRange(max = 9) int which,
             @ForAll @LongRange(min = 1, max = 99) long percent) {
         Part part = parts.get(which % parts.size());
-        PercentFormulaBuilder draft = Formula.inPercent("F");
+        FormulaBuilder draft = Formula.inPercent("F");
         draft.phase("water").quantitySufficient("Aqua");
         parts.forEach(each -> draft.line(
                 Ingredient.of(each.name()),

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +92,7 @@ class LimitSuggestionsTest {
     /** Twenty thousand names, each almost one of the table. */
     @Test
     void many_and_long_names_take_no_time() {
-        PartsFormulaBuilder builder = Formula.inParts("Hostile");
+        FormulaBuilder builder = Formula.inParts("Hostile");
         for (int i = 0; i < 20_000; i++) {
             builder.line("Phenoxy" + Integer.toString(i, 36) + "ethanol", "1");
         }

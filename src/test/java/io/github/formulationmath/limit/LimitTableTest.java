@@ -55,7 +55,7 @@ class LimitTableTest {
             assertThat(limit.basis().code()).isEqualTo(row.get("basis"));
             assertThat(limit.basis().referenceName()).isEqualTo(row.get("reference_substance"));
             assertThat(limit.sumRule().code()).isEqualTo(row.get("sum_rule"));
-            assertThat(limit.outsideScope().code()).isEqualTo(row.get("outside_scope"));
+            assertThat(limit.outside().code()).isEqualTo(row.get("outside_scope"));
             assertThat(limit.whole()).isEqualTo(row.get("whole"));
             assertThat(limit.declaredAs()).isEqualTo(row.get("declared_as"));
             assertThat(limit.text().conditions()).isEqualTo(row.get("conditions"));
@@ -114,12 +114,12 @@ class LimitTableTest {
     /** kitten to sitting takes three steps, the example of every textbook. */
     @Test
     void spelling_distance_counts_steps() {
-        assertThat(SpellingDistance.between("KITTEN", "SITTING", 9)).isEqualTo(3);
-        assertThat(SpellingDistance.between("", "ABC", 9)).isEqualTo(3);
-        assertThat(SpellingDistance.between("ABC", "ABC", 9)).isZero();
-        assertThat(SpellingDistance.between("KITTEN", "SITTING", 3)).isEqualTo(3);
-        assertThat(SpellingDistance.between("KITTEN", "SITTING", 2)).isGreaterThan(2);
-        assertThat(SpellingDistance.between("ABC", "ABCDEF", 2)).isGreaterThan(2);
+        assertThat(KnownNames.distance("KITTEN", "SITTING", 9)).isEqualTo(3);
+        assertThat(KnownNames.distance("", "ABC", 9)).isEqualTo(3);
+        assertThat(KnownNames.distance("ABC", "ABC", 9)).isZero();
+        assertThat(KnownNames.distance("KITTEN", "SITTING", 3)).isEqualTo(3);
+        assertThat(KnownNames.distance("KITTEN", "SITTING", 2)).isGreaterThan(2);
+        assertThat(KnownNames.distance("ABC", "ABCDEF", 2)).isGreaterThan(2);
     }
 
     @Test

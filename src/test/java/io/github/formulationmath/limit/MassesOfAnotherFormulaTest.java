@@ -4,23 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.choice.BalanceAssignment;
+import io.github.formulationmath.choice.WeighingStation;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
+import io.github.formulationmath.label.Label;
+import io.github.formulationmath.label.LabelRule;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.BalanceAssignment;
-import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
-import io.github.formulationmath.planning.WeighingStation;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.record.LineAddition;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
@@ -52,7 +54,7 @@ class MassesOfAnotherFormulaTest {
 
     /** A formula whose first line has so many parts; the other lines share the rest. */
     private static Formula formula(String first, int parts, int lines, String phase) {
-        PercentFormulaBuilder draft = Formula.inPercent("F").phase(phase);
+        FormulaBuilder draft = Formula.inPercent("F").phase(phase);
         draft.line(Ingredient.of(first), MassFraction.of(Ratio.of(parts, PARTS)));
         for (int i = 2; i < lines; i++) {
             draft.line(Ingredient.of(NAMES.get(i)), MassFraction.of(Ratio.of(1, 10)));

@@ -8,8 +8,8 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Wording;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -193,12 +193,14 @@ class NothingIsIgnoredTest {
     void no_word_is_unknown_where_no_limit_asks() {
         Product product = Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
         LimitReport plain = check(table(cap("H", "Zinc salt", "2 %")), product, with("Zinc salt", "1 %"));
-        assertThat(plain.unknownWords()).isEmpty();
+        assertThat(plain.closestWords().keySet()).isEmpty();
         assertThat(plain.outcome()).isEqualTo(LimitOutcome.NO_COUNTED_LIMIT_PASSED);
         LimitTable asking = table(
                 cap("H", "Zinc salt", "2 %"),
                 cap("G", "Zink", "2 %").within(Scope.any().withAreas("feet")));
-        assertThat(check(asking, product, with("Zinc salt", "1 %")).unknownWords())
+        assertThat(check(asking, product, with("Zinc salt", "1 %"))
+                        .closestWords()
+                        .keySet())
                 .containsExactly("face");
     }
 

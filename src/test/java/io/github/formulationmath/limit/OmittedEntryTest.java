@@ -8,7 +8,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.HashSet;
@@ -137,10 +137,10 @@ class OmittedEntryTest {
     }
 
     private static List<OmittedEntry> read(String entry, String name) throws IOException {
-        return OmittedReader.read(
-                OmittedReader.ENTRIES.read(
+        return LimitTableReader.omitted(
+                LimitTableReader.OMITTED.read(
                         "entries", new StringReader("annex,ref_no,substance_group,reason\n" + entry)),
-                OmittedReader.NAMES.read(
+                LimitTableReader.OMITTED_NAMES.read(
                         "names", new StringReader("annex,ref_no,substance_group,name,cas_number\n" + name)));
     }
 

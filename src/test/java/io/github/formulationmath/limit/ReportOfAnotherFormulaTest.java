@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.label.Label;
+import io.github.formulationmath.label.LabelRule;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -4,8 +4,8 @@ import static io.github.formulationmath.limit.LimitCases.millionths;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -62,7 +62,7 @@ class TableIdentityPropertiesTest {
     }
 
     private static Formula formula(Random random, int[] shares) {
-        PercentFormulaBuilder draft = Formula.inPercent("F");
+        FormulaBuilder draft = Formula.inPercent("F");
         draft.quantitySufficient("Aqua");
         for (int i = 0; i < shares.length; i++) {
             Substance written = random.nextInt(4) == 0

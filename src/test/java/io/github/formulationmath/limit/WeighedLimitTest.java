@@ -9,13 +9,13 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Wording;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,17 +61,19 @@ class WeighedLimitTest {
         Weighed weighed = weighed(formula, "500 g", TENTH, WeighingMethod.TARE_EACH);
         Verdict verdict = checker.check(weighed).binding().orElseThrow();
         assertThat(verdict.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
-        assertThat(verdict.share()).isEqualTo(Ratio.parse("0.01"));
+        assertThat(verdict.share().canonical()).isEqualTo(Ratio.parse("0.01"));
         // (5 + 0.1) / (5.1 + 495 − 0.3), ALGORITHMS: the line at its upper end, the three others at their lower ends
-        assertThat(verdict.bounds().upper()).contains(Ratio.parse("5.1").dividedBy(Ratio.parse("499.8")));
-        assertThat(verdict.probability().orElseThrow()).isEqualTo(0.5, within(1e-9));
+        assertThat(verdict.highest().map(Amount::canonical))
+                .contains(Ratio.parse("5.1").dividedBy(Ratio.parse("499.8")));
+        assertThat(verdict.probability().orElseThrow().canonical().doubleValue())
+                .isEqualTo(0.5, within(1e-9));
         assertThat(verdict.headroom().signum()).isNegative();
         assertThat(String.join("\n", verdict.describe(Wording.english())))
                 .contains("not shown to be within", "worst case", "qualified safety assessor");
         assertSelfChecking(verdict);
-        assertSelfChecking(verdict.headroomWorking());
-        assertSelfChecking(verdict.probabilityWorking().orElseThrow());
-        assertSelfChecking(verdict.acceptableTargetWorking().orElseThrow());
+        assertSelfChecking(verdict.headroom());
+        assertSelfChecking(verdict.probability().orElseThrow());
+        assertSelfChecking(verdict.acceptableTarget().orElseThrow());
     }
 
     @Test
@@ -82,8 +84,8 @@ class WeighedLimitTest {
                 .isEqualTo(Conformity.WITHIN);
         Verdict guarded = binding(DecisionRule.guardBand(), weighed);
         assertThat(guarded.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
-        assertSelfChecking(guarded.headroomWorking());
-        assertSelfChecking(guarded.acceptableTargetWorking().orElseThrow());
+        assertSelfChecking(guarded.headroom());
+        assertSelfChecking(guarded.acceptableTarget().orElseThrow());
     }
 
     /** The target that the verdict names is within, and the least more is not: tried, not believed. */
@@ -93,7 +95,7 @@ class WeighedLimitTest {
         for (DecisionRule rule : List.of(DecisionRule.worstCase(), DecisionRule.guardBand())) {
             Formula formula = preserved("0.8 %");
             Verdict verdict = binding(rule, weighed(formula, batch, HUNDREDTH, WeighingMethod.TARE_EACH));
-            Ratio target = verdict.acceptableTarget().orElseThrow();
+            Ratio target = verdict.acceptableTarget().orElseThrow().canonical();
             assertThat(target).isLessThan(Ratio.parse("0.01"));
             assertThat(at(rule, target, batch)).isEqualTo(Conformity.WITHIN);
             assertThat(at(rule, target.plus(Ratio.parse("1e-14")), batch)).isNotEqualTo(Conformity.WITHIN);
@@ -118,7 +120,7 @@ class WeighedLimitTest {
         Formula formula = preserved("0.9 %");
         Weighed weighed = weighed(formula, "250 g", TENTH, WeighingMethod.CUMULATIVE);
         Verdict verdict = binding(DecisionRule.worstCase(), weighed);
-        Ratio target = verdict.acceptableTarget().orElseThrow();
+        Ratio target = verdict.acceptableTarget().orElseThrow().canonical();
         Formula lower = preserved(target.times(100)
                         .rounded(io.github.formulationmath.number.Rounding.toDecimalPlaces(6)
                                 .with(java.math.RoundingMode.FLOOR))
@@ -147,18 +149,20 @@ class WeighedLimitTest {
         LimitChecker checker = LimitChecker.of(LimitTable.of("house", List.of(limit)), CREAM, DecisionRule.worstCase());
         Formula formula = preserved("0.5 %");
         Verdict written = checker.check(formula).binding().orElseThrow();
-        assertThat(written.share()).isEqualTo(Ratio.of(5, 205));
+        assertThat(written.share().canonical()).isEqualTo(Ratio.of(5, 205));
         assertThat(written.conformity()).isEqualTo(Conformity.WITHIN);
         assertSelfChecking(written);
         Verdict made = checker.check(weighed(formula, "200 g", TENTH, WeighingMethod.TARE_EACH))
                 .binding()
                 .orElseThrow();
-        assertThat(made.share()).isEqualTo(Ratio.of(5, 205));
+        assertThat(made.share().canonical()).isEqualTo(Ratio.of(5, 205));
         assertThat(made.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
-        assertThat(made.bounds().upper()).contains(Ratio.parse("1.1").dividedBy(Ratio.parse("41")));
-        assertSelfChecking(made.headroomWorking());
-        assertSelfChecking(made.acceptableTargetWorking().orElseThrow());
-        assertThat(written.limitingShareOf(formula.line("Tocopherol"))).contains(Ratio.parse("0.005125"));
+        assertThat(made.highest().map(Amount::canonical))
+                .contains(Ratio.parse("1.1").dividedBy(Ratio.parse("41")));
+        assertSelfChecking(made.headroom());
+        assertSelfChecking(made.acceptableTarget().orElseThrow());
+        assertThat(written.limitingShareOf(formula.line("Tocopherol")).map(Amount::canonical))
+                .contains(Ratio.parse("0.005125"));
     }
 
     @Test
@@ -188,7 +192,7 @@ class WeighedLimitTest {
                 .binding()
                 .orElseThrow();
         assertThat(made.conformity()).isEqualTo(Conformity.NOT_SHOWN_WITHIN);
-        Ratio target = made.acceptableTarget().orElseThrow();
+        Ratio target = made.acceptableTarget().orElseThrow().canonical();
         assertThat(target).isGreaterThan(Ratio.parse("0.005"));
         Formula higher = preserved("0.6 %");
         assertThat(checker.check(weighed(higher, "400 g", TENTH, WeighingMethod.TARE_EACH))
@@ -196,14 +200,14 @@ class WeighedLimitTest {
                         .orElseThrow()
                         .conformity())
                 .isEqualTo(Conformity.WITHIN);
-        assertSelfChecking(made.headroomWorking());
-        assertSelfChecking(made.acceptableTargetWorking().orElseThrow());
+        assertSelfChecking(made.headroom());
+        assertSelfChecking(made.acceptableTarget().orElseThrow());
         LimitChecker guarded = LimitChecker.of(table, CREAM, DecisionRule.guardBand());
         Verdict band = guarded.check(weighed(formula, "400 g", TENTH, WeighingMethod.TARE_EACH))
                 .binding()
                 .orElseThrow();
-        assertThat(band.acceptableTarget().orElseThrow()).isGreaterThan(Ratio.parse("0.005"));
-        assertSelfChecking(band.acceptableTargetWorking().orElseThrow());
+        assertThat(band.acceptableTarget().orElseThrow().canonical()).isGreaterThan(Ratio.parse("0.005"));
+        assertSelfChecking(band.acceptableTarget().orElseThrow());
     }
 
     @Test

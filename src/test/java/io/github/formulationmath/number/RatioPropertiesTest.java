@@ -79,7 +79,7 @@ class RatioPropertiesTest {
         assertThat(Ratio.from(value).doubleValue()).isEqualTo(value == 0 ? 0.0 : value);
         float single = (float) value;
         if (Float.isFinite(single)) {
-            assertThat(Ratio.from(single).floatValue()).isEqualTo(single == 0 ? 0.0f : single);
+            assertThat((float) Ratio.from(single).doubleValue()).isEqualTo(single == 0 ? 0.0f : single);
         }
     }
 

@@ -24,7 +24,7 @@ class JsrQuantityTest {
 
     @Test
     void quantities_of_every_number_type_come_in_exactly() {
-        List<Number> halves = List.of(0.5, 0.5f, new BigDecimal("0.50"), RationalNumber.of(1, 2), Ratio.of(1, 2));
+        List<Number> halves = List.of(0.5, 0.5f, new BigDecimal("0.50"), RationalNumber.of(1, 2));
         for (Number half : halves) {
             assertThat(Amount.mass("1 g").multiply(half)).isEqualTo(Amount.mass("0.5 g"));
         }

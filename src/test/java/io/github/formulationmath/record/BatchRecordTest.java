@@ -1,13 +1,19 @@
 package io.github.formulationmath.record;
 
-import static io.github.formulationmath.record.Lotion.g;
-import static io.github.formulationmath.record.Lotion.line;
+import static io.github.formulationmath.pot.Lotion.g;
+import static io.github.formulationmath.pot.Lotion.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.LineVerdict;
+import io.github.formulationmath.pot.Lotion;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.support.WorkingAssertions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -17,12 +23,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
-final class BatchRecordTest {
+public final class BatchRecordTest {
 
-    static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
-    static final BatchCode CODE = BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1);
+    public static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
+    public static final BatchCode CODE = BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1);
 
-    static BatchRecord record() {
+    public static BatchRecord record() {
         return BatchRecord.of(
                         CODE,
                         Lotion.tared("316.0", "12.3", "48.0", "20.0", "4.0"),
@@ -123,10 +129,13 @@ final class BatchRecordTest {
                         org.assertj.core.groups.Tuple.tuple("Glycerin", LineDifference.Change.CHANGED),
                         org.assertj.core.groups.Tuple.tuple("Glyceryl Stearate SE", LineDifference.Change.REMOVED),
                         org.assertj.core.groups.Tuple.tuple("Tocopherol", LineDifference.Change.ADDED));
-        assertThat(comparison.lines().stream().map(LineDifference::result).reduce(Ratio.ZERO, Ratio::plus))
+        assertThat(comparison.lines().stream()
+                        .map(line -> line.difference().canonical())
+                        .reduce(Ratio.ZERO, Ratio::plus))
                 .isEqualTo(Ratio.ZERO);
         comparison.lines().forEach(WorkingAssertions::assertSelfChecking);
-        assertThat(comparison.changes().get(1).result()).isEqualTo(Ratio.parse("0.005"));
+        assertThat(comparison.changes().get(1).difference())
+                .isEqualTo(Amount.percent(Ratio.parse("0.005").times(100)));
         BatchRecord record = record();
         assertThat(VersionComparison.of(record, record).changes()).isEmpty();
         assertThat(VersionComparison.of(record.madeAtFirst(), record.made()).changes())

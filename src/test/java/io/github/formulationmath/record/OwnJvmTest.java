@@ -2,6 +2,8 @@ package io.github.formulationmath.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.json.LargeDocument;
+import io.github.formulationmath.json.WithoutJackson;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.plan.Tolerances;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Random;

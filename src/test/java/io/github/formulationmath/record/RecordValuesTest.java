@@ -1,16 +1,27 @@
 package io.github.formulationmath.record;
 
+import static io.github.formulationmath.pot.Lotion.g;
+import static io.github.formulationmath.pot.Lotion.line;
 import static io.github.formulationmath.record.BatchRecordTest.NOON;
-import static io.github.formulationmath.record.Lotion.g;
-import static io.github.formulationmath.record.Lotion.line;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.mend.Correction;
+import io.github.formulationmath.mend.CorrectionRules;
+import io.github.formulationmath.mend.Obstacle;
+import io.github.formulationmath.packing.Filling;
+import io.github.formulationmath.packing.Offer;
+import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.Lotion;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
@@ -32,10 +43,10 @@ final class RecordValuesTest {
             () -> LineAddition.of(line("Aqua"), g("1")),
             () -> LineAddition.of(line("Aqua"), g("2")),
             () -> LineAddition.of(line("Glycerin"), g("1")),
-            () -> new Obstacle(Obstacle.Kind.CAP, "x", null),
-            () -> new Obstacle(Obstacle.Kind.CAP, "y", null),
-            () -> new Obstacle(Obstacle.Kind.STOCK_OUT, "x", null),
-            () -> new Obstacle(Obstacle.Kind.STOCK_OUT, "x", g("1")),
+            () -> new Obstacle(Obstacle.Kind.CAP, "x", Optional.empty()),
+            () -> new Obstacle(Obstacle.Kind.CAP, "y", Optional.empty()),
+            () -> new Obstacle(Obstacle.Kind.STOCK_OUT, "x", Optional.empty()),
+            () -> new Obstacle(Obstacle.Kind.STOCK_OUT, "x", Optional.of(g("1"))),
             () -> PackFill.ofMass("1 g"),
             () -> PackFill.ofVolume(Amount.volume("1 mL"), Density.ofGramsPerMillilitre("1")),
             () -> PackFill.ofVolume(Amount.volume("1 mL"), Density.ofGramsPerMillilitre("2")),
@@ -44,9 +55,9 @@ final class RecordValuesTest {
             () -> Filling.of(g("11"), g("1"), PackFill.ofMass("1 g")),
             () -> Filling.of(g("10"), g("2"), PackFill.ofMass("1 g")),
             () -> Filling.of(g("10"), g("1"), PackFill.ofMass("2 g")),
-            () -> Offer.of("1", "1 g"),
-            () -> Offer.of("2", "1 g"),
-            () -> Offer.of("1", "2 g"),
+            () -> Offer.of("1 EUR", "1 g"),
+            () -> Offer.of("2 EUR", "1 g"),
+            () -> Offer.of("1 EUR", "2 g"),
             () -> BenchEntry.observation("x"),
             () -> BenchEntry.observation("y"),
             () -> BenchEntry.observation("x").at(NOON),

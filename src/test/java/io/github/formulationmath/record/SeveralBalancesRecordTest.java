@@ -1,15 +1,24 @@
 package io.github.formulationmath.record;
 
-import static io.github.formulationmath.record.Lotion.g;
-import static io.github.formulationmath.record.Lotion.line;
+import static io.github.formulationmath.pot.Lotion.g;
+import static io.github.formulationmath.pot.Lotion.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.json.Json;
+import io.github.formulationmath.mend.Correction;
+import io.github.formulationmath.mend.CorrectionRules;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.pot.Evaporation;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.Lotion;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
+import javax.measure.quantity.Mass;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -19,7 +28,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /** What is added later, or weighed again, is weighed on the balance that is said. */
-final class SeveralBalancesRecordTest {
+public final class SeveralBalancesRecordTest {
 
     static final Balance POCKET = Balance.of("0.01 g", "100 g").named("pocket");
     static final Balance FINE = Balance.of("0.05 g", "1 kg");
@@ -29,7 +38,7 @@ final class SeveralBalancesRecordTest {
                 BatchRecordTest.CODE, Lotion.tared("316.0", "12.3", "48.0", "20.0", "4.0"), Tolerances.of("5 %"));
     }
 
-    static BatchRecord record() {
+    public static BatchRecord record() {
         return opened().with(BenchEntry.addition(
                         LineAddition.of(line("Preservative blend"), g("0.04")).on(POCKET)))
                 .with(BenchEntry.weighedAgain(g("391.25"), line("Aqua")).on(FINE));
@@ -47,7 +56,7 @@ final class SeveralBalancesRecordTest {
         if (shown) {
             BatchRecord record = opened().with(said);
             assertThat(record.entries()).containsExactly(said);
-            assertThat(JsonBatchRecords.read(JsonBatchRecords.write(record)).record())
+            assertThat(Json.records().read(Json.records().write(record)).value())
                     .isEqualTo(record);
         } else {
             assertThatThrownBy(() -> opened().with(said))
@@ -76,17 +85,18 @@ final class SeveralBalancesRecordTest {
     @Property(tries = 100)
     void an_addition_hides_what_its_own_display_hides(@ForAll @IntRange(min = 1, max = 5000) int cents) {
         Ratio grams = Ratio.of(cents, 100);
-        Bounds before = opened().made().line("Preservative blend").massBounds();
+        Interval<Amount<Mass>> before =
+                opened().made().line("Preservative blend").massBounds();
         LineAddition addition = LineAddition.of(line("Preservative blend"), g(grams.toString()));
-        Bounds after = opened().with(BenchEntry.addition(addition.on(POCKET)))
+        Interval<Amount<Mass>> after = opened().with(BenchEntry.addition(addition.on(POCKET)))
                 .made()
                 .line("Preservative blend")
                 .massBounds();
         Ratio step = Ratio.of(1, 100);
         assertThat(after)
-                .isEqualTo(Bounds.closed(
-                        before.lower().orElseThrow().plus(grams.minus(step)),
-                        before.upper().orElseThrow().plus(grams.plus(step))));
+                .isEqualTo(Interval.of(
+                        before.least().plus(Amount.grams(grams.minus(step))),
+                        before.greatest().plus(Amount.grams(grams.plus(step)))));
     }
 
     @Test
@@ -101,8 +111,8 @@ final class SeveralBalancesRecordTest {
     }
 
     private static Ratio width(MadeBatch made) {
-        Bounds bounds = made.line("Aqua").massBounds();
-        return bounds.upper().orElseThrow().minus(bounds.lower().orElseThrow());
+        Interval<Amount<Mass>> bounds = made.line("Aqua").massBounds();
+        return bounds.greatest().minus(bounds.least()).canonical();
     }
 
     @Test

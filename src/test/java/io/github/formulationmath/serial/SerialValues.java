@@ -11,22 +11,17 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.BoundsSet;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.planning.BatchConstraints;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.BatchWindow;
-import io.github.formulationmath.planning.BulkPlanner;
-import io.github.formulationmath.planning.MinimumBatch;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.BulkPlanner;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.VolumeFraction;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.Serializable;
 import java.math.BigInteger;
@@ -55,19 +50,14 @@ final class SerialValues {
                 AtomicMasses.iupac2007(),
                 MolarMass.of(MolecularFormula.parse("CuSO4·5H2O")),
                 plan.batch().formula(),
-                plan.batch().formula().composition(),
                 plan.batch(),
                 plan,
+                Tolerances.of("5 %").withLine("Glycerin", "1 %"),
                 BulkPlanner.of(List.of(plan.batch().formula())),
-                BatchWindow.of(plan.batch().formula(), plan.bench(), BatchConstraints.of(BatchCriterion.oneDivision())),
-                MinimumBatch.of(
-                        plan.batch().formula(),
-                        plan.bench().balance(),
-                        BatchCriterion.roundingWithin(Tolerances.of("5 %"))),
                 LimitTable.eu2024May(),
                 Product.leaveOn().on("face"),
                 DecisionRule.guardBand(),
-                MadeBatch.of(readings(plan)));
+                readings(plan));
     }
 
     private static Readings readings(WeighingPlan plan) {

@@ -1,26 +1,26 @@
 package io.github.formulationmath.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.limit.Label;
-import io.github.formulationmath.limit.LabelRule;
-import io.github.formulationmath.limit.NetContents;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.label.Label;
+import io.github.formulationmath.label.LabelRule;
+import io.github.formulationmath.label.NetContents;
+import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.record.Amendment;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.BenchEntry;
-import io.github.formulationmath.record.LineAddition;
-import io.github.formulationmath.record.PackFill;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.Instant;
@@ -69,7 +69,7 @@ final class RecordSheetTest {
 
     @Test
     void the_page_says_what_was_read_what_came_of_it_and_what_is_missing() {
-        String page = RecordSheet.of(record()).print(SheetFormat.TEXT);
+        String page = RecordSheet.of(record()).print(Format.TEXT);
         assertThat(page)
                 .contains("OATLOT-20261125-01-")
                 .contains("13.5 g")
@@ -111,7 +111,7 @@ final class RecordSheetTest {
                         .with(BenchEntry.addition(LineAddition.of(FORMULA.line("Aqua"), Amount.mass("2 g"))))
                         .with(BenchEntry.weighedAgain(Amount.mass("391.25 g"), FORMULA.line("Aqua"))
                                 .on(unnamed)))
-                .print(SheetFormat.TEXT);
+                .print(Format.TEXT);
         assertThat(page)
                 .contains("3.90 g (balance pocket)")
                 .contains("added 0.10 g (balance pocket) of Preservative blend")
@@ -121,10 +121,10 @@ final class RecordSheetTest {
 
     @Test
     void every_format_prints_and_html_is_escaped() {
-        for (SheetFormat format : SheetFormat.values()) {
+        for (Format format : Format.values()) {
             assertThat(RecordSheet.of(record()).print(format)).isNotEmpty();
         }
-        assertThat(RecordSheet.of(record()).print(SheetFormat.HTML))
+        assertThat(RecordSheet.of(record()).print(Format.HTML))
                 .contains("Oat lotion &lt;extra&gt;")
                 .doesNotContain("<extra>");
     }
@@ -135,7 +135,7 @@ final class RecordSheetTest {
                 .with(Label.of(LabelRule.eu()).list(record().made()))
                 .with(NetContents.byMass(Amount.mass("50.7 g"), Amount.mass("1 g")))
                 .withNotice("For external use only.");
-        String text = label.print(SheetFormat.TEXT);
+        String text = label.document().print(Format.TEXT);
         assertThat(text)
                 .contains("Net contents  50 g")
                 .contains("Aqua, Avena Sativa Kernel Oil, Glyceryl Stearate SE, Glycerin")
@@ -143,9 +143,12 @@ final class RecordSheetTest {
                 .contains("2026-11-25")
                 .contains("For external use only.")
                 .contains("Not part of the label");
-        assertThat(label.print(SheetFormat.HTML)).contains("Oat lotion &lt;extra&gt;");
-        assertThatThrownBy(() -> label.print(SheetFormat.CSV)).hasMessageContaining("CSV");
-        assertThat(LabelText.of(record()).print(SheetFormat.TEXT))
+        assertThat(label.document().print(Format.HTML)).contains("Oat lotion &lt;extra&gt;");
+        assertThat(label.document().print(Format.CSV))
+                .contains("Net contents,50 g\r\n")
+                .doesNotContain("Not part of the label");
+        assertThat(label.document().leftOut(Format.CSV)).endsWith("Caution, 1 Paragraph");
+        assertThat(LabelText.of(record()).document().print(Format.TEXT))
                 .contains("Net contents  50 g")
                 .contains("The list of ingredients is missing.");
     }

@@ -2,13 +2,14 @@ package io.github.formulationmath.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.csv.CsvWriter;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.WeighingPlan;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.weighing.Balance;
 import java.io.IOException;
 import java.io.StringReader;
@@ -16,7 +17,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The strict reader of tables reads what the sheets write, guarded names among it. */
+/** The strict reader reads each table that the sheets write, guarded names among it; an empty line parts them. */
 class SheetReadBackTest {
 
     @ParameterizedTest
@@ -30,7 +31,8 @@ class SheetReadBackTest {
         CsvFormat format = CsvFormat.of(
                 List.of("done", "no.", "ingredient", "display reads", "tared once", "share", "exact mass", "rounding"));
         List<CsvRow> rows = format.read(
-                        "sheet", new StringReader(BatchSheet.of(plan).print(SheetFormat.CSV)))
+                        "sheet",
+                        new StringReader(BatchSheet.of(plan).print(Format.CSV).split("\r\n\r\n")[1] + "\r\n"))
                 .rows();
         assertThat(rows).hasSize(2);
         String cell = rows.get(1).text("ingredient");

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Source;
+import io.github.formulationmath.reckoning.Source;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 

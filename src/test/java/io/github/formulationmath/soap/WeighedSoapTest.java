@@ -3,15 +3,15 @@ package io.github.formulationmath.soap;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.planning.ExpectedProduct;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.working.Source;
 import org.junit.jupiter.api.Test;
 
 /** The judgement on a plan, with the errors of its balance and what they have in common. */

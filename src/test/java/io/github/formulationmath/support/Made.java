@@ -4,10 +4,10 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Subject;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +18,7 @@ public final class Made {
     private Made() {}
 
     /** The number of anything that has a working. */
-    public static Ratio number(Explainable value) {
+    public static Ratio number(Explained value) {
         return value.origin().number();
     }
 
@@ -44,7 +44,13 @@ public final class Made {
 
     /** The covariance of two lines. */
     public static Ratio covariance(MadeMasses made, int line, int other) {
-        return made.covariance(Map.of(line, Ratio.ONE), Map.of(other, Ratio.ONE));
+        return covariance(made, Map.of(line, Ratio.ONE), Map.of(other, Ratio.ONE));
+    }
+
+    /** The covariance of two weighted sums, in g². */
+    public static Ratio covariance(MadeMasses made, Map<Integer, Ratio> weights, Map<Integer, Ratio> others) {
+        Ratio total = made.total().canonical();
+        return made.relativeCovariance(weights, others).times(total).times(total);
     }
 
     /** The share of something that every line contains in a strength of its own. */

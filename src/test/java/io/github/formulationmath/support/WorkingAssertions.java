@@ -1,22 +1,22 @@
 package io.github.formulationmath.support;
 
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.PrintedArithmetic;
-import io.github.formulationmath.working.Decision;
-import io.github.formulationmath.working.Depth;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Step;
-import io.github.formulationmath.working.UnitChoice;
-import io.github.formulationmath.working.Working;
-import io.github.formulationmath.working.WorkingFormat;
+import io.github.formulationmath.reckoning.Decision;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Working;
 import java.util.HashMap;
 import java.util.Map;
 
 /** Holds a working against itself and against an evaluator that reads what is printed. */
 public final class WorkingAssertions {
 
-    private static final UnitChoice OUNCES = UnitChoice.canonical().with(Kind.MASS, "oz", Ratio.parse("28.349523125"));
+    private static final Style OUNCES = Style.everything().in(Kind.MASS, "oz", Ratio.parse("28.349523125"));
 
     private WorkingAssertions() {}
 
@@ -25,7 +25,7 @@ public final class WorkingAssertions {
      *
      * @param explained the result
      */
-    public static void assertSelfChecking(Explainable explained) {
+    public static void assertSelfChecking(Explained explained) {
         Working working = explained.working();
         if (!working.answer().value().equals(explained.origin().number())) {
             throw new AssertionError("the working leads to " + working.answer().value() + ", the result is "
@@ -42,13 +42,13 @@ public final class WorkingAssertions {
      */
     public static void assertSelfChecking(Working working) {
         working.check();
-        WorkingFormat text = WorkingFormat.text().with(Depth.EVERYTHING);
-        verify(text, working, PrintedArithmetic::verifyText);
-        verify(text.with(OUNCES), working, PrintedArithmetic::verifyText);
-        verify(WorkingFormat.markdown().with(Depth.EVERYTHING), working, PrintedArithmetic::verifyMarkdown);
-        verify(WorkingFormat.latexDocument().with(Depth.EVERYTHING), working, PrintedArithmetic::verifyLatex);
+        verify(working.document(Style.everything()), Format.TEXT, working, PrintedArithmetic::verifyText);
+        verify(working.document(OUNCES), Format.TEXT, working, PrintedArithmetic::verifyText);
+        verify(working.document(Style.everything()), Format.MARKDOWN, working, PrintedArithmetic::verifyMarkdown);
+        verify(working.document(Style.everything()), Format.LATEX, working, PrintedArithmetic::verifyLatex);
         verify(
-                WorkingFormat.htmlPage().with(Depth.EVERYTHING),
+                working.document(Style.everything()),
+                Format.HTML,
                 working,
                 (page, values, comparisons) ->
                         PrintedArithmetic.verifyHtml(HtmlChecks.parse(page), values, comparisons));
@@ -58,8 +58,8 @@ public final class WorkingAssertions {
         void verify(String page, Map<String, String> values, int comparisons);
     }
 
-    private static void verify(WorkingFormat format, Working working, Verifier verifier) {
-        String page = format.format(working);
+    private static void verify(Document document, Format format, Working working, Verifier verifier) {
+        String page = document.print(format);
         try {
             verifier.verify(page, values(working), comparisons(working));
         } catch (AssertionError e) {

@@ -1,8 +1,8 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;

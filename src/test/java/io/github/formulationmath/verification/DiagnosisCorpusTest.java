@@ -35,7 +35,7 @@ class DiagnosisCorpusTest {
         int others;
         final Map<Slip, Integer> confused = new EnumMap<>(Slip.class);
 
-        void count(Slip injected, Diagnosis diagnosis) {
+        void count(Slip injected, Verification diagnosis) {
             List<Slip> causes = diagnosis.causes().stream().map(Cause::slip).toList();
             boolean found = causes.contains(injected);
             if (found && causes.size() == 1) {
@@ -80,7 +80,7 @@ class DiagnosisCorpusTest {
             Found outcome = outcomes.computeIfAbsent(slip, s -> new Found());
             for (int i = 0; i < CLAIMS_PER_SLIP; i++) {
                 Claim claim = RandomClaims.with(slip, 10_000L * slip.ordinal() + i);
-                outcome.count(slip, Verification.of(claim).diagnosis());
+                outcome.count(slip, Verification.of(claim));
                 all++;
             }
         }
@@ -89,25 +89,22 @@ class DiagnosisCorpusTest {
             Found outcome = withRest.computeIfAbsent(slip, s -> new Found());
             for (int i = 0; i < CLAIMS_PER_SLIP; i++) {
                 Claim claim = RandomClaims.withRest(slip, 500_000L + 10_000L * slip.ordinal() + i);
-                outcome.count(slip, Verification.of(claim).diagnosis());
+                outcome.count(slip, Verification.of(claim));
             }
         }
         int silent = 0;
         for (int i = 0; i < CORRECT; i++) {
             Verification verification = Verification.of(RandomClaims.correct(900_000L + i));
-            silent += verification.habit().isPresent()
-                            && verification.diagnosis().causes().isEmpty()
-                    ? 1
-                    : 0;
+            silent += verification.habit().isPresent() && verification.causes().isEmpty() ? 1 : 0;
         }
         int unexplained = 0;
         Map<Slip, Integer> mistaken = new EnumMap<>(Slip.class);
         int told = 0;
         for (int i = 0; i < CORRECT; i++) {
             Verification verification = Verification.of(RandomClaims.mistyped(700_000L + i));
-            unexplained += verification.diagnosis().causes().isEmpty() ? 1 : 0;
-            verification.diagnosis().causes().forEach(cause -> mistaken.merge(cause.slip(), 1, Integer::sum));
-            told += verification.diagnosis().causes().stream().anyMatch(Cause::isTold) ? 1 : 0;
+            unexplained += verification.causes().isEmpty() ? 1 : 0;
+            verification.causes().forEach(cause -> mistaken.merge(cause.slip(), 1, Integer::sum));
+            told += verification.causes().stream().anyMatch(Cause::isTold) ? 1 : 0;
         }
         String text = table(outcomes, all, silent)
                 + "Of " + CORRECT + " claims with one digit mistyped in one figure, which is none of these slips, "

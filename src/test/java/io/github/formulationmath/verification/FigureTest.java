@@ -3,10 +3,10 @@ package io.github.formulationmath.verification;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.BatchSize;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -34,7 +34,7 @@ class FigureTest {
     void numberAndStep(String written, String number, String step) {
         Figure figure = Figure.parse(written);
         assertThat(figure.number()).isEqualTo(Ratio.parse(number));
-        assertThat(figure.lastDigit()).isEqualTo(Ratio.parse(step));
+        assertThat(figure.digit()).isEqualTo(Ratio.parse(step));
         assertThat(figure.written()).isEqualTo(written);
     }
 

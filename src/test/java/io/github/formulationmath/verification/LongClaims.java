@@ -37,8 +37,28 @@ final class LongClaims {
 
     /** The point moved in the figure of the third line. */
     static Claim oneWrong(int lines) {
+        return read(table(lines, 2));
+    }
+
+    /** Line n has 1/(n + 2) parts; each figure is the same, and wrong. */
+    static Claim manyDenominators(int lines) {
+        StringBuilder rows =
+                new StringBuilder("record,group,name,value,figure\nformula,,long,parts,\nsize,,mass,1 kg,\n");
+        for (int i = 0; i < lines; i++) {
+            rows.append("line,p")
+                    .append(i / 10)
+                    .append(",l")
+                    .append(i)
+                    .append(",1/")
+                    .append(i + 2)
+                    .append(",1.0 g\n");
+        }
+        return read(rows.toString());
+    }
+
+    private static Claim read(String table) {
         try {
-            return Claim.read(new StringReader(table(lines, 2)));
+            return Claim.read(new StringReader(table));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

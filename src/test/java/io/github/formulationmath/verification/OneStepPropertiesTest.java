@@ -2,11 +2,11 @@ package io.github.formulationmath.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.MassFormulaBuilder;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.BatchSize;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -107,7 +107,7 @@ class OneStepPropertiesTest {
     }
 
     private static Verification of(List<Integer> targets, List<String> figures) {
-        MassFormulaBuilder builder = Formula.inMasses("set");
+        FormulaBuilder builder = Formula.inMasses("set");
         int whole = 0;
         for (int i = 0; i < targets.size(); i++) {
             builder.line(Ingredient.of("line " + i), Amount.mass(milli(targets.get(i)) + " g"));
@@ -218,7 +218,7 @@ class OneStepPropertiesTest {
                 .line("C", "87.9 %")
                 .build();
         Verification verification = of(formula, "400 g", List.of("5.8", "0.0", "351.6"));
-        assertThat(verification.diagnosis().causes()).isNotEmpty().allSatisfy(cause -> {
+        assertThat(verification.causes()).isNotEmpty().allSatisfy(cause -> {
             assertThat(cause.slip()).isEqualTo(Slip.WRONG_WHOLE);
             assertThat(cause.figures()).isEqualTo(1);
             assertThat(cause.digits()).isEqualTo(2);

@@ -1,14 +1,13 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -164,7 +163,7 @@ final class RandomClaims {
     }
 
     private Formula inParts(List<BigDecimal> written) {
-        PartsFormulaBuilder builder = Formula.inParts("claimed");
+        FormulaBuilder builder = Formula.inParts("claimed");
         for (int i = 0; i < written.size(); i++) {
             if (i == 0 || !phaseOf.get(i).equals(phaseOf.get(i - 1))) {
                 builder.phase("phase " + phaseOf.get(i));
@@ -175,7 +174,7 @@ final class RandomClaims {
     }
 
     private Formula inPercent(List<BigDecimal> written) {
-        PercentFormulaBuilder builder = Formula.inPercent("claimed");
+        FormulaBuilder builder = Formula.inPercent("claimed");
         for (int i = 0; i < written.size(); i++) {
             if (i == 0 || !phaseOf.get(i).equals(phaseOf.get(i - 1))) {
                 builder.phase("phase " + phaseOf.get(i));

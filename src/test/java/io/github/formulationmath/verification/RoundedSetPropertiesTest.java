@@ -2,13 +2,13 @@ package io.github.formulationmath.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.scaling.BatchSize;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -119,7 +119,7 @@ class RoundedSetPropertiesTest {
 
         private Formula formula() {
             BigInteger batch = targets.stream().reduce(BigInteger.ZERO, BigInteger::add);
-            PercentFormulaBuilder builder = Formula.inPercent("set");
+            FormulaBuilder builder = Formula.inPercent("set");
             for (int i = 0; i < targets.size(); i++) {
                 Ingredient ingredient = Ingredient.of("line " + i);
                 if (i == rest) {

@@ -2,9 +2,9 @@ package io.github.formulationmath.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.BatchSize;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +27,7 @@ class SingleFigureSlipsTest {
         for (int i = 0; i < figures.length; i++) {
             claim = claim.withFigure(LOTION.lines().get(i), Figure.parse(figures[i] + " g"));
         }
-        return Verification.of(claim).diagnosis().causes();
+        return Verification.of(claim).causes();
     }
 
     private static void assertOnly(List<Cause> causes, Slip slip, String detail) {
@@ -91,7 +91,7 @@ class SingleFigureSlipsTest {
         Claim claim = Claim.about(gel, BatchSize.ofMass("100 g"))
                 .withFigure("Aqua", "99.1 g")
                 .withFigure("Phenoxyethanol", "9.0 g");
-        assertOnly(Verification.of(claim).diagnosis().causes(), Slip.DECIMAL_POINT_MOVED, "Phenoxyethanol");
+        assertOnly(Verification.of(claim).causes(), Slip.DECIMAL_POINT_MOVED, "Phenoxyethanol");
     }
 
     /** 3 % of the 68 g of the oil phase are 2.04 g; 12 % of the 332 g of the water phase are 39.84 g. */
@@ -105,7 +105,7 @@ class SingleFigureSlipsTest {
     void aLineWithoutAFigureIsNotBlamed() {
         Claim claim = Claim.about(LOTION, BatchSize.ofMass(Amount.mass("400 g")))
                 .withFigure("Avena Sativa Kernel Oil", "84.0 g");
-        assertOnly(Verification.of(claim).diagnosis().causes(), Slip.DIGITS_EXCHANGED, "Avena Sativa Kernel Oil");
+        assertOnly(Verification.of(claim).causes(), Slip.DIGITS_EXCHANGED, "Avena Sativa Kernel Oil");
     }
 
     /** What was there to explain, when two figures are wrong in two ways, is explained by no single slip. */

@@ -2,14 +2,14 @@ package io.github.formulationmath.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.scaling.BatchSize;
-import io.github.formulationmath.working.Wording;
+import io.github.formulationmath.reckoning.Wording;
 import org.junit.jupiter.api.Test;
 
 class VerificationReportTest {
@@ -32,7 +32,7 @@ class VerificationReportTest {
 
     /** Text on one line, whatever the width of the page. */
     private static String text(Verification verification) {
-        return unwrapped(verification.report(Wording.english()).text());
+        return unwrapped(verification.report(Wording.english()).toString());
     }
 
     private static String unwrapped(String text) {
@@ -81,7 +81,7 @@ class VerificationReportTest {
         assertThat(wrong.habit()).contains(RoundingHabit.EACH_TO_NEAREST);
         assertThat(wrong.totalAgreement()).contains(Agreement.DISAGREES);
         assertThat(wrong.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
-        assertThat(wrong.diagnosis().causes()).isEmpty();
+        assertThat(wrong.causes()).isEmpty();
         assertThat(wrong).asString().endsWith(", total 90 g: does not hold");
         assertThat(text(wrong)).contains("The total shown, 90 g, is not the batch, nor what the figures make.");
         Verification right = Verification.of(about(BALM, "80 g", "20 g").withTotal("100 g"));
@@ -103,11 +103,11 @@ class VerificationReportTest {
     @Test
     void aRunnerUpIsToldOnlyIfItExplainsAFigureMore() {
         Verification none = Verification.of(about(CREAM, "95.1 g", "5.0 g", "0.7 g"));
-        assertThat(none.diagnosis().causes()).isEmpty();
-        assertThat(none.diagnosis().runnerUp()).isEmpty();
+        assertThat(none.causes()).isEmpty();
+        assertThat(none.runnerUp()).isEmpty();
         assertThat(text(none)).contains("No known slip explains this.").doesNotContain("Next best");
         Verification half = Verification.of(about(CREAM, "99.1 g", "5.0 g", "0.9 g"));
-        assertThat(half.diagnosis().runnerUp())
+        assertThat(half.runnerUp())
                 .hasValueSatisfying(cause -> assertThat(cause)
                         .hasToString("REST_NOT_ADJUSTED (Aqua + Glycerin): misses Glycerin, "
                                 + "at most 10 steps of the display away"));
@@ -123,7 +123,7 @@ class VerificationReportTest {
                 LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.simpleAcceptance());
         assertThat(unwrapped(verification
                         .report(Wording.english(), verification.limits(checker))
-                        .text()))
+                        .toString()))
                 .containsOnlyOnce("Caution:")
                 .containsOnlyOnce("qualified safety assess")
                 .containsOnlyOnce("not presented as current law");

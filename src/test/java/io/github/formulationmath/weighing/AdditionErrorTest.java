@@ -8,9 +8,9 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.support.Made;
 import io.github.formulationmath.support.WorkingAssertions;
-import io.github.formulationmath.working.Explainable;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +24,7 @@ class AdditionErrorTest {
         return AdditionError.of(Addition.of("Glycerin", mass, mass, balance));
     }
 
-    private static boolean isCutOff(Explainable bound) {
+    private static boolean isCutOff(Explained bound) {
         return bound.working().toString().contains("A mass is not negative");
     }
 
@@ -42,7 +42,7 @@ class AdditionErrorTest {
     @Test
     void it_names_what_it_is_about() {
         AdditionError error = error(TENTH, "12.3");
-        for (Explainable answer : new Explainable[] {
+        for (Explained answer : new Explained[] {
             error,
             error.roundingError(),
             error.estimate(),

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.simulation.CoverageFactor;
 import org.junit.jupiter.api.Test;
 
 /** What has no bound is taken in as far as k times its standard deviation; what has one stays within it. By hand. */

@@ -44,7 +44,7 @@ class ErrorBudgetTest implements ValueContract<ErrorBudget> {
     @Test
     void its_text_gives_each_source_its_part() {
         assertThat(budget("0.1 g", "0.1 g"))
-                .hasToString("variance from [TARE ≈ 16.667 %, READING ≈ 16.667 %, LINEARITY ≈ 66.667 %]");
+                .hasToString("variance from [TARE ≈ 16.6667 %, READING ≈ 16.6667 %, LINEARITY ≈ 66.6667 %]");
         assertThat(new ErrorBudget(Map.of())).hasToString("variance from []");
     }
 

@@ -4,12 +4,12 @@ import static io.github.formulationmath.support.Made.madeShare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.support.WorkingAssertions;
-import io.github.formulationmath.working.Depth;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Subject;
-import io.github.formulationmath.working.WorkingFormat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -25,11 +25,8 @@ class MadeShareTest {
         return MadeMassesTest.masses(balance, method, grams).madeShare(0);
     }
 
-    private static String text(Explainable result) {
-        return WorkingFormat.text()
-                .with(Depth.EVERYTHING)
-                .format(result.working())
-                .replaceAll("\\s+", " ");
+    private static String text(Explained result) {
+        return result.working().document(Style.everything()).print(Format.TEXT).replaceAll("\\s+", " ");
     }
 
     /** 10 g in 40 g, both with u² = 0.01/6 g²: u² = (1 − 2/4 + 2/16) · 0.01/6 / 40² = 6.51e-7. */
@@ -43,7 +40,7 @@ class MadeShareTest {
     @Test
     void its_text_rounds_outwards() {
         assertThat(share(TENTH, WeighingMethod.CUMULATIVE, "10", "20", "30"))
-                .hasToString("L1 ≈ 16.667 % in [16.5, 16.834] %");
+                .hasToString("L1 ≈ 16.6667 % in [16.5, 16.8334] %");
     }
 
     @Test
@@ -104,9 +101,8 @@ class MadeShareTest {
                         .map(AdditionError::addition)
                         .toList();
         MassRelations relations = MassRelations.of(additions);
-        ErrorTerm scale = relations.felt(Weights.TOTAL).values().stream()
-                .map(MassRelations.Entry::term)
-                .filter(term -> term.source() == ErrorSource.CALIBRATION)
+        MassRelations.Entry scale = relations.felt(Weights.TOTAL).values().stream()
+                .filter(entry -> entry.term().source() == ErrorSource.CALIBRATION)
                 .findFirst()
                 .orElseThrow();
         Derived total = relations.scaleTotal(scale);

@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.support.Made;
 import java.util.ArrayList;
 import java.util.List;

@@ -5,23 +5,29 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reference.ReferenceTable;
 import io.github.formulationmath.reference.ReferenceTable.Row;
-import io.github.formulationmath.working.Depth;
-import io.github.formulationmath.working.WorkingFormat;
+import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.simulation.Law;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.measure.MetricPrefix;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tech.units.indriya.unit.Units;
 
 /** The published rules of weighing against their published numbers; the sources are named in the tables. */
 class PublishedRulesTest {
@@ -254,14 +260,12 @@ class PublishedRulesTest {
         Density thick = Density.ofGramsPerMillilitre("0.0013");
         Bounds bounds = AirBuoyancy.corrections(light, heavy, thin, thick);
         assertThat(bounds.upper())
-                .contains(AirBuoyancy.of(light, thick, AirBuoyancy.CONVENTIONAL_WEIGHTS)
-                        .correction());
+                .contains(new AirBuoyancy(light, thick, AirBuoyancy.CONVENTIONAL_WEIGHTS).correction());
         // Denser than the weights, thicker air makes the correction more negative.
         assertThat(bounds.lower())
-                .contains(AirBuoyancy.of(heavy, thick, AirBuoyancy.CONVENTIONAL_WEIGHTS)
-                        .correction());
+                .contains(new AirBuoyancy(heavy, thick, AirBuoyancy.CONVENTIONAL_WEIGHTS).correction());
         assertThatThrownBy(() -> AirBuoyancy.of(thin)).hasMessageContaining("matter");
-        assertThatThrownBy(() -> AirBuoyancy.of(heavy, light, light)).hasMessageContaining("weights");
+        assertThatThrownBy(() -> new AirBuoyancy(heavy, light, light)).hasMessageContaining("weights");
     }
 
     /** OIML D 28:2004: 1.2 kg/m³ and 8000 kg/m³ are conventions; other densities are the user's. */
@@ -270,10 +274,10 @@ class PublishedRulesTest {
         Density matter = Density.ofGramsPerMillilitre("0.9");
         AirBuoyancy usual = AirBuoyancy.of(matter);
         AirBuoyancy onHigh =
-                AirBuoyancy.of(matter, Density.ofGramsPerMillilitre("0.0011"), Density.ofGramsPerMillilitre("8.4"));
-        assertThat(WorkingFormat.text().with(Depth.EVERYTHING).format(usual.working()))
+                new AirBuoyancy(matter, Density.ofGramsPerMillilitre("0.0011"), Density.ofGramsPerMillilitre("8.4"));
+        assertThat(usual.working().document(Style.everything()).print(Format.TEXT))
                 .contains("OIML D 28:2004");
-        assertThat(WorkingFormat.text().with(Depth.EVERYTHING).format(onHigh.working()))
+        assertThat(onHigh.working().document(Style.everything()).print(Format.TEXT))
                 .doesNotContain("OIML D 28:2004");
         assertThat(onHigh.toString()).contains("0.9 g/mL").contains("0.0011 g/mL");
     }
@@ -285,7 +289,7 @@ class PublishedRulesTest {
     @ParameterizedTest
     @MethodSource("waters")
     void waterDensity(Row row) {
-        Amount<javax.measure.quantity.Temperature> temperature = Amount.temperature(row.text("t_c") + " °C");
+        Amount<Temperature> temperature = Amount.temperature(row.text("t_c") + " °C");
         if (row.text("formula_kg_m3").isEmpty()) {
             assertThatThrownBy(() -> WaterDensity.at(temperature)).hasMessageContaining("0 °C to 40 °C");
             return;
@@ -311,16 +315,16 @@ class PublishedRulesTest {
     @ParameterizedTest
     @MethodSource("airs")
     void airDensity(Row row) {
-        double celsius = row.decimal("t_c").doubleValue();
-        double hectopascals = row.decimal("p_hpa").doubleValue();
-        double humidity = row.decimal("humidity_percent").doubleValue() / 100;
+        Amount<Temperature> temperature = Amount.temperature(row.text("t_c") + " °C");
+        Amount<Pressure> pressure = hectopascals(Ratio.of(row.decimal("p_hpa")));
+        Ratio humidity = Ratio.of(row.decimal("humidity_percent")).dividedBy(100);
         double expected = row.decimal("density_kg_m3").doubleValue();
         double half = 0.5000001 * Math.pow(10, -row.decimal("density_kg_m3").scale());
-        double cipm = AirDensity.cipm2007(celsius, hectopascals, humidity);
+        double cipm = kilograms(AirDensity.cipm2007(temperature, pressure, humidity));
         switch (row.text("formula")) {
             case "CIPM-2007" -> assertThat(cipm).isCloseTo(expected, within(half));
             case "OIML R 111 E.3" ->
-                assertThat(AirDensity.simplified(celsius, hectopascals, humidity))
+                assertThat(kilograms(AirDensity.simplified(temperature, pressure, humidity)))
                         .isCloseTo(expected, within(half));
             // Other fits of the same air: they agree with ours to their own uncertainty, 2 parts in 10 000.
             default -> assertThat(cipm).isCloseTo(expected, within(Math.max(half, 2e-4 * expected)));
@@ -329,15 +333,40 @@ class PublishedRulesTest {
 
     @Test
     void airDensityOutOfRange() {
-        assertThatThrownBy(() -> AirDensity.cipm2007(Double.NaN, 1000, 0.5)).hasMessageContaining("celsius");
-        assertThatThrownBy(() -> AirDensity.cipm2007(20, 100_000, 0.5)).hasMessageContaining("hectopascals");
-        assertThatThrownBy(() -> AirDensity.simplified(20, 1000, 50)).hasMessageContaining("relativeHumidity");
-        assertThatThrownBy(() -> AirDensity.cipm2007(20, 1000, 50)).hasMessageContaining("relativeHumidity");
-        assertThatThrownBy(() -> AirDensity.simplified(28, 1000, 0.5)).hasMessageContaining("celsius");
-        assertThatThrownBy(() -> AirDensity.simplified(20, 899, 0.5)).hasMessageContaining("hectopascals");
+        Amount<Temperature> room = Amount.temperature("20 °C");
+        Amount<Pressure> usual = hectopascals(Ratio.of(1000));
+        Ratio half = Ratio.of(1, 2);
+        assertThatThrownBy(() -> AirDensity.cipm2007(Amount.temperature("14 °C"), usual, half))
+                .hasMessageContaining("temperature is 14 °C")
+                .hasMessageContaining("[15, 27] °C");
+        assertThatThrownBy(() -> AirDensity.cipm2007(room, hectopascals(Ratio.of(100_000)), half))
+                .hasMessageContaining("pressure is 100000")
+                .hasMessageContaining("[60000, 110000] Pa");
+        assertThatThrownBy(() -> AirDensity.simplified(room, usual, Ratio.of(50)))
+                .hasMessageContaining("relativeHumidity is 50")
+                .hasMessageContaining("[0, 0.8]");
+        assertThatThrownBy(() -> AirDensity.cipm2007(room, usual, Ratio.of(50)))
+                .hasMessageContaining("relativeHumidity");
+        assertThatThrownBy(() -> AirDensity.simplified(Amount.temperature("28 °C"), usual, half))
+                .hasMessageContaining("temperature");
+        assertThatThrownBy(() -> AirDensity.simplified(room, hectopascals(Ratio.of(899)), half))
+                .hasMessageContaining("pressure");
         // The ends of the ranges belong to them.
-        assertThat(AirDensity.cipm2007(15, 600, 0)).isLessThan(AirDensity.cipm2007(15, 1100, 0));
-        assertThat(AirDensity.simplified(27, 900, 0.8)).isLessThan(AirDensity.simplified(15, 1100, 0));
+        Amount<Temperature> cold = Amount.temperature("15 °C");
+        Amount<Temperature> warm = Amount.temperature("27 °C");
+        Amount<Pressure> high = hectopascals(Ratio.of(1100));
+        assertThat(AirDensity.cipm2007(cold, hectopascals(Ratio.of(600)), Ratio.ZERO))
+                .isLessThan(AirDensity.cipm2007(cold, high, Ratio.ZERO));
+        assertThat(AirDensity.simplified(warm, hectopascals(Ratio.of(900)), Ratio.of(4, 5)))
+                .isLessThan(AirDensity.simplified(cold, high, Ratio.ZERO));
+    }
+
+    private static double kilograms(Density density) {
+        return density.gramsPerMillilitre().times(1000).doubleValue();
+    }
+
+    private static Amount<Pressure> hectopascals(Ratio value) {
+        return Amount.of(value, MetricPrefix.HECTO(Units.PASCAL));
     }
 
     private static Amount<Mass> grams(BigDecimal value) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.simulation.InputQuantity;
+import io.github.formulationmath.simulation.Law;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -45,10 +47,10 @@ class ShareModelTest {
         for (int i = 0; i < all.length; i++) {
             double[] alone = new double[10];
             alone[i] = 0.05;
-            assertThat(model.valueAt(alone)).isCloseTo(byHand(strengths, alone), within(1e-15));
+            assertThat(model.applyAsDouble(alone)).isCloseTo(byHand(strengths, alone), within(1e-15));
             all[i] = 0.004 * (i + 1) * (i % 3 - 1);
         }
-        assertThat(model.valueAt(all)).isCloseTo(byHand(strengths, all), within(1e-15));
+        assertThat(model.applyAsDouble(all)).isCloseTo(byHand(strengths, all), within(1e-15));
     }
 
     @Test

@@ -5,9 +5,9 @@ import static io.github.formulationmath.support.WorkingAssertions.assertSelfChec
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.support.WorkingAssertions;
-import io.github.formulationmath.working.Explainable;
-import io.github.formulationmath.working.Subject;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +18,7 @@ class ShareWorkingTest {
         return MadeMassesTest.masses(MadeMassesTest.TENTH, method, grams);
     }
 
-    private static boolean isCutOff(Explainable extreme) {
+    private static boolean isCutOff(Explained extreme) {
         return extreme.working().toString().contains("No mixture has less than its weakest part");
     }
 
@@ -31,7 +31,7 @@ class ShareWorkingTest {
         assertThat(share.bounds().least().canonical())
                 .isEqualTo(Ratio.parse("9.9").dividedBy(60));
         assertThat(share.bounds().greatest()).hasToString("101/6 %");
-        for (Explainable end : List.of(share.bounds().least(), share.bounds().greatest())) {
+        for (Explained end : List.of(share.bounds().least(), share.bounds().greatest())) {
             assertThat(isCutOff(end)).isFalse();
             assertThat(WorkingAssertions.values(end.working())).containsEntry("r_L3", "30");
             assertSelfChecking(end);
@@ -84,7 +84,7 @@ class ShareWorkingTest {
     @Test
     void where_a_common_error_could_take_everything_the_strengths_are_the_limits() {
         MadeShare share = masses(WeighingMethod.CUMULATIVE, "0.05", "0.05").madeShare(0);
-        for (Explainable end : List.of(share.bounds().least(), share.bounds().greatest())) {
+        for (Explained end : List.of(share.bounds().least(), share.bounds().greatest())) {
             assertThat(isCutOff(end)).isTrue();
             assertSelfChecking(end);
         }

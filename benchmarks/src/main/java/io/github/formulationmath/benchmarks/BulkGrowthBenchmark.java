@@ -1,10 +1,10 @@
 package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.BulkPlanner;
+import io.github.formulationmath.plan.BulkPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -50,7 +50,7 @@ public class BulkGrowthBenchmark {
         List<Formula> made = new ArrayList<>();
         shares = new double[formulas][];
         for (int i = 0; i < formulas; i++) {
-            PercentFormulaBuilder draft = Formula.inPercent("formula").quantitySufficient("line 0");
+            FormulaBuilder draft = Formula.inPercent("formula").quantitySufficient("line 0");
             for (int line = 1; line < LINES; line++) {
                 draft.line("line " + line, Ratio.of(random.nextInt(1, 500), 100) + " %");
             }

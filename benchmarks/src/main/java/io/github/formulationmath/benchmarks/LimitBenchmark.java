@@ -1,8 +1,8 @@
 package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
@@ -73,7 +73,7 @@ public class LimitBenchmark {
     }
 
     private static Formula formula(Random random) {
-        PercentFormulaBuilder draft = Formula.inPercent("formula").phase("all").quantitySufficient("Aqua");
+        FormulaBuilder draft = Formula.inPercent("formula").phase("all").quantitySufficient("Aqua");
         for (int line = 1; line < LINES; line++) {
             boolean limited = random.nextInt(5) == 0;
             String name =

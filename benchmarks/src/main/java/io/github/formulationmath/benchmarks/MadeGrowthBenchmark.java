@@ -1,7 +1,10 @@
 package io.github.formulationmath.benchmarks;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PartsFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.GroupMember;
@@ -12,22 +15,19 @@ import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.limit.SubstanceGroup;
 import io.github.formulationmath.limit.UsageLimit;
-import io.github.formulationmath.planning.PlannedLine;
-import io.github.formulationmath.planning.Tolerances;
-import io.github.formulationmath.planning.WeighingPlan;
+import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.LineCheck;
+import io.github.formulationmath.pot.LineVerdict;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.record.LineCheck;
-import io.github.formulationmath.record.LineVerdict;
-import io.github.formulationmath.record.MadeBatch;
-import io.github.formulationmath.record.Reading;
-import io.github.formulationmath.record.Readings;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
 import io.github.formulationmath.sheet.RecordSheet;
-import io.github.formulationmath.sheet.SheetFormat;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.LocalDate;
@@ -74,7 +74,7 @@ public class MadeGrowthBenchmark {
     /** Weighs everything as planned. */
     @Setup
     public void weigh() {
-        PartsFormulaBuilder parts = Formula.inParts("many lines");
+        FormulaBuilder parts = Formula.inParts("many lines");
         for (int i = 0; i < lines; i++) {
             parts.line("line " + i, Integer.toString(1 + i % 97));
         }
@@ -122,12 +122,12 @@ public class MadeGrowthBenchmark {
     /** From the readings to the verdict of every limit. */
     @Benchmark
     public LimitReport limits() {
-        return MadeBatch.of(records.get(0).readings()).check(checker);
+        return checker.check(MadeBatch.of(records.get(0).readings()));
     }
 
     /** From the record to its sheet. */
     @Benchmark
     public String sheet() {
-        return RecordSheet.of(records.get(0)).print(SheetFormat.TEXT);
+        return RecordSheet.of(records.get(0)).print(Format.TEXT);
     }
 }

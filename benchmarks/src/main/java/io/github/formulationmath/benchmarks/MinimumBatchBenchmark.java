@@ -1,12 +1,12 @@
 package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.BatchCriterion;
-import io.github.formulationmath.planning.MinimumBatch;
-import io.github.formulationmath.planning.Tolerances;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.size.MinimumBatch;
 import io.github.formulationmath.weighing.Balance;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -43,14 +43,14 @@ public class MinimumBatchBenchmark {
 
     private final Balance balance = Balance.of("0.1 g", "5 kg");
     private Formula formula;
-    private BatchCriterion rounding;
-    private BatchCriterion made;
-    private BatchCriterion madeWithError;
+    private Criterion rounding;
+    private Criterion made;
+    private Criterion madeWithError;
 
     /** Writes the formula and the criteria. */
     @Setup
     public void prepare() {
-        PercentFormulaBuilder builder =
+        FormulaBuilder builder =
                 Formula.inPercent("benchmark").quantitySufficient("Aqua").line("Trace", "0.05 %");
         for (int i = 2; i < lines; i++) {
             // 0.10 % to 1.09 %, in an order without a pattern
@@ -59,9 +59,9 @@ public class MinimumBatchBenchmark {
         }
         formula = builder.build();
         Tolerances tolerances = Tolerances.of(MassFraction.of(Ratio.of(1, oneOverTolerance)));
-        rounding = BatchCriterion.roundingWithin(tolerances);
-        made = BatchCriterion.madeWithin(tolerances);
-        madeWithError = BatchCriterion.madeWithin(tolerances, balance.readability());
+        rounding = Criterion.roundingWithin(tolerances);
+        made = Criterion.madeWithin(tolerances);
+        madeWithError = Criterion.madeWithin(tolerances, balance.readability());
     }
 
     /** Each line rounded by itself. */

@@ -2,12 +2,12 @@ package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.simulation.MonteCarlo;
+import io.github.formulationmath.simulation.MonteCarloResult;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.MadeMasses;
-import io.github.formulationmath.weighing.MonteCarlo;
-import io.github.formulationmath.weighing.MonteCarloResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -1,13 +1,13 @@
 package io.github.formulationmath.benchmarks;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.PercentFormulaBuilder;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.planning.BulkPlanner;
-import io.github.formulationmath.planning.WeighingPlan;
-import io.github.formulationmath.scaling.Batch;
-import io.github.formulationmath.scaling.BatchSize;
+import io.github.formulationmath.plan.BulkPlanner;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -87,7 +87,7 @@ public class PlanBenchmark {
     }
 
     private static Formula formula(SplittableRandom random) {
-        PercentFormulaBuilder draft = Formula.inPercent("formula").quantitySufficient("line 0");
+        FormulaBuilder draft = Formula.inPercent("formula").quantitySufficient("line 0");
         for (int line = 1; line < LINES; line++) {
             draft.line("line " + line, Ratio.of(random.nextInt(1, 500), 100) + " %");
         }

@@ -2,10 +2,10 @@ package io.github.formulationmath.benchmarks;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.working.Kind;
-import io.github.formulationmath.working.Reckoning;
-import io.github.formulationmath.working.Source;
-import io.github.formulationmath.working.Symbol;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

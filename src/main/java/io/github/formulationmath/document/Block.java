@@ -1,0 +1,137 @@
+package io.github.formulationmath.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** A part of a document. Texts are cleaned when a block is made, and stay data until a writer escapes them. */
+sealed interface Block {
+
+    /** Begins a section. */
+    record Heading(String text) implements Block {
+        public Heading {
+            text = Clean.text(text, "text");
+        }
+    }
+
+    record Paragraph(String text) implements Block {
+        public Paragraph {
+            text = Clean.text(text, "text");
+        }
+    }
+
+    /** A warning. */
+    record Caution(String text) implements Block {
+        public Caution {
+            text = Clean.text(text, "text");
+        }
+    }
+
+    /** Names and what stands beside them. */
+    record Facts(List<Fact> facts) implements Block {
+        public Facts {
+            facts = List.copyOf(Objects.requireNonNull(facts, "facts"));
+        }
+
+        Facts with(Fact fact) {
+            return new Facts(longer(facts, fact));
+        }
+    }
+
+    record Fact(String name, String value) {
+        public Fact {
+            name = Clean.text(name, "name");
+            value = Clean.text(value, "value");
+        }
+    }
+
+    record Table(List<Column> columns, List<Row> rows) implements Block {
+        public Table {
+            columns = List.copyOf(Objects.requireNonNull(columns, "columns"));
+            rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
+            for (Row row : rows) {
+                if (row.cells().size() != columns.size()) {
+                    throw new IllegalArgumentException("the row " + row.cells() + " has "
+                            + row.cells().size() + " cells for " + columns.size() + " columns");
+                }
+            }
+        }
+
+        boolean hasNumbers() {
+            return columns.stream().anyMatch(Column::isNumber);
+        }
+    }
+
+    /** The cells of a row; the first stands for a formula where there is one, along the line. */
+    record Row(@Nullable Expression value, List<String> cells) {
+        public Row {
+            cells = cells.stream().map(Clean::text).toList();
+        }
+
+        static Row of(Expression value, List<String> words) {
+            List<String> cells = new ArrayList<>(List.of(Linear.plain(value)));
+            cells.addAll(words);
+            return new Row(value, cells);
+        }
+    }
+
+    /**
+     * Lines of arithmetic.
+     *
+     * @param text what they are about; may be empty
+     * @param lines the lines, each a relation
+     * @param remark what qualifies them; may be empty
+     * @param isStep whether they are one of several, which are counted where the format can
+     */
+    record Equations(String text, List<Expression> lines, String remark, boolean isStep) implements Block {
+        public Equations {
+            text = Clean.text(text, "text");
+            lines = List.copyOf(Objects.requireNonNull(lines, "lines"));
+            remark = Clean.text(remark, "remark");
+        }
+    }
+
+    /** Words between the steps. */
+    record Note(String lead, String text) implements Block {
+        public Note {
+            lead = Clean.text(lead, "lead");
+            text = Clean.text(text, "text");
+        }
+    }
+
+    /** A symbol and the answers to choose its value from: in a row, or one below the other if something is said of them. */
+    record Question(Expression symbol, String text, List<Choice> choices) implements Block {
+        public Question {
+            Objects.requireNonNull(symbol, "symbol");
+            text = Clean.text(text, "text");
+            choices = List.copyOf(Objects.requireNonNull(choices, "choices"));
+        }
+
+        Question with(Choice choice) {
+            return new Question(symbol, text, longer(choices, choice));
+        }
+
+        boolean isInRow() {
+            return choices.stream().allMatch(choice -> choice.comment().isEmpty());
+        }
+    }
+
+    record Choice(String answer, boolean isRight, String comment) {
+        public Choice {
+            answer = Clean.text(answer, "answer");
+            comment = Clean.text(comment, "comment");
+        }
+
+        /** The comment with what parts it from the answer. */
+        String rest() {
+            return comment.isEmpty() ? "" : ": " + comment;
+        }
+    }
+
+    private static <T> List<T> longer(List<T> list, T last) {
+        List<T> longer = new ArrayList<>(list);
+        longer.add(last);
+        return longer;
+    }
+}

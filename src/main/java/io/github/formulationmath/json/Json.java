@@ -1,0 +1,191 @@
+package io.github.formulationmath.json;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.record.BatchRecord;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.Objects;
+import java.util.function.Function;
+
+/**
+ * Batch records ({@link #records}) and formulas ({@link #formulas}) as JSON. Needs Jackson's streaming library ({@code
+ * com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; nothing else in this library does.
+ *
+ * <p>The form of a record is described by the JSON Schema {@code
+ * io/github/formulationmath/record/batch-record-1.schema.json} in the jar, that of a formula by {@code
+ * formula-1.schema.json} beside it. Shares, parts and masses are kept as they were written; all numbers are texts in plain
+ * exact notation ({@code "12.50"}, {@code "1/3"}), units and bases are fields of their own, so that no JSON tool can round
+ * them. What is read back is equal to what was written, to the last digit.
+ *
+ * <p>A document is read whole or not at all: at most 32 MiB of text, one million values, 32 levels deep. Versions other
+ * than 1, fields given twice, anything after the end, and values that the rules of records and formulas refuse, such as
+ * percentages that miss 100, are errors that say where; fields that are not known are reported beside what was read.
+ *
+ * <p>Example: {@code Json.records().read(Json.records().write(record)).value().equals(record)}.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param <T> what is written and read
+ */
+public final class Json<T> {
+
+    private static final Json<BatchRecord> RECORDS = new Json<>(
+            "the record", "start a new record and refer to this one", RecordDocument::write, RecordDocument::read);
+    private static final Json<Formula> FORMULAS = new Json<>(
+            "the formula", "split it into several formulas", FormulaDocument::writeAlone, FormulaDocument::readAlone);
+
+    /** What the JVM names when the first class of Jackson is not found, and when our own class could not be started. */
+    private static final String JACKSON = "com/fasterxml/jackson/";
+
+    private static final String OURS = Json.class.getPackageName() + ".JsonText";
+
+    private final String what;
+    private final String remedy;
+    private final Function<T, Written> toDocument;
+    private final Function<Node, T> fromDocument;
+
+    private Json(String what, String remedy, Function<T, Written> toDocument, Function<Node, T> fromDocument) {
+        this.what = what;
+        this.remedy = remedy;
+        this.toDocument = toDocument;
+        this.fromDocument = fromDocument;
+    }
+
+    /**
+     * Batch records.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<BatchRecord> records() {
+        return RECORDS;
+    }
+
+    /**
+     * Formulas that stand alone.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Formula> formulas() {
+        return FORMULAS;
+    }
+
+    /**
+     * Writes a value.
+     *
+     * @param value the record or formula
+     * @return JSON text
+     * @throws IllegalArgumentException if the text would be too long to be read again
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
+     * @throws UncheckedIOException never, as memory takes every text
+     */
+    public String write(T value) {
+        StringWriter text = new StringWriter();
+        try {
+            write(value, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    /**
+     * Writes a value.
+     *
+     * @param value the record or formula
+     * @param writer where the JSON text goes; it is flushed, not closed
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
+     * @throws IOException if the writer fails
+     * @throws IllegalArgumentException if the text would be too long to be read again; part of it has been written then
+     */
+    public void write(T value, Writer writer) throws IOException {
+        Written document = toDocument.apply(Objects.requireNonNull(value, "value"));
+        Objects.requireNonNull(writer, "writer");
+        try {
+            JsonText.write(document, new Limited(writer));
+        } catch (NoClassDefFoundError e) {
+            throw translated(e);
+        }
+    }
+
+    /**
+     * Reads a value.
+     *
+     * @param json JSON text
+     * @return the record or formula, and the fields that were not understood
+     * @throws RecordFormatException if the text is no record or formula
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
+     * @throws UncheckedIOException never, as memory gives every text
+     */
+    public Read<T> read(String json) {
+        try {
+            return read(new StringReader(Objects.requireNonNull(json, "json")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Reads a value.
+     *
+     * @param reader where the JSON text comes from; it is not closed
+     * @return the record or formula, and the fields that were not understood
+     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
+     * @throws IOException if the reader fails
+     * @throws RecordFormatException if the text is no record or formula; nothing is half-read
+     */
+    public Read<T> read(Reader reader) throws IOException {
+        Objects.requireNonNull(reader, "reader");
+        try {
+            Node root = Node.root(JsonText.read(reader));
+            return new Read<>(fromDocument.apply(root), root.unknownFields());
+        } catch (NoClassDefFoundError e) {
+            throw translated(e);
+        }
+    }
+
+    private static IllegalStateException translated(NoClassDefFoundError e) {
+        String missing = String.valueOf(e.getMessage());
+        if (!missing.contains(JACKSON) && !missing.contains(OURS)) {
+            throw e;
+        }
+        return new IllegalStateException(
+                "reading and writing JSON needs Jackson, which is not on the class path: add the dependency"
+                        + " com.fasterxml.jackson.core:jackson-core (2.x) to your build",
+                e);
+    }
+
+    /** Refuses to write what could not be read again. */
+    private final class Limited extends Writer {
+
+        private final Writer to;
+        private long written;
+
+        Limited(Writer to) {
+            this.to = to;
+        }
+
+        @Override
+        public void write(char[] buffer, int from, int length) throws IOException {
+            written += length;
+            if (written > Written.MAX_CHARACTERS) {
+                throw new IllegalArgumentException(
+                        what + " takes more than " + Written.MAX_CHARACTERS + " characters: " + remedy);
+            }
+            to.write(buffer, from, length);
+        }
+
+        @Override
+        public void flush() throws IOException {
+            to.flush();
+        }
+
+        @Override
+        public void close() throws IOException {
+            to.flush();
+        }
+    }
+}

@@ -1,0 +1,15 @@
+/**
+ * Documents: formulas and records as JSON, and back. The only room that needs Jackson, which is optional.
+ *
+ * <p><b>What comes in and goes out:</b> {@link io.github.formulationmath.json.Json} writes and reads; a {@link
+ * io.github.formulationmath.json.Read} is the value with what was not understood. Numbers are exact text.
+ *
+ * <p>Reading order: {@link io.github.formulationmath.json.Json}, {@code FormulaDocument}, {@code RecordDocument}, {@code Node}.
+ *
+ * <p><b>Why it is right:</b> a document is read by the same factories that made the value, so that it brings in nothing that nobody could
+ * make; a mistake is told with its place, and schemas come with the library.
+ */
+@NullMarked
+package io.github.formulationmath.json;
+
+import org.jspecify.annotations.NullMarked;

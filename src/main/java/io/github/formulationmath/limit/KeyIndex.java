@@ -1,0 +1,48 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.formula.Substance;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a table has under the keys of substances ({@link Substance#keys()}). Filled once, then only read.
+ *
+ * @param <T> what is looked up
+ */
+final class KeyIndex<T> {
+
+    private final Map<String, List<T>> byKey = new HashMap<>();
+
+    void add(Collection<String> keys, T found) {
+        for (String key : keys) {
+            List<T> all = byKey.computeIfAbsent(key, k -> new ArrayList<>(1));
+            if (!all.contains(found)) {
+                all.add(found);
+            }
+        }
+    }
+
+    boolean has(String key) {
+        return byKey.containsKey(key);
+    }
+
+    List<T> find(String key) {
+        return byKey.getOrDefault(key, List.of());
+    }
+
+    /** Each once, in the order of the keys. */
+    List<T> find(Collection<String> keys) {
+        List<T> found = new ArrayList<>();
+        for (String key : keys) {
+            for (T one : find(key)) {
+                if (!found.contains(one)) {
+                    found.add(one);
+                }
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,237 @@
+package io.github.formulationmath.mend;
+
+import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.StepProgram;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.LineCheck;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.measure.quantity.Mass;
+
+/**
+ * Additions in whole steps of a display, each of the balance of its line ({@link MadeLine#balance()}) and weighed in one go,
+ * checked exactly against what the correction has to reach.
+ *
+ * <p>Example: 2.76… g on a display of 0.1 g become 2.8 g; 2.7 g would leave the line outside.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param made what is in the pot
+ * @param rules what the additions have to reach
+ * @param additions what the display must read for each addition above 0, tared before it, on the balance of its line ({@link
+ *     MadeLine#balance()}) and in its unit
+ * @param quality how good the additions are
+ */
+public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<LineAddition> additions, Quality quality)
+        implements Explained {
+
+    private static final Symbol STEPS = Symbol.of("n", "addition-steps", Kind.NUMBER);
+    private static final Symbol STEP = Symbol.of("d", "readability", Kind.MASS);
+    private static final Symbol SHOWN = Symbol.of("x", "displayed-addition", Kind.MASS);
+
+    /** How good the additions are. */
+    public enum Quality {
+        /** Within all tolerances and caps, and no smaller ones in whole steps are. */
+        SMALLEST,
+        /** Within all tolerances and caps; smaller ones may be, they were not searched for or could not be ruled out. */
+        WITHIN,
+        /** Not within, and no additions in whole steps are. */
+        NONE_WITHIN,
+        /** Not within; others may be: they were not searched for, or the search was broken off. */
+        NOT_WITHIN
+    }
+
+    /**
+     * Copies the additions.
+     *
+     * @param made what is in the pot
+     * @param rules what the additions have to reach
+     * @param additions what the display must read for each addition
+     * @param quality how good the additions are
+     */
+    public DisplayedAdditions {
+        Objects.requireNonNull(made, "made");
+        Objects.requireNonNull(rules, "rules");
+        additions = List.copyOf(additions);
+        Objects.requireNonNull(quality, "quality");
+    }
+
+    private static DisplayedAdditions of(MadeBatch made, CorrectionRules rules, List<Ratio> grams, Quality quality) {
+        List<LineAddition> additions = made.lines().stream()
+                .filter(line -> !grams.get(line.index()).isZero())
+                .map(line -> LineAddition.of(
+                        line,
+                        line.balance()
+                                .readability()
+                                .times(grams.get(line.index())
+                                        .dividedBy(line.balance().readability().canonical()))))
+                .toList();
+        return new DisplayedAdditions(made, rules, additions, quality);
+    }
+
+    /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
+    static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
+        List<LinearProgram.Row> rows =
+                rows(made, rules).map(row -> row.dense(made.lines().size())).toList();
+        StepProgram program = new StepProgram(rows, steps(made));
+        StepProgram.Answer answer =
+                program.solve(rules.roomFor(made).minus(made.mass().canonical()));
+        if (answer.values().isPresent()) {
+            Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
+            return of(made, rules, answer.values().get(), quality);
+        }
+        DisplayedAdditions nearest = nearest(made, rules, grams);
+        return answer.isCertain()
+                ? new DisplayedAdditions(made, rules, nearest.additions, Quality.NONE_WITHIN)
+                : nearest;
+    }
+
+    /**
+     * Each addition rounded to the nearest step of the balance of its line, half to even; where that would be more than there is of it, or than there
+     * is room for, to the step below, those first that were rounded up most.
+     */
+    static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> exact) {
+        List<Ratio> steps = steps(made);
+        List<Ratio> shown = new ArrayList<>();
+        for (int j = 0; j < exact.size(); j++) {
+            shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
+        }
+        for (PotConstraint condition : PotConstraints.ofBench(made, rules)) {
+            lower(PotRow.of(condition, exact.size()), shown, exact, steps);
+        }
+        Ratio total = sum(shown);
+        boolean within =
+                rows(made, rules).allMatch(row -> row.slack(shown, total).signum() >= 0);
+        return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
+    }
+
+    private static Ratio sum(List<Ratio> grams) {
+        return grams.stream().reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    private static void lower(PotRow row, List<Ratio> shown, List<Ratio> exact, List<Ratio> steps) {
+        Ratio slack = row.slack(shown, row.common().isZero() ? Ratio.ZERO : sum(shown));
+        if (slack.signum() >= 0) {
+            return;
+        }
+        List<Integer> roundedUp = row.lines(exact.size())
+                .boxed()
+                .filter(j -> shown.get(j).compareTo(exact.get(j)) > 0)
+                .sorted(Comparator.comparing((Integer j) -> exact.get(j).minus(shown.get(j))))
+                .toList();
+        for (int j : roundedUp) {
+            if (slack.signum() >= 0) {
+                return;
+            }
+            shown.set(j, shown.get(j).minus(steps.get(j)));
+            slack = slack.minus(row.coefficient(j).times(steps.get(j)));
+        }
+    }
+
+    /** What additions in whole steps have to keep. */
+    private static Stream<PotRow> rows(MadeBatch made, CorrectionRules rules) {
+        return Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
+                .map(each -> PotRow.of(each, made.lines().size()));
+    }
+
+    private static List<Ratio> steps(MadeBatch made) {
+        return made.lines().stream()
+                .map(line -> line.balance().readability().canonical())
+                .toList();
+    }
+
+    /**
+     * Whether every line is within its tolerance and every cap kept after them, the readings taken as they are.
+     *
+     * @return true if so
+     */
+    public boolean isWithin() {
+        return quality == Quality.SMALLEST || quality == Quality.WITHIN;
+    }
+
+    /**
+     * The mass of all additions.
+     *
+     * @return the total in the unit of the balance of the bench, with its working
+     */
+    public Amount<Mass> total() {
+        return Amount.grams(sum(additions.stream()
+                        .map(addition -> addition.mass().canonical())
+                        .toList()))
+                .withWorking(shown -> Phrase.of("question.displayed-addition"), this, DisplayedAdditions::total)
+                .to(made.plan().bench().balance().readability().getUnit());
+    }
+
+    /** Where the {@link #total()} comes from. */
+    @Override
+    public Origin origin() {
+        return total().origin();
+    }
+
+    /**
+     * The pot after the additions.
+     *
+     * @return what will be in the pot
+     */
+    public MadeBatch after() {
+        return made.plus(additions);
+    }
+
+    /**
+     * The line that is furthest off after the additions, for its tolerance.
+     *
+     * @return its check; empty if all lines are within
+     */
+    public Optional<LineCheck> furthestOutside() {
+        return after().check(rules.tolerances()).stream()
+                .filter(check -> !check.allowed().contains(check.line().share()))
+                .reduce((worst, check) -> isFurtherOff(check, worst) ? check : worst);
+    }
+
+    private static boolean isFurtherOff(LineCheck check, LineCheck than) {
+        return check.deviation().abs().compareTo(than.deviation().abs()) > 0;
+    }
+
+    private <V> V total(Reckoning<V> r) {
+        boolean alike = steps(made).stream().distinct().count() == 1;
+        List<V> shown = new ArrayList<>();
+        for (LineAddition addition : additions) {
+            MadeLine line = made.line(addition.line());
+            Ratio steps = addition.mass()
+                    .canonical()
+                    .dividedBy(line.balance().readability().canonical());
+            V count = r.given(STEPS, line.line(), steps, Source.user());
+            shown.add(r.named(SHOWN, line.line(), r.product(count, step(r, line, alike))));
+        }
+        return r.named(
+                Correction.TOTAL,
+                shown.isEmpty() ? r.product(r.literal(0), step(r, made.lines().get(0), alike)) : r.sum(shown));
+    }
+
+    /** One d for all, or one for each line where they differ. */
+    private static <V> V step(Reckoning<V> r, MadeLine line, boolean alike) {
+        Ratio grams = line.balance().readability().canonical();
+        return alike ? r.given(STEP, grams, Source.user()) : r.given(STEP, line.line(), grams, Source.user());
+    }
+
+    @Override
+    public String toString() {
+        return quality + " " + additions;
+    }
+}

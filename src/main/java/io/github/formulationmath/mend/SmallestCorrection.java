@@ -1,0 +1,196 @@
+package io.github.formulationmath.mend;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.LinearAnswer;
+import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.verification.Outcome;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/** The smallest additions, by linear programs that are solved one after the other as far as they are needed. */
+final class SmallestCorrection extends Correction {
+
+    private static final Symbol WORST = Symbol.of("T", "worst-deviation", Kind.SHARE);
+    private static final Symbol OLD_POT = Symbol.of("S", "old-pot-share", Kind.SHARE);
+    private static final Symbol ADDED = Symbol.of("y", "added-share", Kind.SHARE);
+    private static final Symbol WORST_LINE = Symbol.of("t", "worst-deviation", Kind.SHARE);
+
+    private final LinearProof proof;
+    private final @Nullable LinearProof deviationProof;
+
+    private SmallestCorrection(
+            MadeBatch made,
+            CorrectionRules rules,
+            Findings findings,
+            LinearProof proof,
+            @Nullable LinearProof deviationProof) {
+        super(made, rules, findings);
+        this.proof = proof;
+        this.deviationProof = deviationProof;
+    }
+
+    static SmallestCorrection of(MadeBatch made, CorrectionRules rules) {
+        List<PotConstraint> constraints = PotConstraints.of(made, rules);
+        LinearProgram program = program(made, constraints);
+        LinearAnswer answer = program.solve();
+        if (answer instanceof LinearAnswer.Optimal optimal) {
+            Outcome outcome = optimal.cost().isZero() ? Outcome.NOTHING_TO_DO : Outcome.MENDED;
+            Findings findings = new Findings(outcome, optimal.values(), List.of(), List.of(), List.of());
+            return new SmallestCorrection(made, rules, findings, proof(made, constraints, optimal), null);
+        }
+        return bestPossible(made, rules, obstacles(constraints, program, answer));
+    }
+
+    /** The smallest total of additions under constraints. */
+    static LinearProgram program(MadeBatch made, List<PotConstraint> constraints) {
+        return LinearProof.program(constraints, Collections.nCopies(made.lines().size(), Ratio.ONE));
+    }
+
+    /** Conditions that contradict each other, none of which could be left out. */
+    private static List<Obstacle> obstacles(
+            List<PotConstraint> constraints, LinearProgram program, LinearAnswer answer) {
+        List<Integer> needed = new ArrayList<>(answer.binding());
+        for (int k : answer.binding()) {
+            List<Integer> others = new ArrayList<>(needed);
+            others.remove((Integer) k);
+            List<LinearProgram.Row> rows =
+                    others.stream().map(program.rows()::get).toList();
+            if (new LinearProgram(program.costs(), rows).solve() instanceof LinearAnswer.Infeasible) {
+                needed = others;
+            }
+        }
+        return needed.stream()
+                .map(constraints::get)
+                .map(each -> new Obstacle(each.kind(), each.name(), Optional.empty()))
+                .toList();
+    }
+
+    private static SmallestCorrection bestPossible(MadeBatch made, CorrectionRules rules, List<Obstacle> obstacles) {
+        List<PotConstraints.Yielding> eased = Concessions.least(made, rules);
+        List<PotConstraint> firm = new ArrayList<>(PotConstraints.ofBench(made, rules));
+        firm.addAll(eased);
+        List<Constraint> shares = ShareConstraint.of(made, firm, PotConstraints.ofLines(made, Ratio.ZERO));
+        LinearAnswer.Optimal deviation = solved(shares, made);
+        List<PotConstraint> again = new ArrayList<>(PotConstraints.ofLines(made, deviation.cost()));
+        again.addAll(eased);
+        again.addAll(PotConstraints.ofBench(made, rules));
+        LinearAnswer.Optimal least = (LinearAnswer.Optimal) program(made, again).solve();
+        Findings findings = new Findings(
+                Outcome.BEST_POSSIBLE, least.values(), obstacles, exceeded(made, rules, eased), broken(eased));
+        return new SmallestCorrection(
+                made,
+                rules,
+                findings,
+                proof(made, again, least),
+                new LinearProof(shares, unknowns(made), deviation, WORST));
+    }
+
+    /** These programs always have an answer: nothing is asked of the lines, or the worst of them is what is asked for. */
+    static LinearAnswer.Optimal solved(List<Constraint> constraints, MadeBatch made) {
+        List<Ratio> costs =
+                unknowns(made).stream().map(LinearProof.Unknown::cost).toList();
+        return (LinearAnswer.Optimal) LinearProof.program(constraints, costs).solve();
+    }
+
+    private static List<ExceededCap> exceeded(
+            MadeBatch made, CorrectionRules rules, List<PotConstraints.Yielding> eased) {
+        List<ExceededCap> exceeded = new ArrayList<>();
+        List<PotConstraints.Yielding> asked = PotConstraints.yielding(made, rules);
+        for (int i = 0; i < asked.size(); i++) {
+            if (asked.get(i) instanceof PotConstraints.Capped cap
+                    && eased.get(i) instanceof PotConstraints.Capped least
+                    && !cap.most().equals(least.most())) {
+                exceeded.add(new ExceededCap(cap.substance(), cap.most(), least.most()));
+            }
+        }
+        return exceeded;
+    }
+
+    private static List<Condition> broken(List<PotConstraints.Yielding> eased) {
+        List<Condition> broken = new ArrayList<>();
+        for (PotConstraints.Yielding each : eased) {
+            if (each instanceof PotConstraints.Kept kept && !kept.easing().isZero()) {
+                broken.add(kept.condition());
+            }
+        }
+        return broken;
+    }
+
+    private static LinearProof proof(MadeBatch made, List<PotConstraint> constraints, LinearAnswer.Optimal answer) {
+        Symbol added = made.symbolOfNext();
+        List<LinearProof.Unknown> unknowns = new ArrayList<>();
+        made.lines().forEach(line -> unknowns.add(new LinearProof.Unknown(added, line.line(), Ratio.ONE)));
+        return new LinearProof(constraints, unknowns, answer, TOTAL);
+    }
+
+    private static List<LinearProof.Unknown> unknowns(MadeBatch made) {
+        List<LinearProof.Unknown> all = new ArrayList<>();
+        all.add(new LinearProof.Unknown(OLD_POT, Subject.of("", ""), Ratio.ZERO));
+        made.lines().forEach(line -> all.add(new LinearProof.Unknown(ADDED, line.line(), Ratio.ZERO)));
+        all.add(new LinearProof.Unknown(WORST_LINE, Subject.of("", ""), Ratio.ONE));
+        return all;
+    }
+
+    /** One of the additions that are proved all together. */
+    private record Part(SmallestCorrection all, MadeLine line) {
+
+        Phrase question() {
+            return Phrase.of("question.addition", line.name());
+        }
+
+        Ratio grams() {
+            return all.grams().get(line.index());
+        }
+
+        <V> V in(Reckoning<V> r) {
+            all.total(r);
+            return all.proof.unknowns().get(line.index()).given(r, grams());
+        }
+    }
+
+    @Override
+    public Amount<Mass> addition(FormulaLine line) {
+        Part part = new Part(this, made().line(line));
+        return Amount.grams(part.grams()).withWorking(Part::question, part, Part::in);
+    }
+
+    @Override
+    public Optional<Amount<Dimensionless>> worstDeviation() {
+        return Optional.ofNullable(deviationProof)
+                .map(known -> Amount.percent(known.answer().cost().times(100))
+                        .withWorking(proof -> Phrase.of("question.worst-deviation"), known, LinearProof::derive));
+    }
+
+    @Override
+    public DisplayedAdditions onDisplay() {
+        return outcome() == Outcome.MENDED ? DisplayedAdditions.smallest(made(), rules(), grams()) : super.onDisplay();
+    }
+
+    @Override
+    Ratio totalGrams() {
+        return proof.answer().cost();
+    }
+
+    @Override
+    <V> V total(Reckoning<V> r) {
+        if (outcome() == Outcome.NOTHING_TO_DO) {
+            r.note(() -> Phrase.of("note.nothing-to-add"));
+            return r.named(TOTAL, r.literal(0));
+        }
+        return proof.derive(r);
+    }
+}

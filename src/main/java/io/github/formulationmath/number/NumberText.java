@@ -1,0 +1,114 @@
+package io.github.formulationmath.number;
+
+import java.math.RoundingMode;
+import java.util.Objects;
+
+/**
+ * Numbers as people read them, in one way for every page and every prompt: exact where that is a decimal of at most {@value
+ * #LONGEST} characters, else with {@value #DIGITS} significant digits behind the sign ≈.
+ *
+ * <p>Examples: 41/40 is {@code 1.025}; 2/3 is {@code ≈ 0.666667}; the share 2/3 is {@code ≈ 66.6667 %}; in a unit and with
+ * its exact value before it, {@code 2/3 g ≈ 0.666667 g}. The number alone, without loss, is {@link Ratio#toString}.
+ */
+public final class NumberText {
+
+    /** Significant digits of a number that is not printed exactly. */
+    public static final int DIGITS = 6;
+
+    private static final int LONGEST = 10;
+    private static final Rounding FEW = Rounding.toSignificantDigits(DIGITS);
+
+    private NumberText() {}
+
+    /**
+     * Whether a number is printed exactly.
+     *
+     * @param value the number
+     * @return true for a decimal of at most 10 characters, a minus and the point among them
+     */
+    public static boolean isShort(Ratio value) {
+        return value.isDecimal() && value.toString().length() <= LONGEST;
+    }
+
+    /**
+     * A number.
+     *
+     * @param value the number
+     * @return the exact decimal, or ≈ and one of 6 significant digits, half to even; with the sign − if it is below 0
+     */
+    public static String of(Ratio value) {
+        return text(Objects.requireNonNull(value, "value"), "");
+    }
+
+    /**
+     * A number with its unit.
+     *
+     * @param value the number in that unit
+     * @param unit the unit as printed
+     * @return {@code 1.025 g} or {@code ≈ 0.666667 g}
+     */
+    public static String of(Ratio value, String unit) {
+        return of(value) + " " + unit;
+    }
+
+    /**
+     * A deviation with its sign and unit.
+     *
+     * @param value the number in that unit
+     * @param unit the unit as printed
+     * @return {@code +1.025 g}, {@code ≈ −0.666667 g} or {@code 0 g}
+     */
+    public static String signed(Ratio value, String unit) {
+        return text(value, "+") + " " + unit;
+    }
+
+    /**
+     * A number with its unit, without loss.
+     *
+     * @param value the number in that unit
+     * @param unit the unit as printed
+     * @return {@code 1.025 g} or {@code 2/3 g ≈ 0.666667 g}
+     */
+    public static String exact(Ratio value, String unit) {
+        return isShort(value) ? of(value, unit) : value + " " + unit + " " + of(value, unit);
+    }
+
+    private static String text(Ratio value, String plus) {
+        String sign = value.signum() < 0 ? "−" : value.isZero() ? "" : plus;
+        Ratio size = value.abs();
+        return isShort(value) ? sign + size : "≈ " + sign + FEW.format(size);
+    }
+
+    /**
+     * A share in percent.
+     *
+     * @param share the share as a plain fraction
+     * @return {@code 4 %} or {@code ≈ 66.6667 %}
+     */
+    public static String percent(Ratio share) {
+        return of(share.times(100), "%");
+    }
+
+    /**
+     * A share in percent and the interval it surely lies in.
+     *
+     * @param share the share as a plain fraction
+     * @param bounds the interval of the share, with a lower end
+     * @return {@code 1.008 % in [0.99, 1.03] %}, the ends rounded outwards; the share alone if that is all the interval
+     *     holds; {@code 1.008 %, at least 0.99 %} if nothing bounds it above
+     */
+    public static String percent(Ratio share, Bounds bounds) {
+        if (bounds.equals(Bounds.point(share))) {
+            return percent(share);
+        }
+        Ratio lower = end(bounds.lower().orElseThrow(), RoundingMode.FLOOR);
+        return percent(share)
+                + bounds.upper()
+                        .map(upper -> " in [" + lower + ", " + end(upper, RoundingMode.CEILING) + "] %")
+                        .orElse(", at least " + lower + " %");
+    }
+
+    private static Ratio end(Ratio share, RoundingMode outwards) {
+        return FEW.with(outwards).apply(share.times(100));
+    }
+}

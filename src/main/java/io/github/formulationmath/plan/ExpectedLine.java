@@ -1,0 +1,177 @@
+package io.github.formulationmath.plan;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Line;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.AdditionError;
+import io.github.formulationmath.weighing.MadeShare;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.quantity.Dimensionless;
+
+/**
+ * One line of a formula as it will really have been made: the share that is most likely, the interval in which it is sure
+ * to lie, and how uncertain it is.
+ *
+ * <p>Example: 25 % of 40 g on a display of 0.1 g, each line tared: 24.75 % to 25.25 %, at most 0.25 % of the whole or 1 %
+ * of the line itself off.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ExpectedLine implements Line, Explained {
+
+    private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE);
+    private static final Symbol RELATIVE = Symbol.of("δ", "largest-relative-deviation", Kind.SHARE);
+    private static final Symbol ALLOWED = Symbol.of("Δmax", "allowed-deviation", Kind.SHARE);
+
+    private final PlannedLine planned;
+    private final AdditionError addition;
+    private final MadeShare made;
+
+    ExpectedLine(PlannedLine planned, AdditionError addition, MadeShare made) {
+        this.planned = planned;
+        this.addition = addition;
+        this.made = made;
+    }
+
+    @Override
+    public FormulaLine line() {
+        return planned.line();
+    }
+
+    /**
+     * The line as it is planned.
+     *
+     * @return exact mass and reading
+     */
+    public PlannedLine planned() {
+        return planned;
+    }
+
+    /**
+     * The error of the mass.
+     *
+     * @return bounds and variance of the mass itself
+     */
+    public AdditionError addition() {
+        return addition;
+    }
+
+    /**
+     * The share as made.
+     *
+     * @return its estimate, extremes, variance and simulation, with their workings
+     */
+    public MadeShare made() {
+        return made;
+    }
+
+    /**
+     * Where the share is sure to lie.
+     *
+     * @return lowest to highest, in percent
+     */
+    public Interval<Amount<Dimensionless>> bounds() {
+        return made.bounds();
+    }
+
+    /**
+     * The largest possible difference to the share in the formula, {@code Δ = max(φhi − w, w − φlo)}.
+     *
+     * @return Δ, in percent of the whole
+     */
+    public Amount<Dimensionless> deviation() {
+        return BalanceUnit.percent(deviation(Reckoning.plain()))
+                .withWorking(
+                        line -> Phrase.of("question.largest-deviation", line.name()), this, ExpectedLine::deviation);
+    }
+
+    /** As {@link #deviation()}. */
+    @Override
+    public Origin origin() {
+        return deviation().origin();
+    }
+
+    private <V> V deviation(Reckoning<V> r) {
+        V share = r.known(line());
+        V above = r.difference(r.known(bounds().greatest()), share);
+        V below = r.difference(share, r.known(bounds().least()));
+        return r.named(DEVIATION, this, r.maximum(List.of(above, below)));
+    }
+
+    /**
+     * The largest possible difference to the share in the formula, against that share.
+     *
+     * @return Δ / w, in percent
+     * @throws ArithmeticException if the formula has none of it
+     */
+    public Amount<Dimensionless> relativeDeviation() {
+        return BalanceUnit.percent(relative(Reckoning.plain()))
+                .withWorking(
+                        line -> Phrase.of("question.largest-relative-deviation", line.name()),
+                        this,
+                        ExpectedLine::relative);
+    }
+
+    private <V> V relative(Reckoning<V> r) {
+        return r.named(RELATIVE, this, r.quotient(r.known(deviation()), r.known(line())));
+    }
+
+    /**
+     * Whether the line keeps its tolerance.
+     *
+     * @param tolerances how far each line may be off
+     * @return the verdict, decided exactly; {@link #deviationAgainst} tells how
+     */
+    public ToleranceVerdict verdict(Tolerances tolerances) {
+        return new Trial(this, Objects.requireNonNull(tolerances, "tolerances")).decide(Reckoning.plain());
+    }
+
+    /**
+     * {@link #deviation()} held against the tolerance of the line: its working has the comparisons that decide {@link
+     * #verdict(Tolerances)}.
+     *
+     * @param tolerances how far each line may be off
+     * @return Δ, in percent of the whole
+     */
+    public Amount<Dimensionless> deviationAgainst(Tolerances tolerances) {
+        Trial trial = new Trial(this, Objects.requireNonNull(tolerances, "tolerances"));
+        return deviation()
+                .withWorking(
+                        asked -> Phrase.of("question.tolerance-verdict", asked.line.name()), trial, Trial::deviation);
+    }
+
+    /** A line and its tolerance. */
+    private record Trial(ExpectedLine line, Tolerances tolerances) {
+
+        <V> V deviation(Reckoning<V> r) {
+            decide(r);
+            return line.deviation(r);
+        }
+
+        <V> ToleranceVerdict decide(Reckoning<V> r) {
+            V share = r.known(line.line());
+            V tolerance = tolerances.value(r, line.line());
+            V allowed = r.named(ALLOWED, line, r.product(tolerance, share));
+            if (r.holds(line.deviation(r), Comparison.AT_MOST, allowed)) {
+                return ToleranceVerdict.WITHIN;
+            }
+            boolean outside = r.holds(r.known(line.bounds().least()), Comparison.GREATER, r.sum(share, allowed))
+                    || r.holds(r.known(line.bounds().greatest()), Comparison.LESS, r.difference(share, allowed));
+            return outside ? ToleranceVerdict.OUTSIDE : ToleranceVerdict.NOT_SHOWN_WITHIN;
+        }
+    }
+
+    @Override
+    public String toString() {
+        return made.toString();
+    }
+}

@@ -1,0 +1,130 @@
+package io.github.formulationmath.plan;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What will really have been made: the formula that a weighing plan leads to, given the errors of the balance and the way
+ * of weighing, when every display reads what the plan asks for.
+ *
+ * <p>The intervals are guaranteed as far as the errors have bounds: display, tare, linearity, residue, air. Repeatability
+ * and calibration have none; they enter the uncertainties, and the intervals only through {@link
+ * #covering(CoverageFactor)}. Losses on the way, evaporation above all, are not counted.
+ *
+ * <p>Example: {@code ExpectedProduct.of(plan, WeighingMethod.TARE_EACH).line("Glycerin").bounds()}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
+
+    private final WeighingPlan plan;
+    private final MadeMasses masses;
+    private final List<ExpectedLine> lines;
+
+    private ExpectedProduct(WeighingPlan plan, MadeMasses masses) {
+        this.plan = plan;
+        this.masses = masses;
+        List<ExpectedLine> all = new ArrayList<>(masses.size());
+        for (int i = 0; i < masses.size(); i++) {
+            all.add(new ExpectedLine(plan.lines().get(i), masses.additions().get(i), masses.madeShare(i)));
+        }
+        this.lines = Collections.unmodifiableList(all);
+    }
+
+    /**
+     * What a plan leads to, weighed on the balance of its bench in the order of the formula.
+     *
+     * @param plan the plan; the errors are those of its balance, {@link Balance#errors()}
+     * @param method how the additions are weighed
+     * @return the product
+     * @throws IllegalArgumentException if every reading of the plan is 0
+     */
+    public static ExpectedProduct of(WeighingPlan plan, WeighingMethod method) {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(method, "method");
+        Balance balance = plan.bench().balance();
+        List<Addition> additions = plan.lines().stream()
+                .map(line -> Addition.of(
+                                line.line(),
+                                line.target().mass().withWorking(line.target().origin()),
+                                line.reading(),
+                                balance)
+                        .by(method))
+                .toList();
+        return new ExpectedProduct(plan, MadeMasses.of(additions));
+    }
+
+    /**
+     * The same product with the unbounded errors of the balance taken into the intervals, each to k times its standard
+     * deviation; see {@link MadeMasses#covering(CoverageFactor)}.
+     *
+     * @param factor the coverage factor k
+     * @return the product with wider intervals
+     */
+    public ExpectedProduct covering(CoverageFactor factor) {
+        return new ExpectedProduct(plan, masses.covering(factor));
+    }
+
+    /**
+     * The plan.
+     *
+     * @return what the displays read
+     */
+    public WeighingPlan plan() {
+        return plan;
+    }
+
+    /**
+     * The formula of the plan.
+     *
+     * @return the formula
+     */
+    @Override
+    public Formula formula() {
+        return plan.batch().formula();
+    }
+
+    /**
+     * The masses behind the shares, for the share of a substance that several lines contain.
+     *
+     * @return the masses in the order of the formula
+     */
+    @Override
+    public MadeMasses masses() {
+        return masses;
+    }
+
+    @Override
+    public List<ExpectedLine> lines() {
+        return lines;
+    }
+
+    /**
+     * The lines that are not sure to keep their tolerance.
+     *
+     * @param tolerances how far each line may be off
+     * @return those whose verdict is not {@link ToleranceVerdict#WITHIN}, in the order of the formula
+     * @throws IllegalArgumentException if a tolerance names what is not in the formula
+     */
+    public List<ExpectedLine> notShownWithin(Tolerances tolerances) {
+        Tolerances checked = Objects.requireNonNull(tolerances, "tolerances").checkedFor(formula());
+        return lines.stream()
+                .filter(line -> line.verdict(checked) != ToleranceVerdict.WITHIN)
+                .toList();
+    }
+
+    @Override
+    public String toString() {
+        return plan.batch() + " as made: " + lines;
+    }
+}

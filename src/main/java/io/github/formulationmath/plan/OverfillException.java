@@ -1,0 +1,74 @@
+package io.github.formulationmath.plan;
+
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Refusal;
+import io.github.formulationmath.number.Sentence;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.weighing.Vessel;
+import java.io.Serial;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+/** A batch takes more room than can be worked in the vessel; carries by how much, and which batch would fit. */
+public final class OverfillException extends IllegalArgumentException implements Refusal {
+
+    @Serial
+    private static final long serialVersionUID = 2L;
+
+    private final Sentence said;
+    private final Amount<Volume> excess;
+    private final Amount<Mass> largestContent;
+
+    OverfillException(
+            String batch, Amount<Volume> volume, Vessel vessel, Amount<Volume> room, Amount<Mass> largestContent) {
+        this(
+                Sentence.of(
+                        "refusal.overfill",
+                        "{batch} takes {volume} and overfills {vessel} (working volume {room}) by {excess}: at most"
+                                + " {largest} fit; make less or take a larger vessel",
+                        "batch",
+                        Excerpt.of(batch),
+                        "volume",
+                        Excerpt.of(volume),
+                        "vessel",
+                        Excerpt.of(vessel),
+                        "room",
+                        Excerpt.of(room),
+                        "excess",
+                        Excerpt.of(volume.minus(room)),
+                        "largest",
+                        Excerpt.of(largestContent)),
+                volume.minus(room),
+                largestContent);
+    }
+
+    private OverfillException(Sentence said, Amount<Volume> excess, Amount<Mass> largestContent) {
+        super(said.getMessage());
+        this.said = said;
+        this.excess = excess;
+        this.largestContent = largestContent;
+    }
+
+    @Override
+    public Sentence said() {
+        return said;
+    }
+
+    /**
+     * By how much the batch passes the working volume.
+     *
+     * @return the excess, above 0
+     */
+    public Amount<Volume> excess() {
+        return excess;
+    }
+
+    /**
+     * The largest batch that fits.
+     *
+     * @return a mass that can be planned on the same bench, as {@link OverloadException#largestContent()}
+     */
+    public Amount<Mass> largestContent() {
+        return largestContent;
+    }
+}

@@ -1,0 +1,99 @@
+package io.github.formulationmath.pot;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.weighing.Balance;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+
+/**
+ * Something to add to the pot.
+ *
+ * <p>Example: {@code LineAddition.of(formula.line("Aqua"), Amount.mass("4.2 g"))}.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param line the line whose ingredient is added
+ * @param mass how much of it, at least 0
+ * @param balance the balance, if it is another than that of the bench
+ */
+public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance> balance) {
+
+    /**
+     * Checks the mass.
+     *
+     * @param line the line whose ingredient is added
+     * @param mass how much of it, at least 0
+     * @param balance the balance, if it is another than that of the bench
+     * @throws IllegalArgumentException if the mass is negative
+     */
+    public LineAddition {
+        Objects.requireNonNull(line, "line");
+        if (Objects.requireNonNull(mass, "mass").signum() < 0) {
+            throw new IllegalArgumentException("mass is " + Excerpt.of(mass) + " of " + Excerpt.of(line.name())
+                    + ": what is in the pot cannot be taken out again");
+        }
+        Objects.requireNonNull(balance, "balance");
+    }
+
+    /**
+     * An addition on the balance of the bench.
+     *
+     * @param line the line whose ingredient is added
+     * @param mass how much of it, at least 0
+     * @return the addition
+     * @throws IllegalArgumentException if the mass is negative
+     */
+    public static LineAddition of(FormulaLine line, Amount<Mass> mass) {
+        return new LineAddition(line, mass, Optional.empty());
+    }
+
+    /**
+     * The same addition, weighed on another balance than that of the bench.
+     *
+     * @param other the balance
+     * @return the addition on that balance
+     */
+    public LineAddition on(Balance other) {
+        return new LineAddition(line, mass, Optional.of(Objects.requireNonNull(other, "other")));
+    }
+
+    /**
+     * An addition on the balance of a line in the pot, which is only said if it is another than that of the bench.
+     *
+     * @param line the line in the pot
+     * @param mass how much is added
+     * @return the addition
+     */
+    public static LineAddition of(MadeLine line, Amount<Mass> mass) {
+        LineAddition addition = of(line.line(), mass);
+        return line.isOnBench() ? addition : addition.on(line.balance());
+    }
+
+    /**
+     * The additions above 0 of a list with one number of grams per line, each on the balance of its line.
+     *
+     * @param made the pot
+     * @param grams one number of grams per line
+     * @return the additions
+     */
+    public static List<LineAddition> listOf(MadeBatch made, List<Ratio> grams) {
+        return made.lines().stream()
+                .filter(line -> !grams.get(line.index()).isZero())
+                .map(line -> of(line, Amount.grams(grams.get(line.index()))))
+                .toList();
+    }
+
+    Ratio grams() {
+        return mass.canonical();
+    }
+
+    @Override
+    public String toString() {
+        return mass + " " + line.name();
+    }
+}

@@ -1,0 +1,223 @@
+package io.github.formulationmath.pot;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All readings of a batch, in the order in which they were taken, checked against what a display can show.
+ *
+ * <p>Tared before each line, a reading is the line itself; cumulative, it is everything so far. A line without a reading
+ * counts as not written down.
+ *
+ * <p>Example: {@code Readings.of(plan, WeighingMethod.TARE_EACH, List.of(Reading.of(line, "12.3 g"), …))}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Readings implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    private final WeighingPlan plan;
+    private final WeighingMethod method;
+    private final List<Reading> taken;
+
+    private Readings(WeighingPlan plan, WeighingMethod method, List<Reading> taken) {
+        this.plan = plan;
+        this.method = method;
+        this.taken = taken;
+    }
+
+    /**
+     * Checks readings.
+     *
+     * @param plan what was to be weighed, and on which bench
+     * @param method how it was weighed
+     * @param readings the readings in the order in which they were taken, at most one per line
+     * @return the readings
+     * @throws IllegalArgumentException if a reading is of no line of the formula, a line has two, a reading is no multiple
+     *     of the step of the display or more than the balance carries, a cumulative reading is below the one before it or
+     *     on another balance, or a time lies before the previous one
+     */
+    public static Readings of(WeighingPlan plan, WeighingMethod method, List<Reading> readings) {
+        return of(plan, method, readings, index -> {});
+    }
+
+    /**
+     * The same, telling which reading is being looked at, so that a reader of files can say where a mistake stands.
+     *
+     * @param plan the plan
+     * @param method how it was weighed
+     * @param readings the readings
+     * @param at told the place of each reading before it is looked at
+     * @return the readings
+     * @throws IllegalArgumentException as without the last argument
+     */
+    public static Readings of(WeighingPlan plan, WeighingMethod method, List<Reading> readings, IntConsumer at) {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(method, "method");
+        List<Reading> taken = List.copyOf(Objects.requireNonNull(readings, "readings"));
+        new ReadingsCheck(plan, method, at).check(taken);
+        return new Readings(plan, method, taken);
+    }
+
+    /**
+     * What was to be weighed.
+     *
+     * @return the plan
+     */
+    public WeighingPlan plan() {
+        return plan;
+    }
+
+    /**
+     * How it was weighed.
+     *
+     * @return the method
+     */
+    public WeighingMethod method() {
+        return method;
+    }
+
+    /**
+     * The readings that were taken, in order.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Reading> taken() {
+        return taken;
+    }
+
+    /**
+     * The lines whose mass nobody wrote down.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<FormulaLine> missing() {
+        Set<Integer> known = taken.stream()
+                .filter(reading -> reading.kind() != Reading.Kind.NOT_WRITTEN_DOWN)
+                .map(reading -> reading.line().position())
+                .collect(Collectors.toSet());
+        return plan.formula().lines().stream()
+                .filter(line -> !known.contains(line.position()))
+                .toList();
+    }
+
+    Balance balanceOf(Reading reading) {
+        return reading.balance().orElse(plan.bench().balance());
+    }
+
+    /** The balance of each line, in the order of the formula: that of its reading, else that of the bench. */
+    List<Balance> balances() {
+        Balance[] balances = new Balance[plan.lines().size()];
+        Arrays.fill(balances, plan.bench().balance());
+        taken.forEach(reading -> balances[index(reading)] = balanceOf(reading));
+        return List.of(balances);
+    }
+
+    /**
+     * Where a line may lie of which nothing is known but the balance on which it was weighed, alone or on top of others.
+     *
+     * @param other the balance, if it was another than that of the bench
+     */
+    Bounds room(int line, Optional<Balance> other) {
+        Balance balance = other.orElse(plan.bench().balance());
+        boolean isInVessel = other.isEmpty() && !method.usesBoat();
+        Amount<Mass> most = isInVessel ? balance.capacityUnder(plan.bench().vessel()) : balance.capacity();
+        WeighingMethod alone = method.usesBoat() ? method : WeighingMethod.TARE_EACH;
+        return SureMass.bounds(plan.formula().lines().get(line), most.canonical(), balance, alone);
+    }
+
+    /** The readings by line, from 0; a line has one at most. */
+    Map<Integer, Reading> byLine() {
+        return taken.stream().collect(Collectors.toMap(Readings::index, reading -> reading));
+    }
+
+    /** How the mass of each line follows from the readings, in the order of the formula. */
+    List<PotMass> masses() {
+        PotMass[] masses = new PotMass[plan.lines().size()];
+        Arrays.setAll(masses, i -> new PotMass.Planned(plan.batch().lines().get(i)));
+        if (method == WeighingMethod.CUMULATIVE) {
+            fillDifferences(masses);
+        } else {
+            taken.stream()
+                    .filter(reading -> reading.kind() == Reading.Kind.SHOWN)
+                    .forEach(reading -> masses[index(reading)] = PotMass.Shown.of(reading));
+        }
+        taken.forEach(reading -> masses[index(reading)] = reading.kind() == Reading.Kind.LEFT_OUT
+                ? new PotMass.Nothing()
+                : estimated(reading, masses[index(reading)]));
+        return List.of(masses);
+    }
+
+    /** What is planned is a mass already; what was read is corrected for what stays behind, and for the air. */
+    private PotMass estimated(Reading reading, PotMass read) {
+        return read instanceof PotMass.Planned
+                ? read
+                : new PotMass.Estimated(read, reading.line(), balanceOf(reading), method);
+    }
+
+    /** A reading that follows on lines not written down is of all of them together. */
+    private void fillDifferences(PotMass[] masses) {
+        PotMass.Shown before = null;
+        List<FormulaLine> together = new ArrayList<>();
+        for (Reading reading : taken) {
+            if (reading.kind() != Reading.Kind.LEFT_OUT) {
+                together.add(reading.line());
+            }
+            if (reading.kind() == Reading.Kind.SHOWN) {
+                PotMass.Shown shown = PotMass.Shown.of(reading);
+                PotMass.Difference difference = new PotMass.Difference(before, shown);
+                PotMass.Together all = PotMass.Together.of(List.copyOf(together));
+                for (FormulaLine line : together) {
+                    masses[line.index()] = together.size() == 1
+                            ? difference
+                            : new PotMass.PartOfDifference(difference, all, line, reading.line());
+                }
+                before = shown;
+                together.clear();
+            }
+        }
+    }
+
+    private static int index(Reading reading) {
+        return reading.line().index();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Readings that
+                && method == that.method
+                && taken.equals(that.taken)
+                && plan.bench().equals(that.plan.bench())
+                && plan.batch().size().equals(that.plan.batch().size())
+                && plan.formula().equals(that.plan.formula());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(method, taken, plan.formula());
+    }
+
+    @Override
+    public String toString() {
+        return method + " " + taken;
+    }
+}

@@ -1,0 +1,135 @@
+package io.github.formulationmath.reckoning;
+
+import io.github.formulationmath.document.Expression;
+import io.github.formulationmath.number.NumberText;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import java.text.DecimalFormatSymbols;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers as a reader wants to see them: exact, in the chosen units, with the digits of a locale if one was asked for. */
+final class Numerals {
+
+    private final UnitChoice units;
+    private final int significantDigits;
+    private final @Nullable DecimalFormatSymbols symbols;
+    private final Filling filling;
+    private final Grid grid = new Grid();
+
+    /** A number ready to print; nothing stands below a decimal. */
+    private record Written(String digits, String below, String unit) {
+
+        Expression expression() {
+            return Expression.fraction(digits, below, unit);
+        }
+
+        String text() {
+            return digits + (below.isEmpty() ? "" : "/" + below) + (unit.isEmpty() ? "" : " " + unit);
+        }
+    }
+
+    Numerals(Style style) {
+        this.units = style.units();
+        this.significantDigits = style.significantDigits();
+        this.symbols = style.locale() == null ? null : DecimalFormatSymbols.getInstance(style.locale());
+        this.filling = style.filling();
+    }
+
+    boolean isBlanked(Term term) {
+        return filling.isBlank(term);
+    }
+
+    /** The value of a term, exactly; a rounded step keeps the zeros of its grid, a blanked one shows none. */
+    Expression exact(Term term) {
+        return isBlanked(term)
+                ? blank(term)
+                : shown(term, exact(term.value(), measure(term), grid.of(term)).expression());
+    }
+
+    /** A line to write on, with the unit of a term. */
+    Expression blank(Term like) {
+        return Expression.blank(measure(like).text());
+    }
+
+    /** The value of a term in few digits, if its exact form is a fraction or a long decimal. */
+    Optional<Expression> inFewDigits(Term term) {
+        return isBlanked(term)
+                ? Optional.empty()
+                : few(term.value(), measure(term)).map(few -> shown(term, few.expression()));
+    }
+
+    private Expression shown(Term term, Expression number) {
+        return filling.isFilledIn(term) ? number.bold() : number;
+    }
+
+    /** A value in the unit of a term, in few digits if it is long. */
+    String text(Ratio value, Term like) {
+        return few(value, measure(like)).map(few -> "≈ " + few.text()).orElseGet(() -> exactText(value, like));
+    }
+
+    /** A bare number, exactly. */
+    String text(Ratio value) {
+        return exact(value, Measure.PLAIN, Ratio.ZERO).text();
+    }
+
+    /** A value in the unit of a term, exactly; it keeps the zeros of the term's grid if it lies on it. */
+    String exactText(Ratio value, Term like) {
+        return exact(value, measure(like), grid.of(like)).text();
+    }
+
+    /** A grid step; in the canonical unit if the chosen one would make a fraction of it. */
+    String gridStep(Ratio step, Term of) {
+        Measure chosen = measure(of);
+        Measure canonical = KindOf.measure(of, UnitChoice.canonical());
+        return exact(step, step.dividedBy(chosen.size()).isDecimal() ? chosen : canonical, Ratio.ZERO)
+                .text();
+    }
+
+    private Measure measure(Term term) {
+        return term instanceof Step step ? units.of(step.symbol().kind()) : KindOf.measure(term, units);
+    }
+
+    private Optional<Written> few(Ratio value, Measure measure) {
+        Ratio shown = value.dividedBy(measure.size());
+        if (NumberText.isShort(shown)) {
+            return Optional.empty();
+        }
+        Rounding few = Rounding.toSignificantDigits(significantDigits);
+        Ratio rounded = few.apply(shown);
+        return Optional.of(decimal(rounded, few.stepFor(rounded), measure.text()));
+    }
+
+    private Written exact(Ratio value, Measure measure, Ratio grid) {
+        Ratio shown = value.dividedBy(measure.size());
+        return shown.isDecimal()
+                ? decimal(shown, grid.dividedBy(measure.size()), measure.text())
+                : new Written(
+                        localised(shown.numerator().toString()),
+                        localised(shown.denominator().toString()),
+                        measure.text());
+    }
+
+    private Written decimal(Ratio shown, Ratio grid, String unit) {
+        boolean gridFits =
+                grid.signum() > 0 && grid.isDecimal() && shown.dividedBy(grid).isInteger();
+        String digits = gridFits ? Rounding.toMultipleOf(grid).format(shown) : shown.toString();
+        return new Written(localised(digits), "", unit);
+    }
+
+    private String localised(String digits) {
+        StringBuilder text = new StringBuilder(digits.length());
+        digits.chars().forEach(c -> text.append(localised((char) c)));
+        return text.toString();
+    }
+
+    private char localised(char c) {
+        if (c == '-') {
+            return '−';
+        }
+        if (symbols == null) {
+            return c;
+        }
+        return c == '.' ? symbols.getDecimalSeparator() : (char) (symbols.getZeroDigit() + (c - '0'));
+    }
+}

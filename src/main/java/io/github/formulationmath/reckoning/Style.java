@@ -1,0 +1,230 @@
+package io.github.formulationmath.reckoning;
+
+import io.github.formulationmath.number.NumberText;
+import io.github.formulationmath.number.Ratio;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a {@link Working} is told, whatever the format: how much of it, in which units, with how many digits where an exact
+ * number is long, in which words.
+ *
+ * <pre>{@code
+ * working.document(Style.everything()).print(Format.TEXT)
+ * }</pre>
+ *
+ * <p>Each number is exact: a decimal, or a fraction such as 400/3. One that is not short is followed by ≈ and a decimal of the
+ * chosen number of significant digits. Numbers do not depend on the locale of the machine; a locale is used only if asked
+ * for.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Style {
+
+    private static final int MOST_DIGITS = 100;
+    private static final Style PLAIN =
+            new Style(Depth.STEPS, UnitChoice.canonical(), NumberText.DIGITS, null, Wording.english(), Filling.NONE);
+
+    private final Depth depth;
+    private final UnitChoice units;
+    private final int significantDigits;
+    private final @Nullable Locale locale;
+    private final Wording wording;
+    private final Filling filling;
+
+    private Style(
+            Depth depth,
+            UnitChoice units,
+            int significantDigits,
+            @Nullable Locale locale,
+            Wording wording,
+            Filling filling) {
+        this.depth = depth;
+        this.units = units;
+        this.significantDigits = significantDigits;
+        this.locale = locale;
+        this.wording = wording;
+        this.filling = filling;
+    }
+
+    /**
+     * What is asked, the given values, each computed step, the assumptions and the answer.
+     *
+     * @return the style, with canonical units, 6 significant digits and English words
+     */
+    public static Style steps() {
+        return PLAIN;
+    }
+
+    /**
+     * What is asked and the answer alone.
+     *
+     * @return the style, with canonical units, 6 significant digits and English words
+     */
+    public static Style answer() {
+        return PLAIN.with(Depth.ANSWER);
+    }
+
+    /**
+     * The steps, and where the given values come from, each comparison, and what each rounding changed.
+     *
+     * @return the style, with canonical units, 6 significant digits and English words
+     */
+    public static Style everything() {
+        return PLAIN.with(Depth.EVERYTHING);
+    }
+
+    Style with(Depth newDepth) {
+        return new Style(newDepth, units, significantDigits, locale, wording, filling);
+    }
+
+    /**
+     * The same style with another unit for all numbers of a kind. They are converted exactly: with {@code in(Kind.MASS, "oz",
+     * Ratio.parse("28.349523125"))} 56.69904625 g is printed as 2 oz and 100 g as 160000000/45359237 oz ≈ 3.52740 oz. Squares
+     * of masses and money per mass follow the unit of mass unless they are chosen themselves.
+     *
+     * @param kind the kind
+     * @param unit the unit as printed; for money the name of the currency
+     * @param size how much of the canonical unit one of it is, above 0
+     * @return the style
+     * @throws IllegalArgumentException if the unit is blank, holds spaces or digits or is longer than 24 characters, or if
+     *     the size is 0 or negative
+     */
+    public Style in(Kind kind, String unit, Ratio size) {
+        return new Style(
+                depth,
+                units.with(
+                        Objects.requireNonNull(kind, "kind"),
+                        Objects.requireNonNull(unit, "unit"),
+                        Objects.requireNonNull(size, "size")),
+                significantDigits,
+                locale,
+                wording,
+                filling);
+    }
+
+    /**
+     * The same style with the digits and the decimal sign of a locale.
+     *
+     * @param newLocale the locale
+     * @return the style
+     */
+    public Style with(Locale newLocale) {
+        return new Style(
+                depth, units, significantDigits, Objects.requireNonNull(newLocale, "newLocale"), wording, filling);
+    }
+
+    /**
+     * The same style in other words.
+     *
+     * @param newWording the words
+     * @return the style
+     */
+    public Style with(Wording newWording) {
+        return new Style(
+                depth, units, significantDigits, locale, Objects.requireNonNull(newWording, "newWording"), filling);
+    }
+
+    /**
+     * The same style with another number of digits after ≈.
+     *
+     * @param digits significant digits, from 1 to 100
+     * @return the style
+     * @throws IllegalArgumentException if digits lies outside that range
+     */
+    public Style withSignificantDigits(int digits) {
+        if (digits < 1 || digits > MOST_DIGITS) {
+            throw new IllegalArgumentException("digits is " + digits + ": it must lie between 1 and " + MOST_DIGITS);
+        }
+        return new Style(depth, units, digits, locale, wording, filling);
+    }
+
+    /**
+     * The same style with a line to write on in place of the values of some steps, wherever they stand.
+     *
+     * @param steps the steps
+     * @return the style
+     */
+    public Style leavingBlank(Collection<Step> steps) {
+        return new Style(depth, units, significantDigits, locale, wording, new Filling(Set.copyOf(steps), false));
+    }
+
+    /**
+     * The same style with the values of some steps in bold type, where the format has it.
+     *
+     * @param steps the steps
+     * @return the style
+     */
+    public Style emphasizing(Collection<Step> steps) {
+        return new Style(depth, units, significantDigits, locale, wording, new Filling(Set.copyOf(steps), true));
+    }
+
+    /**
+     * Whether the answer alone is told.
+     *
+     * @return true for {@link #answer()}
+     */
+    public boolean isAnswerOnly() {
+        return depth == Depth.ANSWER;
+    }
+
+    /**
+     * The words.
+     *
+     * @return the wording
+     */
+    public Wording wording() {
+        return wording;
+    }
+
+    /**
+     * A value in the unit of a step, short: a decimal; where the exact value is none or is long, a shorter one after ≈.
+     *
+     * @param value the value in the canonical unit
+     * @param like the step
+     * @return the text, with the digits of the locale
+     */
+    public String text(Ratio value, Step like) {
+        return new Numerals(this).text(value, like);
+    }
+
+    /**
+     * A bare number, exactly.
+     *
+     * @param value the number
+     * @return the text, with the digits of the locale
+     */
+    public String text(Ratio value) {
+        return new Numerals(this).text(value);
+    }
+
+    Depth depth() {
+        return depth;
+    }
+
+    UnitChoice units() {
+        return units;
+    }
+
+    int significantDigits() {
+        return significantDigits;
+    }
+
+    @Nullable
+    Locale locale() {
+        return locale;
+    }
+
+    Filling filling() {
+        return filling;
+    }
+
+    /** How much is told, with how many digits: {@code STEPS, 6 digits}. */
+    @Override
+    public String toString() {
+        return depth + ", " + significantDigits + " digits" + (locale == null ? "" : ", " + locale);
+    }
+}

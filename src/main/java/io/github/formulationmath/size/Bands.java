@@ -1,0 +1,197 @@
+package io.github.formulationmath.size;
+
+import io.github.formulationmath.number.Ratio;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+
+/**
+ * For which sizes u does every line have a whole number of divisions within its tolerance? Line i at size u is {@code
+ * x = w·u} divisions; it passes if a whole n ≥ 1 lies in its {@link Band}.
+ *
+ * <p>A whole number in the band is the same as the <em>displayed</em> number in the band. The display shows the whole
+ * number nearest to x; no whole number is nearer, and at a tie the two neighbours are equally far, so if any n has {@code
+ * |n − x| ≤ τ·x}, the displayed one has, whichever way ties go. And for τ &lt; 1 it is not 0: {@code |0 − x| = x > τ·x}.
+ *
+ * <p>Searching up: at size u let {@code n = ⌈(1 − τ)·w·u⌉} be the least whole number not below the band. If it is above
+ * the band, no size passes before the upper end of the band reaches it, at {@code n / ((1 + τ)·w)}: go there. The lower
+ * end only rises, so no passing size is ever jumped over, and a size at which no line jumps is the smallest that passes.
+ * Searching down mirrors this.
+ *
+ * <p>Lines with τ = 0 pass together at the multiples of one number, the least common multiple of their 1/w, and count as
+ * one band.
+ */
+final class Bands implements SizeSearch {
+
+    private final List<Band> bands;
+
+    private Bands(List<Band> bands) {
+        this.bands = List.copyOf(bands);
+    }
+
+    /** Bands of lines with weights above 0 (divisions per unit of size) and tolerances at least 0 and below 1. */
+    static Bands of(List<Ratio> weights, List<Ratio> tolerances) {
+        List<Band> bands = new ArrayList<>(weights.size());
+        List<Ratio> exact = new ArrayList<>();
+        OptionalInt exactLine = OptionalInt.empty();
+        for (int i = 0; i < weights.size(); i++) {
+            if (tolerances.get(i).isZero()) {
+                exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(i);
+                exact.add(weights.get(i));
+            } else {
+                bands.add(Band.of(i, weights.get(i), tolerances.get(i)));
+            }
+        }
+        exactLine.ifPresent(
+                line -> bands.add(Band.of(line, CommonPeriod.of(exact).reciprocal(), Ratio.ZERO)));
+        // The line with the widest gaps first: it makes the largest jumps.
+        bands.sort(Comparator.comparing(Band::up));
+        return new Bands(bands);
+    }
+
+    @Override
+    public boolean passes(Ratio size) {
+        return bands.stream().allMatch(band -> band.reached(size).compareTo(size) <= 0);
+    }
+
+    @Override
+    public Landing smallest(SearchMeter meter) {
+        Band first = bands.get(0);
+        Landing found = atLeast(first.up().reciprocal(), meter);
+        return found.line().isEmpty() ? Landing.by(first.line(), found.at()) : found;
+    }
+
+    @Override
+    public Landing atLeast(Ratio from, SearchMeter meter) {
+        Ratio at = from;
+        OptionalInt line = OptionalInt.empty();
+        for (int place = 0; place < bands.size(); place++) {
+            Band band = bands.get(place);
+            Ratio reached = band.reached(at);
+            if (reached.compareTo(at) > 0) {
+                at = reached;
+                line = OptionalInt.of(band.line());
+                place = -1;
+            }
+            meter.count(at);
+        }
+        return new Landing(at, line);
+    }
+
+    @Override
+    public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
+        Ratio at = from;
+        OptionalInt line = OptionalInt.empty();
+        for (int place = 0; place < bands.size() && at.signum() > 0; place++) {
+            Band band = bands.get(place);
+            meter.count(at);
+            Ratio left = band.left(at);
+            if (left.compareTo(at) < 0) {
+                at = left;
+                line = OptionalInt.of(band.line());
+                place = -1;
+            }
+        }
+        return at.signum() > 0 ? Optional.of(new Landing(at, line)) : Optional.empty();
+    }
+
+    /** The size from which on every size passes; none if some line must be exact. */
+    @Override
+    public Optional<Ratio> allFrom() {
+        return period().isPresent() ? Optional.empty() : Optional.of(last(Band::rayStart));
+    }
+
+    @Override
+    public Optional<Ratio> period() {
+        return bands.stream()
+                .filter(band -> band.tolerance().isZero())
+                .map(band -> band.weight().reciprocal())
+                .findFirst();
+    }
+
+    @Override
+    public Ratio startAround(Ratio passing) {
+        return last(band -> band.startAround(passing));
+    }
+
+    private Ratio last(Function<Band, Ratio> start) {
+        return bands.stream().map(start).reduce(Ratio::max).orElseThrow();
+    }
+
+    @Override
+    public Optional<Ratio> endAround(Ratio passing, SearchMeter meter) {
+        if (allFrom().filter(start -> passing.compareTo(start) >= 0).isPresent()) {
+            return Optional.empty();
+        }
+        // Windows of one line may touch: where one ends the next may have begun.
+        Ratio end = passing;
+        for (Ratio next = windowEnd(end, meter); !next.equals(end); next = windowEnd(end, meter)) {
+            end = next;
+        }
+        return Optional.of(end);
+    }
+
+    /** How far the windows that hold a size reach: the nearest of their ends. */
+    private Ratio windowEnd(Ratio size, SearchMeter meter) {
+        bands.forEach(band -> meter.count(size));
+        return bands.stream().map(band -> band.left(size)).reduce(Ratio::min).orElseThrow();
+    }
+
+    @Override
+    public Ratio after(Ratio end, SearchMeter meter) {
+        Ratio next = end;
+        for (Band band : bands) {
+            meter.count(end);
+            if (band.left(end).equals(end)) {
+                next = next.max(band.most(end).plus(Ratio.ONE).dividedBy(band.up()));
+            }
+        }
+        return atLeast(next, meter).at();
+    }
+
+    /**
+     * The band of one line: at size u a whole number n passes if {@code low·u ≤ n ≤ up·u}, with {@code low = (1 − τ)·w} and
+     * {@code up = (1 + τ)·w}.
+     */
+    record Band(int line, Ratio weight, Ratio tolerance, Ratio low, Ratio up) {
+
+        static Band of(int line, Ratio weight, Ratio tolerance) {
+            return new Band(
+                    line,
+                    weight,
+                    tolerance,
+                    weight.times(Ratio.ONE.minus(tolerance)),
+                    weight.times(Ratio.ONE.plus(tolerance)));
+        }
+
+        /** From which size on every size passes: its windows n and n + 1 touch from n ≥ (1 − τ)/(2τ) on. */
+        Ratio rayStart() {
+            Ratio n = Ratio.ONE.minus(tolerance).dividedBy(tolerance.times(2)).ceil();
+            return n.max(Ratio.ONE).dividedBy(up);
+        }
+
+        /** Where the windows around a passing size start: its own window, or the ray if the size lies on it. */
+        Ratio startAround(Ratio passing) {
+            boolean onRay = !tolerance.isZero() && passing.compareTo(rayStart()) >= 0;
+            return onRay ? rayStart() : reached(passing);
+        }
+
+        /** The first size at which the band reaches the smallest whole number that is not below it; no more if it passes. */
+        Ratio reached(Ratio size) {
+            return low.times(size).ceil().dividedBy(up);
+        }
+
+        /** The largest whole number that is not above the band. */
+        Ratio most(Ratio size) {
+            return up.times(size).floor();
+        }
+
+        /** The last size at which the largest whole number that is not above the band is still in it; no less if it passes. */
+        Ratio left(Ratio size) {
+            return most(size).dividedBy(low);
+        }
+    }
+}

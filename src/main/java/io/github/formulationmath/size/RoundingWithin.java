@@ -1,0 +1,46 @@
+package io.github.formulationmath.size;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Closure;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.weighing.Balance;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Every line has a whole number of divisions within its tolerance, {@code |n − x| ≤ τ·x}; see {@link Bands}. */
+record RoundingWithin(Tolerances tolerances) implements OfWeighings {
+
+    @Override
+    public Sizes on(Formula formula, Bench bench) {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        tolerances.checkedFor(formula);
+        Balance balance = bench.balance();
+        Ratio d = balance.readability().canonical();
+        Bands bands = Bands.of(
+                formula.lines().stream()
+                        .map(line -> line.fraction().dividedBy(d))
+                        .toList(),
+                formula.lines().stream().map(tolerances::fraction).toList());
+        return Sizes.of(
+                formula,
+                bench,
+                new Part(
+                        Phrase.of("criterion.rounding-within", tolerances.toString()),
+                        bands,
+                        new RoundingCertificate(formula, balance, tolerances)));
+    }
+
+    @Override
+    public Optional<Bench> showing(Bench bench) {
+        return Optional.of(bench.closing(Closure.INDEPENDENT));
+    }
+
+    @Override
+    public String toString() {
+        return "rounding of each line within " + tolerances;
+    }
+}

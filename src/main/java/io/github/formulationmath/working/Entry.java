@@ -1,4 +1,0 @@
-package io.github.formulationmath.working;
-
-/** One thing a working says, in the order in which it was worked: a step, a comparison, or a remark. */
-public sealed interface Entry permits Step, Decision, Note {}

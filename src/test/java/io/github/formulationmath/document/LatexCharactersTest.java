@@ -1,0 +1,44 @@
+package io.github.formulationmath.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Characters as LaTeX writes them: T. Oetiker and others, The Not So Short Introduction to LaTeX (from memory). */
+class LatexCharactersTest {
+
+    private static final Map<Integer, String> MAP = LatexCharacters.map();
+
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '!',
+            value = {
+                "%, \\%",
+                "_, \\_",
+                "\\, \\textbackslash{}",
+                "<, \\textless{}",
+                ">, \\textgreater{}",
+                "', \\textquotesingle{}",
+                "·, \\textperiodcentered{}",
+                "-, {-}",
+                "−, \\ensuremath{-}",
+                "×, \\ensuremath{\\times}",
+                "≤, \\ensuremath{\\le}",
+                "², \\ensuremath{{}^2}",
+                "°, \\ensuremath{{}^\\circ}",
+                "µ, \\ensuremath{\\mu}",
+                "₂, \\ensuremath{{}_2}",
+                "±, \\ensuremath{\\pm}",
+                "α, \\ensuremath{\\alpha}",
+                "ρ, \\ensuremath{\\rho}",
+                "ο, \\ensuremath{o}",
+                "ω, \\ensuremath{\\omega}",
+                "Δ, \\ensuremath{\\Delta}",
+                "Ω, \\ensuremath{\\Omega}",
+            })
+    void a_character_has_its_command(String character, String latex) {
+        assertThat(MAP).containsEntry(character.codePointAt(0), latex);
+    }
+}

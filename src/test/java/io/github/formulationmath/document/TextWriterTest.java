@@ -1,0 +1,46 @@
+package io.github.formulationmath.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Working;
+import io.github.formulationmath.support.RandomWorkings;
+import io.github.formulationmath.support.Workings;
+import java.math.BigInteger;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** Plain text fits a page of 80 columns, whatever the names and numbers. */
+class TextWriterTest {
+
+    @Property(tries = 60)
+    void noLineOfTextIsWiderThan80Columns(@ForAll long seed, @ForAll String name) {
+        Working named = Working.of(
+                Phrase.of("question.line-mass", name),
+                r -> r.given(Workings.LINE, Subject.of("1", name), Ratio.ONE, Source.written(name)));
+        for (Working working : List.of(RandomWorkings.of(seed), named)) {
+            assertThat(working.document(Style.everything()).print(Format.TEXT).split("\n"))
+                    .allMatch(line -> Columns.width(line) <= 80);
+        }
+    }
+
+    @Test
+    void hugeNumbersFitThePage() {
+        Ratio huge = Ratio.of(
+                BigInteger.TEN.pow(400).add(BigInteger.ONE),
+                BigInteger.valueOf(7).pow(200));
+        Working working = Working.of(
+                Phrase.of("question.readings-total"),
+                r -> r.named(
+                        Workings.BATCH,
+                        r.product(r.given(Workings.LINE, Subject.of("1", "x"), huge, Source.user()), r.literal(huge))));
+        io.github.formulationmath.support.WorkingAssertions.assertSelfChecking(working);
+        assertThat(working.document().print(Format.TEXT).split("\n")).allMatch(line -> Columns.width(line) <= 80);
+    }
+}

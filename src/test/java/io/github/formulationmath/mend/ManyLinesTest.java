@@ -1,0 +1,193 @@
+package io.github.formulationmath.mend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Evaporation;
+import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.record.BatchCode;
+import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.record.BenchEntry;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.Callable;
+import javax.measure.quantity.Mass;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Short ways are held against the long ones that they stand for; and at sizes that would take hours if a step were taken for
+ * every pair of lines, there is an answer at all.
+ */
+class ManyLinesTest {
+
+    private static final int MANY = 20_000;
+    private static final Balance BALANCE = Balance.of("0.1 g", "10000 kg");
+    private static final Balance FINE = Balance.of("0.01 g", "10 kg").named("fine");
+    private static final Tolerances TOLERANCES = Tolerances.of("1 %");
+
+    private static WeighingPlan plan(int lines) {
+        FormulaBuilder parts = Formula.inParts("many");
+        for (int i = 0; i < lines; i++) {
+            parts.line("line " + i, Integer.toString(1 + i % 7));
+        }
+        return WeighingPlan.of(Batch.of(parts.build(), BatchSize.ofMass(lines * 20 + " g")), BALANCE);
+    }
+
+    /** Cumulative readings of which only every so manyth was written down, the last one among them. */
+    private static Readings cumulative(WeighingPlan plan, int every) {
+        List<Reading> readings = new ArrayList<>();
+        List<FormulaLine> lines = plan.batch().formula().lines();
+        for (PlannedLine line : plan.lines()) {
+            FormulaLine own = lines.get(readings.size());
+            boolean written = (readings.size() + 1) % every == 0 || readings.size() == lines.size() - 1;
+            readings.add(written ? Reading.of(own, line.cumulativeReading()) : Reading.notWrittenDown(own));
+        }
+        return Readings.of(plan, WeighingMethod.CUMULATIVE, readings);
+    }
+
+    private static BatchRecord record(Readings readings) {
+        return BatchRecord.of(BatchCode.of("MANY", LocalDate.of(2026, 1, 1), 1), readings, TOLERANCES);
+    }
+
+    private static <T> T inTime(Callable<T> work) {
+        return assertTimeoutPreemptively(Duration.ofMinutes(5), work::call);
+    }
+
+    @Property(tries = 60)
+    void many_entries_leave_what_they_leave_one_after_another(@ForAll long seed) {
+        Random random = new Random(seed);
+        WeighingPlan plan = plan(2 + random.nextInt(5));
+        BatchRecord listed = record(cumulative(plan, 1 + random.nextInt(3)));
+        BatchRecord oneByOne = listed;
+        MadeBatch slow = listed.madeAtFirst();
+        List<BenchEntry> entries = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            FormulaLine line = plan.batch()
+                    .formula()
+                    .lines()
+                    .get(random.nextInt(plan.lines().size()));
+            BenchEntry entry;
+            int kind = random.nextInt(6);
+            if (kind == 0) {
+                entry = BenchEntry.observation("smooth");
+            } else if (kind == 1) {
+                Ratio now = slow.mass().in(FormulationUnits.GRAM).times(10);
+                Ratio tenths = now.toWhole(RoundingMode.FLOOR).minus(Ratio.of(random.nextInt(2)));
+                Amount<Mass> content = Amount.grams(tenths.dividedBy(10));
+                entry = BenchEntry.weighedAgain(content, line);
+                slow = Evaporation.of(slow, content, line).notAddedBack();
+            } else {
+                LineAddition addition = LineAddition.of(line, Amount.grams(Ratio.of(1 + random.nextInt(9), 10)));
+                LineAddition on = kind == 2 ? addition.on(FINE) : addition;
+                entry = BenchEntry.addition(on);
+                slow = slow.plus(List.of(on));
+            }
+            entries.add(entry);
+            oneByOne = oneByOne.with(entry);
+            if (random.nextInt(3) == 0) {
+                assertThat(oneByOne.made()).isEqualTo(slow);
+            }
+        }
+        assertThat(oneByOne.made()).isEqualTo(slow);
+        assertThat(listed.with(entries).made()).isEqualTo(slow);
+        assertThat(listed.with(entries).made().mass().canonical())
+                .isEqualTo(slow.mass().canonical());
+    }
+
+    @Property(tries = 60)
+    void a_short_condition_is_the_row_of_the_linear_program(@ForAll long seed) {
+        Random random = new Random(seed);
+        int lines = 1 + random.nextInt(5);
+        MadeBatch made = MadeBatch.of(cumulative(plan(lines), 1));
+        List<FormulaLine> all = made.plan().batch().formula().lines();
+        CorrectionRules rules = CorrectionRules.within(Tolerances.of("2 %"))
+                .withCap(Substance.of("line 0"), MassFraction.ofPercent("30"))
+                .withStock(all.get(random.nextInt(lines)), Amount.mass("3 g"))
+                .freezing(all.get(random.nextInt(lines)));
+        List<PotConstraint> conditions = PotConstraints.of(made, rules);
+        List<LinearProgram.Row> rows =
+                SmallestCorrection.program(made, conditions).rows();
+        List<Ratio> x = new ArrayList<>();
+        Ratio total = Ratio.ZERO;
+        for (int i = 0; i < lines; i++) {
+            x.add(Ratio.of(random.nextInt(5)));
+            total = total.plus(x.get(i));
+        }
+        for (int k = 0; k < rows.size(); k++) {
+            PotRow row = PotRow.of(conditions.get(k), lines);
+            assertThat(row.dense(lines)).isEqualTo(rows.get(k));
+            assertThat(row.slack(x, total).signum() >= 0).isEqualTo(rows.get(k).isKeptBy(x));
+        }
+    }
+
+    @Test
+    void a_run_of_lines_not_written_down_is_shared_out() {
+        MadeBatch made = inTime(() -> {
+            MadeBatch found = MadeBatch.of(cumulative(plan(MANY), MANY));
+            found.check(TOLERANCES);
+            return found;
+        });
+        MadeLine first = made.lines().get(0);
+        assertThat(first.isAssumed()).isTrue();
+        assertThat(first.mass().canonical())
+                .isEqualTo(made.mass().canonical().times(first.line().fraction()));
+    }
+
+    @Test
+    void lines_that_nobody_wrote_down_have_room() {
+        WeighingPlan plan = plan(MANY);
+        List<Reading> readings = new ArrayList<>();
+        for (PlannedLine line : plan.lines()) {
+            FormulaLine own = line.target().line();
+            readings.add(readings.isEmpty() ? Reading.of(own, line.reading()) : Reading.notWrittenDown(own));
+        }
+        MadeBatch made = inTime(() -> MadeBatch.of(Readings.of(plan, WeighingMethod.TARE_EACH, readings)));
+        assertThat(made.lines().get(MANY - 1).massBounds().least().canonical()).isEqualTo(Ratio.ZERO);
+    }
+
+    @Test
+    void as_many_additions_as_lines() {
+        WeighingPlan plan = plan(MANY);
+        MadeBatch first = MadeBatch.of(cumulative(plan, 1));
+        List<LineAddition> additions = plan.batch().formula().lines().stream()
+                .map(line -> LineAddition.of(line, Amount.mass("0.1 g")))
+                .toList();
+        MadeBatch second = inTime(() -> first.plus(additions));
+        assertThat(second.mass().canonical()).isEqualTo(first.mass().canonical().plus(Ratio.of(MANY, 10)));
+    }
+
+    @Test
+    void every_line_is_mended_in_steps() {
+        MadeBatch made = MadeBatch.of(cumulative(plan(MANY), 1));
+        List<Ratio> exact = made.lines().stream().map(line -> Ratio.of(3, 100)).toList();
+        DisplayedAdditions shown =
+                inTime(() -> DisplayedAdditions.nearest(made, CorrectionRules.within(TOLERANCES), exact));
+        assertThat(shown.additions()).isEmpty();
+    }
+}

@@ -1,0 +1,159 @@
+package io.github.formulationmath.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.choice.AssignedLine;
+import io.github.formulationmath.choice.BalanceAssignment;
+import io.github.formulationmath.choice.NoPredilution;
+import io.github.formulationmath.choice.Predilution;
+import io.github.formulationmath.choice.PredilutionPlan;
+import io.github.formulationmath.choice.WeighingStation;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.size.BatchConstraints;
+import io.github.formulationmath.size.BatchWindow;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A figure that is just met counts as met; what a plan or an assignment was made of can be read from it. */
+class EdgesOfPlansTest {
+
+    private static final Formula BALM = Formula.inPercent("balm")
+            .quantitySufficient("Oil")
+            .line("Wax", "20 %")
+            .line("Tocopherol", "0.5 %")
+            .build();
+
+    private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
+
+    private static Batch batch(String size) {
+        return Batch.of(BALM, BatchSize.ofMass(size));
+    }
+
+    @Test
+    void a_line_at_the_minimum_load_is_not_below_it() {
+        Balance fromHalf = TENTH.withMinimumLoad(Amount.mass("0.5 g"));
+        assertThat(WeighingPlan.of(batch("100 g"), fromHalf).line("Tocopherol").isBelowMinimumLoad())
+                .isFalse();
+        assertThat(WeighingPlan.of(batch("99 g"), fromHalf).line("Tocopherol").isBelowMinimumLoad())
+                .isTrue();
+    }
+
+    @Test
+    void a_station_takes_what_just_fits_and_no_more() {
+        Balance hundred = Balance.of("0.1 g", "100 g").withMinimumLoad(Amount.mass("0.5 g"));
+        WeighingStation bare = WeighingStation.inVessel(hundred, Vessel.none());
+        BalanceAssignment fits = BalanceAssignment.of(batch("100 g"), List.of(bare), Tolerances.of("50 %"));
+        assertThat(fits.unassigned()).isEmpty();
+        assertThat(fits.batch()).isEqualTo(batch("100 g"));
+        assertThat(fits.lines().get(1).line()).isEqualTo(batch("100 g").line("Wax"));
+        assertThat(fits.lines().get(1).toString()).startsWith("Wax at ");
+        assertThat(fits.toString()).contains("Wax at ").doesNotContain("not [");
+        BalanceAssignment over = BalanceAssignment.of(batch("101 g"), List.of(bare), Tolerances.of("50 %"));
+        // 80.295 g of oil and 20.2 g of wax are 100.495 g.
+        assertThat(over.unassigned())
+                .containsExactly(batch("101 g").line("Wax"), batch("101 g").line("Tocopherol"));
+        assertThat(over.toString()).contains("not [");
+        BalanceAssignment under = BalanceAssignment.of(batch("99 g"), List.of(bare), Tolerances.of("50 %"));
+        assertThat(under.unassigned()).containsExactly(batch("99 g").line("Tocopherol"));
+    }
+
+    @Test
+    void a_reading_on_a_station_is_explained() {
+        AssignedLine wax = BalanceAssignment.of(
+                        batch("101 g"), List.of(WeighingStation.inVessel(TENTH, Vessel.none())), Tolerances.of("50 %"))
+                .lines()
+                .get(1);
+        assertThat(wax.addition().reading().canonical()).isEqualTo(Ratio.parse("20.2"));
+        assertThat(wax.addition().reading().origin().question().key()).isEqualTo("question.reading");
+    }
+
+    @Test
+    void a_batch_that_overfills_says_by_how_much() {
+        Bench small = Bench.of(TENTH)
+                .with(Vessel.of("jar", "100 g").holding("150 mL", "120 mL"))
+                .withProductDensity(Density.parse("0.8 g/mL"));
+        assertThat(WeighingPlan.of(batch("96 g"), small).total()).isEqualTo(Amount.mass("96 g"));
+        // 100 g take 125 mL.
+        assertThatThrownBy(() -> WeighingPlan.of(batch("100 g"), small))
+                .isInstanceOfSatisfying(OverfillException.class, e -> {
+                    assertThat(e.excess().in(FormulationUnits.MILLILITRE)).isEqualTo(Ratio.of(5));
+                    assertThat(e.largestContent().in(FormulationUnits.GRAM)).isEqualTo(Ratio.of(96));
+                });
+        assertThat(small.toString()).contains("0.8 g/mL");
+        assertThat(Bench.of(TENTH).toString()).doesNotContain("g/mL").doesNotContain("null");
+    }
+
+    @Test
+    void a_dilution_may_take_all_of_its_carrier_and_is_told_in_a_line() {
+        Formula powder = Formula.inMasses("powder")
+                .line("Substance", "10 mg")
+                .line("Lactose", "90 mg")
+                .line("Other", "900 mg")
+                .build();
+        Batch gram = Batch.of(powder, BatchSize.ofMass("1 g"));
+        Balance fine = Balance.of("1 mg", "120 g");
+        PredilutionPlan all = (PredilutionPlan)
+                Predilution.of(gram, powder.line("Substance"), powder.line("Lactose"), fine, Amount.mass("100 mg"));
+        assertThat(all.carrierLeft()).isEqualTo(Amount.mass("0 mg"));
+        assertThat(all).hasToString("Substance 1 in 10: 100 mg and 900 mg of Lactose, of which 100 mg");
+        assertThat(Predilution.of(gram, powder.line("Substance"), powder.line("Lactose"), fine, Amount.mass("101 mg")))
+                .isInstanceOf(NoPredilution.class);
+        Formula two = Formula.inMasses("two").line("a", "1 g").line("b", "1 g").build();
+        assertThatThrownBy(() -> Predilution.of(
+                        Batch.of(two, BatchSize.ofMass("1 g")),
+                        powder.line("Other"),
+                        two.line("a"),
+                        fine,
+                        Amount.mass("1 g")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("is not a line of \"two\"");
+    }
+
+    /** Tare and reading are each even over ± 0.05 g: u = 0.1/√6 g = 0.0408 g, of 100 g 0.041 %, times 1 − w. */
+    @Test
+    void what_an_expected_product_is_made_of_can_be_read() {
+        WeighingPlan plan = WeighingPlan.of(batch("100 g"), TENTH);
+        ExpectedProduct product = ExpectedProduct.of(plan, WeighingMethod.TARE_EACH);
+        assertThat(product.plan()).isSameAs(plan);
+        assertThat(product.lines()).hasSize(3);
+        assertThat(product.masses().additions()).hasSize(3);
+        assertThat(product.toString()).contains("as made: [").contains("Tocopherol 0.5 % in [");
+        ExpectedLine trace = product.line("Tocopherol");
+        assertThat(trace.addition().addition().target().canonical()).isEqualTo(Ratio.of(1, 2));
+        assertThat(trace.made().uncertainty().canonical().doubleValue()).isCloseTo(0.0004062, within(0.0000002));
+        assertThat(trace.origin().question().key()).isEqualTo("question.largest-deviation");
+        assertThat(trace.origin().question().arguments()).contains("Tocopherol");
+        assertThat(trace.name()).isEqualTo("Tocopherol");
+        assertThat(trace.working().steps().stream().map(step -> step.label())).contains("Δ_3");
+    }
+
+    /** Oil twice, 30 % in all: 60 g of it make 200 g. */
+    @Test
+    void a_stock_serves_all_lines_of_its_name() {
+        Formula twice = Formula.inPercent("twice")
+                .phase("hot")
+                .quantitySufficient("Aqua")
+                .line("Oil", "10 %")
+                .phase("cool")
+                .line("Oil", "20 %")
+                .build();
+        BatchConstraints stock = BatchConstraints.of(Criterion.oneDivision()).withStock("Oil", "60 g");
+        BatchWindow.Feasible window = (BatchWindow.Feasible) BatchWindow.of(twice, Bench.of(TENTH), stock);
+        assertThat(window.constraints()).isEqualTo(stock);
+        assertThat(window.upperEnd().mass()).isEqualTo(Amount.mass("200 g"));
+        assertThat(window.upperEnd().boundBy().key()).isEqualTo("ceiling.stock");
+        assertThat(window.upperEnd().boundBy().arguments()).contains("Oil", "60 g");
+    }
+}

@@ -1,0 +1,151 @@
+package io.github.formulationmath.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.WorkingAssertions;
+import io.github.formulationmath.weighing.Balance;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Mass;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.constraints.Size;
+
+/** Laws that hold for every formula, batch and display. */
+class PlanPropertiesTest {
+
+    private static Formula formula(List<Integer> parts) {
+        FormulaBuilder draft = Formula.inParts("any");
+        for (int i = 0; i < parts.size(); i++) {
+            draft.line("line " + i, Integer.toString(parts.get(i)));
+        }
+        return draft.build();
+    }
+
+    private static Amount<Mass> milligrams(long number) {
+        return Amount.grams(Ratio.of(number, 1000));
+    }
+
+    private static Balance balance(long step) {
+        return Balance.of(milligrams(step), milligrams(Long.MAX_VALUE / 2));
+    }
+
+    private static Batch batch(Formula formula, long milligrams) {
+        return Batch.of(formula, BatchSize.ofMass(milligrams(milligrams)));
+    }
+
+    private static Ratio sumOf(List<Ratio> numbers) {
+        return numbers.stream().reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    @Property
+    void sharesAddUpToOneAndMassesToTheBatch(
+            @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
+            @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
+        Formula formula = formula(parts);
+        assertThat(sumOf(formula.lines().stream().map(FormulaLine::fraction).toList()))
+                .isEqualTo(Ratio.ONE);
+        assertThat(sumOf(batch(formula, mass).lines().stream()
+                        .map(line -> line.mass().canonical())
+                        .toList()))
+                .isEqualTo(Ratio.of(mass, 1000));
+    }
+
+    @Property
+    void scalingIsLinear(
+            @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
+            @ForAll @LongRange(min = 1, max = 10_000_000) long mass,
+            @ForAll @IntRange(min = 2, max = 50) int factor) {
+        Formula formula = formula(parts);
+        Batch once = batch(formula, mass);
+        Batch often = batch(formula, mass * factor);
+        for (int i = 0; i < parts.size(); i++) {
+            assertThat(often.lines().get(i).mass().canonical())
+                    .isEqualTo(once.lines().get(i).mass().canonical().times(factor));
+        }
+    }
+
+    @Property
+    void noReadingIsFurtherOffThanTheClosureAllows(
+            @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
+            @ForAll @LongRange(min = 1, max = 10_000_000) long mass,
+            @ForAll @LongRange(min = 1, max = 1_000) long step) {
+        Batch batch = batch(formula(parts), mass);
+        Ratio d = Ratio.of(step, 1000);
+        for (PlannedLine line : WeighingPlan.of(batch, balance(step)).lines()) {
+            Ratio error = line.reading()
+                    .canonical()
+                    .minus(line.target().mass().canonical())
+                    .abs();
+            assertThat(error).isLessThanOrEqualTo(d.dividedBy(2));
+        }
+        WeighingPlan closed = WeighingPlan.of(batch, Bench.of(balance(step)).closing(Closure.CLOSED));
+        for (PlannedLine line : closed.lines()) {
+            Ratio error = line.reading()
+                    .canonical()
+                    .minus(line.target().mass().canonical())
+                    .abs();
+            assertThat(error).isLessThanOrEqualTo(d);
+        }
+        assertThat(closed.total().canonical().minus(batch.mass().canonical()).abs())
+                .isLessThanOrEqualTo(d.dividedBy(2));
+    }
+
+    @Property
+    void theOrderOfLinesChangesNoReadingOfALineByItself(
+            @ForAll @Size(min = 2, max = 10) List<@IntRange(min = 1, max = 99_999) Integer> parts,
+            @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
+        List<Integer> reversed = new ArrayList<>(parts);
+        Collections.reverse(reversed);
+        List<Ratio> forwards = divisions(parts, mass);
+        List<Ratio> backwards = new ArrayList<>(divisions(reversed, mass));
+        Collections.reverse(backwards);
+        assertThat(backwards).isEqualTo(forwards);
+    }
+
+    private static List<Ratio> divisions(List<Integer> parts, long mass) {
+        return WeighingPlan.of(batch(formula(parts), mass), balance(100)).lines().stream()
+                .map(PlannedLine::divisions)
+                .toList();
+    }
+
+    @Property(tries = 100)
+    void everyWorkingChecksItself(
+            @ForAll @Size(min = 1, max = 5) List<@IntRange(min = 1, max = 999) Integer> parts,
+            @ForAll @LongRange(min = 1, max = 1_000_000) long mass,
+            @ForAll Closure closure) {
+        Closure usable = closure == Closure.QS_TAKES_REST ? Closure.CLOSED : closure;
+        WeighingPlan plan = WeighingPlan.of(
+                batch(formula(parts), mass), Bench.of(balance(100)).closing(usable));
+        WorkingAssertions.assertSelfChecking(plan.total());
+        for (PlannedLine line : plan.lines()) {
+            WorkingAssertions.assertSelfChecking(line);
+            WorkingAssertions.assertSelfChecking(line.relativeRoundingError().working());
+        }
+    }
+
+    @Property
+    void aBatchWrittenDownInMassesKeepsItsShares(
+            @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
+            @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
+        Formula formula = formula(parts);
+        Map<String, Ratio> before = byName(formula);
+        assertThat(byName(batch(formula, mass).asMasses())).isEqualTo(before);
+    }
+
+    private static Map<String, Ratio> byName(Formula formula) {
+        return formula.lines().stream().collect(Collectors.toMap(FormulaLine::name, FormulaLine::fraction));
+    }
+}

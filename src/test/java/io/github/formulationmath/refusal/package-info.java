@@ -1,0 +1,2 @@
+/** Bad input, and what the library says to it. */
+package io.github.formulationmath.refusal;

@@ -1,0 +1,81 @@
+// What every snippet may name without making it: a lotion of our own, its bench, its plan, what was read. Compiled together
+// with the snippets, not with the tests, so that a snippet and its setting are mended in one place.
+// The packages of the library are imported by the harness.
+
+/** Compiled behind the imports of the harness. */
+public final class Setting {
+
+    public static final Ingredient preservative =
+            Ingredient.blend("Preservative blend").part("Phenoxyethanol", "90 %").rest("Ethylhexylglycerin");
+
+    /** Glycerin 2.5 %, Phenoxyethanol 1 %, the smallest line 0.5 %. */
+    public static final Formula formula = Formula.inPercent("Oat lotion")
+            .phase("water").quantitySufficient("Aqua").line("Glycerin", "2.5 %")
+            .phase("oil").line("Avena Sativa Kernel Oil", "12 %").line("Glyceryl Stearate SE", "5 %")
+            .phase("cool-down").line("Phenoxyethanol", "1 %").line("Lavender fragrance", "0.5 %")
+            .build();
+    public static final Formula lotion = formula;
+    public static final Formula firstFormula = formula;
+    public static final Formula secondFormula =
+            Formula.inPercent("Oat lotion, second trial").quantitySufficient("Aqua").line("Glycerin", "3 %").build();
+    public static final FormulaLine line = formula.line("Glycerin");
+    public static final FormulaLine oil = formula.line("Avena Sativa Kernel Oil");
+    public static final FormulaLine emulsifier = formula.line("Glyceryl Stearate SE");
+    public static final String json = JsonFormulas.write(formula);
+
+    public static final Balance balance = Balance.of("0.1 g", "2 kg");
+    public static final Balance kitchen = Balance.of("1 g", "5 kg").named("kitchen");
+    public static final Balance pocket = Balance.of("0.01 g", "200 g").named("pocket");
+    public static final Vessel beaker = Vessel.of("beaker", "214 g").holding("600 mL", "550 mL");
+    public static final Vessel vessel = beaker;
+    public static final Vessel boat = Vessel.of("boat", "2 g");
+    public static final Bench bench = Bench.of(balance).with(beaker);
+    public static final List<Bench> benches = List.of(bench, Bench.of(kitchen));
+    public static final BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
+
+    public static final Batch batch = Batch.of(formula, BatchSize.ofMass("500 g"));
+    public static final WeighingPlan plan = WeighingPlan.of(batch, bench);
+    public static final BulkPlanner planner = BulkPlanner.of(List.of(formula));
+    public static final Amount<Mass> batchMass = Amount.mass("500 g");
+    public static final double[] divisions = new double[6];
+
+    public static final Readings readings = Readings.of(plan, WeighingMethod.TARE_EACH, plan.lines().stream()
+            .map(planned -> Reading.of(planned.target().line(), planned.reading()))
+            .toList());
+    public static final BatchCode code = BatchCode.of("OATLOT", LocalDate.of(2026, 11, 25), 1);
+    public static final BatchRecord record = BatchRecord.of(code, readings, Tolerances.of("5 %"));
+    public static final MadeBatch made = MadeBatch.of(readings);
+    public static final Instant instant = Instant.parse("2026-11-25T10:15:30Z");
+
+    public static final LimitChecker checker =
+            LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+    public static final LimitReport report = checker.check(formula);
+    public static final Claim claim = Claim.about(formula, BatchSize.ofMass("500 g")).withFigure("Aqua", "395 g");
+    public static final Working working = batch.line("Glycerin").working();
+
+    public static final MolecularFormula c7h5nao2 = MolecularFormula.parse("C7H5NaO2");
+    public static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
+    public static final Amount<Mass> mass = Amount.mass("200 g");
+    public static final Amount<Dimensionless> share = Amount.of("25", FormulationUnits.PERCENT);
+    public static final MonteCarlo simulation =
+            MonteCarlo.of(List.of(InputQuantity.rectangular(1, 2)), x -> x[0]).withMostTrials(20_000);
+    public static final MonteCarloResult result = simulate();
+    public static final Bar bar = new Bar();
+
+    private static MonteCarloResult simulate() {
+        try {
+            return simulation.run();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** A bar on a screen that shows how far a work is. */
+    public static final class Bar {
+        public void set(long value) {}
+
+        public void setValue(int value) {}
+    }
+
+    private Setting() {}
+}
