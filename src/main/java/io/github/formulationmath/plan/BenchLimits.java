@@ -25,7 +25,7 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
         if (load.compareTo(bench.balance().capacity().canonical()) > 0) {
             Amount<Mass> excess = Amount.grams(
                             load.minus(bench.balance().capacity().canonical()))
-                    .to(bench.balance().readability().getUnit());
+                    .inUnitOf(bench.balance().readability());
             throw new OverloadException(said(), bench, excess, largest());
         }
         bench.productDensity().ifPresent(density -> requireRoom(Amount.grams(grams), density));

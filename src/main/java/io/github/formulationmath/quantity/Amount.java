@@ -300,6 +300,18 @@ public final class Amount<Q extends Quantity<Q>>
     }
 
     /**
+     * The same amount in the unit of another, exactly, with the same working; unlike {@link #to} it needs no unit object.
+     *
+     * @param other the amount whose unit it takes
+     * @return the equivalent amount
+     * @throws UnitMismatchException if the other measures something else (possible through raw types only)
+     */
+    public Amount<Q> inUnitOf(Amount<Q> other) {
+        UnitScale target = Objects.requireNonNull(other, "other").scale;
+        return new Amount<>(inScale(target), target, origin);
+    }
+
+    /**
      * This amount plus another, in this amount's unit.
      *
      * @param other the amount to add
