@@ -26,16 +26,18 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
             Amount<Mass> excess = Amount.grams(
                             load.minus(bench.balance().capacity().canonical()))
                     .inUnitOf(bench.balance().readability());
-            throw new OverloadException(said(), bench, excess, largest());
+            throw OverloadException.of(said(), bench, excess, largest());
         }
-        bench.productDensity().ifPresent(density -> requireRoom(Amount.grams(grams), density));
+        if (bench.productDensity().isPresent()) {
+            requireRoom(Amount.grams(grams), bench.productDensity().get());
+        }
     }
 
     private void requireRoom(Amount<Mass> content, Density density) {
         bench.vessel().workingVolume().ifPresent(room -> {
             Amount<Volume> volume = density.volumeOf(content);
             if (volume.compareTo(room) > 0) {
-                throw new OverfillException(said(), volume, bench.vessel(), room, largest());
+                throw OverfillException.of(said(), volume, bench.vessel(), room, largest());
             }
         });
     }

@@ -281,7 +281,7 @@ public final class Amount<Q extends Quantity<Q>>
     /** The value in the counting unit, after checking that a unit measures the same. */
     private Ratio counted(UnitScale other) {
         if (!scale.meets(other)) {
-            throw new UnitMismatchException(scale.unit(), other.unit());
+            throw UnitMismatchException.between(scale, other);
         }
         return scale.toCounted(value);
     }
