@@ -4,7 +4,6 @@ import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.weighing.Vessel;
@@ -86,7 +85,7 @@ record StationTrial(
     }
 
     private static String millilitres(Ratio volume) {
-        return Amount.of(volume, FormulationUnits.MILLILITRE).toString();
+        return Amount.millilitres(volume).toString();
     }
 
     /** The volume of a vessel without the density of what is in it. */

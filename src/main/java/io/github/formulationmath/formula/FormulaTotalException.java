@@ -21,7 +21,8 @@ public final class FormulaTotalException extends IllegalArgumentException implem
         this.total = total;
     }
 
-    static FormulaTotalException notWhole(String formula, Ratio total) {
+    // The factories say no more than its parent, so that who may throw it does not load it before.
+    static IllegalArgumentException notWhole(String formula, Ratio total) {
         Ratio difference = total.minus(Ratio.ONE);
         String more = difference.signum() > 0 ? "more" : "less";
         return new FormulaTotalException(
@@ -38,7 +39,7 @@ public final class FormulaTotalException extends IllegalArgumentException implem
                 total);
     }
 
-    static FormulaTotalException nothingLeft(String line, Ratio total) {
+    static IllegalArgumentException nothingLeft(String line, Ratio total) {
         return new FormulaTotalException(
                 Sentence.of(
                         "refusal.nothing-left",

@@ -8,7 +8,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a table has under the keys of substances ({@link Substance#keys()}). Filled once, then only read.
+ * What a table has under the keys of substances ({@link Substance#keys()}). Filled once, each with an object that stands
+ * for no other, then only read.
  *
  * @param <T> what is looked up
  */
@@ -19,10 +20,20 @@ final class KeyIndex<T> {
     void add(Collection<String> keys, T found) {
         for (String key : keys) {
             List<T> all = byKey.computeIfAbsent(key, k -> new ArrayList<>(1));
-            if (!all.contains(found)) {
+            if (!has(all, found)) {
                 all.add(found);
             }
         }
+    }
+
+    /** The very object: what is filled in once is one object under all its keys, and to compare two fields by field is dear. */
+    private static boolean has(List<?> all, Object found) {
+        for (Object one : all) {
+            if (one == found) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean has(String key) {
@@ -38,7 +49,7 @@ final class KeyIndex<T> {
         List<T> found = new ArrayList<>();
         for (String key : keys) {
             for (T one : find(key)) {
-                if (!found.contains(one)) {
+                if (!has(found, one)) {
                     found.add(one);
                 }
             }

@@ -51,7 +51,7 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
-    /** Made again after a serializer that calls no constructor. */
+    /** Made when first asked for: what only reads or changes a table does not wait for it. */
     private transient volatile @Nullable Indexes indexes;
 
     /** What the entries and the words of products are looked up by. */
@@ -67,7 +67,6 @@ public final class LimitTable implements Serializable {
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
-        this.indexes = Indexes.of(this.limits, this.omitted);
     }
 
     private Indexes indexes() {

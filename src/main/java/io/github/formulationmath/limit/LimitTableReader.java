@@ -87,17 +87,22 @@ final class LimitTableReader {
         MassFraction share = row.read("percent", text -> MassFraction.ofPercent(percent));
         SubstanceGroup group = group(row);
         LimitKind kind = row.choice("kind", List.of(LimitKind.values()), LimitKind::code);
-        return row.read("limit_id", id -> UsageLimit.of(id, group, kind, share))
-                .on(basis(row))
-                .counting(row.choice("sum_rule", List.of(SumRule.values()), SumRule::code))
-                .within(scope(row))
-                .inPhase(row.required("whole"))
-                .citing(citation(row))
-                .saying(text(row))
-                .inEntry(
+        return row.read(
+                "limit_id",
+                id -> new UsageLimit(
+                        id,
+                        group,
+                        kind,
+                        share,
+                        basis(row),
+                        row.choice("sum_rule", List.of(SumRule.values()), SumRule::code),
+                        scope(row),
+                        row.required("whole"),
                         row.choice("outside_scope", List.of(OutsideScope.values()), OutsideScope::code),
                         row.text("annex") + " " + row.text("ref_no") + " " + row.text("substance_group"),
-                        row.text("declared_as"));
+                        row.text("declared_as"),
+                        citation(row),
+                        text(row)));
     }
 
     private SubstanceGroup group(CsvRow row) {

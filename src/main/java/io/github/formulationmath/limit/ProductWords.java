@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +34,7 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
     /** None of the things a table names. */
     static final String OTHER = "other";
 
+    private static final Pattern GAP = Pattern.compile("[\\s_-]+");
     private static final int MOST_CLOSE = 5;
 
     /** What a word also is: a pump spray is a spray. */
@@ -72,7 +74,7 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
 
     /** A word as it is compared: letter case, spaces and hyphens make no difference. */
     static String term(String word) {
-        return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "_");
+        return GAP.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
     }
 
     static ProductWords of(List<UsageLimit> limits) {

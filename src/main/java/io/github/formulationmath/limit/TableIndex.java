@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Substance;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -30,10 +31,13 @@ final class TableIndex {
     private @Nullable KnownNames names;
 
     TableIndex(List<UsageLimit> limits, List<OmittedEntry> entries) {
+        Set<Substance> known = new HashSet<>();
         for (UsageLimit limit : limits) {
             for (GroupMember member : limit.group().members()) {
                 List<String> keys = member.substance().keys();
-                members.add(keys, member.substance());
+                if (known.add(member.substance())) {
+                    members.add(keys, member.substance());
+                }
                 (member.isCounted() ? counting : mentioning).add(keys, limit);
                 if (member.isCounted()) {
                     written.add(member.substance().name());

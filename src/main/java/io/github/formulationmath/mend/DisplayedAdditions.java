@@ -175,7 +175,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
                         .map(addition -> addition.mass().canonical())
                         .toList()))
                 .withWorking(shown -> Phrase.of("question.displayed-addition"), this, DisplayedAdditions::total)
-                .to(made.plan().bench().balance().readability().getUnit());
+                .inUnitOf(made.plan().bench().balance().readability());
     }
 
     /** Where the {@link #total()} comes from. */

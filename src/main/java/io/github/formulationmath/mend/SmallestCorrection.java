@@ -139,9 +139,9 @@ final class SmallestCorrection extends Correction {
 
     private static List<LinearProof.Unknown> unknowns(MadeBatch made) {
         List<LinearProof.Unknown> all = new ArrayList<>();
-        all.add(new LinearProof.Unknown(OLD_POT, Subject.of("", ""), Ratio.ZERO));
+        all.add(new LinearProof.Unknown(OLD_POT, Subject.none(), Ratio.ZERO));
         made.lines().forEach(line -> all.add(new LinearProof.Unknown(ADDED, line.line(), Ratio.ZERO)));
-        all.add(new LinearProof.Unknown(WORST_LINE, Subject.of("", ""), Ratio.ONE));
+        all.add(new LinearProof.Unknown(WORST_LINE, Subject.none(), Ratio.ONE));
         return all;
     }
 

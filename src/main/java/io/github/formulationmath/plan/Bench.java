@@ -41,9 +41,9 @@ public final class Bench implements Serializable {
     private final Vessel vessel;
     private final Closure closure;
     private final @Nullable Density density;
-    private final ClosingGoal goal;
+    private final @Nullable ClosingGoal goal;
 
-    private Bench(Balance balance, Vessel vessel, Closure closure, @Nullable Density density, ClosingGoal goal) {
+    private Bench(Balance balance, Vessel vessel, Closure closure, @Nullable Density density, @Nullable ClosingGoal goal) {
         this.balance = balance;
         this.vessel = vessel;
         this.closure = closure;
@@ -59,7 +59,7 @@ public final class Bench implements Serializable {
      */
     public static Bench of(Balance balance) {
         return new Bench(
-                Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null, ClosingGoal.EVEN);
+                Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null, null);
     }
 
     /**
@@ -81,7 +81,7 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public Bench closing(Closure newClosure) {
-        return new Bench(balance, vessel, Objects.requireNonNull(newClosure, "newClosure"), density, ClosingGoal.EVEN);
+        return new Bench(balance, vessel, Objects.requireNonNull(newClosure, "newClosure"), density, null);
     }
 
     /**
@@ -168,7 +168,7 @@ public final class Bench implements Serializable {
      * @return the tolerances, if any were given; without any all lines count alike
      */
     public Optional<Tolerances> closingTolerances() {
-        return goal.given();
+        return goal().given();
     }
 
     /**
@@ -177,7 +177,7 @@ public final class Bench implements Serializable {
      * @return the half-width, 0 if none was given
      */
     public Amount<Mass> closingReadingError() {
-        return goal.readingError();
+        return goal().readingError();
     }
 
     /**
@@ -201,14 +201,15 @@ public final class Bench implements Serializable {
     private record Load(Bench bench, Batch batch) {
 
         <V> V capacity(Reckoning<V> r) {
-            V load = PlannedLoad.of(batch.formula(), bench).derive(r, r.known(batch), Subject.of("", ""));
+            V load = PlannedLoad.of(batch.formula(), bench).derive(r, r.known(batch), Subject.none());
             V empty = r.given(VESSEL, bench.vessel.mass().canonical(), Source.user());
             return r.named(CAPACITY, r.sum(empty, load));
         }
     }
 
+    /** Without one of its own all lines count alike. */
     ClosingGoal goal() {
-        return goal;
+        return goal == null ? ClosingGoal.EVEN : goal;
     }
 
     /**
@@ -256,18 +257,18 @@ public final class Bench implements Serializable {
                 && balance.equals(that.balance)
                 && vessel.equals(that.vessel)
                 && closure == that.closure
-                && goal.equals(that.goal)
+                && goal().equals(that.goal())
                 && Objects.equals(density, that.density);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(balance, vessel, closure, density, goal);
+        return Objects.hash(balance, vessel, closure, density, goal());
     }
 
     @Override
     public String toString() {
         return balance + ", " + vessel + ", " + closure
-                + goal.given().map(some -> " (" + some + ")").orElse("") + (density == null ? "" : ", " + density);
+                + goal().given().map(some -> " (" + some + ")").orElse("") + (density == null ? "" : ", " + density);
     }
 }

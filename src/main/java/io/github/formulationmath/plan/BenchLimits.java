@@ -25,17 +25,19 @@ record BenchLimits(Batch batch, Ratio total, Bench bench) {
         if (load.compareTo(bench.balance().capacity().canonical()) > 0) {
             Amount<Mass> excess = Amount.grams(
                             load.minus(bench.balance().capacity().canonical()))
-                    .to(bench.balance().readability().getUnit());
-            throw new OverloadException(said(), bench, excess, largest());
+                    .inUnitOf(bench.balance().readability());
+            throw OverloadException.of(said(), bench, excess, largest());
         }
-        bench.productDensity().ifPresent(density -> requireRoom(Amount.grams(grams), density));
+        if (bench.productDensity().isPresent()) {
+            requireRoom(Amount.grams(grams), bench.productDensity().get());
+        }
     }
 
     private void requireRoom(Amount<Mass> content, Density density) {
         bench.vessel().workingVolume().ifPresent(room -> {
             Amount<Volume> volume = density.volumeOf(content);
             if (volume.compareTo(room) > 0) {
-                throw new OverfillException(said(), volume, bench.vessel(), room, largest());
+                throw OverfillException.of(said(), volume, bench.vessel(), room, largest());
             }
         });
     }

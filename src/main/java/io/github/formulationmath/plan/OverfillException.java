@@ -19,9 +19,10 @@ public final class OverfillException extends IllegalArgumentException implements
     private final Amount<Volume> excess;
     private final Amount<Mass> largestContent;
 
-    OverfillException(
+    /** Says no more than its parent, so that who may throw it does not load it before. */
+    static IllegalArgumentException of(
             String batch, Amount<Volume> volume, Vessel vessel, Amount<Volume> room, Amount<Mass> largestContent) {
-        this(
+        return new OverfillException(
                 Sentence.of(
                         "refusal.overfill",
                         "{batch} takes {volume} and overfills {vessel} (working volume {room}) by {excess}: at most"

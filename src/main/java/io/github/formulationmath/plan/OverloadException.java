@@ -17,8 +17,9 @@ public final class OverloadException extends IllegalArgumentException implements
     private final Amount<Mass> excess;
     private final Amount<Mass> largestContent;
 
-    OverloadException(String batch, Bench bench, Amount<Mass> excess, Amount<Mass> largestContent) {
-        this(
+    /** Says no more than its parent, so that who may throw it does not load it before. */
+    static IllegalArgumentException of(String batch, Bench bench, Amount<Mass> excess, Amount<Mass> largestContent) {
+        return new OverloadException(
                 Sentence.of(
                         "refusal.overload",
                         "{batch} in {vessel} overloads the balance (capacity {capacity}) by {excess}: at most {largest} can"

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
@@ -149,7 +148,7 @@ record BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total, Bounds
     static Addition addition(MadeLine line, Spread spread, int calibrated) {
         Ratio reading = line.grams();
         Ratio error = halfWidth(reading, line.bounds());
-        Amount<Mass> step = Amount.of(1, FormulationUnits.MICROGRAM);
+        Amount<Mass> step = Amount.mass("1 µg");
         Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
                 .named("line " + line.subscript())
                 .withErrors(ErrorModel.readabilityOnly()

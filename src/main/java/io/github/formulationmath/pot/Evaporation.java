@@ -140,7 +140,7 @@ public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine f
     }
 
     private static <V> V loss(Reckoning<V> r, MadeBatch made, Amount<Mass> contentNow, Balance balance) {
-        PotMass content = PotMass.Shown.of(made.symbols().contentNow(), Subject.of("", ""), contentNow);
+        PotMass content = PotMass.Shown.of(made.symbols().contentNow(), Subject.none(), contentNow);
         V now = SureMass.estimate(r, pot(made), content, balance, WeighingMethod.TARE_EACH);
         return r.named(made.symbols().evaporated(), r.difference(r.known(made), now));
     }

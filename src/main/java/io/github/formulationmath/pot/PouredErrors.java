@@ -91,7 +91,7 @@ final class PouredErrors implements PotErrors {
         Map<Integer, Ratio> ones = new HashMap<>();
         byLine.get(line).forEach(k -> ones.put(k, Ratio.ONE));
         Interval<Amount<Dimensionless>> share =
-                masses().madeShare(Subject.of("", ""), ones).bounds();
+                masses().madeShare(Subject.none(), ones).bounds();
         return Bounds.closed(share.least().canonical(), share.greatest().canonical());
     }
 

@@ -281,7 +281,7 @@ public final class Amount<Q extends Quantity<Q>>
     /** The value in the counting unit, after checking that a unit measures the same. */
     private Ratio counted(UnitScale other) {
         if (!scale.meets(other)) {
-            throw new UnitMismatchException(scale.unit(), other.unit());
+            throw UnitMismatchException.between(scale, other);
         }
         return scale.toCounted(value);
     }
@@ -296,6 +296,18 @@ public final class Amount<Q extends Quantity<Q>>
     @Override
     public Amount<Q> to(Unit<Q> unit) {
         UnitScale target = UnitScale.of(Objects.requireNonNull(unit, "unit"));
+        return new Amount<>(inScale(target), target, origin);
+    }
+
+    /**
+     * The same amount in the unit of another, exactly, with the same working; unlike {@link #to} it needs no unit object.
+     *
+     * @param other the amount whose unit it takes
+     * @return the equivalent amount
+     * @throws UnitMismatchException if the other measures something else (possible through raw types only)
+     */
+    public Amount<Q> inUnitOf(Amount<Q> other) {
+        UnitScale target = Objects.requireNonNull(other, "other").scale;
         return new Amount<>(inScale(target), target, origin);
     }
 

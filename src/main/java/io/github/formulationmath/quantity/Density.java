@@ -76,7 +76,7 @@ public final class Density implements Comparable<Density>, Serializable {
     public static Density of(Amount<Mass> mass, Amount<Volume> volume) {
         Objects.requireNonNull(mass, "mass");
         Amount.requirePositive("volume", volume);
-        return ofGramsPerMillilitre(mass.in(FormulationUnits.GRAM).dividedBy(volume.in(FormulationUnits.MILLILITRE)));
+        return ofGramsPerMillilitre(mass.canonical().dividedBy(volume.canonical()));
     }
 
     /**
@@ -154,7 +154,7 @@ public final class Density implements Comparable<Density>, Serializable {
      */
     public Amount<Mass> massOf(Amount<Volume> volume) {
         Objects.requireNonNull(volume, "volume");
-        return Amount.grams(volume.in(FormulationUnits.MILLILITRE).times(gramsPerMillilitre));
+        return Amount.grams(volume.canonical().times(gramsPerMillilitre));
     }
 
     /**
@@ -165,7 +165,7 @@ public final class Density implements Comparable<Density>, Serializable {
      */
     public Amount<Volume> volumeOf(Amount<Mass> mass) {
         Objects.requireNonNull(mass, "mass");
-        return Amount.millilitres(mass.in(FormulationUnits.GRAM).dividedBy(gramsPerMillilitre));
+        return Amount.millilitres(mass.canonical().dividedBy(gramsPerMillilitre));
     }
 
     /** Compares the densities themselves; the stated temperatures do not count. */

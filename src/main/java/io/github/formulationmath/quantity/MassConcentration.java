@@ -85,7 +85,7 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
     public static MassConcentration of(Amount<Mass> part, Amount<Volume> whole) {
         Objects.requireNonNull(part, "part");
         Amount.requirePositive("whole", whole);
-        return ofGramsPerMillilitre(part.in(FormulationUnits.GRAM).dividedBy(whole.in(FormulationUnits.MILLILITRE)));
+        return ofGramsPerMillilitre(part.canonical().dividedBy(whole.canonical()));
     }
 
     /**
@@ -136,7 +136,7 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
      */
     public Amount<Mass> amountIn(Amount<Volume> whole) {
         Objects.requireNonNull(whole, "whole");
-        return Amount.grams(whole.in(FormulationUnits.MILLILITRE).times(gramsPerMillilitre));
+        return Amount.grams(whole.canonical().times(gramsPerMillilitre));
     }
 
     /**

@@ -41,7 +41,6 @@ public final class MassFraction implements Explained, Comparable<MassFraction>, 
     private static final long serialVersionUID = 1L;
 
     private static final Symbol GIVEN = Symbol.of("x", "given-value", Kind.SHARE);
-    private static final Subject NOBODY = Subject.of("", "");
 
     private final Ratio fraction;
     private final @Nullable String asWritten;
@@ -173,7 +172,7 @@ public final class MassFraction implements Explained, Comparable<MassFraction>, 
     public Origin origin() {
         return origin != null
                 ? origin
-                : Origin.given(GIVEN, NOBODY, fraction, Source.written(asWritten != null ? asWritten : toString()));
+                : Origin.given(GIVEN, Subject.none(), fraction, Source.written(asWritten != null ? asWritten : toString()));
     }
 
     /**

@@ -19,7 +19,6 @@ enum Measured {
     TEMPERATURE("K", 1, Kind.TEMPERATURE),
     OTHER("SI", 1, Kind.NUMBER);
 
-    private static final Subject NOBODY = Subject.of("", "");
 
     private final String countingSymbol;
     private final long countedPerSystemUnit;
@@ -62,7 +61,7 @@ enum Measured {
         Ratio counted = amount.canonical();
         return Origin.given(
                 given,
-                NOBODY,
+                Subject.none(),
                 this == TEMPERATURE ? counted.minus(KnownUnit.CELSIUS.offset()) : counted,
                 Source.written(amount.toString()));
     }

@@ -30,7 +30,6 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
     private static final long serialVersionUID = 1L;
 
     private static final Symbol GIVEN = Symbol.of("x", "given-value", Kind.MONEY);
-    private static final Subject NOBODY = Subject.of("", "");
     private static final int LONGEST_CURRENCY = 24;
 
     private final Ratio number;
@@ -170,7 +169,7 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
     /** Where the sum comes from; of one that was given, only that it was. */
     @Override
     public Origin origin() {
-        return origin != null ? origin : Origin.given(GIVEN, NOBODY, number, Source.written(toString()));
+        return origin != null ? origin : Origin.given(GIVEN, Subject.none(), number, Source.written(toString()));
     }
 
     /**

@@ -39,6 +39,11 @@ public final class UnitMismatchException extends UnconvertibleException implemen
                 to);
     }
 
+    /** Says no more than that it is unchecked, so that who may throw it does not load it before. */
+    static RuntimeException between(UnitScale from, UnitScale to) {
+        return new UnitMismatchException(from.unit(), to.unit());
+    }
+
     private UnitMismatchException(Sentence said, Unit<?> from, Unit<?> to) {
         super(said.getMessage());
         this.said = said;

@@ -19,6 +19,10 @@ public enum Kind {
     MASS_SQUARED("g²"),
     /** A molar mass; kept in grams per mole. */
     MOLAR_MASS("g/mol"),
+    /** An amount of substance; kept in moles. */
+    SUBSTANCE("mol"),
+    /** Alkali taken up per mass of fat, as KOH; kept as grams per gram, shown in mg KOH/g. */
+    ALKALI_NUMBER("mg KOH/g"),
     /** An amount of money in whatever currency the caller uses. */
     MONEY(""),
     /** Money per mass; kept per gram. */

@@ -76,7 +76,7 @@ public interface Reckoning<V> {
      * @return the value
      */
     default V given(Symbol symbol, Ratio value, Source source) {
-        return given(symbol, NamedSubject.NONE, value, source);
+        return given(symbol, Subject.none(), value, source);
     }
 
     /**
@@ -106,7 +106,7 @@ public interface Reckoning<V> {
      * @return the named value, the same number
      */
     default V named(Symbol symbol, V value) {
-        return named(symbol, NamedSubject.NONE, value);
+        return named(symbol, Subject.none(), value);
     }
 
     /**

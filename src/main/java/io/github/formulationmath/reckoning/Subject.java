@@ -24,6 +24,15 @@ public interface Subject {
     String name();
 
     /**
+     * The subject of what there is only one of, so that no index tells it from others.
+     *
+     * @return a subject without subscript and name
+     */
+    static Subject none() {
+        return NamedSubject.NONE;
+    }
+
+    /**
      * A subject made on the spot.
      *
      * @param subscript the index below the symbol

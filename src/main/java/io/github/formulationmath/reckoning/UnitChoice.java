@@ -59,6 +59,7 @@ final class UnitChoice {
         }
         return switch (kind) {
             case SHARE -> Measure.PERCENT;
+            case ALKALI_NUMBER -> new Measure(kind.canonicalUnit(), Ratio.of(1, 1000));
             case MASS_SQUARED ->
                 mass().map(m -> new Measure(m.text() + "²", m.size().times(m.size())))
                         .orElseGet(() -> canonical(kind));

@@ -131,7 +131,7 @@ public final class BatchSheet {
                 reading(line.reading()),
                 reading(line.cumulativeReading()),
                 NumberText.percent(line.target().line().fraction()),
-                SheetNumbers.amount(line.target().mass().to(line.reading().getUnit())),
+                SheetNumbers.amount(line.target().mass().inUnitOf(line.reading())),
                 SheetNumbers.error(line.relativeRoundingError().canonical()));
     }
 

@@ -145,7 +145,7 @@ public final class RecordSheet {
         Balance bench = record.plan().bench().balance();
         Balance used = other.orElse(bench);
         Amount<Mass> step = used.readability();
-        String text = SheetNumbers.reading(mass.to(step.getUnit()), step);
+        String text = SheetNumbers.reading(mass.inUnitOf(step), step);
         if (used.equals(bench)) {
             return text;
         }

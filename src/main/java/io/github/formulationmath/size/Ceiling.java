@@ -227,7 +227,7 @@ sealed interface Ceiling extends WindowBound {
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
             Amount<Mass> needed = Amount.grams(limit.needed(grams));
-            return List.of(new WindowOpening.MoreStock(limit.name(), needed.to(inStock.getUnit())));
+            return List.of(new WindowOpening.MoreStock(limit.name(), needed.inUnitOf(inStock)));
         }
     }
 }

@@ -19,7 +19,7 @@ final class StepSeries {
     /** The steps below a step, from coarse to fine, over six decades, in the unit of the step. */
     static List<Amount<Mass>> finerThan(Amount<Mass> step) {
         return descending(step.exactValue(), step.exactValue(), false).stream()
-                .map(value -> Amount.of(value, step.getUnit()))
+                .map(value -> step.times(value.dividedBy(step.exactValue())))
                 .toList();
     }
 

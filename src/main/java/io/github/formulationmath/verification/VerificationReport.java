@@ -6,7 +6,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -104,7 +103,7 @@ final class VerificationReport {
     }
 
     private boolean isSum(Figure total) {
-        Ratio sum = verification.sum().in(FormulationUnits.GRAM).dividedBy(total.unitSize());
+        Ratio sum = verification.sum().canonical().dividedBy(total.unitSize());
         return verification.isComplete() && Hypothesis.Display.NEAREST.mayShow(sum, total.ownStep(), total.number());
     }
 
@@ -168,7 +167,7 @@ final class VerificationReport {
     }
 
     private String grams(Amount<Mass> mass) {
-        return number(mass.in(FormulationUnits.GRAM), "g");
+        return number(mass.canonical(), "g");
     }
 
     private String sum() {
@@ -176,7 +175,7 @@ final class VerificationReport {
         if (!verification.isComplete()) {
             return say("verification.incomplete", grams(verification.sum()), grams(batch));
         }
-        Ratio difference = verification.sum().minus(batch).in(FormulationUnits.GRAM);
+        Ratio difference = verification.sum().minus(batch).canonical();
         return difference.isZero()
                 ? say("verification.closes", grams(batch))
                 : say("verification.open", grams(verification.sum()), grams(batch), signed(difference, "g"));

@@ -125,7 +125,7 @@ public record Balance(
      */
     public Amount<Mass> capacityUnder(Vessel vessel) {
         Amount<Mass> left =
-                capacity.minus(Objects.requireNonNull(vessel, "vessel").mass()).to(readability.getUnit());
+                capacity.minus(Objects.requireNonNull(vessel, "vessel").mass()).inUnitOf(readability);
         if (left.signum() < 0) {
             throw new IllegalArgumentException("the vessel (" + Excerpt.of(vessel.mass())
                     + ") alone overloads the balance (" + Excerpt.of(capacity) + ") by " + Excerpt.of(left.unaryMinus())

@@ -46,23 +46,23 @@ public final class ErrorModel implements Serializable {
 
     private static final Amount<Mass> NOTHING = Amount.grams(Ratio.ZERO);
 
-    private static final ErrorModel READABILITY_ONLY = new ErrorModel(
-            NOTHING, Linearity.NONE, Ratio.ZERO, null, Interval.of(NOTHING, NOTHING), Bounds.point(Ratio.ZERO));
+    private static final ErrorModel READABILITY_ONLY =
+            new ErrorModel(NOTHING, null, Ratio.ZERO, null, null, null);
 
     private final Amount<Mass> repeatability;
-    private final Linearity linearity;
+    private final @Nullable Linearity linearity;
     private final Ratio calibration;
     private final @Nullable Amount<Mass> tareResolution;
-    private final Interval<Amount<Mass>> residue;
-    private final Bounds buoyancy;
+    private final @Nullable Interval<Amount<Mass>> residue;
+    private final @Nullable Bounds buoyancy;
 
     private ErrorModel(
             Amount<Mass> repeatability,
-            Linearity linearity,
+            @Nullable Linearity linearity,
             Ratio calibration,
             @Nullable Amount<Mass> tareResolution,
-            Interval<Amount<Mass>> residue,
-            Bounds buoyancy) {
+            @Nullable Interval<Amount<Mass>> residue,
+            @Nullable Bounds buoyancy) {
         this.repeatability = repeatability;
         this.linearity = linearity;
         this.calibration = calibration;
@@ -176,6 +176,11 @@ public final class ErrorModel implements Serializable {
         return with(Linearity.of(halfWidth, law, LinearityBasis.NET_READING));
     }
 
+    /** Without one of its own it is 0. */
+    private Linearity stated() {
+        return linearity == null ? Linearity.NONE : linearity;
+    }
+
     private ErrorModel with(Linearity newLinearity) {
         return new ErrorModel(repeatability, newLinearity, calibration, tareResolution, residue, buoyancy);
     }
@@ -263,7 +268,7 @@ public final class ErrorModel implements Serializable {
      * @return the half-width a, at least 0
      */
     public Amount<Mass> linearity() {
-        return linearity.halfWidth();
+        return stated().halfWidth();
     }
 
     /**
@@ -272,7 +277,7 @@ public final class ErrorModel implements Serializable {
      * @return the basis; empty if the linearity is 0, which is the same of anything
      */
     public Optional<LinearityBasis> linearityBasis() {
-        return Optional.ofNullable(linearity.basis());
+        return Optional.ofNullable(stated().basis());
     }
 
     /**
@@ -281,7 +286,7 @@ public final class ErrorModel implements Serializable {
      * @return a law with bounds
      */
     public Law linearityLaw() {
-        return linearity.law();
+        return stated().law();
     }
 
     /**
@@ -308,7 +313,7 @@ public final class ErrorModel implements Serializable {
      * @return from the least to the most, at least 0
      */
     public Interval<Amount<Mass>> residue() {
-        return residue;
+        return residue == null ? Interval.of(NOTHING, NOTHING) : residue;
     }
 
     /**
@@ -317,30 +322,31 @@ public final class ErrorModel implements Serializable {
      * @return b in mass = reading · (1 + b), a plain number; both ends are there
      */
     public Bounds buoyancy() {
-        return buoyancy;
+        return buoyancy == null ? Bounds.point(Ratio.ZERO) : buoyancy;
     }
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof ErrorModel that
+        return this == other
+                || other instanceof ErrorModel that
                 && repeatability.equals(that.repeatability)
-                && linearity.equals(that.linearity)
+                && stated().equals(that.stated())
                 && calibration.equals(that.calibration)
                 && Objects.equals(tareResolution, that.tareResolution)
-                && residue.equals(that.residue)
-                && buoyancy.equals(that.buoyancy);
+                && residue().equals(that.residue())
+                && buoyancy().equals(that.buoyancy());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(repeatability, linearity, calibration, tareResolution, residue, buoyancy);
+        return Objects.hash(repeatability, stated(), calibration, tareResolution, residue(), buoyancy());
     }
 
     @Override
     public String toString() {
-        return "repeatability " + repeatability + ", " + linearity + ", calibration "
+        return "repeatability " + repeatability + ", " + stated() + ", calibration "
                 + calibration
                 + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toString()) + ", residue "
-                + residue.least() + " to " + residue.greatest() + ", buoyancy " + buoyancy;
+                + residue().least() + " to " + residue().greatest() + ", buoyancy " + buoyancy();
     }
 }

@@ -3,16 +3,19 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
@@ -111,6 +114,25 @@ public final class MadeMasses {
     }
 
     /**
+     * The coverage factor that unbounded errors were taken into the bounds with.
+     *
+     * @return the factor; empty if {@link #covering} was not asked for
+     */
+    public Optional<CoverageFactor> coverage() {
+        return relations.coverage();
+    }
+
+    /**
+     * Whether an error without a bound, repeatability or a calibration's uncertainty, stays outside the bounds, so that what is
+     * said of them is not the whole of what may happen.
+     *
+     * @return true if there is one and {@link #covering} was not asked for
+     */
+    public boolean leavesErrorsOut() {
+        return relations.leavesErrorsOut();
+    }
+
+    /**
      * Some of the masses by themselves, for example those of one phase, so that shares are shares of them alone. Their
      * errors stay what they are in the whole sequence: a line weighed on top of another that is not named here still begins
      * at the reading of that one. Bounds cover the same factor.
@@ -169,6 +191,58 @@ public final class MadeMasses {
             Objects.requireNonNull(weight, name);
         });
         return Weights.strengths(weights);
+    }
+
+    /**
+     * Where a weighted sum of the masses is sure to lie, Σ c·m, with everything their errors have in common.
+     *
+     * @param weights the weights c by line, from 0, of either sign; lines that are not in it have none
+     * @return the least and the greatest sum, each with its working
+     * @throws IndexOutOfBoundsException if there is no such line
+     */
+    public Interval<Amount<Mass>> sum(Map<Integer, Ratio> weights) {
+        Weights wanted = perLine("weights", weights);
+        return Interval.of(new SumExtreme(this, wanted, false).sum(), new SumExtreme(this, wanted, true).sum());
+    }
+
+    /**
+     * Where the quotient of two weighted sums of the masses is sure to lie. Searched for as Dinkelbach does: while a corner has
+     * more of upper − t · lower than 0, its quotient is larger than t, and there are finitely many corners.
+     *
+     * @param upper the weights of the dividend by line, from 0
+     * @param lower the weights of the divisor
+     * @return the least and the greatest quotient
+     * @throws IndexOutOfBoundsException if there is no such line
+     * @throws IllegalArgumentException if the divisor is not above 0 whatever the masses are
+     */
+    public Interval<Ratio> quotient(Map<Integer, Ratio> upper, Map<Integer, Ratio> lower) {
+        Weights divisor = perLine("lower", lower);
+        Ratio least = new SumExtreme(this, divisor, false).value();
+        if (least.signum() <= 0) {
+            throw new IllegalArgumentException("the sum to divide by may be " + Excerpt.of(least)
+                    + " g: it must be above 0 whatever the masses are");
+        }
+        perLine("upper", upper);
+        return Interval.of(quotient(upper, lower, divisor, false), quotient(upper, lower, divisor, true));
+    }
+
+    private Ratio quotient(Map<Integer, Ratio> upper, Map<Integer, Ratio> lower, Weights divisor, boolean largest) {
+        Weights dividend = perLine("upper", upper);
+        SumExtreme start = new SumExtreme(this, dividend, largest);
+        Ratio t = start.value().dividedBy(start.at(divisor));
+        while (true) {
+            SumExtreme next = new SumExtreme(this, Weights.strengths(less(upper, lower, t)), largest);
+            if (next.value().signum() * (largest ? 1 : -1) <= 0) {
+                return t;
+            }
+            t = next.at(dividend).dividedBy(next.at(divisor));
+        }
+    }
+
+    private static Map<Integer, Ratio> less(Map<Integer, Ratio> upper, Map<Integer, Ratio> lower, Ratio t) {
+        Map<Integer, Ratio> difference = new HashMap<>(upper);
+        lower.forEach((line, weight) -> difference.merge(line, weight.times(t).unaryMinus(), Ratio::plus));
+        return difference;
     }
 
     /**

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
@@ -145,6 +146,14 @@ final class MassRelations {
             }
         }
         return sum;
+    }
+
+    Optional<CoverageFactor> coverage() {
+        return Optional.ofNullable(coverage);
+    }
+
+    boolean leavesErrorsOut() {
+        return terms.stream().anyMatch(term -> !isInBox(term));
     }
 
     boolean isInBox(ErrorTerm term) {

@@ -1,0 +1,355 @@
+package io.github.formulationmath.soap;
+
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Weighed;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+
+/**
+ * What is left of the hydroxide in a soap as weighed, whatever its inputs are inside their bounds.
+ *
+ * <p>With A the masses of the alkalis, w their share of hydroxide, m those of the fats and acids, and S what a gram of them takes,
+ * the hydroxide left is {@code E = Σ w·A/M − Σ S·m}. It is linear in the masses and rises or falls with every other input, so that
+ * its exact ends are corners: most is left with the strongest alkali, the least of fat and the lowest saponification values. The
+ * ends over the masses are those of the whole error model, with what the weighings have in common.
+ *
+ * <p>The shortfall of alkali, {@code d = 1 − (Σ w·A/M − acids)/fats}, falls with every input that E rises with as long as the acids
+ * cannot take all of the hydroxide; where they can, it is not given.
+ *
+ * <p>Necessary is not enough: {@link #notCovered()} tells what the judgement does not cover, and it is to be printed with it.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class AlkaliBalance {
+
+    private final Soap soap;
+    private final MassRange masses;
+    private final boolean withLateFat;
+    private final boolean coverage;
+
+    AlkaliBalance(Soap soap, MassRange masses, boolean coverage, boolean withLateFat) {
+        this.soap = soap;
+        this.masses = masses;
+        this.coverage = coverage;
+        this.withLateFat = withLateFat;
+    }
+
+    /**
+     * Judges what was weighed, or is going to be.
+     *
+     * @param soap the formula with its lines declared
+     * @param weighed the masses of that formula, with their errors
+     * @return the balance of alkali
+     * @throws IllegalArgumentException if the masses are of another formula, or have errors without a bound that nobody covers
+     */
+    public static AlkaliBalance of(Soap soap, Weighed weighed) {
+        Objects.requireNonNull(soap, "soap");
+        if (!soap.formula().equals(Objects.requireNonNull(weighed, "weighed").formula())) {
+            throw new IllegalArgumentException("what was weighed is "
+                    + Excerpt.of(weighed.formula().name()) + ", the soap is "
+                    + Excerpt.of(soap.formula().name())
+                    + ": the two are not the same formula; declare the formula that was weighed");
+        }
+        MadeMasses masses = weighed.masses();
+        if (masses.leavesErrorsOut()) {
+            throw new IllegalArgumentException(
+                    "the balance has an error without a bound, such as its repeatability, so that"
+                            + " nothing is sure: take it in with covering(CoverageFactor.of(2)) or more");
+        }
+        return new AlkaliBalance(
+                soap, new WeighedRange(masses), masses.coverage().isPresent(), true);
+    }
+
+    /**
+     * The judgement.
+     *
+     * @return what is shown of hydroxide that is left; {@link HydroxideVerdict#NOT_SHOWN} while a line is undeclared
+     */
+    public HydroxideVerdict verdict() {
+        if (!soap.undeclared().isEmpty()) {
+            return HydroxideVerdict.NOT_SHOWN;
+        }
+        if (excess(true).signum() <= 0) {
+            return HydroxideVerdict.NO_HYDROXIDE_LEFT;
+        }
+        return excess(false).signum() > 0 ? HydroxideVerdict.HYDROXIDE_LEFT : HydroxideVerdict.NOT_SHOWN;
+    }
+
+    /**
+     * Lines of which nothing is said, for whose sake nothing is shown.
+     *
+     * @return the lines, empty if all are declared
+     */
+    public List<FormulaLine> undeclared() {
+        return soap.undeclared();
+    }
+
+    /**
+     * Whether the judgement holds only within a stated coverage, since an input is an interval of coverage and no bound.
+     *
+     * @return true if it is not for certain
+     */
+    public boolean isWithinCoverage() {
+        return coverage || !coverageInputs().isEmpty();
+    }
+
+    /**
+     * The lines whose figures are intervals of coverage.
+     *
+     * @return the lines in the order of the formula
+     */
+    public List<FormulaLine> coverageInputs() {
+        return soap.formula().lines().stream()
+                .filter(line -> soap.role(line.index())
+                        .filter(role -> !role.isBounded())
+                        .isPresent())
+                .toList();
+    }
+
+    /**
+     * The hydroxide that is left, reckoned as sodium hydroxide if any is used and else as potassium hydroxide; below 0, what the
+     * fats could still take.
+     *
+     * @return the least and the most that may be left
+     */
+    public Interval<Amount<Mass>> excess() {
+        Ratio grams = reference().molarMass().gramsPerMole();
+        return Interval.of(
+                Amount.grams(excess(false).times(grams)),
+                Amount.grams(excess(true).times(grams)));
+    }
+
+    /** The alkali that amounts of hydroxide are stated as. */
+    Alkali reference() {
+        return grades().values().stream().anyMatch(grade -> grade.alkali() == Alkali.SODIUM_HYDROXIDE)
+                ? Alkali.SODIUM_HYDROXIDE
+                : Alkali.POTASSIUM_HYDROXIDE;
+    }
+
+    private Map<Integer, AlkaliGrade> grades() {
+        Map<Integer, AlkaliGrade> grades = new LinkedHashMap<>();
+        for (int i = 0; i < soap.formula().lines().size(); i++) {
+            int line = i;
+            soap.role(i).ifPresent(role -> {
+                if (role instanceof SoapRole.Gives gives) {
+                    grades.put(line, gives.grade());
+                }
+            });
+        }
+        return grades;
+    }
+
+    /** Moles of hydroxide left, at the end where most or least is left. */
+    private Ratio excess(boolean most) {
+        return masses.sum(weights(role -> true, most, Ratio.ONE), most);
+    }
+
+    /** Whether no hydroxide is left even if the fats are to get only a share of what they could take; acids are paid in full. */
+    boolean leavesNone(Ratio shareForTheFats) {
+        Map<Integer, Ratio> weights = weights(role -> !(role instanceof SoapRole.Takes), true, Ratio.ONE);
+        weights.putAll(weights(SoapRole.Takes.class::isInstance, true, shareForTheFats));
+        return masses.sum(weights, true).signum() <= 0;
+    }
+
+    /** What a gram of each line brings, at one end; lines that bring nothing are left out. */
+    private Map<Integer, Ratio> weights(Predicate<SoapRole> wanted, boolean most, Ratio times) {
+        Map<Integer, Ratio> weights = new LinkedHashMap<>();
+        for (int i = 0; i < soap.formula().lines().size(); i++) {
+            int line = i;
+            soap.role(i)
+                    .filter(this::takesPart)
+                    .filter(wanted)
+                    .map(role -> most ? role.most() : role.least())
+                    .filter(weight -> !weight.isZero())
+                    .ifPresent(weight -> weights.put(line, weight.times(times)));
+        }
+        return weights;
+    }
+
+    private boolean takesPart(SoapRole role) {
+        return withLateFat || !(role instanceof SoapRole.Takes takes && takes.late());
+    }
+
+    /**
+     * The shortfall of alkali: the share of what the fats could take that they do not get. Makers call it unsaponified fat; it is a
+     * share of the equivalents.
+     *
+     * @return the least and the greatest shortfall in per cent; below 0 is an excess of alkali
+     * @throws IllegalStateException if the acids may take all of the hydroxide, or no fat is sure to take any
+     */
+    public Interval<Amount<Dimensionless>> shortfall() {
+        return Interval.of(percent(shortfall(true)), percent(shortfall(false)));
+    }
+
+    private static Amount<Dimensionless> percent(Ratio share) {
+        return Amount.percent(share.times(100));
+    }
+
+    /** 1 − (hydroxide − acids)/fats, with the hydroxide most or least. */
+    private Ratio shortfall(boolean most) {
+        Map<Integer, Ratio> lye = weights(role -> !(role instanceof SoapRole.Takes), most, Ratio.ONE);
+        Map<Integer, Ratio> fats = weights(SoapRole.Takes.class::isInstance, most, Ratio.ONE.unaryMinus());
+        if (fats.isEmpty() || masses.sum(fats, false).signum() <= 0) {
+            throw new IllegalStateException(
+                    "no fat is sure to take up any alkali, so that there is no shortfall to state:"
+                            + " for a wax give its acid value, or state that its esters react");
+        }
+        if (masses.sum(weights(role -> !(role instanceof SoapRole.Takes), false, Ratio.ONE), false)
+                        .signum()
+                < 0) {
+            throw new IllegalStateException(
+                    "the acids may take all of the hydroxide, so that there is no shortfall of the"
+                            + " fats to state: ask for excess()");
+        }
+        return Ratio.ONE.minus(masses.quotient(lye, fats, most));
+    }
+
+    /**
+     * The carbonate that the alkali brings, reckoned as hydroxide. It takes no part, is not counted as hydroxide above, and is
+     * free alkali in the sense of ISO 684.
+     *
+     * @return the least and the most
+     */
+    public Interval<Amount<Mass>> carbonate() {
+        Ratio grams = reference().molarMass().gramsPerMole();
+        return Interval.of(
+                Amount.grams(carbonate(false).times(grams)),
+                Amount.grams(carbonate(true).times(grams)));
+    }
+
+    private Ratio carbonate(boolean most) {
+        Map<Integer, Ratio> weights = new LinkedHashMap<>();
+        grades().forEach((line, grade) -> {
+            Ratio share =
+                    (most ? grade.carbonate().greatest() : grade.carbonate().least()).fraction();
+            if (!share.isZero()) {
+                weights.put(
+                        line,
+                        share.times(2)
+                                .dividedBy(grade.alkali().carbonateMolarMass().gramsPerMole()));
+            }
+        });
+        return weights.isEmpty() ? Ratio.ZERO : masses.sum(weights, most);
+    }
+
+    /**
+     * Total free alkali as ISO 684 counts it, hydroxide left and carbonate brought, both at their ends.
+     *
+     * @return the least, not below 0, and the most
+     */
+    public Interval<Amount<Mass>> totalFreeAlkali() {
+        Interval<Amount<Mass>> left = excess();
+        Interval<Amount<Mass>> brought = carbonate();
+        return Interval.of(
+                notBelowZero(left.least()).plus(brought.least()),
+                notBelowZero(left.greatest()).plus(brought.greatest()));
+    }
+
+    private static Amount<Mass> notBelowZero(Amount<Mass> mass) {
+        return mass.signum() < 0 ? Amount.grams(Ratio.ZERO) : mass;
+    }
+
+    /**
+     * Which inputs widen the interval of the hydroxide left, the widest first: where a certificate, a better grade or a finer
+     * balance would gain most.
+     *
+     * @return one entry for each input that widens it
+     */
+    public List<InputWidth> widths() {
+        List<InputWidth> widths = new ArrayList<>();
+        for (FormulaLine line : soap.formula().lines()) {
+            soap.role(line.index()).filter(this::takesPart).ifPresent(role -> {
+                Ratio high = role.most();
+                Ratio low = role.least();
+                // Both ends of the figure at the middle mass, then both ends of the mass at the higher figure.
+                add(widths, kind(role), line, high.minus(low).times(middle(line)));
+                add(widths, InputWidth.Kind.WEIGHING, line, spread(line).times(high.abs()));
+            });
+        }
+        widths.sort(InputWidth.WIDEST_FIRST);
+        return List.copyOf(widths);
+    }
+
+    private void add(List<InputWidth> widths, InputWidth.Kind kind, FormulaLine line, Ratio moles) {
+        if (moles.signum() > 0) {
+            widths.add(new InputWidth(
+                    kind,
+                    line.name(),
+                    Amount.grams(moles.times(reference().molarMass().gramsPerMole()))));
+        }
+    }
+
+    private static InputWidth.Kind kind(SoapRole role) {
+        if (role instanceof SoapRole.Gives) {
+            return InputWidth.Kind.GRADE;
+        }
+        return role instanceof SoapRole.TakesFirst ? InputWidth.Kind.ACID : InputWidth.Kind.FAT;
+    }
+
+    private Ratio middle(FormulaLine line) {
+        Map<Integer, Ratio> mass = Map.of(line.index(), Ratio.ONE);
+        return masses.sum(mass, true).plus(masses.sum(mass, false)).dividedBy(2);
+    }
+
+    private Ratio spread(FormulaLine line) {
+        Map<Integer, Ratio> mass = Map.of(line.index(), Ratio.ONE);
+        return masses.sum(mass, true).minus(masses.sum(mass, false));
+    }
+
+    /**
+     * The largest reading of an alkali that leaves at least a wanted shortfall whatever the other inputs are, with what else was
+     * weighed as it is.
+     *
+     * @param soap the formula with its lines declared, all of them
+     * @param weighed the masses of that formula, with their errors; the reading of this alkali does not matter
+     * @param alkali the name of the line of the alkali
+     * @param atLeast the shortfall to be left; 0 % for no hydroxide left
+     * @return the largest multiple of the display's step; empty if not even 0 is safe
+     * @throws IllegalArgumentException if a line is undeclared, or the line is no alkali, and as {@link #of}
+     */
+    public static Optional<Amount<Mass>> largestReading(
+            Soap soap, Weighed weighed, String alkali, Unsaponified atLeast) {
+        of(soap, weighed);
+        if (!soap.undeclared().isEmpty()) {
+            throw new IllegalArgumentException("not declared are " + Excerpt.of(soap.undeclared())
+                    + ": say of each line whether it takes alkali, gives it or does neither");
+        }
+        return new LargestReading(soap, weighed, soap.formula().line(alkali), atLeast).reading();
+    }
+
+    /**
+     * The judgement of the cook alone, before late fat is added. Only if it leaves no hydroxide for certain does the late fat
+     * stay unsaponified; otherwise that fat is being saponified and needs the same time and mixing.
+     *
+     * @return the balance without the late fat; empty if no fat is late
+     */
+    public Optional<AlkaliBalance> cookAlone() {
+        boolean late = soap.formula().lines().stream()
+                .anyMatch(line -> soap.role(line.index())
+                        .filter(role -> role instanceof SoapRole.Takes takes && takes.late())
+                        .isPresent());
+        return withLateFat && late ? Optional.of(new AlkaliBalance(soap, masses, coverage, false)) : Optional.empty();
+    }
+
+    /**
+     * What the judgement does not cover, to be printed with it.
+     *
+     * @return the sentences
+     */
+    public List<Phrase> notCovered() {
+        return List.of(Phrase.of("soap.not-covered"), Phrase.of("soap.titrate"));
+    }
+}

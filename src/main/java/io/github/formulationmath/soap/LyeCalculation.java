@@ -1,0 +1,284 @@
+package io.github.formulationmath.soap;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The alkali and the water for given fats.
+ *
+ * <p>With masses m, saponification values S and the molar mass M of potassium hydroxide the fats can take {@code n₀ = Σ m · S /
+ * M} moles of hydroxide. They get {@code n = (1 − d) · n₀}, with d the alkali shortfall, and the acids get theirs on top and in
+ * full: {@code n + Σ z · m/M(acid)}. Of an alkali with the share w of hydroxide that is {@code n · M(alkali) / w} grams.
+ *
+ * <p>Example, by hand: 1000 g of a fat of 190 mg KOH/g can take 190/56.10564 = 3.38647 mol; at 5 % shortfall 3.21715 mol are
+ * 128.677 g of pure NaOH.
+ *
+ * <p>An amount reckoned with the middles of the ranges is nobody's guarantee. What a lot may really leave over, {@link
+ * AlkaliBalance} tells.
+ *
+ * <p>Source: the definition of the saponification value, ISO 3657:2023; the relations are stoichiometry.
+ */
+public final class LyeCalculation {
+
+    private static final Symbol FAT = Symbol.of("m", "fat-mass", Kind.MASS);
+    private static final Symbol VALUE = Symbol.of("S", "saponification-value", Kind.ALKALI_NUMBER);
+    private static final Symbol ACID = Symbol.of("c", "acid-mass", Kind.MASS);
+    private static final Symbol ACID_SHARE = Symbol.of("q", "acid-assay", Kind.SHARE);
+    private static final Symbol PROTONS = Symbol.of("z", "protons", Kind.NUMBER);
+    private static final Symbol OF_FAT = Symbol.of("n", "demand-of-fat", Kind.SUBSTANCE);
+    private static final Symbol OF_ACID = Symbol.of("a", "demand-of-acid", Kind.SUBSTANCE);
+    private static final Symbol FATS = Symbol.of("n₀", "demand-of-fats", Kind.SUBSTANCE);
+    private static final Symbol SHORTFALL = Symbol.of("d", "alkali-shortfall", Kind.SHARE);
+    private static final Symbol SHARE_OF_MOLES = Symbol.of("x", "share-of-moles", Kind.SHARE);
+    private static final Symbol HYDROXIDE = Symbol.of("N", "hydroxide-wanted", Kind.SUBSTANCE);
+    private static final Symbol PURITY = Symbol.of("w", "hydroxide-share", Kind.SHARE);
+    private static final Symbol ALKALI = Symbol.of("A", "alkali-mass", Kind.MASS);
+
+    private final String name;
+    private final List<Portion<Fat>> fats;
+    private final List<Portion<Acid>> acids;
+    private final List<Portion<Ingredient>> others;
+    private final List<Portion<AlkaliGrade>> alkalis;
+    private final Unsaponified goal;
+    private final Reckoned reckoned;
+    private final Amount<Mass> water;
+    private final String waterName;
+
+    /**
+     * So much of something.
+     *
+     * @param what what it is
+     * @param mass how much
+     * @param <T> the kind of thing
+     */
+    public record Portion<T>(T what, Amount<Mass> mass) {}
+
+    LyeCalculation(
+            String name,
+            List<Portion<Fat>> fats,
+            List<Portion<Acid>> acids,
+            List<Portion<Ingredient>> others,
+            List<AlkaliGrade> grades,
+            @Nullable AlkaliMixture mixture,
+            Unsaponified goal,
+            Reckoned reckoned,
+            LyeWater waterFigure,
+            String waterName) {
+        this.name = name;
+        this.fats = fats;
+        this.acids = acids;
+        this.others = others;
+        this.goal = goal;
+        this.reckoned = reckoned;
+        this.waterName = waterName;
+        List<Portion<AlkaliGrade>> portions = new ArrayList<>();
+        Ratio pure = Ratio.ZERO;
+        Ratio weighed = Ratio.ZERO;
+        for (AlkaliGrade grade : grades) {
+            AlkaliShare share = new AlkaliShare(this, grade, shareOfMoles(grade, grades, mixture));
+            Amount<Mass> mass = share.mass();
+            portions.add(new Portion<>(grade, mass));
+            pure = pure.plus(mass.canonical().times(strength(grade)));
+            weighed = weighed.plus(mass.canonical());
+        }
+        this.alkalis = List.copyOf(portions);
+        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed));
+    }
+
+    /**
+     * Begins a calculation.
+     *
+     * @param name the name of the soap
+     * @return a builder
+     */
+    public static LyeBuilder named(String name) {
+        return new LyeBuilder(name);
+    }
+
+    private Ratio shareOfMoles(AlkaliGrade grade, List<AlkaliGrade> grades, @Nullable AlkaliMixture mixture) {
+        if (mixture == null) {
+            return Ratio.ONE;
+        }
+        Ratio sodium = mixture.moleShareOfSodium(strength(grades.get(0)), strength(grades.get(1)));
+        return grade.alkali() == Alkali.SODIUM_HYDROXIDE ? sodium : Ratio.ONE.minus(sodium);
+    }
+
+    private static Ratio sum(List<? extends Portion<?>> portions) {
+        return portions.stream().map(p -> p.mass().canonical()).reduce(Ratio.ZERO, Ratio::plus);
+    }
+
+    /** The share of hydroxide that is reckoned with. */
+    private Ratio strength(AlkaliGrade grade) {
+        Ratio high = grade.hydroxide().greatest().fraction();
+        return reckoned == Reckoned.FOR_EVERY_LOT
+                ? high
+                : high.plus(grade.hydroxide().least().fraction()).dividedBy(2);
+    }
+
+    private Ratio value(Fat fat) {
+        Ratio potassium = Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole();
+        return (reckoned == Reckoned.FOR_EVERY_LOT ? fat.leastDemand() : fat.middleDemand()).times(potassium);
+    }
+
+    private Ratio assay(Acid acid) {
+        Ratio low = acid.assay().least().fraction();
+        return reckoned == Reckoned.FOR_EVERY_LOT
+                ? low
+                : low.plus(acid.assay().greatest().fraction()).dividedBy(2);
+    }
+
+    /** One alkali's share of the hydroxide that is wanted. */
+    private record AlkaliShare(LyeCalculation of, AlkaliGrade grade, Ratio ofMoles) {
+
+        Amount<Mass> mass() {
+            return Amount.<Mass>grams(in(Reckoning.plain())).withWorking(AlkaliShare::question, this, AlkaliShare::in);
+        }
+
+        Phrase question() {
+            return Phrase.of("question.alkali-mass", grade.alkali().inciName());
+        }
+
+        <V> V in(Reckoning<V> r) {
+            Subject subject =
+                    Subject.of(grade.alkali().toString(), grade.alkali().inciName());
+            V wanted = of.hydroxide(r);
+            V moles = ofMoles.equals(Ratio.ONE)
+                    ? wanted
+                    : r.product(r.given(SHARE_OF_MOLES, subject, ofMoles, Source.user()), wanted);
+            V purity = r.given(PURITY, subject, of.strength(grade), grade.source());
+            return r.named(
+                    ALKALI,
+                    subject,
+                    r.quotient(r.product(moles, r.known(grade.alkali().molarMass())), purity));
+        }
+    }
+
+    /** Moles of hydroxide wanted: what the fats are to get, and what the acids take. */
+    private <V> V hydroxide(Reckoning<V> r) {
+        List<V> ofFats = new ArrayList<>();
+        for (int i = 0; i < fats.size(); i++) {
+            ofFats.add(demand(r, i));
+        }
+        V all = r.named(FATS, r.sum(ofFats));
+        V short1 = r.product(
+                r.difference(r.literal(1), r.given(SHORTFALL, goal.shortfall().fraction(), Source.user())), all);
+        List<V> terms = new ArrayList<>(List.of(short1));
+        for (int i = 0; i < acids.size(); i++) {
+            terms.add(acidDemand(r, i));
+        }
+        return r.named(HYDROXIDE, terms.size() == 1 ? short1 : r.sum(terms));
+    }
+
+    private <V> V demand(Reckoning<V> r, int i) {
+        Fat fat = fats.get(i).what();
+        Subject subject = Subject.of(String.valueOf(i + 1), fat.name());
+        V mass = r.given(FAT, subject, fats.get(i).mass().canonical(), Source.user());
+        V value = r.given(VALUE, subject, value(fat), fat.saponification().source());
+        return r.named(
+                OF_FAT, subject, r.quotient(r.product(mass, value), r.known(Alkali.POTASSIUM_HYDROXIDE.molarMass())));
+    }
+
+    private <V> V acidDemand(Reckoning<V> r, int i) {
+        Acid acid = acids.get(i).what();
+        Subject subject = Subject.of(String.valueOf(i + 1), acid.name());
+        V mass = r.given(ACID, subject, acids.get(i).mass().canonical(), Source.user());
+        V share = r.given(ACID_SHARE, subject, assay(acid), Source.user());
+        V protons = r.given(PROTONS, subject, Ratio.of(acid.protons()), Source.user());
+        V pure = r.product(mass, share);
+        return r.named(OF_ACID, subject, r.quotient(r.product(protons, pure), r.known(acid.molarMass())));
+    }
+
+    /**
+     * The alkali to weigh, each with its working.
+     *
+     * @return one portion for each alkali, sodium hydroxide first
+     */
+    public List<Portion<AlkaliGrade>> alkalis() {
+        return alkalis;
+    }
+
+    /**
+     * The alkali to weigh, if there is one.
+     *
+     * @return its mass as weighed, with its working
+     * @throws IllegalStateException if there are two
+     */
+    public Amount<Mass> alkali() {
+        if (alkalis.size() > 1) {
+            throw new IllegalStateException("there are two alkalis: ask for alkalis()");
+        }
+        return alkalis.get(0).mass();
+    }
+
+    /**
+     * The water to add; what comes with the alkali or with other ingredients is not in it.
+     *
+     * @return the mass of the water
+     */
+    public Amount<Mass> water() {
+        return water;
+    }
+
+    /**
+     * What was aimed at.
+     *
+     * @return the goal in its convention
+     */
+    public Unsaponified goal() {
+        return goal;
+    }
+
+    /**
+     * All of it as a formula, which batches, plans and sheets take like any other: fats, acids, alkali, water, the rest.
+     *
+     * @return the formula in grams
+     */
+    public Formula formula() {
+        FormulaBuilder builder = Formula.inMasses(name).phase("fats");
+        fats.forEach(p -> builder.line(Ingredient.of(p.what().name()), p.mass()));
+        builder.phase("lye");
+        alkalis.forEach(p -> builder.line(Ingredient.of(p.what().alkali().inciName()), p.mass()));
+        builder.line(Ingredient.of(waterName), water);
+        if (!acids.isEmpty() || !others.isEmpty()) {
+            builder.phase("additions");
+        }
+        acids.forEach(p -> builder.line(Ingredient.of(p.what().name()), p.mass()));
+        others.forEach(p -> builder.line(p.what(), p.mass()));
+        return builder.build();
+    }
+
+    /**
+     * The formula with everything declared, ready to be judged.
+     *
+     * @return the soap
+     */
+    public Soap soap() {
+        Soap soap = Soap.of(formula()).neither(waterName);
+        for (Portion<Fat> p : fats) {
+            soap = soap.fat(p.what().name(), p.what());
+        }
+        for (Portion<AlkaliGrade> p : alkalis) {
+            soap = soap.alkali(p.what().alkali().inciName(), p.what());
+        }
+        for (Portion<Acid> p : acids) {
+            soap = soap.acid(p.what().name(), p.what());
+        }
+        for (Portion<Ingredient> p : others) {
+            soap = soap.neither(p.what().name());
+        }
+        return soap;
+    }
+}

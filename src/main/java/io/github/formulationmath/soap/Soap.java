@@ -1,0 +1,161 @@
+package io.github.formulationmath.soap;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A formula of which it is said for each line whether it takes alkali, gives it, or does neither.
+ *
+ * <p>A line that nothing is said of may be anything (silicate, borax, ash, soap base and zinc oxide all bring alkali), so that no
+ * judgement is made until every line is declared; {@link #undeclared()} names those that are not.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Soap implements Serializable {
+
+    private static final long serialVersionUID = 1L;
+
+    private final Formula formula;
+    private final ArrayList<@Nullable SoapRole> roles;
+
+    private Soap(Formula formula, List<@Nullable SoapRole> roles) {
+        this.formula = formula;
+        this.roles = new ArrayList<>(roles);
+    }
+
+    /**
+     * Begins with a formula of which nothing is declared.
+     *
+     * @param formula the formula, its alkali and its water among the lines
+     * @return the soap, to be declared line by line
+     */
+    public static Soap of(Formula formula) {
+        Objects.requireNonNull(formula, "formula");
+        return new Soap(formula, Collections.nCopies(formula.lines().size(), null));
+    }
+
+    /**
+     * Declares a fat that is in the pot from the start.
+     *
+     * @param line the name of its line
+     * @param fat what it is
+     * @return the soap with this line declared
+     * @throws IllegalArgumentException if there is no such line, or it is declared already
+     */
+    public Soap fat(String line, Fat fat) {
+        return with(line, new SoapRole.Takes(Objects.requireNonNull(fat, "fat"), false));
+    }
+
+    /**
+     * Declares a fat that is added when the rest has reacted. It stays unsaponified only if the cook alone has no hydroxide
+     * left for certain, so that two judgements are made: without it and with it.
+     *
+     * @param line the name of its line
+     * @param fat what it is
+     * @return the soap with this line declared
+     * @throws IllegalArgumentException if there is no such line, or it is declared already
+     */
+    public Soap lateFat(String line, Fat fat) {
+        return with(line, new SoapRole.Takes(Objects.requireNonNull(fat, "fat"), true));
+    }
+
+    /**
+     * Declares an alkali.
+     *
+     * @param line the name of its line
+     * @param grade what is weighed
+     * @return the soap with this line declared
+     * @throws IllegalArgumentException if there is no such line, or it is declared already
+     */
+    public Soap alkali(String line, AlkaliGrade grade) {
+        return with(line, new SoapRole.Gives(Objects.requireNonNull(grade, "grade")));
+    }
+
+    /**
+     * Declares a free acid.
+     *
+     * @param line the name of its line
+     * @param acid what is weighed
+     * @return the soap with this line declared
+     * @throws IllegalArgumentException if there is no such line, or it is declared already
+     */
+    public Soap acid(String line, Acid acid) {
+        return with(line, new SoapRole.TakesFirst(Objects.requireNonNull(acid, "acid")));
+    }
+
+    /**
+     * Declares lines that take no alkali and give none: water, salt, perfume. Milk, sugars and perfume take a little, which is
+     * safe to ignore and not to be counted on.
+     *
+     * @param lines the names of the lines
+     * @return the soap with these lines declared
+     * @throws IllegalArgumentException if there is no such line, or one is declared already
+     */
+    public Soap neither(String... lines) {
+        Soap declared = this;
+        for (String line : lines) {
+            declared = declared.with(line, SoapRole.Neither.INSTANCE);
+        }
+        return declared;
+    }
+
+    private Soap with(String lineName, SoapRole role) {
+        FormulaLine line = formula.line(Objects.requireNonNull(lineName, "line"));
+        if (roles.get(line.index()) != null) {
+            throw new IllegalArgumentException(
+                    Excerpt.of(line.name()) + " is declared already: declare each line once");
+        }
+        List<@Nullable SoapRole> declared = new ArrayList<>(roles);
+        declared.set(line.index(), role);
+        return new Soap(formula, declared);
+    }
+
+    /**
+     * The formula.
+     *
+     * @return the formula whose lines are declared
+     */
+    public Formula formula() {
+        return formula;
+    }
+
+    /**
+     * The lines of which nothing is said yet.
+     *
+     * @return their lines in the order of the formula, empty if all are declared
+     */
+    public List<FormulaLine> undeclared() {
+        return formula.lines().stream()
+                .filter(line -> roles.get(line.index()) == null)
+                .toList();
+    }
+
+    /** What a line is, if that is said. */
+    Optional<SoapRole> role(int index) {
+        return Optional.ofNullable(roles.get(index));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Soap that && formula.equals(that.formula) && roles.equals(that.roles);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(formula, roles);
+    }
+
+    /** The name of the formula and how many of its lines are declared. */
+    @Override
+    public String toString() {
+        return formula.name() + ", " + (roles.size() - undeclared().size()) + " of " + roles.size() + " lines declared";
+    }
+}

@@ -1,0 +1,91 @@
+package io.github.formulationmath.soap;
+
+import io.github.formulationmath.number.Ratio;
+import java.io.Serializable;
+
+/** What a line of a soap is as far as alkali is concerned: whether it gives hydroxide, takes it, or does neither. */
+sealed interface SoapRole extends Serializable {
+
+    /** Moles of hydroxide that one gram as weighed brings, at the end that leaves most hydroxide; negative if it takes them. */
+    Ratio most();
+
+    /** The same at the end that leaves least. */
+    Ratio least();
+
+    /** Whether the ends are sure, and not the ends of a coverage interval. */
+    boolean isBounded();
+
+    /** An alkali. */
+    record Gives(AlkaliGrade grade) implements SoapRole {
+        @Override
+        public Ratio most() {
+            return grade.greatestSupply();
+        }
+
+        @Override
+        public Ratio least() {
+            return grade.leastSupply();
+        }
+
+        @Override
+        public boolean isBounded() {
+            return grade.evidence().isBounded();
+        }
+    }
+
+    /** A fat, in the pot from the start or added late. */
+    record Takes(Fat fat, boolean late) implements SoapRole {
+        @Override
+        public Ratio most() {
+            return fat.leastDemand().unaryMinus();
+        }
+
+        @Override
+        public Ratio least() {
+            return fat.greatestDemand().unaryMinus();
+        }
+
+        @Override
+        public boolean isBounded() {
+            return fat.saponification().evidence().isBounded();
+        }
+    }
+
+    /** An acid, which is paid in full before any fat. */
+    record TakesFirst(Acid acid) implements SoapRole {
+        @Override
+        public Ratio most() {
+            return acid.leastDemand().unaryMinus();
+        }
+
+        @Override
+        public Ratio least() {
+            return acid.greatestDemand().unaryMinus();
+        }
+
+        @Override
+        public boolean isBounded() {
+            return true;
+        }
+    }
+
+    /** Water, perfume, salt: stated to give no hydroxide and to take none. */
+    enum Neither implements SoapRole {
+        INSTANCE;
+
+        @Override
+        public Ratio most() {
+            return Ratio.ZERO;
+        }
+
+        @Override
+        public Ratio least() {
+            return Ratio.ZERO;
+        }
+
+        @Override
+        public boolean isBounded() {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package io.github.formulationmath.solution;
+
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Source;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.quantity.Temperature;
+
+/**
+ * The stepwise acid constants of an acid, each as a range, with what a constant is worthless without: the temperature, the ionic
+ * strength it holds at, and where it was read. The acid of an amine is its ammonium ion.
+ *
+ * <p>Ranges are of stepwise pK and never of cumulative constants, whose signs in a bound are not fixed.
+ *
+ * @param name the acid
+ * @param steps pK₁, pK₂ … from the acid with all its protons, each as a range
+ * @param charge the charge of the acid with all its protons: 0 for acetic acid, 1 for an ammonium ion
+ * @param temperature at which they hold
+ * @param source where they were read
+ */
+public record AcidConstants(
+        String name, List<Interval<Ph>> steps, int charge, Amount<Temperature> temperature, Source source)
+        implements Serializable {
+
+    private static final int MOST_CHARGE = 4;
+
+    /**
+     * Checks the figures.
+     *
+     * @param name the acid
+     * @param steps pK₁, pK₂ … each as a range
+     * @param charge the charge of the acid with all its protons, 0 to 4
+     * @param temperature at which they hold
+     * @param source where they were read
+     * @throws IllegalArgumentException if there is no step, a later step is not the weaker acid, the charge is out of range, or
+     *     no source is named
+     */
+    public AcidConstants {
+        Objects.requireNonNull(name, "name");
+        steps = List.copyOf(new ArrayList<>(steps));
+        Objects.requireNonNull(temperature, "temperature");
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("steps is empty: an acid has at least one pK");
+        }
+        for (int i = 1; i < steps.size(); i++) {
+            if (steps.get(i).greatest().compareTo(steps.get(i - 1).least()) < 0) {
+                throw new IllegalArgumentException("step " + (i + 1) + " of " + Excerpt.of(name) + " has pK "
+                        + steps.get(i) + ", below step " + i + " with " + steps.get(i - 1)
+                        + ": give them from the strongest acid to the weakest, not as cumulative constants");
+            }
+        }
+        if (charge < 0 || charge > MOST_CHARGE) {
+            throw new IllegalArgumentException("charge is " + charge + ": it must be 0 to " + MOST_CHARGE);
+        }
+        if (Objects.requireNonNull(source, "source").citation().isEmpty()) {
+            throw new IllegalArgumentException("the constants of " + Excerpt.of(name)
+                    + " have no source: name the publication with Source.published(…)");
+        }
+    }
+
+    /**
+     * An acid without charge, at 25 °C and infinite dilution unless the source says otherwise.
+     *
+     * @param name the acid
+     * @param source where its constants were read
+     * @param steps pK and what it may be off by, in turn: {@code "4.204", "0.005"}
+     * @return the constants
+     * @throws IllegalArgumentException if the numbers do not come in pairs
+     */
+    public static AcidConstants at25Celsius(String name, Source source, String... steps) {
+        return new AcidConstants(name, pairs(name, steps), 0, Amount.temperature("25 °C"), source);
+    }
+
+    /**
+     * The ammonium ion of a base, at 25 °C.
+     *
+     * @param name the ammonium ion, or its base
+     * @param source where its constants were read
+     * @param steps pK and what it may be off by, in turn
+     * @return the constants
+     * @throws IllegalArgumentException if the numbers do not come in pairs
+     */
+    public static AcidConstants ofBaseAt25Celsius(String name, Source source, String... steps) {
+        return new AcidConstants(name, pairs(name, steps), steps.length / 2, Amount.temperature("25 °C"), source);
+    }
+
+    private static List<Interval<Ph>> pairs(String name, String... steps) {
+        if (steps.length % 2 != 0) {
+            throw new IllegalArgumentException("steps of " + Excerpt.of(name)
+                    + " are not in pairs: after each pK say what it may be off by, as in \"4.204\", \"0.005\"");
+        }
+        List<Interval<Ph>> ranges = new ArrayList<>();
+        for (int i = 0; i < steps.length; i += 2) {
+            Ratio pk = Ratio.parse(steps[i]);
+            Ratio off = Ratio.parse(steps[i + 1]);
+            if (off.signum() < 0) {
+                throw new IllegalArgumentException(
+                        "pK of " + Excerpt.of(name) + " may be off by " + Excerpt.of(off) + ": give 0 or more");
+            }
+            ranges.add(Interval.of(Ph.of(pk.minus(off)), Ph.of(pk.plus(off))));
+        }
+        return ranges;
+    }
+
+    /** How many protons the acid can lose. */
+    int protons() {
+        return steps.size();
+    }
+
+    /** The constants at one end: all the stronger, or all the weaker. */
+    List<Ratio> end(boolean weaker) {
+        return steps.stream()
+                .map(step -> (weaker ? step.greatest() : step.least()).value())
+                .toList();
+    }
+}

@@ -1,0 +1,132 @@
+package io.github.formulationmath.soap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Source;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** A kilo of three fats with masses in boxes of their own; every figure was worked out by hand in fractions beforehand. */
+class AlkaliBalanceTest {
+
+    private static final Source EXAMPLE = Source.published("worked example of this test", "");
+
+    private static Fat fat(String name, String least, String greatest, String inert) {
+        return Fat.triglycerides(
+                name,
+                SaponificationValue.ofStandard(least + " mg KOH/g", greatest + " mg KOH/g", EXAMPLE),
+                InertMatter.atMost(inert));
+    }
+
+    private static Soap soap(String inert) {
+        AlkaliGrade flakes = AlkaliGrade.assay(Alkali.SODIUM_HYDROXIDE, "97 %", "99 %", AlkaliGrade.Stated.HYDROXIDE)
+                .carbonate("0 %", "2 %", Evidence.MAXIMUM_ERROR, EXAMPLE);
+        Formula formula = Formula.inMasses("bar")
+                .line("Olea Europaea Fruit Oil", "700 g")
+                .line("Cocos Nucifera Oil", "200 g")
+                .line("Butyrospermum Parkii Butter", "100 g")
+                .line("Sodium Hydroxide", "139.6 g")
+                .line("Aqua", "300 g")
+                .build();
+        return Soap.of(formula)
+                .fat("Olea Europaea Fruit Oil", fat("olive", "184", "196", inert))
+                .fat("Cocos Nucifera Oil", fat("coconut", "248", "265", inert))
+                .fat("Butyrospermum Parkii Butter", fat("shea", "160", "195", inert))
+                .alkali("Sodium Hydroxide", flakes)
+                .neither("Aqua");
+    }
+
+    /** Independent masses, each so much about its target. */
+    private record Box(Map<Integer, Ratio> target, Map<Integer, Ratio> error) implements MassRange {
+
+        @Override
+        public Ratio sum(Map<Integer, Ratio> weights, boolean largest) {
+            Ratio sum = Ratio.ZERO;
+            for (Map.Entry<Integer, Ratio> w : weights.entrySet()) {
+                boolean up = w.getValue().signum() > 0 == largest;
+                Ratio e = error.get(w.getKey());
+                sum = sum.plus(w.getValue().times(target.get(w.getKey()).plus(up ? e : e.unaryMinus())));
+            }
+            return sum;
+        }
+
+        @Override
+        public Ratio quotient(Map<Integer, Ratio> upper, Map<Integer, Ratio> lower, boolean largest) {
+            return sum(upper, largest).dividedBy(sum(lower, !largest));
+        }
+    }
+
+    private static AlkaliBalance balance(Soap soap, String alkali, String fatError, String alkaliError) {
+        Ratio e = Ratio.parse(fatError);
+        return new AlkaliBalance(
+                soap,
+                new Box(
+                        Map.of(
+                                0,
+                                Ratio.of(700),
+                                1,
+                                Ratio.of(200),
+                                2,
+                                Ratio.of(100),
+                                3,
+                                Ratio.parse(alkali),
+                                4,
+                                Ratio.of(300)),
+                        Map.of(0, e, 1, e, 2, e, 3, Ratio.parse(alkaliError), 4, e)),
+                false,
+                true);
+    }
+
+    private static String down(Ratio share) {
+        return Rounding.toDecimalPlaces(3).apply(share).toString();
+    }
+
+    @Test
+    void the_balance_widens_the_shortfall_and_the_last_tenth_of_a_gram_decides() {
+        AlkaliBalance made = balance(soap("0 %"), "139.6", "0.2", "0.1");
+        assertThat(down(made.shortfall().least().exactValue())).isEqualTo("0.143");
+        assertThat(down(made.shortfall().greatest().exactValue())).isEqualTo("9.541");
+        assertThat(down(made.excess().greatest().exactValue())).isEqualTo("-0.198");
+        assertThat(made.verdict()).isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
+        assertThat(balance(soap("0 %"), "139.8", "0.2", "0.1").verdict()).isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
+        assertThat(balance(soap("0 %"), "139.9", "0.2", "0.1").verdict()).isEqualTo(HydroxideVerdict.NOT_SHOWN);
+        assertThat(balance(soap("0 %"), "155", "0.2", "0.1").verdict()).isEqualTo(HydroxideVerdict.HYDROXIDE_LEFT);
+    }
+
+    @Test
+    void a_seventh_of_a_per_cent_of_water_in_the_fats_breaks_it() {
+        assertThat(balance(soap("0.143 %"), "139.6", "0.2", "0.1").verdict())
+                .isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
+        AlkaliBalance broken = balance(soap("0.15 %"), "139.6", "0.2", "0.1");
+        assertThat(broken.verdict()).isEqualTo(HydroxideVerdict.NOT_SHOWN);
+        assertThat(down(broken.excess().greatest().exactValue())).isEqualTo("0.009");
+    }
+
+    @Test
+    void carbonate_counts_as_free_alkali_and_not_as_hydroxide() {
+        AlkaliBalance made = balance(soap("0 %"), "139.6", "0.2", "0.1");
+        // 2 % of 139.7 g are 2.794 g Na2CO3, with 0.75474 g NaOH a gram.
+        assertThat(down(made.carbonate().greatest().exactValue())).isEqualTo("2.109");
+        assertThat(made.totalFreeAlkali().greatest()).isEqualTo(made.carbonate().greatest());
+        assertThat(made.widths().get(0).line()).isEqualTo("Olea Europaea Fruit Oil");
+    }
+
+    @Test
+    void nothing_is_shown_while_a_line_is_undeclared() {
+        Formula formula = Formula.inMasses("bar")
+                .line("Olea Europaea Fruit Oil", "700 g")
+                .line("Sodium Silicate", "1 g")
+                .build();
+        Soap open = Soap.of(formula).fat("Olea Europaea Fruit Oil", fat("olive", "184", "196", "0 %"));
+        AlkaliBalance made = new AlkaliBalance(
+                open,
+                new Box(Map.of(0, Ratio.of(700), 1, Ratio.ONE), Map.of(0, Ratio.ZERO, 1, Ratio.ZERO)),
+                false,
+                true);
+        assertThat(made.verdict()).isEqualTo(HydroxideVerdict.NOT_SHOWN);
+        assertThat(made.undeclared()).hasSize(1);
+    }
+}
