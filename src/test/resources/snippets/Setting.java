@@ -21,7 +21,7 @@ public final class Setting {
     public static final FormulaLine line = formula.line("Glycerin");
     public static final FormulaLine oil = formula.line("Avena Sativa Kernel Oil");
     public static final FormulaLine emulsifier = formula.line("Glyceryl Stearate SE");
-    public static final String json = JsonFormulas.write(formula);
+    public static final String json = Json.formulas().write(formula);
 
     public static final Balance balance = Balance.of("0.1 g", "2 kg");
     public static final Balance kitchen = Balance.of("1 g", "5 kg").named("kitchen");
@@ -31,7 +31,7 @@ public final class Setting {
     public static final Vessel boat = Vessel.of("boat", "2 g");
     public static final Bench bench = Bench.of(balance).with(beaker);
     public static final List<Bench> benches = List.of(bench, Bench.of(kitchen));
-    public static final BatchConstraints constraints = BatchConstraints.of(BatchCriterion.oneDivision());
+    public static final BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision());
 
     public static final Batch batch = Batch.of(formula, BatchSize.ofMass("500 g"));
     public static final WeighingPlan plan = WeighingPlan.of(batch, bench);

@@ -2,7 +2,6 @@ package io.github.formulationmath.choice;
 
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
@@ -107,7 +106,7 @@ public final class AssignedLine implements Explained {
 
     static Amount<Dimensionless> relativeError(BatchLine line, WeighingStation station) {
         There there = new There(line, station);
-        return BalanceUnit.percent(there.relativeError(Reckoning.plain()))
+        return Amount.percent(there.relativeError(Reckoning.plain()).times(100))
                 .withWorking(
                         asked -> Phrase.of("question.guaranteed-relative-error", asked.line.name()),
                         there,

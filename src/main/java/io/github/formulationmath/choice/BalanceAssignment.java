@@ -5,7 +5,6 @@ import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.Arguments;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.weighing.MadeMasses;
@@ -65,7 +64,10 @@ public final class BalanceAssignment implements Weighed {
     public static BalanceAssignment of(Batch batch, List<WeighingStation> stations, Tolerances tolerances) {
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(tolerances, "tolerances");
-        List<WeighingStation> copy = Arguments.atLeastOne("stations", stations);
+        List<WeighingStation> copy = List.copyOf(Objects.requireNonNull(stations, "stations"));
+        if (copy.isEmpty()) {
+            throw new IllegalArgumentException("stations is empty: at least one is needed");
+        }
         List<Vessel> pots = copy.stream()
                 .filter(station -> !station.method().usesBoat())
                 .map(WeighingStation::vessel)

@@ -195,7 +195,7 @@ public final class PredilutionPlan implements Predilution, Explained {
      * @return the relative error, at least 0, in percent
      */
     public Amount<Dimensionless> relativeError() {
-        return BalanceUnit.percent(relative(Reckoning.plain()))
+        return Amount.percent(relative(Reckoning.plain()).times(100))
                 .withWorking(
                         plan -> Phrase.of("question.delivered-relative-error", plan.line.name()),
                         this,

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
-import io.github.formulationmath.record.Texts;
+import io.github.formulationmath.record.BenchEntry;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -31,7 +31,7 @@ final class JsonText {
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxDocumentLength(Written.MAX_CHARACTERS)
                     .maxNestingDepth(MAX_DEPTH)
-                    .maxStringLength(2 * Texts.MAX_LENGTH)
+                    .maxStringLength(2 * BenchEntry.LONGEST_TEXT)
                     .maxNameLength(MAX_NAME)
                     .maxNumberLength(MAX_NAME)
                     .build())

@@ -9,11 +9,19 @@ import io.github.formulationmath.weighing.Weighed;
 import java.util.Objects;
 
 /** The masses of the lines of a formula, from which shares of the product or of a phase are made. */
-public record WeighedLines(Formula formula, MadeMasses masses) {
+public final class WeighedLines {
 
     private static final String REMEDY =
             ": take what was weighed from a plan (ExpectedProduct), from readings (MadeBatch) or from an assignment"
                     + " (BalanceAssignment) of this very formula";
+
+    private final Formula formula;
+    private final MadeMasses masses;
+
+    private WeighedLines(Formula formula, MadeMasses masses) {
+        this.formula = formula;
+        this.masses = masses;
+    }
 
     /**
      * What was weighed, once it is sure that each mass is of the line at its place: the line itself, with its phase, its ingredient and its share, not merely one of the same name.
@@ -39,6 +47,24 @@ public record WeighedLines(Formula formula, MadeMasses masses) {
         return new WeighedLines(formula, masses);
     }
 
+    /**
+     * The formula.
+     *
+     * @return the formula whose lines were weighed
+     */
+    public Formula formula() {
+        return formula;
+    }
+
+    /**
+     * The masses.
+     *
+     * @return one for each line, in the order of the formula
+     */
+    public MadeMasses masses() {
+        return masses;
+    }
+
     private static void requireOf(Formula formula, FormulaLine line, Subject subject) {
         if (!line.equals(subject)) {
             throw new IllegalArgumentException(
@@ -52,5 +78,11 @@ public record WeighedLines(Formula formula, MadeMasses masses) {
                 ? Excerpt.of(line.ingredient()) + " " + Excerpt.of(line.amount()) + " in phase \""
                         + Excerpt.of(line.phase()) + "\""
                 : "\"" + Excerpt.of(subject.name()) + "\", no line of a formula";
+    }
+
+    /** The name of the formula. */
+    @Override
+    public String toString() {
+        return formula.name() + " as weighed";
     }
 }

@@ -5,7 +5,6 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
-import io.github.formulationmath.pot.Sources;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
@@ -60,7 +59,7 @@ final class PotConstraints {
         List<PotConstraint> all = new ArrayList<>();
         for (MadeLine line : made.lines()) {
             MassFraction tolerance = rules.tolerances().forLine(line.line());
-            all.addAll(ofLine(made, line, tolerance.fraction(), Sources.of(tolerance)));
+            all.addAll(ofLine(made, line, tolerance.fraction(), tolerance.source()));
         }
         all.addAll(yielding(made, rules));
         all.addAll(ofBench(made, rules));
@@ -257,7 +256,7 @@ final class PotConstraints {
         }
 
         private <V> V cap(Reckoning<V> r) {
-            return r.given(CAP, this, most.fraction(), Sources.of(most));
+            return r.given(CAP, this, most.fraction(), most.source());
         }
 
         private <V> V strength(Reckoning<V> r, FormulaLine line) {

@@ -2,7 +2,6 @@ package io.github.formulationmath.packing;
 
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.pot.Sources;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
@@ -168,7 +167,7 @@ public final class ExpectedLoss implements Serializable {
     }
 
     <V> V share(Reckoning<V> r) {
-        return r.given(SHARE, share.fraction(), Sources.of(share));
+        return r.given(SHARE, share.fraction(), share.source());
     }
 
     private <V> V count(Reckoning<V> r) {

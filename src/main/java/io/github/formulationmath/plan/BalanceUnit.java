@@ -4,10 +4,9 @@ import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 
-/** Figures as their reader sees them: masses in the unit of the display, parts of a line in percent. */
+/** Figures as their reader sees them: masses in the unit of the display. */
 public final class BalanceUnit {
 
     private BalanceUnit() {}
@@ -22,16 +21,6 @@ public final class BalanceUnit {
     public static Amount<Mass> amount(Balance balance, Ratio grams) {
         Amount<Mass> division = balance.readability();
         return division.times(grams.dividedBy(division.canonical()));
-    }
-
-    /**
-     * A part of a line in percent.
-     *
-     * @param part the part, 1 for the whole
-     * @return the same in percent
-     */
-    public static Amount<Dimensionless> percent(Ratio part) {
-        return Amount.percent(part.times(100));
     }
 
     /**

@@ -89,7 +89,7 @@ public final class ExpectedLine implements Line, Explained {
      * @return Δ, in percent of the whole
      */
     public Amount<Dimensionless> deviation() {
-        return BalanceUnit.percent(deviation(Reckoning.plain()))
+        return Amount.percent(deviation(Reckoning.plain()).times(100))
                 .withWorking(
                         line -> Phrase.of("question.largest-deviation", line.name()), this, ExpectedLine::deviation);
     }
@@ -114,7 +114,7 @@ public final class ExpectedLine implements Line, Explained {
      * @throws ArithmeticException if the formula has none of it
      */
     public Amount<Dimensionless> relativeDeviation() {
-        return BalanceUnit.percent(relative(Reckoning.plain()))
+        return Amount.percent(relative(Reckoning.plain()).times(100))
                 .withWorking(
                         line -> Phrase.of("question.largest-relative-deviation", line.name()),
                         this,

@@ -124,7 +124,7 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return |reading − exact| / exact, at least 0, in percent
      */
     public Amount<Dimensionless> relativeRoundingError() {
-        return BalanceUnit.percent(relativeError(Reckoning.plain()))
+        return Amount.percent(relativeError(Reckoning.plain()).times(100))
                 .withWorking(
                         line -> Phrase.of("question.relative-rounding-error", line.name()),
                         this,

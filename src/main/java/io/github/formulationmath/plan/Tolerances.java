@@ -237,7 +237,7 @@ public final class Tolerances implements Serializable {
     @SuppressWarnings("ReferenceEquality") // whether the line has the general tolerance, not merely an equal one
     public <V> V value(Reckoning<V> r, FormulaLine line) {
         MassFraction own = forLine(line);
-        Source source = own.asWritten().map(Source::written).orElseGet(Source::user);
+        Source source = own.source();
         return own == general
                 ? r.given(TOLERANCE, own.fraction(), source)
                 : r.given(OWN_TOLERANCE, line, own.fraction(), source);

@@ -91,7 +91,7 @@ public record LineCheck(MadeLine line, MassFraction tolerance) implements Explai
 
     private <V> V held(Reckoning<V> r) {
         V deviation = deviation(r);
-        V allowed = r.given(TOLERANCE, line.line(), tolerance.fraction(), Sources.of(tolerance));
+        V allowed = r.given(TOLERANCE, line.line(), tolerance.fraction(), tolerance.source());
         r.holds(r.absolute(deviation), Comparison.AT_MOST, allowed);
         return deviation;
     }

@@ -177,6 +177,15 @@ public final class MassFraction implements Explained, Comparable<MassFraction>, 
     }
 
     /**
+     * Where the share comes from, for a working.
+     *
+     * @return the text as it was written, or the caller
+     */
+    public Source source() {
+        return asWritten == null ? Source.user() : Source.written(asWritten);
+    }
+
+    /**
      * The part of a mass.
      *
      * @param whole the mass of the whole

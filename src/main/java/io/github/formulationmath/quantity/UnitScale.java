@@ -1,6 +1,7 @@
 package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.Ratio;
+import java.io.Serializable;
 import java.util.Optional;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
@@ -10,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * unit that such things are counted in. The units of the bench are {@link KnownUnit}s, which know that without their
  * {@link Unit} objects; equal scales are the same unit.
  */
-sealed interface UnitScale permits KnownUnit, ForeignUnit {
+sealed interface UnitScale extends Serializable permits KnownUnit, ForeignUnit {
 
     static UnitScale of(Unit<?> unit) {
         KnownUnit known = FormulationUnits.find(unit);

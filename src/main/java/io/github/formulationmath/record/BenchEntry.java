@@ -28,6 +28,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class BenchEntry implements Serializable {
 
+    /** The longest text of an entry, in characters; longer ones belong into a document of their own. */
+    public static final int LONGEST_TEXT = 10_000;
+
     @Serial
     private static final long serialVersionUID = 3L;
 

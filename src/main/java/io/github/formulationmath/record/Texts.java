@@ -3,12 +3,9 @@ package io.github.formulationmath.record;
 import java.util.Objects;
 
 /** The rules for texts that people write into a record. */
-public final class Texts {
+final class Texts {
 
-    /**
-     * The longest note; longer texts belong into a document of their own.
-     */
-    public static final int MAX_LENGTH = 10_000;
+    static final int MAX_LENGTH = BenchEntry.LONGEST_TEXT;
 
     static final int MAX_NAME = 500;
 

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.Arguments;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
@@ -50,7 +49,7 @@ public record BatchConstraints(
      *     the step or the least size is not above 0
      */
     public BatchConstraints {
-        criteria = Arguments.atLeastOne("criteria", criteria);
+        criteria = atLeastOne("criteria", criteria);
         stock = Collections.unmodifiableMap(new LinkedHashMap<>(stock));
         stock.forEach((name, inStock) -> Amount.requirePositive("inStock", inStock));
         step.ifPresent(every -> Amount.requirePositive("newStep", every));
@@ -182,5 +181,14 @@ public record BatchConstraints(
                 + (stock.isEmpty() ? "" : ", stock " + stock)
                 + step.map(every -> ", in steps of " + every).orElse("")
                 + leastSize.map(size -> ", at least " + size).orElse("");
+    }
+
+    /** An unmodifiable copy of a list that must hold something. */
+    static <T> List<T> atLeastOne(String name, List<T> list) {
+        List<T> copy = List.copyOf(Objects.requireNonNull(list, name));
+        if (copy.isEmpty()) {
+            throw new IllegalArgumentException(name + " is empty: at least one is needed");
+        }
+        return copy;
     }
 }

@@ -3,7 +3,6 @@ package io.github.formulationmath.size;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.Arguments;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -80,7 +79,7 @@ public final class CoarsestStep {
         Objects.requireNonNull(balance, "balance");
         Objects.requireNonNull(criterion, "criterion");
         Objects.requireNonNull(effort, "effort");
-        return new CoarsestStep(Arguments.atLeastOne("batches", batches), balance, criterion, effort);
+        return new CoarsestStep(BatchConstraints.atLeastOne("batches", batches), balance, criterion, effort);
     }
 
     /** The members of the series that can be the answer: none coarser than the exact step, where that is known. */

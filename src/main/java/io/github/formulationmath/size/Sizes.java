@@ -5,7 +5,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.Arguments;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
@@ -96,7 +95,7 @@ public final class Sizes {
      */
     public static Sizes from(Formula formula, Bench bench, Phrase name, List<FormulaLine> lines, LineBound bound) {
         LineBounds bounds =
-                new LineBounds(Arguments.atLeastOne("lines", lines), Objects.requireNonNull(bound, "bound"));
+                new LineBounds(BatchConstraints.atLeastOne("lines", lines), Objects.requireNonNull(bound, "bound"));
         return of(formula, bench, new Part(Objects.requireNonNull(name, "name"), bounds.sizes(), bounds));
     }
 

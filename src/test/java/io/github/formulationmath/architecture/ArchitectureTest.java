@@ -89,6 +89,9 @@ final class ArchitectureTest {
             .and()
             .areDeclaredInClassesThat()
             .areAssignableTo(java.io.Serializable.class)
+            .and()
+            .areDeclaredInClassesThat()
+            .areNotEnums() // written by their name
             .should(Conditions.beSerializable());
 
     @ArchTest

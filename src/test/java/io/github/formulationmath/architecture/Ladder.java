@@ -39,7 +39,7 @@ final class Ladder {
                     "limit"),
             may("choice", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan", "size"),
             may("pot", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan"),
-            may("mend", "number", "reckoning", "quantity", "formula", "plan", "pot"),
+            may("mend", "number", "reckoning", "quantity", "formula", "plan", "pot", "weighing"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
@@ -64,7 +64,8 @@ final class Ladder {
                     "formula",
                     "chemistry",
                     "batch",
-                    "weighing"),
+                    "weighing",
+                    "limit"),
             may(
                     "sheet",
                     "number",
@@ -77,7 +78,8 @@ final class Ladder {
                     "label",
                     "pot",
                     "packing",
-                    "record"));
+                    "record",
+                    "batch"));
 
     private static Map.Entry<String, Set<String>> may(String chapter, String... lower) {
         return Map.entry(chapter, Set.of(lower));

@@ -37,21 +37,23 @@ final class OneIdentityTest {
 
     /** The words of constants, and of the scopes of limits; no name of a substance comes by here. */
     private static final Set<String> WORDS_OF_CONSTANTS = Set.of(
+            "document/Document.java", // the direction of a language
+            "exercise/Mistake.java",
+            "json/ValueDocument.java",
             "limit/Conformity.java",
             "limit/DecisionRule.java",
-            "limit/ProductWords.java",
             "limit/LimitOutcome.java",
+            "limit/ProductWords.java",
             "number/Rounding.java",
+            "quantity/AmountFormat.java",
             "quantity/Repairs.java", // names of units
             "quantity/UnitNames.java", // names of units
-            "record/ValueDocument.java",
+            "reckoning/Formulas.java",
+            "verification/Figure.java", // names of units
             "verification/FigureCheck.java",
-            "verification/FigureText.java", // names of units
             "verification/Outcome.java",
             "verification/RoundingHabit.java",
-            "verification/Slip.java",
-            "working/Mistake.java",
-            "working/Words.java");
+            "verification/Slip.java");
 
     private static final Pattern KEYED_BY_SUBSTANCE = Pattern.compile("(Map|Set)<Substance\\b");
 
@@ -62,7 +64,7 @@ final class OneIdentityTest {
             "limit/LimitCheck.java",
             "limit/LimitReport.java",
             "limit/TableIndex.java",
-            "record/CorrectionRules.java");
+            "mend/CorrectionRules.java");
 
     private static final Pattern COMPARISON_OF_NAMES = Pattern.compile(
             "(?i)(substance|part|ingredient|line|material|member)s?(\\(\\)|\\.getKey\\(\\))*\\.name\\(\\)"
@@ -87,7 +89,7 @@ final class OneIdentityTest {
             .that()
             .resideOutsideOfPackage(Ladder.ROOT + ".formula")
             .and()
-            .haveNameNotMatching(".*\\.record\\.PotConstraints\\$Capped") // with all names that the formula has
+            .haveNameNotMatching(".*\\.mend\\.PotConstraints\\$Capped") // with all names that the formula has
             .should()
             .callMethod(Ingredient.class, "strengthOf", Substance.class);
 

@@ -76,7 +76,9 @@ class PictureTest {
             Set<String> rooms = used.computeIfAbsent(Sources.room(file), room -> new TreeSet<>());
             Matcher imports = IMPORT.matcher(source);
             while (imports.find()) {
-                rooms.add(imports.group(1));
+                if (!imports.group(1).equals(Sources.room(file))) {
+                    rooms.add(imports.group(1));
+                }
             }
         });
         return used;

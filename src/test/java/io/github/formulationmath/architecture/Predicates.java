@@ -8,11 +8,11 @@ final class Predicates {
 
     private Predicates() {}
 
-    /** A class of {@code record} whose top-level name begins with "Json": the only ones that may need Jackson. */
+    /** A class of {@code json} whose top-level name begins with "Json": the only ones that may need Jackson. */
     static DescribedPredicate<JavaClass> theJsonClassOfRecord() {
-        return DescribedPredicate.describe("the JSON class of the package record", type -> {
+        return DescribedPredicate.describe("the JSON class of the package json", type -> {
             String name = type.getName();
-            String prefix = Ladder.ROOT + ".record.Json";
+            String prefix = Ladder.ROOT + ".json.Json";
             return name.startsWith(prefix);
         });
     }

@@ -26,9 +26,10 @@ class ReadableAtAPromptTest {
     private static final Map<String, String> WITHOUT_TEXT = Map.ofEntries(
             Map.entry("sheet.BatchSheet", WRITES),
             Map.entry("sheet.RecordSheet", WRITES),
-            Map.entry("working.Wording", WRITES),
-            Map.entry("planning.BulkPlanner", COMPUTES),
-            Map.entry("weighing.MonteCarlo", COMPUTES));
+            Map.entry("reckoning.Wording", WRITES),
+            Map.entry("plan.BulkPlanner", COMPUTES),
+            Map.entry("json.Json", WRITES),
+            Map.entry("simulation.MonteCarlo", COMPUTES));
 
     @Test
     void every_public_final_class_has_a_text_of_its_own_or_a_reason() {

@@ -117,10 +117,10 @@ final class WordingKeys {
     }
 
     private boolean hasPrefixAndEnding(String key) {
-        for (int end = 1; end < key.length(); end++) {
-            String ending = key.substring(end);
-            if (".-".indexOf(key.charAt(end - 1)) >= 0
-                    && literals.contains(key.substring(0, end))
+        for (int dot = 0; dot < key.length(); dot++) {
+            String ending = key.substring(dot + 1);
+            if ((key.charAt(dot) == '.' || key.charAt(dot) == '-')
+                    && literals.contains(key.substring(0, dot + 1))
                     && !key.startsWith(SYMBOLS)
                     && (endings.contains(ending) || isPair(ending))) {
                 return true;

@@ -197,7 +197,7 @@ final class JsonRecordsTest {
     }
 
     private static Schema schema() throws IOException {
-        try (InputStream in = BatchRecord.class.getResourceAsStream("batch-record-1.schema.json")) {
+        try (InputStream in = Json.class.getResourceAsStream("batch-record-1.schema.json")) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                     .getSchema(text, InputFormat.JSON);

@@ -203,7 +203,7 @@ class MonteCarloTest {
         assertThatThrownBy(() -> simulation.withSignificantDigits(0)).hasMessageContaining("newDigits");
         assertThatThrownBy(() -> simulation.withMostTrials(1)).hasMessageContaining("newMost");
         assertThatThrownBy(() -> simulation.withProbability(0.9999999).run()).hasMessageContaining("blocks of");
-        assertThatThrownBy(() -> InputQuantity.rectangular(1, 0)).hasMessageContaining("scale");
+        assertThatThrownBy(() -> InputQuantity.rectangular(1, 0)).hasMessageContaining("lower is 1");
         assertThatThrownBy(() -> InputQuantity.normal(Double.NaN, 1)).hasMessageContaining("middle");
         assertThatThrownBy(() -> new CoverageInterval(1, Double.NaN)).hasMessageContaining("inside");
     }
