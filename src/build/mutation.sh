@@ -2,7 +2,7 @@
 # Mutation tests of the numerical core, one package after the other, each by the tests of its own package only: a fault in
 # "weighing" must be noticed by the tests of "weighing", not by chance through a sheet three packages above. Properties with random
 # cases and tests tagged "long" do not take part, so the score can be repeated. Fails below the threshold.
-#   src/build/mutation.sh                    all five packages
+#   src/build/mutation.sh                    all of them   
 #   src/build/mutation.sh number quantity    these
 # Run it on a machine that does nothing else: a mutant that only runs out of time counts as noticed.
 set -euo pipefail

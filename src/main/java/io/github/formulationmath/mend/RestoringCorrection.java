@@ -11,7 +11,6 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.verification.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

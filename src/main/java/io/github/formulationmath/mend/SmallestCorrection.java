@@ -12,7 +12,6 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.verification.Outcome;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -5,9 +5,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,6 +86,20 @@ public record Sentence(String key, String english, Map<String, String> fields) i
             String text = texts.apply(found.group(1));
             return Matcher.quoteReplacement(text == null ? found.group() : text);
         });
+    }
+
+    /**
+     * The names of what is put into a pattern.
+     *
+     * @param pattern a text with {@code {name}} or {@code {0}} where something is put in
+     * @return the names without their braces, in order
+     */
+    public static Set<String> placeholders(String pattern) {
+        return PLACEHOLDER
+                .matcher(pattern)
+                .results()
+                .map(found -> found.group(1))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Override

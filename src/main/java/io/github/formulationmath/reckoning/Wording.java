@@ -3,6 +3,7 @@ package io.github.formulationmath.reckoning;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.number.Refusal;
 import io.github.formulationmath.number.Sentence;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -15,20 +16,22 @@ import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The words of one language: every text the library prints stands in one resource under a key, so that a translation is
- * one file.
+ * The words of one language: every text the library prints stands under a key in the {@code words-en.properties} of the
+ * room that says it, so that a translation is one file.
  *
- * <p>The English wording comes with the library. Another language is a properties file in UTF-8 with the same keys, read
- * by {@link #read(Reader)}. Placeholders are {@code {0}}, {@code {1}} …; in the sentences of a {@link Refusal} the names of its
- * fields, such as {@code {capacity}}.
+ * <p>The English wording comes with the library. Another language is a properties file in UTF-8 that is laid over it by
+ * {@link #read(Reader)}: what it does not say is said in English. Placeholders are {@code {0}}, {@code {1}} …; in the sentences
+ * of a {@link Refusal} the names of its fields, such as {@code {capacity}}.
  *
  * <p>Immutable and thread-safe.
  */
 public final class Wording {
 
+    private static final String ROOMS = "/io/github/formulationmath/";
     private static final Wording ENGLISH = load();
 
     private final Map<String, String> texts;
@@ -47,23 +50,38 @@ public final class Wording {
     }
 
     /**
-     * Reads another wording.
+     * Reads another wording: the English one with the texts that are read in place of its own.
      *
-     * @param reader the properties file
+     * @param reader the properties file; it may hold as few keys as its author has translated
      * @return the wording
      * @throws IOException if the reader fails
-     * @throws IllegalArgumentException if a key of the English wording is missing; the message names it
+     * @throws IllegalArgumentException if a key is not one of {@link #keys()}, or a text does not put in what the English one
+     *     puts in; the message names the key, and the placeholders or what the key may have meant
      */
     public static Wording read(Reader reader) throws IOException {
         Map<String, String> texts = properties(reader);
-        ENGLISH.texts.keySet().stream()
-                .filter(key -> !texts.containsKey(key))
-                .sorted()
-                .findFirst()
-                .ifPresent(key -> {
-                    throw new IllegalArgumentException("the wording has no text for the key " + key);
-                });
-        return new Wording(texts);
+        texts.forEach(Wording::requireLikeEnglish);
+        Map<String, String> all = new TreeMap<>(ENGLISH.texts);
+        all.putAll(texts);
+        return new Wording(all);
+    }
+
+    private static void requireLikeEnglish(String key, String text) {
+        String english = ENGLISH.texts.get(key);
+        if (english == null) {
+            throw new IllegalArgumentException("the key " + key
+                    + " is not one of the wording: leave it out, or write one of " + "Wording.english().keys()");
+        }
+        Set<String> wanted = Sentence.placeholders(english);
+        Set<String> found = Sentence.placeholders(text);
+        if (!found.equals(wanted)) {
+            throw new IllegalArgumentException("the text under the key " + key + " puts in " + inBraces(found)
+                    + ": it must put in " + inBraces(wanted) + ", as the English \"" + english + "\" does");
+        }
+    }
+
+    private static String inBraces(Set<String> names) {
+        return names.isEmpty() ? "nothing" : names.stream().collect(Collectors.joining("}, {", "{", "}"));
     }
 
     /**
@@ -158,7 +176,7 @@ public final class Wording {
     }
 
     /**
-     * The keys of all texts, as a translation must have them.
+     * The keys of all texts, of which a translation may have any.
      *
      * @return an unmodifiable set
      */
@@ -167,13 +185,30 @@ public final class Wording {
     }
 
     private static Wording load() {
-        try (InputStream in = Wording.class.getResourceAsStream("wording-en.properties")) {
-            return new Wording(properties(new InputStreamReader(
-                    Objects.requireNonNull(in, "wording-en.properties is missing from the jar"),
-                    StandardCharsets.UTF_8)));
+        try {
+            Map<String, String> texts = new TreeMap<>();
+            for (String room : rooms()) {
+                try (Reader reader = open(ROOMS + room + "/words-en.properties")) {
+                    texts.putAll(properties(reader));
+                }
+            }
+            return new Wording(texts);
         } catch (IOException e) {
-            throw new UncheckedIOException("wording-en.properties cannot be read", e);
+            throw new UncheckedIOException("the words of the library cannot be read", e);
         }
+    }
+
+    /** A jar cannot be asked which rooms it has; a test holds this list against the files. */
+    private static List<String> rooms() throws IOException {
+        try (BufferedReader index = new BufferedReader(open(ROOMS + "reckoning/words.index"))) {
+            return index.lines().toList();
+        }
+    }
+
+    private static Reader open(String resource) {
+        InputStream in = Wording.class.getResourceAsStream(resource);
+        return new InputStreamReader(
+                Objects.requireNonNull(in, () -> resource + " is missing from the jar"), StandardCharsets.UTF_8);
     }
 
     private static Map<String, String> properties(Reader reader) throws IOException {

@@ -44,12 +44,10 @@ import java.io.InputStreamReader;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -69,17 +67,8 @@ final class RefusalsTest {
     private static final Wording GERMAN = german();
 
     private static Wording german() {
-        Properties all = new Properties();
-        Wording english = Wording.english();
-        try (InputStream en = Wording.class.getResourceAsStream("wording-en.properties");
-                InputStream de = RefusalsTest.class.getResourceAsStream("/refusals-de.properties")) {
-            all.load(new InputStreamReader(Objects.requireNonNull(en), StandardCharsets.UTF_8));
-            all.load(new InputStreamReader(Objects.requireNonNull(de), StandardCharsets.UTF_8));
-            StringWriter text = new StringWriter();
-            all.store(text, "");
-            Wording german = Wording.read(new StringReader(text.toString()));
-            assertThat(german.keys()).isEqualTo(english.keys());
-            return german;
+        try (InputStream de = RefusalsTest.class.getResourceAsStream("/refusals-de.properties")) {
+            return Wording.read(new InputStreamReader(Objects.requireNonNull(de), StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new AssertionError(e);
         }

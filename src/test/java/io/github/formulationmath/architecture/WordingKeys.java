@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,8 +19,8 @@ import java.util.stream.Stream;
 
 /**
  * The keys of the texts that the library speaks, and where the sources name them: as a literal, as the meaning of a
- * symbol, or put together from a literal that ends with a full stop, the name of a constant of an enum or another literal,
- * and literals such as {@code -by}.
+ * symbol, or put together from a literal that ends with a full stop or a dash, the name of a constant of an enum or another
+ * literal, and literals such as {@code -by}.
  */
 final class WordingKeys {
 
@@ -31,12 +32,14 @@ final class WordingKeys {
     private static final String SYMBOLS = "symbol.";
 
     private final Set<String> keys;
+    private final Map<String, String> code;
     private final Set<String> literals = new TreeSet<>();
     private final Set<String> meanings = new TreeSet<>();
     private final Set<String> endings = new TreeSet<>();
 
     WordingKeys(Set<String> keys, Map<String, String> code, Collection<String> constants) {
         this.keys = keys;
+        this.code = code;
         code.values().forEach(source -> {
             LITERAL.matcher(source).results().forEach(found -> literals.add(found.group(1)));
             SYMBOL.matcher(source).results().forEach(found -> meanings.add(found.group(1)));
@@ -51,7 +54,12 @@ final class WordingKeys {
 
     /** The keys of every file of texts in the jar. */
     static Set<String> written() {
-        Set<String> keys = new TreeSet<>();
+        return writtenByRoom().values().stream().flatMap(Set::stream).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The keys of the file of texts of each room that has one. */
+    static Map<String, Set<String>> writtenByRoom() {
+        Map<String, Set<String>> keys = new TreeMap<>();
         try (Stream<Path> files = Files.walk(RESOURCES)) {
             for (Path file : files.filter(path -> path.toString().endsWith(".properties"))
                     .toList()) {
@@ -59,12 +67,31 @@ final class WordingKeys {
                 try (InputStream in = Files.newInputStream(file)) {
                     texts.load(in);
                 }
-                keys.addAll(texts.stringPropertyNames());
+                keys.put(file.getParent().getFileName().toString(), texts.stringPropertyNames());
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return keys;
+    }
+
+    /** Those of some keys of which a room says neither the whole nor how it begins. */
+    Set<String> saidNowhereIn(String room, Set<String> some) {
+        Set<String> said = new TreeSet<>();
+        code.forEach((file, source) -> {
+            if (Sources.room(file).equals(room)) {
+                LITERAL.matcher(source).results().forEach(found -> said.add(found.group(1)));
+            }
+        });
+        return some.stream()
+                .filter(key -> said.stream().noneMatch(literal -> begins(literal, key)))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static boolean begins(String literal, String key) {
+        return key.equals(literal)
+                || key.equals(SYMBOLS + literal)
+                || (literal.contains(".") && key.startsWith(literal) && !literal.equals(SYMBOLS));
     }
 
     /** Keys that stand in a file and are named nowhere. */

@@ -30,6 +30,15 @@ class WordingKeysTest {
         assertThat(KEYS.unused()).hasSizeLessThanOrEqualTo(Ratchets.of("wording keys never used"));
     }
 
+    @Test
+    void every_key_stands_in_a_room_that_says_it() {
+        List<String> elsewhere = new ArrayList<>();
+        WordingKeys.writtenByRoom()
+                .forEach((room, keys) ->
+                        KEYS.saidNowhereIn(room, keys).forEach(key -> elsewhere.add(room + ": " + key)));
+        assertThat(elsewhere).isEmpty();
+    }
+
     /** Constants put their keys together from their names; each is asked for its own. */
     @Test
     void every_constant_speaks_with_a_key_that_is_written() {
@@ -88,6 +97,10 @@ class WordingKeysTest {
                         "Symbol.of(\"m\", \"line-mass\", MASS); Symbol.of(\"n\", \"line-count\", NUMBER);"
                                 + " Phrase.of(\"question.mas\"); Phrase.of(\"verdict.\" + this); Phrase.of(\"note.said\" + \"-by\");"),
                 List.of("WITHIN"));
+        assertThat(watched.saidNowhereIn("a", Set.of("verdict.within", "note.said")))
+                .isEmpty();
+        assertThat(watched.saidNowhereIn("b", Set.of("verdict.within", "note.said")))
+                .containsExactlyInAnyOrder("verdict.within", "note.said");
         assertThat(watched.missing()).containsExactlyInAnyOrder("question.mas", "symbol.line-count");
         assertThat(watched.unused()).containsExactlyInAnyOrder("question.mass", "verdict.lost");
     }
