@@ -92,7 +92,7 @@ public final class CsvRow {
             return null;
         }
         try {
-                        Matcher date = DATE.matcher(text(column));
+            Matcher date = DATE.matcher(text(column));
             if (!date.matches()) {
                 throw new DateTimeException(text(column));
             }

@@ -7,7 +7,7 @@ import java.util.Objects;
  * A formula: a tree of numbers with their units, symbols, operations and relations, in no format yet. A writer sets the
  * brackets that a careful reader needs.
  *
- * <p>Example: {@code relation(symbol("m", "3"), "=", product(List.of(number("400", "g"), symbol("w", "3"))))} is printed
+ * <p>Example: {@code relation(symbol("m", "3"), "=", product(List.of(number("400", "g"), symbol("w", "3"))))}, printed as
  * {@code m_3 = 400 g · w_3}.
  *
  * <p>Immutable and thread-safe; two are equal if they are built alike.

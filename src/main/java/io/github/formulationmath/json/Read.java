@@ -7,7 +7,7 @@ import java.util.Objects;
  * What was read from a document, and the fields of the document that this version of the library does not know. They are
  * not part of what was read: writing it again would lose them.
  *
- * <p>Example: {@code Json.records().read(json).value()}.
+ * <p>Example: {@code Json.formulas().read(json).value()}.
  *
  * <p>Immutable and thread-safe.
  *

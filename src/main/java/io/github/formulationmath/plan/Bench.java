@@ -43,7 +43,8 @@ public final class Bench implements Serializable {
     private final @Nullable Density density;
     private final @Nullable ClosingGoal goal;
 
-    private Bench(Balance balance, Vessel vessel, Closure closure, @Nullable Density density, @Nullable ClosingGoal goal) {
+    private Bench(
+            Balance balance, Vessel vessel, Closure closure, @Nullable Density density, @Nullable ClosingGoal goal) {
         this.balance = balance;
         this.vessel = vessel;
         this.closure = closure;
@@ -58,8 +59,7 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public static Bench of(Balance balance) {
-        return new Bench(
-                Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null, null);
+        return new Bench(Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null, null);
     }
 
     /**

@@ -172,7 +172,8 @@ public final class MassFraction implements Explained, Comparable<MassFraction>, 
     public Origin origin() {
         return origin != null
                 ? origin
-                : Origin.given(GIVEN, Subject.none(), fraction, Source.written(asWritten != null ? asWritten : toString()));
+                : Origin.given(
+                        GIVEN, Subject.none(), fraction, Source.written(asWritten != null ? asWritten : toString()));
     }
 
     /**

@@ -19,7 +19,6 @@ enum Measured {
     TEMPERATURE("K", 1, Kind.TEMPERATURE),
     OTHER("SI", 1, Kind.NUMBER);
 
-
     private final String countingSymbol;
     private final long countedPerSystemUnit;
     private final Symbol given;

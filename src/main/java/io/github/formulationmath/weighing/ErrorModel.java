@@ -46,8 +46,7 @@ public final class ErrorModel implements Serializable {
 
     private static final Amount<Mass> NOTHING = Amount.grams(Ratio.ZERO);
 
-    private static final ErrorModel READABILITY_ONLY =
-            new ErrorModel(NOTHING, null, Ratio.ZERO, null, null, null);
+    private static final ErrorModel READABILITY_ONLY = new ErrorModel(NOTHING, null, Ratio.ZERO, null, null, null);
 
     private final Amount<Mass> repeatability;
     private final @Nullable Linearity linearity;
@@ -329,12 +328,12 @@ public final class ErrorModel implements Serializable {
     public boolean equals(@Nullable Object other) {
         return this == other
                 || other instanceof ErrorModel that
-                && repeatability.equals(that.repeatability)
-                && stated().equals(that.stated())
-                && calibration.equals(that.calibration)
-                && Objects.equals(tareResolution, that.tareResolution)
-                && residue().equals(that.residue())
-                && buoyancy().equals(that.buoyancy());
+                        && repeatability.equals(that.repeatability)
+                        && stated().equals(that.stated())
+                        && calibration.equals(that.calibration)
+                        && Objects.equals(tareResolution, that.tareResolution)
+                        && residue().equals(that.residue())
+                        && buoyancy().equals(that.buoyancy());
     }
 
     @Override
