@@ -187,10 +187,14 @@ public record Fat(
 
     /** Moles of hydroxide that one gram as weighed is sure to take up. */
     Ratio leastDemand() {
-        AlkaliNumber low = nature == Nature.WAX
+        return leastNumber().molesPerGram().times(Ratio.ONE.minus(inert.most().fraction()));
+    }
+
+    /** What one gram without inert matter is sure to take up: of a wax its acids alone. */
+    AlkaliNumber leastNumber() {
+        return nature == Nature.WAX
                 ? acidValue.map(Interval::least).orElse(AlkaliNumber.ZERO)
                 : saponification.range().least();
-        return low.molesPerGram().times(Ratio.ONE.minus(inert.most().fraction()));
     }
 
     /** Moles of hydroxide that one gram as weighed may take up. */
