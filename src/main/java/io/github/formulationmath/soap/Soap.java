@@ -194,6 +194,18 @@ public final class Soap implements Serializable {
         return new ShortfallEnd(this, Objects.requireNonNull(shortfall, name).shortfall(), isLeast);
     }
 
+    /** The same with another value of one fat. */
+    Soap certified(String lineName, SaponificationValue value) {
+        FormulaLine line = formula.line(Objects.requireNonNull(lineName, "line"));
+        if (!(roles.get(line.index()) instanceof SoapRole.Takes takes)) {
+            throw new IllegalArgumentException(
+                    Excerpt.of(line.name()) + " is not declared as a fat: name the line that the certificate is of");
+        }
+        List<@Nullable SoapRole> declared = new ArrayList<>(roles);
+        declared.set(line.index(), new SoapRole.Takes(takes.fat().with(value), takes.late()));
+        return new Soap(formula, declared);
+    }
+
     /** What a line is, if that is said. */
     Optional<SoapRole> role(int index) {
         return Optional.ofNullable(roles.get(index));

@@ -63,6 +63,13 @@ class SoapsFalseFineTest {
                     .isEqualByComparingTo(drawn.most().times(molarMass));
             assertThat(Exact.read(balance.excess().least().canonical()))
                     .isEqualByComparingTo(drawn.least().times(molarMass));
+            Exact widths = balance.widths().stream()
+                    .map(width -> Exact.read(width.width().canonical()))
+                    .reduce(Exact.ZERO, Exact::plus);
+            Exact width = drawn.most().minus(drawn.least()).times(molarMass);
+            assertThat(widths.compareTo(width))
+                    .as("what widens it, seed %s", seed)
+                    .isBetween(0, drawn.cumulative() ? 1 : 0);
         }
     }
 

@@ -16,6 +16,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** A wrong pour of alkali: what now. */
@@ -51,7 +52,7 @@ class MendedSoapTest {
         assertThat(correction.outcome()).isEqualTo(Correction.Outcome.MENDED);
         double wanted = (150 * 0.99 * 56.10564 / 39.99710928 - 194.4) / 0.248;
         assertThat(correction.addition(Bar.FORMULA.line("Coconut")).canonical().doubleValue())
-                .isCloseTo(wanted, org.assertj.core.data.Offset.offset(1e-9));
+                .isCloseTo(wanted, Offset.offset(1e-9));
         assertThat(correction.total()).isEqualTo(correction.addition(Bar.FORMULA.line("Coconut")));
         assertThat(correction.brokenConditions()).isEmpty();
         correction.working().check();

@@ -21,6 +21,7 @@ import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.Objects;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -51,8 +52,7 @@ class ShortfallSizesTest {
         double errorsAbove = 0.15 * (0.9 * (0.196 + 0.265 + 0.195) + 0.97 * k);
         // At most 10 % is the sum 0.97·k·A − 0.9·Σ S·m.
         double smallest = Math.max(errors / room, errorsAbove / -above);
-        assertThat(found.smallest().canonical().doubleValue())
-                .isCloseTo(smallest, org.assertj.core.data.Offset.offset(1e-6));
+        assertThat(found.smallest().canonical().doubleValue()).isCloseTo(smallest, Offset.offset(1e-6));
         found.working().check();
         assertThat(found.bindingLine()).contains(Bar.FORMULA.line("Sodium Hydroxide"));
     }
