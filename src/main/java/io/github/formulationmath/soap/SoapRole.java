@@ -108,6 +108,7 @@ sealed interface SoapRole extends Serializable {
 
     /** Water, perfume, salt: stated to give no hydroxide and to take none. */
     enum Neither implements SoapRole {
+        /** The one of its kind. */
         INSTANCE;
 
         @Override

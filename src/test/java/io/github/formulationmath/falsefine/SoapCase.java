@@ -95,6 +95,25 @@ record SoapCase(List<SoapLine> lines, long[] readings, int places, int linearity
         return new SoapCase(lines, other, places, linearity, cumulative);
     }
 
+    /** Whether the exact targets leave no hydroxide, for every lot, before anything is weighed. */
+    boolean leavesNoneAsWritten() {
+        Exact sum = Exact.ZERO;
+        for (int i = 0; i < readings.length; i++) {
+            sum = sum.plus(lines.get(i).most().times(readings[i]));
+        }
+        return sum.isBelow(Exact.ZERO);
+    }
+
+    /** The same soap made in a batch of so many grams, every target rounded to the display. */
+    SoapCase sized(Exact grams) {
+        Exact times = grams.times(pow(places)).over(Exact.of(total()));
+        long[] rounded = new long[readings.length];
+        for (int i = 0; i < rounded.length; i++) {
+            rounded[i] = times.times(readings[i]).nearest().longValueExact();
+        }
+        return new SoapCase(lines, rounded, places, linearity, cumulative);
+    }
+
     /** The same pot, of which somebody takes another figure for the truth. */
     SoapCase taken(UnaryOperator<SoapLine> figure) {
         return new SoapCase(lines.stream().map(figure).toList(), readings, places, linearity, cumulative);

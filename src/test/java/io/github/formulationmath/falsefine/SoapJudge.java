@@ -14,6 +14,7 @@ import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.Optional;
 import java.util.OptionalLong;
 
 /** The library, asked about a soap with texts. */
@@ -51,6 +52,17 @@ final class SoapJudge {
 
     AlkaliBalance balance() {
         return AlkaliBalance.of(soap, weighed);
+    }
+
+    /** From which size on, in grams, no hydroxide is left whatever the scale does; empty if from none. */
+    Optional<Exact> smallestWithoutHydroxide() {
+        return soap.shortfallWithin(
+                        Unsaponified.alkaliShortfall("0 %"),
+                        Unsaponified.alkaliShortfall("99.9 %"),
+                        drawn.cumulative() ? WeighingMethod.CUMULATIVE : WeighingMethod.TARE_EACH)
+                .on(soap.formula(), weighed.plan().bench())
+                .smallest()
+                .map(size -> Exact.read(size.canonical()));
     }
 
     /** In steps. */

@@ -6,6 +6,7 @@ import io.github.formulationmath.soap.AlkaliBalance;
 import io.github.formulationmath.soap.HydroxideVerdict;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,23 @@ class SoapsFalseFineTest {
             }
         }
         assertThat(none).isBetween(1, Cases.of(100));
+    }
+
+    @Test
+    void from_the_smallest_batch_on_no_hydroxide_is_left_whatever_the_scale_does() {
+        int found = 0;
+        for (int seed = 0; seed < Cases.of(300); seed++) {
+            Dice dice = new Dice(seed);
+            SoapCase drawn = SoapCase.any(dice);
+            Optional<Exact> smallest = SoapJudge.of(drawn).smallestWithoutHydroxide();
+            assertThat(smallest.isPresent()).as("seed %s", seed).isEqualTo(drawn.leavesNoneAsWritten());
+            for (int i = 0; i < POTS && smallest.isPresent(); i++) {
+                Exact size = smallest.get().times(Exact.of(1000L + dice.between(0, 50) * i, 1000));
+                assertThat(drawn.sized(size).leaves(0)).as("seed %s", seed).isTrue();
+            }
+            found += smallest.isPresent() ? 1 : 0;
+        }
+        assertThat(found).isBetween(Cases.of(30), Cases.of(270));
     }
 
     @Test
