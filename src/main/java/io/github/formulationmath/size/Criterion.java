@@ -37,7 +37,7 @@ import javax.measure.quantity.Mass;
  * none</td></tr>
  * </table>
  *
- * <p>{@link #limitKept} is {@link #capKept} for what a limit counts.
+ * <p>{@link #limitKept} is {@link #capKept} for what a limit counts; {@link #sumKept} is the same for any weighted sum.
  *
  * <p>Two questions are easily mixed. <em>From which size on is every batch safe?</em> is answered before any rounding is
  * known, by bounds that hold whatever the targets round to: {@link #errorBound}, {@link #leastNetMass}, {@link #capKept}; for
@@ -202,6 +202,35 @@ public interface Criterion {
     static Criterion limitKept(Verdict verdict, WeighingMethod method) {
         LimitedShare share = LimitedShare.of(Objects.requireNonNull(verdict, "verdict"));
         return new CapKept(share, Objects.requireNonNull(method, "method"));
+    }
+
+    /**
+     * A weighted sum of what is weighed stays at or above 0, whatever the worst errors of all additions do. As for {@link
+     * #capKept} the size is known before anything is read: it and every larger one pass, a smaller one may as well. On a balance
+     * that has a repeatability no size passes, for that has no bound: see {@link #sumKept(KeptSum, WeighingMethod, CoverageFactor)}.
+     *
+     * @param sum what has to be kept
+     * @param method how it is weighed
+     * @return the criterion
+     */
+    static Criterion sumKept(KeptSum sum, WeighingMethod method) {
+        return new SumKept(Objects.requireNonNull(sum, "sum"), Objects.requireNonNull(method, "method"), Ratio.ZERO);
+    }
+
+    /**
+     * As {@link #sumKept(KeptSum, WeighingMethod)}, with k times the repeatability of the balance taken in; then it holds within that
+     * coverage and not for certain.
+     *
+     * @param sum what has to be kept
+     * @param method how it is weighed
+     * @param coverage the coverage factor k
+     * @return the criterion
+     */
+    static Criterion sumKept(KeptSum sum, WeighingMethod method, CoverageFactor coverage) {
+        return new SumKept(
+                Objects.requireNonNull(sum, "sum"),
+                Objects.requireNonNull(method, "method"),
+                Objects.requireNonNull(coverage, "coverage").factor());
     }
 
     /**

@@ -1,11 +1,13 @@
 package io.github.formulationmath.soap;
 
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import java.util.ArrayList;
@@ -198,23 +200,41 @@ public final class AlkaliBalance {
         return Amount.percent(share.times(100));
     }
 
+    /** Whether there is a shortfall to state: some fat is sure to take alkali, and the acids leave some. */
+    boolean hasShortfall() {
+        return fatsTakeSome() && acidsLeaveSome();
+    }
+
+    private boolean fatsTakeSome() {
+        Map<Integer, Ratio> fats = fats(true);
+        return !fats.isEmpty() && masses.sum(fats, false).signum() > 0;
+    }
+
+    private boolean acidsLeaveSome() {
+        return masses.sum(lye(false), false).signum() >= 0;
+    }
+
+    private Map<Integer, Ratio> lye(boolean most) {
+        return weights(role -> !(role instanceof SoapRole.Takes), most, Ratio.ONE);
+    }
+
+    private Map<Integer, Ratio> fats(boolean most) {
+        return weights(SoapRole.Takes.class::isInstance, most, Ratio.ONE.unaryMinus());
+    }
+
     /** 1 − (hydroxide − acids)/fats, with the hydroxide most or least. */
     private Ratio shortfall(boolean most) {
-        Map<Integer, Ratio> lye = weights(role -> !(role instanceof SoapRole.Takes), most, Ratio.ONE);
-        Map<Integer, Ratio> fats = weights(SoapRole.Takes.class::isInstance, most, Ratio.ONE.unaryMinus());
-        if (fats.isEmpty() || masses.sum(fats, false).signum() <= 0) {
+        if (!fatsTakeSome()) {
             throw new IllegalStateException(
                     "no fat is sure to take up any alkali, so that there is no shortfall to state:"
                             + " for a wax give its acid value, or state that its esters react");
         }
-        if (masses.sum(weights(role -> !(role instanceof SoapRole.Takes), false, Ratio.ONE), false)
-                        .signum()
-                < 0) {
+        if (!acidsLeaveSome()) {
             throw new IllegalStateException(
                     "the acids may take all of the hydroxide, so that there is no shortfall of the"
                             + " fats to state: ask for excess()");
         }
-        return Ratio.ONE.minus(masses.quotient(lye, fats, most));
+        return Ratio.ONE.minus(masses.quotient(lye(most), fats(most), most));
     }
 
     /**
@@ -264,7 +284,8 @@ public final class AlkaliBalance {
 
     /**
      * Which inputs widen the interval of the hydroxide left, the widest first: where a certificate, a better grade or a finer
-     * balance would gain most.
+     * balance would gain most. Where every line is tared for itself they add up to the whole width; weighings that share a
+     * reading take some of it back.
      *
      * @return one entry for each input that widens it
      */
@@ -274,9 +295,10 @@ public final class AlkaliBalance {
             soap.role(line.index()).filter(this::takesPart).ifPresent(role -> {
                 Ratio high = role.most();
                 Ratio low = role.least();
-                // Both ends of the figure at the middle mass, then both ends of the mass at the higher figure.
+                // Each at the middle of the other, so that both together are the width of the product.
+                Ratio middle = high.plus(low).abs().dividedBy(2);
                 add(widths, kind(role), line, high.minus(low).times(middle(line)));
-                add(widths, InputWidth.Kind.WEIGHING, line, spread(line).times(high.abs()));
+                add(widths, InputWidth.Kind.WEIGHING, line, spread(line).times(middle));
             });
         }
         widths.sort(InputWidth.WIDEST_FIRST);
@@ -307,6 +329,59 @@ public final class AlkaliBalance {
     private Ratio spread(FormulaLine line) {
         Map<Integer, Ratio> mass = Map.of(line.index(), Ratio.ONE);
         return masses.sum(mass, true).minus(masses.sum(mass, false));
+    }
+
+    /**
+     * What a supplier's certificate would gain: the same judgement with another saponification value of one fat. How much less
+     * hydroxide may then be left is the difference of the two {@link #excess()}.
+     *
+     * @param line the name of the line of the fat
+     * @param value its value by the certificate, or another range that is known of the lot
+     * @return the judgement with it
+     * @throws IllegalArgumentException if the line is no fat, or no value lies in both ranges
+     */
+    public AlkaliBalance ifCertified(String line, SaponificationValue value) {
+        return new AlkaliBalance(
+                soap.certified(line, Objects.requireNonNull(value, "value")), masses, coverage, withLateFat);
+    }
+
+    /**
+     * The corner at which most hydroxide is left, in words: the figure of every line there, and what the weighings bring. If a
+     * judgement is not shown, this is what breaks it.
+     *
+     * @return one phrase for each line that takes alkali or gives it, and one for the weighings
+     */
+    public List<Phrase> corner() {
+        List<Phrase> corner = new ArrayList<>();
+        Ratio inTheMiddle = Ratio.ZERO;
+        for (FormulaLine line : soap.formula().lines()) {
+            Optional<SoapRole> role = soap.role(line.index()).filter(this::takesPart);
+            if (role.isPresent()) {
+                role.get().corner(line.name()).ifPresent(corner::add);
+                inTheMiddle = inTheMiddle.plus(role.get().most().times(middle(line)));
+            }
+        }
+        Ratio weighings =
+                excess(true).minus(inTheMiddle).times(reference().molarMass().gramsPerMole());
+        corner.add(Phrase.of(
+                "soap.corner.weighings", AlkaliReport.up(weighings), reference().toString()));
+        return List.copyOf(corner);
+    }
+
+    /**
+     * The judgement in words, with the interval of what stays unsaponified and of what may be left, the corner that breaks it,
+     * what widens it, what it does not cover, and the caution, once. Lower ends are printed rounded down and upper ends up.
+     *
+     * @param wording the words
+     * @return the document, to be printed in any format
+     */
+    public Document document(Wording wording) {
+        return new AlkaliReport(this, Objects.requireNonNull(wording, "wording")).document();
+    }
+
+    /** The name of what is judged. */
+    String name() {
+        return soap.formula().name();
     }
 
     /**

@@ -123,8 +123,7 @@ public record AlkaliGrade(
                         + Excerpt.of(assay.least().times(100))
                         + " %: are the two figures of the same lot?");
             }
-            return new AlkaliGrade(
-                    alkali, Interval.of(MassFraction.of(low), cut(high)), carbonate, Form.SOLID, evidence, source);
+            return new AlkaliGrade(alkali, Interval.of(cut(low), cut(high)), carbonate, Form.SOLID, evidence, source);
         }
     }
 

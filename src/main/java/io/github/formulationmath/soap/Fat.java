@@ -185,12 +185,29 @@ public record Fat(
                 inert);
     }
 
+    /** This fat with a second value of the same lot, which has to have something in common with the first. */
+    Fat with(SaponificationValue second) {
+        Interval<AlkaliNumber> known = saponification.range();
+        if (second.range().least().compareTo(known.greatest()) > 0
+                || second.range().greatest().compareTo(known.least()) < 0) {
+            throw new IllegalArgumentException("value of " + Excerpt.of(name) + " is " + second.range()
+                    + ", nowhere inside " + known
+                    + " as declared: the lot does not conform, or one figure is of another fat;"
+                    + " declare the fat by the figure that is right");
+        }
+        return new Fat(name, nature, second, acidValue, inert);
+    }
+
     /** Moles of hydroxide that one gram as weighed is sure to take up. */
     Ratio leastDemand() {
-        AlkaliNumber low = nature == Nature.WAX
+        return leastNumber().molesPerGram().times(Ratio.ONE.minus(inert.most().fraction()));
+    }
+
+    /** What one gram without inert matter is sure to take up: of a wax its acids alone. */
+    AlkaliNumber leastNumber() {
+        return nature == Nature.WAX
                 ? acidValue.map(Interval::least).orElse(AlkaliNumber.ZERO)
                 : saponification.range().least();
-        return low.molesPerGram().times(Ratio.ONE.minus(inert.most().fraction()));
     }
 
     /** Moles of hydroxide that one gram as weighed may take up. */

@@ -2,7 +2,11 @@ package io.github.formulationmath.soap;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.mend.Condition;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -136,6 +140,70 @@ public final class Soap implements Serializable {
         return formula.lines().stream()
                 .filter(line -> roles.get(line.index()) == null)
                 .toList();
+    }
+
+    /**
+     * That at least a shortfall is left of this soap for every lot, as a condition of mending: after a wrong pour of alkali or
+     * fat the smallest additions are those that keep it. It speaks of the masses as displayed; what the balance hides, {@link
+     * AlkaliBalance} tells of the pot afterwards, so that a shortfall above 0 is asked for to leave it room.
+     *
+     * @param atLeast the shortfall to be left; 0 % for no hydroxide left
+     * @return the condition, to be handed to {@code CorrectionRules.keeping}
+     * @throws IllegalArgumentException if a line is undeclared
+     */
+    public Condition leaving(Unsaponified atLeast) {
+        return new ShortfallEnd(this, Objects.requireNonNull(atLeast, "atLeast").shortfall(), true);
+    }
+
+    /**
+     * That the shortfall lies between two figures for every lot and whatever the balance does, as a criterion of batch sizes: it
+     * and every larger batch keep it, whatever the targets round to. A smaller one may too; of one plan {@link AlkaliBalance}
+     * tells. Where the ranges of the fats are wider than what is asked, no size keeps it, and the reason is told.
+     *
+     * @param least the least shortfall
+     * @param greatest the greatest shortfall
+     * @param method how it is weighed
+     * @return the criterion, for the smallest batch and for windows, to be asked about this formula only
+     * @throws IllegalArgumentException if a line is undeclared, or the least is above the greatest
+     */
+    public Criterion shortfallWithin(Unsaponified least, Unsaponified greatest, WeighingMethod method) {
+        Objects.requireNonNull(method, "method");
+        return new ShortfallWithin(
+                end(least, "least", true), end(greatest, "greatest", false), method, Optional.empty());
+    }
+
+    /**
+     * As {@link #shortfallWithin(Unsaponified, Unsaponified, WeighingMethod)}, with k times the repeatability of the balance taken in;
+     * it then holds within that coverage and not for certain.
+     *
+     * @param least the least shortfall
+     * @param greatest the greatest shortfall
+     * @param method how it is weighed
+     * @param coverage the coverage factor k
+     * @return the criterion
+     * @throws IllegalArgumentException if a line is undeclared, or the least is above the greatest
+     */
+    public Criterion shortfallWithin(
+            Unsaponified least, Unsaponified greatest, WeighingMethod method, CoverageFactor coverage) {
+        Objects.requireNonNull(method, "method");
+        Optional<CoverageFactor> factor = Optional.of(Objects.requireNonNull(coverage, "coverage"));
+        return new ShortfallWithin(end(least, "least", true), end(greatest, "greatest", false), method, factor);
+    }
+
+    private ShortfallEnd end(Unsaponified shortfall, String name, boolean isLeast) {
+        return new ShortfallEnd(this, Objects.requireNonNull(shortfall, name).shortfall(), isLeast);
+    }
+
+    /** The same with another value of one fat. */
+    Soap certified(String lineName, SaponificationValue value) {
+        FormulaLine line = formula.line(Objects.requireNonNull(lineName, "line"));
+        if (!(roles.get(line.index()) instanceof SoapRole.Takes takes)) {
+            throw new IllegalArgumentException(
+                    Excerpt.of(line.name()) + " is not declared as a fat: name the line that the certificate is of");
+        }
+        List<@Nullable SoapRole> declared = new ArrayList<>(roles);
+        declared.set(line.index(), new SoapRole.Takes(takes.fat().with(value), takes.late()));
+        return new Soap(formula, declared);
     }
 
     /** What a line is, if that is said. */

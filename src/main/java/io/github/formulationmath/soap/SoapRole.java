@@ -1,7 +1,9 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Phrase;
 import java.io.Serializable;
+import java.util.Optional;
 
 /** What a line of a soap is as far as alkali is concerned: whether it gives hydroxide, takes it, or does neither. */
 sealed interface SoapRole extends Serializable {
@@ -14,6 +16,11 @@ sealed interface SoapRole extends Serializable {
 
     /** Whether the ends are sure, and not the ends of a coverage interval. */
     boolean isBounded();
+
+    /** The figure at the end that leaves most, in words; nothing to say of what takes no part. */
+    default Optional<Phrase> corner(String line) {
+        return Optional.empty();
+    }
 
     /** An alkali. */
     record Gives(AlkaliGrade grade) implements SoapRole {
@@ -30,6 +37,14 @@ sealed interface SoapRole extends Serializable {
         @Override
         public boolean isBounded() {
             return grade.evidence().isBounded();
+        }
+
+        @Override
+        public Optional<Phrase> corner(String line) {
+            return Optional.of(Phrase.of(
+                    "soap.corner.alkali",
+                    line,
+                    AlkaliReport.percentUp(grade.hydroxide().greatest().fraction())));
         }
     }
 
@@ -49,6 +64,20 @@ sealed interface SoapRole extends Serializable {
         public boolean isBounded() {
             return fat.saponification().evidence().isBounded();
         }
+
+        @Override
+        public Optional<Phrase> corner(String line) {
+            String value = AlkaliReport.down(fat.leastNumber().gramsPerGram().times(1000));
+            String key = fat.nature() == Fat.Nature.WAX ? "soap.corner.wax" : "soap.corner.fat";
+            return Optional.of(
+                    fat.inert().most().fraction().isZero()
+                            ? Phrase.of(key, line, value)
+                            : Phrase.of(
+                                    key + "-inert",
+                                    line,
+                                    value,
+                                    AlkaliReport.percentUp(fat.inert().most().fraction())));
+        }
     }
 
     /** An acid, which is paid in full before any fat. */
@@ -67,10 +96,19 @@ sealed interface SoapRole extends Serializable {
         public boolean isBounded() {
             return true;
         }
+
+        @Override
+        public Optional<Phrase> corner(String line) {
+            return Optional.of(Phrase.of(
+                    "soap.corner.acid",
+                    line,
+                    AlkaliReport.down(acid.assay().least().percent())));
+        }
     }
 
     /** Water, perfume, salt: stated to give no hydroxide and to take none. */
     enum Neither implements SoapRole {
+        /** The one of its kind. */
         INSTANCE;
 
         @Override

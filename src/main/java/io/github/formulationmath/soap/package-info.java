@@ -4,6 +4,12 @@
  * <p>In come fats with the ranges of their saponification values, grades of alkali with the ranges of their hydroxide, acids, and what
  * was weighed. Out come the alkali and the water to weigh, the interval of fat that stays unsaponified, and the judgement
  * whether hydroxide is left, each with what it rests on and what it does not cover.
+ *
+ * <p>Reading order: {@link io.github.formulationmath.soap.Fat}, {@link io.github.formulationmath.soap.AlkaliGrade}, {@link
+ * io.github.formulationmath.soap.LyeCalculation} (what to weigh), {@link io.github.formulationmath.soap.Soap} (a formula with its lines
+ * declared), {@link io.github.formulationmath.soap.AlkaliBalance} (the judgement). In the house a soap is asked like any other formula:
+ * {@link io.github.formulationmath.soap.Soap#shortfallWithin} is a criterion of batch sizes, {@link
+ * io.github.formulationmath.soap.Soap#leaving} a condition of mending; both are the one weighted sum of {@code ShortfallEnd}.
  */
 @NullMarked
 package io.github.formulationmath.soap;
