@@ -99,6 +99,15 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
     }
 
     /**
+     * The first line of a table of one's own, below remarks that begin with {@code #}.
+     *
+     * @return the names of the columns with commas between them
+     */
+    public static String header() {
+        return FORMAT.toString();
+    }
+
+    /**
      * Reads a table of one's own.
      *
      * @param file a CSV file in UTF-8 with the columns of {@code shared/chemistry/saponification-values.csv}

@@ -213,6 +213,16 @@ class FatTableTest {
     }
 
     @Test
+    void the_header_is_the_one_of_the_file() {
+        assertThat(FatTable.header() + "\n").isEqualTo(HEADER);
+        assertThat(FatTable.header())
+                .isEqualTo(String.join(
+                        ",",
+                        ReferenceTable.read("shared/chemistry/saponification-values.csv")
+                                .columns()));
+    }
+
+    @Test
     void a_source_that_says_two_things_of_one_fat_is_refused() {
         String row = "X Oil,X,triglycerides,standard,184,196,mg KOH/g,x,,,,,," + READ;
         assertThatThrownBy(() -> table(row + row))
