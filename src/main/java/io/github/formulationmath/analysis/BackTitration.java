@@ -12,7 +12,6 @@ import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliNumber;
 import io.github.formulationmath.soap.IodineValue;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -27,9 +26,7 @@ import javax.measure.quantity.Volume;
  *
  * <p>Immutable and thread-safe.
  */
-public final class BackTitration implements Serializable {
-
-    private static final long serialVersionUID = 1L;
+public final class BackTitration {
 
     private static final Subject SAMPLE = Subject.of("1", "the sample");
     private static final Subject BLANK = Subject.of("0", "the blank");

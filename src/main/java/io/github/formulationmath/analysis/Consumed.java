@@ -7,7 +7,6 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Mass;
@@ -26,7 +25,7 @@ record Consumed(
         Titrant titrant,
         Subject sample,
         Input volume,
-        @Nullable Input less) implements Serializable {
+        @Nullable Input less) {
 
     static final Symbol VOLUME = Symbol.of("V", "titrant-volume", Kind.VOLUME);
     private static final Symbol MASS = Symbol.of("m", "sample-mass", Kind.MASS);

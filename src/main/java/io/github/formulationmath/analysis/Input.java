@@ -4,13 +4,12 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
-import java.io.Serializable;
 
 /**
  * A number of a relation that is uncertain. Two inputs that are equal are one, so that a factor shared by two titrations is counted
  * once.
  */
-record Input(Symbol symbol, Subject subject, Estimate<?> estimate) implements Serializable {
+record Input(Symbol symbol, Subject subject, Estimate<?> estimate) {
 
     <V> V in(Reckoning<V> r) {
         return r.given(symbol, subject, estimate.value().canonical(), Source.user());

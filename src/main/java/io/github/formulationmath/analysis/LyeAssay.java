@@ -13,7 +13,6 @@ import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliGrade;
 import io.github.formulationmath.soap.Evidence;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
@@ -35,9 +34,7 @@ import javax.measure.quantity.Volume;
  *
  * <p>Immutable and thread-safe.
  */
-public final class LyeAssay implements Serializable {
-
-    private static final long serialVersionUID = 1L;
+public final class LyeAssay {
 
     private static final Subject FIRST = Subject.of("1", "phenolphthalein");
     private static final Subject SECOND = Subject.of("2", "methyl orange");

@@ -2,11 +2,10 @@ package io.github.formulationmath.analysis;
 
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import java.io.Serializable;
 import java.util.List;
 
 /** What is measured, as a function of its inputs. */
-interface Relation extends Serializable {
+interface Relation {
 
     /** The question that it answers. */
     Phrase question();

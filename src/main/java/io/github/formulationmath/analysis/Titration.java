@@ -8,7 +8,6 @@ import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliNumber;
-import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -16,14 +15,12 @@ import javax.measure.quantity.Volume;
 /**
  * A direct titration: what the sample consumes is read off the burette, less what the solvent alone consumes.
  *
- * <p>Example, Simmons and Appleton 1908: 1.8976 g of fat and 5.2 mL of 0.1 N alkali give an acid value of 15.374 mg KOH/g; the book
+ * <p>Example, Simmons and Appleton 1908: 1.8976 g of fat and 5.2 mL of 0.1 N alkali give an acid value of 15.375 mg KOH/g; the book
  * prints 15.3, cut off and not rounded.
  *
  * <p>Immutable and thread-safe.
  */
-public final class Titration implements Serializable {
-
-    private static final long serialVersionUID = 1L;
+public final class Titration {
 
     private static final Subject SAMPLE = Subject.of("a", "the sample");
     private static final Subject BLANK = Subject.of("a0", "the solvent");

@@ -38,6 +38,9 @@ class BudgetTest {
                         Rounding.toDecimalPlaces(places).stepFor(Ratio.ONE).dividedBy(2));
     }
 
+    /** The table prints 1.70; the quantile is 1.6896. */
+    private static final String MISPRINTED = "35 90";
+
     /**
      * What the normal law holds within 1, 2 and 3 standard deviations: the columns so headed were reckoned with these and not with the
      * four digits printed, which for one degree of freedom would give 235.78 and not 235.80.
@@ -55,7 +58,12 @@ class BudgetTest {
             CoverageFactor factor = degrees.equals("inf")
                     ? CoverageFactor.normal(p)
                     : CoverageFactor.student(p, Long.parseLong(degrees));
-            assertPrinted(factor.factor(), row.text("t"));
+            if (MISPRINTED.equals(degrees + " " + percent)) {
+                assertThat(row.text("t")).isEqualTo("1.70");
+                assertPrinted(factor.factor(), "1.69");
+            } else {
+                assertPrinted(factor.factor(), row.text("t"));
+            }
         }
     }
 

@@ -202,7 +202,7 @@ class PublishedTitrationsTest {
             SAPONIFIED.iodineValue(FAT)
         }) {
             value.working().check();
-            assertThat(value.working().toString()).contains("mass of the sample = ".substring(0, 18));
+            assertThat(value.working().toString()).contains("mass of the sample");
         }
         assertThat(ACIDS.acidValue(FAT).value())
                 .isEqualTo(AlkaliNumber.parse(
