@@ -23,6 +23,10 @@ public enum Kind {
     SUBSTANCE("mol"),
     /** Alkali taken up per mass of fat, as KOH; kept as grams per gram, shown in mg KOH/g. */
     ALKALI_NUMBER("mg KOH/g"),
+    /** Iodine taken up per mass of fat; kept as grams per gram, shown in g I2/100 g. */
+    IODINE_NUMBER("g I2/100 g"),
+    /** An amount of substance per volume; kept in moles per millilitre, shown in mol/L. */
+    SUBSTANCE_CONCENTRATION("mol/L"),
     /** An amount of money in whatever currency the caller uses. */
     MONEY(""),
     /** Money per mass; kept per gram. */

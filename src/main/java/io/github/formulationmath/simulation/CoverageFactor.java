@@ -6,13 +6,15 @@ import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The number k by which a standard uncertainty u is multiplied to give an expanded uncertainty U = k · u.
  *
- * <p>Either stated, k = 2 being common, or taken from the normal law for a level of confidence, which is right only as
- * far as the error is nearly normal: a single large rectangular error reaches 100 % at k = √3 already.
+ * <p>Either stated, k = 2 being common, or taken from the normal law for a level of confidence, or from Student's where the
+ * uncertainty rests on few readings. That is right only as far as the error is nearly normal: a single large rectangular error
+ * reaches 100 % at k = √3 already.
  *
  * <p>Example: {@code normal(Ratio.parse("0.95"))} holds 1.960 (JCGM 100:2008, table G.1), {@code of(2)} covers about 95.45 % of a normal law.
  *
@@ -25,10 +27,12 @@ public final class CoverageFactor implements Serializable {
 
     private final Ratio factor;
     private final @Nullable Ratio probability;
+    private final String law;
 
-    private CoverageFactor(Ratio factor, @Nullable Ratio probability) {
+    private CoverageFactor(Ratio factor, @Nullable Ratio probability, String law) {
         this.factor = factor;
         this.probability = probability;
+        this.law = law;
     }
 
     /**
@@ -42,7 +46,7 @@ public final class CoverageFactor implements Serializable {
         if (Objects.requireNonNull(factor, "factor").signum() <= 0) {
             throw new IllegalArgumentException("factor is " + factor + ": a coverage factor is above 0, often 2");
         }
-        return new CoverageFactor(factor, null);
+        return new CoverageFactor(factor, null, "");
     }
 
     /**
@@ -64,14 +68,39 @@ public final class CoverageFactor implements Serializable {
      * @throws IllegalArgumentException if p is out of range, or so near to an end that a {@code double} cannot tell
      */
     public static CoverageFactor normal(Ratio probability) {
+        double upper = upper(probability);
+        double quantile = new NormalDistribution(null, 0, 1).inverseCumulativeProbability(upper);
+        return new CoverageFactor(Ratio.from(quantile), probability, "normal law");
+    }
+
+    /**
+     * The factor of Student's law for a level of confidence, two-sided: what a standard uncertainty of few degrees of freedom needs
+     * (JCGM 100:2008, G.3 and table G.2).
+     *
+     * @param probability the level of confidence p, above 0 and below 1; 0.95 for 95 %
+     * @param degreesOfFreedom how many, at least 1
+     * @return the quantile of the law at (1 + p) / 2, kept by the digits of its {@code double}
+     * @throws IllegalArgumentException if p is out of range, or there is no degree of freedom
+     */
+    public static CoverageFactor student(Ratio probability, long degreesOfFreedom) {
+        double upper = upper(probability);
+        if (degreesOfFreedom < 1) {
+            throw new IllegalArgumentException(
+                    "degreesOfFreedom is " + degreesOfFreedom + ": Student's law has at least 1; take more readings");
+        }
+        double quantile = new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(upper);
+        return new CoverageFactor(
+                Ratio.from(quantile), probability, "Student's law, " + degreesOfFreedom + " degrees of freedom");
+    }
+
+    private static double upper(Ratio probability) {
         Objects.requireNonNull(probability, "probability");
         double upper = probability.plus(Ratio.ONE).dividedBy(2).doubleValue();
         if (!(upper > 0.5 && upper < 1)) {
             throw new IllegalArgumentException(
                     "probability is " + probability + ": a level of confidence lies between 0 and 1, often 0.95");
         }
-        double quantile = new NormalDistribution(null, 0, 1).inverseCumulativeProbability(upper);
-        return new CoverageFactor(Ratio.from(quantile), probability);
+        return upper;
     }
 
     /**
@@ -86,7 +115,7 @@ public final class CoverageFactor implements Serializable {
     /**
      * The level of confidence for which the factor was taken.
      *
-     * @return p, if the factor is that of the normal law
+     * @return p, if the factor is that of the normal or of Student's law
      */
     public Optional<Ratio> probability() {
         return Optional.ofNullable(probability);
@@ -96,16 +125,17 @@ public final class CoverageFactor implements Serializable {
     public boolean equals(@Nullable Object other) {
         return other instanceof CoverageFactor that
                 && factor.equals(that.factor)
-                && Objects.equals(probability, that.probability);
+                && Objects.equals(probability, that.probability)
+                && law.equals(that.law);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(factor, probability);
+        return Objects.hash(factor, probability, law);
     }
 
     @Override
     public String toString() {
-        return "k = " + factor + (probability == null ? "" : " (normal law, p = " + probability + ")");
+        return "k = " + factor + (probability == null ? "" : " (" + law + ", p = " + probability + ")");
     }
 }

@@ -4,11 +4,13 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Sentence;
+import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -74,6 +76,18 @@ public final class AlkaliNumber implements Comparable<AlkaliNumber>, Serializabl
                             "refusal.text.alkali-negative", "a fat takes up no less than no alkali: write 0 or more"));
         }
         return new AlkaliNumber(number.times(unit));
+    }
+
+    /**
+     * The number of a fat that takes up a mass of potassium hydroxide.
+     *
+     * @param koh how much potassium hydroxide, 0 or more
+     * @param fat how much fat takes it up, above 0
+     * @return the number
+     * @throws IllegalArgumentException if a mass is out of range
+     */
+    public static AlkaliNumber of(Amount<Mass> koh, Amount<Mass> fat) {
+        return ofGramsPerGram(Amount.requireNotNegative("koh", koh).ratioTo(Amount.requirePositive("fat", fat)));
     }
 
     /** From grams of KOH per gram. */

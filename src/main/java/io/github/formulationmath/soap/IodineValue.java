@@ -4,9 +4,11 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Sentence;
+import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +36,20 @@ public final class IodineValue implements Comparable<IodineValue>, Serializable 
                     "iodine value is " + Excerpt.of(gramsPerHundred) + " " + UNIT + ": it must not be below 0");
         }
         return new IodineValue(gramsPerHundred);
+    }
+
+    /**
+     * The value of a fat that adds a mass of iodine.
+     *
+     * @param iodine how much iodine, 0 or more
+     * @param fat how much fat adds it, above 0
+     * @return the value
+     * @throws IllegalArgumentException if a mass is out of range
+     */
+    public static IodineValue of(Amount<Mass> iodine, Amount<Mass> fat) {
+        return of(Amount.requireNotNegative("iodine", iodine)
+                .ratioTo(Amount.requirePositive("fat", fat))
+                .times(100));
     }
 
     /**

@@ -23,6 +23,7 @@ final class Ladder {
             may("chemistry", "number", "csv", "reckoning"),
             may("batch", "number", "reckoning", "quantity", "formula"),
             may("weighing", "number", "reckoning", "quantity", "simulation", "formula"),
+            may("analysis", "number", "reckoning", "quantity", "simulation", "chemistry", "soap"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
             may("limit", "number", "csv", "document", "reckoning", "quantity", "formula", "chemistry", "weighing"),
             may("label", "number", "reckoning", "quantity", "formula", "weighing", "limit"),
