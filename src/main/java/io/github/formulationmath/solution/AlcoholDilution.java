@@ -54,7 +54,7 @@ public final class AlcoholDilution {
      * So much of the stronger is diluted.
      *
      * @param volume of the stronger, at the temperature of reference
-     * @param from its strength by volume, such as {@code "96 %"}
+     * @param from its strength by volume, such as {@code "96 % v/v"}
      * @param to the strength by volume that is wanted
      * @param reference where "per cent by volume" is measured
      * @return the dilution

@@ -119,7 +119,7 @@ public record Stock(
      * Alcohol, its strength stated by volume.
      *
      * @param name what it is called
-     * @param strength such as {@code "96 %"}, by volume
+     * @param strength such as {@code "96 % v/v"}
      * @param reference where "per cent by volume" is measured
      * @return the stock, its strength by mass enclosed to twelve decimals, enough of it and for nothing
      */
