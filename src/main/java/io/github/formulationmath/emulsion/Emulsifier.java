@@ -68,6 +68,6 @@ public record Emulsifier(String name, Interval<Hlb> hlb, Optional<Money> price, 
 
     /** The middle of its range, as blends are reckoned. */
     Hlb middle() {
-        return Hlb.of(hlb.least().value().plus(hlb.greatest().value()).dividedBy(2));
+        return Hlb.middle(hlb);
     }
 }

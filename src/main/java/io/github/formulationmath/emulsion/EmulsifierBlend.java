@@ -1,13 +1,17 @@
 package io.github.formulationmath.emulsion;
 
+import io.github.formulationmath.number.BlendProgram;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.LinearAnswer;
-import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -17,6 +21,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.quantity.Mass;
 
 /**
  * A blend of emulsifiers to a value, {@code HLB = Σ w · HLB} over mass shares w of the emulsifiers, which is an assumption and not a law.
@@ -32,20 +37,41 @@ public final class EmulsifierBlend {
 
     private final Hlb target;
     private final List<Emulsifier> emulsifiers;
+    private final Map<String, Interval<MassFraction>> taken;
+    private final BlendProgram program;
 
-    private EmulsifierBlend(Hlb target, List<Emulsifier> emulsifiers) {
+    private EmulsifierBlend(Hlb target, List<Emulsifier> emulsifiers, Map<String, Interval<MassFraction>> taken) {
         this.target = target;
         this.emulsifiers = List.copyOf(emulsifiers);
+        this.taken = taken;
         Set<String> names = new HashSet<>();
+        Set<String> currencies = new HashSet<>();
         this.emulsifiers.forEach(e -> {
             if (!names.add(e.name())) {
                 throw new IllegalArgumentException(
                         "two emulsifiers are called " + Excerpt.of(e.name()) + ": give each grade a name of its own");
             }
+            e.price().ifPresent(price -> currencies.add(price.currency()));
         });
         if (this.emulsifiers.isEmpty()) {
             throw new IllegalArgumentException("emulsifiers is empty: give at least one");
         }
+        if (currencies.size() > 1) {
+            throw new IllegalArgumentException(
+                    "prices are in " + currencies + ": give all in one currency, nothing is exchanged here");
+        }
+        this.program = new BlendProgram(
+                Ratio.ONE, this.emulsifiers.stream().map(this::part).toList(), Bounds.point(target.value()));
+    }
+
+    private BlendProgram.Part part(Emulsifier emulsifier) {
+        Interval<MassFraction> share = taken.get(emulsifier.name());
+        return new BlendProgram.Part(
+                Bounds.point(emulsifier.middle().value()),
+                share == null
+                        ? Bounds.atLeast(Ratio.ZERO)
+                        : Bounds.closed(
+                                share.least().fraction(), share.greatest().fraction()));
     }
 
     /**
@@ -58,7 +84,32 @@ public final class EmulsifierBlend {
      */
     public static EmulsifierBlend to(Hlb hlb, List<Emulsifier> emulsifiers) {
         return new EmulsifierBlend(
-                Objects.requireNonNull(hlb, "hlb"), Objects.requireNonNull(emulsifiers, "emulsifiers"));
+                Objects.requireNonNull(hlb, "hlb"), Objects.requireNonNull(emulsifiers, "emulsifiers"), Map.of());
+    }
+
+    /**
+     * The same question with bounds for one emulsifier. Of three emulsifiers that have a family of blends, one share given leaves one member.
+     *
+     * @param name the name of the grade
+     * @param least its least share in all emulsifiers
+     * @param greatest its greatest share; the same for exactly that share
+     * @return the question with the bounds
+     * @throws IllegalArgumentException if there is no such emulsifier, or the shares are reversed
+     */
+    public EmulsifierBlend with(String name, MassFraction least, MassFraction greatest) {
+        index(name);
+        Map<String, Interval<MassFraction>> more = new LinkedHashMap<>(taken);
+        more.put(name, Interval.of(least, greatest));
+        return new EmulsifierBlend(target, emulsifiers, more);
+    }
+
+    private int index(String name) {
+        int found = emulsifiers.stream().map(Emulsifier::name).toList().indexOf(name);
+        if (found < 0) {
+            throw new IllegalArgumentException("no emulsifier is called " + Excerpt.of(name) + ": there are "
+                    + Excerpt.of(emulsifiers.stream().map(Emulsifier::name).toList()));
+        }
+        return found;
     }
 
     /**
@@ -113,21 +164,22 @@ public final class EmulsifierBlend {
     }
 
     /**
-     * No blend: the target lies outside of what the emulsifiers have.
+     * No blend: the target lies outside of what the emulsifiers can be blended to.
      *
-     * @param reachable the lowest and the highest value among them
-     * @param needsHigher whether an emulsifier with a value at or above the target would open it; else one at or below
+     * @param reachable the lowest and the highest value of their blends; empty if the bounds of the shares do not make a whole
+     * @param wouldHelp what would open it, in words
      */
-    public record OutOfReach(Interval<Hlb> reachable, boolean needsHigher) implements Answer {
+    public record OutOfReach(Optional<Interval<Hlb>> reachable, Phrase wouldHelp) implements Answer {
 
         /**
          * Checks presence.
          *
-         * @param reachable the lowest and the highest value among them
-         * @param needsHigher whether a higher one would open it
+         * @param reachable the lowest and the highest value of their blends
+         * @param wouldHelp what would open it
          */
         public OutOfReach {
             Objects.requireNonNull(reachable, "reachable");
+            Objects.requireNonNull(wouldHelp, "wouldHelp");
         }
     }
 
@@ -140,16 +192,13 @@ public final class EmulsifierBlend {
         List<Ratio> costs = emulsifiers.stream()
                 .map(e -> e.price().map(Money::number).orElse(Ratio.ZERO))
                 .toList();
-        if (!(solve(costs) instanceof LinearAnswer.Optimal optimal)) {
-            Hlb low = emulsifiers.stream()
-                    .map(Emulsifier::middle)
-                    .min(Hlb::compareTo)
-                    .orElseThrow();
-            Hlb high = emulsifiers.stream()
-                    .map(Emulsifier::middle)
-                    .max(Hlb::compareTo)
-                    .orElseThrow();
-            return new OutOfReach(Interval.of(low, high), target.compareTo(high) > 0);
+        if (!(program.cheapest(costs) instanceof LinearAnswer.Optimal optimal)) {
+            Optional<Interval<Hlb>> reachable = program.reachable()
+                    .map(bounds -> Interval.of(
+                            Hlb.of(bounds.lower().orElseThrow()),
+                            Hlb.of(bounds.upper().orElseThrow())));
+            return new OutOfReach(
+                    reachable, reachable.map(this::wouldHelp).orElse(Phrase.of("emulsion.shares-make-no-whole")));
         }
         Map<String, MassFraction> shares = new LinkedHashMap<>();
         Map<Emulsifier, MassFraction> byGrade = new LinkedHashMap<>();
@@ -165,6 +214,16 @@ public final class EmulsifierBlend {
         return new Blended(shares, valueOf(byGrade), currency.map(c -> Money.of(optimal.cost(), c)));
     }
 
+    private Phrase wouldHelp(Interval<Hlb> reachable) {
+        boolean needsHigher = target.compareTo(reachable.greatest()) > 0;
+        Hlb nearest = needsHigher ? reachable.greatest() : reachable.least();
+        return Phrase.of(
+                needsHigher ? "emulsion.needs-higher" : "emulsion.needs-lower",
+                nearest.toString(),
+                target.value().minus(nearest.value()).abs().toString(),
+                target.toString());
+    }
+
     /**
      * How much of an emulsifier there may be in any blend of that value.
      *
@@ -173,63 +232,100 @@ public final class EmulsifierBlend {
      * @throws IllegalArgumentException if there is no such emulsifier
      */
     public Optional<Interval<MassFraction>> range(String name) {
-        int wanted = emulsifiers.stream().map(Emulsifier::name).toList().indexOf(name);
-        if (wanted < 0) {
-            throw new IllegalArgumentException("no emulsifier is called " + Excerpt.of(name) + ": there are "
-                    + Excerpt.of(emulsifiers.stream().map(Emulsifier::name).toList()));
-        }
-        return solve(costs(wanted, true)) instanceof LinearAnswer.Optimal low
-                        && solve(costs(wanted, false)) instanceof LinearAnswer.Optimal rest
-                ? Optional.of(Interval.of(MassFraction.of(low.cost()), MassFraction.of(Ratio.ONE.minus(rest.cost()))))
-                : Optional.empty();
+        return program.range(index(name)).map(EmulsifierBlend::shares);
     }
 
-    private List<Ratio> costs(int one, boolean itself) {
-        List<Ratio> costs = new ArrayList<>(Collections.nCopies(emulsifiers.size(), itself ? Ratio.ZERO : Ratio.ONE));
-        costs.set(one, itself ? Ratio.ONE : Ratio.ZERO);
-        return costs;
-    }
-
-    private LinearAnswer solve(List<Ratio> costs) {
-        List<Ratio> ones = Collections.nCopies(emulsifiers.size(), Ratio.ONE);
-        List<Ratio> values = emulsifiers.stream().map(e -> e.middle().value()).toList();
-        return new LinearProgram(
-                        costs,
-                        List.of(
-                                new LinearProgram.Row(ones, Ratio.ONE),
-                                new LinearProgram.Row(negated(ones), Ratio.ONE.unaryMinus()),
-                                new LinearProgram.Row(values, target.value()),
-                                new LinearProgram.Row(
-                                        negated(values), target.value().unaryMinus())))
-                .solve();
-    }
-
-    private static List<Ratio> negated(List<Ratio> numbers) {
-        return numbers.stream().map(Ratio::unaryMinus).toList();
+    private static Interval<MassFraction> shares(Bounds bounds) {
+        return Interval.of(
+                MassFraction.of(bounds.lower().orElseThrow()),
+                MassFraction.of(bounds.upper().orElseThrow()));
     }
 
     /**
-     * Steps of trial blends from all of the one to all of the other, evenly apart: how the method is meant to be used.
+     * The share of the higher of two emulsifiers over the ranges of both grades and of the target.
+     *
+     * @param low the grade with the lower value
+     * @param high the grade with the higher value
+     * @param target the value wanted, as a range
+     * @return the least and the greatest share; empty if some target is not reachable for every value within the ranges
+     */
+    public static Optional<Interval<MassFraction>> shareOfHigher(
+            Emulsifier low, Emulsifier high, Interval<Hlb> target) {
+        return BlendProgram.share(bounds(low.hlb()), bounds(high.hlb()), bounds(target))
+                .map(EmulsifierBlend::shares);
+    }
+
+    private static Bounds bounds(Interval<Hlb> range) {
+        return Bounds.closed(range.least().value(), range.greatest().value());
+    }
+
+    /**
+     * One trial of a ladder, as it is weighed.
+     *
+     * @param low the mass of the lower emulsifier
+     * @param high the mass of the higher one
+     * @param value the value of the blend over the ranges of the grades, at the masses as weighed
+     */
+    public record Trial(Amount<Mass> low, Amount<Mass> high, Interval<Hlb> value) {
+
+        /**
+         * Checks presence.
+         *
+         * @param low the mass of the lower emulsifier
+         * @param high the mass of the higher one
+         * @param value the value of the blend
+         */
+        public Trial {
+            Objects.requireNonNull(low, "low");
+            Objects.requireNonNull(high, "high");
+            Objects.requireNonNull(value, "value");
+        }
+    }
+
+    /**
+     * Trial blends from all of the one to all of the other, evenly apart but for the steps of the display: how the method is meant to be used.
      *
      * @param low the emulsifier with the lower value
      * @param high the emulsifier with the higher value
-     * @param steps how many blends, at least 2
-     * @return the share of the higher one in each
-     * @throws IllegalArgumentException if there are fewer than two, or the values are the wrong way round
+     * @param trials how many blends, at least 2
+     * @param each the mass of both emulsifiers in a trial, a whole number of steps
+     * @param balance on which they are weighed
+     * @return the trials, from the lowest value to the highest
+     * @throws IllegalArgumentException if there are fewer than two, the values are the wrong way round, or the display is too coarse to tell the
+     *     trials apart
      */
-    public static List<MassFraction> ladder(Emulsifier low, Emulsifier high, int steps) {
-        if (steps < 2) {
-            throw new IllegalArgumentException("steps is " + steps + ": a ladder has at least 2");
+    public static List<Trial> ladder(Emulsifier low, Emulsifier high, int trials, Amount<Mass> each, Balance balance) {
+        if (trials < 2) {
+            throw new IllegalArgumentException("trials is " + trials + ": a ladder has at least 2");
         }
         if (low.middle().compareTo(high.middle()) >= 0) {
             throw new IllegalArgumentException(
                     "low has " + low.middle() + " and high has " + high.middle() + ": the two may have been exchanged");
         }
-        List<MassFraction> shares = new ArrayList<>();
-        for (int i = 0; i < steps; i++) {
-            shares.add(MassFraction.of(Ratio.of(i, steps - 1)));
+        Ratio step = balance.readability().canonical();
+        Ratio whole = Amount.requirePositive("each", each).canonical();
+        if (!whole.dividedBy(step).isInteger() || whole.compareTo(step.times(trials - 1L)) < 0) {
+            throw new IllegalArgumentException(
+                    "each is " + Excerpt.of(each) + ": " + trials + " trials on a display of "
+                            + balance.readability() + " need a whole number of steps and at least "
+                            + balance.readability().times(trials - 1L) + "; weigh more, or try fewer");
         }
-        return List.copyOf(shares);
+        Rounding toSteps = Rounding.toMultipleOf(step);
+        List<Trial> ladder = new ArrayList<>();
+        for (int i = 0; i < trials; i++) {
+            Ratio ofHigh = whole.times(i).dividedBy(trials - 1L).rounded(toSteps);
+            ladder.add(trial(low, high, each, ofHigh));
+        }
+        return List.copyOf(ladder);
+    }
+
+    private static Trial trial(Emulsifier low, Emulsifier high, Amount<Mass> each, Ratio ofHigh) {
+        MassFraction share = MassFraction.of(ofHigh.dividedBy(each.canonical()));
+        Amount<Mass> weighed = Amount.<Mass>grams(ofHigh).to(each.getUnit());
+        Map<Emulsifier, MassFraction> shares = new LinkedHashMap<>();
+        shares.put(low, MassFraction.of(Ratio.ONE.minus(share.fraction())));
+        shares.put(high, share);
+        return new Trial(each.minus(weighed), weighed, valueOf(shares));
     }
 
     /**

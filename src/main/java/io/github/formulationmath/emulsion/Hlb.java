@@ -5,9 +5,20 @@ import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Figure;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.soap.AlkaliNumber;
 import java.io.Serial;
 import java.io.Serializable;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code equals} means the same exact number. Immutable and thread-safe.
  */
-public final class Hlb implements Comparable<Hlb>, Serializable {
+public final class Hlb implements Explained, Comparable<Hlb>, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -25,10 +36,17 @@ public final class Hlb implements Comparable<Hlb>, Serializable {
     private static final Ratio GREATEST = Ratio.of(40);
     private static final Ratio GRIFFIN = Ratio.of(20);
 
-    private final Ratio value;
+    private static final Ratio SEVEN = Ratio.of(7);
+    private static final Ratio PER_LIPOPHILIC_GROUP = Ratio.parse("0.475");
+    private static final Symbol GIVEN = Symbol.of("x", "given-value", Kind.NUMBER);
+    private static final Subject NOBODY = Subject.of("", "");
 
-    private Hlb(Ratio value) {
+    private final Ratio value;
+    private final transient @Nullable Origin origin;
+
+    private Hlb(Ratio value, @Nullable Origin origin) {
         this.value = value;
+        this.origin = origin;
     }
 
     static Hlb of(Ratio value) {
@@ -36,7 +54,7 @@ public final class Hlb implements Comparable<Hlb>, Serializable {
             throw new IllegalArgumentException(
                     "HLB is " + Excerpt.of(value) + ": it lies from 0 to 40, and up to 20 by Griffin's relations");
         }
-        return new Hlb(value);
+        return new Hlb(value, null);
     }
 
     /**
@@ -54,11 +72,20 @@ public final class Hlb implements Comparable<Hlb>, Serializable {
     /**
      * Griffin's relation for esters of polyols: {@code 20 · (1 − S/A)} (J. Soc. Cosmet. Chem. 5 (1954) 249-256).
      *
-     * @param saponification S of the ester over A of its acid, below 1
+     * <p>Example: glyceryl stearate with S = 161 and A = 198 mg KOH/g has 3.74.
+     *
+     * @param saponification the saponification value S of the ester
+     * @param ofAcid the acid value A of the fatty acid in it
      * @return the value
+     * @throws IllegalArgumentException if S is above A, which no ester has, or A is 0
      */
-    static Hlb ofEster(Ratio saponification) {
-        return of(GRIFFIN.times(Ratio.ONE.minus(saponification)));
+    public static Hlb ofEster(AlkaliNumber saponification, AlkaliNumber ofAcid) {
+        Ratio share = saponification.relativeTo(ofAcid);
+        if (share.compareTo(Ratio.ONE) > 0) {
+            throw new IllegalArgumentException("saponification value is " + saponification + " and the acid value "
+                    + ofAcid + ": an ester takes up less than its acid; were the two exchanged, or is one as NaOH?");
+        }
+        return of(GRIFFIN.times(Ratio.ONE.minus(share)));
     }
 
     /**
@@ -68,7 +95,54 @@ public final class Hlb implements Comparable<Hlb>, Serializable {
      * @return the value, at most 20
      */
     public static Hlb ofOxyethylene(MassFraction oxyethylene) {
-        return of(oxyethylene.percent().dividedBy(5));
+        return ofOxyethyleneAndPolyol(oxyethylene, MassFraction.ZERO);
+    }
+
+    /**
+     * Griffin's relation where a saponification value cannot be had, as of ethoxylated beeswax or wool fat: {@code (E + P)/5} of the per cent by
+     * mass of oxyethylene and of polyhydric alcohol (same paper).
+     *
+     * @param oxyethylene the share of oxyethylene in the emulsifier
+     * @param polyol the share of polyhydric alcohol in it
+     * @return the value, at most 20
+     * @throws IllegalArgumentException if the two make more than the emulsifier
+     */
+    public static Hlb ofOxyethyleneAndPolyol(MassFraction oxyethylene, MassFraction polyol) {
+        Objects.requireNonNull(oxyethylene, "oxyethylene");
+        Ratio both = oxyethylene
+                .percent()
+                .plus(Objects.requireNonNull(polyol, "polyol").percent());
+        if (both.compareTo(Ratio.of(100)) > 0) {
+            throw new IllegalArgumentException("oxyethylene is " + oxyethylene + " and polyol " + polyol
+                    + ": together they make more than the emulsifier; give shares of the whole molecule");
+        }
+        return of(both.dividedBy(5));
+    }
+
+    /**
+     * Davies' relation: {@code 7 + Σ group numbers − 0.475 · n} (1957), the only one for ionic emulsifiers. For ethoxylates it errs by far
+     * (Guo et al. 2006), and no number for oxyethylene is here.
+     *
+     * <p>Example: sodium lauryl sulfate, one sulfate and twelve carbons, has 7 + 38.7 − 12 · 0.475 = 40.
+     *
+     * @param groups how many of each group that likes water
+     * @param lipophilic n, how many of CH, CH₂, CH₃ and =CH− there are
+     * @return the value
+     * @throws IllegalArgumentException if a count is below 0, or the value lies outside 0 to 40
+     */
+    public static Hlb byDavies(Map<DaviesGroup, Integer> groups, int lipophilic) {
+        Ratio sum = SEVEN.minus(PER_LIPOPHILIC_GROUP.times(count("lipophilic", lipophilic)));
+        for (Map.Entry<DaviesGroup, Integer> group : groups.entrySet()) {
+            sum = sum.plus(group.getKey().number().times(count(group.getKey().name(), group.getValue())));
+        }
+        return of(sum);
+    }
+
+    private static int count(String name, int count) {
+        if (count < 0) {
+            throw new IllegalArgumentException(name + " is " + count + ": count the groups, 0 or more");
+        }
+        return count;
     }
 
     /**
@@ -93,6 +167,22 @@ public final class Hlb implements Comparable<Hlb>, Serializable {
 
     Ratio value() {
         return value;
+    }
+
+    /** The middle of a range, as blends are reckoned. */
+    static Hlb middle(Interval<Hlb> range) {
+        return of(range.least().value.plus(range.greatest().value).dividedBy(2));
+    }
+
+    /** The same value, able to tell how it came about. */
+    <T> Hlb withWorking(Function<? super T, Phrase> question, T owner, Figure<? super T> figure) {
+        return new Hlb(value, Origin.of(question, value, owner, figure));
+    }
+
+    /** Where the value comes from; of one that was given, only that it was. */
+    @Override
+    public Origin origin() {
+        return origin != null ? origin : Origin.given(GIVEN, NOBODY, value, Source.written(toString()));
     }
 
     @Override

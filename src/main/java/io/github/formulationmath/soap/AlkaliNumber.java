@@ -99,6 +99,20 @@ public final class AlkaliNumber implements Comparable<AlkaliNumber>, Serializabl
         return new AlkaliNumber(value);
     }
 
+    /**
+     * How many times as large as another: a number without a unit.
+     *
+     * @param other the other number, above 0
+     * @return the quotient of the two
+     * @throws IllegalArgumentException if the other is 0
+     */
+    public Ratio relativeTo(AlkaliNumber other) {
+        if (Objects.requireNonNull(other, "other").gramsPerGram.isZero()) {
+            throw new IllegalArgumentException("the other number is " + other + ": nothing is a multiple of it");
+        }
+        return gramsPerGram.dividedBy(other.gramsPerGram);
+    }
+
     /** Grams of KOH per gram of fat. */
     Ratio gramsPerGram() {
         return gramsPerGram;

@@ -78,7 +78,7 @@ public final class EthanolWater {
                 .at(temperature);
     }
 
-    private static Ratio kilogramsPerCubicMetre(Ratio p, Ratio celsius) {
+    static Ratio kilogramsPerCubicMetre(Ratio p, Ratio celsius) {
         return EthanolWaterFormula.BUNDLED.density(p, celsius);
     }
 

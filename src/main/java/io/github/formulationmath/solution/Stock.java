@@ -1,12 +1,15 @@
 package io.github.formulationmath.solution;
 
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.Money;
+import io.github.formulationmath.quantity.VolumeFraction;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,11 +22,12 @@ import javax.measure.quantity.Mass;
  * (w/v) through the density of the stock. Volumes themselves are never blended, for they do not add.
  *
  * @param name what it is called
- * @param strength grams of the substance in a gram
+ * @param strength grams of the substance in a gram, as a range; one number is a range of no width
  * @param available how much there is; empty if there is enough
  * @param price what a gram costs, in the currency of the others; empty if it costs nothing
  */
-public record Stock(String name, MassFraction strength, Optional<Amount<Mass>> available, Optional<Money> price)
+public record Stock(
+        String name, Interval<MassFraction> strength, Optional<Amount<Mass>> available, Optional<Money> price)
         implements Serializable {
 
     /**
@@ -49,6 +53,14 @@ public record Stock(String name, MassFraction strength, Optional<Amount<Mass>> a
         });
     }
 
+    private static Stock of(String name, Interval<MassFraction> strength) {
+        return new Stock(name, strength, Optional.empty(), Optional.empty());
+    }
+
+    private static Stock of(String name, MassFraction strength) {
+        return of(name, Interval.of(strength, strength));
+    }
+
     /**
      * A stock of a strength by mass.
      *
@@ -57,7 +69,20 @@ public record Stock(String name, MassFraction strength, Optional<Amount<Mass>> a
      * @return the stock, enough of it and for nothing
      */
     public static Stock of(String name, String strength) {
-        return new Stock(name, MassFraction.parse(strength), Optional.empty(), Optional.empty());
+        return of(name, MassFraction.parse(strength));
+    }
+
+    /**
+     * A stock whose strength by mass is known as a range, such as what a label allows or a certificate states.
+     *
+     * @param name what it is called
+     * @param least the least strength, such as {@code "29 %"}, by mass
+     * @param greatest the greatest strength, by mass
+     * @return the stock, enough of it and for nothing
+     * @throws IllegalArgumentException if the strengths are reversed
+     */
+    public static Stock between(String name, String least, String greatest) {
+        return of(name, Interval.of(MassFraction.parse(least), MassFraction.parse(greatest)));
     }
 
     /**
@@ -70,10 +95,36 @@ public record Stock(String name, MassFraction strength, Optional<Amount<Mass>> a
      * @throws IllegalArgumentException if there would be more of the substance than of the stock
      */
     public static Stock of(String name, MassConcentration strength, Density density) {
-        Ratio share = Objects.requireNonNull(strength, "strength")
-                .gramsPerMillilitre()
-                .dividedBy(Objects.requireNonNull(density, "density").gramsPerMillilitre());
-        return new Stock(name, MassFraction.of(share), Optional.empty(), Optional.empty());
+        Objects.requireNonNull(density, "density");
+        return of(name, Objects.requireNonNull(strength, "strength").toMassFraction(density));
+    }
+
+    /**
+     * A stock whose strength is stated as volume in volume, of a substance that has a volume of its own.
+     *
+     * @param name what it is called
+     * @param strength the volume of the substance by itself in that of the stock
+     * @param ofSubstance the density of the substance by itself
+     * @param ofStock the density of the stock as it is, which tells how far the two shrank
+     * @return the stock, enough of it and for nothing
+     * @throws IllegalArgumentException if there would be more of the substance than of the stock
+     */
+    public static Stock of(String name, VolumeFraction strength, Density ofSubstance, Density ofStock) {
+        Objects.requireNonNull(ofSubstance, "ofSubstance");
+        Objects.requireNonNull(ofStock, "ofStock");
+        return of(name, Objects.requireNonNull(strength, "strength").toMassFraction(ofSubstance, ofStock));
+    }
+
+    /**
+     * Alcohol, its strength stated by volume.
+     *
+     * @param name what it is called
+     * @param strength such as {@code "96 % v/v"}
+     * @param reference where "per cent by volume" is measured
+     * @return the stock, its strength by mass enclosed to twelve decimals, enough of it and for nothing
+     */
+    public static Stock alcohol(String name, String strength, EthanolWater.Reference reference) {
+        return of(name, EthanolWater.byMass(VolumeFraction.parse(strength), reference));
     }
 
     /**
@@ -83,7 +134,7 @@ public record Stock(String name, MassFraction strength, Optional<Amount<Mass>> a
      * @return the diluent
      */
     public static Stock diluent(String name) {
-        return new Stock(name, MassFraction.ZERO, Optional.empty(), Optional.empty());
+        return of(name, MassFraction.ZERO);
     }
 
     /**
@@ -107,5 +158,25 @@ public record Stock(String name, MassFraction strength, Optional<Amount<Mass>> a
         Amount<Mass> mass = Amount.requirePositive("per", Amount.mass(per));
         return new Stock(
                 name, strength, available, Optional.of(Money.parse(cost).dividedBy(mass.canonical())));
+    }
+
+    /** The middle of its range. */
+    Ratio middle() {
+        return strength.least().fraction().plus(strength.greatest().fraction()).dividedBy(2);
+    }
+
+    /** Its range. */
+    Bounds bounds() {
+        return bounds(strength);
+    }
+
+    static Bounds bounds(Interval<MassFraction> strengths) {
+        return Bounds.closed(strengths.least().fraction(), strengths.greatest().fraction());
+    }
+
+    static Interval<MassFraction> strengths(Bounds bounds) {
+        return Interval.of(
+                MassFraction.of(bounds.lower().orElseThrow()),
+                MassFraction.of(bounds.upper().orElseThrow()));
     }
 }
