@@ -21,6 +21,7 @@ final class Ladder {
             may("exercise", "number", "document", "reckoning"),
             may("formula", "number", "reckoning", "quantity"),
             may("chemistry", "number", "csv", "reckoning"),
+            may("solution", "number", "csv", "document", "reckoning", "quantity", "chemistry"),
             may("batch", "number", "reckoning", "quantity", "formula"),
             may("weighing", "number", "reckoning", "quantity", "simulation", "formula"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
