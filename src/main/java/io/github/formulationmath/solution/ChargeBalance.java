@@ -7,6 +7,7 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassConcentration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,6 +36,13 @@ public final class ChargeBalance {
     private static final long FINEST = 1_000_000_000L;
     private static final Ratio ACID_END = Ratio.ZERO;
     private static final Ratio ALKALINE_END = Ratio.of(14);
+
+    private static final long LAST = 14 * FINEST;
+
+    /** 10^(−2^k billionths), for k from 0: together they reach beyond a pH of 14. */
+    private static final List<Enclosure> STEPS = IntStream.range(0, 34)
+            .mapToObj(k -> Enclosure.tenTo(Ratio.of(-(1L << k), FINEST)))
+            .toList();
 
     private final AcidConstants water;
     private final List<Dissolved> dissolved;
@@ -149,33 +157,39 @@ public final class ChargeBalance {
                 root(new Corner(false)).least(), root(new Corner(true)).greatest());
     }
 
-    /** One end of the ranges: halved in whole billionths of a pH. */
+    /** One end of the ranges: the pH is built up from powers of two of a billionth, as long as F stays above zero. */
     private static Interval<Ph> root(Corner corner) {
-        if (!corner.charge(ACID_END).isPositive()
-                || !corner.charge(ALKALINE_END).isNegative()) {
+        if (!corner.charge(Enclosure.tenTo(ACID_END.unaryMinus())).isPositive()
+                || !corner.charge(Enclosure.tenTo(ALKALINE_END.unaryMinus())).isNegative()) {
             throw new IllegalArgumentException(
                     "the pH may lie outside 0 to 14: the model does not hold for solutions as strong; dilute, or look for"
                             + " a slip in a concentration");
         }
         long low = 0;
-        long high = ALKALINE_END.toLongExact() * FINEST;
-        while (high - low > 1) {
-            long middle = (low + high) >>> 1;
-            Enclosure charge = corner.charge(at(middle).value());
-            if (charge.isZero()) {
-                return Interval.of(at(middle), at(middle));
+        Enclosure hydrogen = Enclosure.ONE;
+        for (int k = STEPS.size() - 1; k >= 0; k--) {
+            long next = low + (1L << k);
+            if (next >= LAST) {
+                continue;
             }
-            if (!charge.isPositive() && !charge.isNegative()) {
-                // So near a root that no sign is certain; F falls by more than the enclosure is wide to either side.
-                return Interval.of(at(middle - 1), at(middle + 1));
-            }
+            Enclosure there = hydrogen.times(STEPS.get(k));
+            Enclosure charge = corner.charge(there);
             if (charge.isPositive()) {
-                low = middle;
-            } else {
-                high = middle;
+                low = next;
+                hydrogen = there;
+            } else if (!charge.isNegative()) {
+                return around(corner, next);
             }
         }
-        return Interval.of(at(low), at(high));
+        return Interval.of(at(low), at(low + 1));
+    }
+
+    /** So near a root that no sign is certain; to either side F changes by more than the enclosure is wide. */
+    private static Interval<Ph> around(Corner corner, long billionths) {
+        Ph here = at(billionths);
+        return corner.charge(Enclosure.tenTo(here.value().unaryMinus())).isZero()
+                ? Interval.of(here, here)
+                : Interval.of(at(billionths - 1), at(billionths + 1));
     }
 
     private static Ph at(long billionths) {
@@ -197,10 +211,10 @@ public final class ChargeBalance {
             }
         }
 
-        Enclosure charge(Ratio ph) {
-            Enclosure h = Enclosure.tenTo(ph.unaryMinus());
-            Enclosure tenToPh = Enclosure.ONE.dividedBy(h);
-            Enclosure sum = h.minus(ionProduct.times(tenToPh));
+        /** At a concentration of hydrogen ions. */
+        Enclosure charge(Enclosure hydrogen) {
+            Enclosure tenToPh = Enclosure.ONE.dividedBy(hydrogen);
+            Enclosure sum = hydrogen.minus(ionProduct.times(tenToPh));
             for (int i = 0; i < dissolved.size(); i++) {
                 Dissolved each = dissolved.get(i);
                 Enclosure perMole = perMole(each, tenToPh, powers.get(i));
@@ -255,7 +269,7 @@ public final class ChargeBalance {
     }
 
     private Enclosure needed(Ratio ph, AcidConstants acid, int addedCations, boolean greatest) {
-        Enclosure charge = new Corner(greatest).charge(ph);
+        Enclosure charge = new Corner(greatest).charge(Enclosure.tenTo(ph.unaryMinus()));
         Enclosure taken = Species.at(ph, acid.end(greatest))
                 .lostProtons()
                 .minus(Enclosure.of((long) acid.charge() + addedCations));
