@@ -4,6 +4,7 @@ import io.github.formulationmath.analysis.*;
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.csv.*;
 import io.github.formulationmath.document.*;
+import io.github.formulationmath.emulsion.*;
 import io.github.formulationmath.exercise.*;
 import io.github.formulationmath.formula.*;
 import io.github.formulationmath.limit.*;
@@ -20,12 +21,12 @@ import io.github.formulationmath.packing.*;
 import io.github.formulationmath.json.*;
 import io.github.formulationmath.batch.*;
 import io.github.formulationmath.sheet.*;
+import io.github.formulationmath.soap.*;
+import io.github.formulationmath.solution.*;
 import io.github.formulationmath.verification.*;
 import io.github.formulationmath.weighing.*;
 import io.github.formulationmath.simulation.*;
 import io.github.formulationmath.reckoning.*;
-import io.github.formulationmath.document.*;
-import io.github.formulationmath.exercise.*;
 import javax.measure.quantity.*;
 
 // A formula, a balance and a plan to play with.

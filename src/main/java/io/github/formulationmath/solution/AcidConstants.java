@@ -21,13 +21,20 @@ import javax.measure.quantity.Temperature;
  * @param steps pK₁, pK₂ … from the acid with all its protons, each as a range
  * @param charge the charge of the acid with all its protons: 0 for acetic acid, 1 for an ammonium ion
  * @param temperature at which they hold
+ * @param ionicStrength at which they hold
  * @param source where they were read
  */
 public record AcidConstants(
-        String name, List<Interval<Ph>> steps, int charge, Amount<Temperature> temperature, Source source)
+        String name,
+        List<Interval<Ph>> steps,
+        int charge,
+        Amount<Temperature> temperature,
+        IonicStrength ionicStrength,
+        Source source)
         implements Serializable {
 
     private static final int MOST_CHARGE = 4;
+    private static final int MOST_STEPS = 8;
 
     /**
      * Checks the figures.
@@ -36,16 +43,19 @@ public record AcidConstants(
      * @param steps pK₁, pK₂ … each as a range
      * @param charge the charge of the acid with all its protons, 0 to 4
      * @param temperature at which they hold
+     * @param ionicStrength at which they hold
      * @param source where they were read
-     * @throws IllegalArgumentException if there is no step, a later step is not the weaker acid, the charge is out of range, or
+     * @throws IllegalArgumentException if there is no step or more than eight, a later step is not the weaker acid, the charge is out of range, or
      *     no source is named
      */
     public AcidConstants {
         Objects.requireNonNull(name, "name");
         steps = List.copyOf(new ArrayList<>(steps));
         Objects.requireNonNull(temperature, "temperature");
-        if (steps.isEmpty()) {
-            throw new IllegalArgumentException("steps is empty: an acid has at least one pK");
+        Objects.requireNonNull(ionicStrength, "ionicStrength");
+        if (steps.isEmpty() || steps.size() > MOST_STEPS) {
+            throw new IllegalArgumentException("steps of " + Excerpt.of(name) + " are " + steps.size()
+                    + ": give at least one pK and at most " + MOST_STEPS);
         }
         for (int i = 1; i < steps.size(); i++) {
             if (steps.get(i).greatest().compareTo(steps.get(i - 1).least()) < 0) {
@@ -64,7 +74,7 @@ public record AcidConstants(
     }
 
     /**
-     * An acid without charge, at 25 °C and infinite dilution unless the source says otherwise.
+     * An acid without charge, at 25 °C and infinite dilution.
      *
      * @param name the acid
      * @param source where its constants were read
@@ -73,11 +83,11 @@ public record AcidConstants(
      * @throws IllegalArgumentException if the numbers do not come in pairs
      */
     public static AcidConstants at25Celsius(String name, Source source, String... steps) {
-        return new AcidConstants(name, pairs(name, steps), 0, Amount.temperature("25 °C"), source);
+        return at25Celsius(name, source, 0, steps);
     }
 
     /**
-     * The ammonium ion of a base, at 25 °C.
+     * The ammonium ion of a base, at 25 °C and infinite dilution: its charge is the number of its steps.
      *
      * @param name the ammonium ion, or its base
      * @param source where its constants were read
@@ -86,7 +96,12 @@ public record AcidConstants(
      * @throws IllegalArgumentException if the numbers do not come in pairs
      */
     public static AcidConstants ofBaseAt25Celsius(String name, Source source, String... steps) {
-        return new AcidConstants(name, pairs(name, steps), steps.length / 2, Amount.temperature("25 °C"), source);
+        return at25Celsius(name, source, steps.length / 2, steps);
+    }
+
+    private static AcidConstants at25Celsius(String name, Source source, int charge, String... steps) {
+        return new AcidConstants(
+                name, pairs(name, steps), charge, Amount.temperature("25 °C"), IonicStrength.ZERO, source);
     }
 
     private static List<Interval<Ph>> pairs(String name, String... steps) {
@@ -96,15 +111,31 @@ public record AcidConstants(
         }
         List<Interval<Ph>> ranges = new ArrayList<>();
         for (int i = 0; i < steps.length; i += 2) {
-            Ratio pk = Ratio.parse(steps[i]);
-            Ratio off = Ratio.parse(steps[i + 1]);
-            if (off.signum() < 0) {
-                throw new IllegalArgumentException(
-                        "pK of " + Excerpt.of(name) + " may be off by " + Excerpt.of(off) + ": give 0 or more");
-            }
-            ranges.add(Interval.of(Ph.of(pk.minus(off)), Ph.of(pk.plus(off))));
+            ranges.add(range(name, steps[i], steps[i + 1]));
         }
         return ranges;
+    }
+
+    /** A pK and what it may be off by. */
+    static Interval<Ph> range(String name, String pk, String off) {
+        Ratio value = Ratio.parse(pk);
+        Ratio half = Ratio.parse(off);
+        if (half.signum() < 0) {
+            throw new IllegalArgumentException(
+                    "pK of " + Excerpt.of(name) + " may be off by " + Excerpt.of(half) + ": give 0 or more");
+        }
+        return Interval.of(Ph.of(value.minus(half)), Ph.of(value.plus(half)));
+    }
+
+    /** Whether they hold at the same temperature and ionic strength. */
+    boolean holdsBeside(AcidConstants other) {
+        return temperature.canonical().equals(other.temperature.canonical())
+                && ionicStrength.equals(other.ionicStrength);
+    }
+
+    /** Where they hold, for a message. */
+    String holdsAt() {
+        return temperature + " and ionic strength " + ionicStrength;
     }
 
     /** How many protons the acid can lose. */

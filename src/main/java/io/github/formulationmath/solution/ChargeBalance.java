@@ -1,48 +1,58 @@
 package io.github.formulationmath.solution;
 
 import io.github.formulationmath.chemistry.MolarMass;
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.PowerOfTen;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassConcentration;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The pH of a watery solution of acids, bases and salts in the ideal model: the pH at which all charges add to nothing,
  *
  * <pre>{@literal
- * F(pH) = cations − anions + h − K_w/h + Σ C (z − lost protons) = 0,  h = 10^(−pH)
+ * F(pH) = h − K_w/h + Σ C (cations + z − lost protons) = 0,  h = 10^(−pH)
  * }</pre>
  *
  * <p>F falls with the pH throughout, so that there is one root, and halving with a sign that is certain encloses it. The enclosure
  * covers the numbers given and not the model: activities, temperature and whatever else is in the product move a real pH by tenths.
  * Soaps, surfactants, proteins, and more than 5 % of alcohols or glycols are outside of it.
  *
- * <p>Each pK is a range: the pH rises with every one of them, so that both ends are corners. Concentrations are taken as given.
+ * <p>Each pK is a range, and the pH rises with every one of them. A concentration may be a range too: which of its ends makes the pH
+ * greatest depends on the pH, for an acid salt, so that F takes at every pH the end that is worse there. Both ends of the answer
+ * are so the exact ends over all the ranges. If all concentrations belong to one volume that is uncertain, give each its range: the
+ * answer is then certain, and somewhat wide.
+ *
+ * <p>All constants hold at one temperature and one ionic strength; none is moved to another.
  *
  * <p>Immutable.
  */
 public final class ChargeBalance {
 
     private static final Ratio LITRE = Ratio.of(1000);
-    private static final Ratio FINEST = Ratio.parse("1e-9");
+    private static final long FINEST = 1_000_000_000L;
+    private static final Ratio ACID_END = Ratio.ZERO;
+    private static final Ratio ALKALINE_END = Ratio.of(14);
 
-    private final Interval<Ph> water;
-    private final List<Dissolved> acids;
-    private final Ratio cations;
+    private static final long LAST = 14 * FINEST;
 
-    /** An acid in whatever form, in mol/L. */
-    private record Dissolved(AcidConstants acid, Ratio molesPerLitre) implements Serializable {}
+    /** 10^(−2^k billionths), for k from 0: together they reach beyond a pH of 14. */
+    private static final List<Enclosure> STEPS = IntStream.range(0, 34)
+            .mapToObj(k -> Enclosure.tenTo(Ratio.of(-(1L << k), FINEST)))
+            .toList();
 
-    private ChargeBalance(Interval<Ph> water, List<Dissolved> acids, Ratio cations) {
+    private final AcidConstants water;
+    private final List<Dissolved> dissolved;
+
+    /** In mol/L, with the cations that one formula unit brings; without constants it is nothing but these. */
+    private record Dissolved(@Nullable AcidConstants acid, Interval<Ratio> moles, int cations) {}
+
+    private ChargeBalance(AcidConstants water, List<Dissolved> dissolved) {
         this.water = water;
-        this.acids = List.copyOf(acids);
-        this.cations = cations;
+        this.dissolved = List.copyOf(dissolved);
     }
 
     /**
@@ -56,24 +66,47 @@ public final class ChargeBalance {
         if (ionProduct.protons() != 1) {
             throw new IllegalArgumentException("ionProduct has " + ionProduct.protons() + " steps: pK_w is one number");
         }
-        return new ChargeBalance(ionProduct.steps().get(0), List.of(), Ratio.ZERO);
+        return new ChargeBalance(ionProduct, List.of());
     }
 
     /**
      * With an acid, or with a base given as the ammonium ion that it becomes.
      *
-     * @param acid its constants
+     * @param acid its constants, at the temperature and ionic strength of the ion product
      * @param molarMass of what is dissolved
      * @param concentration of what is dissolved
      * @param cations how many charges of strong cations one formula unit brings: 0 for the acid itself, 1 for its potassium salt; −1
      *     for the hydrochloride of an amine, and minus its charge for a free base
      * @return the solution with it
+     * @throws IllegalArgumentException if the constants hold elsewhere than the ion product
      */
     public ChargeBalance with(AcidConstants acid, MolarMass molarMass, MassConcentration concentration, int cations) {
-        Ratio moles = moles(molarMass, concentration);
-        List<Dissolved> more = new ArrayList<>(acids);
-        more.add(new Dissolved(Objects.requireNonNull(acid, "acid"), moles));
-        return new ChargeBalance(water, more, this.cations.plus(moles.times(cations)));
+        return with(acid, molarMass, Interval.of(concentration, concentration), cations);
+    }
+
+    /**
+     * With an acid whose concentration is a range.
+     *
+     * @param acid its constants, at the temperature and ionic strength of the ion product
+     * @param molarMass of what is dissolved
+     * @param concentration the least and the greatest concentration of what is dissolved
+     * @param cations how many charges of strong cations one formula unit brings
+     * @return the solution with it
+     * @throws IllegalArgumentException if the constants hold elsewhere than the ion product
+     */
+    public ChargeBalance with(
+            AcidConstants acid, MolarMass molarMass, Interval<MassConcentration> concentration, int cations) {
+        requireBesideWater(acid);
+        return plus(new Dissolved(acid, moles(molarMass, concentration), cations));
+    }
+
+    private void requireBesideWater(AcidConstants acid) {
+        if (!acid.holdsBeside(water)) {
+            throw new IllegalArgumentException("the constants of " + Excerpt.of(acid.name()) + " hold at "
+                    + acid.holdsAt() + ", the ion product at " + water.holdsAt()
+                    + ": take the values that were measured at the same, for constants are not moved from one to"
+                    + " another");
+        }
     }
 
     /**
@@ -85,114 +118,168 @@ public final class ChargeBalance {
      * @return the solution with it
      */
     public ChargeBalance withStrong(MolarMass molarMass, MassConcentration concentration, int charges) {
-        return new ChargeBalance(
-                water, acids, cations.plus(moles(molarMass, concentration).times(charges)));
+        return withStrong(molarMass, Interval.of(concentration, concentration), charges);
     }
 
-    private static Ratio moles(MolarMass molarMass, MassConcentration concentration) {
-        return Objects.requireNonNull(concentration, "concentration")
-                .gramsPerMillilitre()
-                .times(LITRE)
-                .dividedBy(Objects.requireNonNull(molarMass, "molarMass").gramsPerMole());
+    /**
+     * With a strong base whose concentration is a range.
+     *
+     * @param molarMass of what is dissolved, such as NaOH
+     * @param concentration the least and the greatest concentration of what is dissolved
+     * @param charges how many charges one formula unit brings, 1 for NaOH; negative for a strong acid
+     * @return the solution with it
+     */
+    public ChargeBalance withStrong(MolarMass molarMass, Interval<MassConcentration> concentration, int charges) {
+        return plus(new Dissolved(null, moles(molarMass, concentration), charges));
+    }
+
+    private ChargeBalance plus(Dissolved one) {
+        List<Dissolved> more = new ArrayList<>(dissolved);
+        more.add(one);
+        return new ChargeBalance(water, more);
+    }
+
+    private static Interval<Ratio> moles(MolarMass molarMass, Interval<MassConcentration> concentration) {
+        Ratio perGramPerMillilitre = LITRE.dividedBy(molarMass.gramsPerMole());
+        return Interval.of(
+                concentration.least().gramsPerMillilitre().times(perGramPerMillilitre),
+                concentration.greatest().gramsPerMillilitre().times(perGramPerMillilitre));
     }
 
     /**
      * The pH of the ideal model.
      *
-     * @return an interval that holds it for every pK in its range, its ends certain
+     * @return an interval that holds it for every value in the ranges given, each end less than 10⁻⁸ outside the exact one
+     * @throws IllegalArgumentException if it may lie outside 0 to 14
      */
     public Interval<Ph> ph() {
-        return Interval.of(Ph.of(root(false, false)), Ph.of(root(true, true)));
+        return Interval.of(
+                root(new Corner(false)).least(), root(new Corner(true)).greatest());
     }
 
-    /** An end of the enclosure, all pK at one of their ends. */
-    private Ratio root(boolean weaker, boolean upper) {
-        Ratio low = Ratio.of(-2);
-        Ratio high = Ratio.of(16);
-        while (high.minus(low).compareTo(FINEST) > 0) {
-            Ratio middle = low.plus(high).dividedBy(2);
-            Bounds charge = charge(middle, weaker);
-            if (charge.lower().orElseThrow().signum() > 0) {
-                low = middle;
-            } else if (charge.upper().orElseThrow().signum() < 0) {
-                high = middle;
-            } else {
-                break;
+    /** One end of the ranges: the pH is built up from powers of two of a billionth, as long as F stays above zero. */
+    private static Interval<Ph> root(Corner corner) {
+        if (!corner.charge(Enclosure.tenTo(ACID_END.unaryMinus())).isPositive()
+                || !corner.charge(Enclosure.tenTo(ALKALINE_END.unaryMinus())).isNegative()) {
+            throw new IllegalArgumentException(
+                    "the pH may lie outside 0 to 14: the model does not hold for solutions as strong; dilute, or look for"
+                            + " a slip in a concentration");
+        }
+        long low = 0;
+        Enclosure hydrogen = Enclosure.ONE;
+        for (int k = STEPS.size() - 1; k >= 0; k--) {
+            long next = low + (1L << k);
+            if (next >= LAST) {
+                continue;
+            }
+            Enclosure there = hydrogen.times(STEPS.get(k));
+            Enclosure charge = corner.charge(there);
+            if (charge.isPositive()) {
+                low = next;
+                hydrogen = there;
+            } else if (!charge.isNegative()) {
+                return around(corner, next);
             }
         }
-        return upper ? high : low;
+        return Interval.of(at(low), at(low + 1));
     }
 
-    /** F(pH): both ends, for powers of ten are irrational. */
-    private Bounds charge(Ratio ph, boolean weaker) {
-        Ratio pkw = (weaker ? water.greatest() : water.least()).value();
-        Bounds h = PowerOfTen.of(ph.unaryMinus());
-        Bounds oh = PowerOfTen.of(ph.minus(pkw));
-        Ratio least = cations.plus(low(h)).minus(high(oh));
-        Ratio most = cations.plus(high(h)).minus(low(oh));
-        for (Dissolved d : acids) {
-            Bounds lost = Species.at(ph, d.acid().end(weaker)).lostProtons();
-            Ratio charge = Ratio.of(d.acid().charge());
-            least = least.plus(d.molesPerLitre().times(charge.minus(high(lost))));
-            most = most.plus(d.molesPerLitre().times(charge.minus(low(lost))));
+    /** So near a root that no sign is certain; to either side F changes by more than the enclosure is wide. */
+    private static Interval<Ph> around(Corner corner, long billionths) {
+        Ph here = at(billionths);
+        return corner.charge(Enclosure.tenTo(here.value().unaryMinus())).isZero()
+                ? Interval.of(here, here)
+                : Interval.of(at(billionths - 1), at(billionths + 1));
+    }
+
+    private static Ph at(long billionths) {
+        return Ph.of(Ratio.of(billionths, FINEST));
+    }
+
+    /** F with all constants and concentrations at the ends that make it least or greatest; their powers are reckoned once. */
+    private final class Corner {
+
+        private final boolean greatest;
+        private final Enclosure ionProduct;
+        private final List<List<Enclosure>> powers = new ArrayList<>();
+
+        Corner(boolean greatest) {
+            this.greatest = greatest;
+            this.ionProduct = Enclosure.tenTo(water.end(greatest).get(0).unaryMinus());
+            for (Dissolved each : dissolved) {
+                powers.add(each.acid == null ? List.of() : Species.powers(each.acid.end(greatest)));
+            }
         }
-        return Bounds.closed(least, most);
-    }
 
-    private static Ratio low(Bounds bounds) {
-        return bounds.lower().orElseThrow();
-    }
+        /** At a concentration of hydrogen ions. */
+        Enclosure charge(Enclosure hydrogen) {
+            Enclosure tenToPh = Enclosure.ONE.dividedBy(hydrogen);
+            Enclosure sum = hydrogen.minus(ionProduct.times(tenToPh));
+            for (int i = 0; i < dissolved.size(); i++) {
+                Dissolved each = dissolved.get(i);
+                Enclosure perMole = perMole(each, tenToPh, powers.get(i));
+                Enclosure little = perMole.times(Enclosure.of(each.moles.least()));
+                Enclosure much = perMole.times(Enclosure.of(each.moles.greatest()));
+                sum = sum.plus(greatest ? little.max(much) : little.min(much));
+            }
+            return sum;
+        }
 
-    private static Ratio high(Bounds bounds) {
-        return bounds.upper().orElseThrow();
+        private Enclosure perMole(Dissolved each, Enclosure tenToPh, List<Enclosure> itsPowers) {
+            return each.acid == null
+                    ? Enclosure.of(each.cations)
+                    : Enclosure.of((long) each.cations + each.acid.charge())
+                            .minus(Species.at(tenToPh, itsPowers).lostProtons());
+        }
     }
 
     /**
      * How much of an acid, or of a base given as its ammonium ion, brings the solution to a pH: explicit, {@code C = F(pH) / (lost
-     * protons − z)}, with its cations.
+     * protons − z − cations)}.
      *
      * @param target the pH wanted
-     * @param acid the constants of what is added
+     * @param acid the constants of what is added, at the temperature and ionic strength of the ion product
      * @param molarMass of what is added
      * @param addedCations how many charges of strong cations one formula unit of it brings
-     * @return the least and the most over the ranges of the constants
-     * @throws IllegalArgumentException if it moves the pH away from the target, so that there is no such amount
+     * @return the least and the most over the ranges of the constants and concentrations
+     * @throws IllegalArgumentException if the pH lies outside 0 to 14, or the addition may move the pH away from the target, so that
+     *     there is no such amount
      */
     public Interval<MassConcentration> toReach(
             String target, AcidConstants acid, MolarMass molarMass, int addedCations) {
         Ratio ph = Ph.parse(target).value();
-        Bounds strong = needed(ph, acid, addedCations, false);
-        Bounds weak = needed(ph, acid, addedCations, true);
-        Ratio least = low(strong).min(low(weak));
-        Ratio most = high(strong).max(high(weak));
-        if (least.signum() < 0) {
-            throw new IllegalArgumentException("pH " + target + " is not reached with " + Excerpt.of(acid.name())
-                    + ": it moves the pH the other way, or the solution is there already; add a base instead of an acid, or"
-                    + " an acid instead of a base");
+        if (ph.compareTo(ACID_END) < 0 || ph.compareTo(ALKALINE_END) > 0) {
+            throw new IllegalArgumentException("target is pH " + Excerpt.of(ph) + ": it must lie between 0 and 14");
+        }
+        requireBesideWater(acid);
+        // As long as neither sign changes, the amount is monotone in every constant, so that both ends are corners.
+        Enclosure one = needed(ph, acid, addedCations, false);
+        Enclosure other = needed(ph, acid, addedCations, true);
+        Enclosure least = one.min(other);
+        if (least.low().signum() < 0) {
+            throw new IllegalArgumentException("pH " + Excerpt.of(ph) + " is not reached for certain with "
+                    + Excerpt.of(acid.name())
+                    + ": it moves the pH the other way, or the solution may be there already; add a base instead of an"
+                    + " acid, or an acid instead of a base");
         }
         Ratio grams = molarMass.gramsPerMole().dividedBy(LITRE);
         return Interval.of(
-                MassConcentration.ofGramsPerMillilitre(least.times(grams)),
-                MassConcentration.ofGramsPerMillilitre(most.times(grams)));
+                MassConcentration.ofGramsPerMillilitre(least.least().times(grams)),
+                MassConcentration.ofGramsPerMillilitre(one.max(other).greatest().times(grams)));
     }
 
-    private Bounds needed(Ratio ph, AcidConstants acid, int addedCations, boolean weaker) {
-        Bounds charge = charge(ph, weaker);
-        Bounds lost = Species.at(ph, acid.end(weaker)).lostProtons();
-        Ratio own = Ratio.of(acid.charge()).plus(Ratio.of(addedCations));
-        Ratio leastTaken = low(lost).minus(own);
-        Ratio mostTaken = high(lost).minus(own);
-        if (leastTaken.signum() * mostTaken.signum() <= 0) {
-            throw new IllegalArgumentException(Excerpt.of(acid.name())
-                    + " neither gives nor takes protons at that pH: choose another acid or base");
+    private Enclosure needed(Ratio ph, AcidConstants acid, int addedCations, boolean greatest) {
+        Enclosure charge = new Corner(greatest).charge(Enclosure.tenTo(ph.unaryMinus()));
+        Enclosure taken = Species.at(ph, acid.end(greatest))
+                .lostProtons()
+                .minus(Enclosure.of((long) acid.charge() + addedCations));
+        if (taken.isPositive()) {
+            return charge.dividedBy(taken);
         }
-        List<Ratio> corners = List.of(
-                low(charge).dividedBy(leastTaken),
-                low(charge).dividedBy(mostTaken),
-                high(charge).dividedBy(leastTaken),
-                high(charge).dividedBy(mostTaken));
-        return Bounds.closed(
-                corners.stream().reduce(Ratio::min).orElseThrow(),
-                corners.stream().reduce(Ratio::max).orElseThrow());
+        if (taken.isNegative()) {
+            return charge.negated().dividedBy(taken.negated());
+        }
+        throw new IllegalArgumentException(Excerpt.of(acid.name()) + " neither gives nor takes protons at pH "
+                + Excerpt.of(ph) + ": choose another acid or base");
     }
 }

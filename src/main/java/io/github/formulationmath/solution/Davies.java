@@ -14,16 +14,18 @@ final class Davies {
     private static final Ratio LARGEST = Ratio.parse("0.39");
     private static final int DIGITS = 20;
 
-    /** The root is rounded to twenty digits; this much more is an upper end. */
+    /** The root of a number below 1 is rounded to twenty digits; this much more is an upper end. */
     private static final Ratio ULP = Ratio.parse("1e-19");
 
     private Davies() {}
 
     /** An upper end of −log γ₁ over all ionic strengths up to one. */
-    static Ratio mostShift(Ratio molesPerLitre) {
-        if (molesPerLitre.signum() < 0 || molesPerLitre.compareTo(LARGEST) > 0) {
-            throw new IllegalArgumentException("ionic strength is " + Excerpt.of(molesPerLitre)
-                    + " mol/L: the relation is used from 0 to 0.39 mol/L; dilute, or measure the constant");
+    static Ratio mostShift(IonicStrength strength) {
+        Ratio molesPerLitre = strength.molesPerLitre();
+        if (molesPerLitre.compareTo(LARGEST) > 0) {
+            throw new IllegalArgumentException("ionic strength is " + Excerpt.of(strength)
+                    + ": the relation is used from 0 to 0.39 mol/L, for it turns beyond; dilute, or measure the constant"
+                    + " at that ionic strength");
         }
         if (molesPerLitre.isZero()) {
             return Ratio.ZERO;

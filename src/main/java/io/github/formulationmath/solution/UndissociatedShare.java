@@ -1,14 +1,22 @@
 package io.github.formulationmath.solution;
 
-import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.document.Document;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Wording;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 
 /**
  * How much of a preservative acid has kept all its protons at a pH, which is the form that is said to work. It is arithmetic on the
@@ -19,6 +27,9 @@ import java.util.Objects;
  * allows for what salts do to the constant; at pH 5 the second moves benzoic acid from 13.8 to 11.1 %, ten times what its constant
  * is uncertain by.
  *
+ * <p>The share is of moles of the acid, which is also the share of its mass once a salt is stated as the acid. No salt, and no pH that
+ * a product has without water.
+ *
  * <p>The measured pH is an activity, so that the constant to use with it is the mixed one: {@code pK' = pK + (1 − 2z) log γ₁} for a
  * step from charge z, with Davies' {@code log γ₁ = −0.509 (√I/(1 + √I) − 0.3 I)} at 25 °C (the figure 0.509 is from memory
  * and not of the law; it turns at I = 0.395, beyond which it is refused).
@@ -28,6 +39,9 @@ import java.util.Objects;
 public final class UndissociatedShare {
 
     private static final Ratio ZERO_PH = Ratio.ZERO;
+    private static final Ratio DAVIES_KELVIN = Amount.temperature("25 °C").canonical();
+    private static final int FINEST = 1000;
+    private static final Rounding PERCENT = Rounding.toDecimalPlaces(2);
     private static final Ratio FOURTEEN = Ratio.of(14);
 
     private final AcidConstants acid;
@@ -70,14 +84,22 @@ public final class UndissociatedShare {
     }
 
     /**
-     * The share if salts make an ionic strength of anything up to I.
+     * The share if salts make an ionic strength of anything from 0 up to I.
      *
-     * @param molesPerLitre I in mol/L, such as {@code "0.1"}, from 0 to 0.39
-     * @return the least and the greatest share, a little outside the exact ends
-     * @throws IllegalArgumentException if I lies outside
+     * @param most I, such as 0.1 mol/L, at most 0.39 mol/L
+     * @return the least and the greatest share. Steps whose constants move in opposite directions, as of an amino acid, are each
+     *     taken at their worse end, so that the interval is certain and may be wider than what one ionic strength can do
+     * @throws IllegalArgumentException if I lies outside, or the constants hold at another ionic strength than 0 or elsewhere than
+     *     at 25 °C
      */
-    public Interval<MassFraction> upToIonicStrength(String molesPerLitre) {
-        Ratio shift = Davies.mostShift(Ratio.parse(molesPerLitre));
+    public Interval<MassFraction> upToIonicStrength(IonicStrength most) {
+        if (!acid.ionicStrength().equals(IonicStrength.ZERO)
+                || !acid.temperature().canonical().equals(DAVIES_KELVIN)) {
+            throw new IllegalArgumentException("the constants of " + Excerpt.of(acid.name()) + " hold at "
+                    + acid.holdsAt() + ": only those at 25 °C and ionic strength 0 mol/L can be moved to another ionic"
+                    + " strength; take such a row");
+        }
+        Ratio shift = Davies.mostShift(most);
         return Interval.of(
                 share(ph.greatest(), shifted(acid.end(false), shift, false), false),
                 share(ph.least(), shifted(acid.end(true), shift, true), true));
@@ -96,40 +118,145 @@ public final class UndissociatedShare {
     }
 
     private static MassFraction share(Ph at, List<Ratio> pks, boolean most) {
-        Bounds share = Species.at(at.value(), pks).undissociated();
-        return MassFraction.of((most ? share.upper() : share.lower()).orElseThrow());
+        Enclosure share = Species.at(at.value(), pks).undissociated();
+        return MassFraction.of(most ? share.greatest() : share.least());
     }
 
     /**
-     * The pH at which at least a share of a monoprotic acid is undissociated: {@code pH ≤ pK − log₁₀(x/(1 − x))}.
+     * The pH up to which at least a share of an acid is undissociated; for one step {@code pH ≤ pK − log₁₀(x/(1 − x))}.
      *
-     * @param acid the constants of an acid with one step
+     * @param acid the constants
      * @param share such as {@code "50 %"}, above 0 and below 100 %
-     * @return the pH up to which it is sure, to a thousandth, rounded down
-     * @throws IllegalArgumentException if the acid has more steps, or the share is 0 or the whole
+     * @return the pH up to which it is sure for every value of the constants, to a thousandth, rounded down
+     * @throws IllegalArgumentException if the share is 0 or the whole, or is sure at no pH from 0 to 14
      */
     public static Ph highestPh(AcidConstants acid, String share) {
-        MassFraction wanted = MassFraction.parse(share);
-        if (acid.protons() != 1) {
-            throw new IllegalArgumentException(Excerpt.of(acid.name()) + " has " + acid.protons()
-                    + " steps: the pH for a share is told of an acid with one");
+        Ratio wanted = between(share);
+        List<Ratio> strongest = acid.end(false);
+        int last = last(
+                thousandths -> Species.at(Ratio.of(thousandths, FINEST), strongest)
+                                .undissociated()
+                                .least()
+                                .compareTo(wanted)
+                        >= 0,
+                acid,
+                share);
+        return Ph.of(Ratio.of(last, FINEST));
+    }
+
+    /**
+     * The pH from which at least a share of a base is free of protons.
+     *
+     * @param base the constants of its ammonium ion
+     * @param share such as {@code "50 %"}, above 0 and below 100 %
+     * @return the pH from which it is sure for every value of the constants, to a thousandth, rounded up
+     * @throws IllegalArgumentException if these are not the constants of a base, the share is 0 or the whole, or is sure at no pH
+     *     from 0 to 14
+     */
+    public static Ph lowestPh(AcidConstants base, String share) {
+        if (base.charge() != base.protons()) {
+            throw new IllegalArgumentException(Excerpt.of(base.name()) + " has charge " + base.charge() + " and "
+                    + base.protons() + " protons to lose: a base without charge is left of an ion that has as many of"
+                    + " both; for an acid ask highestPh");
         }
+        Ratio wanted = between(share);
+        List<Ratio> weakest = base.end(true);
+        int most = FOURTEEN.times(FINEST).numerator().intValueExact();
+        int back = last(
+                thousandths -> Species.at(Ratio.of((long) most - thousandths, FINEST), weakest)
+                                .bare()
+                                .least()
+                                .compareTo(wanted)
+                        >= 0,
+                base,
+                share);
+        return Ph.of(Ratio.of((long) most - back, FINEST));
+    }
+
+    private static Ratio between(String share) {
+        MassFraction wanted = MassFraction.parse(share);
         if (wanted.equals(MassFraction.ZERO) || wanted.equals(MassFraction.WHOLE)) {
             throw new IllegalArgumentException(
                     "share is " + wanted + ": no pH has exactly that; it must lie between 0 and 100 %");
         }
+        return wanted.fraction();
+    }
+
+    /** The last thousandth for which something holds that holds up to some place and not beyond. */
+    private static int last(IntPredicate holds, AcidConstants acid, String share) {
         int low = 0;
-        int high = 14_000;
+        int high = FOURTEEN.times(FINEST).numerator().intValueExact() + 1;
+        if (!holds.test(low)) {
+            throw new IllegalArgumentException("a share of " + Excerpt.of(share) + " of " + Excerpt.of(acid.name())
+                    + " is sure at no pH from 0 to 14: ask for a smaller share");
+        }
         while (high - low > 1) {
             int middle = (low + high) >>> 1;
-            MassFraction least = share(Ph.of(Ratio.of(middle, 1000)), acid.end(false), false);
-            if (least.compareTo(wanted) >= 0) {
+            if (holds.test(middle)) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        return Ph.of(Ratio.of(low, 1000));
+        return low;
+    }
+
+    /**
+     * Whether the undissociated acid is more than water dissolves: then it comes out as crystals, and is missing.
+     *
+     * @param asAcid the least and the greatest concentration of the acid in all its forms, stated as the acid
+     * @param solubility of the acid itself in the water phase, from a source of the caller's; there is no default
+     * @return a warning; empty if it stays dissolved for every value in the ranges
+     */
+    public Optional<Phrase> crystallises(Interval<MassConcentration> asAcid, MassConcentration solubility) {
+        Interval<MassFraction> share = ideal();
+        Ratio least = share.least().fraction().times(asAcid.least().gramsPerMillilitre());
+        Ratio most = share.greatest().fraction().times(asAcid.greatest().gramsPerMillilitre());
+        if (most.compareTo(solubility.gramsPerMillilitre()) <= 0) {
+            return Optional.empty();
+        }
+        String key = least.compareTo(solubility.gramsPerMillilitre()) > 0
+                ? "solution.crystallises"
+                : "solution.may-crystallise";
+        return Optional.of(Phrase.of(key, acid.name(), solubility.toString()));
+    }
+
+    /**
+     * Both lines to be printed together, with what they do not tell.
+     *
+     * @param most the greatest ionic strength of the product
+     * @param wording the language
+     * @return the document; lower ends are rounded down and upper ends up
+     * @throws IllegalArgumentException if the constants cannot be moved to that ionic strength
+     */
+    public Document document(IonicStrength most, Wording wording) {
+        Document document = Document.titled(wording.say("solution.share.title", acid.name()), wording.say("language"))
+                .fact(wording.say("solution.share.ph"), between(ph))
+                .fact(
+                        wording.say("solution.share.constants"),
+                        wording.say(
+                                "solution.share.holds-at",
+                                acid.steps().stream()
+                                        .map(UndissociatedShare::between)
+                                        .collect(Collectors.joining("; ")),
+                                acid.temperature().toString(),
+                                acid.ionicStrength().toString()))
+                .fact(wording.say("solution.share.source"), acid.source().citation())
+                .fact(wording.say("solution.share.ideal"), percent(ideal()))
+                .fact(wording.say("solution.share.salted", most.toString()), percent(upToIonicStrength(most)));
+        for (Phrase phrase : notCovered()) {
+            document = document.caution(wording.text(phrase));
+        }
+        return document;
+    }
+
+    private static String between(Interval<Ph> range) {
+        return range.least() + " – " + range.greatest();
+    }
+
+    private static String percent(Interval<MassFraction> share) {
+        return PERCENT.with(RoundingMode.FLOOR).format(share.least().percent()) + " – "
+                + PERCENT.with(RoundingMode.CEILING).format(share.greatest().percent()) + " %";
     }
 
     /**

@@ -38,7 +38,7 @@ final class Ladder {
                     "weighing",
                     "plan",
                     "limit"),
-            may("solution", "number", "csv", "reckoning", "quantity", "chemistry", "weighing"),
+            may("solution", "number", "csv", "document", "reckoning", "quantity", "chemistry", "weighing"),
             may("emulsion", "number", "reckoning", "quantity", "weighing", "soap"),
             may("choice", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan", "size"),
             may("pot", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan"),
