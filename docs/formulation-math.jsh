@@ -6,6 +6,7 @@ import io.github.formulationmath.csv.*;
 import io.github.formulationmath.document.*;
 import io.github.formulationmath.emulsion.*;
 import io.github.formulationmath.exercise.*;
+import io.github.formulationmath.emulsion.*;
 import io.github.formulationmath.formula.*;
 import io.github.formulationmath.limit.*;
 import io.github.formulationmath.label.*;

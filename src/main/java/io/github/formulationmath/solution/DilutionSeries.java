@@ -24,7 +24,7 @@ import javax.measure.quantity.Mass;
 public final class DilutionSeries {
 
     private static final Symbol START = Symbol.of("w", "stock-strength", Kind.SHARE);
-    private static final Symbol FACTOR = Symbol.of("f", "dilution-factor", Kind.NUMBER);
+    private static final Symbol FACTOR = Symbol.of("f", "dilution-step", Kind.NUMBER);
     private static final Symbol AFTER = Symbol.of("W", "step-strength", Kind.SHARE);
     private static final Symbol MADE = Symbol.of("M", "blend-mass", Kind.MASS);
     private static final Symbol TAKEN = Symbol.of("x", "step-mass", Kind.MASS);
