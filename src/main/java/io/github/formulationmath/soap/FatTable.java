@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
  * <p>The table that comes with the library is small, for only what was read is in it; {@code docs/soap-data.md} of the
  * project tells what is missing. A table of one's own has the same columns and is read the same way.
  *
- * <p>Example: {@code FatTable.bundled().entry("Copernicia Cerifera Wax", "USP 35").ofConformingLot()} is 78 to 95 mg KOH/g.
+ * <p>Example: {@code FatTable.bundled().entry("Carnauba wax", "USP 35").range().least()} is 78 mg KOH/g.
  *
  * <p>Immutable and thread-safe.
  *
