@@ -5,7 +5,6 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.reckoning.Source;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
@@ -18,7 +17,7 @@ import javax.measure.quantity.Mass;
  * @param price what a gram costs; empty if it costs nothing
  * @param source where the value was read
  */
-public record Emulsifier(String name, Interval<Hlb> hlb, Optional<Money> price, Source source) implements Serializable {
+public record Emulsifier(String name, Interval<Hlb> hlb, Optional<Money> price, Source source) {
 
     /**
      * Checks presence.

@@ -10,7 +10,6 @@ import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.quantity.VolumeFraction;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
@@ -27,8 +26,7 @@ import javax.measure.quantity.Mass;
  * @param price what a gram costs, in the currency of the others; empty if it costs nothing
  */
 public record Stock(
-        String name, Interval<MassFraction> strength, Optional<Amount<Mass>> available, Optional<Money> price)
-        implements Serializable {
+        String name, Interval<MassFraction> strength, Optional<Amount<Mass>> available, Optional<Money> price) {
 
     /**
      * Checks the figures.
