@@ -188,4 +188,9 @@ public final class AcidTable {
         }
         return found;
     }
+
+    @Override
+    public String toString() {
+        return "constants of " + String.join(", ", acids());
+    }
 }

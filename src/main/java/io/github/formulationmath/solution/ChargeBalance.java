@@ -282,4 +282,9 @@ public final class ChargeBalance {
         throw new IllegalArgumentException(Excerpt.of(acid.name()) + " neither gives nor takes protons at pH "
                 + Excerpt.of(ph) + ": choose another acid or base");
     }
+
+    @Override
+    public String toString() {
+        return "water with " + dissolved.size() + " dissolved, at " + water.holdsAt();
+    }
 }

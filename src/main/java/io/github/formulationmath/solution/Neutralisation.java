@@ -138,4 +138,9 @@ public final class Neutralisation {
         }
         return base.gramsPerMole().dividedBy(taken);
     }
+
+    @Override
+    public String toString() {
+        return molesPerGram + " mol of protons per g";
+    }
 }

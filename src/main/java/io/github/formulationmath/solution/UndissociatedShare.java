@@ -267,4 +267,9 @@ public final class UndissociatedShare {
     public List<Phrase> notCovered() {
         return List.of(Phrase.of("solution.share-is-not-efficacy"), Phrase.of("solution.ideal-model"));
     }
+
+    @Override
+    public String toString() {
+        return acid.name() + " at pH " + between(ph);
+    }
 }
