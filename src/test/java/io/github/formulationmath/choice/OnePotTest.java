@@ -236,7 +236,8 @@ final class OnePotTest {
             int place = line.line().line().index();
             List<Integer> usable = new ArrayList<>();
             for (int number = 0; number < one.stations.size(); number++) {
-                BalanceAssignment.AssignedLine.Candidate candidate = line.candidates().get(number);
+                BalanceAssignment.AssignedLine.Candidate candidate =
+                        line.candidates().get(number);
                 int twice = one.twiceError(place, number, pot);
                 assertThat(candidate.isUsable()).isEqualTo(twice >= 0);
                 if (twice >= 0) {
@@ -255,7 +256,8 @@ final class OnePotTest {
     void no_balance_under_the_pot_has_to_read_more_than_it_carries(@ForAll("cases") Case one) {
         BalanceAssignment assignment = one.assignment();
         Ratio read = Ratio.ZERO;
-        for (BalanceAssignment.AssignedLine line : assignment.unassigned().isEmpty() ? assignment.lines() : List.<BalanceAssignment.AssignedLine>of()) {
+        for (BalanceAssignment.AssignedLine line :
+                assignment.unassigned().isEmpty() ? assignment.lines() : List.<BalanceAssignment.AssignedLine>of()) {
             read = read.plus(line.addition().reading().canonical());
             WeighingStation station = line.station();
             if (!station.method().usesBoat()) {

@@ -47,7 +47,8 @@ final class BudgetPerLine {
     private BudgetPerLine() {}
 
     private static MadeMasses made(List<BalanceAssignment.AssignedLine> lines) {
-        return MadeMasses.of(lines.stream().map(BalanceAssignment.AssignedLine::addition).toList());
+        return MadeMasses.of(
+                lines.stream().map(BalanceAssignment.AssignedLine::addition).toList());
     }
 
     private static List<BalanceAssignment.AssignedLine> assigned() {

@@ -126,9 +126,12 @@ public final class BatchRecordTest {
                 .extracting(VersionComparison.LineDifference::name, VersionComparison.LineDifference::change)
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("Aqua", VersionComparison.LineDifference.Change.CHANGED),
-                        org.assertj.core.groups.Tuple.tuple("Glycerin", VersionComparison.LineDifference.Change.CHANGED),
-                        org.assertj.core.groups.Tuple.tuple("Glyceryl Stearate SE", VersionComparison.LineDifference.Change.REMOVED),
-                        org.assertj.core.groups.Tuple.tuple("Tocopherol", VersionComparison.LineDifference.Change.ADDED));
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Glycerin", VersionComparison.LineDifference.Change.CHANGED),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Glyceryl Stearate SE", VersionComparison.LineDifference.Change.REMOVED),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Tocopherol", VersionComparison.LineDifference.Change.ADDED));
         assertThat(comparison.lines().stream()
                         .map(line -> line.difference().canonical())
                         .reduce(Ratio.ZERO, Ratio::plus))

@@ -36,10 +36,14 @@ class MonteCarloResultTest {
     @Test
     void an_interval_is_validated_up_to_the_tolerance_at_either_end() {
         MonteCarloResult result = oneToTen(true);
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.75, 8.25))).isTrue();
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3.25, 7.75))).isTrue();
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.7, 8))).isFalse();
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3, 8.3))).isFalse();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.75, 8.25)))
+                .isTrue();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3.25, 7.75)))
+                .isTrue();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.7, 8)))
+                .isFalse();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3, 8.3)))
+                .isFalse();
     }
 
     @Test

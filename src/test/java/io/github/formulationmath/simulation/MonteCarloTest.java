@@ -49,7 +49,8 @@ class MonteCarloTest {
         assertThat(result.tolerance()).isEqualTo(0.05);
         assertThat(result.estimate()).isCloseTo(0, within(0.05));
         assertThat(result.standardUncertainty()).isCloseTo(2.00, within(0.05));
-        assertThat(result.validates(MonteCarloResult.CoverageInterval.around(0, 3.92))).isTrue();
+        assertThat(result.validates(MonteCarloResult.CoverageInterval.around(0, 3.92)))
+                .isTrue();
         assertThat(result.shortestInterval().length()).isCloseTo(7.84, within(0.1));
     }
 
@@ -205,7 +206,8 @@ class MonteCarloTest {
         assertThatThrownBy(() -> simulation.withProbability(0.9999999).run()).hasMessageContaining("blocks of");
         assertThatThrownBy(() -> InputQuantity.rectangular(1, 0)).hasMessageContaining("scale");
         assertThatThrownBy(() -> InputQuantity.normal(Double.NaN, 1)).hasMessageContaining("middle");
-        assertThatThrownBy(() -> new MonteCarloResult.CoverageInterval(1, Double.NaN)).hasMessageContaining("inside");
+        assertThatThrownBy(() -> new MonteCarloResult.CoverageInterval(1, Double.NaN))
+                .hasMessageContaining("inside");
     }
 
     private static List<InputQuantity> copies(InputQuantity input, int count) {
@@ -219,6 +221,7 @@ class MonteCarloTest {
             assertThatThrownBy(() -> MonteCarloResult.CoverageInterval.around(bad[0], bad[1]))
                     .isInstanceOf(IllegalArgumentException.class);
         }
-        assertThat(MonteCarloResult.CoverageInterval.around(1, 0.5)).isEqualTo(new MonteCarloResult.CoverageInterval(0.5, 1.5));
+        assertThat(MonteCarloResult.CoverageInterval.around(1, 0.5))
+                .isEqualTo(new MonteCarloResult.CoverageInterval(0.5, 1.5));
     }
 }
