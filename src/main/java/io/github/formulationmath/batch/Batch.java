@@ -1,10 +1,8 @@
 package io.github.formulationmath.batch;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
-import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
@@ -95,13 +93,7 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
      * @return the formula in masses
      */
     public Formula asMasses() {
-        FormulaBuilder masses = Formula.inMasses(formula.name());
-        for (Phase phase : formula.phases()) {
-            masses.phase(phase.name());
-            phase.lines()
-                    .forEach(line -> masses.line(line.ingredient(), line(line).mass()));
-        }
-        return masses.build();
+        return formula.withMasses(line -> line(line).mass());
     }
 
     /** The mass of the whole batch. */

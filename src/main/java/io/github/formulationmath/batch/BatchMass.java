@@ -57,7 +57,7 @@ final class BatchMass {
                 shares.add(r.known(each));
             }
         }
-        return r.quotient(inStock, shares.size() == 1 ? shares.get(0) : r.sum(shares));
+        return r.quotient(inStock, r.sum(shares));
     }
 
     private static <V> V of(Reckoning<V> r, BatchSize.OfVolume size, Formula formula) {

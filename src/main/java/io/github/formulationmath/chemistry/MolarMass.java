@@ -87,7 +87,7 @@ public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements
     private <V> V gramsPerMoleIn(Reckoning<V> r) {
         List<V> parts = new ArrayList<>(formula.counts().size());
         formula.counts().forEach((element, count) -> parts.add(part(r, element, count)));
-        return r.named(MOLAR_MASS, formula, parts.size() == 1 ? parts.get(0) : r.sum(parts));
+        return r.named(MOLAR_MASS, formula, r.sum(parts));
     }
 
     private <V> V part(Reckoning<V> r, String element, Ratio count) {

@@ -37,7 +37,7 @@ import javax.measure.quantity.Mass;
  *
  * <p>Mixing a stock evenly is part of the work and not of this arithmetic. Source: aliquot method of pharmacy.
  */
-public sealed interface Predilution permits PredilutionPlan, NoPredilution {
+public sealed interface Predilution permits PredilutionPlan, Predilution.None {
 
     /** The largest dilution that is tried for a tolerance. */
     int MOST_PARTS = 10_000;
@@ -66,7 +66,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         }
         Ratio undiluted = PredilutionPlan.undilutedError(target, balance);
         if (undiluted.compareTo(tolerances.fraction(line)) <= 0) {
-            return new NoPredilution(Phrase.of(
+            return new None(Phrase.of(
                     "predilution.within-undiluted",
                     line.name(),
                     target.mass().toString(),
@@ -78,7 +78,7 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
                 return plan.orTooLittleCarrier();
             }
         }
-        return new NoPredilution(Phrase.of(
+        return new None(Phrase.of(
                 "predilution.too-many-parts", line.name(), target.mass().toString(), Integer.toString(MOST_PARTS)));
     }
 
@@ -100,10 +100,17 @@ public sealed interface Predilution permits PredilutionPlan, NoPredilution {
         Ratio least = Amount.requirePositive("leastWeighed", leastWeighed).canonical();
         Ratio factor = least.dividedBy(target.mass().canonical()).ceil();
         if (factor.compareTo(Ratio.ONE) <= 0) {
-            return new NoPredilution(Phrase.of(
+            return new None(Phrase.of(
                     "predilution.not-needed", line.name(), target.mass().toString(), leastWeighed.toString()));
         }
         return new PredilutionPlan(target, giver, Objects.requireNonNull(balance, "balance"), least, factor)
                 .orTooLittleCarrier();
     }
+
+    /**
+     * Why a line is not pre-diluted: it is large enough as it is, or the line that should give the diluent is too small.
+     *
+     * @param reason the reason in words
+     */
+    record None(Phrase reason) implements Predilution {}
 }

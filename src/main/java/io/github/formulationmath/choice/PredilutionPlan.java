@@ -114,7 +114,7 @@ public final class PredilutionPlan implements Predilution, Explained {
         if (diluent.compareTo(carrier.mass().canonical()) <= 0) {
             return this;
         }
-        return new NoPredilution(Phrase.of(
+        return new Predilution.None(Phrase.of(
                 "predilution.carrier-too-small",
                 carrier.name(),
                 carrier.mass().toString(),

@@ -16,15 +16,15 @@ record StationTrial(
         BatchLine line, PotContent before, @Nullable Vessel pot, Tolerances tolerances) {
 
     /** What speaks against a station, or for it. */
-    AssignedLine.Candidate at(WeighingStation station) {
-        Amount<Dimensionless> error = AssignedLine.relativeError(line, station);
+    BalanceAssignment.AssignedLine.Candidate at(WeighingStation station) {
+        Amount<Dimensionless> error = BalanceAssignment.AssignedLine.relativeError(line, station);
         Phrase against = against(station, error.canonical());
         if (against != null) {
-            return new AssignedLine.Candidate(station, against, error, false);
+            return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
         }
         String most =
                 Amount.grams(line.mass().canonical().times(error.canonical())).toString();
-        return new AssignedLine.Candidate(station, Phrase.of("station.carries", line.name(), most), error, true);
+        return new BalanceAssignment.AssignedLine.Candidate(station, Phrase.of("station.carries", line.name(), most), error, true);
     }
 
     private @Nullable Phrase against(WeighingStation station, Ratio error) {
@@ -65,7 +65,7 @@ record StationTrial(
     }
 
     private Ratio reading(WeighingStation station) {
-        return AssignedLine.addition(line, station).reading().canonical();
+        return BalanceAssignment.AssignedLine.addition(line, station).reading().canonical();
     }
 
     private static @Nullable Ratio room(WeighingStation station) {

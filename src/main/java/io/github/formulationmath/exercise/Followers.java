@@ -1,9 +1,7 @@
 package io.github.formulationmath.exercise;
 
-import io.github.formulationmath.reckoning.Applied;
 import io.github.formulationmath.reckoning.Arithmetic;
-import io.github.formulationmath.reckoning.FunctionOperation;
-import io.github.formulationmath.reckoning.RoundingOperation;
+import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Working;
@@ -66,7 +64,7 @@ final class Followers {
             Term term = open.pop();
             if (term instanceof Step step && !found.contains(step)) {
                 found.add(step);
-            } else if (term instanceof Applied applied) {
+            } else if (term instanceof Term.Applied applied) {
                 applied.inputs().stream()
                         .filter(input -> isGivenAway(input, applied))
                         .forEach(open::push);
@@ -75,11 +73,11 @@ final class Followers {
         return found;
     }
 
-    private static boolean isGivenAway(Term input, Applied applied) {
-        if (applied.operation() instanceof FunctionOperation) {
+    private static boolean isGivenAway(Term input, Term.Applied applied) {
+        if (applied.operation() instanceof Operation.Statistic) {
             return false;
         }
-        boolean selects = applied.operation() instanceof RoundingOperation
+        boolean selects = applied.operation() instanceof Operation.Rounded
                 || applied.operation() == Arithmetic.MINIMUM
                 || applied.operation() == Arithmetic.MAXIMUM;
         return !selects || input.value().equals(applied.value());

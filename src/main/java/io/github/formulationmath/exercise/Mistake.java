@@ -2,11 +2,9 @@ package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.reckoning.Applied;
 import io.github.formulationmath.reckoning.Arithmetic;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Operation;
-import io.github.formulationmath.reckoning.RoundingOperation;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Working;
@@ -85,12 +83,12 @@ public enum Mistake {
     }
 
     private static boolean isOperation(Term term, Operation operation) {
-        return term instanceof Applied applied && applied.operation() == operation;
+        return term instanceof Term.Applied applied && applied.operation() == operation;
     }
 
     private static Optional<Wrong> wrongWhole(Step step, Working working) {
         return find(definition(step), term -> isOperation(term, Arithmetic.PRODUCT))
-                .flatMap(product -> ((Applied) product)
+                .flatMap(product -> ((Term.Applied) product)
                         .inputs().stream().filter(Mistake::isWhole).findFirst())
                 .flatMap(right -> other((Step) right, step, working)
                         .map(wrong -> new Wrong(
@@ -132,7 +130,7 @@ public enum Mistake {
                 step,
                 term -> isOperation(term, operation),
                 found -> wrong.apply(
-                        ((Applied) found).inputs().stream().map(Term::value).toList()));
+                        ((Term.Applied) found).inputs().stream().map(Term::value).toList()));
     }
 
     private static Optional<Wrong> exchanged(Step step, Predicate<Term> wanted, Function<Term, Ratio> wrong) {
@@ -156,16 +154,16 @@ public enum Mistake {
                 .or(() -> find(
                         definition(step), term -> term instanceof Step before && rounds(definition(before), wanted)))
                 .map(found -> {
-                    Applied applied = (Applied) (found instanceof Step before ? definition(before) : found);
-                    Rounding rounding = ((RoundingOperation) applied.operation()).rounding();
+                    Term.Applied applied = (Term.Applied) (found instanceof Step before ? definition(before) : found);
+                    Rounding rounding = ((Operation.Rounded) applied.operation()).rounding();
                     Ratio value = applied.inputs().get(0).value();
                     return Wrong.of(exchange(definition(step), found, wrong.apply(rounding, value)));
                 });
     }
 
     private static boolean rounds(Term term, Predicate<Rounding> wanted) {
-        return term instanceof Applied applied
-                && applied.operation() instanceof RoundingOperation r
+        return term instanceof Term.Applied applied
+                && applied.operation() instanceof Operation.Rounded r
                 && r.rounding().stepFor(Ratio.ONE).signum() > 0
                 && wanted.test(r.rounding());
     }
@@ -175,7 +173,7 @@ public enum Mistake {
         if (wanted.test(term)) {
             return Optional.of(term);
         }
-        return term instanceof Applied applied
+        return term instanceof Term.Applied applied
                 ? applied.inputs().stream()
                         .flatMap(input -> find(input, wanted).stream())
                         .findFirst()
@@ -187,7 +185,7 @@ public enum Mistake {
         if (term == part) {
             return value;
         }
-        if (!(term instanceof Applied applied)) {
+        if (!(term instanceof Term.Applied applied)) {
             return term.value();
         }
         List<Ratio> inputs = new ArrayList<>();

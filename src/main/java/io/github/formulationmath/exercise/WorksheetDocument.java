@@ -3,10 +3,10 @@ package io.github.formulationmath.exercise;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Expression;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.reckoning.Applied;
+import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Note;
 import io.github.formulationmath.reckoning.Phrase;
-import io.github.formulationmath.reckoning.RoundingOperation;
+import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reckoning.Wording;
@@ -66,13 +66,13 @@ final class WorksheetDocument {
     }
 
     private static boolean breaksTie(Step step) {
-        return step.definition().orElse(step) instanceof Applied applied
-                && applied.operation() instanceof RoundingOperation rounding
+        return step.definition().orElse(step) instanceof Term.Applied applied
+                && applied.operation() instanceof Operation.Rounded rounding
                 && breaksTie(rounding, applied.inputs().get(0).value());
     }
 
     /** Whether a number lies exactly half way between two steps, and the even one is taken. */
-    static boolean breaksTie(RoundingOperation operation, Ratio value) {
+    static boolean breaksTie(Operation.Rounded operation, Ratio value) {
         Ratio step = operation.rounding().stepFor(value);
         if (operation.rounding().mode() != RoundingMode.HALF_EVEN || step.isZero()) {
             return false;

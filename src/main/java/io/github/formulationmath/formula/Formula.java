@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -10,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -251,6 +254,31 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     public boolean has(FormulaLine line) {
         int index = Objects.requireNonNull(line, "line").index();
         return index < lines.size() && lines.get(index).equals(line);
+    }
+
+    /**
+     * The same lines in the same phases, written in masses: what is in a batch, a pot or a claim, to be checked against
+     * limits or made again. A line of which there is nothing is left out, and so is a phase without lines.
+     *
+     * @param mass what there is of a line; 0 or below for nothing
+     * @return the formula in masses
+     * @throws IllegalArgumentException if there is nothing of any line
+     */
+    public Formula withMasses(Function<FormulaLine, Amount<Mass>> mass) {
+        Objects.requireNonNull(mass, "mass");
+        FormulaBuilder masses = inMasses(name);
+        String phase = "";
+        for (FormulaLine line : lines) {
+            Amount<Mass> there = mass.apply(line);
+            if (there.signum() > 0) {
+                if (!line.phase().equals(phase)) {
+                    phase = line.phase();
+                    masses.phase(phase);
+                }
+                masses.line(line.ingredient(), there);
+            }
+        }
+        return masses.build();
     }
 
     @Serial

@@ -149,7 +149,7 @@ public final class SubstanceShare implements Subject, Explained {
     private <V> V shareIn(Reckoning<V> r) {
         List<V> contributions = new ArrayList<>(lines.size());
         lines.forEach(line -> addContributions(r, line, contributions));
-        V total = contributions.size() == 1 ? contributions.get(0) : r.sum(contributions);
+        V total = r.sum(contributions);
         return r.named(TOTAL, this, total);
     }
 

@@ -27,7 +27,7 @@ final class LabelDraft {
     private final Label label;
     private final Formula formula;
     private final @Nullable MadeMasses masses;
-    private final Map<String, List<ListedIngredient.Part>> parts = new LinkedHashMap<>();
+    private final Map<String, List<IngredientList.ListedIngredient.Part>> parts = new LinkedHashMap<>();
     private final Map<String, String> names = new LinkedHashMap<>();
     private final Set<String> colorantKeys = new HashSet<>();
 
@@ -39,19 +39,19 @@ final class LabelDraft {
 
     IngredientList list() {
         formula.lines().forEach(this::addLine);
-        List<ListedIngredient> ordered = new ArrayList<>();
-        List<ListedIngredient> free = new ArrayList<>();
-        List<ListedIngredient> colorants = new ArrayList<>();
+        List<IngredientList.ListedIngredient> ordered = new ArrayList<>();
+        List<IngredientList.ListedIngredient> free = new ArrayList<>();
+        List<IngredientList.ListedIngredient> colorants = new ArrayList<>();
         parts.forEach((key, from) -> {
-            ListedIngredient one = new ListedIngredient(names.getOrDefault(key, key), from, masses);
+            IngredientList.ListedIngredient one = new IngredientList.ListedIngredient(names.getOrDefault(key, key), from, masses);
             boolean colorant = label.colorants().contains(key)
                     || colorantKeys.contains(key)
                     || COLOUR_INDEX.matcher(key).matches();
             (colorant ? colorants : label.rule().isFree(one.share()) ? free : ordered).add(one);
         });
-        Comparator<ListedIngredient> descending = Comparator.comparing(
-                        ListedIngredient::share, Comparator.reverseOrder())
-                .thenComparing(ListedIngredient::name);
+        Comparator<IngredientList.ListedIngredient> descending = Comparator.comparing(
+                        IngredientList.ListedIngredient::share, Comparator.reverseOrder())
+                .thenComparing(IngredientList.ListedIngredient::name);
         ordered.sort(descending);
         free.sort(descending);
         colorants.sort(descending);
@@ -61,7 +61,7 @@ final class LabelDraft {
     private void addLine(FormulaLine line) {
         String word = label.perfumes().get(line.ingredient().normalName());
         if (word != null) {
-            add(word, Set.of(), new ListedIngredient.Part(line, MassFraction.WHOLE));
+            add(word, Set.of(), new IngredientList.ListedIngredient.Part(line, MassFraction.WHOLE));
         } else {
             addMaterial(line);
         }
@@ -70,7 +70,7 @@ final class LabelDraft {
             String declared = declared(one);
             if (declared != null || word == null) {
                 String name = declared == null ? one.substance().name() : declared;
-                add(name, one.keys(), new ListedIngredient.Part(line, part.getValue()));
+                add(name, one.keys(), new IngredientList.ListedIngredient.Part(line, part.getValue()));
             }
         }
     }
@@ -85,7 +85,7 @@ final class LabelDraft {
                         .keys()
                         .contains(line.ingredient().normalName()));
         if (name != null && !amongParts) {
-            add(name, Set.of(), new ListedIngredient.Part(line, MassFraction.WHOLE));
+            add(name, Set.of(), new IngredientList.ListedIngredient.Part(line, MassFraction.WHOLE));
         }
     }
 
@@ -97,7 +97,7 @@ final class LabelDraft {
                 .orElse(null);
     }
 
-    private void add(String name, Set<String> substanceKeys, ListedIngredient.Part part) {
+    private void add(String name, Set<String> substanceKeys, IngredientList.ListedIngredient.Part part) {
         String key = SubstanceName.normalise(name);
         names.putIfAbsent(key, name);
         if (!Collections.disjoint(label.colorants(), substanceKeys)) {

@@ -26,7 +26,7 @@ final class LimitCheck {
     private final Map<String, Tally> tallies = new LinkedHashMap<>();
 
     private final Set<Substance> withoutLimit = new LinkedHashSet<>();
-    private final Set<Uncounted> uncounted = new LinkedHashSet<>();
+    private final Set<LimitReport.Uncounted> uncounted = new LinkedHashSet<>();
 
     /** Substances whose number is not one that the table has for their name. */
     private final Set<Substance> conflicts = new LinkedHashSet<>();
@@ -112,15 +112,15 @@ final class LimitCheck {
         usePurpose(named);
         List<OmittedEntry> omitted = checker.table().index().omitted(named);
         if (!omitted.isEmpty()) {
-            uncounted.add(new Uncounted(substance, Uncounted.Why.NOT_TRANSCRIBED, List.of(), omitted));
+            uncounted.add(new LimitReport.Uncounted(substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), omitted));
         }
         List<UsageLimit> mentioning = checker.table().index().mentioning(named);
-        addUncounted(substance, Uncounted.Why.MENTIONED, mentioning);
+        addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, mentioning);
         if (entry == null) {
             return !omitted.isEmpty() || !mentioning.isEmpty();
         }
-        addUncounted(substance, Uncounted.Why.OTHER_PRODUCTS, entry.outside());
-        addUncounted(substance, Uncounted.Why.OTHER_PURPOSE, entry.otherPurpose());
+        addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PRODUCTS, entry.outside());
+        addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PURPOSE, entry.otherPurpose());
         if (!entry.casNumbers().isEmpty()
                 && named.cas().isPresent()
                 && !entry.casNumbers().contains(named.cas().orElseThrow())) {
@@ -129,9 +129,9 @@ final class LimitCheck {
         return true;
     }
 
-    private void addUncounted(Substance substance, Uncounted.Why why, List<UsageLimit> limits) {
+    private void addUncounted(Substance substance, LimitReport.Uncounted.Why why, List<UsageLimit> limits) {
         if (!limits.isEmpty()) {
-            uncounted.add(new Uncounted(substance, why, limits, List.of()));
+            uncounted.add(new LimitReport.Uncounted(substance, why, limits, List.of()));
         }
     }
 

@@ -55,7 +55,7 @@ record ReportText(LimitReport report, Wording wording) {
 
     private List<Phrase> findings() {
         List<Phrase> phrases = new ArrayList<>();
-        for (Uncounted finding : report.notTranscribed()) {
+        for (LimitReport.Uncounted finding : report.notTranscribed()) {
             finding.entries()
                     .forEach(entry -> phrases.add(Phrase.of(
                             "remark.not-transcribed",
@@ -63,7 +63,7 @@ record ReportText(LimitReport report, Wording wording) {
                             entry.toString(),
                             entry.reason())));
         }
-        for (Uncounted finding : report.mentioned()) {
+        for (LimitReport.Uncounted finding : report.mentioned()) {
             finding.limits().stream()
                     .map(limit -> limit.citation().toString())
                     .distinct()
@@ -85,7 +85,7 @@ record ReportText(LimitReport report, Wording wording) {
         return phrases;
     }
 
-    private static Phrase outOfScope(Uncounted finding) {
+    private static Phrase outOfScope(LimitReport.Uncounted finding) {
         String key = finding.otherPurpose()
                 ? "remark.other-purpose"
                 : finding.mustBeRead() ? "remark.read-entry" : "remark.other-products";

@@ -194,7 +194,7 @@ final class Tally implements Subject {
             V line = r.known(contribution.line());
             terms.add(contribution.isWhole() ? line : r.product(line, contribution.weight(r)));
         }
-        V sum = terms.isEmpty() ? r.literal(0) : terms.size() == 1 ? terms.get(0) : r.sum(terms);
+        V sum = terms.isEmpty() ? r.literal(0) : r.sum(terms);
         return r.named(SHARE, this, terms.isEmpty() ? sum : ofWhole(r, sum));
     }
 

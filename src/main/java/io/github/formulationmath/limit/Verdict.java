@@ -165,7 +165,7 @@ public final class Verdict implements Explained {
     /**
      * The standard uncertainty of the share.
      *
-     * @return u in percent of the whole, to {@value io.github.formulationmath.reckoning.RootOperation#DIGITS} digits; empty if nothing was weighed
+     * @return u in percent of the whole, to {@value io.github.formulationmath.reckoning.Operation.Root#DIGITS} digits; empty if nothing was weighed
      */
     public Optional<Amount<Dimensionless>> standardUncertainty() {
         Reckoning<Ratio> r = Reckoning.plain();

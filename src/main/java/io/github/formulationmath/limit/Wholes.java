@@ -137,7 +137,7 @@ final class Wholes {
             for (FormulaLine line : lines) {
                 parts.add(r.known(line));
             }
-            return r.named(SHARE, parts.size() == 1 ? parts.get(0) : r.sum(parts));
+            return r.named(SHARE, r.sum(parts));
         }
     }
 }

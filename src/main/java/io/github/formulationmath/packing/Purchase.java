@@ -117,7 +117,7 @@ public record Purchase(FormulaLine line, List<Amount<Mass>> needed, Offer offer)
             masses.add(r.known(mass));
         }
         V size = offer.packSize(r, line);
-        V sum = masses.size() == 1 ? masses.get(0) : r.sum(masses);
+        V sum = r.sum(masses);
         return r.named(COUNT, line, r.rounded(r.quotient(sum, size), UP));
     }
 

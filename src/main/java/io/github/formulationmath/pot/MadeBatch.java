@@ -1,10 +1,8 @@
 package io.github.formulationmath.pot;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
-import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
@@ -186,18 +184,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
      * @return the formula of the pot
      */
     public Formula asFormula() {
-        FormulaBuilder masses = Formula.inMasses(plan.formula().name());
-        for (Phase phase : plan.formula().phases()) {
-            List<MadeLine> there = phase.lines().stream()
-                    .map(this::line)
-                    .filter(line -> line.mass().signum() > 0)
-                    .toList();
-            if (!there.isEmpty()) {
-                masses.phase(phase.name());
-                there.forEach(line -> masses.line(line.line().ingredient(), line.mass()));
-            }
-        }
-        return masses.build();
+        return plan.formula().withMasses(line -> line(line).mass());
     }
 
     /** Where the {@link #mass()} comes from. */

@@ -37,13 +37,13 @@ final class Formulas {
 
     private Expression write(Term given, boolean numbers) {
         Term term = unwrapped(given);
-        if (!(term instanceof Applied applied)) {
+        if (!(term instanceof Term.Applied applied)) {
             return term instanceof Step step && !numbers ? symbol(step) : numerals.exact(term);
         }
-        Deque<Applied> links = new ArrayDeque<>();
+        Deque<Term.Applied> links = new ArrayDeque<>();
         Term first = term;
         // A chain of sums, or of products and quotients: its left ends are collected in a loop, however long it is.
-        while (first instanceof Applied link && level(link) < 3 && level(link) == level(applied)) {
+        while (first instanceof Term.Applied link && level(link) < 3 && level(link) == level(applied)) {
             links.push(link);
             first = unwrapped(link.inputs().get(0));
         }
@@ -54,9 +54,9 @@ final class Formulas {
         return level(applied) == 1 ? sum(begun, links, numbers) : product(begun, links, numbers);
     }
 
-    private Expression sum(Expression first, Deque<Applied> links, boolean numbers) {
+    private Expression sum(Expression first, Deque<Term.Applied> links, boolean numbers) {
         List<Expression> terms = new ArrayList<>(List.of(first));
-        for (Applied link : links) {
+        for (Term.Applied link : links) {
             UnaryOperator<Expression> sign =
                     link.operation() == Arithmetic.DIFFERENCE ? Expression::minus : UnaryOperator.identity();
             others(link).forEach(input -> terms.add(sign.apply(write(input, numbers))));
@@ -64,9 +64,9 @@ final class Formulas {
         return Expression.sum(terms);
     }
 
-    private Expression product(Expression first, Deque<Applied> links, boolean numbers) {
+    private Expression product(Expression first, Deque<Term.Applied> links, boolean numbers) {
         Expression all = first;
-        for (Applied link : links) {
+        for (Term.Applied link : links) {
             Expression other = write(others(link).get(0), numbers);
             all = link.operation() == Arithmetic.QUOTIENT
                     ? Expression.quotient(all, other)
@@ -75,19 +75,19 @@ final class Formulas {
         return all;
     }
 
-    private static List<Term> others(Applied link) {
+    private static List<Term> others(Term.Applied link) {
         return link.inputs().subList(1, link.inputs().size());
     }
 
-    private Expression enclosed(Applied applied, boolean numbers) {
+    private Expression enclosed(Term.Applied applied, boolean numbers) {
         Term input = applied.inputs().get(0);
         if (applied.operation() == Arithmetic.ABSOLUTE) {
             return Expression.absolute(write(input, numbers));
         }
-        if (applied.operation() instanceof RootOperation) {
+        if (applied.operation() instanceof Operation.Root) {
             return Expression.root(write(input, numbers));
         }
-        if (applied.operation() instanceof RoundingOperation rounding) {
+        if (applied.operation() instanceof Operation.Rounded rounding) {
             return Expression.call(
                     words.say("rounding.call"), List.of(write(input, numbers)), rounding(rounding.rounding(), input));
         }
@@ -98,7 +98,7 @@ final class Formulas {
     }
 
     private static String name(Operation operation) {
-        if (operation instanceof FunctionOperation function) {
+        if (operation instanceof Operation.Statistic function) {
             return function.function().symbol();
         }
         return operation == Arithmetic.MINIMUM ? "min" : "max";
@@ -117,7 +117,7 @@ final class Formulas {
     }
 
     /** 1 for sums, 2 for products and quotients, 3 for what holds together by itself. */
-    private static int level(Applied applied) {
+    private static int level(Term.Applied applied) {
         if (applied.operation() == Arithmetic.SUM || applied.operation() == Arithmetic.DIFFERENCE) {
             return 1;
         }
@@ -127,13 +127,13 @@ final class Formulas {
     /** A sum of one term and a rounding that rounds nothing are not written; a sum of none is 0. */
     static Term unwrapped(Term given) {
         Term term = given;
-        while (term instanceof Applied applied) {
+        while (term instanceof Term.Applied applied) {
             if (applied.operation() == Arithmetic.SUM && applied.inputs().isEmpty()) {
-                return new Literal(applied.value());
+                return new Term.Literal(applied.value());
             }
             boolean single =
                     applied.operation() == Arithmetic.SUM && applied.inputs().size() == 1;
-            boolean unrounded = applied.operation() instanceof RoundingOperation r
+            boolean unrounded = applied.operation() instanceof Operation.Rounded r
                     && r.rounding().stepFor(applied.value()).isZero();
             if (!single && !unrounded) {
                 return term;

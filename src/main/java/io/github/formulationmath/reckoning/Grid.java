@@ -38,22 +38,22 @@ final class Grid {
         if (term instanceof Step step) {
             return step.definition().map(List::of).orElse(List.of());
         }
-        return term instanceof Applied applied ? applied.inputs() : List.of();
+        return term instanceof Term.Applied applied ? applied.inputs() : List.of();
     }
 
     private Ratio work(Term term) {
         if (term instanceof Step step) {
             return step.definition().map(this::done).orElse(Ratio.ZERO);
         }
-        if (term instanceof Applied applied) {
+        if (term instanceof Term.Applied applied) {
             return work(applied);
         }
         return term.value().isInteger() ? Ratio.ONE : Ratio.ZERO;
     }
 
-    private Ratio work(Applied applied) {
+    private Ratio work(Term.Applied applied) {
         List<Term> inputs = applied.inputs();
-        if (applied.operation() instanceof RoundingOperation rounding) {
+        if (applied.operation() instanceof Operation.Rounded rounding) {
             Ratio step = rounding.rounding().stepFor(applied.value());
             return step.isZero() ? done(inputs.get(0)) : step;
         }

@@ -44,12 +44,12 @@ final class KindOf {
         if (term instanceof Step step) {
             return new Nature(Dimension.of(step.symbol().kind()), step.symbol().kind() == Kind.SHARE);
         }
-        return term instanceof Applied applied ? nature(applied) : Nature.PLAIN;
+        return term instanceof Term.Applied applied ? nature(applied) : Nature.PLAIN;
     }
 
-    private static Nature nature(Applied applied) {
+    private static Nature nature(Term.Applied applied) {
         List<Term> inputs = applied.inputs();
-        if (applied.operation() instanceof FunctionOperation) {
+        if (applied.operation() instanceof Operation.Statistic) {
             return Nature.PLAIN;
         }
         if (applied.operation() == Arithmetic.PRODUCT) {
@@ -62,7 +62,7 @@ final class KindOf {
             Nature b = nature(inputs.get(1));
             return new Nature(a.dimension().dividedBy(b.dimension()), a.share() && b.isPlain());
         }
-        if (applied.operation() instanceof RootOperation) {
+        if (applied.operation() instanceof Operation.Root) {
             Nature a = nature(inputs.get(0));
             return new Nature(a.dimension().root(), a.share());
         }

@@ -195,13 +195,13 @@ public interface Reckoning<V> {
     }
 
     /**
-     * √a, correctly rounded to {@value RootOperation#DIGITS} significant digits.
+     * √a, correctly rounded to {@value Operation.Root#DIGITS} significant digits.
      *
      * @param a the value, not negative
      * @return the root
      */
     default V root(V a) {
-        return apply(RootOperation.SQUARE_ROOT, List.of(a));
+        return apply(Operation.Root.SQUARE_ROOT, List.of(a));
     }
 
     /**
@@ -212,7 +212,7 @@ public interface Reckoning<V> {
      * @return the value
      */
     default V function(StatisticalFunction function, List<V> arguments) {
-        return apply(new FunctionOperation(function), arguments);
+        return apply(new Operation.Statistic(function), arguments);
     }
 
     /**

@@ -29,12 +29,12 @@ final class Recorder implements Reckoning<Term> {
 
     @Override
     public Term literal(Ratio value) {
-        return new Literal(value);
+        return new Term.Literal(value);
     }
 
     @Override
     public Term literal(long value) {
-        return new Literal(Ratio.of(value));
+        return new Term.Literal(Ratio.of(value));
     }
 
     @Override
@@ -79,7 +79,7 @@ final class Recorder implements Reckoning<Term> {
 
     @Override
     public Term apply(Operation operation, List<Term> inputs) {
-        return Applied.of(operation, inputs);
+        return Term.Applied.of(operation, inputs);
     }
 
     @Override
@@ -104,7 +104,7 @@ final class Recorder implements Reckoning<Term> {
 
     @Override
     public Term rounded(Term a, Rounding rounding) {
-        return apply(new RoundingOperation(rounding), List.of(a));
+        return apply(new Operation.Rounded(rounding), List.of(a));
     }
 
     @Override

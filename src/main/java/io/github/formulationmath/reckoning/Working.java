@@ -134,8 +134,8 @@ public final class Working {
     private static void check(Term whole) {
         Deque<Term> open = new ArrayDeque<>(List.of(whole));
         while (!open.isEmpty()) {
-            if (open.pop() instanceof Applied applied) {
-                Applied again = Applied.of(applied.operation(), applied.inputs());
+            if (open.pop() instanceof Term.Applied applied) {
+                Term.Applied again = Term.Applied.of(applied.operation(), applied.inputs());
                 if (!again.value().equals(applied.value())) {
                     throw new IllegalStateException(applied.operation() + " of "
                             + applied.inputs().stream().map(Term::value).toList() + " gives " + again.value()

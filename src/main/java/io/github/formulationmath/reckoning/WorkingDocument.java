@@ -99,8 +99,8 @@ final class WorkingDocument {
     private String remark(Step step) {
         if (depth != Depth.EVERYTHING
                 || numerals.isBlanked(step)
-                || !(step.definition().orElse(step) instanceof Applied applied)
-                || !(applied.operation() instanceof RoundingOperation rounding)
+                || !(step.definition().orElse(step) instanceof Term.Applied applied)
+                || !(applied.operation() instanceof Operation.Rounded rounding)
                 || rounding.rounding().stepFor(step.value()).isZero()
                 || numerals.isBlanked(applied.inputs().get(0))) {
             return "";
@@ -120,12 +120,12 @@ final class WorkingDocument {
     private List<Expression> lines(Step step) {
         // A sum of one term is that term, and its value is not printed twice.
         Term definition = Formulas.unwrapped(step.definition().orElse(step));
-        if (definition instanceof Literal || definition == step) {
+        if (definition instanceof Term.Literal || definition == step) {
             return List.of(value(step));
         }
         List<Expression> lines = new ArrayList<>();
         lines.add(Expression.relation(Formulas.symbol(step), "=", formulas.symbols(definition)));
-        if (definition instanceof Applied) {
+        if (definition instanceof Term.Applied) {
             lines.add(Expression.continued("=", formulas.numbers(definition)));
         }
         lines.add(Expression.continued(sign(definition), result(step)));
@@ -138,7 +138,7 @@ final class WorkingDocument {
         Term right = decision.right();
         List<Expression> lines = new ArrayList<>();
         lines.add(Expression.relation(formulas.symbols(left), sign, formulas.symbols(right)));
-        if (left instanceof Applied || right instanceof Applied) {
+        if (left instanceof Term.Applied || right instanceof Term.Applied) {
             lines.add(Expression.relation(formulas.numbers(left), sign, formulas.numbers(right)));
         }
         if (!anywhere(left, numerals::isBlanked) && !anywhere(right, numerals::isBlanked)) {
@@ -152,7 +152,7 @@ final class WorkingDocument {
         if (answer instanceof Step step) {
             return List.of(value(step));
         }
-        if (answer instanceof Literal) {
+        if (answer instanceof Term.Literal) {
             return List.of(Expression.continued("=", result(answer)));
         }
         Expression result = anywhere(answer, numerals::isBlanked) ? numerals.blank(answer) : result(answer);
@@ -174,8 +174,8 @@ final class WorkingDocument {
     }
 
     private static boolean isInexact(Term term) {
-        return term instanceof Applied applied
-                && (applied.operation() instanceof RootOperation || applied.operation() instanceof FunctionOperation);
+        return term instanceof Term.Applied applied
+                && (applied.operation() instanceof Operation.Root || applied.operation() instanceof Operation.Statistic);
     }
 
     /** Whether a term or one written out in it will do; works off a list, since a chain of operations may be long. */
@@ -186,7 +186,7 @@ final class WorkingDocument {
             if (wanted.test(term)) {
                 return true;
             }
-            if (term instanceof Applied applied) {
+            if (term instanceof Term.Applied applied) {
                 applied.inputs().forEach(open::push);
             }
         }

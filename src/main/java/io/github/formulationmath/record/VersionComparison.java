@@ -1,4 +1,20 @@
 package io.github.formulationmath.record;
+import javax.measure.quantity.Dimensionless;
+
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Subject;
+
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Reckoning;
+
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Origin;
+
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Explained;
+
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.number.Ratio;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
@@ -120,5 +136,107 @@ public record VersionComparison(List<LineDifference> lines) {
     @Override
     public String toString() {
         return lines.toString();
+    }
+
+    /**
+     * One line of a comparison: its share in either version, and the difference.
+     *
+     * <p>Example: 3 % before and 3.5 % after is a difference of 0.5 % of the whole.
+     *
+     * <p>Immutable and thread-safe.
+     *
+     * @param number the place of the line in the comparison, from 1
+     * @param phase the name of the phase
+     * @param name the name of the ingredient
+     * @param first the share in the first version; empty if the line does not stand there
+     * @param second the share in the second version; empty if the line does not stand there
+     */
+    public record LineDifference(
+            int number, String phase, String name, Optional<MassFraction> first, Optional<MassFraction> second)
+            implements Explained {
+
+        private static final Symbol FIRST = Symbol.of("wfirst", "share-in-first", Kind.SHARE);
+        private static final Symbol SECOND = Symbol.of("wsecond", "share-in-second", Kind.SHARE);
+        private static final Symbol DIFFERENCE = Symbol.of("Δw", "share-difference", Kind.SHARE);
+
+        /** What became of a line. */
+        public enum Change {
+            /** The share is the same, exactly. */
+            SAME,
+            /** The share is another. */
+            CHANGED,
+            /** The line stands in the second version only. */
+            ADDED,
+            /** The line stands in the first version only. */
+            REMOVED
+        }
+
+        /**
+         * Refuses null.
+         *
+         * @param number the place of the line in the comparison, from 1
+         * @param phase the name of the phase
+         * @param name the name of the ingredient
+         * @param first the share in the first version
+         * @param second the share in the second version
+         */
+        public LineDifference {
+            Objects.requireNonNull(phase, "phase");
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(first, "first");
+            Objects.requireNonNull(second, "second");
+        }
+
+        /**
+         * What became of the line.
+         *
+         * @return the change, decided exactly
+         */
+        public Change change() {
+            if (first.isEmpty()) {
+                return Change.ADDED;
+            }
+            if (second.isEmpty()) {
+                return Change.REMOVED;
+            }
+            return first.equals(second) ? Change.SAME : Change.CHANGED;
+        }
+
+        /**
+         * How far the second share is from the first; a missing line counts as 0.
+         *
+         * @return second minus first in percent of the whole, with its working; negative if the second is less
+         */
+        public Amount<Dimensionless> difference() {
+            return Amount.percent(difference(Reckoning.plain()).times(100))
+                    .withWorking(
+                            line -> Phrase.of("question.share-difference", line.name), this, LineDifference::difference);
+        }
+
+        /** Where the {@link #difference()} comes from. */
+        @Override
+        public Origin origin() {
+            return difference().origin();
+        }
+
+        private <V> V difference(Reckoning<V> r) {
+            Subject subject = Subject.of(Integer.toString(number), name);
+            V after = r.given(SECOND, subject, share(second), Source.user());
+            V before = r.given(FIRST, subject, share(first), Source.user());
+            return r.named(DIFFERENCE, subject, r.difference(after, before));
+        }
+
+        private static Ratio share(Optional<MassFraction> share) {
+            return share.map(MassFraction::fraction).orElse(Ratio.ZERO);
+        }
+
+        @Override
+        public String toString() {
+            return name + " " + change() + " " + text(first) + " -> " + text(second);
+        }
+
+        private static String text(Optional<MassFraction> share) {
+            return share.map(MassFraction::toString).orElse("none");
+        }
     }
 }

@@ -36,7 +36,7 @@ final class Stability {
     }
 
     void add(SortedTrials block) {
-        CoverageInterval interval = block.symmetric(probability);
+        MonteCarloResult.CoverageInterval interval = block.symmetric(probability);
         blocks.add(block);
         figures.add(new double[] {block.mean(), block.standardDeviation(), interval.low(), interval.high()});
         double size = block.size();

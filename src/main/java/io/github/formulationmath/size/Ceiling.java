@@ -190,7 +190,7 @@ sealed interface Ceiling extends WindowBound {
 
         private <V> V share(Reckoning<V> r) {
             List<V> shares = limit.lines().stream().map(line -> r.known(line)).toList();
-            return shares.size() == 1 ? shares.get(0) : r.sum(shares);
+            return r.sum(shares);
         }
 
         @Override

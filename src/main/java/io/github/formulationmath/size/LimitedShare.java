@@ -130,7 +130,7 @@ record LimitedShare(
         for (FormulaLine line : lines) {
             parts.add(r.product(lack(r, same, line), r.known(line)));
         }
-        return parts.size() == 1 ? parts.get(0) : r.sum(parts);
+        return r.sum(parts);
     }
 
     @Override

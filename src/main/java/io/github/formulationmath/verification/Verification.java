@@ -3,9 +3,7 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Excerpt;
@@ -245,19 +243,14 @@ public final class Verification {
             throw new IllegalStateException("the claim has " + figures.size() + " figures for "
                     + batch.lines().size() + " lines: limits need them all");
         }
-        FormulaBuilder masses = Formula.inMasses(claim.formula().name());
-        for (Phase phase : claim.formula().phases()) {
-            masses.phase(phase.name());
-            for (FormulaLine line : phase.lines()) {
-                FigureCheck check = figures.get(line.index());
-                if (check.figure().number().isZero()) {
-                    throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
-                            + Excerpt.of(check.figure()) + ": limits need more than 0");
-                }
-                masses.line(line.ingredient(), Amount.grams(check.claimed()));
+        return claim.formula().withMasses(line -> {
+            FigureCheck check = figures.get(line.index());
+            if (check.figure().number().isZero()) {
+                throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
+                        + Excerpt.of(check.figure()) + ": limits need more than 0");
             }
-        }
-        return masses.build();
+            return Amount.grams(check.claimed());
+        });
     }
 
     /**

@@ -9,7 +9,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.RootOperation;
+import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
@@ -128,7 +128,7 @@ public final class AdditionError implements Explained {
     /**
      * The standard uncertainty of the mass.
      *
-     * @return the root of the variance, to {@value RootOperation#DIGITS} digits
+     * @return the root of the variance, to {@value Operation.Root#DIGITS} digits
      */
     public Amount<Mass> uncertainty() {
         return grams(e -> e.question("question.mass-uncertainty"), AdditionError::uncertainty);

@@ -3,7 +3,7 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.RootOperation;
+import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
@@ -76,7 +76,7 @@ record ErrorTerm(
 
     /** The scale that gives the law its variance; of half a net weighing, s/√2. */
     Ratio lawScale() {
-        return isHalf ? scale.times(scale).dividedBy(2).sqrt(RootOperation.DIGITS) : scale;
+        return isHalf ? scale.times(scale).dividedBy(2).sqrt(Operation.Root.DIGITS) : scale;
     }
 
     /** How far it may go from its middle: the half-width, or k times the standard deviation. */

@@ -10,7 +10,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.RootOperation;
+import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
@@ -107,7 +107,7 @@ public final class MadeShare implements Explained {
     /**
      * The standard uncertainty of the share, within the linear approximation of the GUM.
      *
-     * @return the root of the variance in percent of the whole, to {@value RootOperation#DIGITS} digits
+     * @return the root of the variance in percent of the whole, to {@value Operation.Root#DIGITS} digits
      */
     public Amount<Dimensionless> uncertainty() {
         Ratio fraction = uncertainty(Reckoning.plain());

@@ -220,7 +220,7 @@ final class OnePotTest {
                         .reduce(Ratio.ZERO, Ratio::max))
                 .isEqualTo(best[1]);
         assertThat(assignment.lines().stream()
-                        .map(AssignedLine::station)
+                        .map(BalanceAssignment.AssignedLine::station)
                         .filter(station -> !station.method().usesBoat())
                         .map(WeighingStation::vessel)
                         .distinct())
@@ -232,11 +232,12 @@ final class OnePotTest {
     void only_what_passes_is_usable(@ForAll("cases") Case one) {
         BalanceAssignment assignment = one.assignment();
         int pot = one.best()[2].toBigDecimal().intValueExact();
-        for (AssignedLine line : assignment.lines()) {
+        for (BalanceAssignment.AssignedLine line : assignment.lines()) {
             int place = line.line().line().index();
             List<Integer> usable = new ArrayList<>();
             for (int number = 0; number < one.stations.size(); number++) {
-                AssignedLine.Candidate candidate = line.candidates().get(number);
+                BalanceAssignment.AssignedLine.Candidate candidate =
+                        line.candidates().get(number);
                 int twice = one.twiceError(place, number, pot);
                 assertThat(candidate.isUsable()).isEqualTo(twice >= 0);
                 if (twice >= 0) {
@@ -255,7 +256,8 @@ final class OnePotTest {
     void no_balance_under_the_pot_has_to_read_more_than_it_carries(@ForAll("cases") Case one) {
         BalanceAssignment assignment = one.assignment();
         Ratio read = Ratio.ZERO;
-        for (AssignedLine line : assignment.unassigned().isEmpty() ? assignment.lines() : List.<AssignedLine>of()) {
+        for (BalanceAssignment.AssignedLine line :
+                assignment.unassigned().isEmpty() ? assignment.lines() : List.<BalanceAssignment.AssignedLine>of()) {
             read = read.plus(line.addition().reading().canonical());
             WeighingStation station = line.station();
             if (!station.method().usesBoat()) {
@@ -300,7 +302,7 @@ final class OnePotTest {
                 Vessel.of("boat", "2 g").holding("40 mL", "30 mL"));
         BalanceAssignment assignment = BalanceAssignment.of(batch, List.of(boat), Tolerances.of("5 %"));
         assertThat(assignment.notConsidered()).hasSize(2);
-        AssignedLine acid = assignment.lines().get(0);
+        BalanceAssignment.AssignedLine acid = assignment.lines().get(0);
         WorkingAssertions.assertSelfChecking(acid);
         assertThat(acid.working().toString()).contains("d_pocket").doesNotContain("d =", "/ d ", "· d ");
     }

@@ -96,7 +96,7 @@ class PredilutionDeliveredTest {
                 .line("Carrier", "100000000")
                 .build();
         Batch batch = Batch.of(trace, BatchSize.ofMass("1 kg"));
-        NoPredilution none = (NoPredilution) Predilution.of(
+        Predilution.None none = (Predilution.None) Predilution.of(
                 batch,
                 trace.line("Substance"),
                 trace.line("Carrier"),

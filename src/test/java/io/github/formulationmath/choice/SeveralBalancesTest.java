@@ -56,8 +56,8 @@ class SeveralBalancesTest {
                     .forEach(candidate -> assertThat(Wording.english().text(candidate.verdict()))
                             .doesNotContain("{"));
             assertThat(line.candidates().stream()
-                            .filter(AssignedLine.Candidate::isUsable)
-                            .map(AssignedLine.Candidate::relativeError))
+                            .filter(BalanceAssignment.AssignedLine.Candidate::isUsable)
+                            .map(BalanceAssignment.AssignedLine.Candidate::relativeError))
                     .allMatch(error -> error.compareTo(line.relativeError()) >= 0);
         });
         MadeMasses made = assignment.masses();
@@ -128,10 +128,10 @@ class SeveralBalancesTest {
     @Test
     void there_may_be_nothing_to_dilute_or_nothing_to_dilute_in() {
         Balance balance = Balance.of("0.1 g", "2 kg");
-        NoPredilution notNeeded = (NoPredilution)
+        Predilution.None notNeeded = (Predilution.None)
                 Predilution.of(BATCH, LOTION.line("Oil"), LOTION.line("Aqua"), balance, Tolerances.of("5 %"));
         assertThat(notNeeded.reason().key()).isEqualTo("predilution.within-undiluted");
-        NoPredilution tooSmall = (NoPredilution)
+        Predilution.None tooSmall = (Predilution.None)
                 Predilution.of(BATCH, LOTION.line("Colour"), LOTION.line("Tocopherol"), balance, Tolerances.of("1 %"));
         assertThat(tooSmall.reason().key()).isEqualTo("predilution.carrier-too-small");
         assertThat(Wording.english().text(tooSmall.reason()))

@@ -8,8 +8,8 @@ import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
-import io.github.formulationmath.reckoning.RoundingOperation;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Style;
@@ -197,14 +197,14 @@ class WorksheetTest {
 
     @Test
     void whatATieIs() {
-        RoundingOperation even = new RoundingOperation(Rounding.toMultipleOf(Ratio.parse("0.2")));
+        Operation.Rounded even = new Operation.Rounded(Rounding.toMultipleOf(Ratio.parse("0.2")));
         assertThat(WorksheetDocument.breaksTie(even, Ratio.parse("12.3"))).isTrue();
         assertThat(WorksheetDocument.breaksTie(even, Ratio.parse("12.4"))).isFalse();
         assertThat(WorksheetDocument.breaksTie(even, Ratio.parse("12.35"))).isFalse();
         assertThat(WorksheetDocument.breaksTie(
-                        new RoundingOperation(even.rounding().with(RoundingMode.FLOOR)), Ratio.parse("12.3")))
+                        new Operation.Rounded(even.rounding().with(RoundingMode.FLOOR)), Ratio.parse("12.3")))
                 .isFalse();
-        assertThat(WorksheetDocument.breaksTie(new RoundingOperation(Rounding.none()), Ratio.parse("12.3")))
+        assertThat(WorksheetDocument.breaksTie(new Operation.Rounded(Rounding.none()), Ratio.parse("12.3")))
                 .isFalse();
     }
 

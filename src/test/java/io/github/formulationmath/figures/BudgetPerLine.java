@@ -2,7 +2,6 @@ package io.github.formulationmath.figures;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.choice.AssignedLine;
 import io.github.formulationmath.choice.BalanceAssignment;
 import io.github.formulationmath.choice.WeighingStation;
 import io.github.formulationmath.formula.Formula;
@@ -47,11 +46,12 @@ final class BudgetPerLine {
 
     private BudgetPerLine() {}
 
-    private static MadeMasses made(List<AssignedLine> lines) {
-        return MadeMasses.of(lines.stream().map(AssignedLine::addition).toList());
+    private static MadeMasses made(List<BalanceAssignment.AssignedLine> lines) {
+        return MadeMasses.of(
+                lines.stream().map(BalanceAssignment.AssignedLine::addition).toList());
     }
 
-    private static List<AssignedLine> assigned() {
+    private static List<BalanceAssignment.AssignedLine> assigned() {
         Formula formula = Formula.inPercent("lotion")
                 .line("Aqua", "74 %")
                 .line("Oil", "20 %")
@@ -79,7 +79,7 @@ final class BudgetPerLine {
     }
 
     static Figure draw() {
-        List<AssignedLine> lines = assigned();
+        List<BalanceAssignment.AssignedLine> lines = assigned();
         MadeMasses made = made(lines);
         DefaultCategoryDataset data = new DefaultCategoryDataset();
         List<String> rows = new ArrayList<>();

@@ -53,7 +53,9 @@ class IngredientListTest {
     @Test
     void us_exactly_one_percent_is_free() {
         IngredientList list = Label.of(LabelRule.us()).list(lotion());
-        assertThat(list.ordered()).extracting(ListedIngredient::name).containsExactly("Aqua", "Glycerin");
+        assertThat(list.ordered())
+                .extracting(IngredientList.ListedIngredient::name)
+                .containsExactly("Aqua", "Glycerin");
         assertThat(list.free()).hasSize(4);
     }
 
@@ -125,7 +127,9 @@ class IngredientListTest {
             assertThat(list.ordered().get(list.ordered().indexOf(doubt) + 1).name())
                     .isEqualTo("Cera Alba");
         });
-        assertThat(list.thresholdDoubts()).extracting(ListedIngredient::name).containsExactly("Tocopherol");
+        assertThat(list.thresholdDoubts())
+                .extracting(IngredientList.ListedIngredient::name)
+                .containsExactly("Tocopherol");
         assertThat(String.join("\n", list.describe(Wording.english())))
                 .contains("does not settle whether there is more of Butyrospermum Parkii Butter or of Cera Alba")
                 .contains("on which side of 1 % Tocopherol is")

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.choice.AssignedLine;
 import io.github.formulationmath.choice.BalanceAssignment;
 import io.github.formulationmath.choice.WeighingStation;
 import io.github.formulationmath.formula.Formula;
@@ -107,7 +106,7 @@ class AnswersTest {
         assertThat(assignment.toString())
                 .contains("Oil at " + bench, "Wax at " + bench, "Tocopherol at " + fine)
                 .doesNotContain("not [");
-        AssignedLine oil = assignment.lines().get(0);
+        BalanceAssignment.AssignedLine oil = assignment.lines().get(0);
         assertThat(oil.line().name()).isEqualTo("Oil");
         assertThat(english(oil.origin().question())).contains("Oil");
         assertThat(bench.toString()).contains("beaker").isNotEqualTo(fine.toString());

@@ -6,9 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.choice.AssignedLine;
 import io.github.formulationmath.choice.BalanceAssignment;
-import io.github.formulationmath.choice.NoPredilution;
 import io.github.formulationmath.choice.Predilution;
 import io.github.formulationmath.choice.PredilutionPlan;
 import io.github.formulationmath.choice.WeighingStation;
@@ -71,7 +69,7 @@ class EdgesOfPlansTest {
 
     @Test
     void a_reading_on_a_station_is_explained() {
-        AssignedLine wax = BalanceAssignment.of(
+        BalanceAssignment.AssignedLine wax = BalanceAssignment.of(
                         batch("101 g"), List.of(WeighingStation.inVessel(TENTH, Vessel.none())), Tolerances.of("50 %"))
                 .lines()
                 .get(1);
@@ -109,7 +107,7 @@ class EdgesOfPlansTest {
         assertThat(all.carrierLeft()).isEqualTo(Amount.mass("0 mg"));
         assertThat(all).hasToString("Substance 1 in 10: 100 mg and 900 mg of Lactose, of which 100 mg");
         assertThat(Predilution.of(gram, powder.line("Substance"), powder.line("Lactose"), fine, Amount.mass("101 mg")))
-                .isInstanceOf(NoPredilution.class);
+                .isInstanceOf(Predilution.None.class);
         Formula two = Formula.inMasses("two").line("a", "1 g").line("b", "1 g").build();
         assertThatThrownBy(() -> Predilution.of(
                         Batch.of(two, BatchSize.ofMass("1 g")),

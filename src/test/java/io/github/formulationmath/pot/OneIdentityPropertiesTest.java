@@ -12,9 +12,9 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.json.Json;
+import io.github.formulationmath.label.IngredientList;
 import io.github.formulationmath.label.Label;
 import io.github.formulationmath.label.LabelRule;
-import io.github.formulationmath.label.ListedIngredient;
 import io.github.formulationmath.limit.Conformity;
 import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.GroupMember;
@@ -264,7 +264,8 @@ class OneIdentityPropertiesTest {
                 .orElseThrow();
         assertThat(verdict.share().canonical()).isEqualTo(Ratio.of(c.total(), 100_000_000));
         assertThat(verdict.conformity()).isEqualTo(c.total() > cap ? Conformity.EXCEEDS : Conformity.WITHIN);
-        List<ListedIngredient> listed = Label.of(LabelRule.eu()).list(c.formula).all();
+        List<IngredientList.ListedIngredient> listed =
+                Label.of(LabelRule.eu()).list(c.formula).all();
         assertThat(listed).hasSameSizeAs(c.formula.composition().shares());
         String first =
                 c.formula.composition().shareOf(c.disguised()).orElseThrow().name();

@@ -16,7 +16,7 @@ class DimensionTest {
     }
 
     private static String unit(Operation operation, Term... inputs) {
-        return KindOf.measure(Applied.of(operation, List.of(inputs)), UnitChoice.canonical())
+        return KindOf.measure(Term.Applied.of(operation, List.of(inputs)), UnitChoice.canonical())
                 .text();
     }
 
@@ -40,16 +40,16 @@ class DimensionTest {
         assertThat(unit(Arithmetic.QUOTIENT, mass, density)).isEqualTo("mL");
         assertThat(unit(Arithmetic.QUOTIENT, mass, mass)).isEmpty();
         assertThat(unit(Arithmetic.PRODUCT, mass, mass)).isEqualTo("g²");
-        assertThat(unit(Arithmetic.SUM, new Literal(Ratio.ONE), share)).isEqualTo("%");
+        assertThat(unit(Arithmetic.SUM, new Term.Literal(Ratio.ONE), share)).isEqualTo("%");
         assertThat(unit(Arithmetic.PRODUCT, share, number)).isEqualTo("%");
         assertThat(unit(Arithmetic.PRODUCT, number, share)).isEqualTo("%");
         assertThat(unit(Arithmetic.PRODUCT, number, number)).isEmpty();
         assertThat(unit(Arithmetic.QUOTIENT, share, number)).isEqualTo("%");
         assertThat(unit(Arithmetic.QUOTIENT, share, share)).isEmpty();
         assertThat(unit(Arithmetic.QUOTIENT, number, share)).isEmpty();
-        assertThat(unit(RootOperation.SQUARE_ROOT, Applied.of(Arithmetic.PRODUCT, List.of(mass, mass))))
+        assertThat(unit(Operation.Root.SQUARE_ROOT, Term.Applied.of(Arithmetic.PRODUCT, List.of(mass, mass))))
                 .isEqualTo("g");
-        assertThat(unit(RootOperation.SQUARE_ROOT, share)).isEqualTo("%");
+        assertThat(unit(Operation.Root.SQUARE_ROOT, share)).isEqualTo("%");
         assertThat(unit(Arithmetic.QUOTIENT, money, mass))
                 .isEqualTo(UnitChoice.canonical().of(Kind.MONEY_PER_MASS).text());
         assertThat(unit(Arithmetic.PRODUCT, mass, volume)).isEqualTo("g·mL");

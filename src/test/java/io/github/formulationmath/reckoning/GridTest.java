@@ -123,9 +123,9 @@ class GridTest {
     /** A long chain of unnamed operations is worked off, not descended into. */
     @Test
     void aLongChainIsNoMatter() {
-        Term chain = new Literal(Ratio.ONE);
+        Term chain = new Term.Literal(Ratio.ONE);
         for (int i = 0; i < 200_000; i++) {
-            chain = new Applied(Arithmetic.SUM, List.of(chain, new Literal(Ratio.ONE)), Ratio.ONE);
+            chain = new Term.Applied(Arithmetic.SUM, List.of(chain, new Term.Literal(Ratio.ONE)), Ratio.ONE);
         }
         assertThat(new Grid().of(chain)).isEqualTo(Ratio.ONE);
     }

@@ -82,7 +82,8 @@ class RecordingTest {
 
     @Test
     void a_check_finds_what_was_not_computed() {
-        Term wrong = new Applied(Arithmetic.SUM, List.of(new Literal(Ratio.ONE), new Literal(Ratio.ONE)), Ratio.of(3));
+        Term wrong = new Term.Applied(
+                Arithmetic.SUM, List.of(new Term.Literal(Ratio.ONE), new Term.Literal(Ratio.ONE)), Ratio.of(3));
         Working inAnswer = Working.of(QUESTION, r -> wrong);
         assertThatThrownBy(inAnswer::check)
                 .isInstanceOf(IllegalStateException.class)

@@ -123,12 +123,15 @@ public final class BatchRecordTest {
         VersionComparison comparison = VersionComparison.of(Lotion.FORMULA, next);
         assertThat(comparison.lines()).hasSize(6);
         assertThat(comparison.changes())
-                .extracting(LineDifference::name, LineDifference::change)
+                .extracting(VersionComparison.LineDifference::name, VersionComparison.LineDifference::change)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("Aqua", LineDifference.Change.CHANGED),
-                        org.assertj.core.groups.Tuple.tuple("Glycerin", LineDifference.Change.CHANGED),
-                        org.assertj.core.groups.Tuple.tuple("Glyceryl Stearate SE", LineDifference.Change.REMOVED),
-                        org.assertj.core.groups.Tuple.tuple("Tocopherol", LineDifference.Change.ADDED));
+                        org.assertj.core.groups.Tuple.tuple("Aqua", VersionComparison.LineDifference.Change.CHANGED),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Glycerin", VersionComparison.LineDifference.Change.CHANGED),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Glyceryl Stearate SE", VersionComparison.LineDifference.Change.REMOVED),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Tocopherol", VersionComparison.LineDifference.Change.ADDED));
         assertThat(comparison.lines().stream()
                         .map(line -> line.difference().canonical())
                         .reduce(Ratio.ZERO, Ratio::plus))

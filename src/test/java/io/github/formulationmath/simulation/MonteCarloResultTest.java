@@ -16,7 +16,7 @@ class MonteCarloResultTest {
     void it_keeps_what_it_was_asked_for() {
         assertThat(oneToTen(true).probability()).isEqualTo(0.5);
         assertThat(oneToTen(true).tolerance()).isEqualTo(0.25);
-        assertThat(oneToTen(true).symmetricInterval()).isEqualTo(new CoverageInterval(3, 8));
+        assertThat(oneToTen(true).symmetricInterval()).isEqualTo(new MonteCarloResult.CoverageInterval(3, 8));
     }
 
     @Test
@@ -36,10 +36,14 @@ class MonteCarloResultTest {
     @Test
     void an_interval_is_validated_up_to_the_tolerance_at_either_end() {
         MonteCarloResult result = oneToTen(true);
-        assertThat(result.validates(new CoverageInterval(2.75, 8.25))).isTrue();
-        assertThat(result.validates(new CoverageInterval(3.25, 7.75))).isTrue();
-        assertThat(result.validates(new CoverageInterval(2.7, 8))).isFalse();
-        assertThat(result.validates(new CoverageInterval(3, 8.3))).isFalse();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.75, 8.25)))
+                .isTrue();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3.25, 7.75)))
+                .isTrue();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.7, 8)))
+                .isFalse();
+        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3, 8.3)))
+                .isFalse();
     }
 
     @Test

@@ -49,7 +49,8 @@ class MonteCarloTest {
         assertThat(result.tolerance()).isEqualTo(0.05);
         assertThat(result.estimate()).isCloseTo(0, within(0.05));
         assertThat(result.standardUncertainty()).isCloseTo(2.00, within(0.05));
-        assertThat(result.validates(CoverageInterval.around(0, 3.92))).isTrue();
+        assertThat(result.validates(MonteCarloResult.CoverageInterval.around(0, 3.92)))
+                .isTrue();
         assertThat(result.shortestInterval().length()).isCloseTo(7.84, within(0.1));
     }
 
@@ -118,7 +119,7 @@ class MonteCarloTest {
         assertThat(result.shortestInterval().high())
                 .isCloseTo(printed("Monte Carlo", "high end of the shortest 95 % interval"), within(0.002));
         // The first-order formula is too small here, as the standard shows, and the simulation says so.
-        assertThat(result.validates(CoverageInterval.around(1.234, 1.96 * 0.0539)))
+        assertThat(result.validates(MonteCarloResult.CoverageInterval.around(1.234, 1.96 * 0.0539)))
                 .isFalse();
     }
 
@@ -185,7 +186,7 @@ class MonteCarloTest {
                 MonteCarlo.of(copies(InputQuantity.normal(3, 0), 1), SUM).run();
         assertThat(result.isStable()).isTrue();
         assertThat(result.standardUncertainty()).isZero();
-        assertThat(result.symmetricInterval()).isEqualTo(new CoverageInterval(3, 3));
+        assertThat(result.symmetricInterval()).isEqualTo(new MonteCarloResult.CoverageInterval(3, 3));
         assertThat(result.probabilityAtMost(3)).isEqualTo(1);
         assertThat(result.probabilityAtMost(2.9)).isZero();
         assertThat(result.quantile(0.5)).isEqualTo(3);
@@ -205,7 +206,8 @@ class MonteCarloTest {
         assertThatThrownBy(() -> simulation.withProbability(0.9999999).run()).hasMessageContaining("blocks of");
         assertThatThrownBy(() -> InputQuantity.rectangular(1, 0)).hasMessageContaining("lower is 1");
         assertThatThrownBy(() -> InputQuantity.normal(Double.NaN, 1)).hasMessageContaining("middle");
-        assertThatThrownBy(() -> new CoverageInterval(1, Double.NaN)).hasMessageContaining("inside");
+        assertThatThrownBy(() -> new MonteCarloResult.CoverageInterval(1, Double.NaN))
+                .hasMessageContaining("inside");
     }
 
     private static List<InputQuantity> copies(InputQuantity input, int count) {
@@ -216,9 +218,10 @@ class MonteCarloTest {
     void an_interval_around_an_estimate_is_finite() {
         for (double[] bad :
                 new double[][] {{Double.NaN, 1}, {1, Double.NaN}, {1, Double.POSITIVE_INFINITY}, {1, -0.5}}) {
-            assertThatThrownBy(() -> CoverageInterval.around(bad[0], bad[1]))
+            assertThatThrownBy(() -> MonteCarloResult.CoverageInterval.around(bad[0], bad[1]))
                     .isInstanceOf(IllegalArgumentException.class);
         }
-        assertThat(CoverageInterval.around(1, 0.5)).isEqualTo(new CoverageInterval(0.5, 1.5));
+        assertThat(MonteCarloResult.CoverageInterval.around(1, 0.5))
+                .isEqualTo(new MonteCarloResult.CoverageInterval(0.5, 1.5));
     }
 }

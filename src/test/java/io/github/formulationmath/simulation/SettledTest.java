@@ -49,7 +49,7 @@ class SettledTest {
                 stability.add(block(law, uncertainty, size, random));
             }
             MonteCarloResult result = stability.result();
-            CoverageInterval found = result.symmetricInterval();
+            MonteCarloResult.CoverageInterval found = result.symmetricInterval();
             double off = Math.max(Math.abs(found.low() + end), Math.abs(found.high() - end));
             wrong += off > stability.tolerance() ? 1 : 0;
         }

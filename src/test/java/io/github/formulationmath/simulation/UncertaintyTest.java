@@ -90,7 +90,7 @@ class UncertaintyTest {
         MadeShare share = oneResidue().madeShare(1);
         MonteCarloResult drawn = share.simulation().run();
         double u = share.uncertainty().canonical().doubleValue();
-        CoverageInterval normal = CoverageInterval.around(
+        MonteCarloResult.CoverageInterval normal = MonteCarloResult.CoverageInterval.around(
                 share.share().canonical().doubleValue(),
                 u * CoverageFactor.normal(Ratio.parse("0.95")).factor().doubleValue());
         assertThat(drawn.validates(normal)).isFalse();
