@@ -1,34 +1,24 @@
 package io.github.formulationmath.choice;
-import javax.measure.quantity.Mass;
-
-import javax.measure.quantity.Dimensionless;
-import io.github.formulationmath.weighing.AdditionError;
-
-import io.github.formulationmath.weighing.Addition;
-import io.github.formulationmath.reckoning.Symbol;
-
-import io.github.formulationmath.reckoning.Subject;
-import io.github.formulationmath.reckoning.Source;
-
-import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.Origin;
-
-import io.github.formulationmath.reckoning.Kind;
-import io.github.formulationmath.reckoning.Explained;
-
-import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.plan.Divisions;
-
-import io.github.formulationmath.plan.BalanceUnit;
-import io.github.formulationmath.number.Rounding;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.Weighed;
@@ -39,6 +29,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -293,7 +285,7 @@ public final class BalanceAssignment implements Weighed {
 
         static Amount<Dimensionless> relativeError(BatchLine line, WeighingStation station) {
             There there = new There(line, station);
-            return BalanceUnit.percent(there.relativeError(Reckoning.plain()))
+            return Amount.percent(there.relativeError(Reckoning.plain()).times(100))
                     .withWorking(
                             asked -> Phrase.of("question.guaranteed-relative-error", asked.line.name()),
                             there,

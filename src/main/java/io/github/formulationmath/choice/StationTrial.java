@@ -24,7 +24,8 @@ record StationTrial(
         }
         String most =
                 Amount.grams(line.mass().canonical().times(error.canonical())).toString();
-        return new BalanceAssignment.AssignedLine.Candidate(station, Phrase.of("station.carries", line.name(), most), error, true);
+        return new BalanceAssignment.AssignedLine.Candidate(
+                station, Phrase.of("station.carries", line.name(), most), error, true);
     }
 
     private @Nullable Phrase against(WeighingStation station, Ratio error) {

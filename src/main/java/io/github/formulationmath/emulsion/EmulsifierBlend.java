@@ -321,7 +321,7 @@ public final class EmulsifierBlend {
 
     private static Trial trial(Emulsifier low, Emulsifier high, Amount<Mass> each, Ratio ofHigh) {
         MassFraction share = MassFraction.of(ofHigh.dividedBy(each.canonical()));
-        Amount<Mass> weighed = Amount.<Mass>grams(ofHigh).to(each.getUnit());
+        Amount<Mass> weighed = Amount.grams(ofHigh).to(each.getUnit());
         Map<Emulsifier, MassFraction> shares = new LinkedHashMap<>();
         shares.put(low, MassFraction.of(Ratio.ONE.minus(share.fraction())));
         shares.put(high, share);

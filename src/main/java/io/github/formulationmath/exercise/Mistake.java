@@ -129,8 +129,8 @@ public enum Mistake {
         return (step, working) -> exchanged(
                 step,
                 term -> isOperation(term, operation),
-                found -> wrong.apply(
-                        ((Term.Applied) found).inputs().stream().map(Term::value).toList()));
+                found -> wrong.apply(((Term.Applied) found)
+                        .inputs().stream().map(Term::value).toList()));
     }
 
     private static Optional<Wrong> exchanged(Step step, Predicate<Term> wanted, Function<Term, Ratio> wrong) {

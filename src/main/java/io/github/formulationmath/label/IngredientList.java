@@ -1,40 +1,31 @@
 package io.github.formulationmath.label;
-import org.jspecify.annotations.Nullable;
 
-import java.util.Optional;
-import java.util.Map;
-
-import java.util.HashMap;
-import io.github.formulationmath.weighing.MadeShare;
-
-import io.github.formulationmath.weighing.MadeMasses;
-import io.github.formulationmath.reckoning.Symbol;
-
-import io.github.formulationmath.reckoning.Subject;
-import io.github.formulationmath.reckoning.Source;
-
-import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.Phrase;
-
-import io.github.formulationmath.reckoning.Origin;
-import io.github.formulationmath.reckoning.Kind;
-
-import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.quantity.MassFraction;
-
-import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.number.Ratio;
-
-import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.formula.FormulaLine;
-
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.NumberText;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.MadeShare;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The ingredient list of a label: materials broken up into substances, equal names merged, in descending order down to
@@ -283,7 +274,8 @@ public record IngredientList(
             return name + " "
                     + NumberText.percent(
                             share,
-                            Bounds.closed(sure.least().fraction(), sure.greatest().fraction()));
+                            Bounds.closed(
+                                    sure.least().fraction(), sure.greatest().fraction()));
         }
     }
 }

@@ -43,7 +43,8 @@ final class LabelDraft {
         List<IngredientList.ListedIngredient> free = new ArrayList<>();
         List<IngredientList.ListedIngredient> colorants = new ArrayList<>();
         parts.forEach((key, from) -> {
-            IngredientList.ListedIngredient one = new IngredientList.ListedIngredient(names.getOrDefault(key, key), from, masses);
+            IngredientList.ListedIngredient one =
+                    new IngredientList.ListedIngredient(names.getOrDefault(key, key), from, masses);
             boolean colorant = label.colorants().contains(key)
                     || colorantKeys.contains(key)
                     || COLOUR_INDEX.matcher(key).matches();

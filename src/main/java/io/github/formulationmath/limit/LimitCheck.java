@@ -112,7 +112,8 @@ final class LimitCheck {
         usePurpose(named);
         List<OmittedEntry> omitted = checker.table().index().omitted(named);
         if (!omitted.isEmpty()) {
-            uncounted.add(new LimitReport.Uncounted(substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), omitted));
+            uncounted.add(new LimitReport.Uncounted(
+                    substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), omitted));
         }
         List<UsageLimit> mentioning = checker.table().index().mentioning(named);
         addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, mentioning);

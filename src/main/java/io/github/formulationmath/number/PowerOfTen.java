@@ -67,7 +67,7 @@ public final class PowerOfTen {
             term = term.multiply(small, context).divide(BigDecimal.valueOf(k), context);
             sum = sum.add(term, context);
         }
-        if (context == UP) {
+        if (context.getRoundingMode() == RoundingMode.CEILING) {
             // small < 0.01, so that all further terms together are less than the last one; it is far below 10^-45.
             sum = sum.add(term.max(TINY), context);
         }
@@ -94,6 +94,6 @@ public final class PowerOfTen {
             sum = sum.add(power.divide(BigDecimal.valueOf(2L * k + 1), context), context);
         }
         // What is left out is less than the last power, for its terms fall by a factor of 9 and more.
-        return context == UP ? sum.add(power, context) : sum;
+        return context.getRoundingMode() == RoundingMode.CEILING ? sum.add(power, context) : sum;
     }
 }

@@ -1,7 +1,7 @@
 package io.github.formulationmath.reckoning;
-import io.github.formulationmath.number.Rounding;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import java.util.List;
 
 /**

@@ -1,7 +1,7 @@
 package io.github.formulationmath.reckoning;
-import java.util.List;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.List;
 
 /** A value in a working that knows how it was made: a literal, an operation on other terms, or a named step. */
 public sealed interface Term permits Term.Literal, Term.Applied, Step {

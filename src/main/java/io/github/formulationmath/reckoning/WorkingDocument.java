@@ -175,7 +175,8 @@ final class WorkingDocument {
 
     private static boolean isInexact(Term term) {
         return term instanceof Term.Applied applied
-                && (applied.operation() instanceof Operation.Root || applied.operation() instanceof Operation.Statistic);
+                && (applied.operation() instanceof Operation.Root
+                        || applied.operation() instanceof Operation.Statistic);
     }
 
     /** Whether a term or one written out in it will do; works off a list, since a chain of operations may be long. */

@@ -1,29 +1,23 @@
 package io.github.formulationmath.record;
-import javax.measure.quantity.Dimensionless;
-
-import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.reckoning.Subject;
-
-import io.github.formulationmath.reckoning.Source;
-import io.github.formulationmath.reckoning.Reckoning;
-
-import io.github.formulationmath.reckoning.Phrase;
-import io.github.formulationmath.reckoning.Origin;
-
-import io.github.formulationmath.reckoning.Kind;
-import io.github.formulationmath.reckoning.Explained;
-
-import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.number.Ratio;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * Two versions of a formula, or two batches, side by side: lines are matched by phase and ingredient name and compared by
@@ -210,7 +205,9 @@ public record VersionComparison(List<LineDifference> lines) {
         public Amount<Dimensionless> difference() {
             return Amount.percent(difference(Reckoning.plain()).times(100))
                     .withWorking(
-                            line -> Phrase.of("question.share-difference", line.name), this, LineDifference::difference);
+                            line -> Phrase.of("question.share-difference", line.name),
+                            this,
+                            LineDifference::difference);
         }
 
         /** Where the {@link #difference()} comes from. */

@@ -144,7 +144,7 @@ public final class LyeCalculation {
     private record AlkaliShare(LyeCalculation of, AlkaliGrade grade, Ratio ofMoles) {
 
         Amount<Mass> mass() {
-            return Amount.<Mass>grams(in(Reckoning.plain())).withWorking(AlkaliShare::question, this, AlkaliShare::in);
+            return Amount.grams(in(Reckoning.plain())).withWorking(AlkaliShare::question, this, AlkaliShare::in);
         }
 
         Phrase question() {

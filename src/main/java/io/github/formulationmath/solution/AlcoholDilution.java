@@ -108,7 +108,7 @@ public final class AlcoholDilution {
      * @return its volume, with its working
      */
     public Amount<Volume> becomes() {
-        return Amount.<Volume>millilitres(diluted(Reckoning.plain()))
+        return Amount.millilitres(diluted(Reckoning.plain()))
                 .to(volume.getUnit())
                 .withWorking(any -> Phrase.of("question.diluted-volume"), this, AlcoholDilution::diluted);
     }
@@ -136,7 +136,7 @@ public final class AlcoholDilution {
         Interval<MassFraction> strong = EthanolWater.byMass(from, reference);
         Interval<MassFraction> weak = EthanolWater.byMass(to, reference);
         End end = new End(this, most ? strong.greatest() : strong.least(), most ? weak.least() : weak.greatest());
-        return Amount.<Mass>grams(end.in(Reckoning.plain())).withWorking(End::question, end, End::in);
+        return Amount.grams(end.in(Reckoning.plain())).withWorking(End::question, end, End::in);
     }
 
     private record End(AlcoholDilution dilution, MassFraction strong, MassFraction weak) {
@@ -174,6 +174,6 @@ public final class AlcoholDilution {
     private Amount<Volume> missing(Amount<Mass> water) {
         Ratio ofWater = water.canonical().dividedBy(density(Ratio.ZERO));
         Ratio left = volume.canonical().plus(ofWater).minus(diluted(Reckoning.plain()));
-        return Amount.<Volume>millilitres(left).to(volume.getUnit());
+        return Amount.millilitres(left).to(volume.getUnit());
     }
 }

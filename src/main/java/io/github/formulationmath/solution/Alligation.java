@@ -194,7 +194,7 @@ public final class Alligation {
     private record InBlend(Alligation rule, Amount<Mass> blend, Stock of, Stock other) {
 
         Amount<Mass> mass() {
-            return Amount.<Mass>grams(in(Reckoning.plain()))
+            return Amount.grams(in(Reckoning.plain()))
                     .to(blend.getUnit())
                     .withWorking(InBlend::question, this, InBlend::in);
         }
@@ -224,7 +224,7 @@ public final class Alligation {
         }
 
         Amount<Mass> mass() {
-            return Amount.<Mass>grams(in(Reckoning.plain()))
+            return Amount.grams(in(Reckoning.plain()))
                     .to(known.getUnit())
                     .withWorking(ToOther::question, this, ToOther::in);
         }

@@ -114,7 +114,7 @@ public final class DilutionSeries {
      */
     public Amount<Mass> takenFor(Amount<Mass> made) {
         Taken taken = new Taken(this, Amount.requirePositive("made", made));
-        return Amount.<Mass>grams(taken.in(Reckoning.plain()))
+        return Amount.grams(taken.in(Reckoning.plain()))
                 .to(made.getUnit())
                 .withWorking(Taken::question, taken, Taken::in);
     }

@@ -236,7 +236,7 @@ public final class StrengthBlend {
     }
 
     private Amount<Mass> amount(Ratio grams) {
-        return Amount.<Mass>grams(grams).to(whole.getUnit());
+        return Amount.grams(grams).to(whole.getUnit());
     }
 
     /**

@@ -2,8 +2,8 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
-import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Operation;
+import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;

@@ -39,9 +39,12 @@ class SortedTrialsTest {
 
     @Test
     void the_shortest_interval_is_found_wherever_it_lies_and_the_first_of_equals_counts() {
-        assertThat(trials(0, 10, 11, 12, 13, 14, 30, 40, 50, 60).shortest(0.4)).isEqualTo(new MonteCarloResult.CoverageInterval(10, 14));
-        assertThat(trials(0, 10, 20, 30, 40, 50, 51, 52, 53, 54).shortest(0.4)).isEqualTo(new MonteCarloResult.CoverageInterval(50, 54));
-        assertThat(trials(0, 1, 2, 3, 4, 50, 60, 70, 80, 90).shortest(0.4)).isEqualTo(new MonteCarloResult.CoverageInterval(0, 4));
+        assertThat(trials(0, 10, 11, 12, 13, 14, 30, 40, 50, 60).shortest(0.4))
+                .isEqualTo(new MonteCarloResult.CoverageInterval(10, 14));
+        assertThat(trials(0, 10, 20, 30, 40, 50, 51, 52, 53, 54).shortest(0.4))
+                .isEqualTo(new MonteCarloResult.CoverageInterval(50, 54));
+        assertThat(trials(0, 1, 2, 3, 4, 50, 60, 70, 80, 90).shortest(0.4))
+                .isEqualTo(new MonteCarloResult.CoverageInterval(0, 4));
         assertThat(oneToTen().shortest(0.4)).isEqualTo(new MonteCarloResult.CoverageInterval(1, 5));
     }
 
