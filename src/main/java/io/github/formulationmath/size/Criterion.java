@@ -179,8 +179,8 @@ public interface Criterion {
      * @return the criterion
      */
     static Criterion capKept(Substance substance, MassFraction cap, WeighingMethod method) {
-        CappedSubstance share =
-                new CappedSubstance(Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
+        CountedShare.Capped share = new CountedShare.Capped(
+                Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
         return new CapKept(share, Objects.requireNonNull(method, "method"));
     }
 

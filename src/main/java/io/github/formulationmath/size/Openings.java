@@ -109,7 +109,7 @@ final class Openings {
 
     /** The coarsest step of the series 1-2-5, finer than this balance's, at which there is a batch. */
     private Optional<WindowOpening> finerBalance() {
-        return StepSeries.finerThan(search.bench().balance().readability()).stream()
+        return CoarsestStep.StepSeries.finerThan(search.bench().balance().readability()).stream()
                 .map(WindowOpening.FinerBalance::new)
                 .filter(finer -> opens(applied(search, finer)))
                 .map(WindowOpening.class::cast)

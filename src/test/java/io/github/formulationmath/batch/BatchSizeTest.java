@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class BatchSizeTest {
 
     @Test
-    void sizesFromText() {
+    void sizes_from_text() {
         assertThat(BatchSize.ofMass("850 g")).isEqualTo(BatchSize.ofMass(Amount.mass("850 g")));
         assertThat(BatchSize.ofPacks(12, "50 g"))
                 .isEqualTo(BatchSize.ofPacks(12, Amount.mass("50 g"), MassFraction.ZERO));
@@ -23,7 +23,7 @@ class BatchSizeTest {
     }
 
     @Test
-    void whatIsNoSizeIsRefused() {
+    void what_is_no_size_is_refused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> BatchSize.ofMass("850 mL"))
                 .withMessageContaining("850 mL");

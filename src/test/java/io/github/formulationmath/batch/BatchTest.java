@@ -31,7 +31,7 @@ class BatchTest {
     }
 
     @Test
-    void aMassIsSharedOutExactly() {
+    void a_mass_is_shared_out_exactly() {
         Batch batch = Batch.of(LOTION, BatchSize.ofMass("400 g"));
         assertThat(grams(batch, "Glycerin")).isEqualTo(Ratio.of(10));
         assertThat(batch.lines().stream().map(line -> line.mass().canonical()).reduce(Ratio.ZERO, Ratio::plus))
@@ -41,14 +41,14 @@ class BatchTest {
     }
 
     @Test
-    void packsWithOverage() {
+    void packs_with_overage() {
         Batch batch = Batch.of(LOTION, BatchSize.ofPacks(12, Amount.mass("50 g"), MassFraction.ofPercent("5")));
         assertThat(batch.mass()).isEqualTo(Amount.mass("630 g"));
         WorkingAssertions.assertSelfChecking(batch);
     }
 
     @Test
-    void theStockOfOneIngredientFixesTheBatch() {
+    void the_stock_of_one_ingredient_fixes_the_batch() {
         Batch batch = Batch.of(LOTION, BatchSize.ofStock(LOTION.line("Oil"), Amount.mass("45 g")));
         assertThat(batch.mass()).isEqualTo(Amount.mass("250 g"));
         assertThat(grams(batch, "Oil")).isEqualTo(Ratio.of(45));
@@ -60,7 +60,7 @@ class BatchTest {
     }
 
     @Test
-    void aVolumeAtADensity() {
+    void a_volume_at_a_density() {
         Batch batch =
                 Batch.of(LOTION, BatchSize.ofVolume(Amount.volume("500 mL"), Density.ofGramsPerMillilitre("0.98")));
         assertThat(batch.mass()).isEqualTo(Amount.mass("490 g"));
@@ -68,7 +68,7 @@ class BatchTest {
     }
 
     @Test
-    void aVolumeByTheDensitiesOfTheIngredients() {
+    void a_volume_by_the_densities_of_the_ingredients() {
         Batch batch = Batch.of(LOTION, BatchSize.ofVolume(Amount.volume("1015 mL")));
         // 0.795/1 + 0.025/1.25 + 0.18/0.9 = 0.795 + 0.02 + 0.2 = 1.015 mL per gram.
         assertThat(batch.mass()).isEqualTo(Amount.mass("1000 g"));
@@ -79,14 +79,14 @@ class BatchTest {
     }
 
     @Test
-    void aBatchWrittenDownAsMassesIsTheSameFormula() {
+    void a_batch_written_down_as_masses_is_the_same_formula() {
         Formula back = Batch.of(LOTION, BatchSize.ofMass("123.4 g")).asMasses();
         assertThat(back.lines().stream().map(FormulaLine::fraction))
                 .isEqualTo(LOTION.lines().stream().map(FormulaLine::fraction).toList());
     }
 
     @Test
-    void sizesMustBeAboveZero() {
+    void sizes_must_be_above_zero() {
         assertThatThrownBy(() -> BatchSize.ofMass("0 g")).hasMessageContaining("mass is 0 g");
         assertThatThrownBy(() -> BatchSize.ofPacks(0, Amount.mass("5 g"), MassFraction.ofPercent("0")))
                 .hasMessageContaining("packs is 0");
@@ -95,7 +95,7 @@ class BatchTest {
 
     /** US Navy, Hospital Corpsman (NAVEDTRA 14295): 38 % of 120 g is 45.60 g. */
     @Test
-    void percentOfAMassByTheHandbook() {
+    void percent_of_a_mass_by_the_handbook() {
         Formula formula = Formula.inPercent("handbook")
                 .line("drug", "38 %")
                 .quantitySufficient("base")
@@ -105,7 +105,7 @@ class BatchTest {
 
     /** US Army Medical Department, Subcourse MD0802: 240 g of 4 % (w/w) hold 9.6 g. */
     @Test
-    void solutePerWeightByTheHandbook() {
+    void solute_per_weight_by_the_handbook() {
         Formula formula = Formula.inPercent("handbook")
                 .line("drug", "4 %")
                 .quantitySufficient("base")
@@ -115,7 +115,7 @@ class BatchTest {
 
     /** US Army Medical Department, Subcourse MD0802, dilution by weight: 454 g of 20 % make 648.57142 g of 14 %. */
     @Test
-    void dilutionByWeightByTheHandbook() {
+    void dilution_by_weight_by_the_handbook() {
         Ingredient twenty =
                 Ingredient.blend("ointment 20 %").part("drug", "20 %").rest("base");
         Formula pure = Formula.inPercent("14 %")
@@ -139,7 +139,7 @@ class BatchTest {
 
     /** US Navy, Hospital Corpsman (NAVEDTRA 10669-C), enlarging 32-fold: 3 parts of 4 become 96 of 128. */
     @Test
-    void enlargingByTheHandbook() {
+    void enlarging_by_the_handbook() {
         Formula formula = Formula.inParts("enlarge")
                 .line("first", "3")
                 .line("second", "1")
@@ -151,7 +151,7 @@ class BatchTest {
     }
 
     @Test
-    void aFormulaOrASizeMadeOfResultsKeepsNothingOfWhereTheyCameFrom() {
+    void a_formula_or_a_size_made_of_results_keeps_nothing_of_where_they_came_from() {
         Formula half = Formula.inPercent("half")
                 .quantitySufficient("Aqua")
                 .line("Glycerin", "50 %")

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class TextWriterTest {
 
     @Property(tries = 60)
-    void noLineOfTextIsWiderThan80Columns(@ForAll long seed, @ForAll String name) {
+    void no_line_of_text_is_wider_than80_columns(@ForAll long seed, @ForAll String name) {
         Working named = Working.of(
                 Phrase.of("question.line-mass", name),
                 r -> r.given(Workings.LINE, Subject.of("1", name), Ratio.ONE, Source.written(name)));
@@ -31,7 +31,7 @@ class TextWriterTest {
     }
 
     @Test
-    void hugeNumbersFitThePage() {
+    void huge_numbers_fit_the_page() {
         Ratio huge = Ratio.of(
                 BigInteger.TEN.pow(400).add(BigInteger.ONE),
                 BigInteger.valueOf(7).pow(200));

@@ -39,7 +39,7 @@ class BlankChoiceTest {
     }
 
     @Test
-    void aLabelTakesTheValuesAlongThatGiveItAway() {
+    void a_label_takes_the_values_along_that_give_it_away() {
         assertThat(blanks(Worksheet.of(TIE, Set.of("m_5"), 1))).containsExactly("m_5", "x_5");
         assertThat(blanks(Worksheet.of(TIE, Set.of("n_5"), 1))).containsExactly("n_5", "r_5");
         assertThat(blanks(Worksheet.of(TIE, Set.of("r_5"), 1))).containsExactly("r_5");
@@ -47,13 +47,13 @@ class BlankChoiceTest {
     }
 
     @Test
-    void aGivenValueIsWorkedBackFromTheLineThatUsesIt() {
+    void a_given_value_is_worked_back_from_the_line_that_uses_it() {
         assertThat(blanks(Worksheet.of(TIE, Set.of("M"), 1))).containsExactly("M");
         assertThat(blanks(Worksheet.of(TIE, Set.of("w_5", "x_5"), 1))).containsExactly("w_5", "x_5");
     }
 
     @Test
-    void aCountChoosesAmongThoseThatNothingGivesAway() {
+    void a_count_chooses_among_those_that_nothing_gives_away() {
         assertThat(overSeeds(TIE, 1)).containsExactly("r_5", "x_5");
         assertThat(overSeeds(TIE, 2)).containsExactly("m_5 x_5", "n_5 r_5", "x_5 r_5");
         assertThat(overSeeds(TIE, 4)).containsExactly("m_5 x_5 n_5 r_5");
@@ -62,7 +62,7 @@ class BlankChoiceTest {
 
     /** A step of another line, worked out before and after those of line 5. */
     @Test
-    void theLineThatWasAskedAboutComesFirst() {
+    void the_line_that_was_asked_about_comes_first() {
         Working working = Working.of(Phrase.of("question.reading", "Cetearyl Alcohol"), r -> {
             r.named(Workings.LINE, Subject.of("1", "Aqua"), r.literal(7));
             r.named(Workings.BATCH, Subject.of("2", "Glycerin"), r.literal(8));
@@ -74,7 +74,7 @@ class BlankChoiceTest {
 
     /** What has to be blank for a value of the line to be blank comes before what has not. */
     @Test
-    void nextComesWhatWouldGiveTheLineAway() {
+    void next_comes_what_would_give_the_line_away() {
         Working working = Working.of(Phrase.of("question.reading", "Cetearyl Alcohol"), r -> {
             Term m = r.named(Workings.LINE, WeighedLine.SUBJECT, r.literal(7));
             r.named(Workings.LINE, Subject.of("1", "Aqua"), r.literal(7));
@@ -94,7 +94,7 @@ class BlankChoiceTest {
     }
 
     @Test
-    void whatGivesAValueAway() {
+    void what_gives_a_value_away() {
         Rounding tens = Rounding.toMultipleOf(Ratio.of(10));
         assertThat(takenAlong(r -> m -> m)).containsExactly("m", "r");
         assertThat(takenAlong(r -> m -> r.difference(r.product(m, r.literal(3)), r.literal(1))))

@@ -37,7 +37,7 @@ class WorksheetTest {
     private static final Symbol RESULT = Symbol.of("z", "batch-mass", Kind.MASS);
 
     @Test
-    void sheetsAndKeysAreAsTheyWere() {
+    void sheets_and_keys_are_as_they_were() {
         Worksheet worksheet = Worksheet.of(Workings.everything(), 2, 20261125);
         assertGolden("worksheet/sheet.txt", worksheet.sheet(Style.steps()).print(Format.TEXT));
         assertGolden("worksheet/key.txt", worksheet.key(Style.steps()).print(Format.TEXT));
@@ -50,7 +50,7 @@ class WorksheetTest {
 
     @Tag("long")
     @Test
-    void sheetsCanBeReadByEverybody() {
+    void sheets_can_be_read_by_everybody() {
         Worksheet worksheet = Worksheet.of(Workings.everything(), 3, 1);
         HtmlChecks.assertAccessible(worksheet.sheet(Style.everything()).print(Format.HTML));
         HtmlChecks.assertAccessible(worksheet.key(Style.steps()).print(Format.HTML));
@@ -58,7 +58,7 @@ class WorksheetTest {
 
     /** Worked by hand for 2.5 % of 400 g with an oil phase of 80 g beside it. */
     @Test
-    void mistakesAreMadeInTheSameRelation() {
+    void mistakes_are_made_in_the_same_relation() {
         Working working = Working.of(Phrase.of("question.line-mass", "Glycerin"), r -> {
             r.given(PHASE, Ratio.of(80), Source.user());
             Term w = r.given(Workings.SHARE, Ratio.parse("0.025"), Source.user());
@@ -75,7 +75,7 @@ class WorksheetTest {
 
     /** (12 − 2) / 4 + 1 by hand. */
     @Test
-    void mistakesReachIntoTheFormula() {
+    void mistakes_reach_into_the_formula() {
         Working working = Working.of(
                 Phrase.of("question.readings-total"),
                 r -> r.named(
@@ -89,7 +89,7 @@ class WorksheetTest {
 
     /** 2.449 to 0.1 is 2.4; to 0.01 first it is 2.45, and then 2.5. */
     @Test
-    void mistakesOfRounding() {
+    void mistakes_of_rounding() {
         Working working = Working.of(
                 Phrase.of("question.readings-total"),
                 r -> r.named(
@@ -105,7 +105,7 @@ class WorksheetTest {
     }
 
     @Property(tries = 200)
-    void theRightAnswerIsAmongTheChoicesOnce(@ForAll long seed) {
+    void the_right_answer_is_among_the_choices_once(@ForAll long seed) {
         Working working = RandomWorkings.of(seed);
         Worksheet worksheet = Worksheet.of(working, 1, seed);
         for (Blank blank : worksheet.blanks()) {
@@ -130,7 +130,7 @@ class WorksheetTest {
 
     /** A value left blank stands nowhere before the choices: neither as a result nor put in. */
     @Test
-    void aBlankDoesNotGiveItselfAway() {
+    void a_blank_does_not_give_itself_away() {
         Worksheet worksheet = Worksheet.of(Workings.everything(), Set.of("m_3", "w_3", "r_3"), 5);
         for (Format format : List.of(Format.TEXT, Format.MARKDOWN, Format.LATEX)) {
             String sheet = worksheet.sheet(Style.everything()).print(format);
@@ -145,7 +145,7 @@ class WorksheetTest {
     }
 
     @Test
-    void whatCannotBeBlankIsRefused() {
+    void what_cannot_be_blank_is_refused() {
         Working working = Workings.lineMass();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Worksheet.of(working, Set.of("m_4"), 1))
@@ -168,7 +168,7 @@ class WorksheetTest {
     }
 
     @Test
-    void theKeySaysWhatWasDone() {
+    void the_key_says_what_was_done() {
         String key = Worksheet.of(TIE, 4, 11).key(Style.steps()).print(Format.TEXT);
         assertThat(key).startsWith("Answer key, sheet 11: What must the display read for Cetearyl Alcohol?\n\nGiven\n");
         assertThat(linesFrom("Answers", key))
@@ -183,7 +183,7 @@ class WorksheetTest {
     }
 
     @Test
-    void aTieIsExplainedWhereOneOccurs() {
+    void a_tie_is_explained_where_one_occurs() {
         String sentence = "  Note: Ties to even: a number exactly half way between two steps goes to the\n"
                 + "    even one, so two and a half becomes 2 and three and a half becomes 4.\n\nAnswer\n";
         assertThat(Worksheet.of(TIE, 1, 1).sheet(Style.steps()).print(Format.TEXT))
@@ -196,7 +196,7 @@ class WorksheetTest {
     }
 
     @Test
-    void whatATieIs() {
+    void what_a_tie_is() {
         Operation.Rounded even = new Operation.Rounded(Rounding.toMultipleOf(Ratio.parse("0.2")));
         assertThat(WorksheetDocument.breaksTie(even, Ratio.parse("12.3"))).isTrue();
         assertThat(WorksheetDocument.breaksTie(even, Ratio.parse("12.4"))).isFalse();
@@ -210,7 +210,7 @@ class WorksheetTest {
 
     /** 8.788 g: 87.88 divisions, 88 shown. */
     @Test
-    void aWrongRoundingIsCarriedOn() {
+    void a_wrong_rounding_is_carried_on() {
         assertThat(made(NO_TIE, Mistake.TRUNCATED)).contains(Ratio.parse("8.7"));
         assertThat(made(TIE, Mistake.HALF_UP)).contains(Ratio.parse("8.5"));
         assertThat(made(NO_TIE, Mistake.NEAREST)).isEmpty();
@@ -218,7 +218,7 @@ class WorksheetTest {
 
     /** 2.6 down to whole numbers is 2. */
     @Test
-    void mistakesWhereOneDirectionIsAskedFor() {
+    void mistakes_where_one_direction_is_asked_for() {
         Working working = Working.of(
                 Phrase.of("question.readings-total"),
                 r -> r.named(
@@ -236,7 +236,7 @@ class WorksheetTest {
     }
 
     @Test
-    void whatALookAtTheSheetRulesOutIsNotOffered() {
+    void what_a_look_at_the_sheet_rules_out_is_not_offered() {
         // 676 % of 125 g is more than the batch; 0.84 g lies between two steps of the display.
         assertThat(blank(TIE, "m_5").choices())
                 .containsExactlyInAnyOrder(
@@ -250,7 +250,7 @@ class WorksheetTest {
     }
 
     @Test
-    void anAnswerThatIsNoDecimalIsOfferedInFewDigits() {
+    void an_answer_that_is_no_decimal_is_offered_in_few_digits() {
         Working working = Working.of(
                 Phrase.of("question.readings-total"),
                 r -> r.named(RESULT, r.quotient(r.given(PHASE, Ratio.of(400), Source.user()), r.literal(3))));
@@ -262,7 +262,7 @@ class WorksheetTest {
 
     /** 59.9 g of a batch of 60 g on a display of 0.1 g: 59.9 is exact, ten times as much is more than the batch. */
     @Test
-    void withoutTwoWrongAnswersThereAreNoChoices() {
+    void without_two_wrong_answers_there_are_no_choices() {
         Working working = WeighedLine.of("599/600", "60", "0.1");
         Worksheet worksheet = Worksheet.of(working, Set.of("r_5"), 1);
         assertThat(worksheet.blanks().get(0).choices()).isEmpty();
@@ -275,7 +275,7 @@ class WorksheetTest {
     }
 
     @Test
-    void choicesCanBeLeftOut() {
+    void choices_can_be_left_out() {
         Worksheet worksheet = Worksheet.of(TIE, 4, 11).withoutChoices();
         assertThat(worksheet.blanks())
                 .hasSize(4)
@@ -290,7 +290,7 @@ class WorksheetTest {
     }
 
     @Test
-    void choicesStandInARowIfTheyFit() {
+    void choices_stand_in_a_row_if_they_fit() {
         Worksheet worksheet = Worksheet.of(TIE, 2, 7);
         assertThat(linesFrom(
                         "Which value is right?", worksheet.sheet(Style.steps()).print(Format.TEXT)))
@@ -305,7 +305,7 @@ class WorksheetTest {
     }
 
     @Test
-    void theKeyPrintsWhatIsRightInBold() {
+    void the_key_prints_what_is_right_in_bold() {
         Worksheet worksheet = Worksheet.of(TIE, 2, 7);
         assertThat(worksheet.key(Style.steps()).print(Format.MARKDOWN))
                 .contains("even step\n- **c\\) 8\\.4 g**\\: right\n");
@@ -319,7 +319,7 @@ class WorksheetTest {
     }
 
     @Test
-    void aPageSaysWhichSheetItIs() {
+    void a_page_says_which_sheet_it_is() {
         Worksheet worksheet = Worksheet.of(TIE, 2, -7);
         assertThat(worksheet.sheet(Style.steps()).print(Format.HTML))
                 .contains(
@@ -338,7 +338,7 @@ class WorksheetTest {
     }
 
     @Test
-    void aClassGetsItsSheetsInOneText() {
+    void a_class_gets_its_sheets_in_one_text() {
         List<Worksheet> sheets = List.of(Worksheet.of(TIE, 2, 1), Worksheet.of(NO_TIE, 2, 2));
         String page = Worksheet.sheets(sheets, Style.steps(), Format.HTML);
         assertThat(page).contains("<title>Worksheets</title>", "article + article { break-before: page; }");
@@ -359,7 +359,7 @@ class WorksheetTest {
     }
 
     @Test
-    void whatLeavesNothingToFillInIsRefused() {
+    void what_leaves_nothing_to_fill_in_is_refused() {
         Style answer = Style.answer();
         String message = "style tells the answer alone: a worksheet needs the steps; print it in Style.steps() or"
                 + " Style.everything()";
@@ -376,26 +376,26 @@ class WorksheetTest {
     }
 
     @Test
-    void everyMistakeHasAName() {
+    void every_mistake_has_a_name() {
         assertThat(Mistake.values()).allMatch(mistake -> Wording.english().has(mistake.key()));
     }
 
     @Test
-    void aChoiceKnowsTheMistakeBehindIt() {
+    void a_choice_knows_the_mistake_behind_it() {
         Blank blank = blank(TIE, "m_5");
         assertThat(blank.mistakeBehind(Ratio.parse("84.5"))).contains(Mistake.POINT_TO_THE_RIGHT);
         assertThat(blank.mistakeBehind(Ratio.parse("8.45"))).isEmpty();
     }
 
     @Test
-    void aSheetSaysWhatItIs() {
+    void a_sheet_says_what_it_is() {
         assertThat(Worksheet.of(TIE, Set.of("n_5"), 7))
                 .hasToString("What must the display read for Cetearyl Alcohol? sheet 7, blanks [n_5, r_5]");
     }
 
     /** An answer without a name, worked out from a blank, is a blank itself. */
     @Test
-    void anUnnamedAnswerGivesNothingAway() {
+    void an_unnamed_answer_gives_nothing_away() {
         Working working = Working.of(
                 Phrase.of("question.readings-total"),
                 r -> r.sum(r.named(RESULT, r.product(r.literal(6), r.literal(7))), r.literal(1)));

@@ -27,7 +27,7 @@ class CompositionTest {
             .build();
 
     @Test
-    void aBlendCountsByItsParts() {
+    void a_blend_counts_by_its_parts() {
         Composition composition = CLEANSER.composition();
         assertThat(composition.shareOf(BETAINE).orElseThrow().share()).isEqualTo(MassFraction.ofPercent("5.7"));
         assertThat(composition.shareOf(WATER).orElseThrow().share()).isEqualTo(MassFraction.ofPercent("91.3"));
@@ -36,7 +36,7 @@ class CompositionTest {
     }
 
     @Test
-    void theSharesMakeUpTheWhole() {
+    void the_shares_make_up_the_whole() {
         Ratio total = CLEANSER.composition().shares().stream()
                 .map(one -> one.share().fraction())
                 .reduce(Ratio.ZERO, Ratio::plus);
@@ -45,7 +45,7 @@ class CompositionTest {
     }
 
     @Test
-    void aMaterialOfOtherStrengthKeepsTheSubstance() {
+    void a_material_of_other_strength_keeps_the_substance() {
         Formula stronger = CLEANSER.replacing(CLEANSER.line("Betaine 30"), SOLUTION_38, BETAINE);
         assertThat(stronger.line("Betaine 38").share()).isEqualTo(MassFraction.ofPercent("15"));
         assertThat(stronger.line("Aqua").share()).isEqualTo(MassFraction.ofPercent("82"));
@@ -54,7 +54,7 @@ class CompositionTest {
     }
 
     @Test
-    void aNamedLineMayTakeTheDifference() {
+    void a_named_line_may_take_the_difference() {
         Formula formula =
                 CLEANSER.replacing(CLEANSER.line("Betaine 30"), SOLUTION_38, BETAINE, CLEANSER.line("Glycerin"));
         assertThat(formula.line("Glycerin").share()).isEqualTo(MassFraction.ofPercent("7"));
@@ -62,7 +62,7 @@ class CompositionTest {
     }
 
     @Test
-    void aReplacementThatCannotBeIsRefused() {
+    void a_replacement_that_cannot_be_is_refused() {
         FormulaLine betaine = CLEANSER.line("Betaine 30");
         assertThatThrownBy(() -> CLEANSER.replacing(betaine, Ingredient.of("Glucose"), BETAINE))
                 .hasMessageContaining("Glucose declares no Cocamidopropyl Betaine");
@@ -83,7 +83,7 @@ class CompositionTest {
     }
 
     @Test
-    void theDeclaredPartsMustMakeUpTheMaterial() {
+    void the_declared_parts_must_make_up_the_material() {
         assertThatThrownBy(() -> Ingredient.blend("short").part("A", "30 %").build())
                 .hasMessageContaining("30 %")
                 .hasMessageContaining("70 % short");
@@ -99,7 +99,7 @@ class CompositionTest {
     }
 
     @Test
-    void casNumbersAreChecked() {
+    void cas_numbers_are_checked() {
         // Glycerin, CAS 56-81-5: 1·1 + 8·2 + 6·3 + 5·4 = 55, modulo 10 is 5.
         assertThat(Substance.of("Glycerin").withCas("56-81-5").cas()).contains("56-81-5");
         assertThatThrownBy(() -> Substance.of("Glycerin").withCas("56-81-4")).hasMessageContaining("should be 5");

@@ -21,13 +21,13 @@ class FormulaTest {
             .build();
 
     @Test
-    void theQuantitySufficientLineTakesWhatIsLeft() {
+    void the_quantity_sufficient_line_takes_what_is_left() {
         assertThat(LOTION.line("Aqua").share()).isEqualTo(MassFraction.ofPercent("80"));
         WorkingAssertions.assertSelfChecking(LOTION.line("Aqua"));
     }
 
     @Test
-    void linesKeepTheirOrderAndPhase() {
+    void lines_keep_their_order_and_phase() {
         assertThat(LOTION.phases()).extracting(Phase::name).containsExactly("water", "oil");
         assertThat(LOTION.lines()).extracting(FormulaLine::position).containsExactly(1, 2, 3, 4);
         assertThat(LOTION.line("oil", "Glyceryl Stearate SE").phase()).isEqualTo("oil");
@@ -35,7 +35,7 @@ class FormulaTest {
     }
 
     @Test
-    void percentagesThatDoNotAddUpAreRefusedWithSumAndDifference() {
+    void percentages_that_do_not_add_up_are_refused_with_sum_and_difference() {
         FormulaBuilder short100 =
                 Formula.inPercent("short").line("Aqua", "90 %").line("Glycerin", "9.5 %");
         assertThatThrownBy(short100::build)
@@ -51,7 +51,7 @@ class FormulaTest {
     }
 
     @Test
-    void normalisingIsACallOfItsOwn() {
+    void normalising_is_a_call_of_its_own() {
         Formula formula = Formula.inPercent("short")
                 .line("Aqua", "90 %")
                 .line("Glycerin", "9 %")
@@ -68,7 +68,7 @@ class FormulaTest {
     }
 
     @Test
-    void thirdsStayThirds() {
+    void thirds_stay_thirds() {
         Formula formula = Formula.inParts("three oils")
                 .line("Olea Europaea Fruit Oil", "1")
                 .line("Cocos Nucifera Oil", "1")
@@ -80,7 +80,7 @@ class FormulaTest {
     }
 
     @Test
-    void partsKeepTheirProportion() {
+    void parts_keep_their_proportion() {
         Formula formula = Formula.inParts("balm")
                 .line("Butyrospermum Parkii Butter", "3")
                 .line("Cera Alba", "1")
@@ -90,7 +90,7 @@ class FormulaTest {
     }
 
     @Test
-    void massesBecomeShares() {
+    void masses_become_shares() {
         Formula formula = Formula.inMasses("as made")
                 .line("Aqua", "75 g")
                 .line("Glycerin", "1 oz")
@@ -101,7 +101,7 @@ class FormulaTest {
     }
 
     @Test
-    void massesFillUpToAStatedMass() {
+    void masses_fill_up_to_a_stated_mass() {
         Formula formula = Formula.inMasses("filled up")
                 .line("Glycerin", "12.5 g")
                 .quantitySufficient("Aqua")
@@ -118,7 +118,7 @@ class FormulaTest {
     }
 
     @Test
-    void aQuantitySufficientLineWithoutAWholeIsRefused() {
+    void a_quantity_sufficient_line_without_a_whole_is_refused() {
         assertThatThrownBy(() -> Formula.inMasses("no whole")
                         .line("Glycerin", "5 g")
                         .quantitySufficient("Aqua")
@@ -133,7 +133,7 @@ class FormulaTest {
     }
 
     @Test
-    void nothingLeftForTheQuantitySufficientLineIsRefused() {
+    void nothing_left_for_the_quantity_sufficient_line_is_refused() {
         FormulaBuilder full =
                 Formula.inPercent("full").line("Glycerin", "100 %").quantitySufficient("Aqua");
         assertThatThrownBy(full::build)
@@ -148,13 +148,13 @@ class FormulaTest {
     }
 
     @Test
-    void oneQuantitySufficientLineIsEnough() {
+    void one_quantity_sufficient_line_is_enough() {
         FormulaBuilder draft = Formula.inPercent("two").quantitySufficient("Aqua");
         assertThatThrownBy(() -> draft.quantitySufficient("Glycerin")).hasMessageContaining("second q.s.");
     }
 
     @Test
-    void anIngredientStandsOnceInAPhase() {
+    void an_ingredient_stands_once_in_a_phase() {
         FormulaBuilder draft = Formula.inPercent("twice").phase("A").line("Glycerin", "3 %");
         assertThatThrownBy(() -> draft.line("Glycerin", "2 %"))
                 .hasMessageContaining("Glycerin stands twice in phase A");
@@ -172,7 +172,7 @@ class FormulaTest {
     }
 
     @Test
-    void aMessageDoesNotListManyNames() {
+    void a_message_does_not_list_many_names() {
         FormulaBuilder draft = Formula.inParts("many");
         for (int i = 1; i <= 60; i++) {
             draft.line("material " + i, "1");
@@ -186,7 +186,7 @@ class FormulaTest {
     }
 
     @Test
-    void whatIsNotBuiltYetShowsHowFarItIs() {
+    void what_is_not_built_yet_shows_how_far_it_is() {
         assertThat(Formula.inPercent("Cream").quantitySufficient("Aqua").line("Glycerin", "3 %"))
                 .hasToString("Cream, not built yet: [1. Aqua q.s., 2. Glycerin 3 %]");
         assertThat(Ingredient.blend("Mix").part("Benzyl Alcohol", "84 %"))
@@ -194,7 +194,7 @@ class FormulaTest {
     }
 
     @Test
-    void amountsMustBeAboveZero() {
+    void amounts_must_be_above_zero() {
         assertThatThrownBy(() -> Formula.inPercent("zero").line("Glycerin", "0 %"))
                 .hasMessageContaining("Glycerin")
                 .hasMessageContaining("above 0");
@@ -207,7 +207,7 @@ class FormulaTest {
     }
 
     @Test
-    void emptyPhasesAndFormulasAreRefused() {
+    void empty_phases_and_formulas_are_refused() {
         assertThatThrownBy(() -> Formula.inPercent("empty").build()).hasMessageContaining("no lines");
         assertThatThrownBy(() -> Formula.inPercent("empty phase").phase("A").phase("B"))
                 .hasMessageContaining("phase \"A\" has no lines");
@@ -224,7 +224,7 @@ class FormulaTest {
     }
 
     @Test
-    void unknownLinesAreNamed() {
+    void unknown_lines_are_named() {
         assertThatThrownBy(() -> LOTION.line("Parfum"))
                 .hasMessageContaining("Parfum")
                 .hasMessageContaining("Oat lotion");
@@ -233,7 +233,7 @@ class FormulaTest {
     }
 
     @Test
-    void aHundredThousandLinesAreNoTrouble() {
+    void a_hundred_thousand_lines_are_no_trouble() {
         FormulaBuilder draft = Formula.inPercent("long");
         for (int i = 0; i < 100_000; i++) {
             draft.line("line " + i, "0.001 %");
@@ -242,7 +242,7 @@ class FormulaTest {
     }
 
     @Test
-    void amountsOfAnotherKindAreRefusedWithTheDoorForThem() {
+    void amounts_of_another_kind_are_refused_with_the_door_for_them() {
         Ingredient oil = Ingredient.of("Oil");
         assertThatThrownBy(() -> Formula.inPercent("F").line(oil, Amount.mass("3 g")))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -262,7 +262,7 @@ class FormulaTest {
     }
 
     @Test
-    void waysToEndAreRefusedWhereTheyMeanNothing() {
+    void ways_to_end_are_refused_where_they_mean_nothing() {
         assertThatThrownBy(() -> Formula.inParts("F").line("Oil", "3").buildNormalised())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("buildNormalised() is for a formula in percent, and \"F\" is one in parts: call build()");
@@ -274,7 +274,7 @@ class FormulaTest {
     }
 
     @Test
-    void anAmountAsALineKeepsItIsTakenAgain() {
+    void an_amount_as_a_line_keeps_it_is_taken_again() {
         FormulaBuilder again = Formula.inPercent(LOTION.name());
         for (Phase phase : LOTION.phases()) {
             again.phase(phase.name());

@@ -35,7 +35,7 @@ class SubstanceNameTest {
                 "Glycerin\udb40\udc01"
             })
     @Tag("locale")
-    void theseAreGlycerin(String disguise) {
+    void these_are_glycerin(String disguise) {
         assertThat(SubstanceName.normalise(disguise)).isEqualTo("GLYCERIN");
     }
 
@@ -43,7 +43,7 @@ class SubstanceNameTest {
     @ValueSource(
             strings = {"Glycerine", "Glycero", "Gly cerin", "Glycerin 1", "Glyc\u00e9rin", "Glycer\u00edn", "Glycerin'"
             })
-    void theseAreNot(String other) {
+    void these_are_not(String other) {
         assertThat(SubstanceName.areAlike(other, "Glycerin")).isFalse();
     }
 
@@ -69,7 +69,7 @@ class SubstanceNameTest {
 
     /** Every assigned code point in every case and form that the platform's tables know. */
     @Test
-    void caseAndFormNeverMatter() {
+    void case_and_form_never_matter() {
         for (int c = 0; c <= Character.MAX_CODE_POINT; c++) {
             int type = Character.getType(c);
             if (type == Character.UNASSIGNED || type == Character.SURROGATE || type == Character.PRIVATE_USE) {
@@ -95,7 +95,7 @@ class SubstanceNameTest {
 
     /** What the platform's regular expressions match ignoring case is one name, and of plain letters nothing else is. */
     @Test
-    void lettersAreMergedOnlyWithTheirOwnCase() {
+    void letters_are_merged_only_with_their_own_case() {
         for (char a = '!'; a <= '~'; a++) {
             Pattern pattern = Pattern.compile(Pattern.quote(String.valueOf(a)), Pattern.CASE_INSENSITIVE);
             for (char b = '!'; b <= '~'; b++) {
@@ -122,7 +122,7 @@ class SubstanceNameTest {
                 "\u2800",
                 "\t"
             })
-    void namesOfNothingVisibleAreRefused(String name) {
+    void names_of_nothing_visible_are_refused(String name) {
         assertThat(SubstanceName.normalise(name)).isEmpty();
         assertThatThrownBy(() -> Substance.of(name)).hasMessageContaining("inciName is blank: give a name");
         assertThatThrownBy(() -> Ingredient.of(name, Substance.of("Aqua"))).hasMessageContaining("blank");
@@ -132,7 +132,7 @@ class SubstanceNameTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"\n", "\r", "\r\n", "\u000b", "\f", "\u0085", "\u2028", "\u2029"})
-    void namesWithLineBreaksAreRefused(String mark) {
+    void names_with_line_breaks_are_refused(String mark) {
         assertThatThrownBy(() -> Substance.of("Aqua" + mark + "Rosae"))
                 .hasMessageContaining("line break after \"Aqua\"")
                 .hasMessageContaining("on one line");

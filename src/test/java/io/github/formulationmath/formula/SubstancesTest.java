@@ -24,7 +24,7 @@ class SubstancesTest {
             .build();
 
     @Test
-    void aNumberOnOneLineAndANameOnAnotherAreOneSubstance() {
+    void a_number_on_one_line_and_a_name_on_another_are_one_substance() {
         for (Substance asked : new Substance[] {
             WITH_NUMBER,
             Substance.of("PHENOXYETHANOL"),
@@ -43,7 +43,7 @@ class SubstancesTest {
     }
 
     @Test
-    void sameIsTransitive() {
+    void same_is_transitive() {
         Formula chain = Formula.inPercent("Chain")
                 .line(Ingredient.of("one", Substance.of("A").withSynonyms("B")), "10 %")
                 .line(Ingredient.of("two", Substance.of("C").withCas("56-81-5")), "20 %")
@@ -56,7 +56,7 @@ class SubstancesTest {
     }
 
     @Test
-    void twoPartsOfOneBlendMayBecomeOneThroughAnotherLine() {
+    void two_parts_of_one_blend_may_become_one_through_another_line() {
         Ingredient blend =
                 Ingredient.blend("mix").part("A", "30 %").part("B", "20 %").rest("Aqua");
         Formula joined = Formula.inPercent("Joined")
@@ -73,7 +73,7 @@ class SubstancesTest {
     }
 
     @Test
-    void aQuestionMayJoinWhatNothingElseJoins() {
+    void a_question_may_join_what_nothing_else_joins() {
         Formula apart = Formula.inPercent("Apart")
                 .line("Glycerin", "60 %")
                 .line(Ingredient.of("E 422", Substance.of("E 422").withCas("56-81-5")), "40 %")
@@ -87,7 +87,7 @@ class SubstancesTest {
     }
 
     @Test
-    void twoNumbersForOneSubstanceAreAnErrorThatNamesBothLines() {
+    void two_numbers_for_one_substance_are_an_error_that_names_both_lines() {
         FormulaBuilder chain = Formula.inPercent("Chain")
                 .line(Ingredient.of("one", Substance.of("A").withCas("122-99-6")), "10 %")
                 .line(Ingredient.of("two", Substance.of("B").withSynonyms("a")), "20 %")
@@ -106,7 +106,7 @@ class SubstancesTest {
     }
 
     @Test
-    void aQuestionWithAnotherNumberIsRefused() {
+    void a_question_with_another_number_is_refused() {
         assertThatThrownBy(() -> LOTION.composition()
                         .shareOf(Substance.of("Phenoxyethanol").withCas("56-81-5")))
                 .hasMessageContaining("two CAS numbers, 122-99-6")
@@ -116,7 +116,7 @@ class SubstancesTest {
     }
 
     @Test
-    void linesAndPartsInOtherSpellingsAreTheSameTwice() {
+    void lines_and_parts_in_other_spellings_are_the_same_twice() {
         for (String disguise : new String[] {"GLYCERIN", "Glycerin ", "Glycerin\u00a0", "gly\u200bcerin"}) {
             assertThatThrownBy(() ->
                             Formula.inPercent("twice").line("Glycerin", "1 %").line(disguise, "2 %"))
@@ -145,7 +145,7 @@ class SubstancesTest {
     }
 
     @Test
-    void aReplacementKnowsTheSubstanceByItsNumber() {
+    void a_replacement_knows_the_substance_by_its_number() {
         Ingredient other = Ingredient.blend("PE 50")
                 .part(Substance.of("Rose ether").withCas("122-99-6"), MassFraction.parse("50 %"))
                 .rest("Glycerin");
@@ -157,7 +157,7 @@ class SubstancesTest {
 
     /** Twenty thousand links of a chain: a walk from each to the first would not end. */
     @Test
-    void longChainsAreJoinedInTimeThatGrowsWithThem() {
+    void long_chains_are_joined_in_time_that_grows_with_them() {
         int links = 20_000;
         FormulaBuilder chain = Formula.inParts("long");
         for (int i = 0; i < links; i++) {

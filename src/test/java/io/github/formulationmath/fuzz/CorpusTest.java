@@ -22,7 +22,7 @@ class CorpusTest {
     private static final Duration PATIENCE = Duration.ofSeconds(10);
 
     @TestFactory
-    Stream<DynamicContainer> everyKeptTextIsReadOrRefused() {
+    Stream<DynamicContainer> every_kept_text_is_read_or_refused() {
         return Stream.of(FuzzTarget.values()).map(target -> dynamicContainer(target.folder(), replays(target)));
     }
 
@@ -39,7 +39,7 @@ class CorpusTest {
 
     @ParameterizedTest
     @EnumSource
-    void longTextsDoNotHang(FuzzTarget target) {
+    void long_texts_do_not_hang(FuzzTarget target) {
         for (String part :
                 List.of("9", "1e", "(", ")", "-", "H", " ", ",", "\"", "\n", "[", "{\"a\":", "\u0660", "\\u")) {
             for (String head : List.of("", "0.", "1/", "1e9")) {

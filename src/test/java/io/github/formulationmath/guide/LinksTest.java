@@ -24,7 +24,7 @@ class LinksTest {
     private static final Pattern HEADING = Pattern.compile("#{1,6} +(.*?) *#*");
 
     @TestFactory
-    Stream<DynamicTest> relativeLinksLeadSomewhere() {
+    Stream<DynamicTest> relative_links_lead_somewhere() {
         return GuidePages.all().stream()
                 .map(page -> dynamicTest(
                         page.toString(), () -> assertThat(broken(page)).isEmpty()));
@@ -32,7 +32,7 @@ class LinksTest {
 
     /** From the index, by links alone. */
     @Test
-    void everyPageCanBeReachedFromTheIndex() {
+    void every_page_can_be_reached_from_the_index() {
         Map<Path, GuidePage> pages = new HashMap<>();
         GuidePages.all().forEach(page -> pages.put(page.path().normalize(), page));
         List<Path> reached = new ArrayList<>(List.of(GuidePages.DOCS.resolve("index.md")));

@@ -29,7 +29,7 @@ class UserGuideTest {
     static Path classes;
 
     @TestFactory
-    Stream<DynamicTest> whatThePagesShowIsWhatTheCodePrints() {
+    Stream<DynamicTest> what_the_pages_show_is_what_the_code_prints() {
         List<PageSource> pages =
                 GuidePages.withJava().stream().map(PageSource::of).toList();
         assertThat(pages).isNotEmpty();
@@ -53,7 +53,7 @@ class UserGuideTest {
 
     /** One session of JShell a page, with the startup file that the page tells people to use. */
     @TestFactory
-    Stream<DynamicTest> whatJShellAnswersIsWhatThePagesShow() {
+    Stream<DynamicTest> what_j_shell_answers_is_what_the_pages_show() {
         return GuidePages.all().stream()
                 .filter(page -> !page.in("jshell").isEmpty())
                 .map(page -> dynamicTest(page.toString(), () -> checkShell(page)));
@@ -74,7 +74,7 @@ class UserGuideTest {
     }
 
     @TestFactory
-    Stream<DynamicTest> everyTeachingPageShowsACheckedOutput() {
+    Stream<DynamicTest> every_teaching_page_shows_a_checked_output() {
         return GuidePages.teaching().stream()
                 .map(page -> dynamicTest(
                         page.toString(),
@@ -86,7 +86,7 @@ class UserGuideTest {
 
     /** A block of text that follows no Java block would be shown unchecked. */
     @TestFactory
-    Stream<DynamicTest> noOutputStandsUnchecked() {
+    Stream<DynamicTest> no_output_stands_unchecked() {
         return GuidePages.all().stream()
                 .map(page -> dynamicTest(
                         page.toString(),
@@ -99,7 +99,7 @@ class UserGuideTest {
 
     /** Blocks in other languages, and parts of files, are shown word for word. */
     @TestFactory
-    Stream<DynamicTest> partsOfFilesAreTheFiles() {
+    Stream<DynamicTest> parts_of_files_are_the_files() {
         return GuidePages.all().stream()
                 .flatMap(page -> page.fences().stream()
                         .filter(fence -> fence.file().isPresent())
@@ -112,7 +112,7 @@ class UserGuideTest {
 
     /** What a reader copies into a POM is the version that this is. */
     @Test
-    void coordinatesNameThisVersion() {
+    void coordinates_name_this_version() {
         String version = firstVersion(GuidePage.read(Path.of("pom.xml")).lines());
         List<Fence> coordinates = GuidePages.all().stream()
                 .flatMap(page -> page.in("xml").stream())
@@ -136,7 +136,7 @@ class UserGuideTest {
 
     /** The startup file imports every package. */
     @Test
-    void theStartupFileImportsEveryPackage() throws Exception {
+    void the_startup_file_imports_every_package() throws Exception {
         assertThat(Files.readString(GuidePages.DOCS.resolve("formulation-math.jsh")))
                 .contains(PageCompiler.packages().stream()
                         .filter(name -> name.startsWith("io."))
@@ -145,7 +145,7 @@ class UserGuideTest {
     }
 
     @Test
-    void codeFitsThePage() {
+    void code_fits_the_page() {
         assertThat(GuidePages.all())
                 .allSatisfy(page -> assertThat(page.in("java"))
                         .allSatisfy(fence ->

@@ -39,7 +39,7 @@ final class SnapshotHumanReadingTest {
             "EU-V-59-silver | 0.0024 | any | single | of silver");
 
     @Test
-    void annex_V_rows_listed_for_human_reading_agree_with_a_second_reading() {
+    void annex_v_rows_listed_for_human_reading_agree_with_a_second_reading() {
         assertThat(SnapshotTable.LIMITS)
                 .filteredOn(row -> field(row, "annex").equals("V"))
                 .filteredOn(row -> !field(row, "needs_human_reading").isEmpty())

@@ -66,7 +66,7 @@ final class SnapshotTranscriptionTest {
     }
 
     @Test
-    void annexes_V_and_VI_are_complete() {
+    void annexes_v_and_vi_are_complete() {
         assertThat(SnapshotTable.OMITTED)
                 .filteredOn(row -> !field(row, "annex").equals("III"))
                 .extracting(row -> field(row, "annex") + " " + field(row, "ref_no") + " " + field(row, "reason"))
@@ -79,7 +79,7 @@ final class SnapshotTranscriptionTest {
 
     @ParameterizedTest
     @MethodSource("annexVEntries")
-    void annex_V_has_exactly_the_printed_percentages(RawEntry entry) {
+    void annex_v_has_exactly_the_printed_percentages(RawEntry entry) {
         assertThat(percentsOf(SnapshotTable.rowsOf(entry)))
                 .isEqualTo(new TreeSet<>(PrintedText.percentages(entry.concentration())));
     }

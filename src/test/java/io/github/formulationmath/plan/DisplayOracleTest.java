@@ -83,7 +83,7 @@ class DisplayOracleTest {
 
     @Tag("long")
     @Test
-    void everyDisplayedDigitAgreesWithTheOracle() {
+    void every_displayed_digit_agrees_with_the_oracle() {
         SplittableRandom random = new SplittableRandom(1967);
         long displays = 0;
         long ties = 0;
@@ -103,7 +103,7 @@ class DisplayOracleTest {
     }
 
     @Test
-    void theQuantitySufficientLineTakesTheRest() {
+    void the_quantity_sufficient_line_takes_the_rest() {
         SplittableRandom random = new SplittableRandom(1979);
         for (int i = 0; i < 5_000; i++) {
             long[] percents = random.longs(random.nextInt(1, 9), 1, 1_000).toArray();

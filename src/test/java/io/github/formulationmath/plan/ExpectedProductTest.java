@@ -45,7 +45,7 @@ class ExpectedProductTest {
 
     /** By hand: 79.5 g, 20 g, 0.5 g, each ± 0.1 g. */
     @Test
-    void intervalsByHand() {
+    void intervals_by_hand() {
         ExpectedProduct product = expect("100 g", TENTH, WeighingMethod.TARE_EACH, Closure.INDEPENDENT);
         ExpectedLine tocopherol = product.line("Tocopherol");
         // 0.4/(0.4 + 79.6 + 20.1) to 0.6/(0.6 + 79.4 + 19.9)
@@ -62,7 +62,7 @@ class ExpectedProductTest {
 
     /** Glycerin in both phases: by name alone it is not one line. */
     @Test
-    void aLineIsFoundByPhaseAndName() {
+    void a_line_is_found_by_phase_and_name() {
         Formula twice = Formula.inPercent("Twice")
                 .phase("hot")
                 .quantitySufficient("Aqua")
@@ -99,7 +99,7 @@ class ExpectedProductTest {
      * the second reads 0. With a perfect tare it is at most half a division, 0.5/99.5 at most, below 0.6 % less a tenth.
      */
     @Test
-    void outsideWhenTheReadingAloneIsTooFarOff() {
+    void outside_when_the_reading_alone_is_too_far_off() {
         Formula formula = Formula.inPercent("Two traces")
                 .quantitySufficient("Aqua")
                 .line("First", "0.6 %")
@@ -120,7 +120,7 @@ class ExpectedProductTest {
     }
 
     @Test
-    void coveringTakesTheRepeatabilityIn() {
+    void covering_takes_the_repeatability_in() {
         Balance noisy = TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.1 g"));
         ExpectedProduct bare = expect("100 g", noisy, WeighingMethod.TARE_EACH, Closure.CLOSED);
         ExpectedProduct covered = bare.covering(CoverageFactor.of(2));
@@ -136,7 +136,7 @@ class ExpectedProductTest {
 
     @Tag("long")
     @Test
-    void everyNumberShowsItsWorking() {
+    void every_number_shows_its_working() {
         Balance known = TENTH.withErrors(ErrorModel.readabilityOnly()
                 .withRepeatability("0.05 g")
                 .withLinearityOfNetReading("0.1 g")
@@ -158,7 +158,7 @@ class ExpectedProductTest {
     }
 
     @Test
-    void verdictsHaveWords() {
+    void verdicts_have_words() {
         for (ToleranceVerdict verdict : ToleranceVerdict.values()) {
             assertThat(Wording.english().text(verdict.phrase("Tocopherol"))).startsWith("Tocopherol ");
         }

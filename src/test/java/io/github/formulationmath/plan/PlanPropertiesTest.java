@@ -51,7 +51,7 @@ class PlanPropertiesTest {
     }
 
     @Property
-    void sharesAddUpToOneAndMassesToTheBatch(
+    void shares_add_up_to_one_and_masses_to_the_batch(
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
         Formula formula = formula(parts);
@@ -64,7 +64,7 @@ class PlanPropertiesTest {
     }
 
     @Property
-    void scalingIsLinear(
+    void scaling_is_linear(
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass,
             @ForAll @IntRange(min = 2, max = 50) int factor) {
@@ -78,7 +78,7 @@ class PlanPropertiesTest {
     }
 
     @Property
-    void noReadingIsFurtherOffThanTheClosureAllows(
+    void no_reading_is_further_off_than_the_closure_allows(
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass,
             @ForAll @LongRange(min = 1, max = 1_000) long step) {
@@ -104,7 +104,7 @@ class PlanPropertiesTest {
     }
 
     @Property
-    void theOrderOfLinesChangesNoReadingOfALineByItself(
+    void the_order_of_lines_changes_no_reading_of_a_line_by_itself(
             @ForAll @Size(min = 2, max = 10) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
         List<Integer> reversed = new ArrayList<>(parts);
@@ -122,7 +122,7 @@ class PlanPropertiesTest {
     }
 
     @Property(tries = 100)
-    void everyWorkingChecksItself(
+    void every_working_checks_itself(
             @ForAll @Size(min = 1, max = 5) List<@IntRange(min = 1, max = 999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 1_000_000) long mass,
             @ForAll Closure closure) {
@@ -137,7 +137,7 @@ class PlanPropertiesTest {
     }
 
     @Property
-    void aBatchWrittenDownInMassesKeepsItsShares(
+    void a_batch_written_down_in_masses_keeps_its_shares(
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
         Formula formula = formula(parts);

@@ -26,7 +26,7 @@ class PlanSerializationTest {
     private static final String SHEET = BatchSheet.of(BatchSheetExample.plan()).print(Format.TEXT);
 
     @Test
-    void formulaBatchAndPlanComeBackEqual() throws IOException, ClassNotFoundException {
+    void formula_batch_and_plan_come_back_equal() throws IOException, ClassNotFoundException {
         Formula formula = BatchSheetExample.handCream();
         assertThat(copy(formula)).isEqualTo(formula);
         WeighingPlan plan = BatchSheetExample.plan();
@@ -48,7 +48,7 @@ class PlanSerializationTest {
     }
 
     @Test
-    void sharedValuesMayBeReadByManyThreads() throws InterruptedException {
+    void shared_values_may_be_read_by_many_threads() throws InterruptedException {
         WeighingPlan plan = BatchSheetExample.plan();
         ExecutorService threads = Executors.newFixedThreadPool(16);
         var sheets = IntStream.range(0, 64)
@@ -61,7 +61,7 @@ class PlanSerializationTest {
 
     @Test
     @Tag("locale")
-    void theLocaleChangesNothing() {
+    void the_locale_changes_nothing() {
         Locale before = Locale.getDefault();
         try {
             for (String tag : new String[] {"de-DE", "fr-FR", "ar-EG", "hi-IN-u-nu-deva", "tr-TR"}) {

@@ -33,7 +33,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void eachLineByItselfLeavesADifferenceThatIsReported() {
+    void each_line_by_itself_leaves_a_difference_that_is_reported() {
         WeighingPlan plan = plan("250 g", Closure.INDEPENDENT);
         assertThat(plan.line("Aqua").reading()).isEqualTo(Amount.mass("198.9 g"));
         assertThat(plan.line("Glycerin").reading()).isEqualTo(Amount.mass("8.3 g"));
@@ -44,7 +44,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void everyNumberShowsItsWorking() {
+    void every_number_shows_its_working() {
         for (Closure closure : Closure.values()) {
             WeighingPlan plan = plan("123.4 g", closure);
             WorkingAssertions.assertSelfChecking(plan.total());
@@ -60,7 +60,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void closedLinesAddUpToTheRoundedBatch() {
+    void closed_lines_add_up_to_the_rounded_batch() {
         Formula formula = Formula.inPercent("example")
                 .line("a", "44.42 %")
                 .line("b", "36.38 %")
@@ -80,7 +80,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void theQuantitySufficientLineMayTakeTheRest() {
+    void the_quantity_sufficient_line_may_take_the_rest() {
         WeighingPlan plan = plan("100.06 g", Closure.QS_TAKES_REST);
         assertThat(plan.total()).isEqualTo(Amount.mass("100.1 g"));
         Formula fixed = Formula.inPercent("fixed").line("Aqua", "100 %").build();
@@ -101,7 +101,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void tiesGoToTheEvenDivision() {
+    void ties_go_to_the_even_division() {
         Formula halves =
                 Formula.inPercent("halves").line("a", "50 %").line("b", "50 %").build();
         WeighingPlan plan = WeighingPlan.of(Batch.of(halves, BatchSize.ofMass("0.5 g")), TENTH);
@@ -110,7 +110,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void aDisplayInOuncesIsReadInOunces() {
+    void a_display_in_ounces_is_read_in_ounces() {
         Balance ounces = Balance.of("0.05 oz", "5 lb");
         WeighingPlan plan = WeighingPlan.of(Batch.of(LOTION, BatchSize.ofMass("16 oz")), ounces);
         assertThat(plan.line("Avena Sativa Kernel Oil").reading()).isEqualTo(Amount.mass("1.9 oz"));
@@ -120,7 +120,7 @@ class WeighingPlanTest {
 
     /** Common practice, no published source: 0.5 % on a display of 1 g needs 200 g, on 0.1 g needs 20 g. */
     @Test
-    void halfAPercentNeedsTwoHundredDivisions() {
+    void half_a_percent_needs_two_hundred_divisions() {
         Formula formula = Formula.inPercent("half")
                 .quantitySufficient("Aqua")
                 .line("active", "0.5 %")
@@ -137,7 +137,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void anOverloadSaysByHowMuchAndWhatWouldFit() {
+    void an_overload_says_by_how_much_and_what_would_fit() {
         Bench bench = Bench.of(TENTH).with(Vessel.of("beaker", "214 g"));
         assertThatThrownBy(() -> WeighingPlan.of(Batch.of(LOTION, BatchSize.ofMass("1.8 kg")), bench))
                 .isInstanceOf(OverloadException.class)
@@ -154,7 +154,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void whatABalanceStillCarriesMayFixTheBatch() {
+    void what_a_balance_still_carries_may_fix_the_batch() {
         Vessel beaker = Vessel.of("beaker", "214 g");
         Batch largest = Batch.of(LOTION, BatchSize.ofMass(TENTH.capacityUnder(beaker)));
         assertThat(largest.mass()).isEqualTo(Amount.mass("1786 g"));
@@ -164,7 +164,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void anOverfilledVesselSaysByHowMuchAndWhatWouldFit() {
+    void an_overfilled_vessel_says_by_how_much_and_what_would_fit() {
         Bench bench = Bench.of(TENTH)
                 .with(Vessel.of("beaker", "214 g").holding("600 mL", "450 mL"))
                 .withProductDensity(Density.ofGramsPerMillilitre("0.96"));
@@ -178,7 +178,7 @@ class WeighingPlanTest {
     }
 
     @Test
-    void linesBelowTheMinimumLoadAreMarked() {
+    void lines_below_the_minimum_load_are_marked() {
         Bench bench = Bench.of(TENTH.withMinimumLoad(Amount.mass("5 g")));
         WeighingPlan plan = WeighingPlan.of(Batch.of(LOTION, BatchSize.ofMass("100 g")), bench);
         assertThat(plan.lines()).extracting(PlannedLine::isBelowMinimumLoad).containsExactly(false, true, false, false);

@@ -223,13 +223,13 @@ class NeverMilderPotsTest {
     }
 
     @Test
-    void theJudgementIsNeverMilderThanByAllErrorsTogether() {
+    void the_judgement_is_never_milder_than_by_all_errors_together() {
         run(CASES, 11_001);
     }
 
     @Test
     @Tag("long")
-    void norInManyPots() {
+    void nor_in_many_pots() {
         run(1_000, 11_002);
     }
 

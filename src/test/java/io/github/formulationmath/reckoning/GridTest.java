@@ -38,7 +38,7 @@ class GridTest {
 
     /** 0.8 % of 125 g is 1 g: 10 divisions of 0.1 g, 100 of 0.01 g, 5 of 0.2 g. */
     @Test
-    void aReadingKeepsTheDecimalsOfTheBalance() {
+    void a_reading_keeps_the_decimals_of_the_balance() {
         assertThat(answer(r -> WeighedLine.reading(r, "0.008", "125", "0.1"))).isEqualTo("r_5 = 1.0 g");
         assertThat(answer(r -> WeighedLine.reading(r, "0.008", "125", "0.01"))).isEqualTo("r_5 = 1.00 g");
         assertThat(answer(r -> WeighedLine.reading(r, "0.008", "125", "0.2"))).isEqualTo("r_5 = 1.0 g");
@@ -47,7 +47,7 @@ class GridTest {
     }
 
     @Test
-    void inEveryFormat() {
+    void in_every_format() {
         Working working = WeighedLine.of("0.008", "125", "0.1");
         assertThat(working.document().print(Format.MARKDOWN)).contains("r_5 = 1.0 g");
         assertThat(working.document().printPart(Format.LATEX, 1)).contains("r_{5} &= 1.0\\,\\text{g}");
@@ -55,13 +55,13 @@ class GridTest {
     }
 
     @Test
-    void theOrderOfTheFactorsDoesNotMatter() {
+    void the_order_of_the_factors_does_not_matter() {
         assertThat(answer(r -> r.named(Workings.READING, r.product(step(r, "0.1"), whole(r, "n", 20)))))
                 .isEqualTo("r = 2.0 g");
     }
 
     @Test
-    void sumsAndDifferencesOfReadingsStayOnTheDisplay() {
+    void sums_and_differences_of_readings_stay_on_the_display() {
         assertThat(answer(r -> {
                     Term d = step(r, "0.1");
                     Term a = r.named(Workings.READING, r.product(whole(r, "n", 20), d));
@@ -73,7 +73,7 @@ class GridTest {
 
     /** A division more, as where a total is closed. */
     @Test
-    void aWholeNumberMoreIsAWholeNumber() {
+    void a_whole_number_more_is_a_whole_number() {
         assertThat(answer(r -> {
                     Term more = r.named(WeighedLine.DIVISIONS, r.sum(whole(r, "n", 19), r.literal(1)));
                     return r.named(Workings.READING, r.product(more, step(r, "0.1")));
@@ -82,7 +82,7 @@ class GridTest {
     }
 
     @Test
-    void whatIsOnNoGridKeepsNoZeros() {
+    void what_is_on_no_grid_keeps_no_zeros() {
         // An exact mass plus a reading, a quotient, half a division, a number that is whole by chance.
         assertThat(answer(r -> {
                     Term d = step(r, "0.1");
@@ -111,7 +111,7 @@ class GridTest {
 
     /** A rounding that rounds nothing hides no grid. */
     @Test
-    void noRoundingLetsTheGridThrough() {
+    void no_rounding_lets_the_grid_through() {
         assertThat(answer(r -> r.named(
                         Workings.BATCH,
                         r.rounded(
@@ -122,7 +122,7 @@ class GridTest {
 
     /** A long chain of unnamed operations is worked off, not descended into. */
     @Test
-    void aLongChainIsNoMatter() {
+    void a_long_chain_is_no_matter() {
         Term chain = new Term.Literal(Ratio.ONE);
         for (int i = 0; i < 200_000; i++) {
             chain = new Term.Applied(Arithmetic.SUM, List.of(chain, new Term.Literal(Ratio.ONE)), Ratio.ONE);

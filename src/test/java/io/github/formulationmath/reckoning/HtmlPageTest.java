@@ -15,7 +15,7 @@ class HtmlPageTest {
     @Tag("long")
     @ParameterizedTest
     @EnumSource(Depth.class)
-    void pagesCanBeReadByEverybody(Depth depth) {
+    void pages_can_be_read_by_everybody(Depth depth) {
         Style style = Style.steps().with(depth);
         assertAccessible(Workings.lineMass().document(style).print(Format.HTML));
         assertAccessible(Workings.everything().document(style).print(Format.HTML));
@@ -36,7 +36,7 @@ class HtmlPageTest {
                 "<mn>,<mn bgcolor='x'>",
                 "</h1>,</h1><script>1</script>"
             })
-    void theCheckFindsWhatIsWrong(String change) {
+    void the_check_finds_what_is_wrong(String change) {
         String[] parts = change.split(",", 2);
         String page = Workings.lineMass().document().print(Format.HTML).replace(parts[0], parts[1]);
         assertThatThrownBy(() -> assertAccessible(page)).isInstanceOf(AssertionError.class);

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SelfCheckingTest {
 
     @Test
-    void workingsOfEveryKindAreTrue() {
+    void workings_of_every_kind_are_true() {
         assertSelfChecking(Workings.lineMass());
         assertSelfChecking(Workings.everything());
         assertSelfChecking(Workings.total(100));
@@ -35,13 +35,13 @@ class SelfCheckingTest {
     }
 
     @Property(tries = 400)
-    void randomRelationsAreTrueInEveryFormat(@ForAll long seed) {
+    void random_relations_are_true_in_every_format(@ForAll long seed) {
         assertSelfChecking(RandomWorkings.of(seed));
     }
 
     /** A renderer that prints one wrong digit anywhere is found out. */
     @Test
-    void everyWrongDigitIsNoticed() {
+    void every_wrong_digit_is_noticed() {
         String page = page(Workings.everything());
         int working = page.indexOf("\nWorking\n");
         int changed = 0;
@@ -77,7 +77,7 @@ class SelfCheckingTest {
                 "' ≤ '~' ≥ '",
                 "' to a multiple of '~' to '"
             })
-    void everyWrongSignIsNoticed(String right, String wrong) {
+    void every_wrong_sign_is_noticed(String right, String wrong) {
         String page = page(Workings.everything());
         int at = page.indexOf(right, page.indexOf("\nWorking\n"));
         assertThat(at).isPositive();
@@ -86,7 +86,7 @@ class SelfCheckingTest {
     }
 
     @Test
-    void aLineLeftOutIsNoticed() {
+    void a_line_left_out_is_noticed() {
         String page = page(Workings.everything());
         UnaryOperator<String> without = text -> page.replaceFirst("(?m)^ +" + text + ".*\n", "");
         for (String line : List.of("V = 106", "m_3 = ", "= 2.63 % ·", "v > V", "1/150 g ≤", "Rounding added")) {
@@ -100,7 +100,7 @@ class SelfCheckingTest {
 
     /** An ounce of 28 g prints numbers that are not true, though the working is. */
     @Test
-    void aWrongUnitIsNoticed() {
+    void a_wrong_unit_is_noticed() {
         String page = Workings.lineMass()
                 .document(Style.everything().in(Kind.MASS, "oz", Ratio.of(28)))
                 .print(Format.TEXT);
@@ -108,7 +108,7 @@ class SelfCheckingTest {
     }
 
     @Test
-    void aFunctionThatChangesItsMindIsNoticed() {
+    void a_function_that_changes_its_mind_is_noticed() {
         AtomicInteger calls = new AtomicInteger();
         StatisticalFunction moody = new StatisticalFunction() {
             @Override
@@ -129,7 +129,7 @@ class SelfCheckingTest {
     }
 
     @Test
-    void aRightFunctionIsRight() {
+    void a_right_function_is_right() {
         StatisticalFunction half = new StatisticalFunction() {
             @Override
             public String symbol() {

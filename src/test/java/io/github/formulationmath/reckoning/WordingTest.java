@@ -21,7 +21,7 @@ class WordingTest {
     private static final Path RESOURCES = Path.of("src", "main", "resources");
 
     @Test
-    void noKeyStandsTwice() {
+    void no_key_stands_twice() {
         List<String> keys = roomsWithWords().stream()
                 .flatMap(room -> lines("/io/github/formulationmath/" + room + "/words-en.properties").stream())
                 .filter(line -> !line.isBlank() && !line.startsWith("#"))
@@ -32,7 +32,7 @@ class WordingTest {
     }
 
     @Test
-    void theIndexHasEveryRoomThatHasWords() {
+    void the_index_has_every_room_that_has_words() {
         assertThat(lines("/io/github/formulationmath/reckoning/words.index")).isEqualTo(roomsWithWords());
     }
 
@@ -56,21 +56,21 @@ class WordingTest {
     }
 
     @Test
-    void aNameThatLooksLikeAPlaceholderStaysAName() {
+    void a_name_that_looks_like_a_placeholder_stays_a_name() {
         assertThat(Wording.english().text(Phrase.of("rounding.grid", "{1} $1 \\", "x")))
                 .isEqualTo("to a multiple of {1} $1 \\, x");
         assertThat(Wording.english().text(Phrase.of("rounding.grid"))).isEqualTo("to a multiple of {0}, {1}");
     }
 
     @Test
-    void aPhraseReadsAsEnglishAndShowsItsKeyWhereThereIsNoText() {
+    void a_phrase_reads_as_english_and_shows_its_key_where_there_is_no_text() {
         assertThat(Phrase.of("rounding.grid", "0.1 g", "ties to even"))
                 .hasToString("to a multiple of 0.1 g, ties to even");
         assertThat(Phrase.of("my.own", "a", "b")).hasToString("my.own[a, b]");
     }
 
     @Test
-    void aTranslationIsLaidOverEnglish() throws IOException {
+    void a_translation_is_laid_over_english() throws IOException {
         Wording german = Wording.read(new StringReader("language=de\nsheet.phase=Phase {0}\nworking.given=Gegeben"));
         assertThat(german.say("working.given")).isEqualTo("Gegeben");
         assertThat(german.say("working.answer")).isEqualTo("Answer");
@@ -81,13 +81,13 @@ class WordingTest {
     }
 
     @Test
-    void aTranslationMayTurnTheOrderRound() throws IOException {
+    void a_translation_may_turn_the_order_round() throws IOException {
         Wording other = Wording.read(new StringReader("rounding.grid={1}: {0}, {1}"));
         assertThat(other.say("rounding.grid", "a", "b")).isEqualTo("b: a, b");
     }
 
     @Test
-    void aKeyThatNothingSaysIsRefused() {
+    void a_key_that_nothing_says_is_refused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Wording.read(new StringReader("language=de\nworking.gievn=Gegeben")))
                 .withMessage("the key working.gievn is not one of the wording: leave it out, or write one of "
@@ -107,7 +107,7 @@ class WordingTest {
                 "refusal.overload={batch} ist zu viel | {batch} | {batch}, {capacity}, {excess}, {largest}, {vessel}",
                 "sheet.phase=Phase | nothing | {0}"
             })
-    void aTextThatPutsInSomethingElseIsRefused(String line, String found, String wanted) {
+    void a_text_that_puts_in_something_else_is_refused(String line, String found, String wanted) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Wording.read(new StringReader(line)))
                 .withMessageStartingWith("the text under the key " + line.substring(0, line.indexOf('=')) + " puts in "

@@ -35,7 +35,7 @@ class WorkingDocumentTest {
 
     @ParameterizedTest
     @EnumSource(Depth.class)
-    void pagesAreAsTheyWere(Depth depth) {
+    void pages_are_as_they_were(Depth depth) {
         FORMATS.forEach((ending, format) -> {
             String name = depth.name().toLowerCase(Locale.ROOT) + "." + ending;
             assertGolden(
@@ -46,19 +46,19 @@ class WorkingDocumentTest {
 
     @Test
     @Tag("locale")
-    void namesCannotLeaveTheirPlace() {
+    void names_cannot_leave_their_place() {
         FORMATS.forEach((ending, format) -> assertGolden(
                 "working/hostile." + ending, format.apply(Workings.hostile().document(Style.everything()))));
     }
 
     @Test
-    void aLongSumIsCarriedOver() {
+    void a_long_sum_is_carried_over() {
         FORMATS.forEach((ending, format) -> assertGolden(
                 "working/total." + ending, format.apply(Workings.total(40).document())));
     }
 
     @Property(tries = 60)
-    void anyNameGivesAWellFormedPage(@ForAll String name) {
+    void any_name_gives_a_well_formed_page(@ForAll String name) {
         Working working = Working.of(
                 Phrase.of("question.line-mass", name),
                 r -> r.given(Workings.LINE, Subject.of(name, name), Ratio.ONE, Source.published("x" + name, name)));
@@ -72,7 +72,7 @@ class WorkingDocumentTest {
     }
 
     @Test
-    void unitsAreChosenForAllNumbersOfAKind() {
+    void units_are_chosen_for_all_numbers_of_a_kind() {
         Style ounces = Style.everything()
                 .in(Kind.MASS, "oz", Ratio.parse("28.349523125"))
                 .in(Kind.MONEY, "EUR", Ratio.ONE);
@@ -95,12 +95,12 @@ class WorkingDocumentTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "a b", "5g", "g\n", "\u202E", "aaaaaaaaaaaaaaaaaaaaaaaaa"})
-    void aUnitIsAWord(String unit) {
+    void a_unit_is_a_word(String unit) {
         assertThatIllegalArgumentException().isThrownBy(() -> Style.steps().in(Kind.MASS, unit, Ratio.ONE));
     }
 
     @Test
-    void aUnitHasASize() {
+    void a_unit_has_a_size() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Style.steps().in(Kind.MASS, "oz", Ratio.ZERO))
                 .withMessageContaining("above 0");
@@ -108,7 +108,7 @@ class WorkingDocumentTest {
 
     @Test
     @Tag("locale")
-    void numbersFollowALocaleOnlyIfAskedFor() {
+    void numbers_follow_a_locale_only_if_asked_for() {
         Working working = Workings.everything();
         assertThat(working.document().print(Format.TEXT)).contains("2.63 % · (400/3 g)");
         assertThat(working.document(Style.steps().with(Locale.GERMANY)).print(Format.TEXT))
@@ -122,7 +122,7 @@ class WorkingDocumentTest {
     }
 
     @Test
-    void digitsAreSignificant() {
+    void digits_are_significant() {
         assertThat(Workings.everything()
                         .document(Style.steps().withSignificantDigits(3))
                         .print(Format.TEXT))
@@ -134,7 +134,7 @@ class WorkingDocumentTest {
     }
 
     @Test
-    void headingsGoBelowThoseOfTheCaller() {
+    void headings_go_below_those_of_the_caller() {
         assertThat(Workings.lineMass().document().printPart(Format.MARKDOWN, 3))
                 .startsWith("### How much")
                 .contains("\n#### Given\n");
@@ -149,7 +149,7 @@ class WorkingDocumentTest {
     }
 
     @Test
-    void anotherLanguageIsOneFile() throws IOException {
+    void another_language_is_one_file() throws IOException {
         StringBuilder german = new StringBuilder();
         Wording english = Wording.english();
         for (String key : english.keys()) {
@@ -164,13 +164,13 @@ class WorkingDocumentTest {
     }
 
     @Test
-    void aWorkingPrintsItself() {
+    void a_working_prints_itself() {
         assertThat(Workings.lineMass())
                 .hasToString(Workings.lineMass().document().print(Format.TEXT));
     }
 
     @Test
-    void nothingIsNull() {
+    void nothing_is_null() {
         assertThatNullPointerException()
                 .isThrownBy(() -> Workings.lineMass().document(null))
                 .withMessage("style");
@@ -182,7 +182,7 @@ class WorkingDocumentTest {
     /** Ten thousand lines take a moment, and twice as many about twice as long. */
     @Tag("long")
     @Test
-    void renderingIsLinear() {
+    void rendering_is_linear() {
         Working small = Workings.total(5_000);
         Working large = Workings.total(10_000);
         FORMATS.forEach((ending, format) -> {
@@ -200,7 +200,7 @@ class WorkingDocumentTest {
 
     /** A chain of ten thousand additions one by one is written as one sum, and needs no deep stack. */
     @Test
-    void aLongChainOfSingleAdditionsIsOneSum() {
+    void a_long_chain_of_single_additions_is_one_sum() {
         Working working = Working.of(Phrase.of("question.readings-total"), r -> {
             Term total = r.given(Workings.LINE, Subject.of("0", "x"), Ratio.ONE, Source.user());
             for (int i = 1; i <= 10_000; i++) {

@@ -32,7 +32,7 @@ class AcrossJvmsTest {
     private record Jdk(Path home, int release) {}
 
     @Test
-    void fromTheOldestToTheNewestAndBack() throws Exception {
+    void from_the_oldest_to_the_newest_and_back() throws Exception {
         List<Jdk> jdks = jdks();
         assumeTrue(
                 jdks.size() > 1,

@@ -53,7 +53,7 @@ class BatchSheetTest {
     /** Our own output, kept so that a change of the layout is seen. */
     @ParameterizedTest
     @EnumSource(Format.class)
-    void theExampleIsPrintedAsKept(Format format) throws IOException {
+    void the_example_is_printed_as_kept(Format format) throws IOException {
         Path kept = Path.of("src/test/resources/sheet/hand-cream." + format.name());
         String printed = BatchSheetExample.sheet().print(format);
         if (Boolean.getBoolean("formulationmath.sheets.write")) {
@@ -64,7 +64,7 @@ class BatchSheetTest {
     }
 
     @Test
-    void whatTheBalanceCannotShowIsSaidInWords() {
+    void what_the_balance_cannot_show_is_said_in_words() {
         String sheet = BatchSheet.of(hostilePlan()).print(Format.TEXT);
         assertThat(sheet)
                 .contains("trace: too little for this balance to show")
@@ -74,7 +74,7 @@ class BatchSheetTest {
 
     /** 37, 37 and 6 parts on 8 divisions: 3.7, 3.7 and 0.6; the largest remainders take both divisions that are left. */
     @Test
-    void whatTheClosureTookIsNotBlamedOnTheBalance() {
+    void what_the_closure_took_is_not_blamed_on_the_balance() {
         Formula formula = Formula.inParts("balm")
                 .line("Oil", "37")
                 .line("Wax", "37")
@@ -95,7 +95,7 @@ class BatchSheetTest {
     }
 
     @Test
-    void linesOutsideToleranceAreMarkedInWords() {
+    void lines_outside_tolerance_are_marked_in_words() {
         ExpectedProduct expected = ExpectedProduct.of(hostilePlan(), WeighingMethod.TARE_EACH);
         String sheet = BatchSheet.of(expected, Tolerances.of("5 %")).print(Format.TEXT);
         assertThat(rowOf(sheet, "1  Aqua")).endsWith("kept");
@@ -110,7 +110,7 @@ class BatchSheetTest {
     }
 
     @Test
-    void intervalsAreRoundedOutwards() {
+    void intervals_are_rounded_outwards() {
         assertThat(SheetNumbers.interval(shares(Ratio.parse("0.02425"), Ratio.parse("0.02531"))))
                 .isEqualTo("2.42 to 2.54 %");
         assertThat(SheetNumbers.interval(shares(Ratio.of(1, 3), Ratio.of(2, 3))))
@@ -120,7 +120,7 @@ class BatchSheetTest {
     }
 
     @Test
-    void textKeepsItsColumnsWhateverTheNames() {
+    void text_keeps_its_columns_whatever_the_names() {
         String sheet = BatchSheet.of(hostilePlan()).print(Format.TEXT);
         List<String> rows = sheet.lines().filter(row -> row.startsWith("[ ]")).toList();
         assertThat(rows).hasSize(3);
@@ -131,7 +131,7 @@ class BatchSheetTest {
     }
 
     @Test
-    void htmlIsWellFormedAndHarmless() throws Exception {
+    void html_is_well_formed_and_harmless() throws Exception {
         String sheet = BatchSheet.of(hostilePlan()).print(Format.HTML);
         assertThat(sheet).doesNotContain("<script");
         String body = sheet.substring(sheet.indexOf("<main>"), sheet.indexOf("</main>") + 7);
@@ -144,7 +144,7 @@ class BatchSheetTest {
     }
 
     @Test
-    void markdownTakesNamesLiterally() {
+    void markdown_takes_names_literally() {
         String sheet = BatchSheet.of(hostilePlan()).print(Format.MARKDOWN);
         assertThat(sheet)
                 .doesNotContain("<script>")
@@ -154,7 +154,7 @@ class BatchSheetTest {
     }
 
     @Test
-    void csvIsReadBackByAGeneralPurposeReader() throws IOException {
+    void csv_is_read_back_by_a_general_purpose_reader() throws IOException {
         String sheet = BatchSheet.of(hostilePlan()).print(Format.CSV);
         try (CSVParser parser = CSVParser.parse(sheet, CSVFormat.RFC4180)) {
             List<CSVRecord> records = parser.getRecords();

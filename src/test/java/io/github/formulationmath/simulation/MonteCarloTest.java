@@ -28,7 +28,7 @@ class MonteCarloTest {
 
     /** JCGM 101:2008, 7.9.2, examples. */
     @Test
-    void numericalTolerance() {
+    void numerical_tolerance() {
         for (ReferenceTable.Row row : ReferenceTable.read("shared/reference/jcgm101-numerical-tolerance.csv")
                 .rows()) {
             Ratio tolerance = Stability.tolerance(
@@ -42,7 +42,7 @@ class MonteCarloTest {
 
     /** JCGM 101:2008, 9.2.2: four standard normal quantities, u = 2.00, 95 % within ±3.92. */
     @Test
-    void fourNormalQuantities() throws InterruptedException {
+    void four_normal_quantities() throws InterruptedException {
         MonteCarloResult result =
                 MonteCarlo.of(copies(InputQuantity.normal(0, 1), 4), SUM).run();
         assertThat(result.isStable()).isTrue();
@@ -60,7 +60,7 @@ class MonteCarloTest {
      */
     @Tag("long")
     @Test
-    void fourRectangularQuantities() throws InterruptedException {
+    void four_rectangular_quantities() throws InterruptedException {
         double half = Math.sqrt(3);
         MonteCarloResult result = MonteCarlo.of(copies(InputQuantity.rectangular(-half, half), 4), SUM)
                 .withSignificantDigits(3)
@@ -81,7 +81,7 @@ class MonteCarloTest {
     /** JCGM 100:2008, G.2.2: three equal rectangular quantities: 95 % at 1.937 σ, 99 % at 2.379 σ. */
     @Tag("long")
     @Test
-    void threeRectangularQuantities() throws InterruptedException {
+    void three_rectangular_quantities() throws InterruptedException {
         for (ReferenceTable.Row row :
                 ReferenceTable.read("shared/reference/gum-coverage.csv").rows()) {
             if (row.text("shape").equals("sum of three equal rectangular")) {
@@ -99,7 +99,7 @@ class MonteCarloTest {
 
     /** JCGM 101:2008, 9.3, tables 5 to 7: the deviation of a weight from its nominal mass, in mg. */
     @Test
-    void massCalibration() throws InterruptedException {
+    void mass_calibration() throws InterruptedException {
         List<InputQuantity> inputs = List.of(
                 InputQuantity.normal(100_000, 0.050),
                 InputQuantity.normal(1.234, 0.020),
@@ -134,7 +134,7 @@ class MonteCarloTest {
     }
 
     @Test
-    void theSameBitsForAnyNumberOfThreads() throws InterruptedException {
+    void the_same_bits_for_any_number_of_threads() throws InterruptedException {
         MonteCarlo simulation = MonteCarlo.of(
                         List.of(
                                 InputQuantity.normal(0, 1),
@@ -157,7 +157,7 @@ class MonteCarloTest {
     }
 
     @Test
-    void listenerHearsOfEveryBlockAndWorkIsBounded() throws InterruptedException {
+    void listener_hears_of_every_block_and_work_is_bounded() throws InterruptedException {
         List<Long> heard = new ArrayList<>();
         MonteCarloResult result = MonteCarlo.of(copies(InputQuantity.normal(0, 1), 1), SUM)
                 .withSignificantDigits(4)
@@ -172,7 +172,7 @@ class MonteCarloTest {
     }
 
     @Test
-    void interruptionStopsIt() {
+    void interruption_stops_it() {
         Thread.currentThread().interrupt();
         assertThatThrownBy(() -> MonteCarlo.of(copies(InputQuantity.normal(0, 1), 1), SUM)
                         .run())
@@ -181,7 +181,7 @@ class MonteCarloTest {
     }
 
     @Test
-    void aQuantityWithoutSpread() throws InterruptedException {
+    void a_quantity_without_spread() throws InterruptedException {
         MonteCarloResult result =
                 MonteCarlo.of(copies(InputQuantity.normal(3, 0), 1), SUM).run();
         assertThat(result.isStable()).isTrue();

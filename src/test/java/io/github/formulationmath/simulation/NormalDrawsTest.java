@@ -12,7 +12,7 @@ class NormalDrawsTest {
 
     /** The ziggurat is right if its top closes: layer 255 ends where the density reaches 1. */
     @Test
-    void theTopLayerCloses() {
+    void the_top_layer_closes() {
         double[] edges = NormalDraws.edges();
         double last = edges[255];
         double area = 0.00492867323399;
@@ -22,7 +22,7 @@ class NormalDrawsTest {
 
     /** All layers have one area; that of the lowest is a strip up to the last edge, and the tail beyond it. */
     @Test
-    void allLayersAreEqual() {
+    void all_layers_are_equal() {
         double[] edges = NormalDraws.edges();
         double area = 0.00492867323399;
         for (int layer = 1; layer < 256; layer++) {
@@ -41,7 +41,7 @@ class NormalDrawsTest {
 
     /** Half of the tail lies on either side. */
     @Test
-    void theTailHasTwoSides() {
+    void the_tail_has_two_sides() {
         SplittableRandom random = new SplittableRandom(7);
         int trials = 4_000_000;
         int above = 0;
@@ -58,7 +58,7 @@ class NormalDrawsTest {
 
     /** Against the normal law of Commons Math, by the test of Kolmogorov and Smirnov; the seed is fixed. */
     @Test
-    void theyFollowTheNormalLaw() {
+    void they_follow_the_normal_law() {
         SplittableRandom random = new SplittableRandom(5);
         double[] sample = new double[200_000];
         for (int i = 0; i < sample.length; i++) {
@@ -70,7 +70,7 @@ class NormalDrawsTest {
 
     /** The tail beyond 3.654 holds 2.58e-4 of the law. */
     @Test
-    void theTailIsAsHeavyAsItShouldBe() {
+    void the_tail_is_as_heavy_as_it_should_be() {
         SplittableRandom random = new SplittableRandom(6);
         int trials = 20_000_000;
         int beyond = 0;
@@ -89,7 +89,7 @@ class NormalDrawsTest {
 
     /** Pinned: the same bits on every release of Java. */
     @Test
-    void theBitsDoNotChange() {
+    void the_bits_do_not_change() {
         SplittableRandom random = new SplittableRandom(1).split();
         long hash = 0;
         for (int i = 0; i < 100_000; i++) {

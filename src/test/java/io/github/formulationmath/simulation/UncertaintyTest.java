@@ -66,7 +66,7 @@ class UncertaintyTest {
     @Tag("long")
     @ParameterizedTest
     @MethodSource("cases")
-    void analyticAgreesWithMonteCarlo(Case it) throws InterruptedException {
+    void analytic_agrees_with_monte_carlo(Case it) throws InterruptedException {
         List<MadeShare> shares = new ArrayList<>();
         for (int i = 0; i < it.made().size(); i++) {
             shares.add(it.made().madeShare(i));
@@ -86,7 +86,7 @@ class UncertaintyTest {
 
     /** A single rectangular term makes the normal coverage factor wrong: k = 1.96 claims more than 100 %. */
     @Test
-    void aDominatedLawIsNotNormal() throws InterruptedException {
+    void a_dominated_law_is_not_normal() throws InterruptedException {
         MadeShare share = oneResidue().madeShare(1);
         MonteCarloResult drawn = share.simulation().run();
         double u = share.uncertainty().canonical().doubleValue();
@@ -101,7 +101,7 @@ class UncertaintyTest {
     /** ∂y/∂m = (c − y)/S by automatic differentiation (Commons Math), with the covariance matrix in full. */
     @ParameterizedTest
     @MethodSource("cases")
-    void analyticAgreesWithAutomaticDifferentiation(Case it) {
+    void analytic_agrees_with_automatic_differentiation(Case it) {
         MadeMasses made = it.made();
         for (int line = 0; line < made.size(); line++) {
             List<Ratio> one = new ArrayList<>();
@@ -143,7 +143,7 @@ class UncertaintyTest {
      * unrounded it is 0.8352, which rounded up to one digit is 0.9 again.
      */
     @Test
-    void cadmiumStandard() throws InterruptedException {
+    void cadmium_standard() throws InterruptedException {
         MonteCarloResult result = cadmium(true, true, true, true, true);
         assertThat(result.estimate()).isCloseTo(1002.7, within(0.05));
         assertThat(result.standardUncertainty()).isCloseTo(0.8351992, within(0.003));
@@ -155,7 +155,7 @@ class UncertaintyTest {
     /** Each input drawn alone gives its contribution. */
     @Tag("long")
     @Test
-    void cadmiumBudget() throws InterruptedException {
+    void cadmium_budget() throws InterruptedException {
         for (ReferenceTable.Row row :
                 ReferenceTable.read("shared/reference/quam-a1-budget.csv").rows()) {
             String input = row.text("input");

@@ -23,7 +23,7 @@ class StepSeriesTest {
         "2 mg, 1 mg, 0.5 mg"
     })
     void finer_steps_follow_from_coarse_to_fine(String step, String first, String second) {
-        List<Amount<javax.measure.quantity.Mass>> finer = StepSeries.finerThan(Amount.mass(step));
+        List<Amount<javax.measure.quantity.Mass>> finer = CoarsestStep.StepSeries.finerThan(Amount.mass(step));
         assertThat(finer.get(0)).isEqualTo(Amount.mass(first));
         assertThat(finer.get(1)).isEqualTo(Amount.mass(second));
     }
@@ -32,15 +32,17 @@ class StepSeriesTest {
     @CsvSource({"1, 1", "1.05, 1", "1.99, 1", "2, 2", "4.9, 2", "5, 5", "10, 10", "0.1, 0.1", "0.099, 0.05", "500, 500"
     })
     void the_coarsest_step_that_is_at_most_a_number(String most, String first) {
-        assertThat(StepSeries.between(Ratio.parse(most), Ratio.parse(most)).get(0))
+        assertThat(CoarsestStep.StepSeries.between(Ratio.parse(most), Ratio.parse(most))
+                        .get(0))
                 .isEqualTo(Ratio.parse(first));
     }
 
     @Test
     void six_decades_are_gone_through() {
-        List<Ratio> steps = StepSeries.between(Ratio.ONE, Ratio.ONE);
+        List<Ratio> steps = CoarsestStep.StepSeries.between(Ratio.ONE, Ratio.ONE);
         assertThat(steps.get(steps.size() - 1)).isEqualTo(Ratio.parse("0.000001"));
         assertThat(steps).hasSize(19);
-        assertThat(StepSeries.between(Ratio.ONE, Ratio.parse("0.03"))).hasSize(25);
+        assertThat(CoarsestStep.StepSeries.between(Ratio.ONE, Ratio.parse("0.03")))
+                .hasSize(25);
     }
 }

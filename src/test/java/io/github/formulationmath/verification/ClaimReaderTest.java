@@ -45,7 +45,7 @@ class ClaimReaderTest {
     }
 
     @Test
-    void aTableIsAClaim() {
+    void a_table_is_a_claim() {
         Claim claim = read(TEXT);
         assertThat(claim.formula().name()).isEqualTo("Wash, mild");
         assertThat(claim.formula().line("Betaine 30").ingredient().parts()).hasSize(2);
@@ -66,7 +66,7 @@ class ClaimReaderTest {
 
     /** The example in the documentation is a claim with its overage left out. */
     @Test
-    void theDocumentedTableIsAClaim() throws IOException {
+    void the_documented_table_is_a_claim() throws IOException {
         String page = Files.readString(Path.of("docs", "verifying.md"));
         int from = page.indexOf("record,group");
         Verification verification = Verification.of(read(page.substring(from, page.indexOf("```", from))));
@@ -75,7 +75,7 @@ class ClaimReaderTest {
     }
 
     @Test
-    void otherKindsAndLineEnds() {
+    void other_kinds_and_line_ends() {
         String parts = "record,group,name,value,figure\r\nformula,,p,parts,\r\nsize,,volume,500 mL,\r\n"
                 + "size,,density,0.95 g/mL,\r\nline,A,Oil,3,356.3 g\r\nline,A,Wax,1,\r\n";
         assertThat(Verification.of(read(parts)).batch().mass()).isEqualTo(Amount.mass("475 g"));
@@ -126,7 +126,7 @@ class ClaimReaderTest {
                 "q.s.~70 %~14~1~write the value parts instead of percent",
                 "20 %,120.0~98 %,120.0~14~1~the shares beside the q.s. line make 100 %"
             })
-    void errorsSayWhere(String right, String wrong, int line, int column, String message) {
+    void errors_say_where(String right, String wrong, int line, int column, String message) {
         String text = TEXT.replace(right, wrong);
         assertThat(text).isNotEqualTo(TEXT);
         assertThatExceptionOfType(CsvException.class)
@@ -141,7 +141,7 @@ class ClaimReaderTest {
 
     /** The lines of a phase together: two formulas with the same lines otherwise could read as one. */
     @Test
-    void aPhaseStandsInOnePlace() {
+    void a_phase_stands_in_one_place() {
         String text = TEXT.replace("line,care", "line,other,A,1 %,1 g\nline,water");
         assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(text))
@@ -151,14 +151,14 @@ class ClaimReaderTest {
     }
 
     @Test
-    void aTableWithoutFiguresIsNoClaim() {
+    void a_table_without_figures_is_no_claim() {
         assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(TEXT.replaceAll("(?m)^(line.*,)[^,]*$", "$1")))
                 .withMessageContaining("no line has a figure");
     }
 
     @Test
-    void aNameTooLongIsRefusedWithItsPlace() {
+    void a_name_too_long_is_refused_with_its_place() {
         assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(TEXT.replace("\"Wash, mild\"", "x".repeat(900_000))))
                 .withMessageStartingWith("line 2, column 10: ");
@@ -166,7 +166,7 @@ class ClaimReaderTest {
 
     @ParameterizedTest
     @CsvSource({"';',semicolons", "'\t',tabs"})
-    void anotherSeparatorIsNamed(String separator, String name) {
+    void another_separator_is_named(String separator, String name) {
         String text = TEXT.replace("\"Wash, mild\"", "Wash").replace(",", separator);
         assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(text))
@@ -176,7 +176,7 @@ class ClaimReaderTest {
 
     /** The remedy in the message works: 70 : 20 : 2 parts of 630 g are 479.3…, 136.9… and 13.7 g. */
     @Test
-    void sharesThatMakeNoWholeCanBeReadAsParts() {
+    void shares_that_make_no_whole_can_be_read_as_parts() {
         String parts = TEXT.replace("mild\",percent", "mild\",parts")
                 .replace("q.s.", "70")
                 .replace("20 %,120.0", "20,120.0")
@@ -186,7 +186,7 @@ class ClaimReaderTest {
     }
 
     @Test
-    void aFileIsRead(@TempDir Path folder) throws IOException {
+    void a_file_is_read(@TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("claim.csv"), TEXT.replace("Wash, mild", "Wäsche, mild"));
         assertThat(Claim.read(file).formula().name()).isEqualTo("Wäsche, mild");
         Path marked = Files.writeString(folder.resolve("marked.csv"), "\uFEFF" + TEXT);
@@ -208,7 +208,7 @@ class ClaimReaderTest {
 
     @ParameterizedTest
     @CsvSource({"formula", "size", "balance"})
-    void whatIsMissingIsNamed(String record) {
+    void what_is_missing_is_named(String record) {
         String text = TEXT.replaceFirst("(?m)^" + record + ".*\n", "");
         assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read(text))
@@ -216,7 +216,7 @@ class ClaimReaderTest {
     }
 
     @Test
-    void nothingIsTooLongToRefuse() {
+    void nothing_is_too_long_to_refuse() {
         assertThatExceptionOfType(CsvException.class)
                 .isThrownBy(() -> read("x".repeat(2_000_000)))
                 .withMessageContaining("longer than");
@@ -224,7 +224,7 @@ class ClaimReaderTest {
     }
 
     @Property(tries = 500)
-    void anyTextIsReadOrRefusedWithItsPlace(@ForAll String garbage, @ForAll int at) {
+    void any_text_is_read_or_refused_with_its_place(@ForAll String garbage, @ForAll int at) {
         int cut = Math.floorMod(at, TEXT.length());
         String text = TEXT.substring(0, cut) + garbage + TEXT.substring(cut);
         try {

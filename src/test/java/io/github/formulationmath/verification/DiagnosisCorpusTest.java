@@ -73,7 +73,7 @@ class DiagnosisCorpusTest {
             Slip.DIGITS_EXCHANGED);
 
     @Test
-    void slipsAreFoundAndCorrectClaimsLeftAlone() {
+    void slips_are_found_and_correct_claims_left_alone() {
         Map<Slip, Found> outcomes = new EnumMap<>(Slip.class);
         int all = 0;
         for (Slip slip : Slip.values()) {

@@ -31,7 +31,7 @@ class FigureTest {
         "2 1/3 US fl oz, 7/3, 1/3",
         "12.50 g, 25/2, 1/100"
     })
-    void numberAndStep(String written, String number, String step) {
+    void number_and_step(String written, String number, String step) {
         Figure figure = Figure.parse(written);
         assertThat(figure.number()).isEqualTo(Ratio.parse(number));
         assertThat(figure.digit()).isEqualTo(Ratio.parse(step));
@@ -56,13 +56,13 @@ class FigureTest {
                 "² oz",
                 "3 1/2  oz"
             })
-    void whatIsNoFigureIsRefusedAndNeverCut(String written) {
+    void what_is_no_figure_is_refused_and_never_cut(String written) {
         assertThatIllegalArgumentException().isThrownBy(() -> Figure.parse(written));
     }
 
     /** Whatever is read as a mass is read as the same number as a figure. */
     @Property(tries = 300)
-    void figuresAndAmountsReadTheSameNumber(
+    void figures_and_amounts_read_the_same_number(
             @ForAll @IntRange(max = 40) int whole,
             @ForAll @IntRange(min = 1, max = 64) int below,
             @ForAll @IntRange(min = 1, max = 64) int above) {
@@ -72,7 +72,7 @@ class FigureTest {
 
     /** Of quarters of an ounce, only the nearest agrees: a quarter more or less is another claim. */
     @Property(tries = 200)
-    void quartersAreHeldToAQuarter(@ForAll @IntRange(min = 4, max = 400) int eighths) {
+    void quarters_are_held_to_a_quarter(@ForAll @IntRange(min = 4, max = 400) int eighths) {
         Formula half =
                 Formula.inPercent("Half").line("A", "50 %").line("B", "50 %").build();
         String size = Ratio.of(eighths, 4) + " oz";
@@ -87,7 +87,7 @@ class FigureTest {
 
     /** 3 oz is 3/4 oz short of 3 3/4 oz, and the total shown is 3/4 oz too much. */
     @Test
-    void aFractionIsNotCutOff() {
+    void a_fraction_is_not_cut_off() {
         Formula half =
                 Formula.inPercent("Half").line("A", "50 %").line("B", "50 %").build();
         Claim claim = Claim.about(half, BatchSize.ofMass("6 oz"))
@@ -103,7 +103,7 @@ class FigureTest {
 
     /** IEEE 754 binary64: whatever arithmetic order the double took, its print is held as the double that it is. */
     @Property(tries = 300)
-    void aBinaryNumberIsNotAccused(
+    void a_binary_number_is_not_accused(
             @ForAll @IntRange(min = 1, max = 999) int tenths, @ForAll @IntRange(min = 1, max = 100_000) int grams) {
         double shown = tenths * 0.1 / 100 * grams;
         Formula two = Formula.inPercent("two")
@@ -124,7 +124,7 @@ class FigureTest {
     }
 
     @Test
-    void moreThanFifteenDigitsAreADouble() {
+    void more_than_fifteen_digits_are_a_double() {
         assertThat(Figure.parse("56.00000000000001 g").isBinary()).isTrue();
         assertThat(Figure.parse("0.00056000000000000 g").isBinary()).isFalse();
         assertThat(Figure.parse("123456789012345 g").isBinary()).isFalse();

@@ -28,18 +28,18 @@ class OneStepPropertiesTest {
     private static final int THOUSAND = 1000;
 
     @Test
-    void zerosMayBeLeftOut() {
+    void zeros_may_be_left_out() {
         trimmed(300, 1600);
     }
 
     @Test
-    void aFigureCutToFewerPlacesThanItsLikeDoesNotHold() {
+    void a_figure_cut_to_fewer_places_than_its_like_does_not_hold() {
         cut(300, 1601);
     }
 
     @Tag("long")
     @Test
-    void manySets() {
+    void many_sets() {
         trimmed(20_000, 1602);
         cut(20_000, 1603);
     }
@@ -137,7 +137,7 @@ class OneStepPropertiesTest {
         "6.4, 142, HOLDS_BY_HABIT",
         "6.4, 141, DOES_NOT_HOLD"
     })
-    void aHabitGivesEveryFigure(String glycerin, String water, Outcome outcome) {
+    void a_habit_gives_every_figure(String glycerin, String water, Outcome outcome) {
         Formula formula = Formula.inPercent("T")
                 .quantitySufficient("Aqua")
                 .line("Glycerin", "4.31 %")
@@ -147,7 +147,7 @@ class OneStepPropertiesTest {
 
     /** Of 100 g, 12.4 and 87.6 g: as whole numbers they are right, with a zero behind the point they claim a digit more. */
     @Test
-    void aZeroThatWasWrittenIsADigit() {
+    void a_zero_that_was_written_is_a_digit() {
         Formula formula =
                 Formula.inPercent("T").line("A", "12.4 %").line("B", "87.6 %").build();
         assertThat(of(formula, "100 g", List.of("12", "88")).outcome()).isEqualTo(Outcome.HOLDS);
@@ -165,7 +165,7 @@ class OneStepPropertiesTest {
         "0.1000 kg, DOES_NOT_HOLD",
         "99 g, DOES_NOT_HOLD"
     })
-    void theTotalHasTheStepOfTheFigures(String total, Outcome outcome) {
+    void the_total_has_the_step_of_the_figures(String total, Outcome outcome) {
         Formula formula =
                 Formula.inMasses("T").line("A", "49.7 g").line("B", "49.9 g").build();
         Claim claim = Claim.about(formula, BatchSize.ofMass("99.6 g"))
@@ -177,7 +177,7 @@ class OneStepPropertiesTest {
 
     /** Of a binary number any digit up to the thirteenth is a claim: 60 digits and not the library tell what it is off. */
     @Test
-    void aRawFigureThatIsWrongInItsThirteenthDigitDoesNotHold() {
+    void a_raw_figure_that_is_wrong_in_its_thirteenth_digit_does_not_hold() {
         SplittableRandom random = new SplittableRandom(1604);
         int wrong = 0;
         for (int i = 0; i < 300; i++) {
@@ -209,7 +209,7 @@ class OneStepPropertiesTest {
 
     /** Shares of 400 g taken of the 12.1 % of the oil phase: 5.808 for 48 g, and 0.0484, which is 0.0 and says nothing. */
     @Test
-    void aFigureOfNothingIsNotCountedAsSpeaking() {
+    void a_figure_of_nothing_is_not_counted_as_speaking() {
         Formula formula = Formula.inPercent("T")
                 .phase("oil")
                 .line("A", "12 %")

@@ -39,7 +39,7 @@ class OutcomeTest {
 
     /** Of a correct claim one figure is left away: it no longer holds, whichever it was. */
     @Test
-    void aLineLeftAwayIsNeverFine() {
+    void a_line_left_away_is_never_fine() {
         SplittableRandom random = new SplittableRandom(11);
         for (int i = 0; i < 200; i++) {
             Claim correct = RandomClaims.correct(40_000L + i);
@@ -66,7 +66,7 @@ class OutcomeTest {
     /** Shown coarser and coarser, until nothing is left: 0 holds never, on whatever display. */
     @ParameterizedTest
     @CsvSource({"60 g, 48 g, 12 g, 0 g", "60 g, 0 kg, 0 kg, 0 kg", "60 g, 47.6 g, 12.0 g, 0.0 kg"})
-    void aFigureInWhichNoDigitCountsIsNeverFine(String size, String water, String oil, String preservative) {
+    void a_figure_in_which_no_digit_counts_is_never_fine(String size, String water, String oil, String preservative) {
         Verification verification = of(CREAM, size, water, oil, preservative);
         assertThat(verification.outcome()).isEqualTo(Outcome.SHOWS_NOTHING_FOR_SOME_LINES);
         assertThat(verification.figures().get(2).agreement()).isEqualTo(Agreement.SHOWS_NOTHING);
@@ -78,7 +78,7 @@ class OutcomeTest {
     }
 
     @Test
-    void aTotalInWhichNoDigitCountsIsNeverFine() {
+    void a_total_in_which_no_digit_counts_is_never_fine() {
         Claim claim = Claim.about(CREAM, BatchSize.ofMass("100 g"))
                 .withFigure("Aqua", "79.4 g")
                 .withFigure("Oil", "20.0 g")
@@ -92,7 +92,7 @@ class OutcomeTest {
 
     /** A line of 0.6 g that is left out, and one of 6 g shown as 0. */
     @Test
-    void aFigureOfNothingExplainsNothing() {
+    void a_figure_of_nothing_explains_nothing() {
         Verification forgotten = of(CREAM, "1000 g", "794.0 g", "200.0 g", "0.0 g");
         assertThat(forgotten.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
         assertThat(forgotten.causes()).isEmpty();
@@ -108,7 +108,7 @@ class OutcomeTest {
         "75 g, 12 g, 13 g, LARGEST_REMAINDERS, false",
         "75 g, 13 g, 12 g, LARGEST_REMAINDERS, false"
     })
-    void tiesGoEitherWay(String water, String a, String b, RoundingHabit habit, boolean mixed) {
+    void ties_go_either_way(String water, String a, String b, RoundingHabit habit, boolean mixed) {
         Formula formula = Formula.inPercent("T")
                 .quantitySufficient("Aqua")
                 .line("A", "12.5 %")
@@ -123,7 +123,7 @@ class OutcomeTest {
 
     /** 12.5 up and 12.5 down, with 1.5 g over, are by no one rule, and do not close. */
     @Test
-    void mixedTiesAreTold() {
+    void mixed_ties_are_told() {
         Formula formula = Formula.inMasses("T")
                 .line("A", "12.5 g")
                 .line("B", "12.5 g")
@@ -138,7 +138,7 @@ class OutcomeTest {
 
     /** Water as the batch of 100.37 g less the figures of the others, 20.07 to 20.1 and 0.602 to 0.6, as it is. */
     @Test
-    void theRestMayBeOfTheBatchAsItIs() {
+    void the_rest_may_be_of_the_batch_as_it_is() {
         assertThat(of(CREAM, "100.37 g", "79.67 g", "20.1 g", "0.6 g").outcome())
                 .isEqualTo(Outcome.HOLDS);
         assertThat(of(CREAM, "100.37 g", "79.66 g", "20.1 g", "0.6 g").outcome())
@@ -156,7 +156,7 @@ class OutcomeTest {
         "567 g, 14.000 oz, 5.2000 oz, 0.80000 oz, OUNCE_OF_28_35_GRAMS",
         "1234 g, 864.0 g, 321.0 g, 49.5 g, HALF_GRAMS"
     })
-    void otherHabitsAreTold(String size, String a, String b, String c, RoundingHabit habit) {
+    void other_habits_are_told(String size, String a, String b, String c, RoundingHabit habit) {
         Formula formula = Formula.inPercent("T")
                 .line("A", "70 %")
                 .line("B", "26 %")
@@ -168,7 +168,7 @@ class OutcomeTest {
     /** 40.2, 20.4, 20.4 and 19 g make 99 g in whole grams; the remainders would give the last gram to a line of 20.4 g. */
     @ParameterizedTest
     @CsvSource({"41 g, 20 g, 20 g, 19 g, LARGEST_LINE_TAKES_REST", "40 g, 20 g, 20 g, 20 g, LAST_LINE_TAKES_REST"})
-    void theRestElsewhereIsTold(String a, String b, String c, String d, RoundingHabit habit) {
+    void the_rest_elsewhere_is_told(String a, String b, String c, String d, RoundingHabit habit) {
         Formula formula = Formula.inMasses("T")
                 .line("A", "40.2 g")
                 .line("B", "20.4 g")
@@ -186,7 +186,7 @@ class OutcomeTest {
     }
 
     @Test
-    void evidenceOfOneDigitOnlyFits() {
+    void evidence_of_one_digit_only_fits() {
         Formula formula = Formula.inPercent("T")
                 .phase("a")
                 .line("A", "80 %")
@@ -213,7 +213,7 @@ class OutcomeTest {
 
     /** Over all corpora: what is told as most likely rests on two digits in wrong figures. */
     @Test
-    void nothingIsMostLikelyWithoutTwoDigits() {
+    void nothing_is_most_likely_without_two_digits() {
         for (long i = 0; i < 150; i++) {
             Verification verification = Verification.of(RandomClaims.mistyped(300_000L + i));
             int digits = verification.figures().stream()
@@ -234,7 +234,7 @@ class OutcomeTest {
 
     @ParameterizedTest
     @CsvSource({"NaOH", "Caustic soda", "Sodium Hydroxide (NaOH)", "sodium  hydroxide", "Lye", "Soda lye"})
-    void theAlkaliHasManyNames(String name) {
+    void the_alkali_has_many_names(String name) {
         Formula soap = Formula.inMasses("Bar")
                 .line("Olea Europaea Fruit Oil", "500 g")
                 .line(name, "67.7 g")
@@ -248,7 +248,7 @@ class OutcomeTest {
 
     /** 5000 lines with one wrong figure: what is cubic does not end, and what is quadratic takes minutes. */
     @Test
-    void manyLinesTakeNoLongerThanTheyMust() {
+    void many_lines_take_no_longer_than_they_must() {
         for (Optional<Balance> balance :
                 List.of(Optional.<Balance>empty(), Optional.of(Balance.of("0.1 g", "50 kg")))) {
             Claim claim = LongClaims.oneWrong(5_000);
@@ -262,7 +262,7 @@ class OutcomeTest {
 
     /** Shares of 1/2, 1/3, 1/4 … make numbers of thousands of digits: they may be compared, but seldom reduced. */
     @Test
-    void manyDenominatorsTakeNoLongerThanTheyMust() {
+    void many_denominators_take_no_longer_than_they_must() {
         Claim claim = LongClaims.manyDenominators(2_500);
         Verification verification = org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
                 java.time.Duration.ofSeconds(45), () -> Verification.of(claim));
@@ -270,7 +270,7 @@ class OutcomeTest {
     }
 
     @Test
-    void manyLinesAreReadNoLongerThanTheyMust() {
+    void many_lines_are_read_no_longer_than_they_must() {
         String table = LongClaims.table(20_000);
         Claim claim = org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
                 java.time.Duration.ofSeconds(60), () -> Claim.read(new java.io.StringReader(table)));

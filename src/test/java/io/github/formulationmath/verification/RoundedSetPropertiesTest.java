@@ -30,13 +30,13 @@ class RoundedSetPropertiesTest {
     private static final List<Integer> DENOMINATORS = List.of(2, 4, 8, 10, 20);
 
     @Test
-    void aSetHoldsExactlyIfSomeRuleGivesIt() {
+    void a_set_holds_exactly_if_some_rule_gives_it() {
         assertSeen(tried(400, 16));
     }
 
     @Tag("many")
     @Test
-    void manySetsHoldExactlyIfSomeRuleGivesThem() {
+    void many_sets_hold_exactly_if_some_rule_gives_them() {
         assertSeen(tried(20_000, 1816));
     }
 

@@ -43,7 +43,7 @@ class VerificationReportTest {
      * 1 oz is 28.349523125 g. 80 g are 80/28.349523125 = 2.821917 oz, 0.6 oz of 20 g are 2.99 g short: worked by hand.
      */
     @Test
-    void approximationsKeepTheirSign() {
+    void approximations_keep_their_sign() {
         String text = text(Verification.of(about(BALM, "2.8 oz", "0.6 oz")));
         assertThat(text)
                 .contains("Ours: ≈ 2.82192 oz (exactly 128000000/45359237 oz)")
@@ -55,14 +55,14 @@ class VerificationReportTest {
     }
 
     @Test
-    void aShortNumberIsNotApproximated() {
+    void a_short_number_is_not_approximated() {
         assertThat(text(Verification.of(about(BALM, "79.5 g", "20.0 g"))))
                 .contains("disagrees by −0.5 g")
                 .doesNotContain("≈");
     }
 
     @Test
-    void theHeadlineSaysWhatHolds() {
+    void the_headline_says_what_holds() {
         assertThat(text(Verification.of(about(BALM, "79.5 g", "20.0 g"))))
                 .startsWith("Figures claimed for Balm 1 of 2 figures hold. Those that do not: Oil (79.5 g, ours 80 g). "
                         + "Together they make 99.5 g; the batch asked for is 100 g, so they are off by −0.5 g.");
@@ -76,7 +76,7 @@ class VerificationReportTest {
     }
 
     @Test
-    void theTotalShownCounts() {
+    void the_total_shown_counts() {
         Verification wrong = Verification.of(about(BALM, "80 g", "20 g").withTotal("90 g"));
         assertThat(wrong.habit()).contains(RoundingHabit.EACH_TO_NEAREST);
         assertThat(wrong.totalAgreement()).contains(Agreement.DISAGREES);
@@ -90,7 +90,7 @@ class VerificationReportTest {
     }
 
     @Test
-    void aTotalOfTheFiguresIsToldApartFromTheBatch() {
+    void a_total_of_the_figures_is_told_apart_from_the_batch() {
         Verification sum = Verification.of(about(BALM, "80.5 g", "20.0 g").withTotal("100.5 g"));
         assertThat(sum.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
         assertThat(text(sum))
@@ -101,7 +101,7 @@ class VerificationReportTest {
     }
 
     @Test
-    void aRunnerUpIsToldOnlyIfItExplainsAFigureMore() {
+    void a_runner_up_is_told_only_if_it_explains_a_figure_more() {
         Verification none = Verification.of(about(CREAM, "95.1 g", "5.0 g", "0.7 g"));
         assertThat(none.causes()).isEmpty();
         assertThat(none.runnerUp()).isEmpty();
@@ -116,7 +116,7 @@ class VerificationReportTest {
     }
 
     @Test
-    void theCautionStandsOnceWithAndWithoutLimits() {
+    void the_caution_stands_once_with_and_without_limits() {
         Verification verification = Verification.of(about(CREAM, "95.1 g", "4.0 g", "0.9 g"));
         assertThat(text(verification)).containsOnlyOnce("Caution:").containsOnlyOnce("qualified safety assess");
         LimitChecker checker =
@@ -130,7 +130,7 @@ class VerificationReportTest {
     }
 
     @Test
-    void alkaliDoesNotDoubleTheCaution() {
+    void alkali_does_not_double_the_caution() {
         Formula soap = Formula.inMasses("Bar")
                 .line("Olea Europaea Fruit Oil", "500 g")
                 .line("Sodium Hydroxide", "67.7 g")

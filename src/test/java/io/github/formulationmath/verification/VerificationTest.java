@@ -55,7 +55,7 @@ class VerificationTest {
     }
 
     @Test
-    void aClaimIsOfASizeThatItsFormulaCanHave() {
+    void a_claim_is_of_a_size_that_its_formula_can_have() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Claim.about(LOTION, BatchSize.ofVolume(Amount.volume("400 mL"))))
                 .withMessageContaining("has no density");
@@ -67,7 +67,7 @@ class VerificationTest {
 
     /** Shares of the oil phase of 68 g: 12 % is 8.16 g, 5 % is 3.4 g. Worked by hand. */
     @Test
-    void sharesOfTheWrongWhole() {
+    void shares_of_the_wrong_whole() {
         Verification verification =
                 Verification.of(claim("320.0 g", "12.0 g", "8.2 g", "3.4 g").withTotal("400 g"));
         assertThat(verification.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
@@ -96,7 +96,7 @@ class VerificationTest {
     }
 
     @Test
-    void rightFiguresNeedNoExplanation() {
+    void right_figures_need_no_explanation() {
         Verification verification = Verification.of(claim("320 g", "12 g", "48.0 g", "20.00 g"));
         assertThat(verification.outcome()).isEqualTo(Outcome.HOLDS);
         assertThat(verification.closes()).isTrue();
@@ -107,7 +107,7 @@ class VerificationTest {
     }
 
     @Test
-    void noSlipExplainsEverything() {
+    void no_slip_explains_everything() {
         Verification verification = Verification.of(claim("320 g", "13 g", "48 g", "99 g"));
         assertThat(verification.toString()).endsWith("; no known slip explains this");
         assertThat(verification.causes()).isEmpty();
@@ -116,7 +116,7 @@ class VerificationTest {
 
     /** 1 oz t is 31.1034768 g and 1 US fl oz of water 29.57 g: on a coarse display, told by the figures or not at all. */
     @Test
-    void whatCannotBeToldApartIsSaid() {
+    void what_cannot_be_told_apart_is_said() {
         Formula two = Formula.inPercent("two")
                 .line("Aqua", "50 %")
                 .line("Glycerin", "50 %")
@@ -139,7 +139,7 @@ class VerificationTest {
     }
 
     @Test
-    void exchangedAlkaliIsWarnedOf() {
+    void exchanged_alkali_is_warned_of() {
         Formula soap = Formula.inMasses("Bar")
                 .line("Olea Europaea Fruit Oil", "500 g")
                 .line("Aqua", "150 g")
@@ -155,7 +155,7 @@ class VerificationTest {
     }
 
     @Property(tries = 100)
-    void planThatClosesAgrees(@ForAll @IntRange(min = 20, max = 900) int grams) {
+    void plan_that_closes_agrees(@ForAll @IntRange(min = 20, max = 900) int grams) {
         Batch batch = Batch.of(LOTION, BatchSize.ofMass(grams + ".3 g"));
         for (Closure closure : Closure.values()) {
             WeighingPlan plan = WeighingPlan.of(
@@ -177,7 +177,7 @@ class VerificationTest {
     }
 
     @Test
-    void everyDeviationShowsItsWorking() {
+    void every_deviation_shows_its_working() {
         Verification verification = Verification.of(claim("320.1 g", "12 g", "8.2 g", "3.4 g"));
         assertSelfChecking(verification.largestDeviation().working());
         verification
@@ -194,7 +194,7 @@ class VerificationTest {
     }
 
     @Property(tries = 60)
-    void randomClaimsShowTheirWorking(@ForAll long seed) {
+    void random_claims_show_their_working(@ForAll long seed) {
         Slip slip = Slip.values()[(int) Math.floorMod(seed, (long) Slip.values().length)];
         Verification verification = Verification.of(RandomClaims.with(slip, seed % 100_000));
         assertSelfChecking(verification.largestDeviation().working());
@@ -204,7 +204,7 @@ class VerificationTest {
 
     /** Phenoxyethanol is allowed up to 1.0 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
     @Test
-    void limitsAreCheckedUnderTheirFigures() {
+    void limits_are_checked_under_their_figures() {
         Formula kept = Formula.inPercent("kept")
                 .quantitySufficient("Aqua")
                 .line("Phenoxyethanol", "0.9 %")
@@ -239,7 +239,7 @@ class VerificationTest {
     }
 
     @Test
-    void whatIsNoClaimIsRefused() {
+    void what_is_no_claim_is_refused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Verification.of(Claim.about(LOTION, SIZE)))
                 .withMessageContaining("no figures");
@@ -263,7 +263,7 @@ class VerificationTest {
     }
 
     @Test
-    void figuresKeepTheirDigits() {
+    void figures_keep_their_digits() {
         Figure figure = Figure.parse("12.50 oz");
         assertThat(figure.lastDigit()).isEqualTo(Amount.mass("0.01 oz"));
         assertThat(figure).hasToString("12.50 oz").isEqualTo(Figure.parse("12.50 oz"));

@@ -31,7 +31,7 @@ class ContainmentTest {
     @Tag("long")
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
-    void noShareLeavesItsInterval(WeighingMethod method) {
+    void no_share_leaves_its_interval(WeighingMethod method) {
         MadeMasses made = masses(method);
         int lines = READINGS.length;
         double[] low = new double[lines];

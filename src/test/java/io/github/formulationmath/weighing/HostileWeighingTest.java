@@ -28,7 +28,7 @@ class HostileWeighingTest {
     @Tag("long")
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
-    void tenThousandLines(WeighingMethod method) {
+    void ten_thousand_lines(WeighingMethod method) {
         int lines = 10_000;
         assertTimeoutPreemptively(Duration.ofSeconds(300), () -> {
             MadeMasses made = MadeMasses.of(IntStream.range(0, lines)
@@ -54,7 +54,7 @@ class HostileWeighingTest {
     /** A trace of a trace, beside tonnes: exact, and cut off at 0 and 1 where the display hides everything. */
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
-    void lineBelowEverythingTheDisplayShows(WeighingMethod method) {
+    void line_below_everything_the_display_shows(WeighingMethod method) {
         MadeMasses made = MadeMasses.of(List.of(
                 addition("trace", Ratio.parse("1e-300")).by(method),
                 addition("bulk", Ratio.parse("1e5")).by(method),
@@ -70,7 +70,7 @@ class HostileWeighingTest {
     /** A batch that the display hides whole: nothing is guaranteed, and that is what the interval says. */
     @ParameterizedTest
     @EnumSource(WeighingMethod.class)
-    void batchBelowEverythingTheDisplayShows(WeighingMethod method) {
+    void batch_below_everything_the_display_shows(WeighingMethod method) {
         MadeMasses made = MadeMasses.of(List.of(
                 addition("a", Ratio.parse("0.001")).by(method),
                 addition("b", Ratio.parse("0.002")).by(method)));

@@ -44,7 +44,7 @@ class MadeMassesTest {
     }
 
     @Test
-    void anAdditionByHand() {
+    void an_addition_by_hand() {
         AdditionError error =
                 AdditionError.of(Addition.of("Glycerin", Amount.mass("12.34 g"), Amount.mass("12.3 g"), TENTH));
         assertThat(error.roundingError().canonical()).isEqualTo(Ratio.parse("-0.04"));
@@ -58,7 +58,7 @@ class MadeMassesTest {
     }
 
     @Test
-    void everySourceOfOneAddition() {
+    void every_source_of_one_addition() {
         AdditionError error =
                 masses(KNOWN, WeighingMethod.FROM_BOAT, "100").additions().get(0);
         // 100·(1 + 0.00105) − 0.1
@@ -81,7 +81,7 @@ class MadeMassesTest {
     }
 
     @Test
-    void sharesByHand() {
+    void shares_by_hand() {
         MadeMasses made = masses(TENTH, WeighingMethod.TARE_EACH, "10", "30");
         assertThat(shareBounds(made, 0)).isEqualTo(Bounds.closed(Ratio.parse("0.2475"), Ratio.parse("0.2525")));
         Ratio v = Ratio.of(1, 600);
@@ -92,7 +92,7 @@ class MadeMassesTest {
     }
 
     @Test
-    void neighboursOfACumulativeWeighingAreAntiCorrelated() {
+    void neighbours_of_a_cumulative_weighing_are_anti_correlated() {
         MadeMasses made = masses(TENTH, WeighingMethod.CUMULATIVE, "10", "20", "30");
         Ratio twelfth = Ratio.of(1, 1200);
         assertThat(covariance(made, 0, 0)).isEqualTo(twelfth.times(2));
@@ -110,7 +110,7 @@ class MadeMassesTest {
 
     /** A part keeps its errors: covariances are those of the whole, and the reading below it is as uncertain as before. */
     @Test
-    void aPartKeepsItsErrors() {
+    void a_part_keeps_its_errors() {
         for (WeighingMethod method : WeighingMethod.values()) {
             MadeMasses made = masses(KNOWN, method, "10", "20", "30", "5");
             MadeMasses part = made.part(List.of(3, 1));
@@ -128,7 +128,7 @@ class MadeMassesTest {
     }
 
     @Test
-    void aCommonScaleCancelsFromTheShares() {
+    void a_common_scale_cancels_from_the_shares() {
         Balance plain = TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.05 g"));
         Balance scaled = TENTH.withErrors(plain.errors().withCalibration(Ratio.of(1, 50)));
         for (WeighingMethod method : WeighingMethod.values()) {
@@ -141,7 +141,7 @@ class MadeMassesTest {
 
     @Tag("long")
     @Test
-    void everyWorkingLeadsToItsResult() {
+    void every_working_leads_to_its_result() {
         for (WeighingMethod method : WeighingMethod.values()) {
             for (MadeMasses made : List.of(
                     masses(KNOWN, method, "1", "20", "0.4", "0"),
@@ -193,7 +193,7 @@ class MadeMassesTest {
     }
 
     @Test
-    void itsTextSaysWhereEachMassLies() {
+    void its_text_says_where_each_mass_lies() {
         assertThat(masses(TENTH, WeighingMethod.CUMULATIVE, "10", "0.1"))
                 .hasToString("[L1 10 g on balance d = 0.1 g, capacity 2 kg, CUMULATIVE: [9.9, 10.1] g, "
                         + "L2 0.1 g on balance d = 0.1 g, capacity 2 kg, CUMULATIVE: [0, 0.2] g]");

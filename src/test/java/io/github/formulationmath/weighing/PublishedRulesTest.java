@@ -43,7 +43,7 @@ class PublishedRulesTest {
     /** OIML R 76-1:2006, table 6: both ends of every band, and just outside. */
     @ParameterizedTest
     @MethodSource("permissibleErrors")
-    void permissibleErrorByBand(Row row) {
+    void permissible_error_by_band(Row row) {
         AccuracyClass accuracyClass = AccuracyClass.valueOf(row.text("class"));
         Amount<Mass> e = Amount.mass("0.5 g");
         Amount<Mass> expected = e.times(Ratio.of(row.decimal("error_e")));
@@ -71,7 +71,7 @@ class PublishedRulesTest {
     /** Cases worked out from the tables of OIML R 76-1:2006. */
     @ParameterizedTest
     @MethodSource("verificationCases")
-    void verificationCase(Row row) {
+    void verification_case(Row row) {
         AccuracyClass accuracyClass = AccuracyClass.valueOf(row.text("class"));
         Amount<Mass> e = grams(row.decimal("e_g"));
         Amount<Mass> answer = row.text("question").equals("error")
@@ -87,7 +87,7 @@ class PublishedRulesTest {
     /** OIML R 76-1:2006, table 3. */
     @ParameterizedTest
     @MethodSource("classLimits")
-    void classLimit(Row row) {
+    void class_limit(Row row) {
         AccuracyClass accuracyClass = AccuracyClass.valueOf(row.text("class"));
         Amount<Mass> e = grams(row.decimal("e_from_g"));
         Ratio least = Ratio.of(row.decimal("n_min"));
@@ -108,7 +108,7 @@ class PublishedRulesTest {
     }
 
     @Test
-    void verificationRefusals() {
+    void verification_refusals() {
         Amount<Mass> e = Amount.mass("1 g");
         assertThatThrownBy(() -> AccuracyClass.III.permissibleError(Amount.mass("10001 g"), e))
                 .hasMessageContaining("ends at 10000 e");
@@ -128,7 +128,7 @@ class PublishedRulesTest {
 
     @ParameterizedTest
     @MethodSource("minimumWeights")
-    void minimumWeight(Row row) {
+    void minimum_weight(Row row) {
         BigDecimal step = row.text("d_g").isEmpty() ? new BigDecimal("0.00001") : row.decimal("d_g");
         Balance balance = Balance.of(grams(step), Amount.mass("200 g"))
                 .withErrors(ErrorModel.readabilityOnly().withRepeatability(grams(row.decimal("s_g"))));
@@ -147,7 +147,7 @@ class PublishedRulesTest {
 
     @ParameterizedTest
     @MethodSource("weighableQuantities")
-    void minimumWeighableQuantity(Row row) {
+    void minimum_weighable_quantity(Row row) {
         Amount<Mass> least = MinimumWeight.bySensitivity(
                 Amount.of(Ratio.of(row.decimal("sensitivity_mg")), FormulationUnits.MILLIGRAM),
                 Ratio.of(row.decimal("error_percent")).dividedBy(100));
@@ -159,7 +159,7 @@ class PublishedRulesTest {
 
     /** α · SF / (τ − β · SF), EURAMET cg-18 from memory; by hand: 0.01 · 2 / (0.01 − 0.0005 · 2) = 20/9 g. */
     @Test
-    void minimumWeightFromAnUncertaintyFunction() {
+    void minimum_weight_from_an_uncertainty_function() {
         Ratio beta = Ratio.parse("0.0005");
         Ratio tolerance = Ratio.parse("0.01");
         Amount<Mass> least = MinimumWeight.byUncertainty(Amount.mass("0.01 g"), beta, tolerance, Ratio.of(2));
@@ -180,7 +180,7 @@ class PublishedRulesTest {
 
     /** The floor of the pharmacopoeias is the uncertainty of a net weighing of readability alone, d/√6, rounded. */
     @Test
-    void theFloorIsTheUncertaintyOfTwoReadings() {
+    void the_floor_is_the_uncertainty_of_two_readings() {
         AdditionError error = AdditionError.of(
                 Addition.of("x", Amount.mass("10 g"), Amount.mass("10 g"), Balance.of("1 g", "100 g")));
         assertThat(error.variance().origin().number()).isEqualTo(Ratio.of(1, 6));
@@ -195,7 +195,7 @@ class PublishedRulesTest {
     /** JCGM 100:2008, F.2.2.1, 4.3.7, 4.4.5, 4.4.6. */
     @ParameterizedTest
     @MethodSource("gumRoundings")
-    void standardUncertaintyOfALaw(Row row) {
+    void standard_uncertainty_of_a_law(Row row) {
         String shape = row.text("shape");
         boolean twoReadings = shape.equals("difference of two readings");
         Law law = shape.equals("triangular") ? Law.TRIANGULAR : Law.RECTANGULAR;
@@ -207,7 +207,7 @@ class PublishedRulesTest {
 
     /** JCGM 100:2008, table G.1. */
     @Test
-    void coverageFactorsOfTheNormalLaw() {
+    void coverage_factors_of_the_normal_law() {
         for (Row row : rows("gum-coverage")) {
             if (row.text("shape").equals("normal")) {
                 CoverageFactor factor = CoverageFactor.normal(
@@ -242,7 +242,7 @@ class PublishedRulesTest {
 
     /** The printed number of a balance manual: 2 g of aluminium. */
     @Test
-    void buoyancyOfAluminiumAsPrinted() {
+    void buoyancy_of_aluminium_as_printed() {
         for (Row row : rows("buoyancy-printed")) {
             AirBuoyancy factor = AirBuoyancy.of(Density.ofGramsPerMillilitre(Ratio.of(row.decimal("density_g_cm3"))));
             assertThat(factor.factor()
@@ -253,7 +253,7 @@ class PublishedRulesTest {
     }
 
     @Test
-    void buoyancyOfARange() {
+    void buoyancy_of_a_range() {
         Density light = Density.ofGramsPerMillilitre("0.8");
         Density heavy = Density.ofGramsPerMillilitre("10");
         Density thin = Density.ofGramsPerMillilitre("0.0011");
@@ -270,7 +270,7 @@ class PublishedRulesTest {
 
     /** OIML D 28:2004: 1.2 kg/m³ and 8000 kg/m³ are conventions; other densities are the user's. */
     @Test
-    void conventionalDensitiesNameTheirSource() {
+    void conventional_densities_name_their_source() {
         Density matter = Density.ofGramsPerMillilitre("0.9");
         AirBuoyancy usual = AirBuoyancy.of(matter);
         AirBuoyancy onHigh =
@@ -288,7 +288,7 @@ class PublishedRulesTest {
 
     @ParameterizedTest
     @MethodSource("waters")
-    void waterDensity(Row row) {
+    void water_density(Row row) {
         Amount<Temperature> temperature = Amount.temperature(row.text("t_c") + " °C");
         if (row.text("formula_kg_m3").isEmpty()) {
             assertThatThrownBy(() -> WaterDensity.at(temperature)).hasMessageContaining("0 °C to 40 °C");
@@ -304,7 +304,7 @@ class PublishedRulesTest {
     }
 
     @Test
-    void waterIsNamedByItsTemperature() {
+    void water_is_named_by_its_temperature() {
         assertThat(WaterDensity.at(Amount.temperature("20 °C"))).hasToString("water at 20 °C");
     }
 
@@ -314,7 +314,7 @@ class PublishedRulesTest {
 
     @ParameterizedTest
     @MethodSource("airs")
-    void airDensity(Row row) {
+    void air_density(Row row) {
         Amount<Temperature> temperature = Amount.temperature(row.text("t_c") + " °C");
         Amount<Pressure> pressure = hectopascals(Ratio.of(row.decimal("p_hpa")));
         Ratio humidity = Ratio.of(row.decimal("humidity_percent")).dividedBy(100);
@@ -332,7 +332,7 @@ class PublishedRulesTest {
     }
 
     @Test
-    void airDensityOutOfRange() {
+    void air_density_out_of_range() {
         Amount<Temperature> room = Amount.temperature("20 °C");
         Amount<Pressure> usual = hectopascals(Ratio.of(1000));
         Ratio half = Ratio.of(1, 2);

@@ -25,7 +25,7 @@ class ShareExtremesTest {
     private final Random random = new Random(20081031);
 
     @Test
-    void independentMassesAgainstAllCorners() {
+    void independent_masses_against_all_corners() {
         for (int round = 0; round < 400; round++) {
             int k = 1 + random.nextInt(8);
             List<Ratio> readings = readings(k, 1);
@@ -51,7 +51,7 @@ class ShareExtremesTest {
     /** All corners of the k + 1 indications: the first hides d/2, each later one d/2 and the linearity. */
     @Tag("long")
     @Test
-    void cumulativeMassesAgainstAllCorners() {
+    void cumulative_masses_against_all_corners() {
         for (int round = 0; round < 300; round++) {
             int k = 2 + random.nextInt(7);
             List<Ratio> readings = readings(k, 5);
@@ -71,7 +71,7 @@ class ShareExtremesTest {
 
     /** A part of a cumulative sequence, its lines in any choice and order, by all corners of all indications. */
     @Test
-    void partOfACumulativeSequenceAgainstAllCorners() {
+    void part_of_a_cumulative_sequence_against_all_corners() {
         for (int round = 0; round < 300; round++) {
             int k = 3 + random.nextInt(5);
             List<Ratio> readings = readings(k, 5);
@@ -100,7 +100,7 @@ class ShareExtremesTest {
     }
 
     @Test
-    void aPartNamesEachLineOnce() {
+    void a_part_names_each_line_once() {
         MadeMasses whole = make(readings(3, 5), WeighingMethod.CUMULATIVE, "0");
         assertThatThrownBy(() -> whole.part(List.of(1, 2, 1)))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -109,7 +109,7 @@ class ShareExtremesTest {
 
     /** Errors as large as the masses, down to totals that could be 0: an answer that holds every honest corner, no hang. */
     @Test
-    void errorsAsLargeAsTheMassesEndAndContain() {
+    void errors_as_large_as_the_masses_end_and_contain() {
         for (int round = 0; round < 300; round++) {
             int k = 2 + random.nextInt(4);
             List<Ratio> readings = readings(k, 1);
@@ -139,7 +139,7 @@ class ShareExtremesTest {
     }
 
     @Test
-    void whatStaysBehindMustLeaveSomething() {
+    void what_stays_behind_must_leave_something() {
         Balance balance = Balance.of("0.1 g", "2 kg")
                 .withErrors(ErrorModel.readabilityOnly().withResidue(Amount.mass("1 g"), Amount.mass("2 g")));
         Addition little = Addition.of("Dye", Amount.mass("0.5 g"), Amount.mass("0.5 g"), balance)
