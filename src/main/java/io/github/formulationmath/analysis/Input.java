@@ -19,7 +19,7 @@ record Input(Symbol symbol, Subject subject, Estimate<?> estimate) {
         return new Sensitivities.Key(symbol, subject, estimate.value().canonical());
     }
 
-    /** The symbol with its index, as {@code V(sample)}. */
+    /** The symbol with its index, as V(sample). */
     @Override
     public String toString() {
         return symbol.letter() + "(" + subject.subscript() + ")";

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * The solution in the burette: what it is, its nominal concentration, and the factor that its standardisation found. The
  * concentration is that of what reacts one to one, as a normality is: 0.5 mol/L of sulfuric acid is {@code "1 N"}.
  *
- * <p>The factor has no default: a solution that nobody standardised has the factor somebody answers for. Example: {@code
- * Titrant.of("HCl", "0.5 N", "1.0023").standard("0.0008", "5")}.
+ * <p>The factor has no default: a solution that nobody standardised has the factor somebody answers for. Example: a factor of
+ * 1.0023 with a standard uncertainty of 0.0008 from five degrees of freedom.
  *
  * <p>Immutable and thread-safe.
  */

@@ -17,7 +17,7 @@
  *
  * <p><b>What comes in:</b> final words and final numbers: nothing is looked up, rounded or translated here. <b>What goes
  * out:</b> a text in one {@link io.github.formulationmath.document.Format}; lines end with a line feed, in CSV with carriage
- * return and line feed. Only CSV has no place for all blocks, and {@code leftOut(Format.CSV)} tells which.
+ * return and line feed. Only CSV has no place for all blocks, and {@code leftOut} tells which.
  *
  * <p><b>Reading order:</b> {@link io.github.formulationmath.document.Document}, {@code Block} (the kinds of blocks; each
  * cleans its texts when it is made), {@link io.github.formulationmath.document.Expression} and {@code Node} (the tree of a

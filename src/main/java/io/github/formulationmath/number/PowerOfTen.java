@@ -9,9 +9,9 @@ import java.math.RoundingMode;
  * Bounds for ten to any exact power. A power of ten is irrational unless its exponent is whole, so that only an interval can be
  * exact: it is certain to hold the power, and its ends differ by less than one part in 10³⁰.
  *
- * <p>{@code 10^x = 10^⌊x⌋ · exp((x − ⌊x⌋) · ln 10)}. The exponential is the sum of its series at an argument halved until it is small,
+ * <p>10^x = 10^⌊x⌋ · exp((x − ⌊x⌋) · ln 10). The exponential is the sum of its series at an argument halved until it is small,
  * squared back; every step is rounded down for the lower end and up for the upper one, where a bound of the rest of the series is
- * added. {@code ln 10 = 3 ln 2 + ln(5/4)}, each {@code 2 artanh}, likewise.
+ * added. ln 10 = 3 ln 2 + ln(5/4), each 2 artanh, likewise.
  */
 public final class PowerOfTen {
 

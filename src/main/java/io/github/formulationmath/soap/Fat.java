@@ -3,7 +3,6 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -25,8 +24,7 @@ public record Fat(
         Nature nature,
         SaponificationValue saponification,
         Optional<Interval<AlkaliNumber>> acidValue,
-        InertMatter inert)
-        implements Serializable {
+        InertMatter inert) {
 
     /** Edible fats lie inside; what lies outside has to be asked for by {@link #unusual}. */
     private static final Interval<AlkaliNumber> USUAL =

@@ -7,7 +7,6 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -23,9 +22,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Soap implements Serializable {
-
-    private static final long serialVersionUID = 1L;
+public final class Soap {
 
     private final Formula formula;
     private final ArrayList<@Nullable SoapRole> roles;

@@ -34,8 +34,8 @@ public final class AcidTable {
                     "temperature_C",
                     "ionic_strength",
                     "grade",
-                    "source",
                     "locator",
+                    "source",
                     "tag"))
             .withCommentHead();
 

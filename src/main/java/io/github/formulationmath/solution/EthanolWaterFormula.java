@@ -25,8 +25,8 @@ record EthanolWaterFormula(List<Ratio> a, List<Ratio> b, List<List<Ratio>> c) {
     static final EthanolWaterFormula BUNDLED = bundled();
 
     private static EthanolWaterFormula bundled() {
-        CsvFormat table =
-                CsvFormat.of(List.of("group", "index", "value", "tag")).withCommentHead();
+        CsvFormat table = CsvFormat.of(List.of("group", "index", "value", "source", "tag"))
+                .withCommentHead();
         try (InputStream in = Objects.requireNonNull(
                 EthanolWaterFormula.class.getResourceAsStream("/io/github/formulationmath/chemistry/ethanol-water.csv"),
                 "ethanol-water.csv is missing from the jar")) {

@@ -46,6 +46,7 @@ final class Ladder {
             may(
                     "soap",
                     "number",
+                    "csv",
                     "document",
                     "reckoning",
                     "quantity",

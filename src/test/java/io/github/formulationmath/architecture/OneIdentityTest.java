@@ -49,6 +49,8 @@ final class OneIdentityTest {
             "quantity/Repairs.java", // names of units
             "quantity/UnitNames.java", // names of units
             "reckoning/Formulas.java",
+            "soap/AlkaliGradeTable.java",
+            "soap/FatTable.java",
             "verification/Figure.java", // names of units
             "verification/FigureCheck.java",
             "verification/Outcome.java",

@@ -33,6 +33,10 @@ import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.size.SearchEffort;
 import io.github.formulationmath.size.SearchLimitException;
+import io.github.formulationmath.soap.AlkaliNumber;
+import io.github.formulationmath.soap.IodineValue;
+import io.github.formulationmath.solution.IonicStrength;
+import io.github.formulationmath.solution.Neutralisation;
 import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -87,6 +91,12 @@ final class RefusalsTest {
     private static List<ThrowingCallable> numbers() {
         return List.of(
                 () -> Ratio.parse("1".repeat(100_000)),
+                () -> AlkaliNumber.parse("192"),
+                () -> AlkaliNumber.parse("-1 mg KOH/g"),
+                () -> IodineValue.parse("86"),
+                () -> IonicStrength.parse("0.1"),
+                () -> IonicStrength.parse("-0.1 mol/L"),
+                () -> Neutralisation.ofAcidValue("200", "210"),
                 () -> Ratio.parse("three"),
                 () -> Ratio.parse("1,5"),
                 () -> Ratio.parse("1e999999999"),

@@ -50,7 +50,7 @@ record SecondHome(String idea, String name, Pattern sign, Pattern home, String p
                         "Relation",
                         "a way to reckon",
                         "implements [\\w<>, ]*\\bReckoning\\b",
-                        "^(working|reckoning)/",
+                        "^reckoning/|^analysis/Sensitivities\\.java",
                         "final class Counting<V> implements Reckoning<V> {}"),
                 of(
                         "Explanation",
