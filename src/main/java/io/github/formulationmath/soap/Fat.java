@@ -3,6 +3,7 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -16,15 +17,34 @@ import java.util.Optional;
  * @param name the INCI name, or what it is called in the formula
  * @param nature what it is made of
  * @param saponification its saponification value
- * @param acidValue the range of its acid value, if known
+ * @param acid the range of its acid value, if known
  * @param inert what of it takes no part and is not counted in the value
  */
-public record Fat(
-        String name,
-        Nature nature,
-        SaponificationValue saponification,
-        Optional<Interval<AlkaliNumber>> acidValue,
-        InertMatter inert) {
+public record Fat(String name, Nature nature, SaponificationValue saponification, AcidRange acid, InertMatter inert)
+        implements Serializable {
+
+    /**
+     * The range of an acid value that may be unknown.
+     *
+     * @param isKnown whether anybody knows it
+     * @param range its range; 0 if nobody does
+     */
+    public record AcidRange(boolean isKnown, Interval<AlkaliNumber> range) implements Serializable {
+
+        /**
+         * Checks presence.
+         *
+         * @param isKnown whether anybody knows it
+         * @param range its range
+         */
+        public AcidRange {
+            Objects.requireNonNull(range, "range");
+        }
+
+        static AcidRange of(Optional<Interval<AlkaliNumber>> range) {
+            return new AcidRange(range.isPresent(), range.orElse(Interval.of(AlkaliNumber.ZERO, AlkaliNumber.ZERO)));
+        }
+    }
 
     /** Edible fats lie inside; what lies outside has to be asked for by {@link #unusual}. */
     private static final Interval<AlkaliNumber> USUAL =
@@ -48,7 +68,7 @@ public record Fat(
      * @param name the name
      * @param nature what it is made of
      * @param saponification its saponification value
-     * @param acidValue the range of its acid value, if known
+     * @param acid the range of its acid value, if known
      * @param inert what of it takes no part
      * @throws IllegalArgumentException if the name is blank, or the acid value reaches above the saponification value
      */
@@ -60,13 +80,24 @@ public record Fat(
         Objects.requireNonNull(inert, "inert");
         AlkaliNumber most =
                 Objects.requireNonNull(saponification, "saponification").range().greatest();
-        Objects.requireNonNull(acidValue, "acidValue").ifPresent(acid -> {
-            if (acid.greatest().compareTo(most) > 0) {
-                throw new IllegalArgumentException("acid value of " + Excerpt.of(name) + " is " + acid
-                        + ", which reaches above its saponification value of " + most
-                        + ": the saponification value counts the free acids already");
-            }
-        });
+        Optional.of(Objects.requireNonNull(acid, "acid"))
+                .filter(AcidRange::isKnown)
+                .ifPresent(known -> {
+                    if (known.range().greatest().compareTo(most) > 0) {
+                        throw new IllegalArgumentException("acid value of " + Excerpt.of(name) + " is " + known.range()
+                                + ", which reaches above its saponification value of " + most
+                                + ": the saponification value counts the free acids already");
+                    }
+                });
+    }
+
+    /**
+     * The range of its acid value.
+     *
+     * @return the range, if anybody knows it
+     */
+    public Optional<Interval<AlkaliNumber>> acidValue() {
+        return acid.isKnown() ? Optional.of(acid.range()) : Optional.empty();
     }
 
     /**
@@ -79,7 +110,7 @@ public record Fat(
      * @throws IllegalArgumentException if the value reaches outside what edible fats have
      */
     public static Fat triglycerides(String name, SaponificationValue value, InertMatter inert) {
-        return new Fat(name, Nature.TRIGLYCERIDES, usual(name, value), Optional.empty(), inert);
+        return new Fat(name, Nature.TRIGLYCERIDES, usual(name, value), AcidRange.of(Optional.empty()), inert);
     }
 
     /**
@@ -92,7 +123,7 @@ public record Fat(
      * @throws IllegalArgumentException if the value reaches outside what fatty acids of the trade have
      */
     public static Fat fattyAcids(String name, SaponificationValue value, InertMatter inert) {
-        return new Fat(name, Nature.FATTY_ACIDS, usual(name, value), Optional.empty(), inert);
+        return new Fat(name, Nature.FATTY_ACIDS, usual(name, value), AcidRange.of(Optional.empty()), inert);
     }
 
     /**
@@ -112,7 +143,7 @@ public record Fat(
                 name,
                 Nature.WAX,
                 value,
-                Optional.of(Interval.of(AlkaliNumber.parse(leastAcid), AlkaliNumber.parse(greatestAcid))),
+                AcidRange.of(Optional.of(Interval.of(AlkaliNumber.parse(leastAcid), AlkaliNumber.parse(greatestAcid)))),
                 inert);
     }
 
@@ -125,7 +156,7 @@ public record Fat(
      * @return the wax
      */
     public static Fat wax(String name, SaponificationValue value, InertMatter inert) {
-        return new Fat(name, Nature.WAX, value, Optional.empty(), inert);
+        return new Fat(name, Nature.WAX, value, AcidRange.of(Optional.empty()), inert);
     }
 
     /**
@@ -137,7 +168,7 @@ public record Fat(
      * @return the fat, taken for triglycerides
      */
     public static Fat unusual(String name, SaponificationValue value, InertMatter inert) {
-        return new Fat(name, Nature.TRIGLYCERIDES, value, Optional.empty(), inert);
+        return new Fat(name, Nature.TRIGLYCERIDES, value, AcidRange.of(Optional.empty()), inert);
     }
 
     private static SaponificationValue usual(String name, SaponificationValue value) {
@@ -162,7 +193,7 @@ public record Fat(
         if (nature != Nature.WAX) {
             throw new IllegalStateException(name + " is no wax: its esters are counted already");
         }
-        return new Fat(name, Nature.WAX_THAT_REACTS, saponification, acidValue, inert);
+        return new Fat(name, Nature.WAX_THAT_REACTS, saponification, acid, inert);
     }
 
     /**
@@ -179,7 +210,7 @@ public record Fat(
                 name,
                 nature,
                 saponification,
-                Optional.of(Interval.of(AlkaliNumber.parse(least), AlkaliNumber.parse(greatest))),
+                AcidRange.of(Optional.of(Interval.of(AlkaliNumber.parse(least), AlkaliNumber.parse(greatest)))),
                 inert);
     }
 
@@ -193,7 +224,7 @@ public record Fat(
                     + " as declared: the lot does not conform, or one figure is of another fat;"
                     + " declare the fat by the figure that is right");
         }
-        return new Fat(name, nature, second, acidValue, inert);
+        return new Fat(name, nature, second, acid, inert);
     }
 
     /** Moles of hydroxide that one gram as weighed is sure to take up. */
@@ -204,7 +235,7 @@ public record Fat(
     /** What one gram without inert matter is sure to take up: of a wax its acids alone. */
     AlkaliNumber leastNumber() {
         return nature == Nature.WAX
-                ? acidValue.map(Interval::least).orElse(AlkaliNumber.ZERO)
+                ? acidValue().map(Interval::least).orElse(AlkaliNumber.ZERO)
                 : saponification.range().least();
     }
 

@@ -7,6 +7,8 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.weighing.WeighingMethod;
+import java.io.Serial;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -22,7 +24,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Soap {
+public final class Soap implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
 
     private final Formula formula;
     private final ArrayList<@Nullable SoapRole> roles;

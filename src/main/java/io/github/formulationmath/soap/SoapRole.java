@@ -2,10 +2,11 @@ package io.github.formulationmath.soap;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Phrase;
+import java.io.Serializable;
 import java.util.Optional;
 
 /** What a line of a soap is as far as alkali is concerned: whether it gives hydroxide, takes it, or does neither. */
-sealed interface SoapRole {
+sealed interface SoapRole extends Serializable {
 
     /** Moles of hydroxide that one gram as weighed brings, at the end that leaves most hydroxide; negative if it takes them. */
     Ratio most();

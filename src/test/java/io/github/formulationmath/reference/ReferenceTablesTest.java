@@ -36,7 +36,7 @@ final class ReferenceTablesTest {
         assertThat(table.rows()).isNotEmpty().allSatisfy(row -> {
             assertThat(row.fields()).hasSize(table.columns().size());
             assertThat(row.text("source")).isNotBlank();
-            assertThat(row.text("tag")).isIn("SEEN", "SEEN-2ND", "DERIVED", "MEMORY");
+            assertThat(row.text("tag")).isIn("SEEN", "SEEN-FILE", "SEEN-CITED", "SEEN-2ND", "DERIVED", "MEMORY");
         });
     }
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class AcidTableTest {
 
     private static final Amount<Temperature> ROOM = Amount.temperature("25 °C");
-    private static final String HEAD = "acid,charge,step,pK,temperature_C,ionic_strength,grade,source,locator,tag\n";
+    private static final String HEAD = "acid,charge,step,pK,temperature_C,ionic_strength,grade,locator,source,tag\n";
 
     private final AcidTable table = AcidTable.shipped();
 
@@ -74,15 +74,15 @@ class AcidTableTest {
     @Test
     void tables_of_ones_own_are_read_strictly() throws IOException {
         AcidTable own = AcidTable.read(
-                "own.csv", new StringReader(HEAD + "sour,0,1,4.5,20,0.1 mol/L,approximate,Our bench,page 3,OWN\n"));
+                "own.csv", new StringReader(HEAD + "sour,0,1,4.5,20,0.1 mol/L,approximate,page 3,Our bench,OWN\n"));
         AcidConstants sour = own.constants("sour", Amount.temperature("20 °C"), "0.05");
         assertThat(sour.ionicStrength()).isEqualTo(IonicStrength.parse("0.1 mol/L"));
         assertThatThrownBy(() -> AcidTable.read(
-                        "own.csv", new StringReader(HEAD + "sour,0,1,4.5,20,0.1,approximate,Our bench,,OWN\n")))
+                        "own.csv", new StringReader(HEAD + "sour,0,1,4.5,20,0.1,approximate,,Our bench,OWN\n")))
                 .isInstanceOf(CsvException.class)
                 .hasMessageContaining("needs its unit");
         AcidTable gap = AcidTable.read(
-                "own.csv", new StringReader(HEAD + "sour,0,2,4.5,20,0 mol/L,approximate,Our bench,,OWN\n"));
+                "own.csv", new StringReader(HEAD + "sour,0,2,4.5,20,0 mol/L,approximate,,Our bench,OWN\n"));
         assertThatThrownBy(() -> gap.constants("sour", Amount.temperature("20 °C"), "0"))
                 .hasMessageContaining("mend the table");
     }
