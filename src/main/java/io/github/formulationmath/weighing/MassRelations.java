@@ -250,18 +250,30 @@ final class MassRelations {
         if (weights.isTotal() && term.loads().size() > 1) {
             return r.known(scaleTotal(entry));
         }
-        // Of few lines not all loads of the term are looked through.
-        Weights own = weights.isTotal() ? Weights.line(term.loads().get(0).line()) : weights;
         List<V> parts = new ArrayList<>();
-        own.forEach(additions.size(), (line, weight) -> {
-            for (Entry each : of(line)) {
-                if (each.place() == entry.place()) {
-                    V factor = term.isProportional() ? reading(r, line) : r.literal(each.factor());
-                    parts.add(strengthened(r, weights, line, factor));
+        Weights own = weights.isTotal() ? Weights.line(term.loads().get(0).line()) : weights;
+        if (own.size() < term.loads().size()) {
+            // Of few lines not all loads of the term are looked through,
+            own.forEach(additions.size(), (line, weight) -> {
+                for (Entry each : of(line)) {
+                    if (each.place() == entry.place()) {
+                        parts.add(part(r, weights, term, line, each.factor()));
+                    }
+                }
+            });
+        } else {
+            // and of a term of few lines not all weights.
+            for (Load load : term.loads()) {
+                if (!own.of(load.line()).isZero()) {
+                    parts.add(part(r, weights, term, load.line(), load.factor()));
                 }
             }
-        });
+        }
         return r.sum(parts);
+    }
+
+    private <V> V part(Reckoning<V> r, Weights weights, ErrorTerm term, int line, Ratio factor) {
+        return strengthened(r, weights, line, term.isProportional() ? reading(r, line) : r.literal(factor));
     }
 
     /** The sum of all readings that one scale error changes: known already, added up again for a working. */

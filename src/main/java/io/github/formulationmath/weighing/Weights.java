@@ -35,6 +35,11 @@ record Weights(@Nullable SortedMap<Integer, Ratio> few, boolean areStrengths) {
         return few == null;
     }
 
+    /** Of how many lines; of all if it is the total. */
+    int size() {
+        return few == null ? Integer.MAX_VALUE : few.size();
+    }
+
     Ratio of(int line) {
         return few == null ? Ratio.ONE : few.getOrDefault(line, Ratio.ZERO);
     }
