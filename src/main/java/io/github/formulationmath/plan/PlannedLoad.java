@@ -13,6 +13,7 @@ import io.github.formulationmath.reckoning.Symbol;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +37,18 @@ public record PlannedLoad(
     private static final Subject NEXT = Subject.of("next", "");
     private static final Symbol LOAD = Symbol.of("P", "planned-load", Kind.MASS);
     private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
+
+    /**
+     * Copies the list.
+     *
+     * @param formula as it is weighed
+     * @param benches the closures under which the batch is to be planned
+     * @param step a step in grams to which sizes are rounded
+     */
+    public PlannedLoad {
+        Objects.requireNonNull(formula, "formula");
+        benches = List.copyOf(benches);
+    }
 
     /**
      * The load of plans under one closure, for sizes of any number of grams.

@@ -3,11 +3,10 @@ package io.github.formulationmath.reckoning;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.number.Refusal;
 import io.github.formulationmath.number.Sentence;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -188,9 +187,7 @@ public final class Wording {
         try {
             Map<String, String> texts = new TreeMap<>();
             for (String room : rooms()) {
-                try (Reader reader = open(ROOMS + room + "/words-en.properties")) {
-                    texts.putAll(properties(reader));
-                }
+                texts.putAll(properties(new StringReader(text(ROOMS + room + "/words-en.properties"))));
             }
             return new Wording(texts);
         } catch (IOException e) {
@@ -200,15 +197,16 @@ public final class Wording {
 
     /** A jar cannot be asked which rooms it has; a test holds this list against the files. */
     private static List<String> rooms() throws IOException {
-        try (BufferedReader index = new BufferedReader(open(ROOMS + "reckoning/words.index"))) {
-            return index.lines().toList();
-        }
+        return text(ROOMS + "reckoning/words.index").lines().toList();
     }
 
-    private static Reader open(String resource) {
-        InputStream in = Wording.class.getResourceAsStream(resource);
-        return new InputStreamReader(
-                Objects.requireNonNull(in, () -> resource + " is missing from the jar"), StandardCharsets.UTF_8);
+    private static String text(String resource) throws IOException {
+        try (InputStream in = Wording.class.getResourceAsStream(resource)) {
+            return new String(
+                    Objects.requireNonNull(in, () -> resource + " is missing from the jar")
+                            .readAllBytes(),
+                    StandardCharsets.UTF_8);
+        }
     }
 
     private static Map<String, String> properties(Reader reader) throws IOException {
