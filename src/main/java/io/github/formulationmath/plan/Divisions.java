@@ -23,6 +23,11 @@ import java.util.List;
 /**
  * How many whole divisions of the display each line of a batch takes: {@code x = m/d}, rounded half to even, under one of
  * the closures. This is the relation behind every display target.
+ *
+ * @param batch
+ *            what is to be made
+ * @param bench
+ *            what it is weighed with
  */
 public record Divisions(Batch batch, Bench bench) implements Serializable {
 
