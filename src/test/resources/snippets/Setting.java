@@ -48,7 +48,7 @@ public final class Setting {
     public static final Instant instant = Instant.parse("2026-11-25T10:15:30Z");
 
     public static final LimitChecker checker =
-            LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
     public static final LimitReport report = checker.check(formula);
     public static final Claim claim = Claim.about(formula, BatchSize.ofMass("500 g")).withFigure("Aqua", "395 g");
     public static final Working working = batch.line("Glycerin").working();

@@ -27,7 +27,7 @@ final class Job implements Serializable {
 
     private final Balance balance = Balance.of("0.1 g", "5 kg");
     private final Product product = Product.leaveOn();
-    private final LimitTable limits = LimitTable.eu2024May();
+    private final LimitTable limits = LimitTable.eu2024February();
     private transient LimitChecker checker;
 
     /** The formula with a number, as text: what crosses from one task of the engine to the next. */

@@ -99,7 +99,7 @@ public final class CsvRow {
             return LocalDate.of(
                     Integer.parseInt(date.group(1)), Integer.parseInt(date.group(2)), Integer.parseInt(date.group(3)));
         } catch (DateTimeException e) {
-            throw wrong(column, "is " + quoted(text(column)) + ": write a date as 2024-05-13");
+            throw wrong(column, "is " + quoted(text(column)) + ": write a date as 2024-02-25");
         }
     }
 

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * 0.1 g it may be 5.1 g, and the worst case is {@link Conformity#NOT_SHOWN_WITHIN}:
  *
  * <pre>{@code
- * LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+ * LimitChecker checker = LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
  * checker.check(formula).binding().orElseThrow().conformity();     // WITHIN
  * checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH))
  *         .binding().orElseThrow().conformity();     // NOT_SHOWN_WITHIN

@@ -80,11 +80,11 @@ public final class LimitTable implements Serializable {
 
     /**
      * The table that comes with the library: Annexes V and VI of Regulation (EC) No 1223/2009 complete, and the entries of
-     * Annex III that matter to skin, hair and soap products, as exported on 13 May 2024. Not current law.
+     * Annex III that matter to skin, hair and soap products, as exported on 25 February 2024. Not current law.
      *
      * @return the snapshot
      */
-    public static LimitTable eu2024May() {
+    public static LimitTable eu2024February() {
         return BundledTable.EU_2024_MAY;
     }
 
@@ -329,7 +329,7 @@ public final class LimitTable implements Serializable {
         private static LimitTable load() {
             try {
                 return LimitTableReader.read(
-                                "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of May 2024",
+                                "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of February 2024",
                                 part("", LimitTableReader.LIMITS),
                                 part("-substances", LimitTableReader.SUBSTANCES))
                         .withOmitted(LimitTableReader.omitted(
@@ -341,7 +341,7 @@ public final class LimitTable implements Serializable {
         }
 
         private static CsvTable part(String part, CsvFormat format) throws IOException {
-            String file = "eu-1223-2009-2024-05" + part + ".csv";
+            String file = "eu-1223-2009-2024-02" + part + ".csv";
             try (InputStream in = Objects.requireNonNull(
                     LimitTable.class.getResourceAsStream(file), "the bundled table is missing from the jar")) {
                 return format.read(file, in);

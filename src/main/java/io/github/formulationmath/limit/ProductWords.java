@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * <p>A word that is not among them settles nothing: limits that ask for such a word are reported as ones that may apply.
  * The word {@code other} is always among them; it says that the product is none of the things the table names.
  *
- * <p>Example: {@code LimitTable.eu2024May().words().forms()} holds {@code spray} and {@code loose_powder}, and
+ * <p>Example: {@code LimitTable.eu2024February().words().forms()} holds {@code spray} and {@code loose_powder}, and
  * {@code cream}, which is neither.
  *
  * <p>The sets are sorted and unmodifiable.

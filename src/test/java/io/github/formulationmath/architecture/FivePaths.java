@@ -64,7 +64,7 @@ final class FivePaths {
 
     private static void verdict() {
         LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
         print(checker.check(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH))
                 .binding());
     }

@@ -11,7 +11,7 @@ import io.github.formulationmath.limit.Product;
 /** Asks the table in the jar. */
 final class LawJudge {
 
-    private static final LimitTable TABLE = LimitTable.eu2024May();
+    private static final LimitTable TABLE = LimitTable.eu2024February();
 
     private LawJudge() {}
 

@@ -100,7 +100,7 @@ class IngredientListTest {
                         MassFraction.parse(share))
                 .build();
         LimitReport report = LimitChecker.of(
-                        LimitTable.eu2024May(),
+                        LimitTable.eu2024February(),
                         Product.leaveOn().on("body").ofKind("body_lotion").inForm("cream"),
                         DecisionRule.worstCase())
                 .check(formula);

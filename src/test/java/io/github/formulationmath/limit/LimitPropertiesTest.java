@@ -33,7 +33,7 @@ class LimitPropertiesTest {
     private static final Product CREAM =
             Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
     private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024May(), CREAM, DecisionRule.worstCase());
+            LimitChecker.of(LimitTable.eu2024February(), CREAM, DecisionRule.worstCase());
     private static final List<String> LIMITED = List.of(
             "Phenoxyethanol",
             "Sodium Benzoate",
@@ -155,7 +155,7 @@ class LimitPropertiesTest {
     }
 
     private static LimitChecker shuffled(long seed) {
-        List<UsageLimit> limits = new ArrayList<>(LimitTable.eu2024May().limits());
+        List<UsageLimit> limits = new ArrayList<>(LimitTable.eu2024February().limits());
         Collections.shuffle(limits, new Random(seed % 3));
         return LimitChecker.of(LimitTable.of("shuffled", limits), CREAM, DecisionRule.worstCase());
     }

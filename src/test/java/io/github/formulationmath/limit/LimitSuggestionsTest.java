@@ -24,7 +24,7 @@ class LimitSuggestionsTest {
                 .quantitySufficient("Aqua")
                 .line(material, "1.2 %")
                 .build();
-        return LimitChecker.of(LimitTable.eu2024May(), product, DecisionRule.worstCase())
+        return LimitChecker.of(LimitTable.eu2024February(), product, DecisionRule.worstCase())
                 .check(formula);
     }
 
@@ -97,7 +97,7 @@ class LimitSuggestionsTest {
             builder.line("Phenoxy" + Integer.toString(i, 36) + "ethanol", "1");
         }
         builder.line("y".repeat(500), "1");
-        LimitReport report = LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.worstCase())
+        LimitReport report = LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
                 .check(builder.build());
         Assertions.assertTimeoutPreemptively(
                 Duration.ofSeconds(20), () -> assertThat(report.toString()).contains("close to"));

@@ -8,9 +8,9 @@ class LimitTableContractTest implements ValueContract<LimitTable> {
 
     @Override
     public List<LimitTable> different() {
-        List<UsageLimit> limits = LimitTable.eu2024May().limits();
+        List<UsageLimit> limits = LimitTable.eu2024February().limits();
         return List.of(
-                LimitTable.eu2024May(),
+                LimitTable.eu2024February(),
                 LimitTable.of("house rules", List.of()),
                 LimitTable.of("house rules", limits.subList(0, 3)),
                 LimitTable.of("other rules", limits.subList(0, 3)));

@@ -48,7 +48,7 @@ class MassesOfAnotherFormulaTest {
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
     private static final Balance THOUSANDTH = Balance.of("0.001 g", "2 kg");
     private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
     private static final List<String> NAMES =
             List.of("Phenoxyethanol", "Glycerin", "Aqua", "Cetearyl Alcohol", "Squalane");
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class ReportOfAnotherFormulaTest {
 
     private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.worstCase());
+            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase());
 
     private static Formula perfumed(String name, String percent) {
         return Formula.inPercent(name)

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** Formulas that a safety assessor would stop. Percentages and scopes: Regulation (EC) No 1223/2009, the snapshot. */
 class ReviewedFormulasTest {
 
-    private static final LimitTable EU = LimitTable.eu2024May();
+    private static final LimitTable EU = LimitTable.eu2024February();
     private static final Product FACE =
             Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
     private static final Product TOOTHPASTE =

@@ -42,7 +42,7 @@ final class SnapshotSubstancesTest {
             assertThat(field(row, "outside_scope")).isIn("not_allowed", "read_entry", "none");
             assertThat(field(row, "whole")).isIn("product", "ethanol_and_isopropyl_alcohol");
             assertThat(field(row, "sum_rule")).isIn("single", "sum", "sum_of_ratios");
-            assertThat(field(row, "snapshot_date")).isEqualTo("2024-05-13");
+            assertThat(field(row, "snapshot_date")).isEqualTo("2024-02-25");
             assertThat(field(row, "citation")).startsWith("Regulation (EC) No 1223/2009, Annex ");
             assertThat(field(row, "declared_as").isEmpty())
                     .isEqualTo(!field(row, "kind").equals("declare_above"));

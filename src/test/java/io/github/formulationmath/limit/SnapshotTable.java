@@ -13,9 +13,9 @@ import org.apache.commons.csv.CSVRecord;
 /** The transcribed tables as plain text fields, read with a general-purpose CSV library and nothing of ours. */
 final class SnapshotTable {
 
-    static final List<Map<String, String>> LIMITS = read("eu-1223-2009-2024-05.csv");
-    static final List<Map<String, String>> SUBSTANCES = read("eu-1223-2009-2024-05-substances.csv");
-    static final List<Map<String, String>> OMITTED = read("eu-1223-2009-2024-05-omitted.csv");
+    static final List<Map<String, String>> LIMITS = read("eu-1223-2009-2024-02.csv");
+    static final List<Map<String, String>> SUBSTANCES = read("eu-1223-2009-2024-02-substances.csv");
+    static final List<Map<String, String>> OMITTED = read("eu-1223-2009-2024-02-omitted.csv");
 
     private SnapshotTable() {}
 

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Compares the transcribed limits table with the raw exports of Annexes III, V and VI of Regulation (EC) No 1223/2009
- * (European Commission, cosmetic ingredient database, annex tables exported in May 2024), entry by entry.
+ * (European Commission, cosmetic ingredient database, annex tables exported in February 2024), entry by entry.
  */
 @DisplayName("The EU limits table says what the raw export prints")
 final class SnapshotTranscriptionTest {

@@ -122,7 +122,7 @@ class TableIdentityPropertiesTest {
     @Test
     void a_substance_is_not_taken_for_its_nano_form_unless_only_the_number_says_what_it_is() {
         LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
         Formula plain = Formula.inPercent("F")
                 .quantitySufficient("Aqua")
                 .line("Zinc Oxide", "5 %")

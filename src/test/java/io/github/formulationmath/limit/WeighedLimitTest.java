@@ -46,7 +46,7 @@ class WeighedLimitTest {
     }
 
     private static Verdict binding(DecisionRule rule, Weighed weighed) {
-        return LimitChecker.of(LimitTable.eu2024May(), CREAM, rule)
+        return LimitChecker.of(LimitTable.eu2024February(), CREAM, rule)
                 .check(weighed)
                 .binding()
                 .orElseThrow();
@@ -56,7 +56,7 @@ class WeighedLimitTest {
     @Test
     void a_preservative_at_its_cap_is_not_shown_to_be_within_on_a_real_balance() {
         Formula formula = preserved("1.0 %");
-        LimitChecker checker = LimitChecker.of(LimitTable.eu2024May(), CREAM, DecisionRule.worstCase());
+        LimitChecker checker = LimitChecker.of(LimitTable.eu2024February(), CREAM, DecisionRule.worstCase());
         assertThat(checker.check(formula).binding().orElseThrow().conformity()).isEqualTo(Conformity.WITHIN);
         Weighed weighed = weighed(formula, "500 g", TENTH, WeighingMethod.TARE_EACH);
         Verdict verdict = checker.check(weighed).binding().orElseThrow();

@@ -20,11 +20,11 @@ import io.github.formulationmath.quantity.MassFraction;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Phenoxyethanol is capped at 1 % (EU Annex V, entry 29, in the table's snapshot of May 2024); the blend has 90 % of it. */
+/** Phenoxyethanol is capped at 1 % (EU Annex V, entry 29, in the table's snapshot of February 2024); the blend has 90 % of it. */
 final class MadeLimitsTest {
 
     private static final LimitChecker WORST_CASE =
-            LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.worstCase());
+            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase());
 
     private static Verdict phenoxyethanol(MadeBatch made) {
         List<Verdict> verdicts = WORST_CASE.check(made).verdictsFor("Phenoxyethanol");

@@ -136,7 +136,9 @@ class ShortMessagesTest {
                 () -> Claim.about(MANY, BatchSize.ofMass("1 kg"))
                         .withFigure(Lotion.line("Glycerin"), Figure.parse("1 g")),
                 () -> LimitChecker.of(
-                        LimitTable.eu2024May(), Product.leaveOn().using(LONG, LONG), DecisionRule.simpleAcceptance()),
+                        LimitTable.eu2024February(),
+                        Product.leaveOn().using(LONG, LONG),
+                        DecisionRule.simpleAcceptance()),
                 () -> PriceList.empty().with(LONG, Offer.of("-1 EUR" + "0".repeat(400), "1 g")),
                 () -> BatchCode.parse(LONG)));
         return calls;

@@ -54,7 +54,7 @@ final class SerialValues {
                 plan,
                 Tolerances.of("5 %").withLine("Glycerin", "1 %"),
                 BulkPlanner.of(List.of(plan.batch().formula())),
-                LimitTable.eu2024May(),
+                LimitTable.eu2024February(),
                 Product.leaveOn().on("face"),
                 DecisionRule.guardBand(),
                 readings(plan));

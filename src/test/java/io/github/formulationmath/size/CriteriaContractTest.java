@@ -59,7 +59,7 @@ class CriteriaContractTest {
     }
 
     static Verdict verdict(String preservative, String limit) {
-        return LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.worstCase())
+        return LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
                 .check(cream(preservative))
                 .verdict(limit)
                 .orElseThrow();

@@ -41,7 +41,7 @@ class LimitKeptTest {
             .withResidue(Amount.mass("0.02 g"), Amount.mass("0.3 g"))
             .withBuoyancy(Bounds.closed(Ratio.parse("0.0008"), Ratio.parse("0.0014"))));
     private static final LimitChecker EU = LimitChecker.of(
-            LimitTable.eu2024May(),
+            LimitTable.eu2024February(),
             Product.leaveOn().on("face").ofKind("face_cream").inForm("cream"),
             DecisionRule.worstCase());
 

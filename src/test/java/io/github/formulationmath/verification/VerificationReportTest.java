@@ -120,7 +120,7 @@ class VerificationReportTest {
         Verification verification = Verification.of(about(CREAM, "95.1 g", "4.0 g", "0.9 g"));
         assertThat(text(verification)).containsOnlyOnce("Caution:").containsOnlyOnce("qualified safety assess");
         LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.simpleAcceptance());
+                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.simpleAcceptance());
         assertThat(unwrapped(verification
                         .report(Wording.english(), verification.limits(checker))
                         .toString()))

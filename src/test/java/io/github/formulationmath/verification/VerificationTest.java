@@ -213,7 +213,7 @@ class VerificationTest {
                 .withFigure("Aqua", "90.0 g")
                 .withFigure("Phenoxyethanol", "9.0 g");
         LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024May(), Product.leaveOn(), DecisionRule.simpleAcceptance());
+                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.simpleAcceptance());
         Verification verification = Verification.of(claim);
         assertThat(verification.limits(checker).verdicts())
                 .anyMatch(verdict -> verdict.conformity().toString().contains("EXCEED"));

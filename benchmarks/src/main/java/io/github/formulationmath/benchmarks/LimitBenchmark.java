@@ -67,7 +67,7 @@ public class LimitBenchmark {
             formulas.add(formula(random));
         }
         checker = LimitChecker.of(
-                LimitTable.eu2024May(),
+                LimitTable.eu2024February(),
                 Product.leaveOn().on("face").ofKind("face_cream").inForm("cream"),
                 DecisionRule.worstCase());
     }
