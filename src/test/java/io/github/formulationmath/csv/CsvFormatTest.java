@@ -120,7 +120,7 @@ class CsvFormatTest {
     void what_is_right_is_read() throws IOException {
         CsvRow row = read(FORMAT, "name,mass\n2024-02-25,0.50").rows().get(0);
         assertThat(row.decimal("mass")).isEqualTo("0.50");
-        assertThat(row.date("name")).isEqualTo(LocalDate.of(2024, 5, 13));
+        assertThat(row.date("name")).isEqualTo(LocalDate.of(2024, 2, 25));
         assertThat(row.<String>choice("mass", List.of("0.5", "0.50"), word -> word))
                 .isEqualTo("0.50");
         assertThat(read(FORMAT, "name,mass\n,").rows().get(0).date("name")).isNull();
