@@ -1,6 +1,7 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
@@ -21,10 +22,9 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings {
         Balance balance = bench.balance();
         Ratio d = balance.readability().canonical();
         Bands bands = Bands.of(
-                formula.lines().stream()
-                        .map(line -> line.fraction().dividedBy(d))
-                        .toList(),
-                formula.lines().stream().map(tolerances::fraction).toList());
+                formula.lines().stream().map(FormulaLine::fraction).toList(),
+                formula.lines().stream().map(tolerances::fraction).toList(),
+                d);
         return Sizes.of(
                 formula,
                 bench,
