@@ -3,7 +3,7 @@ package io.github.formulationmath.emulsion;
 import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.LinearAnswer;
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -192,7 +192,7 @@ public final class EmulsifierBlend {
         List<Ratio> costs = emulsifiers.stream()
                 .map(e -> e.price().map(Money::number).orElse(Ratio.ZERO))
                 .toList();
-        if (!(program.cheapest(costs) instanceof LinearAnswer.Optimal optimal)) {
+        if (!(program.cheapest(costs) instanceof LinearProgram.Answer.Optimal optimal)) {
             Optional<Interval<Hlb>> reachable = program.reachable()
                     .map(bounds -> Interval.of(
                             Hlb.of(bounds.lower().orElseThrow()),

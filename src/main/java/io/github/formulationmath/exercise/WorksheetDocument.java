@@ -3,7 +3,7 @@ package io.github.formulationmath.exercise;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Expression;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.reckoning.Note;
+import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Step;
@@ -61,7 +61,7 @@ final class WorksheetDocument {
     private Working working() {
         Working working = worksheet.working();
         return working.steps().stream().anyMatch(WorksheetDocument::breaksTie)
-                ? working.with(new Note(Phrase.of("worksheet.ties")))
+                ? working.with(new Entry.Note(Phrase.of("worksheet.ties")))
                 : working;
     }
 

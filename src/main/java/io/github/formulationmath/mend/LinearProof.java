@@ -1,6 +1,5 @@
 package io.github.formulationmath.mend;
 
-import io.github.formulationmath.number.LinearAnswer;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Comparison;
@@ -18,7 +17,10 @@ import java.util.List;
  * for no less. This is the relation behind the reported total.
  */
 record LinearProof(
-        List<? extends Constraint> conditions, List<Unknown> unknowns, LinearAnswer.Optimal answer, Symbol total) {
+        List<? extends Constraint> conditions,
+        List<Unknown> unknowns,
+        LinearProgram.Answer.Optimal answer,
+        Symbol total) {
 
     private static final Symbol MULTIPLIER = Symbol.of("λ", "multiplier", Kind.NUMBER);
 

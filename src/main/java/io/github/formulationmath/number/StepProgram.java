@@ -63,8 +63,8 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
      */
     public Answer solve(Ratio upTo) {
         Objects.requireNonNull(upTo, "upTo");
-        LinearAnswer least = new LinearProgram(Collections.nCopies(steps.size(), Ratio.ONE), rows).solve();
-        if (!(least instanceof LinearAnswer.Optimal optimal)) {
+        LinearProgram.Answer least = new LinearProgram(Collections.nCopies(steps.size(), Ratio.ONE), rows).solve();
+        if (!(least instanceof LinearProgram.Answer.Optimal optimal)) {
             return new Answer(Optional.empty(), true);
         }
         return search(optimal.cost(), largest(optimal.cost(), upTo));
@@ -98,7 +98,7 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
                 .map(row -> new LinearProgram.Row(with(row.coefficients(), Ratio.ZERO), row.least()))
                 .toList();
         all = with(all, new LinearProgram.Row(Collections.nCopies(count + 1, Ratio.ONE), upTo));
-        LinearAnswer.Optimal missing = (LinearAnswer.Optimal) new LinearProgram(costs, all).solve();
+        LinearProgram.Answer.Optimal missing = (LinearProgram.Answer.Optimal) new LinearProgram(costs, all).solve();
         return upTo.minus(missing.cost());
     }
 

@@ -115,13 +115,13 @@ public final class Working {
         for (Entry entry : entries) {
             if (entry instanceof Step step) {
                 step.definition().ifPresent(Working::check);
-            } else if (entry instanceof Decision decision) {
+            } else if (entry instanceof Entry.Decision decision) {
                 check(decision);
             }
         }
     }
 
-    private static void check(Decision d) {
+    private static void check(Entry.Decision d) {
         check(d.left());
         check(d.right());
         if (d.holds() != d.comparison().holds(d.left().value(), d.right().value())) {
@@ -172,7 +172,7 @@ public final class Working {
      * @param note the remark
      * @return the longer working
      */
-    public Working with(Note note) {
+    public Working with(Entry.Note note) {
         List<Entry> more = new ArrayList<>(entries);
         more.add(Objects.requireNonNull(note, "note"));
         return new Working(question, more, answer);
