@@ -2,7 +2,7 @@ package io.github.formulationmath.analysis;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Operation.Arithmetic;

@@ -1,7 +1,7 @@
 package io.github.formulationmath.reckoning;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.document.Expression;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayDeque;

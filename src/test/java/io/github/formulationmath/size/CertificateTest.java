@@ -13,8 +13,8 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Comparison;
 import io.github.formulationmath.reckoning.Entry;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Working;
@@ -192,7 +192,7 @@ class CertificateTest {
                 RandomFormulas.formula(1, 96),
                 Bench.of(Balance.of("1 g", "300 g")),
                 BatchConstraints.of(Criterion.exactReadings()));
-        WindowEnd largest = ((BatchWindow.Feasible) window).upperEnd();
+        BatchWindow.End largest = ((BatchWindow.Feasible) window).upperEnd();
         assertThat(largest.mass().canonical()).isEqualTo(Ratio.of(291));
         assertThat(largest.origin().derive(io.github.formulationmath.reckoning.Reckoning.plain()))
                 .isEqualTo(Ratio.of(291));
