@@ -41,7 +41,7 @@ public final class CsvFormat {
      * @return the format
      */
     public static CsvFormat of(List<String> columns) {
-        return new CsvFormat(columns, false, LONGEST);
+        return new CsvFormat(Objects.requireNonNull(columns, "columns"), false, LONGEST);
     }
 
     /**

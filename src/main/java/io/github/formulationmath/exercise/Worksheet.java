@@ -174,8 +174,10 @@ public final class Worksheet {
      */
     public static String sheets(List<Worksheet> worksheets, Style style, Format format) {
         return Document.printAll(
-                style.wording().say("worksheet.sheets"),
-                worksheets.stream().map(worksheet -> worksheet.sheet(style)).toList(),
+                Objects.requireNonNull(style, "style").wording().say("worksheet.sheets"),
+                Objects.requireNonNull(worksheets, "worksheets").stream()
+                        .map(worksheet -> worksheet.sheet(style))
+                        .toList(),
                 format);
     }
 
@@ -190,8 +192,10 @@ public final class Worksheet {
      */
     public static String keys(List<Worksheet> worksheets, Style style, Format format) {
         return Document.printAll(
-                style.wording().say("worksheet.keys"),
-                worksheets.stream().map(worksheet -> worksheet.key(style)).toList(),
+                Objects.requireNonNull(style, "style").wording().say("worksheet.keys"),
+                Objects.requireNonNull(worksheets, "worksheets").stream()
+                        .map(worksheet -> worksheet.key(style))
+                        .toList(),
                 format);
     }
 
@@ -293,6 +297,7 @@ public final class Worksheet {
          * @return the mistake that leads to it; empty for the right answer
          */
         public Optional<Mistake> mistakeBehind(Ratio choice) {
+            Objects.requireNonNull(choice, "choice");
             return distractors.stream()
                     .filter(distractor -> distractor.value().equals(choice))
                     .map(Distractor::mistake)

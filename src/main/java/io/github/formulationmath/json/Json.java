@@ -213,7 +213,7 @@ public final class Json<T> {
          */
         public Read {
             Objects.requireNonNull(value, "value");
-            unknownFields = List.copyOf(unknownFields);
+            unknownFields = List.copyOf(Objects.requireNonNull(unknownFields, "unknownFields"));
         }
 
         @Override

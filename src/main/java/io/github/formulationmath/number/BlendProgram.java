@@ -56,7 +56,7 @@ public record BlendProgram(Ratio whole, List<Part> parts, Bounds target) {
      */
     public BlendProgram {
         Objects.requireNonNull(whole, "whole");
-        parts = List.copyOf(parts);
+        parts = List.copyOf(Objects.requireNonNull(parts, "parts"));
         Objects.requireNonNull(target, "target");
     }
 
@@ -198,9 +198,11 @@ public record BlendProgram(Ratio whole, List<Part> parts, Bounds target) {
      * @return the bounds of the share; empty if some target is out of reach of some values, or all are one value
      */
     public static Optional<Bounds> share(Bounds weaker, Bounds stronger, Bounds target) {
-        boolean always = high(weaker).compareTo(low(target)) <= 0
-                && high(target).compareTo(low(stronger)) <= 0
-                && high(weaker).compareTo(low(stronger)) < 0;
+        boolean always =
+                high(Objects.requireNonNull(weaker, "weaker")).compareTo(low(Objects.requireNonNull(target, "target")))
+                                <= 0
+                        && high(target).compareTo(low(Objects.requireNonNull(stronger, "stronger"))) <= 0
+                        && high(weaker).compareTo(low(stronger)) < 0;
         return always
                 ? Optional.of(Bounds.closed(
                         share(high(weaker), high(stronger), low(target)),

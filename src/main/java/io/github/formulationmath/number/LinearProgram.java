@@ -34,7 +34,7 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) {
          * @param least b
          */
         public Row {
-            coefficients = List.copyOf(coefficients);
+            coefficients = List.copyOf(Objects.requireNonNull(coefficients, "coefficients"));
             Objects.requireNonNull(least, "least");
         }
 
@@ -58,7 +58,7 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) {
      */
     public LinearProgram {
         costs = List.copyOf(costs);
-        rows = List.copyOf(rows);
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
         for (Ratio cost : costs) {
             if (cost.signum() < 0) {
                 throw new IllegalArgumentException("a cost is " + cost + ": it must be at least 0");
@@ -169,8 +169,9 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) {
              * @param cost the smallest cost
              */
             public Optimal {
-                values = List.copyOf(values);
-                multipliers = List.copyOf(multipliers);
+                values = List.copyOf(Objects.requireNonNull(values, "values"));
+                multipliers = List.copyOf(Objects.requireNonNull(multipliers, "multipliers"));
+                Objects.requireNonNull(cost, "cost");
             }
 
             @Override
@@ -202,7 +203,7 @@ public record LinearProgram(List<Ratio> costs, List<Row> rows) {
              * @param multipliers one per row, at least 0
              */
             public Infeasible {
-                multipliers = List.copyOf(multipliers);
+                multipliers = List.copyOf(Objects.requireNonNull(multipliers, "multipliers"));
             }
 
             @Override

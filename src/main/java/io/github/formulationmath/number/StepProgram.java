@@ -46,8 +46,8 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
      * @throws IllegalArgumentException if a step is not above 0
      */
     public StepProgram {
-        rows = List.copyOf(rows);
-        steps = List.copyOf(steps);
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
+        steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
         for (Ratio step : steps) {
             if (step.signum() <= 0) {
                 throw new IllegalArgumentException("a step is " + step + ": it must be above 0");

@@ -279,7 +279,7 @@ public record BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding
          */
         public Purchase {
             Objects.requireNonNull(line, "line");
-            needed = List.copyOf(needed);
+            needed = List.copyOf(Objects.requireNonNull(needed, "needed"));
             Objects.requireNonNull(offer, "offer");
         }
 

@@ -40,7 +40,8 @@ public record PriceList(Map<String, List<Offer>> offers) implements Serializable
      */
     public PriceList {
         Map<String, List<Offer>> all = new LinkedHashMap<>();
-        offers.forEach((name, list) -> all.put(SubstanceName.normalise(name), List.copyOf(list)));
+        Objects.requireNonNull(offers, "offers")
+                .forEach((name, list) -> all.put(SubstanceName.normalise(name), List.copyOf(list)));
         List<String> currencies = all.values().stream()
                 .flatMap(Collection::stream)
                 .map(offer -> offer.price().currency())

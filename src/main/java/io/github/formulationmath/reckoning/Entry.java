@@ -1,6 +1,7 @@
 package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.Objects;
 
 /** One thing a working says, in the order in which it was worked: a step, a comparison, or a remark. */
 public sealed interface Entry permits Step, Entry.Decision, Entry.Note {
@@ -13,14 +14,39 @@ public sealed interface Entry permits Step, Entry.Decision, Entry.Note {
      * @param right the term on the right
      * @param holds whether it holds
      */
-    record Decision(Term left, Comparison comparison, Term right, boolean holds) implements Entry {}
+    record Decision(Term left, Comparison comparison, Term right, boolean holds) implements Entry {
+
+        /**
+         * Checks the terms.
+         *
+         * @param left the term on the left
+         * @param comparison the relation
+         * @param right the term on the right
+         * @param holds whether it holds
+         */
+        public Decision {
+            Objects.requireNonNull(left, "left");
+            Objects.requireNonNull(comparison, "comparison");
+            Objects.requireNonNull(right, "right");
+        }
+    }
 
     /**
      * An assumption or a remark.
      *
      * @param phrase the words
      */
-    record Note(Phrase phrase) implements Entry {}
+    record Note(Phrase phrase) implements Entry {
+
+        /**
+         * Checks the words.
+         *
+         * @param phrase the words
+         */
+        public Note {
+            Objects.requireNonNull(phrase, "phrase");
+        }
+    }
 
     /** The relations between two numbers that decide something. */
     enum Comparison {
@@ -58,7 +84,7 @@ public sealed interface Entry permits Step, Entry.Decision, Entry.Note {
          * @return true if it holds, decided exactly
          */
         public boolean holds(Ratio left, Ratio right) {
-            int order = left.compareTo(right);
+            int order = Objects.requireNonNull(left, "left").compareTo(right);
             return switch (this) {
                 case LESS -> order < 0;
                 case AT_MOST -> order <= 0;

@@ -55,7 +55,11 @@ public final class Origin {
      * @return the origin
      */
     public static Origin given(Symbol symbol, Subject subject, Ratio number, Source source) {
-        Given given = new Given(symbol, subject, number, source);
+        Given given = new Given(
+                Objects.requireNonNull(symbol, "symbol"),
+                Objects.requireNonNull(subject, "subject"),
+                number,
+                Objects.requireNonNull(source, "source"));
         return of(Given::question, number, given, Given::in);
     }
 

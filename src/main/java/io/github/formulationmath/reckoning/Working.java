@@ -44,8 +44,8 @@ public final class Working {
      */
     public static Working of(Phrase question, Function<Reckoning<Term>, Term> relation) {
         Recorder recorder = new Recorder();
-        Term answer = relation.apply(recorder);
-        return new Working(question, recorder.entries(), answer);
+        Term answer = Objects.requireNonNull(relation, "relation").apply(recorder);
+        return new Working(Objects.requireNonNull(question, "question"), recorder.entries(), answer);
     }
 
     /**
@@ -59,7 +59,7 @@ public final class Working {
      */
     public static Working of(Phrase question, Ratio expected, Function<Reckoning<Term>, Term> relation) {
         Working working = of(question, relation);
-        if (!working.answer.value().equals(expected)) {
+        if (!working.answer.value().equals(Objects.requireNonNull(expected, "expected"))) {
             throw new IllegalStateException(
                     "the working leads to " + working.answer.value() + ", the result is " + expected);
         }
@@ -186,7 +186,7 @@ public final class Working {
      * @return the step in the canonical unit, above 0; 0 if the value is on no grid
      */
     public static Ratio gridOf(Term term) {
-        return new Grid().of(term);
+        return new Grid().of(Objects.requireNonNull(term, "term"));
     }
 
     /** The working as plain text, to the depth of its steps. */

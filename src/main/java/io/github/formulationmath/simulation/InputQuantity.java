@@ -131,7 +131,7 @@ public record InputQuantity(Law law, double middle, double scale) {
          * @return scale² / {@link #divisor()}, exact
          */
         public Ratio variance(Ratio scale) {
-            return scale.times(scale).dividedBy(divisor);
+            return Objects.requireNonNull(scale, "scale").times(scale).dividedBy(divisor);
         }
     }
 }

@@ -5,6 +5,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Phrase;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
@@ -99,7 +100,7 @@ public sealed interface WindowOpening {
          * @param all what has to be done together
          */
         public Together {
-            all = List.copyOf(all);
+            all = List.copyOf(Objects.requireNonNull(all, "all"));
         }
 
         @Override
@@ -137,7 +138,7 @@ public sealed interface WindowOpening {
          * @param carrier the line that gives the diluent
          */
         public PreDilute {
-            dilutions = List.copyOf(dilutions);
+            dilutions = List.copyOf(Objects.requireNonNull(dilutions, "dilutions"));
         }
 
         @Override

@@ -265,7 +265,9 @@ public final class Verification {
      * @return the report, to be printed in any format
      */
     public Document report(Wording wording) {
-        return new VerificationReport(this, wording).document().caution(wording.say("caution.verification"));
+        return new VerificationReport(this, Objects.requireNonNull(wording, "wording"))
+                .document()
+                .caution(wording.say("caution.verification"));
     }
 
     /**
@@ -282,7 +284,7 @@ public final class Verification {
                     "limits is a report on \"" + limits.formula().name()
                             + "\" with other figures than those of the claim: take it from limits(checker)");
         }
-        return new VerificationReport(this, wording)
+        return new VerificationReport(this, Objects.requireNonNull(wording, "wording"))
                 .document()
                 .heading(wording.say("verification.limits"))
                 .followedBy(limits.document(wording));
@@ -406,7 +408,7 @@ public final class Verification {
          * @param digits how many digits count in them
          */
         public Cause {
-            missed = List.copyOf(missed);
+            missed = List.copyOf(Objects.requireNonNull(missed, "missed"));
         }
 
         /**
