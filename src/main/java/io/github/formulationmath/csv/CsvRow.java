@@ -168,6 +168,19 @@ public final class CsvRow {
     public record Field(Place place, String header, String text) {
 
         /**
+         * Nothing may be missing.
+         *
+         * @param place where its first character stands
+         * @param header the name of its column; empty for a field of the header itself
+         * @param text the text without quotes
+         */
+        public Field {
+            Objects.requireNonNull(place, "place");
+            Objects.requireNonNull(header, "header");
+            Objects.requireNonNull(text, "text");
+        }
+
+        /**
          * The complaint about this field.
          *
          * @param message what is wrong with it, and what to write instead

@@ -123,7 +123,8 @@ public final class EmulsifierBlend {
         Ratio whole = Ratio.ZERO;
         Ratio least = Ratio.ZERO;
         Ratio greatest = Ratio.ZERO;
-        for (Map.Entry<Emulsifier, MassFraction> entry : shares.entrySet()) {
+        for (Map.Entry<Emulsifier, MassFraction> entry :
+                Objects.requireNonNull(shares, "shares").entrySet()) {
             Ratio share = entry.getValue().fraction();
             whole = whole.plus(share);
             least = least.plus(share.times(entry.getKey().hlb().least().value()));
@@ -251,7 +252,10 @@ public final class EmulsifierBlend {
      */
     public static Optional<Interval<MassFraction>> shareOfHigher(
             Emulsifier low, Emulsifier high, Interval<Hlb> target) {
-        return BlendProgram.share(bounds(low.hlb()), bounds(high.hlb()), bounds(target))
+        return BlendProgram.share(
+                        bounds(Objects.requireNonNull(low, "low").hlb()),
+                        bounds(Objects.requireNonNull(high, "high").hlb()),
+                        bounds(Objects.requireNonNull(target, "target")))
                 .map(EmulsifierBlend::shares);
     }
 

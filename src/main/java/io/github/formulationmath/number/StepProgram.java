@@ -36,7 +36,18 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
      * @param values the unknowns, if any were found
      * @param isCertain whether values are the smallest there are, and none means that there are none
      */
-    public record Answer(Optional<List<Ratio>> values, boolean isCertain) {}
+    public record Answer(Optional<List<Ratio>> values, boolean isCertain) {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param values the unknowns, if any were found
+         * @param isCertain whether values are the smallest there are, and none means that there are none
+         */
+        public Answer {
+            Objects.requireNonNull(values, "values");
+        }
+    }
 
     /**
      * Checks the steps.

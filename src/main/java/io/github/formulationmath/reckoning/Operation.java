@@ -3,6 +3,7 @@ package io.github.formulationmath.reckoning;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What is done to numbers in one operation of a relation. The same object computes the value when the relation runs and
@@ -25,6 +26,15 @@ public sealed interface Operation permits Operation.Arithmetic, Operation.Rounde
      * @param rounding the grid and the mode
      */
     record Rounded(Rounding rounding) implements Operation {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param rounding the grid and the mode
+         */
+        public Rounded {
+            Objects.requireNonNull(rounding, "rounding");
+        }
 
         @Override
         public Ratio apply(List<Ratio> inputs) {
@@ -52,6 +62,15 @@ public sealed interface Operation permits Operation.Arithmetic, Operation.Rounde
      * @param function the function
      */
     record Statistic(StatisticalFunction function) implements Operation {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param function the function
+         */
+        public Statistic {
+            Objects.requireNonNull(function, "function");
+        }
 
         @Override
         public Ratio apply(List<Ratio> inputs) {

@@ -19,7 +19,17 @@ public sealed interface Term permits Term.Literal, Term.Applied, Step {
      *
      * @param value the number
      */
-    record Literal(Ratio value) implements Term {}
+    record Literal(Ratio value) implements Term {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param value the number
+         */
+        public Literal {
+            Objects.requireNonNull(value, "value");
+        }
+    }
 
     /**
      * An operation on terms, and its result.

@@ -58,8 +58,9 @@ public final class Working {
      * @throws IllegalStateException if the recorded answer is another number: the relation is not one code path
      */
     public static Working of(Phrase question, Ratio expected, Function<Reckoning<Term>, Term> relation) {
+        Objects.requireNonNull(expected, "expected");
         Working working = of(question, relation);
-        if (!working.answer.value().equals(Objects.requireNonNull(expected, "expected"))) {
+        if (!working.answer.value().equals(expected)) {
             throw new IllegalStateException(
                     "the working leads to " + working.answer.value() + ", the result is " + expected);
         }

@@ -247,7 +247,8 @@ public final class Alligation {
      */
     public static MassFraction medial(Map<Stock, Amount<Mass>> masses) {
         Amount<Mass> all = Amount.grams(Ratio.ZERO);
-        for (Map.Entry<Stock, Amount<Mass>> poured : masses.entrySet()) {
+        for (Map.Entry<Stock, Amount<Mass>> poured :
+                Objects.requireNonNull(masses, "masses").entrySet()) {
             all = all.plus(
                     Amount.requireNotNegative("mass of " + poured.getKey().name(), poured.getValue()));
         }

@@ -11,6 +11,7 @@ import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.verification.Verification.RoundingHabit;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 
@@ -26,6 +27,23 @@ import javax.measure.quantity.Mass;
  * @param agreement how the figure stands to ours
  */
 public record FigureCheck(BatchLine line, Figure figure, Amount<?> expected, Amount<?> step, Agreement agreement) {
+
+    /**
+     * Nothing may be missing.
+     *
+     * @param line the line of our batch, with its right mass
+     * @param figure what was shown
+     * @param expected our mass, or volume, in the unit of the figure, exact
+     * @param step how finely the figure was rounded
+     * @param agreement how the figure stands to ours
+     */
+    public FigureCheck {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(figure, "figure");
+        Objects.requireNonNull(expected, "expected");
+        Objects.requireNonNull(step, "step");
+        Objects.requireNonNull(agreement, "agreement");
+    }
 
     private static final Symbol FIGURE = Symbol.of("F", "claimed-figure", Kind.MASS);
     private static final Symbol VOLUME = Symbol.of("F", "claimed-figure", Kind.VOLUME);

@@ -279,7 +279,8 @@ public final class Verification {
      * @throws IllegalArgumentException if the limits were checked against other figures than theirs
      */
     public Document report(Wording wording, LimitReport limits) {
-        if (!isComplete() || !Objects.requireNonNull(limits, "limits").formula().equals(asClaimed())) {
+        Objects.requireNonNull(limits, "limits");
+        if (!isComplete() || !limits.formula().equals(asClaimed())) {
             throw new IllegalArgumentException(
                     "limits is a report on \"" + limits.formula().name()
                             + "\" with other figures than those of the claim: take it from limits(checker)");
@@ -408,6 +409,9 @@ public final class Verification {
          * @param digits how many digits count in them
          */
         public Cause {
+            Objects.requireNonNull(slip, "slip");
+            Objects.requireNonNull(detail, "detail");
+            Objects.requireNonNull(worst, "worst");
             missed = List.copyOf(Objects.requireNonNull(missed, "missed"));
         }
 
