@@ -10,7 +10,7 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.size.KeptSum;
+import io.github.formulationmath.size.Criterion.KeptSum;
 
 /**
  * That the shortfall of alkali is at least, or at most, some d for every lot: {@code Σ (1 − d)·S·m + Σ acids − Σ w·A ≥ 0}, or the

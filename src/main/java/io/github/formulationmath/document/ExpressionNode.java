@@ -5,9 +5,10 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The kinds of expressions, as the writers see them. */
-sealed interface Node extends Expression {
+sealed interface ExpressionNode extends Expression {
 
-    record Numeral(boolean isNegative, String digits, String below, String unit, boolean isBold) implements Node {
+    record Numeral(boolean isNegative, String digits, String below, String unit, boolean isBold)
+            implements ExpressionNode {
 
         /** A line to write on: in type of ten characters to the inch it is 30 mm wide. */
         static final String LINE = "_".repeat(12);
@@ -33,7 +34,7 @@ sealed interface Node extends Expression {
         }
     }
 
-    record Symbol(String letter, String subscript) implements Node {
+    record Symbol(String letter, String subscript) implements ExpressionNode {
         public Symbol {
             letter = Clean.text(letter, "letter");
             subscript = Clean.text(subscript, "subscript");
@@ -44,44 +45,44 @@ sealed interface Node extends Expression {
         }
     }
 
-    record Sum(List<Expression> terms) implements Node {
+    record Sum(List<Expression> terms) implements ExpressionNode {
         public Sum {
             terms = atLeastOne("terms", terms);
         }
     }
 
-    record Minus(Expression term) implements Node {
+    record Minus(Expression term) implements ExpressionNode {
         public Minus {
             Objects.requireNonNull(term, "term");
         }
     }
 
-    record Product(List<Expression> factors) implements Node {
+    record Product(List<Expression> factors) implements ExpressionNode {
         public Product {
             factors = atLeastOne("factors", factors);
         }
     }
 
-    record Quotient(Expression above, Expression below) implements Node {
+    record Quotient(Expression above, Expression below) implements ExpressionNode {
         public Quotient {
             Objects.requireNonNull(above, "above");
             Objects.requireNonNull(below, "below");
         }
     }
 
-    record Absolute(Expression inside) implements Node {
+    record Absolute(Expression inside) implements ExpressionNode {
         public Absolute {
             Objects.requireNonNull(inside, "inside");
         }
     }
 
-    record Root(Expression inside) implements Node {
+    record Root(Expression inside) implements ExpressionNode {
         public Root {
             Objects.requireNonNull(inside, "inside");
         }
     }
 
-    record Call(String name, List<Expression> arguments, String words) implements Node {
+    record Call(String name, List<Expression> arguments, String words) implements ExpressionNode {
         public Call {
             name = Clean.text(name, "name");
             words = Clean.text(words, "words");
@@ -90,7 +91,8 @@ sealed interface Node extends Expression {
     }
 
     /** Without a left side it goes on from the line above. */
-    record Relation(@Nullable Expression left, String sign, Expression right, String outcome) implements Node {
+    record Relation(@Nullable Expression left, String sign, Expression right, String outcome)
+            implements ExpressionNode {
         public Relation {
             Objects.requireNonNull(sign, "sign");
             Objects.requireNonNull(right, "right");
