@@ -29,6 +29,22 @@ public final class Soap implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
+    /** What a line is as far as alkali is concerned. */
+    public enum Part {
+        /** A fat that is in the pot from the start. */
+        FAT,
+        /** A fat that is added when the rest has reacted. */
+        LATE_FAT,
+        /** An alkali. */
+        ALKALI,
+        /** The water that the alkali is dissolved in. */
+        LYE_WATER,
+        /** A free acid. */
+        ACID,
+        /** What takes no alkali and gives none. */
+        NEITHER
+    }
+
     private final Formula formula;
     private final ArrayList<@Nullable SoapRole> roles;
 
@@ -111,6 +127,18 @@ public final class Soap implements Serializable {
             declared = declared.with(line, SoapRole.Neither.INSTANCE);
         }
         return declared;
+    }
+
+    /**
+     * Declares the water that the alkali is dissolved in. It takes no alkali and gives none; the sheet of the batch has it weighed
+     * first, and {@link SoapComposition#water()} counts it.
+     *
+     * @param line the name of its line
+     * @return the soap with this line declared
+     * @throws IllegalArgumentException if there is no such line, or it is declared already
+     */
+    public Soap lyeWater(String line) {
+        return with(line, SoapRole.Neither.LYE_WATER);
     }
 
     private Soap with(String lineName, SoapRole role) {
@@ -206,6 +234,57 @@ public final class Soap implements Serializable {
         List<@Nullable SoapRole> declared = new ArrayList<>(roles);
         declared.set(line.index(), new SoapRole.Takes(takes.fat().with(value), takes.late()));
         return new Soap(formula, declared);
+    }
+
+    /**
+     * The lines of which one thing is declared.
+     *
+     * @param part what they are
+     * @return the lines in the order of the formula, empty if there are none
+     */
+    public List<FormulaLine> lines(Part part) {
+        Objects.requireNonNull(part, "part");
+        return formula.lines().stream()
+                .filter(line -> role(line.index()).filter(role -> role.part() == part).isPresent())
+                .toList();
+    }
+
+    /**
+     * The fat that a line is declared to be, late or not.
+     *
+     * @param line the name of the line
+     * @return the fat; empty if the line is not declared to be one
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public Optional<Fat> fatOf(String line) {
+        return roleOf(line).filter(SoapRole.Takes.class::isInstance).map(role -> ((SoapRole.Takes) role).fat());
+    }
+
+    /**
+     * The alkali that a line is declared to be.
+     *
+     * @param line the name of the line
+     * @return the grade; empty if the line is not declared to be an alkali
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public Optional<AlkaliGrade> alkaliOf(String line) {
+        return roleOf(line).filter(SoapRole.Gives.class::isInstance).map(role -> ((SoapRole.Gives) role).grade());
+    }
+
+    /**
+     * The acid that a line is declared to be.
+     *
+     * @param line the name of the line
+     * @return the acid; empty if the line is not declared to be one
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public Optional<Acid> acidOf(String line) {
+        return roleOf(line).filter(SoapRole.TakesFirst.class::isInstance).map(role -> ((SoapRole.TakesFirst) role)
+                .acid());
+    }
+
+    private Optional<SoapRole> roleOf(String line) {
+        return role(formula.line(Objects.requireNonNull(line, "line")).index());
     }
 
     /** What a line is, if that is said. */

@@ -53,8 +53,12 @@ final class Ladder {
                     "simulation",
                     "formula",
                     "chemistry",
+                    "batch",
                     "weighing",
+                    "limit",
+                    "label",
                     "plan",
+                    "pot",
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
@@ -96,7 +100,8 @@ final class Ladder {
                     "pot",
                     "packing",
                     "record",
-                    "batch"));
+                    "batch",
+                    "soap"));
 
     private static Map.Entry<String, Set<String>> may(String chapter, String... lower) {
         return Map.entry(chapter, Set.of(lower));
