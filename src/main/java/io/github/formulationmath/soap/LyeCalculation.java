@@ -3,8 +3,8 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
@@ -391,15 +391,14 @@ public final class LyeCalculation {
         return Objects.hash(name, fats, acids, others, alkalis, goal, reckoned, waterFigure, waterName);
     }
 
-    /** What to weigh of alkali and of water, rounded for reading to a hundredth of a gram. */
+    /** What to weigh of alkali and of water, shortened for reading. */
     @Override
     public String toString() {
-        Rounding hundredth = Rounding.toDecimalPlaces(2);
         StringBuilder text = new StringBuilder(name).append(':');
         for (Portion<AlkaliGrade> p : alkalis) {
-            text.append(' ').append(p.what().alkali().inciName()).append(" ≈ ");
-            text.append(hundredth.format(p.mass().canonical())).append(" g,");
+            text.append(' ').append(p.what().alkali().inciName()).append(' ');
+            text.append(NumberText.of(p.mass().canonical(), "g")).append(',');
         }
-        return text.append(' ').append(waterName).append(" ≈ ").append(hundredth.format(water.canonical())) + " g";
+        return text.append(' ').append(waterName).append(' ').append(NumberText.of(water.canonical(), "g")).toString();
     }
 }

@@ -153,6 +153,25 @@ public final class Soap implements Serializable {
     }
 
     /**
+     * The same declarations on another formula with the same lines, such as one of other masses.
+     *
+     * @param other the formula
+     * @return the soap of that formula
+     * @throws IllegalArgumentException if its lines have other names
+     */
+    public Soap withFormula(Formula other) {
+        List<String> names = Objects.requireNonNull(other, "other").lines().stream()
+                .map(FormulaLine::name)
+                .toList();
+        List<String> own = formula.lines().stream().map(FormulaLine::name).toList();
+        if (!names.equals(own)) {
+            throw new IllegalArgumentException("other has the lines " + Excerpt.of(names) + ", declared are "
+                    + Excerpt.of(own) + ": declare the lines of that formula with Soap.of(…)");
+        }
+        return new Soap(other, roles);
+    }
+
+    /**
      * The formula.
      *
      * @return the formula whose lines are declared

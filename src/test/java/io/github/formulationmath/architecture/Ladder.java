@@ -86,7 +86,9 @@ final class Ladder {
                     "chemistry",
                     "batch",
                     "weighing",
-                    "limit"),
+                    "plan",
+                    "limit",
+                    "soap"),
             may(
                     "sheet",
                     "number",
