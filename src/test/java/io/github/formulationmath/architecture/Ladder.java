@@ -74,7 +74,10 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
-                    "record"),
+                    "record",
+                    "reckoning",
+                    "chemistry",
+                    "soap"),
             may(
                     "verification",
                     "number",
