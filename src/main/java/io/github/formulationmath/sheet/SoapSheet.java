@@ -146,11 +146,18 @@ public final class SoapSheet {
         }
         Document all = document;
         for (FormulaLine line : soap.lines(Soap.Part.ALKALI)) {
-            String reading = AlkaliBalance.largestReading(soap, expected, line.name(), NONE_LEFT)
-                    .map(sheet::reading)
-                    .orElseGet(() -> words.say("sheet.soap.no-reading"));
-            all = all.fact(words.say("sheet.soap.largest", line.name()), reading);
+            all = all.fact(words.say("sheet.soap.largest", line.name()), largest(soap, line));
+            if (!soap.lines(Soap.Part.LATE_FAT).isEmpty()) {
+                String cook = largest(soap.withoutLateFat(), line);
+                all = all.fact(words.say("sheet.soap.largest-cook", line.name()), cook);
+            }
         }
         return all;
+    }
+
+    private String largest(Soap judged, FormulaLine line) {
+        return AlkaliBalance.largestReading(judged, expected, line.name(), NONE_LEFT)
+                .map(sheet::reading)
+                .orElseGet(() -> words.say("sheet.soap.no-reading"));
     }
 }

@@ -13,6 +13,7 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -129,22 +130,37 @@ final class Saponified {
         return demand.isZero() ? Ratio.ZERO : left.dividedBy(demand);
     }
 
+    private record Item(Ingredient what, Ratio grams) {}
+
     Formula formula() {
-        FormulaBuilder builder = Formula.inMasses(soap.formula().name()).phase("salts");
-        fats().stream().filter(this::reacts).forEach(line -> addSalts(builder, line));
-        builder.phase("acids");
-        soap.lines(Soap.Part.ACID).forEach(line -> addAcid(builder, line));
-        builder.phase("left");
-        for (FormulaLine line : fats()) {
-            Ratio share = reacts(line) ? Ratio.ONE.minus(shareReacted) : Ratio.ONE;
-            add(builder, line.ingredient(), mass(line).times(share));
-        }
-        builder.phase("free");
-        add(builder, Ingredient.of("Glycerin"), glycerol);
-        add(builder, waterName(), water);
-        builder.phase("others");
-        soap.lines(Soap.Part.NEITHER).forEach(line -> add(builder, line.ingredient(), mass(line)));
+        Map<String, List<Item>> phases = new LinkedHashMap<>();
+        List<Item> salts = phases.computeIfAbsent("salts", phase -> new ArrayList<>());
+        fats().stream().filter(this::reacts).forEach(line -> addSalts(salts, line));
+        List<Item> acids = phases.computeIfAbsent("acids", phase -> new ArrayList<>());
+        soap.lines(Soap.Part.ACID).forEach(line -> addAcid(acids, line));
+        phases.put("left", fats().stream().map(this::left).toList());
+        phases.put("free", List.of(new Item(Ingredient.of("Glycerin"), glycerol), new Item(waterName(), water)));
+        phases.put(
+                "others",
+                soap.lines(Soap.Part.NEITHER).stream()
+                        .map(line -> new Item(line.ingredient(), mass(line)))
+                        .toList());
+        FormulaBuilder builder = Formula.inMasses(soap.formula().name());
+        phases.forEach((name, items) -> write(builder, name, items));
         return builder.build();
+    }
+
+    private static void write(FormulaBuilder builder, String phase, List<Item> items) {
+        List<Item> there = items.stream().filter(item -> item.grams().signum() > 0).toList();
+        if (!there.isEmpty()) {
+            builder.phase(phase);
+            there.forEach(item -> builder.line(item.what(), Amount.grams(item.grams())));
+        }
+    }
+
+    private Item left(FormulaLine line) {
+        Ratio share = reacts(line) ? Ratio.ONE.minus(shareReacted) : Ratio.ONE;
+        return new Item(line.ingredient(), mass(line).times(share));
     }
 
     private Ingredient waterName() {
@@ -154,14 +170,8 @@ final class Saponified {
                 .orElseGet(() -> Ingredient.of("Aqua"));
     }
 
-    private static void add(FormulaBuilder builder, Ingredient what, Ratio grams) {
-        if (grams.signum() > 0) {
-            builder.line(what, Amount.grams(grams));
-        }
-    }
-
     /** The free acids first, then the esters, which set glycerol free. */
-    private void addSalts(FormulaBuilder builder, FormulaLine line) {
+    private void addSalts(List<Item> items, FormulaLine line) {
         Fat fat = fat(line);
         Ratio reacted = mass(line).times(shareReacted);
         Ratio taken = reacted.times(fat.middleDemand());
@@ -170,7 +180,7 @@ final class Saponified {
         Ratio formed = free.times(SoapComposition.WATER);
         glycerol = glycerol.plus(freed);
         water = water.plus(formed);
-        addSalts(builder, line, reacted.minus(freed).minus(formed), taken);
+        addSalts(items, line, reacted.minus(freed).minus(formed), taken);
     }
 
     private static Ratio freeAcids(Fat fat, Ratio grams) {
@@ -183,20 +193,21 @@ final class Saponified {
                 .orElse(Ratio.ZERO);
     }
 
-    private void addAcid(FormulaBuilder builder, FormulaLine line) {
+    private void addAcid(List<Item> items, FormulaLine line) {
         Ratio taken = acidMoles(line);
         Ratio formed = taken.times(SoapComposition.WATER);
         water = water.plus(formed);
-        addSalts(builder, line, mass(line).minus(formed), taken);
+        addSalts(items, line, mass(line).minus(formed), taken);
     }
 
     /** What is left of the fat or acid, with the alkali that it took, each metal by its share of the moles. */
-    private void addSalts(FormulaBuilder builder, FormulaLine line, Ratio grams, Ratio taken) {
+    private void addSalts(List<Item> items, FormulaLine line, Ratio grams, Ratio taken) {
         String salt = names.of(line.name()).orElseThrow();
         moles.forEach((alkali, own) -> {
             Ratio share = own.dividedBy(allMoles());
             Ratio hydroxide = taken.times(alkali.molarMass().gramsPerMole());
-            add(builder, Ingredient.of(SaltNames.metal(alkali) + salt), grams.plus(hydroxide).times(share));
+            items.add(new Item(
+                    Ingredient.of(SaltNames.metal(alkali) + salt), grams.plus(hydroxide).times(share)));
         });
     }
 }

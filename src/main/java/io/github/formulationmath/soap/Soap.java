@@ -172,6 +172,17 @@ public final class Soap implements Serializable {
     }
 
     /**
+     * The soap as it is cooked: its late fats take nothing.
+     *
+     * @return the same soap, its late fats declared to be neither; the same if it has none
+     */
+    public Soap withoutLateFat() {
+        List<@Nullable SoapRole> cooked = new ArrayList<>(roles);
+        lines(Part.LATE_FAT).forEach(line -> cooked.set(line.index(), SoapRole.Neither.INSTANCE));
+        return new Soap(formula, cooked);
+    }
+
+    /**
      * The formula.
      *
      * @return the formula whose lines are declared
