@@ -40,8 +40,8 @@ public final class Json<T> {
     private static final Json<Formula> FORMULAS = new Json<>(
             "the formula", "split it into several formulas", FormulaDocument::writeAlone, FormulaDocument::readAlone);
 
-    private static final Json<Soap> SOAPS = new Json<>(
-            "the soap", "split its formula", SoapDocument::writeAlone, SoapDocument::readAlone);
+    private static final Json<Soap> SOAPS =
+            new Json<>("the soap", "split its formula", SoapDocument::writeAlone, SoapDocument::readAlone);
     private static final Json<LyeCalculation> LYES =
             new Json<>("the calculation", "split it into several", LyeDocument::write, LyeDocument::read);
 

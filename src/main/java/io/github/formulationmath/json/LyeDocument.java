@@ -24,7 +24,10 @@ final class LyeDocument {
         LyeWater water = lye.waterFigure();
         return ValueDocument.document(FORMAT)
                 .with("name", lye.name())
-                .with("fats", lye.fats(), p -> Written.of("fat", SoapDocument.write(p.what())).with("mass", mass(p.mass())))
+                .with(
+                        "fats",
+                        lye.fats(),
+                        p -> Written.of("fat", SoapDocument.write(p.what())).with("mass", mass(p.mass())))
                 .with(
                         "acids",
                         lye.acids(),
@@ -41,7 +44,9 @@ final class LyeDocument {
                                 .with("basis", ValueDocument.word(division.basis())))
                 .with(
                         "unsaponified",
-                        Written.of("alkaliShortfall", ValueDocument.share(lye.goal().shortfall()))
+                        Written.of(
+                                        "alkaliShortfall",
+                                        ValueDocument.share(lye.goal().shortfall()))
                                 .with("statedAs", ValueDocument.word(lye.goal().convention())))
                 .with("reckoned", ValueDocument.word(lye.reckoned()))
                 .with(
@@ -69,9 +74,7 @@ final class LyeDocument {
             f.list(
                     "acids",
                     node -> node.object(g -> builder.acid(SoapDocument.acid(g.get("acid")), mass(g.get("mass")))));
-            f.list(
-                    "others",
-                    node -> node.object(g -> builder.neither(other(g.get("name")), mass(g.get("mass")))));
+            f.list("others", node -> node.object(g -> builder.neither(other(g.get("name")), mass(g.get("mass")))));
             alkalis(f, builder);
             builder.leaving(
                     f.get("unsaponified").object(LyeDocument::goal),
@@ -105,8 +108,7 @@ final class LyeDocument {
 
     private static Unsaponified goal(Node.Fields f) {
         MassFraction shortfall = ValueDocument.share(f.get("alkaliShortfall"));
-        return new Unsaponified(
-                shortfall, ValueDocument.constant(f.get("statedAs"), Unsaponified.Convention.values()));
+        return new Unsaponified(shortfall, ValueDocument.constant(f.get("statedAs"), Unsaponified.Convention.values()));
     }
 
     private static LyeWater water(Node.Fields f) {

@@ -103,7 +103,9 @@ final class SoapDocument {
                 .with(
                         "inert",
                         Written.of("most", ValueDocument.share(fat.inert().most()))
-                                .with("statement", ValueDocument.word(fat.inert().statement())));
+                                .with(
+                                        "statement",
+                                        ValueDocument.word(fat.inert().statement())));
     }
 
     static Fat fat(Node node) {
@@ -117,9 +119,7 @@ final class SoapDocument {
 
     private static SaponificationValue value(Node node) {
         return node.object(f -> new SaponificationValue(
-                numbers(f),
-                ValueDocument.constant(f.get("evidence"), Evidence.values()),
-                source(f.get("source"))));
+                numbers(f), ValueDocument.constant(f.get("evidence"), Evidence.values()), source(f.get("source"))));
     }
 
     private static Fat.AcidRange acidRange(Optional<Node> node) {
@@ -135,11 +135,13 @@ final class SoapDocument {
     }
 
     private static Written numbers(Interval<AlkaliNumber> range) {
-        return Written.of(LEAST, range.least().toString()).with(GREATEST, range.greatest().toString());
+        return Written.of(LEAST, range.least().toString())
+                .with(GREATEST, range.greatest().toString());
     }
 
     private static Interval<AlkaliNumber> numbers(Node.Fields f) {
-        return Interval.of(f.get(LEAST).parsed(AlkaliNumber::parse), f.get(GREATEST).parsed(AlkaliNumber::parse));
+        return Interval.of(
+                f.get(LEAST).parsed(AlkaliNumber::parse), f.get(GREATEST).parsed(AlkaliNumber::parse));
     }
 
     private static Written write(Source source) {
@@ -188,8 +190,7 @@ final class SoapDocument {
     }
 
     private static Interval<MassFraction> shares(Node node) {
-        return node.object(
-                f -> Interval.of(ValueDocument.share(f.get(LEAST)), ValueDocument.share(f.get(GREATEST))));
+        return node.object(f -> Interval.of(ValueDocument.share(f.get(LEAST)), ValueDocument.share(f.get(GREATEST))));
     }
 
     /** The molar mass follows from the formula, by the atomic masses that come with the library. */

@@ -34,8 +34,9 @@ record AlkaliReport(AlkaliBalance balance, Wording wording) {
 
     /** With the digits of a display. */
     static String onDisplay(Amount<?> reading, Amount<?> step) {
-        return Rounding.toMultipleOf(step.exactValue()).with(RoundingMode.UNNECESSARY).format(reading.exactValue()) + " "
-                + reading.symbol();
+        return Rounding.toMultipleOf(step.exactValue())
+                        .with(RoundingMode.UNNECESSARY)
+                        .format(reading.exactValue()) + " " + reading.symbol();
     }
 
     Document document() {

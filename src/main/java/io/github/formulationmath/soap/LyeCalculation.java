@@ -399,6 +399,10 @@ public final class LyeCalculation {
             text.append(' ').append(p.what().alkali().inciName()).append(' ');
             text.append(NumberText.of(p.mass().canonical(), "g")).append(',');
         }
-        return text.append(' ').append(waterName).append(' ').append(NumberText.of(water.canonical(), "g")).toString();
+        return text.append(' ')
+                .append(waterName)
+                .append(' ')
+                .append(NumberText.of(water.canonical(), "g"))
+                .toString();
     }
 }

@@ -102,9 +102,7 @@ final class Saponified {
 
     private Ratio acidMoles(FormulaLine line) {
         Acid acid = soap.acidOf(line.name()).orElseThrow();
-        return mass(line)
-                .times(acid.leastDemand().plus(acid.greatestDemand()))
-                .dividedBy(2);
+        return mass(line).times(acid.leastDemand().plus(acid.greatestDemand())).dividedBy(2);
     }
 
     private Ratio allMoles() {
@@ -151,7 +149,8 @@ final class Saponified {
     }
 
     private static void write(FormulaBuilder builder, String phase, List<Item> items) {
-        List<Item> there = items.stream().filter(item -> item.grams().signum() > 0).toList();
+        List<Item> there =
+                items.stream().filter(item -> item.grams().signum() > 0).toList();
         if (!there.isEmpty()) {
             builder.phase(phase);
             there.forEach(item -> builder.line(item.what(), Amount.grams(item.grams())));
@@ -207,7 +206,8 @@ final class Saponified {
             Ratio share = own.dividedBy(allMoles());
             Ratio hydroxide = taken.times(alkali.molarMass().gramsPerMole());
             items.add(new Item(
-                    Ingredient.of(SaltNames.metal(alkali) + salt), grams.plus(hydroxide).times(share)));
+                    Ingredient.of(SaltNames.metal(alkali) + salt),
+                    grams.plus(hydroxide).times(share)));
         });
     }
 }

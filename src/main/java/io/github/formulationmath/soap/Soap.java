@@ -275,7 +275,8 @@ public final class Soap implements Serializable {
     public List<FormulaLine> lines(Part part) {
         Objects.requireNonNull(part, "part");
         return formula.lines().stream()
-                .filter(line -> role(line.index()).filter(role -> role.part() == part).isPresent())
+                .filter(line ->
+                        role(line.index()).filter(role -> role.part() == part).isPresent())
                 .toList();
     }
 
@@ -309,8 +310,9 @@ public final class Soap implements Serializable {
      * @throws IllegalArgumentException if there is no such line
      */
     public Optional<Acid> acidOf(String line) {
-        return roleOf(line).filter(SoapRole.TakesFirst.class::isInstance).map(role -> ((SoapRole.TakesFirst) role)
-                .acid());
+        return roleOf(line)
+                .filter(SoapRole.TakesFirst.class::isInstance)
+                .map(role -> ((SoapRole.TakesFirst) role).acid());
     }
 
     private Optional<SoapRole> roleOf(String line) {

@@ -196,7 +196,8 @@ public final class SoapComposition {
      */
     public Interval<Amount<Mass>> waterToDilute(MassFraction share, Amount<Mass> mass) {
         if (Objects.requireNonNull(share, "share").fraction().isZero()) {
-            throw new IllegalArgumentException("share is " + share + ": no water makes a soap of none; it must be above 0 %");
+            throw new IllegalArgumentException(
+                    "share is " + share + ": no water makes a soap of none; it must be above 0 %");
         }
         soap(mass);
         Ratio now = mass.canonical();
@@ -257,9 +258,10 @@ public final class SoapComposition {
 
     private static Interval<MassFraction> shareOf(Amount<Mass> mass, Interval<Amount<Mass>> part, String name) {
         if (Amount.requirePositive("mass", mass).compareTo(part.least()) < 0) {
-            throw new IllegalArgumentException("mass is " + Excerpt.of(mass) + ", less than the " + name + " of at least "
-                    + Excerpt.of(part.least().canonical())
-                    + " g: more than water has left, or it is not all of the batch");
+            throw new IllegalArgumentException(
+                    "mass is " + Excerpt.of(mass) + ", less than the " + name + " of at least "
+                            + Excerpt.of(part.least().canonical())
+                            + " g: more than water has left, or it is not all of the batch");
         }
         Amount<Mass> most = part.greatest().compareTo(mass) > 0 ? mass : part.greatest();
         return Interval.of(MassFraction.of(part.least(), mass), MassFraction.of(Objects.requireNonNull(most), mass));

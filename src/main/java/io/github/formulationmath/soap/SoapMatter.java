@@ -30,7 +30,8 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
         Ratio perMole = balance.reference().molarMass().gramsPerMole();
         Ratio leastMoles = balance.excess().greatest().canonical().unaryMinus().dividedBy(perMole);
         Ratio mostMoles = balance.excess().least().canonical().unaryMinus().dividedBy(perMole);
-        List<Fat> fats = all(SoapRole.Takes.class).stream().map(SoapRole.Takes::fat).toList();
+        List<Fat> fats =
+                all(SoapRole.Takes.class).stream().map(SoapRole.Takes::fat).toList();
         Ratio strongest = end(fats, Fat::greatestDemand, true);
         Ratio weakest = end(fats, fat -> fat.leastNumber().molesPerGram(), false);
         Ratio most = mostMoles.dividedBy(weakest).min(fat(true));
@@ -52,7 +53,8 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
     Interval<Amount<Mass>> pure() {
         List<AlkaliGrade> grades =
                 all(SoapRole.Gives.class).stream().map(SoapRole.Gives::grade).toList();
-        Function<AlkaliGrade, Ratio> perMole = grade -> grade.alkali().molarMass().gramsPerMole();
+        Function<AlkaliGrade, Ratio> perMole =
+                grade -> grade.alkali().molarMass().gramsPerMole();
         Ratio least = fat(false)
                 .minus(fatLeft().greatest().canonical())
                 .plus(of.reacted().least().times(end(grades, perMole, false)))
@@ -90,8 +92,14 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
 
     private static Ratio rest(AlkaliGrade grade, boolean most) {
         Ratio other = most
-                ? grade.hydroxide().least().fraction().plus(grade.carbonate().least().fraction())
-                : grade.hydroxide().greatest().fraction().plus(grade.carbonate().greatest().fraction());
+                ? grade.hydroxide()
+                        .least()
+                        .fraction()
+                        .plus(grade.carbonate().least().fraction())
+                : grade.hydroxide()
+                        .greatest()
+                        .fraction()
+                        .plus(grade.carbonate().greatest().fraction());
         return Ratio.ONE.minus(other).max(Ratio.ZERO);
     }
 }

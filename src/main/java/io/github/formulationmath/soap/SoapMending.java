@@ -106,11 +106,7 @@ public final class SoapMending {
     }
 
     private static SoapMending of(
-            Soap soap,
-            MadeBatch made,
-            CorrectionRules rules,
-            Unsaponified atLeast,
-            Optional<CoverageFactor> coverage) {
+            Soap soap, MadeBatch made, CorrectionRules rules, Unsaponified atLeast, Optional<CoverageFactor> coverage) {
         Objects.requireNonNull(soap, "soap");
         Objects.requireNonNull(made, "made");
         Objects.requireNonNull(rules, "rules");
@@ -207,8 +203,8 @@ public final class SoapMending {
     public Document document(Wording wording) {
         Objects.requireNonNull(wording, "wording");
         AlkaliBalance after = after();
-        Document document = Document.titled(after.name(), wording.say("language"))
-                .heading(wording.say("soap.mending.heading"));
+        Document document =
+                Document.titled(after.name(), wording.say("language")).heading(wording.say("soap.mending.heading"));
         if (displayed.additions().isEmpty()) {
             document = document.paragraph(wording.say("soap.mending.nothing"));
         } else {

@@ -28,8 +28,7 @@ public record LyeCause(List<LyeSlip> slips, List<String> details) {
     @Override
     public String toString() {
         return IntStream.range(0, slips.size())
-                .mapToObj(i -> slips.get(i)
-                        + (details.get(i).isEmpty() ? "" : " (" + details.get(i) + ")"))
+                .mapToObj(i -> slips.get(i) + (details.get(i).isEmpty() ? "" : " (" + details.get(i) + ")"))
                 .collect(Collectors.joining(" and "));
     }
 }

@@ -47,9 +47,8 @@ public final class LyeClaim {
     public LyeClaim withFigure(String name, String figure) {
         List<String> names = names();
         if (!names.contains(Objects.requireNonNull(name, "name"))) {
-            throw new IllegalArgumentException(
-                    "name is \"" + Excerpt.of(name) + "\", which is nothing that this lye is weighed of: choose one of "
-                            + String.join(", ", names));
+            throw new IllegalArgumentException("name is \"" + Excerpt.of(name)
+                    + "\", which is nothing that this lye is weighed of: choose one of " + String.join(", ", names));
         }
         Figure shown = Figure.parse(Objects.requireNonNull(figure, "figure"));
         if (shown.isVolume()) {

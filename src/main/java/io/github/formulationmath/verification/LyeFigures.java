@@ -104,7 +104,8 @@ record LyeFigures(
     private static AcidFigure acid(LyeCalculation.Portion<Acid> portion, boolean everyLot) {
         Acid acid = portion.what();
         Ratio low = acid.assay().least().fraction();
-        Ratio share = everyLot ? low : low.plus(acid.assay().greatest().fraction()).times(HALF);
+        Ratio share =
+                everyLot ? low : low.plus(acid.assay().greatest().fraction()).times(HALF);
         return new AcidFigure(
                 acid.name(),
                 acid.molarMass().formula().toString(),
@@ -116,11 +117,16 @@ record LyeFigures(
 
     private static AlkaliFigure alkali(AlkaliGrade grade, boolean everyLot) {
         Ratio high = grade.hydroxide().greatest().fraction();
-        Ratio used = everyLot ? high : high.plus(grade.hydroxide().least().fraction()).times(HALF);
+        Ratio used = everyLot
+                ? high
+                : high.plus(grade.hydroxide().least().fraction()).times(HALF);
         Ratio counted = molarMass(grade.alkali())
                 .times(2)
                 .dividedBy(grade.alkali().carbonateMolarMass().gramsPerMole());
-        Ratio carbonate = grade.carbonate().least().fraction().plus(grade.carbonate().greatest().fraction());
+        Ratio carbonate = grade.carbonate()
+                .least()
+                .fraction()
+                .plus(grade.carbonate().greatest().fraction());
         return new AlkaliFigure(
                 grade.alkali().inciName(),
                 grade.alkali(),
@@ -136,7 +142,8 @@ record LyeFigures(
                 .reduce(Ratio.ZERO, Ratio::plus)
                 .dividedBy(molarMass(Alkali.POTASSIUM_HYDROXIDE));
         Ratio ofAcids = acids.stream()
-                .map(acid -> acid.grams().times(acid.share()).times(acid.protons()).dividedBy(acid.molarMass()))
+                .map(acid ->
+                        acid.grams().times(acid.share()).times(acid.protons()).dividedBy(acid.molarMass()))
                 .reduce(Ratio.ZERO, Ratio::plus);
         Ratio wanted = ofFats.times(kept);
         Ratio moles = switch (acidRule) {
@@ -164,7 +171,10 @@ record LyeFigures(
             case CONCENTRATION -> lye.times(Ratio.ONE.minus(water.number())).dividedBy(water.number());
             case PER_ALKALI -> lye.times(water.number());
             case OF_FATS ->
-                fats.stream().map(FatFigure::grams).reduce(Ratio.ZERO, Ratio::plus).times(water.number());
+                fats.stream()
+                        .map(FatFigure::grams)
+                        .reduce(Ratio.ZERO, Ratio::plus)
+                        .times(water.number());
         };
     }
 
@@ -173,9 +183,7 @@ record LyeFigures(
             return Ratio.ONE;
         }
         AlkaliMixture mixture = division.get();
-        Ratio whole = alkalis.stream()
-                .map(each -> moles(each, mixture))
-                .reduce(Ratio.ZERO, Ratio::plus);
+        Ratio whole = alkalis.stream().map(each -> moles(each, mixture)).reduce(Ratio.ZERO, Ratio::plus);
         return moles(alkali, mixture).dividedBy(whole);
     }
 
@@ -228,8 +236,7 @@ record LyeFigures(
     }
 
     LyeFigures times(Ratio factor) {
-        return new LyeFigures(
-                fats, acids, alkalis, division, stated, kept, acidRule, scale.times(factor), water);
+        return new LyeFigures(fats, acids, alkalis, division, stated, kept, acidRule, scale.times(factor), water);
     }
 
     LyeFigures withWater(LyeWater.Convention convention, Ratio number, LyeWater.Of alkali) {

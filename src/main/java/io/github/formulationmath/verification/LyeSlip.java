@@ -140,8 +140,15 @@ public enum LyeSlip {
     }
 
     private static Stream<Way> alkaliExchanged(LyeFigures figures) {
-        return eachOrAll(figures.alkalis(), AlkaliFigure::name, one -> new AlkaliFigure(
-                        one.name(), one.alkali(), LyeFigures.molarMass(other(one.alkali())), one.purity(), one.carbonate()))
+        return eachOrAll(
+                        figures.alkalis(),
+                        AlkaliFigure::name,
+                        one -> new AlkaliFigure(
+                                one.name(),
+                                one.alkali(),
+                                LyeFigures.molarMass(other(one.alkali())),
+                                one.purity(),
+                                one.carbonate()))
                 .map(changed -> new Way(changed.detail(), figures.withAlkalis(changed.items())));
     }
 
@@ -159,11 +166,13 @@ public enum LyeSlip {
     }
 
     private static Stream<Way> carbonateCounted(LyeFigures figures) {
-        boolean has = figures.alkalis().stream().anyMatch(one -> !one.carbonate().isZero());
+        boolean has =
+                figures.alkalis().stream().anyMatch(one -> !one.carbonate().isZero());
         return has
                 ? Stream.of(new Way(
                         "",
-                        figures.withAlkalis(one -> divided(one, one.purity().plus(one.carbonate()).min(Ratio.ONE)))))
+                        figures.withAlkalis(one ->
+                                divided(one, one.purity().plus(one.carbonate()).min(Ratio.ONE)))))
                 : Stream.empty();
     }
 
@@ -203,8 +212,8 @@ public enum LyeSlip {
                                     acid.formula().substring(0, acid.formula().indexOf(HYDRATE))))
                             .gramsPerMole()
                     : acid.molarMass().plus(WATER);
-            AcidFigure other = new AcidFigure(
-                    acid.name(), acid.formula(), acid.grams(), acid.share(), acid.protons(), molarMass);
+            AcidFigure other =
+                    new AcidFigure(acid.name(), acid.formula(), acid.grams(), acid.share(), acid.protons(), molarMass);
             return Stream.of(new Way(acid.name(), figures.withAcids(LyeFigures.replaced(figures.acids(), i, other))));
         });
     }
@@ -226,8 +235,8 @@ public enum LyeSlip {
                 new Way("least", figures.withFats(fat -> fat.valued(fat.least()))),
                 new Way(
                         "middle",
-                        figures.withFats(fat ->
-                                fat.valued(fat.least().plus(fat.most()).dividedBy(2)))),
+                        figures.withFats(
+                                fat -> fat.valued(fat.least().plus(fat.most()).dividedBy(2)))),
                 new Way("greatest", figures.withFats(fat -> fat.valued(fat.most()))));
     }
 
@@ -236,8 +245,7 @@ public enum LyeSlip {
                 ? Stream.empty()
                 : IntStream.range(0, figures.fats().size())
                         .mapToObj(i -> new Way(
-                                figures.fats().get(i).name(),
-                                figures.withFats(LyeFigures.without(figures.fats(), i))));
+                                figures.fats().get(i).name(), figures.withFats(LyeFigures.without(figures.fats(), i))));
     }
 
     private static Stream<Way> fatsExchanged(LyeFigures figures) {
@@ -256,10 +264,13 @@ public enum LyeSlip {
     }
 
     private static Stream<Way> unitExchanged(LyeFigures figures) {
-        return UNITS.keySet().stream().sorted().flatMap(from -> UNITS.keySet().stream()
+        return UNITS.keySet().stream()
                 .sorted()
-                .filter(to -> !to.equals(from))
-                .map(to -> new Way(from + " → " + to, figures.times(grams(to).dividedBy(grams(from))))));
+                .flatMap(from -> UNITS.keySet().stream()
+                        .sorted()
+                        .filter(to -> !to.equals(from))
+                        .map(to -> new Way(
+                                from + " → " + to, figures.times(grams(to).dividedBy(grams(from))))));
     }
 
     private static Ratio grams(String unit) {
@@ -271,11 +282,12 @@ public enum LyeSlip {
     }
 
     private static Stream<Way> otherBasis(LyeFigures figures) {
-        return figures.division().stream().flatMap(known -> Arrays.stream(AlkaliMixture.Basis.values())
-                .filter(basis -> basis != known.basis())
-                .map(basis -> new Way(
-                        basis.name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                        figures.withDivision(new AlkaliMixture(known.sodium(), basis)))));
+        return figures.division().stream()
+                .flatMap(known -> Arrays.stream(AlkaliMixture.Basis.values())
+                        .filter(basis -> basis != known.basis())
+                        .map(basis -> new Way(
+                                basis.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                                figures.withDivision(new AlkaliMixture(known.sodium(), basis)))));
     }
 
     private static Stream<Way> otherWater(LyeFigures figures) {
@@ -302,7 +314,9 @@ public enum LyeSlip {
 
     private static Stream<Way> water(LyeFigures figures, Ratio number) {
         return Stream.of(new Way(
-                "", figures.withWater(figures.water().convention(), number, figures.water().alkali())));
+                "",
+                figures.withWater(
+                        figures.water().convention(), number, figures.water().alkali())));
     }
 
     private static Stream<Way> otherAlkaliMass(LyeFigures figures) {
@@ -323,8 +337,7 @@ public enum LyeSlip {
     private record Changed<T>(String detail, List<T> items) {}
 
     /** Each item changed by itself, then all of them. */
-    private static <T> Stream<Changed<T>> eachOrAll(
-            List<T> items, Function<T, String> name, UnaryOperator<T> change) {
+    private static <T> Stream<Changed<T>> eachOrAll(List<T> items, Function<T, String> name, UnaryOperator<T> change) {
         Stream<Changed<T>> all =
                 Stream.of(new Changed<>("", items.stream().map(change).toList()));
         return items.size() < 2

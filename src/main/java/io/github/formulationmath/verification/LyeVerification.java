@@ -105,8 +105,8 @@ public final class LyeVerification {
                     if (second.compareTo(first) > 0) {
                         second.ways(way.figures())
                                 .filter(both -> reproduces(both.figures()))
-                                .forEach(both -> found.add(new LyeCause(
-                                        List.of(first, second), List.of(way.detail(), both.detail()))));
+                                .forEach(both -> found.add(
+                                        new LyeCause(List.of(first, second), List.of(way.detail(), both.detail()))));
                     }
                 }
             });
@@ -177,8 +177,7 @@ public final class LyeVerification {
                 .reduce(Ratio.ZERO, Ratio::plus));
         Batch batch = Batch.of(theirs, BatchSize.ofMass(whole));
         return AlkaliBalance.of(
-                claim.lye().soap().withFormula(theirs),
-                ExpectedProduct.of(WeighingPlan.of(batch, balance), method));
+                claim.lye().soap().withFormula(theirs), ExpectedProduct.of(WeighingPlan.of(batch, balance), method));
     }
 
     private Amount<Mass> mass(FormulaLine line, Batch ours) {

@@ -119,11 +119,13 @@ class SoapSheetTest {
 
     @Test
     void what_is_not_declared_is_weighed_and_nothing_is_shown() {
-        String text = SoapSheet.of(BEFORE_WATER.lyeWater("Aqua").withFormula(FORMULA), expected(WeighingMethod.TARE_EACH))
+        String text = SoapSheet.of(
+                        BEFORE_WATER.lyeWater("Aqua").withFormula(FORMULA), expected(WeighingMethod.TARE_EACH))
                 .print(Format.TEXT);
         assertThat(text).doesNotContain("Not declared");
         Soap undeclared = Soap.of(FORMULA).lyeWater("Aqua");
-        String open = SoapSheet.of(undeclared, expected(WeighingMethod.TARE_EACH)).print(Format.TEXT);
+        String open =
+                SoapSheet.of(undeclared, expected(WeighingMethod.TARE_EACH)).print(Format.TEXT);
         assertThat(open.replaceAll("\\s+", " "))
                 .contains("Not declared")
                 .contains("Not shown while nothing is said of Olive")

@@ -3,11 +3,11 @@ package io.github.formulationmath.soap;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -46,8 +46,10 @@ class AfterTheReactionTest {
 
     private static void isAbout(Interval<Amount<Mass>> found, BigDecimal grams) {
         BigDecimal near = new BigDecimal("0.0001");
-        assertThat(found.least().canonical().doubleValue()).isBetween(grams.subtract(near).doubleValue(), grams.doubleValue() + 0.00001);
-        assertThat(found.greatest().canonical().doubleValue()).isBetween(grams.doubleValue() - 0.00001, grams.add(near).doubleValue());
+        assertThat(found.least().canonical().doubleValue())
+                .isBetween(grams.subtract(near).doubleValue(), grams.doubleValue() + 0.00001);
+        assertThat(found.greatest().canonical().doubleValue())
+                .isBetween(grams.doubleValue() - 0.00001, grams.add(near).doubleValue());
     }
 
     /**
@@ -56,7 +58,8 @@ class AfterTheReactionTest {
      */
     @Test
     void soap_fat_left_and_water_of_a_soap_of_one_fat() {
-        SoapComposition made = made(begun(fat("190", "190"), Alkali.POTASSIUM_HYDROXIDE).build());
+        SoapComposition made =
+                made(begun(fat("190", "190"), Alkali.POTASSIUM_HYDROXIDE).build());
         BigDecimal moles = new BigDecimal("180.5").divide(KOH, DIGITS);
         BigDecimal glycerol = moles.multiply(new BigDecimal("92.09382")).divide(new BigDecimal(3), DIGITS);
         isAbout(made.glycerol(), glycerol);
@@ -74,15 +77,15 @@ class AfterTheReactionTest {
         SoapComposition made = made(lye);
         Ratio least = Ratio.ZERO;
         Ratio most = Ratio.ZERO;
-        for (Interval<Amount<Mass>> part : java.util.List.of(made.soap(), made.fatLeft(), made.glycerol(), made.water())) {
+        for (Interval<Amount<Mass>> part :
+                java.util.List.of(made.soap(), made.fatLeft(), made.glycerol(), made.water())) {
             assertThat(part.least()).isLessThanOrEqualTo(part.greatest());
             least = least.plus(part.least().canonical());
             most = most.plus(part.greatest().canonical());
         }
         // The citrate is in none of them: 10 g of acid and 3 · 39.997/192.124 of that in hydroxide, less its water.
         double citrate = 10 + 30 * (39.99710928 - 18.01528) / 192.12352;
-        assertThat(lye.mass().canonical().doubleValue() - citrate)
-                .isBetween(least.doubleValue(), most.doubleValue());
+        assertThat(lye.mass().canonical().doubleValue() - citrate).isBetween(least.doubleValue(), most.doubleValue());
         assertThat(made.fatLeft().least().canonical().doubleValue()).isBetween(46.9, 50.1);
     }
 
@@ -106,17 +109,23 @@ class AfterTheReactionTest {
     /** 1031.74 g of soap to 20 % are 5158.70 g of solution. */
     @Test
     void liquid_soap_is_diluted_and_no_water_is_taken_out_again() {
-        SoapComposition made = made(begun(fat("190", "190"), Alkali.POTASSIUM_HYDROXIDE).build());
+        SoapComposition made =
+                made(begun(fat("190", "190"), Alkali.POTASSIUM_HYDROXIDE).build());
         Amount<Mass> now = Amount.mass("1500 g");
         double soap = 1130.5 - 180.5 / 56.10564 * 92.09382 / 3;
-        assertThat(made.waterToDilute(MassFraction.parse("20 %"), now).greatest().canonical().doubleValue())
+        assertThat(made.waterToDilute(MassFraction.parse("20 %"), now)
+                        .greatest()
+                        .canonical()
+                        .doubleValue())
                 .isBetween(soap * 5 - 1500, soap * 5 - 1500 + 0.001);
-        Amount<Mass> all = now.plus(made.waterToDilute(MassFraction.parse("20 %"), now).greatest());
+        Amount<Mass> all =
+                now.plus(made.waterToDilute(MassFraction.parse("20 %"), now).greatest());
         assertThat(made.soap(all).greatest()).isEqualTo(MassFraction.parse("20 %"));
         assertThatThrownBy(() -> made.waterToDilute(MassFraction.parse("70 %"), now))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("thinner already");
-        assertThatThrownBy(() -> made.waterToDilute(MassFraction.parse("0 %"), now)).hasMessageContaining("above 0 %");
+        assertThatThrownBy(() -> made.waterToDilute(MassFraction.parse("0 %"), now))
+                .hasMessageContaining("above 0 %");
         assertThatThrownBy(() -> made.soap(Amount.mass("900 g"))).hasMessageContaining("less than the soap");
     }
 

@@ -3,8 +3,8 @@ package io.github.formulationmath.soap;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.mend.CorrectionRules;
 import io.github.formulationmath.document.Format;
+import io.github.formulationmath.mend.CorrectionRules;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
@@ -25,8 +25,8 @@ class HalfDoneSoapTest {
     private static final Balance TENTHS = Balance.of("0.1 g", "20 kg");
 
     private static MadeBatch pot(Balance balance, Reading... readings) {
-        return MadeBatch.of(Readings.of(
-                Bar.plan(Amount.mass("1439.6 g"), balance), WeighingMethod.TARE_EACH, List.of(readings)));
+        return MadeBatch.of(
+                Readings.of(Bar.plan(Amount.mass("1439.6 g"), balance), WeighingMethod.TARE_EACH, List.of(readings)));
     }
 
     private static Reading read(String line, String grams) {
@@ -110,8 +110,7 @@ class HalfDoneSoapTest {
      */
     @Test
     void the_mended_pot_is_sure_at_no_shortfall_at_all() {
-        SoapMending mending =
-                SoapMending.of(Bar.SOAP, overpoured(TENTHS), wide(), Unsaponified.alkaliShortfall("0 %"));
+        SoapMending mending = SoapMending.of(Bar.SOAP, overpoured(TENTHS), wide(), Unsaponified.alkaliShortfall("0 %"));
         assertThat(mending.isSure()).isTrue();
         assertThat(mending.before().verdict()).isNotEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
         assertThat(mending.after().verdict()).isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
@@ -127,8 +126,7 @@ class HalfDoneSoapTest {
     @Test
     void what_is_enough_as_displayed_is_not_enough() {
         MadeBatch after = io.github.formulationmath.mend.Correction.smallest(
-                        overpoured(TENTHS),
-                        wide().keeping(Bar.SOAP.leaving(Unsaponified.alkaliShortfall("0 %"))))
+                        overpoured(TENTHS), wide().keeping(Bar.SOAP.leaving(Unsaponified.alkaliShortfall("0 %"))))
                 .onDisplay()
                 .after();
         assertThat(AlkaliBalance.of(Bar.SOAP, after).verdict()).isEqualTo(HydroxideVerdict.NOT_SHOWN);
@@ -140,8 +138,7 @@ class HalfDoneSoapTest {
         for (String fat : List.of("Olive", "Coconut", "Shea")) {
             none = none.freezing(Bar.FORMULA.line(fat));
         }
-        SoapMending mending =
-                SoapMending.of(Bar.SOAP, overpoured(TENTHS), none, Unsaponified.alkaliShortfall("0 %"));
+        SoapMending mending = SoapMending.of(Bar.SOAP, overpoured(TENTHS), none, Unsaponified.alkaliShortfall("0 %"));
         assertThat(mending.isSure()).isFalse();
         assertThat(mending.document(Wording.english()).print(Format.TEXT)).contains("It is not shown");
     }
@@ -149,16 +146,12 @@ class HalfDoneSoapTest {
     @Test
     void repeatability_is_taken_in_with_a_factor_and_not_otherwise() {
         Balance balance = TENTHS.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.05 g"));
-        assertThatThrownBy(() -> SoapMending.of(
-                        Bar.SOAP, overpoured(balance), wide(), Unsaponified.alkaliShortfall("0 %")))
+        assertThatThrownBy(() ->
+                        SoapMending.of(Bar.SOAP, overpoured(balance), wide(), Unsaponified.alkaliShortfall("0 %")))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("covering");
         SoapMending mending = SoapMending.of(
-                Bar.SOAP,
-                overpoured(balance),
-                wide(),
-                Unsaponified.alkaliShortfall("0 %"),
-                CoverageFactor.of(2));
+                Bar.SOAP, overpoured(balance), wide(), Unsaponified.alkaliShortfall("0 %"), CoverageFactor.of(2));
         assertThat(mending.isSure()).isTrue();
         assertThat(mending.after().isWithinCoverage()).isTrue();
         assertThat(mending.additions().total()).isGreaterThan(Amount.mass("57 g"));
@@ -171,7 +164,9 @@ class HalfDoneSoapTest {
                 .fat("Olive", Bar.fat("Olive", "184", "196"))
                 .fat("Coconut", Bar.fat("Coconut", "248", "265"))
                 .lateFat("Shea", Bar.fat("Shea", "160", "195"))
-                .alkali("Sodium Hydroxide", Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
+                .alkali(
+                        "Sodium Hydroxide",
+                        Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
                 .lyeWater("Aqua");
         List<Reading> readings = new ArrayList<>(List.of(
                 read("Olive", "700 g"),
@@ -185,8 +180,7 @@ class HalfDoneSoapTest {
         assertThat(judged.cookAlone().orElseThrow().verdict()).isNotEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
         SoapMending mending = SoapMending.of(late, made, wide(), Unsaponified.alkaliShortfall("0 %"));
         assertThat(mending.isSure()).isTrue();
-        assertThat(mending.after().cookAlone().orElseThrow().verdict())
-                .isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
+        assertThat(mending.after().cookAlone().orElseThrow().verdict()).isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
         assertThat(mending.additions().additions())
                 .extracting(addition -> addition.line().name())
                 .doesNotContain("Shea");

@@ -28,7 +28,9 @@ class SoapLabelTest {
                 .fat("Olive", Bar.fat("Olive", "190", "190"))
                 .fat("Coconut", Bar.fat("Coconut", "256", "256"))
                 .fat("Shea", Bar.fat("Shea", "178", "178"))
-                .alkali("Sodium Hydroxide", Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
+                .alkali(
+                        "Sodium Hydroxide",
+                        Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
                 .lyeWater("Aqua");
     }
 
@@ -49,7 +51,8 @@ class SoapLabelTest {
         SoapLabel label = SoapLabel.of(soap(), NAMES);
         assertThat(label.asAdded(EU).text()).isEqualTo("Olive, Aqua, Coconut, Sodium Hydroxide, Shea");
         assertThat(label.asSaponified(EU).text())
-                .isEqualTo("Sodium Olivate, Aqua, Sodium Cocoate, Glycerin, Sodium Shea Butterate, Olive, Coconut, Shea");
+                .isEqualTo(
+                        "Sodium Olivate, Aqua, Sodium Cocoate, Glycerin, Sodium Shea Butterate, Olive, Coconut, Shea");
         assertThat(label.document(EU, Wording.english()).print(Format.TEXT))
                 .contains("Ingredients as added")
                 .contains("Ingredients when all has reacted");
@@ -84,9 +87,7 @@ class SoapLabelTest {
                 .fat(Bar.fat("Olive", "190", "190"), "1000 g")
                 .acid(Acid.of("Citric Acid", "C6H8O7", 3, "100 %", "100 %"), "10 g")
                 .alkalis(
-                        AlkaliMixture.byMole("60 %"),
-                        grade(Alkali.SODIUM_HYDROXIDE),
-                        grade(Alkali.POTASSIUM_HYDROXIDE))
+                        AlkaliMixture.byMole("60 %"), grade(Alkali.SODIUM_HYDROXIDE), grade(Alkali.POTASSIUM_HYDROXIDE))
                 .leaving(Unsaponified.alkaliShortfall("5 %"), Reckoned.WITH_THE_MIDDLES)
                 .water("Aqua", LyeWater.ofFats("30 %"))
                 .build();
@@ -120,7 +121,9 @@ class SoapLabelTest {
                 .fat("Olive", Bar.fat("Olive", "170", "170"))
                 .fat("Coconut", Bar.fat("Coconut", "248", "248"))
                 .fat("Shea", Bar.fat("Shea", "160", "160"))
-                .alkali("Sodium Hydroxide", Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
+                .alkali(
+                        "Sodium Hydroxide",
+                        Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
                 .lyeWater("Aqua");
         assertThatThrownBy(() -> SoapLabel.of(strong, NAMES)).hasMessageContaining("more than the fats can take");
         assertThatThrownBy(() -> SoapLabel.of(Soap.of(Bar.FORMULA), NAMES)).hasMessageContaining("not declared");
