@@ -22,6 +22,8 @@ import java.util.function.Predicate;
  * number of the step is exchanged, and the rest is worked as it should be.
  */
 public enum Mistake {
+    /** The plain mean, as if there were as much of each. */
+    PLAIN_MEAN((step, working) -> exchanged(step, Mistake::isWeightedMean, Mistake::plainMean)),
     /** A factor is exchanged for another value of the same kind. */
     WRONG_WHOLE(Mistake::wrongWhole),
     /** A percentage is used as if it were the plain number: 2.5 % as 2.5. */
@@ -57,9 +59,7 @@ public enum Mistake {
     /** What is to be taken off, such as an alkali shortfall, is not taken off. */
     REDUCTION_LEFT_OUT((step, working) -> exchanged(step, Mistake::isReduction, rest -> Ratio.ONE)),
     /** The share of one is taken for that of the other. */
-    OTHER_PART((step, working) -> otherPart(step)),
-    /** The plain mean, as if there were as much of each. */
-    PLAIN_MEAN((step, working) -> exchanged(step, Mistake::isWeightedMean, Mistake::plainMean));
+    OTHER_PART((step, working) -> otherPart(step));
 
     /** How a mistake is made; empty if a step offers no place for it. */
     private interface Way {
