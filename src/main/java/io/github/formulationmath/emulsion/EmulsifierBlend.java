@@ -10,7 +10,12 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.Money;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,6 +39,10 @@ import javax.measure.quantity.Mass;
  * <p>Immutable.
  */
 public final class EmulsifierBlend {
+
+    private static final Symbol MASS = Symbol.of("m", "emulsifier-mass", Kind.MASS);
+    private static final Symbol OWN = Symbol.of("h", "emulsifier-value", Kind.NUMBER);
+    private static final Symbol BLENDED = Symbol.of("H", "blend-value", Kind.NUMBER);
 
     private final Hlb target;
     private final List<Emulsifier> emulsifiers;
@@ -135,6 +144,41 @@ public final class EmulsifierBlend {
                     + " %: give shares of the emulsifiers alone, together 100 %, not of the cream");
         }
         return Interval.of(Hlb.of(least), Hlb.of(greatest));
+    }
+
+    /**
+     * The value of what is poured together, reckoned with the middles of the ranges: {@code Σ m · h / Σ m} over the emulsifiers alone.
+     *
+     * @param masses how much of each emulsifier, together above 0; water and oils do not belong to them
+     * @return the value with its working
+     * @throws IllegalArgumentException if a mass is below 0, or all are 0
+     */
+    public static Hlb valueOfMasses(Map<Emulsifier, Amount<Mass>> masses) {
+        Amount<Mass> all = Amount.grams(Ratio.ZERO);
+        for (Map.Entry<Emulsifier, Amount<Mass>> each : masses.entrySet()) {
+            all = all.plus(Amount.requireNotNegative("mass of " + each.getKey().name(), each.getValue()));
+        }
+        Amount.requirePositive("masses", all);
+        Medial medial = new Medial(List.copyOf(masses.entrySet()));
+        return Hlb.of(medial.in(Reckoning.plain()))
+                .withWorking(any -> Phrase.of("question.blend-value"), medial, Medial::in);
+    }
+
+    private record Medial(List<Map.Entry<Emulsifier, Amount<Mass>>> poured) {
+
+        <V> V in(Reckoning<V> r) {
+            List<V> values = new ArrayList<>();
+            List<V> masses = new ArrayList<>();
+            for (Map.Entry<Emulsifier, Amount<Mass>> each : poured) {
+                Emulsifier emulsifier = each.getKey();
+                Subject subject = Subject.of(emulsifier.name(), emulsifier.name());
+                V mass = r.given(MASS, subject, each.getValue().canonical(), Source.user());
+                V own = r.given(OWN, subject, Hlb.middle(emulsifier.hlb()).value(), emulsifier.source());
+                masses.add(mass);
+                values.add(r.product(mass, own));
+            }
+            return r.named(BLENDED, r.quotient(r.sum(values), r.sum(masses)));
+        }
     }
 
     /** What came out: a blend, or why there is none. */

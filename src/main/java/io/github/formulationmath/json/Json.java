@@ -2,6 +2,8 @@ package io.github.formulationmath.json;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.soap.LyeCalculation;
+import io.github.formulationmath.soap.Soap;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -13,7 +15,7 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * Batch records ({@link #records}) and formulas ({@link #formulas}) as JSON. Needs Jackson's streaming library ({@code
+ * Batch records ({@link #records}), formulas ({@link #formulas}), soaps ({@link #soaps}) and lyes ({@link #lyes}) as JSON. Needs Jackson's streaming library ({@code
  * com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; nothing else in this library does.
  *
  * <p>The form of a record is described by the JSON Schema {@code
@@ -38,6 +40,11 @@ public final class Json<T> {
             "the record", "start a new record and refer to this one", RecordDocument::write, RecordDocument::read);
     private static final Json<Formula> FORMULAS = new Json<>(
             "the formula", "split it into several formulas", FormulaDocument::writeAlone, FormulaDocument::readAlone);
+
+    private static final Json<Soap> SOAPS =
+            new Json<>("the soap", "split its formula", SoapDocument::writeAlone, SoapDocument::readAlone);
+    private static final Json<LyeCalculation> LYES =
+            new Json<>("the calculation", "split it into several", LyeDocument::write, LyeDocument::read);
 
     /** What the JVM names when the first class of Jackson is not found, and when our own class could not be started. */
     private static final String JACKSON = "com/fasterxml/jackson/";
@@ -72,6 +79,24 @@ public final class Json<T> {
      */
     public static Json<Formula> formulas() {
         return FORMULAS;
+    }
+
+    /**
+     * Soaps: a formula and what is declared of its lines, each range with what it rests on and where it was read.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Soap> soaps() {
+        return SOAPS;
+    }
+
+    /**
+     * What lyes are reckoned from: fats, acids, alkalis, conventions. The alkali and the water are reckoned again when it is read.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<LyeCalculation> lyes() {
+        return LYES;
     }
 
     /**

@@ -102,6 +102,9 @@ final class Formulas {
         if (operation instanceof Operation.Statistic function) {
             return function.function().symbol();
         }
+        if (operation instanceof Operation.Power) {
+            return "antilog";
+        }
         return operation == Arithmetic.MINIMUM ? "min" : "max";
     }
 

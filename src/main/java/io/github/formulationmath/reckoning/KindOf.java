@@ -50,7 +50,7 @@ final class KindOf {
 
     private static Nature nature(Term.Applied applied) {
         List<Term> inputs = applied.inputs();
-        if (applied.operation() instanceof Operation.Statistic) {
+        if (applied.operation() instanceof Operation.Statistic || applied.operation() instanceof Operation.Power) {
             return Nature.PLAIN;
         }
         if (applied.operation() == Arithmetic.PRODUCT) {

@@ -1,5 +1,7 @@
 package io.github.formulationmath.reckoning;
 
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.PowerOfTen;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.util.List;
@@ -9,7 +11,8 @@ import java.util.Objects;
  * What is done to numbers in one operation of a relation. The same object computes the value when the relation runs and
  * again when a working is checked.
  */
-public sealed interface Operation permits Operation.Arithmetic, Operation.Rounded, Operation.Root, Operation.Statistic {
+public sealed interface Operation
+        permits Operation.Arithmetic, Operation.Rounded, Operation.Root, Operation.Power, Operation.Statistic {
 
     /**
      * Computes the value.
@@ -53,6 +56,22 @@ public sealed interface Operation permits Operation.Arithmetic, Operation.Rounde
         @Override
         public Ratio apply(List<Ratio> inputs) {
             return inputs.get(0).sqrt(DIGITS);
+        }
+    }
+
+    /** Ten to a power, correctly rounded to {@value Root#DIGITS} significant digits; exact where the exponent is whole. */
+    enum Power implements Operation {
+        /** 10^a. */
+        TEN_TO;
+
+        @Override
+        public Ratio apply(List<Ratio> inputs) {
+            Bounds bounds = PowerOfTen.of(inputs.get(0));
+            Ratio middle = bounds.lower()
+                    .orElseThrow()
+                    .plus(bounds.upper().orElseThrow())
+                    .dividedBy(2);
+            return Rounding.toSignificantDigits(Root.DIGITS).apply(middle);
         }
     }
 

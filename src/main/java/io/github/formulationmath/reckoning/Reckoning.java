@@ -208,6 +208,16 @@ public interface Reckoning<V> {
     }
 
     /**
+     * 10^a, correctly rounded to {@value Operation.Root#DIGITS} significant digits; exact where a is whole.
+     *
+     * @param a the exponent, at most a million in size
+     * @return the power
+     */
+    default V tenTo(V a) {
+        return apply(Operation.Power.TEN_TO, List.of(a));
+    }
+
+    /**
      * A value of a statistical function.
      *
      * @param function the function

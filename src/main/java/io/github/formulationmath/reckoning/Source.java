@@ -65,6 +65,24 @@ public final class Source implements Serializable {
     }
 
     /**
+     * The publication with its edition or date.
+     *
+     * @return its title; empty if the value is the caller's own
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * The clause, table or page.
+     *
+     * @return the place in the publication; empty if none is named
+     */
+    public String locator() {
+        return locator;
+    }
+
+    /**
      * The publication and the place in it.
      *
      * @return for example {@code JCGM 100:2008, F.2.2.1}; empty if the value is the caller's own

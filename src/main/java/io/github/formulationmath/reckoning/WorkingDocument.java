@@ -168,7 +168,7 @@ final class WorkingDocument {
                 .orElse(exact);
     }
 
-    /** A root and a statistical function are not exact, and their results do not claim to be. */
+    /** A root, a power of ten and a statistical function are not exact, and their results do not claim to be. */
     private static String sign(Term definition) {
         return anywhere(definition, WorkingDocument::isInexact) ? "≈" : "=";
     }
@@ -176,6 +176,7 @@ final class WorkingDocument {
     private static boolean isInexact(Term term) {
         return term instanceof Term.Applied applied
                 && (applied.operation() instanceof Operation.Root
+                        || applied.operation() instanceof Operation.Power
                         || applied.operation() instanceof Operation.Statistic);
     }
 

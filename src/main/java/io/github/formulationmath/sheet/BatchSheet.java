@@ -27,7 +27,7 @@ public final class BatchSheet {
     private final Balance balance;
     private final Wording words;
 
-    private BatchSheet(WeighingPlan plan, Wording wording) {
+    BatchSheet(WeighingPlan plan, Wording wording) {
         this.plan = Objects.requireNonNull(plan, "plan");
         this.balance = plan.bench().balance();
         this.words = Objects.requireNonNull(wording, "wording");
@@ -82,8 +82,9 @@ public final class BatchSheet {
         return sheet.ending(sheet.expected(sheet.plan(), expected, tolerances));
     }
 
-    private Document plan() {
-        Document document = Document.titled(
+    /** What is made, and on what. */
+    Document head() {
+        return Document.titled(
                         words.say("sheet.batch-title", plan.batch().formula().name()), words.say("language"))
                 .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()))
                 .fact(
@@ -96,9 +97,18 @@ public final class BatchSheet {
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
+    }
+
+    private Document plan() {
+        Document document = head();
         for (Phase phase : plan.batch().formula().phases()) {
             document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
         }
+        return total(document);
+    }
+
+    /** What the readings add up to. */
+    Document total(Document document) {
         return document.fact(words.say("sheet.total"), reading(plan.total()))
                 .fact(
                         words.say("sheet.difference"),
@@ -155,8 +165,12 @@ public final class BatchSheet {
                 .paragraph(words.say("sheet.guaranteed", tolerances.toString()));
     }
 
-    /** What does not come out even, and the caution. */
     private Document ending(Document document) {
+        return notes(document).caution(words.say("sheet.caution"));
+    }
+
+    /** What does not come out even. */
+    Document notes(Document document) {
         Document all = document;
         for (var phrase : plan.notConsidered()) {
             all = all.paragraph(
@@ -172,10 +186,10 @@ public final class BatchSheet {
                 all = all.paragraph(words.say("sheet.below-minimum", line.name(), least));
             }
         }
-        return all.caution(words.say("sheet.caution"));
+        return all;
     }
 
-    private String reading(Amount<Mass> reading) {
+    String reading(Amount<Mass> reading) {
         return SheetNumbers.reading(reading, balance.readability());
     }
 }

@@ -142,7 +142,7 @@ public record AlkaliGradeTable(List<Entry> entries) {
      * The grade of one pharmacopoeia, for a drum that is stated to conform to it: asking for it is that statement.
      *
      * @param alkali the hydroxide
-     * @param work the pharmacopoeia, or how its name begins, letter case forgiven
+     * @param work the pharmacopoeia, or a part of its name, letter case forgiven
      * @return the grade with its source
      * @throws IllegalArgumentException if no row or several rows fit
      */
@@ -154,7 +154,7 @@ public record AlkaliGradeTable(List<Entry> entries) {
                 .toList();
         List<Entry> found = ofAlkali.stream()
                 .filter(entry ->
-                        entry.provenance().work().toLowerCase(Locale.ROOT).startsWith(wanted))
+                        entry.provenance().work().toLowerCase(Locale.ROOT).contains(wanted))
                 .toList();
         if (found.size() != 1) {
             throw new IllegalArgumentException("work is \"" + Excerpt.of(work) + "\", which fits " + found.size()

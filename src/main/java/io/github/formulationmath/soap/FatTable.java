@@ -216,7 +216,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
      * What one source says of a fat.
      *
      * @param fat its INCI name or common name, letter case forgiven
-     * @param work the standard or book, or how its name begins
+     * @param work the standard or book, or a part of its name, letter case forgiven
      * @return the entry
      * @throws IllegalArgumentException if the table has no such fat, or the source says nothing or several things of it
      */
@@ -224,7 +224,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
         String wanted = folded(Objects.requireNonNull(work, "work"));
         List<FatEntry> all = of(fat);
         List<FatEntry> found = all.stream()
-                .filter(entry -> folded(entry.provenance().work()).startsWith(wanted))
+                .filter(entry -> folded(entry.provenance().work()).contains(wanted))
                 .toList();
         if (found.size() != 1) {
             throw new IllegalArgumentException("work is \"" + Excerpt.of(work) + "\", which fits "

@@ -53,8 +53,12 @@ final class Ladder {
                     "simulation",
                     "formula",
                     "chemistry",
+                    "batch",
                     "weighing",
+                    "limit",
+                    "label",
                     "plan",
+                    "pot",
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
@@ -70,7 +74,10 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
-                    "record"),
+                    "record",
+                    "reckoning",
+                    "chemistry",
+                    "soap"),
             may(
                     "verification",
                     "number",
@@ -82,7 +89,9 @@ final class Ladder {
                     "chemistry",
                     "batch",
                     "weighing",
-                    "limit"),
+                    "plan",
+                    "limit",
+                    "soap"),
             may(
                     "sheet",
                     "number",
@@ -96,7 +105,8 @@ final class Ladder {
                     "pot",
                     "packing",
                     "record",
-                    "batch"));
+                    "batch",
+                    "soap"));
 
     private static Map.Entry<String, Set<String>> may(String chapter, String... lower) {
         return Map.entry(chapter, Set.of(lower));
