@@ -29,10 +29,14 @@ final class CheckIndex {
     /** In place of a CAS number where the key is one. */
     private static final String ITSELF = "itself";
 
+    /** What others ask for must not pile up. */
+    private static final int MOST_KEPT = 10_000;
+
     private final LimitTable table;
     private final Product product;
     private final Map<Content, Conversion> stated;
     private final Map<Asked, Entry> entries = new ConcurrentHashMap<>();
+    private final Map<Substance, AnnexFindings> annexes = new ConcurrentHashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<Content, Conversion> stated) {
         this.table = table;
@@ -89,6 +93,18 @@ final class CheckIndex {
             all.addAll(more);
             return List.copyOf(all);
         }
+    }
+
+    /** What Annexes II and IV say of a substance. As many substances are kept as a large stock has. */
+    AnnexFindings annexes(Substance substance) {
+        AnnexFindings known = annexes.get(substance);
+        if (known == null) {
+            known = AnnexFindings.of(substance, product, table.words());
+            if (annexes.size() < MOST_KEPT) {
+                annexes.put(substance, known);
+            }
+        }
+        return known;
     }
 
     /** What is known of a substance under any of its names and its number. */

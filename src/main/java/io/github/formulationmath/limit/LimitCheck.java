@@ -56,8 +56,13 @@ final class LimitCheck {
             Substance substance = one.substance();
             Substance named = allNames(one);
             CheckIndex.Entry entry = checker.index().find(named);
-            if (!addFindings(substance, named, entry)) {
+            AnnexFindings annexes = annexes(one.as(substance));
+            if (!addFindings(substance, named, entry) & annexes.isEmpty()) {
                 withoutLimit.add(substance);
+            }
+            uncounted.addAll(annexes.findings());
+            for (Counting counting : annexes.countings()) {
+                tally(counting).add(line, substance, strength, counting);
             }
             for (Counting counting : countings(entry)) {
                 tally(counting).add(line, substance, strength, counting);
@@ -98,9 +103,17 @@ final class LimitCheck {
                 .orElseGet(() -> checker.table().index().known(material));
         CheckIndex.Entry entry = checker.index().find(named);
         addFindings(material, named, entry);
+        AnnexFindings annexes = annexes(material);
+        uncounted.addAll(annexes.findings());
+        annexes.countings().forEach(counting -> tally(counting).addMaterial(line, material, counting));
         for (Counting counting : countings(entry)) {
             tally(counting).addMaterial(line, material, counting);
         }
+    }
+
+    /** What Annexes II and IV say of the names that the formula has for a substance; those of the table are no names of theirs. */
+    private AnnexFindings annexes(Substance substance) {
+        return checker.table().asksEuAnnexes() ? checker.index().annexes(substance) : AnnexFindings.NONE;
     }
 
     private static List<Counting> countings(CheckIndex.@Nullable Entry entry) {

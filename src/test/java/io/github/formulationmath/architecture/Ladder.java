@@ -25,7 +25,8 @@ final class Ladder {
             may("weighing", "number", "reckoning", "quantity", "simulation", "formula"),
             may("analysis", "number", "reckoning", "quantity", "simulation", "chemistry", "soap"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
-            may("limit", "number", "csv", "document", "reckoning", "quantity", "formula", "chemistry", "weighing"),
+            may("annex", "csv", "formula"),
+            may("limit", "annex", "number", "csv", "document", "reckoning", "quantity", "formula", "chemistry", "weighing"),
             may("label", "number", "reckoning", "quantity", "formula", "weighing", "limit"),
             may(
                     "size",
