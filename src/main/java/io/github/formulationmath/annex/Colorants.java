@@ -163,7 +163,8 @@ public final class Colorants {
                 .flatMap(entry -> entry.colourIndexNumbers().stream())
                 .collect(Collectors.toSet());
         return listed.stream()
-                .filter(entry -> isNano(entry) == nano || entry.colourIndexNumbers().stream().noneMatch(ours::contains))
+                .filter(entry -> isNano(entry) == nano
+                        || entry.colourIndexNumbers().stream().noneMatch(ours::contains))
                 .toList();
     }
 
@@ -183,8 +184,7 @@ public final class Colorants {
             return List.copyOf(keys);
         }
 
-        private static Map<String, List<ColorantEntry>> by(
-                Function<ColorantEntry, List<String>> keys) {
+        private static Map<String, List<ColorantEntry>> by(Function<ColorantEntry, List<String>> keys) {
             Map<String, List<ColorantEntry>> all = new LinkedHashMap<>();
             for (ColorantEntry entry : ALL) {
                 keys.apply(entry)

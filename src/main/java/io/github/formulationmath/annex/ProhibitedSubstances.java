@@ -144,7 +144,8 @@ public final class ProhibitedSubstances {
     private static void byBeginning(String name, Map<ProhibitedEntry, Naming> found) {
         for (int end = name.indexOf(' '); end > 0; end = name.indexOf(' ', end + 1)) {
             if (KeyFile.bundled().mayHave(KeyFile.PROHIBITED, name, end)) {
-                boolean salt = SALT_WORDS.containsAll(List.of(name.substring(end + 1).split(" ", -1)));
+                boolean salt =
+                        SALT_WORDS.containsAll(List.of(name.substring(end + 1).split(" ", -1)));
                 Entries.BY_KEY.getOrDefault(name.substring(0, end), Map.of()).forEach((entry, naming) -> {
                     boolean meant = entry.isGroup() || salt;
                     if (meant && entry.condition() == ProhibitedEntry.Condition.ALWAYS && !isExcepted(entry, name)) {
@@ -168,7 +169,8 @@ public final class ProhibitedSubstances {
     }
 
     private static boolean isExcepted(ProhibitedEntry entry, String name) {
-        return Readings.EXCEPT.stream().anyMatch(reading -> reading.entry().equals(entry.number()) && reading.isIn(name));
+        return Readings.EXCEPT.stream()
+                .anyMatch(reading -> reading.entry().equals(entry.number()) && reading.isIn(name));
     }
 
     private static void stronger(Map<ProhibitedEntry, Naming> found, ProhibitedEntry entry, Naming naming) {
@@ -215,8 +217,7 @@ public final class ProhibitedSubstances {
             }
             for (Reading reading : Readings.of(Reading.Match.MAYBE)) {
                 Objects.requireNonNull(all.get(reading.text()), reading.text())
-                        .replaceAll((entry, naming) ->
-                                entry.number().equals(reading.entry()) ? Naming.MAY_BE : naming);
+                        .replaceAll((entry, naming) -> entry.number().equals(reading.entry()) ? Naming.MAY_BE : naming);
             }
             return all;
         }

@@ -63,15 +63,14 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
         if (forDyes && isSurelyNoHairDye(product)) {
             return;
         }
-        boolean named = found.naming() == Naming.NAMED
-                || forDyes && found.naming() == Naming.LET_THROUGH && isHairDye(product);
+        boolean named =
+                found.naming() == Naming.NAMED || forDyes && found.naming() == Naming.LET_THROUGH && isHairDye(product);
         if (named) {
             countings.add(forbidden(limit(entry, substance), substance));
             return;
         }
-        Uncounted.Why why = found.naming() == Naming.MAY_BE
-                ? Uncounted.Why.MAY_BE_PROHIBITED
-                : Uncounted.Why.PROHIBITED_UNLESS;
+        Uncounted.Why why =
+                found.naming() == Naming.MAY_BE ? Uncounted.Why.MAY_BE_PROHIBITED : Uncounted.Why.PROHIBITED_UNLESS;
         OmittedEntry printed = new OmittedEntry(
                 "II", entry.number(), entry.printed(), entry.letsThrough(), entry.names(), entry.casNumbers());
         findings.add(new Uncounted(substance, why, List.of(), List.of(printed)));
@@ -95,7 +94,8 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
             if (entry.maxPercent().isPresent() && applicability != Applicability.OUT_OF_SCOPE) {
                 countings.add(counting(limit, substance, applicability));
             }
-            boolean open = applicability == Applicability.MAY_APPLY || asColorant && !entry.conditions().isEmpty();
+            boolean open = applicability == Applicability.MAY_APPLY
+                    || asColorant && !entry.conditions().isEmpty();
             findings.add(new Uncounted(
                     substance,
                     open ? Uncounted.Why.COLORANT_CONDITIONS : Uncounted.Why.COLORANT,
@@ -105,8 +105,7 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
         if (!found.unlisted().isEmpty()) {
             OmittedEntry unlisted =
                     new OmittedEntry("IV", "", String.join(", ", found.unlisted()), "", List.of(), List.of());
-            findings.add(new Uncounted(
-                    substance, Uncounted.Why.COLORANT_UNLISTED, List.of(), List.of(unlisted)));
+            findings.add(new Uncounted(substance, Uncounted.Why.COLORANT_UNLISTED, List.of(), List.of(unlisted)));
         }
     }
 
@@ -116,7 +115,11 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                 entry.amendingAct(),
                 entry.updated(),
                 ProhibitedSubstances.eu2024February().snapshot());
-        return UsageLimit.of("EU-II-" + entry.number(), group(entry.printed(), substance), LimitKind.MAXIMUM, MassFraction.ZERO)
+        return UsageLimit.of(
+                        "EU-II-" + entry.number(),
+                        group(entry.printed(), substance),
+                        LimitKind.MAXIMUM,
+                        MassFraction.ZERO)
                 .citing(citation)
                 .saying(EntryText.conditions(entry.letsThrough()))
                 .inEntry(OutsideScope.NOT_ALLOWED, "II " + entry.number() + " " + entry.printed(), "");

@@ -13,7 +13,9 @@ final class AnnexText {
 
     /** Whether a limit is an entry of Annex II that names a substance. */
     static boolean isNamed(UsageLimit limit) {
-        return limit.id().startsWith(PROHIBITED) && limit.kind() == LimitKind.MAXIMUM && limit.outside() == OutsideScope.NOT_ALLOWED
+        return limit.id().startsWith(PROHIBITED)
+                && limit.kind() == LimitKind.MAXIMUM
+                && limit.outside() == OutsideScope.NOT_ALLOWED
                 && limit.share().fraction().isZero();
     }
 
@@ -46,7 +48,15 @@ final class AnnexText {
         String field = limit.text().scope();
         String conditions = limit.text().conditions();
         String key = field.isEmpty() ? "remark.colorant-everywhere" : "remark.colorant-field";
-        Phrase listed = Phrase.of(key, finding.substance().toString(), limit.citation().toString(), field);
-        return conditions.isEmpty() ? listed : Phrase.of(key + "-conditions", finding.substance().toString(), limit.citation().toString(), field, conditions);
+        Phrase listed =
+                Phrase.of(key, finding.substance().toString(), limit.citation().toString(), field);
+        return conditions.isEmpty()
+                ? listed
+                : Phrase.of(
+                        key + "-conditions",
+                        finding.substance().toString(),
+                        limit.citation().toString(),
+                        field,
+                        conditions);
     }
 }

@@ -36,7 +36,7 @@ final class CheckIndex {
     private final Product product;
     private final Map<Content, Conversion> stated;
     private final Map<Asked, Entry> entries = new ConcurrentHashMap<>();
-    private final Map<Substance, AnnexFindings> annexes = new ConcurrentHashMap<>();
+    private final Map<Substance, Known> known = new ConcurrentHashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<Content, Conversion> stated) {
         this.table = table;
@@ -95,16 +95,49 @@ final class CheckIndex {
         }
     }
 
-    /** What Annexes II and IV say of a substance. As many substances are kept as a large stock has. */
-    AnnexFindings annexes(Substance substance) {
-        AnnexFindings known = annexes.get(substance);
-        if (known == null) {
-            known = AnnexFindings.of(substance, product, table.words());
-            if (annexes.size() < MOST_KEPT) {
-                annexes.put(substance, known);
+    /**
+     * Everything that a table says of a substance in one product.
+     *
+     * @param named the substance with all that the table has for it as synonyms
+     * @param entry what counts it, if anything does
+     * @param omitted entries that speak of it and are not transcribed
+     * @param mentioning limits whose entries name it without counting it
+     * @param annexes what Annexes II and IV say of the names that the formula has for it
+     */
+    record Known(
+            Substance named,
+            @Nullable Entry entry,
+            List<OmittedEntry> omitted,
+            List<UsageLimit> mentioning,
+            AnnexFindings annexes) {
+
+        List<Counting> countings() {
+            return entry == null ? List.of() : entry.countings();
+        }
+
+        boolean isEmpty() {
+            return entry == null && omitted.isEmpty() && mentioning.isEmpty() && annexes.isEmpty();
+        }
+    }
+
+    /** What is known of a substance; as many substances are kept as a large stock has. */
+    Known known(Substance substance) {
+        Known found = known.get(substance);
+        if (found == null) {
+            found = work(substance);
+            if (known.size() < MOST_KEPT) {
+                known.put(substance, found);
             }
         }
-        return known;
+        return found;
+    }
+
+    private Known work(Substance substance) {
+        TableIndex index = table.index();
+        Substance named = index.known(substance);
+        AnnexFindings annexes =
+                table.asksEuAnnexes() ? AnnexFindings.of(substance, product, table.words()) : AnnexFindings.NONE;
+        return new Known(named, find(named), index.omitted(named), index.mentioning(named), annexes);
     }
 
     /** What is known of a substance under any of its names and its number. */

@@ -31,24 +31,41 @@ public final class AnnexTranscription {
     private static final Set<String> EXCEPTS_OTHERS =
             Set.of("46", "191", "221", "248", "297", "321", "391", "684", "1024", "1127");
 
-    private static final Pattern LETS_THROUGH = Pattern.compile("(?i)[\\s,;]*\\(?\\b(with the exception|with exception|except\\b"
-            + "|unless\\b|other than absolute|when used as|if (it|they) contain|if the maximum|for traces level).*$");
-    private static final Pattern GROUP = Pattern.compile("(?i)\\b(its|their|and|various)\\b[^;]{0,60}\\b(salts?|derivatives?"
-            + "|compounds?|esters?|ethers?|isomers?|preparations?|alkaloids|homologues|complexes|aglucones|ingredients)\\b"
-            + "|^(salts|benzoates) of|\\bspp\\.|\\bspecies\\b|\\(leaves|\\(roots|\\(seeds|\\(fruit|\\(essential oil|\\(oil\\)"
-            + "|^(barium|gold|choline|strontium) salts|salts, e\\.g\\.|^antibiotics|^progestogens|^oestrogens|^barbiturates"
-            + "|^synthetic curar|^narcotics|^substances with|^glucocorticoids|^anti-androgens|products of human|^vaccines"
-            + "|^radioactive|^nitrosamines|^benzazepines|salicylanilides$|^sulphonamides|^sympathicomimetic"
-            + "|based (azo )?dyes|^nitroderivatives|^thiuram|^inorganic nitrites|isomers$|^hydrazides|heterosides"
-            + "|^tributyltin compounds|^antimony");
+    private static final Pattern LETS_THROUGH = Pattern.compile(
+            "(?i)[\\s,;]*\\(?\\b(with the exception|with exception|except\\b"
+                    + "|unless\\b|other than absolute|when used as|if (it|they) contain|if the maximum|for traces level).*$");
+    private static final Pattern GROUP =
+            Pattern.compile("(?i)\\b(its|their|and|various)\\b[^;]{0,60}\\b(salts?|derivatives?"
+                    + "|compounds?|esters?|ethers?|isomers?|preparations?|alkaloids|homologues|complexes|aglucones|ingredients)\\b"
+                    + "|^(salts|benzoates) of|\\bspp\\.|\\bspecies\\b|\\(leaves|\\(roots|\\(seeds|\\(fruit|\\(essential oil|\\(oil\\)"
+                    + "|^(barium|gold|choline|strontium) salts|salts, e\\.g\\.|^antibiotics|^progestogens|^oestrogens|^barbiturates"
+                    + "|^synthetic curar|^narcotics|^substances with|^glucocorticoids|^anti-androgens|products of human|^vaccines"
+                    + "|^radioactive|^nitrosamines|^benzazepines|salicylanilides$|^sulphonamides|^sympathicomimetic"
+                    + "|based (azo )?dyes|^nitroderivatives|^thiuram|^inorganic nitrites|isomers$|^hydrazides|heterosides"
+                    + "|^tributyltin compounds|^antimony");
     private static final Pattern CAS = Pattern.compile("(?<![0-9-])[1-9][0-9]{1,6}-[0-9]{2}-[0-9](?![0-9-])");
-    private static final Pattern BRACKET = Pattern.compile("(?<![-,])\\s\\((?!petroleum|coal)([^()]*)\\)(?=\\s*(?:$|[,;(]|and\\b|with\\b))");
-    private static final Pattern TAIL =
-            Pattern.compile("(?i)(,\\s*|\\s+and\\s+|\\s+with\\s+)(its|their|salts|ethers|esters|derivatives|homologues|the free)\\b.*$");
-    private static final Pattern PLANT = Pattern.compile("^([A-Z][a-z]+ [a-z]+) (L|Tul|Brot|Clarke|Juss|Lind|Steinh|Balf|Holmes|Kunth)\\b.*$");
+    private static final Pattern BRACKET =
+            Pattern.compile("(?<![-,])\\s\\((?!petroleum|coal)([^()]*)\\)(?=\\s*(?:$|[,;(]|and\\b|with\\b))");
+    private static final Pattern TAIL = Pattern.compile(
+            "(?i)(,\\s*|\\s+and\\s+|\\s+with\\s+)(its|their|salts|ethers|esters|derivatives|homologues|the free)\\b.*$");
+    private static final Pattern PLANT =
+            Pattern.compile("^([A-Z][a-z]+ [a-z]+) (L|Tul|Brot|Clarke|Juss|Lind|Steinh|Balf|Holmes|Kunth)\\b.*$");
     private static final Pattern PLAIN_PAIR = Pattern.compile("^([^ ]+( and | or )[^ ]+|(?i)(.{4})[^ ]*, \\3[^ ]*)$");
     private static final Set<String> NO_NAMES = Set.of(
-            "OIL", "FRUIT", "ESSENTIAL OIL", "LEAVES", "EXCEPT", "AND", "ESTER", "SALTS", "INCI", "PUR", "PETROLEUM", "ALPHA", "[MBM]", "[NMA]");
+            "OIL",
+            "FRUIT",
+            "ESSENTIAL OIL",
+            "LEAVES",
+            "EXCEPT",
+            "AND",
+            "ESTER",
+            "SALTS",
+            "INCI",
+            "PUR",
+            "PETROLEUM",
+            "ALPHA",
+            "[MBM]",
+            "[NMA]");
 
     private AnnexTranscription() {}
 
@@ -86,7 +103,8 @@ public final class AnnexTranscription {
                 "# " + what,
                 "# source: Regulation (EC) No 1223/2009 on cosmetic products, Annex " + annex
                         + ", as shown by the European Commission's ingredient database (CosIng), annex table exported in February "
-                        + "2024 (snapshot date " + DAY + "); retrieved through the public repository inhouse-work/cosing, "
+                        + "2024 (snapshot date " + DAY
+                        + "); retrieved through the public repository inhouse-work/cosing, "
                         + "data/annex." + annex + ".csv; copy in raw/",
                 "# notice: Contains data from the European Commission's cosmetic ingredient database, © European Union, "
                         + "transcribed and shortened; not an official text; state of 25 February 2024.",
@@ -96,7 +114,8 @@ public final class AnnexTranscription {
     }
 
     private static List<String> prohibited() throws IOException {
-        List<String> lines = new ArrayList<>(head("Annex II of the EU cosmetics regulation: prohibited substances", "II"));
+        List<String> lines =
+                new ArrayList<>(head("Annex II of the EU cosmetics regulation: prohibited substances", "II"));
         lines.add("ref_no,printed,reach,applies,lets_through,cas_numbers,names,listed,amending_act,entry_updated");
         for (CSVRecord row : raw("II")) {
             String printed = text(row.get(1));
@@ -117,13 +136,23 @@ public final class AnnexTranscription {
                 add(one, listed);
             }
             if (printed.startsWith("Colouring agent")) {
-                Pattern.compile("CI \\d{5}(?::\\d)?").matcher(printed).results().forEach(found -> add(found.group(), names));
+                Pattern.compile("CI \\d{5}(?::\\d)?")
+                        .matcher(printed)
+                        .results()
+                        .forEach(found -> add(found.group(), names));
             }
             names.keySet().forEach(listed::remove);
             lines.add(line(
-                    row.get(0), printed, GROUP.matcher(printed).find() ? "group" : "named", applies(row.get(0), lets, moved),
-                    lets, String.join(";", numbers(row.get(2))), String.join("|", names.values()),
-                    String.join("|", listed.values()), text(row.get(4)), day(row.get(row.size() - 1))));
+                    row.get(0),
+                    printed,
+                    GROUP.matcher(printed).find() ? "group" : "named",
+                    applies(row.get(0), lets, moved),
+                    lets,
+                    String.join(";", numbers(row.get(2))),
+                    String.join("|", names.values()),
+                    String.join("|", listed.values()),
+                    text(row.get(4)),
+                    day(row.get(row.size() - 1))));
         }
         return lines;
     }
@@ -136,24 +165,35 @@ public final class AnnexTranscription {
         if (lets.isEmpty() || EXCEPTS_OTHERS.contains(number)) {
             return "always";
         }
-        return lower.contains("hair") ? "hair_dye" : lower.contains("fragrance") ? "fragrance" : lower.startsWith("if ") ? "content" : "exception";
+        return lower.contains("hair")
+                ? "hair_dye"
+                : lower.contains("fragrance") ? "fragrance" : lower.startsWith("if ") ? "content" : "exception";
     }
 
     private static boolean isName(String chemical) {
-        return chemical.length() < 600 && !Pattern.compile("^\\s*(NA$|A complex|A distillate|Diesel engine|Jet engine|CAS )").matcher(chemical).find()
-                && !chemical.contains(". It ") && !chemical.contains("From 3 September");
+        return chemical.length() < 600
+                && !Pattern.compile("^\\s*(NA$|A complex|A distillate|Diesel engine|Jet engine|CAS )")
+                        .matcher(chemical)
+                        .find()
+                && !chemical.contains(". It ")
+                && !chemical.contains("From 3 September");
     }
 
     /** Every name that the text prints, without what only says that there are more. */
     private static void names(String printed, Map<String, String> names) {
-        String clean = printed.replaceAll("\\(\\*+\\)|\\(INNM?\\)|\\(ISO\\)|\\[INCI\\]|\\[INN\\]|\\s*-\\s*ISO\\b|\\((1|2)\\s*\\)$|\\(CAS[^)]*\\)", " ")
+        String clean = printed.replaceAll(
+                        "\\(\\*+\\)|\\(INNM?\\)|\\(ISO\\)|\\[INCI\\]|\\[INN\\]|\\s*-\\s*ISO\\b|\\((1|2)\\s*\\)$|\\(CAS[^)]*\\)",
+                        " ")
                 .replaceAll("\\[\\d+\\]", ";")
                 .replaceAll("(?i)Colouring agent |INCI name: ", "")
                 .replaceAll("\\(e\\.g\\. ([^()]*)\\)", "; $1 ;")
                 .replaceAll("(?i),?\\s*\\be\\.g\\.\\s*", "; ")
                 .replaceAll("\\s+,", ",");
         Matcher examples = Pattern.compile("(?<=; )[^;]*, [^;]*(?= ;)").matcher(clean);
-        clean = printed.contains("(e.g.") ? examples.replaceAll(found -> Matcher.quoteReplacement(found.group().replace(", ", "; "))) : clean;
+        clean = printed.contains("(e.g.")
+                ? examples.replaceAll(
+                        found -> Matcher.quoteReplacement(found.group().replace(", ", "; ")))
+                : clean;
         if (clean.matches("(?i)(A mixture of|A \\d:\\d mixture|Reaction (mass|product)).*")) {
             add(clean, names);
             return;
@@ -162,8 +202,9 @@ public final class AnnexTranscription {
         List<String> all = new ArrayList<>(List.of(bracket.replaceAll(" ").split(";", -1)));
         bracket.reset();
         while (bracket.find()) {
-            if (!bracket.group(1).matches("(?i)(leaves|roots|seeds|fruit|oil|essential oil|principal|mixed|stabilized|isom|and "
-                    + "|except|to |vitamins|technical|EINECS|free |coal|\\d+:\\d+$|C\\d+-\\d+$).*")) {
+            if (!bracket.group(1)
+                    .matches("(?i)(leaves|roots|seeds|fruit|oil|essential oil|principal|mixed|stabilized|isom|and "
+                            + "|except|to |vitamins|technical|EINECS|free |coal|\\d+:\\d+$|C\\d+-\\d+$).*")) {
                 all.addAll(List.of(bracket.group(1).split(";", -1)));
             }
         }
@@ -187,7 +228,13 @@ public final class AnnexTranscription {
         String key = said.toUpperCase(Locale.ROOT);
         if (said.startsWith("(") && said.indexOf(')') == said.length() - 1) {
             add(said.substring(1, said.length() - 1), names);
-        } else if (said.length() > 2 && said.length() <= 400 && !NO_NAMES.contains(key) && !said.contains("|") && !said.startsWith("and ") && !said.startsWith("-") || key.equals("D4")) {
+        } else if (said.length() > 2
+                        && said.length() <= 400
+                        && !NO_NAMES.contains(key)
+                        && !said.contains("|")
+                        && !said.startsWith("and ")
+                        && !said.startsWith("-")
+                || key.equals("D4")) {
             names.putIfAbsent(key, said);
         }
     }
@@ -218,7 +265,8 @@ public final class AnnexTranscription {
     /** Its columns are shifted: the field of use stands under the maximum, the maximum under "other", and so on. */
     private static List<String> colorants() throws IOException {
         List<String> lines = new ArrayList<>(head("Annex IV of the EU cosmetics regulation: colorants allowed", "IV"));
-        lines.add("# the columns of the raw export are shifted by one from the product type on; here each stands where it belongs");
+        lines.add(
+                "# the columns of the raw export are shifted by one from the product type on; here each stands where it belongs");
         lines.add("ref_no,printed,ci_numbers,colour,field,max_percent,field_as_printed,limit_as_printed,conditions,"
                 + "cas_numbers,names,amending_act,entry_updated");
         for (CSVRecord row : raw("IV")) {
@@ -226,16 +274,22 @@ public final class AnnexTranscription {
             String limit = text(row.get(8));
             Map<String, String> names = new LinkedHashMap<>();
             add(row.get(1), names);
-            for (String one : text(row.get(15 - 1)).split(",(?!(?<=[0-9'N],)[0-9N'])|(?i)\\s?/\\s?(?=CI |acid|solvent)", -1)) {
+            for (String one :
+                    text(row.get(15 - 1)).split(",(?!(?<=[0-9'N],)[0-9N'])|(?i)\\s?/\\s?(?=CI |acid|solvent)", -1)) {
                 add(one, names);
             }
             for (String one : text(row.get(2)).split("\\s*/\\s*|, ", -1)) {
                 add(one, names);
             }
             String everything = String.join("\n", row.toList());
-            List<String> numbers = Pattern.compile("\\bCI (\\d{5}(?::\\d)?)").matcher(everything).results()
-                    .map(found -> found.group(1)).distinct().toList();
-            Matcher food = Pattern.compile("\\b(E ?\\d{3}[a-z]?(?:-[a-z])?)(?:, (E ?\\d{3}[a-z]?))?\\)").matcher(text(row.get(9)));
+            List<String> numbers = Pattern.compile("\\bCI (\\d{5}(?::\\d)?)")
+                    .matcher(everything)
+                    .results()
+                    .map(found -> found.group(1))
+                    .distinct()
+                    .toList();
+            Matcher food = Pattern.compile("\\b(E ?\\d{3}[a-z]?(?:-[a-z])?)(?:, (E ?\\d{3}[a-z]?))?\\)")
+                    .matcher(text(row.get(9)));
             if (food.find()) {
                 for (int group = 1; group <= 2; group++) {
                     if (food.group(group) != null) {
@@ -245,18 +299,33 @@ public final class AnnexTranscription {
                 }
             }
             names.keySet().removeIf(name -> name.matches("CI \\d{5}(:\\d)?"));
-            lines.add(line(row.get(0), text(row.get(1)), String.join(";", numbers), text(row.get(5)), field(field, limit),
-                    percent(limit), field, limit, text(row.get(9)), String.join(";", numbers(row.get(3))),
-                    String.join("|", names.values()), text(row.get(10)), day(row.get(row.size() - 1))));
+            lines.add(line(
+                    row.get(0),
+                    text(row.get(1)),
+                    String.join(";", numbers),
+                    text(row.get(5)),
+                    field(field, limit),
+                    percent(limit),
+                    field,
+                    limit,
+                    text(row.get(9)),
+                    String.join(";", numbers(row.get(3))),
+                    String.join("|", names.values()),
+                    text(row.get(10)),
+                    day(row.get(row.size() - 1))));
         }
         return lines;
     }
 
     private static String field(String field, String limit) {
         String lower = field.toLowerCase(Locale.ROOT);
-        return limit.contains("lip products") ? "lips"
-                : lower.startsWith("rinse-off") ? "rinse_off"
-                : lower.contains("mucous") ? "not_mucous_membranes" : lower.contains("eye products") ? "not_eyes" : "all";
+        return limit.contains("lip products")
+                ? "lips"
+                : lower.startsWith("rinse-off")
+                        ? "rinse_off"
+                        : lower.contains("mucous")
+                                ? "not_mucous_membranes"
+                                : lower.contains("eye products") ? "not_eyes" : "all";
     }
 
     private static String percent(String limit) {

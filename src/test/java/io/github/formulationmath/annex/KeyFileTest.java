@@ -55,6 +55,7 @@ class KeyFileTest {
         assertThat(KeyFile.bundled().mayHave(KeyFile.PROHIBITED, "AQUA")).isFalse();
         assertThat(KeyFile.bundled().mayHave(KeyFile.PROHIBITED, "TRETINOIN")).isTrue();
         assertThat(KeyFile.bundled().mayHave(KeyFile.COLORANT, "TRETINOIN")).isFalse();
-        assertThat(KeyFile.bundled().mayHave(KeyFile.PROHIBITED, "TRETINOIN CREAM", 9)).isTrue();
+        assertThat(KeyFile.bundled().mayHave(KeyFile.PROHIBITED, "TRETINOIN CREAM", 9))
+                .isTrue();
     }
 }

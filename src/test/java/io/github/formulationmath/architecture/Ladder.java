@@ -26,7 +26,17 @@ final class Ladder {
             may("analysis", "number", "reckoning", "quantity", "simulation", "chemistry", "soap"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
             may("annex", "csv", "formula"),
-            may("limit", "annex", "number", "csv", "document", "reckoning", "quantity", "formula", "chemistry", "weighing"),
+            may(
+                    "limit",
+                    "annex",
+                    "number",
+                    "csv",
+                    "document",
+                    "reckoning",
+                    "quantity",
+                    "formula",
+                    "chemistry",
+                    "weighing"),
             may("label", "number", "reckoning", "quantity", "formula", "weighing", "limit"),
             may(
                     "size",

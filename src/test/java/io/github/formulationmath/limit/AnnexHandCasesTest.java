@@ -36,7 +36,8 @@ class AnnexHandCasesTest {
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
                         Objects.requireNonNull(AnnexHandCasesTest.class.getResourceAsStream("annex-hand-cases.csv")),
                         StandardCharsets.UTF_8));
-                CSVParser parser = CSVFormat.RFC4180.builder().setCommentMarker('#').get().parse(in)) {
+                CSVParser parser =
+                        CSVFormat.RFC4180.builder().setCommentMarker('#').get().parse(in)) {
             return parser.stream().skip(1).map(AnnexHandCasesTest::read).toList();
         }
     }
@@ -76,8 +77,9 @@ class AnnexHandCasesTest {
                         || verdict.limit().id().startsWith("EU-IV-"))
                 .filter(verdict -> verdict.conformity() != Conformity.WITHIN)
                 .map(verdict -> switch (verdict.conformity()) {
-                    case PROHIBITED -> (verdict.limit().id().startsWith("EU-II-") ? "named " : "forbidden ")
-                            + verdict.limit().id();
+                    case PROHIBITED ->
+                        (verdict.limit().id().startsWith("EU-II-") ? "named " : "forbidden ")
+                                + verdict.limit().id();
                     default -> "exceeds " + verdict.limit().id();
                 });
         Stream<String> banned = report.mayBeProhibited().stream()
@@ -137,9 +139,8 @@ class AnnexHandCasesTest {
     void half_of_the_cases_of_annex_ii_give_no_number_and_fifteen_or_more_are_not_meant() throws IOException {
         assertThat(cases()).hasSizeGreaterThan(60);
         assertThat(cases()).filteredOn(one -> one.expected().equals("none")).hasSizeGreaterThan(15);
-        List<Case> second = cases().stream()
-                .filter(one -> one.entry().startsWith("EU-II-"))
-                .toList();
+        List<Case> second =
+                cases().stream().filter(one -> one.entry().startsWith("EU-II-")).toList();
         assertThat(second).filteredOn(one -> one.cas().isEmpty()).hasSizeGreaterThan(second.size() / 2);
     }
 }

@@ -85,7 +85,14 @@ class ReviewedFormulasTest {
     void what_annex_ii_names_is_never_fine() {
         LimitReport cream = check(
                 FACE,
-                "Hydroquinone", "2 %", "Tretinoin", "0.05 %", "Clobetasol Propionate", "0.05 %", "Mercurous Chloride", "1 %");
+                "Hydroquinone",
+                "2 %",
+                "Tretinoin",
+                "0.05 %",
+                "Clobetasol Propionate",
+                "0.05 %",
+                "Mercurous Chloride",
+                "1 %");
         assertThat(cream.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
         assertThat(cream.binding().orElseThrow().limit().id()).isEqualTo("EU-II-375");
         assertThat(cream.mayBeProhibited())
@@ -93,8 +100,9 @@ class ReviewedFormulasTest {
                 .containsExactly("Hydroquinone", "Clobetasol Propionate", "Mercurous Chloride");
         assertThat(cream.withoutLimit()).extracting(Substance::name).containsExactly("Aqua");
         assertThat(cream.describe(Wording.english()).get(1))
-                .startsWith("Tretinoin: 0.05 %, named in Annex II, entry 375 (Tretinoin (INN) (retinoic acid and its salts)); "
-                        + "read it: PROHIBITED");
+                .startsWith(
+                        "Tretinoin: 0.05 %, named in Annex II, entry 375 (Tretinoin (INN) (retinoic acid and its salts)); "
+                                + "read it: PROHIBITED");
         for (String name : List.of(
                 "Formaldehyde",
                 "Zinc Pyrithione",
