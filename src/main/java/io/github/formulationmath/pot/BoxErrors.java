@@ -3,6 +3,7 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.Addition;
@@ -117,19 +118,18 @@ record BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total, Bounds
     }
 
     @Override
-    public PotErrors plus(List<LineAddition> additions, Balance bench) {
+    public PotErrors plus(List<LineAddition> additions, WeighingPlan plan) {
         List<Bounds> all = new ArrayList<>(masses);
         List<Spread> wider = new ArrayList<>(spreads);
         Bounds whole = total;
         for (LineAddition addition : additions) {
             FormulaLine line = addition.line();
             int place = line.index();
-            Balance balance = addition.balance().orElse(bench);
-            Bounds more = SureMass.bounds(line, addition.grams(), balance, WeighingMethod.TARE_EACH);
+            Balance balance = addition.balanceIn(plan);
+            WeighingMethod method = addition.methodIn(plan);
+            Bounds more = SureMass.bounds(line, addition.grams(), balance, method);
             all.set(place, sum(all.get(place), more));
-            wider.set(
-                    place,
-                    wider.get(place).plus(SureMass.spread(line, addition.grams(), balance, WeighingMethod.TARE_EACH)));
+            wider.set(place, wider.get(place).plus(SureMass.spread(line, addition.grams(), balance, method)));
             whole = whole.upper().isPresent() ? sum(whole, more) : whole;
         }
         return of(all, wider, whole);

@@ -104,7 +104,7 @@ public final class Reading implements Serializable {
     }
 
     /**
-     * The same reading, taken on another balance than that of the bench.
+     * The same reading, taken on another balance than that on which the line was planned.
      *
      * @param other the balance
      * @return the reading on that balance
@@ -151,7 +151,7 @@ public final class Reading implements Serializable {
     }
 
     /**
-     * The balance, if it was another than that of the bench.
+     * The balance, if it was another than that on which the line was planned.
      *
      * @return the balance
      */

@@ -2,6 +2,7 @@ package io.github.formulationmath.pot;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -121,13 +122,24 @@ public final class Readings implements Serializable {
     }
 
     Balance balanceOf(Reading reading) {
-        return reading.balance().orElse(plan.bench().balance());
+        return reading.balance().orElse(plan.line(reading.line()).balance());
     }
 
-    /** The balance of each line, in the order of the formula: that of its reading, else that of the bench. */
+    /** How a line was weighed: as all on the bench are, or as at the place that the plan gives it. */
+    WeighingMethod methodOf(Reading reading) {
+        return methodOf(plan, method, reading);
+    }
+
+    static WeighingMethod methodOf(WeighingPlan plan, WeighingMethod onBench, Reading reading) {
+        boolean onBenchAfterAll =
+                reading.balance().filter(plan.bench().balance()::equals).isPresent();
+        return onBenchAfterAll ? onBench : plan.line(reading.line()).method(onBench);
+    }
+
+    /** The balance of each line, in the order of the formula: that of its reading, else that of the plan. */
     List<Balance> balances() {
         Balance[] balances = new Balance[plan.lines().size()];
-        Arrays.fill(balances, plan.bench().balance());
+        Arrays.setAll(balances, i -> plan.lines().get(i).balance());
         taken.forEach(reading -> balances[index(reading)] = balanceOf(reading));
         return List.of(balances);
     }
@@ -135,13 +147,15 @@ public final class Readings implements Serializable {
     /**
      * Where a line may lie of which nothing is known but the balance on which it was weighed, alone or on top of others.
      *
-     * @param other the balance, if it was another than that of the bench
+     * @param other the balance, if it was another than that of the plan
      */
     Bounds room(int line, Optional<Balance> other) {
-        Balance balance = other.orElse(plan.bench().balance());
-        boolean isInVessel = other.isEmpty() && !method.usesBoat();
+        PlannedLine planned = plan.lines().get(line);
+        Balance balance = other.orElse(planned.balance());
+        WeighingMethod how = planned.method(method);
+        boolean isInVessel = other.isEmpty() && !how.usesBoat();
         Amount<Mass> most = isInVessel ? balance.capacityUnder(plan.bench().vessel()) : balance.capacity();
-        WeighingMethod alone = method.usesBoat() ? method : WeighingMethod.TARE_EACH;
+        WeighingMethod alone = how.usesBoat() ? how : WeighingMethod.TARE_EACH;
         return SureMass.bounds(plan.formula().lines().get(line), most.canonical(), balance, alone);
     }
 
@@ -171,14 +185,25 @@ public final class Readings implements Serializable {
     private PotMass estimated(Reading reading, PotMass read) {
         return read instanceof PotMass.Planned
                 ? read
-                : new PotMass.Estimated(read, reading.line(), balanceOf(reading), method);
+                : new PotMass.Estimated(read, reading.line(), balanceOf(reading), methodOf(reading));
     }
 
-    /** A reading that follows on lines not written down is of all of them together. */
+    /**
+     * A reading that follows on lines not written down is of all of them together. After a line from elsewhere the balance
+     * is tared again.
+     */
     private void fillDifferences(PotMass[] masses) {
         PotMass.Shown before = null;
         List<FormulaLine> together = new ArrayList<>();
         for (Reading reading : taken) {
+            if (methodOf(reading) != WeighingMethod.CUMULATIVE) {
+                before = null;
+                together.clear();
+                if (reading.kind() == Reading.Kind.SHOWN) {
+                    masses[index(reading)] = PotMass.Shown.of(reading);
+                }
+                continue;
+            }
             if (reading.kind() != Reading.Kind.LEFT_OUT) {
                 together.add(reading.line());
             }
@@ -207,6 +232,7 @@ public final class Readings implements Serializable {
                 && method == that.method
                 && taken.equals(that.taken)
                 && plan.bench().equals(that.plan.bench())
+                && plan.stations().equals(that.plan.stations())
                 && plan.batch().size().equals(that.plan.batch().size())
                 && plan.formula().equals(that.plan.formula());
     }

@@ -11,8 +11,11 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingStation;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 
 /**
@@ -24,12 +27,10 @@ import javax.measure.quantity.Mass;
 public final class BatchSheet {
 
     private final WeighingPlan plan;
-    private final Balance balance;
     private final Wording words;
 
     private BatchSheet(WeighingPlan plan, Wording wording) {
         this.plan = Objects.requireNonNull(plan, "plan");
-        this.balance = plan.bench().balance();
         this.words = Objects.requireNonNull(wording, "wording");
     }
 
@@ -85,21 +86,21 @@ public final class BatchSheet {
     private Document plan() {
         Document document = Document.titled(
                         words.say("sheet.batch-title", plan.batch().formula().name()), words.say("language"))
-                .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()))
-                .fact(
-                        words.say("sheet.balance"),
-                        words.say(
-                                "sheet.balance-facts",
-                                SheetNumbers.amount(balance.readability()),
-                                SheetNumbers.amount(balance.capacity())))
-                .fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
+                .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()));
+        for (WeighingStation station : stations()) {
+            document = document.fact(words.say("sheet.balance"), balance(station));
+        }
+        document = document.fact(
+                        words.say("sheet.vessel"), plan.bench().vessel().toString())
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
         for (Phase phase : plan.batch().formula().phases()) {
             document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
         }
-        return document.fact(words.say("sheet.total"), reading(plan.total()))
+        return document.fact(
+                        words.say("sheet.total"),
+                        SheetNumbers.total(plan.total(), plan.finest().readability()))
                 .fact(
                         words.say("sheet.difference"),
                         NumberText.signed(
@@ -107,16 +108,53 @@ public final class BatchSheet {
                                 plan.difference().symbol()));
     }
 
+    /** The places that are used, that of the bench first. */
+    private List<WeighingStation> stations() {
+        return Stream.concat(
+                        Stream.of(plan.bench().station()).filter(station -> isUsed(station)), plan.stations().stream())
+                .distinct()
+                .toList();
+    }
+
+    private boolean isUsed(WeighingStation station) {
+        return plan.stations().isEmpty() || plan.stations().contains(station);
+    }
+
+    private String balance(WeighingStation station) {
+        String facts = words.say(
+                "sheet.balance-facts",
+                SheetNumbers.amount(station.balance().readability()),
+                SheetNumbers.amount(station.balance().capacity()));
+        return plan.stations().isEmpty() ? facts : words.say("sheet.balance-at", place(station), facts);
+    }
+
+    /** A place in few words: the balance by its name or step, and the boat. */
+    private String place(WeighingStation station) {
+        String balance = SheetNumbers.balance(words, station.balance());
+        return switch (station.method()) {
+            case TARE_EACH, CUMULATIVE -> balance;
+            case FROM_BOAT ->
+                words.say("sheet.from-boat", balance, station.vessel().name());
+            case BY_DIFFERENCE ->
+                words.say("sheet.by-difference", balance, station.vessel().name());
+        };
+    }
+
     private List<Column> columns() {
-        return List.of(
+        List<Column> columns = new ArrayList<>(List.of(
                 Column.text(words.say("sheet.column.done")),
                 Column.number(words.say("sheet.column.number")),
-                Column.name(words.say("sheet.column.ingredient")),
+                Column.name(words.say("sheet.column.ingredient"))));
+        if (!plan.stations().isEmpty()) {
+            columns.add(Column.text(words.say("sheet.column.where")));
+        }
+        columns.addAll(List.of(
                 Column.number(words.say("sheet.column.reading")),
                 Column.number(words.say("sheet.column.cumulative")),
                 Column.number(words.say("sheet.column.share")),
                 Column.number(words.say("sheet.column.exact")),
-                Column.number(words.say("sheet.column.error")));
+                Column.number(words.say("sheet.column.error"))));
+        return columns;
     }
 
     private List<List<String>> rows(Phase phase) {
@@ -124,15 +162,17 @@ public final class BatchSheet {
     }
 
     private List<String> row(PlannedLine line) {
-        return List.of(
-                "[ ]",
-                line.subscript(),
-                line.name(),
-                reading(line.reading()),
-                reading(line.cumulativeReading()),
+        List<String> row = new ArrayList<>(List.of("[ ]", line.subscript(), line.name()));
+        if (!plan.stations().isEmpty()) {
+            row.add(place(line.station()));
+        }
+        row.addAll(List.of(
+                reading(line.reading(), line.balance()),
+                line.isOnBench() ? reading(line.cumulativeReading(), line.balance()) : "",
                 NumberText.percent(line.target().line().fraction()),
                 SheetNumbers.amount(line.target().mass().inUnitOf(line.reading())),
-                SheetNumbers.error(line.relativeRoundingError().canonical()));
+                SheetNumbers.error(line.relativeRoundingError().canonical())));
+        return row;
     }
 
     private Document expected(Document document, ExpectedProduct expected, Tolerances tolerances) {
@@ -164,18 +204,19 @@ public final class BatchSheet {
         }
         for (PlannedLine line : plan.lines()) {
             if (line.isDroppedByClosure()) {
-                all = all.paragraph(words.say("sheet.dropped-by-closure", line.name(), reading(line.nearestReading())));
+                all = all.paragraph(words.say(
+                        "sheet.dropped-by-closure", line.name(), reading(line.nearestReading(), line.balance())));
             } else if (line.divisions().isZero()) {
                 all = all.paragraph(words.say("sheet.below-display", line.name()));
             } else if (line.isBelowMinimumLoad()) {
-                String least = SheetNumbers.amount(balance.minimumLoad());
+                String least = SheetNumbers.amount(line.balance().minimumLoad());
                 all = all.paragraph(words.say("sheet.below-minimum", line.name(), least));
             }
         }
         return all.caution(words.say("sheet.caution"));
     }
 
-    private String reading(Amount<Mass> reading) {
+    private static String reading(Amount<Mass> reading, Balance balance) {
         return SheetNumbers.reading(reading, balance.readability());
     }
 }
