@@ -19,9 +19,10 @@ import javax.measure.quantity.Mass;
 /**
  * What no display can have shown in that order is a mistake, and is said before anything is computed from it.
  *
+ * @param isOpen whether lines are still to come
  * @param at is told the index of the reading that is looked at, for those who say where in a document it stands
  */
-record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
+record ReadingsCheck(WeighingPlan plan, WeighingMethod method, boolean isOpen, IntConsumer at) {
 
     private static final int WHOLE_LIST = -1;
 
@@ -32,7 +33,9 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
         each(readings, reading -> reading.requireOnDisplayOf(balance(reading)));
         switch (method) {
             case CUMULATIVE -> {
-                requireEveryLine(seen);
+                if (!isOpen) {
+                    requireEveryLine(seen);
+                }
                 requireRising(readings);
             }
             case TARE_EACH -> requireCarriedTogether(readings);
