@@ -8,7 +8,6 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.List;
@@ -141,20 +140,18 @@ record BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total, Bounds
     }
 
     /**
-     * A line that stands by itself, as an addition on a display so fine that it adds nothing worth counting (a microgram):
-     * its linearity reaches to the further end of where its mass is sure to lie, and its repeatability makes up for what
-     * the weighings behind it had beyond that.
+     * A line that stands by itself: its error reaches to the further end of where its mass is sure to lie, and its
+     * repeatability makes up for what the weighings behind it had beyond that.
      */
     static Addition addition(MadeLine line, Spread spread, int calibrated) {
         Ratio reading = line.grams();
         Ratio error = halfWidth(reading, line.bounds());
-        Amount<Mass> step = Amount.mass("1 µg");
-        Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
-                .named("line " + line.subscript())
-                .withErrors(ErrorModel.readabilityOnly()
-                        .withLinearityOfNetReading(Amount.grams(error))
-                        .withRepeatability(Amount.grams(spread.beyond(error, calibrated))));
-        return Addition.of(line.line(), line.mass(), line.mass(), balance);
+        return Addition.within(
+                line.line(),
+                line.subscript(),
+                line.mass(),
+                Amount.grams(error),
+                Amount.grams(spread.beyond(error, calibrated)));
     }
 
     private static Ratio halfWidth(Ratio middle, Bounds bounds) {
