@@ -1,8 +1,11 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.choice.DilutedBatch;
+import io.github.formulationmath.choice.Stock;
 import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
@@ -27,10 +30,16 @@ import javax.measure.quantity.Mass;
 public final class BatchSheet {
 
     private final WeighingPlan plan;
+    private final List<Stock> stocks;
     private final Wording words;
 
     private BatchSheet(WeighingPlan plan, Wording wording) {
+        this(plan, List.of(), wording);
+    }
+
+    private BatchSheet(WeighingPlan plan, List<Stock> stocks, Wording wording) {
         this.plan = Objects.requireNonNull(plan, "plan");
+        this.stocks = stocks;
         this.words = Objects.requireNonNull(wording, "wording");
     }
 
@@ -53,6 +62,36 @@ public final class BatchSheet {
      */
     public static Document of(WeighingPlan plan, Wording wording) {
         BatchSheet sheet = new BatchSheet(plan, wording);
+        return sheet.ending(sheet.plan());
+    }
+
+    /**
+     * The sheet of a plan with stocks that are made first, in English.
+     *
+     * @param diluted the batch with its stocks
+     * @param plan a plan of it as it is weighed
+     * @return the sheet, to be printed in any format; the steps of the stocks stand before the phases
+     * @throws IllegalArgumentException if the plan is of another formula
+     */
+    public static Document of(DilutedBatch diluted, WeighingPlan plan) {
+        return of(diluted, plan, Wording.english());
+    }
+
+    /**
+     * The sheet of a plan with stocks that are made first.
+     *
+     * @param diluted the batch with its stocks
+     * @param plan a plan of it as it is weighed
+     * @param wording the words
+     * @return the sheet, to be printed in any format; the steps of the stocks stand before the phases
+     * @throws IllegalArgumentException if the plan is of another formula
+     */
+    public static Document of(DilutedBatch diluted, WeighingPlan plan, Wording wording) {
+        if (!Objects.requireNonNull(diluted, "diluted").batch().formula().equals(plan.formula())) {
+            throw new IllegalArgumentException("plan is of \"" + Excerpt.of(plan.formula().name())
+                    + "\", not of the diluted batch as it is weighed: plan diluted.batch()");
+        }
+        BatchSheet sheet = new BatchSheet(plan, diluted.stocks(), wording);
         return sheet.ending(sheet.plan());
     }
 
@@ -95,6 +134,17 @@ public final class BatchSheet {
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
+        for (Stock stock : stocks) {
+            for (WeighingPlan step : stock.steps()) {
+                BatchSheet own = new BatchSheet(step, words);
+                document = document.heading(words.say("sheet.stock", step.formula().name()))
+                        .table(
+                                own.columns(),
+                                step.formula().phases().stream()
+                                        .flatMap(phase -> own.rows(phase).stream())
+                                        .toList());
+            }
+        }
         for (Phase phase : plan.batch().formula().phases()) {
             document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
         }

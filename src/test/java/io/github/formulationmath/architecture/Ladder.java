@@ -85,6 +85,7 @@ final class Ladder {
                     "limit"),
             may(
                     "sheet",
+                    "choice",
                     "number",
                     "document",
                     "reckoning",
