@@ -105,6 +105,7 @@ final class Ladder {
                     "soap"),
             may(
                     "sheet",
+                    "choice",
                     "number",
                     "document",
                     "reckoning",

@@ -1,10 +1,9 @@
-package io.github.formulationmath.choice;
+package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.Vessel;
-import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.quantity.Amount;
 import java.io.Serializable;
 import java.util.Objects;
+import javax.measure.quantity.Mass;
 
 /**
  * A balance and what stands on it while lines of a batch are weighed there: the vessel in which the batch is made, or a
@@ -73,6 +72,25 @@ public record WeighingStation(Balance balance, Vessel vessel, WeighingMethod met
      */
     public static WeighingStation byDifference(Balance balance, Vessel boat) {
         return new WeighingStation(balance, Objects.requireNonNull(boat, "boat"), WeighingMethod.BY_DIFFERENCE);
+    }
+
+    /**
+     * Whether an addition is weighed apart from the pot, in a boat with which it is all that rests on the balance.
+     *
+     * @return true if the vessel is a boat
+     */
+    public boolean isBoat() {
+        return method.usesBoat();
+    }
+
+    /**
+     * What the balance still carries beside the vessel.
+     *
+     * @return capacity minus vessel, in the unit of the readability
+     * @throws IllegalArgumentException if the vessel alone is more than the balance carries
+     */
+    public Amount<Mass> room() {
+        return balance.capacityUnder(vessel);
     }
 
     @Override
