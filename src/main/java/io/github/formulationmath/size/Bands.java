@@ -52,6 +52,11 @@ final class Bands implements SizeSearch {
         return new Bands(bands);
     }
 
+    /** The band of one line by itself. */
+    static Bands ofLine(int line, Ratio weight, Ratio tolerance) {
+        return new Bands(List.of(Band.of(line, weight, tolerance)));
+    }
+
     @Override
     public boolean passes(Ratio size) {
         return bands.stream().allMatch(band -> band.reached(size).compareTo(size) <= 0);
