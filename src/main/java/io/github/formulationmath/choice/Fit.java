@@ -34,7 +34,7 @@ final class Fit {
     private final List<FormulaLine> lines;
     private final Map<Long, Optional<Served>> known = new HashMap<>();
 
-    /** By line and balance; null where an item is no balance. */
+    /** By line and balance; null until asked for. */
     private final @Nullable SizeWindows[][] inPot;
 
     private final @Nullable SizeWindows[][] fromBoat;
@@ -79,8 +79,6 @@ final class Fit {
 
     private void prepare(int b, Balance balance) {
         for (int i = 0; i < lines.size(); i++) {
-            inPot[i][b] = windows(lines.get(i), balance, WeighingMethod.TARE_EACH);
-            fromBoat[i][b] = windows(lines.get(i), balance, WeighingMethod.FROM_BOAT);
             for (int z = 0; z <= list.size(); z++) {
                 carried[i][b][z] = carried(lines.get(i), balance, z);
             }
@@ -165,7 +163,7 @@ final class Fit {
         long set = list.everything();
         Ratio least = demand.sizes().least().canonical();
         for (Way way : ways(set)) {
-            if (windows(inPot, line, way.balance()).next(least) != null || next(way, line, least) != null) {
+            if (inPot(line, way.balance()).next(least) != null || next(way, line, least) != null) {
                 return true;
             }
         }
@@ -256,7 +254,7 @@ final class Fit {
     }
 
     private Place place(long set, int main, int line, Climb climb) {
-        if (climb.at.equals(windows(inPot, line, main).next(climb.at))) {
+        if (climb.at.equals(inPot(line, main).next(climb.at))) {
             return new Place(main, null);
         }
         for (Way way : climb.ways) {
@@ -272,16 +270,33 @@ final class Fit {
         if (most == null || size.compareTo(most) > 0) {
             return null;
         }
-        Ratio next = windows(fromBoat, line, way.balance()).next(size);
+        Ratio next = fromBoat(line, way.balance()).next(size);
         return next == null || next.compareTo(most) > 0 ? null : next;
     }
 
-    private static SizeWindows windows(@Nullable SizeWindows[][] all, int line, int balance) {
-        SizeWindows windows = all[line][balance];
+    private SizeWindows inPot(int line, int balance) {
+        SizeWindows windows = inPot[line][balance];
         if (windows == null) {
-            throw new IllegalStateException("item " + balance + " is no balance");
+            windows = windows(lines.get(line), balanceAt(balance), WeighingMethod.TARE_EACH);
+            inPot[line][balance] = windows;
         }
         return windows;
+    }
+
+    private SizeWindows fromBoat(int line, int balance) {
+        SizeWindows windows = fromBoat[line][balance];
+        if (windows == null) {
+            windows = windows(lines.get(line), balanceAt(balance), WeighingMethod.FROM_BOAT);
+            fromBoat[line][balance] = windows;
+        }
+        return windows;
+    }
+
+    private Balance balanceAt(int index) {
+        if (list.at(index) instanceof Equipment.OfBalance item) {
+            return item.balance();
+        }
+        throw new IllegalStateException(list.at(index) + " is no balance");
     }
 
     private static boolean isIn(long set, int index) {
@@ -308,13 +323,13 @@ final class Fit {
         /** One jump; false if there is none to make: a size is found, or there is none. */
         boolean moves() {
             for (int i = 0; i < lines.size(); i++) {
-                SizeWindows nearest = windows(inPot, i, main);
+                SizeWindows nearest = inPot(i, main);
                 Ratio next = nearest.next(at);
                 for (Way way : ways) {
                     Ratio other = next != null && next.equals(at) ? null : next(way, i, at);
                     if (other != null && (next == null || other.compareTo(next) < 0)) {
                         next = other;
-                        nearest = windows(fromBoat, i, way.balance());
+                        nearest = fromBoat(i, way.balance());
                     }
                 }
                 if (next == null) {

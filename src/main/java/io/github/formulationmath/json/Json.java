@@ -2,6 +2,7 @@ package io.github.formulationmath.json;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.shelf.Shelf;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -12,7 +13,7 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * Batch records ({@link #records}) and formulas ({@link #formulas}) as JSON. Needs Jackson's streaming library ({@code
+ * Batch records ({@link #records}), formulas ({@link #formulas}) and shelves ({@link #shelves}) as JSON. Needs Jackson's streaming library ({@code
  * com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; nothing else in this library does.
  *
  * <p>The form of a record is described by the JSON Schema {@code
@@ -37,6 +38,9 @@ public final class Json<T> {
             "the record", "start a new record and refer to this one", RecordDocument::write, RecordDocument::read);
     private static final Json<Formula> FORMULAS = new Json<>(
             "the formula", "split it into several formulas", FormulaDocument::writeAlone, FormulaDocument::readAlone);
+
+    private static final Json<Shelf> SHELVES =
+            new Json<>("the shelf", "split it into several shelves", ShelfDocument::write, ShelfDocument::read);
 
     /** What the JVM names when the first class of Jackson is not found, and when our own class could not be started. */
     private static final String JACKSON = "com/fasterxml/jackson/";
@@ -71,6 +75,15 @@ public final class Json<T> {
      */
     public static Json<Formula> formulas() {
         return FORMULAS;
+    }
+
+    /**
+     * Shelves: lots with what is left of them, their prices and dates.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Shelf> shelves() {
+        return SHELVES;
     }
 
     /**

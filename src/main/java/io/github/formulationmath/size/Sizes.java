@@ -172,6 +172,15 @@ public final class Sizes {
     }
 
     /**
+     * The formula.
+     *
+     * @return what is to be made
+     */
+    public Formula formula() {
+        return formula;
+    }
+
+    /**
      * What is asked of a size.
      *
      * @return the names of the criteria in words, in their order; empty if no size passes

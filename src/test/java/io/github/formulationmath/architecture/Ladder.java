@@ -58,6 +58,16 @@ final class Ladder {
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
+            may(
+                    "shelf",
+                    "number",
+                    "reckoning",
+                    "quantity",
+                    "formula",
+                    "batch",
+                    "plan",
+                    "size",
+                    "packing"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -70,6 +80,7 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
+                    "shelf",
                     "record"),
             may(
                     "verification",

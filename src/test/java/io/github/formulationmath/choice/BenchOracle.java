@@ -102,6 +102,9 @@ final class BenchOracle {
         List<Size> sizes = starts(recipes.get(j));
         for (Size size : sizes) {
             boolean[][] passes = passes(recipes.get(j), size);
+            if (!serves(least.length - 1, recipes.get(j), size, passes)) {
+                continue;
+            }
             for (int set = 0; set < least.length; set++) {
                 boolean isBetter = least[set][j] == null || size.compareTo(least[set][j]) < 0;
                 if (isBetter && serves(set, recipes.get(j), size, passes)) {
@@ -127,7 +130,9 @@ final class BenchOracle {
         }
         for (Thing thing : things) {
             for (int share : recipe.shares) {
-                for (long n = 1; thing.use == Use.BALANCE && n <= 200; n++) {
+                // From n = (1 − τ)/(2τ) on one window runs into the next.
+                long apart = (100 - recipe.percent) / (2 * recipe.percent) + 2;
+                for (long n = 1; thing.use == Use.BALANCE && n <= apart; n++) {
                     Size start = new Size(n * thing.step * 100_000, (long) share * (100 + recipe.percent));
                     boolean isWanted = start.compareTo(new Size(recipe.from, 1)) >= 0
                             && start.compareTo(new Size(recipe.to, 1)) <= 0;
@@ -165,12 +170,13 @@ final class BenchOracle {
     }
 
     private boolean serves(int set, Recipe recipe, Size size, boolean[][] passes) {
+        boolean[] byBoat = byBoat(set, recipe, size, passes);
         for (int v = 0; v < things.size(); v++) {
             for (int b = 0; b < things.size(); b++) {
                 if (isIn(set, v, Use.POT)
                         && isIn(set, b, Use.BALANCE)
                         && carries(things.get(b), things.get(v), 1000, size)
-                        && everyLine(set, b, recipe, size, passes)) {
+                        && everyLine(b, passes, byBoat)) {
                     return true;
                 }
             }
@@ -178,18 +184,22 @@ final class BenchOracle {
         return false;
     }
 
-    private boolean everyLine(int set, int main, Recipe recipe, Size size, boolean[][] passes) {
-        for (int i = 0; i < recipe.shares.size(); i++) {
-            boolean isWeighed = passes[i][main];
+    private boolean[] byBoat(int set, Recipe recipe, Size size, boolean[][] passes) {
+        boolean[] byBoat = new boolean[recipe.shares.size()];
+        for (int i = 0; i < byBoat.length; i++) {
             for (int b = 0; b < things.size(); b++) {
-                for (int z = 0; z < things.size(); z++) {
-                    isWeighed |= isIn(set, b, Use.BALANCE)
-                            && isIn(set, z, Use.BOAT)
-                            && passes[i][b]
+                for (int z = 0; z < things.size() && isIn(set, b, Use.BALANCE) && passes[i][b]; z++) {
+                    byBoat[i] |= isIn(set, z, Use.BOAT)
                             && carries(things.get(b), things.get(z), recipe.shares.get(i), size);
                 }
             }
-            if (!isWeighed) {
+        }
+        return byBoat;
+    }
+
+    private static boolean everyLine(int main, boolean[][] passes, boolean[] byBoat) {
+        for (int i = 0; i < byBoat.length; i++) {
+            if (!byBoat[i] && !passes[i][main]) {
                 return false;
             }
         }

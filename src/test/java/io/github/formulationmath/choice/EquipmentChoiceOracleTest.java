@@ -211,7 +211,7 @@ final class EquipmentChoiceOracleTest {
 
     @Test
     void the_best_within_a_budget_is_that_of_exhaustive_search() {
-        for (int seed = 0; seed < CASES; seed++) {
+        for (int seed = 0; seed < CASES / 4; seed++) {
             BenchOracle oracle = BenchOracle.random(new Random(seed));
             int budget = new Random(~seed).nextInt(4000);
             EquipmentAnswer answer = choice(oracle).within(Money.of(cents(budget), "EUR"));
@@ -242,7 +242,7 @@ final class EquipmentChoiceOracleTest {
     @Test
     void the_front_is_that_of_exhaustive_search() {
         int points = 0;
-        for (int seed = 0; seed < CASES; seed++) {
+        for (int seed = 0; seed < CASES / 4; seed++) {
             BenchOracle oracle = BenchOracle.random(new Random(seed));
             TreeMap<Integer, BigInteger[]> smallest = new TreeMap<>();
             sets(oracle).stream().filter(oracle::servesAll).forEach(set -> smallest.merge(
@@ -266,7 +266,7 @@ final class EquipmentChoiceOracleTest {
             told.forEach(each -> checkSizes(oracle, each, seen));
             told.forEach(each -> checkTotals(oracle, each, seen));
         }
-        assertThat(points).isGreaterThan(CASES / 5);
+        assertThat(points).isGreaterThan(CASES / 20);
     }
 
     /** What is left without a clause fails its demand, or stays at its total or above. */
