@@ -6,6 +6,7 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.shelf.Shelf;
 import io.github.formulationmath.soap.LyeCalculation;
 import io.github.formulationmath.soap.Soap;
 import io.github.formulationmath.weighing.WeighingStation;
@@ -20,8 +21,8 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * Batch records ({@link #records}), formulas ({@link #formulas}), plans, batches that are only begun, benches, prices, soaps
- * ({@link #soaps}) and lyes ({@link #lyes}) as JSON. Needs Jackson's streaming library ({@code
+ * Batch records ({@link #records}), formulas ({@link #formulas}), plans, batches that are only begun, benches, prices, shelves
+ * ({@link #shelves}), soaps ({@link #soaps}) and lyes ({@link #lyes}) as JSON. Needs Jackson's streaming library ({@code
  * com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; nothing else in this library does.
  *
  * <p>The form of a record is described by the JSON Schema {@code
@@ -61,6 +62,8 @@ public final class Json<T> {
             new Json<>("the stations", "write fewer", PlanDocument::writeStations, PlanDocument::readStations);
     private static final Json<PriceList> PRICES =
             new Json<>("the prices", "split them into several lists", PricesDocument::write, PricesDocument::read);
+    private static final Json<Shelf> SHELVES =
+            new Json<>("the shelf", "split it into several shelves", ShelfDocument::write, ShelfDocument::read);
 
     /** What the JVM names when the first class of Jackson is not found, and when our own class could not be started. */
     private static final String JACKSON = "com/fasterxml/jackson/";
@@ -158,6 +161,15 @@ public final class Json<T> {
      */
     public static Json<PriceList> prices() {
         return PRICES;
+    }
+
+    /**
+     * Shelves: lots with what is left of them, their prices and dates.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Shelf> shelves() {
+        return SHELVES;
     }
 
     /**

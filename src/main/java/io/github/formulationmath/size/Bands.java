@@ -59,6 +59,11 @@ final class Bands implements SizeSearch {
         return new Bands(bands);
     }
 
+    /** The band of one line by itself, for sizes in grams and a step in grams. */
+    static Bands ofLine(int line, Ratio share, Ratio tolerance, Ratio step) {
+        return new Bands(List.of(Band.of(line, share, Factors.of(tolerance, step))));
+    }
+
     /** What the share of a line is multiplied with at the two ends of its band; most lines have the tolerance of the one before. */
     private record Factors(Ratio tolerance, Ratio step, Ratio under, Ratio over) {
 

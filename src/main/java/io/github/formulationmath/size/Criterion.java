@@ -79,6 +79,25 @@ public interface Criterion {
     }
 
     /**
+     * The sizes at which one line by itself meets the criterion on a bench. Where a criterion holds if it holds for every line,
+     * whatever the others do, lines may be weighed on several balances, each judged on its own.
+     *
+     * @param line the line, of the formula, with a share above 0
+     * @param formula the formula
+     * @param bench where this line is weighed
+     * @param method how this line is weighed, in place of what the criterion says of all
+     * @return the sizes of the batch; empty if the criterion looks at lines together, as that of a cap or of a total does
+     * @throws IllegalArgumentException if the criterion names something that the formula does not have
+     */
+    default Optional<Sizes> forLine(FormulaLine line, Formula formula, Bench bench, WeighingMethod method) {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        Objects.requireNonNull(method, "method");
+        return Optional.empty();
+    }
+
+    /**
      * Every line is at least one division: {@code M ≥ d / min w}. Common practice at the bench, no published source; it
      * bounds no error but that of losing a line altogether.
      *

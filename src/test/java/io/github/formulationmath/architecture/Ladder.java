@@ -73,6 +73,7 @@ final class Ladder {
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
+            may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "size", "packing"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -85,6 +86,7 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
+                    "shelf",
                     "record",
                     "reckoning",
                     "chemistry",
