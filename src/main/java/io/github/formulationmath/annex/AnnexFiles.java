@@ -36,11 +36,11 @@ final class AnnexFiles {
                 .toList();
     }
 
-    static List<Reading> readings() {
+    static List<WordReading> readings() {
         return read("prohibited-readings.csv", READINGS).rows().stream()
-                .map(row -> new Reading(
+                .map(row -> new WordReading(
                         row.required("ref_no"),
-                        row.choice("match", List.of(Reading.Match.values()), Reading.Match::code),
+                        row.choice("match", List.of(WordReading.Match.values()), WordReading.Match::code),
                         Spelling.of(row.required("text"))))
                 .toList();
     }

@@ -174,8 +174,8 @@ public final class EquipmentChoice {
     private EquipmentAnswer answer(long set, EquipmentAnswer.Proof proof) {
         List<ServingPlan> plans = new ArrayList<>();
         List<Unserved> unserved = new ArrayList<>();
-        for (Fit fit : search.fits()) {
-            Optional<Fit.Served> served = fit.on(set);
+        for (Fitting fit : search.fits()) {
+            Optional<Fitting.Served> served = fit.on(set);
             served.ifPresentOrElse(
                     found -> plans.add(ServingPlan.of(fit, found, list)),
                     () -> unserved.add(new WhyUnserved(fit.demand(), list, search.serves(fit)).told()));

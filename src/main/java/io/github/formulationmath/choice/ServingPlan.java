@@ -77,7 +77,7 @@ public final class ServingPlan implements Weighed, Explained {
         }
     }
 
-    private ServingPlan(Demand demand, Fit.Served served, Batch batch, WeighingStation pot, List<AtStation> lines) {
+    private ServingPlan(Demand demand, Fitting.Served served, Batch batch, WeighingStation pot, List<AtStation> lines) {
         this.demand = demand;
         this.grams = served.grams();
         this.pushed = served.pushed();
@@ -86,7 +86,7 @@ public final class ServingPlan implements Weighed, Explained {
         this.lines = List.copyOf(lines);
     }
 
-    static ServingPlan of(Fit fit, Fit.Served served, EquipmentList list) {
+    static ServingPlan of(Fitting fit, Fitting.Served served, EquipmentList list) {
         Amount<Mass> size = BalanceUnit.amount(balance(list, served.main()), served.grams());
         Batch batch = Batch.of(fit.demand().formula(), BatchSize.ofMass(size));
         WeighingStation pot =
@@ -99,7 +99,7 @@ public final class ServingPlan implements Weighed, Explained {
         return new ServingPlan(fit.demand(), served, batch, pot, lines);
     }
 
-    private static WeighingStation station(Fit.Place place, WeighingStation pot, EquipmentList list) {
+    private static WeighingStation station(Fitting.Place place, WeighingStation pot, EquipmentList list) {
         Integer boat = place.boat();
         return boat == null
                 ? pot

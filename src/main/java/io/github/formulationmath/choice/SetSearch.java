@@ -18,7 +18,7 @@ final class SetSearch {
     private static final int MOST_CLAUSES = 1_000;
 
     private final EquipmentList list;
-    private final List<Fit> fits;
+    private final List<Fitting> fits;
     private final Set<Clause> clauses = new LinkedHashSet<>();
 
     /** Demand number i needs one of a set; or, with i less than 0, all with less than a total in grams do. */
@@ -75,15 +75,15 @@ final class SetSearch {
 
     SetSearch(EquipmentList list, List<Demand> demands) {
         this.list = list;
-        this.fits = demands.stream().map(demand -> new Fit(demand, list)).toList();
+        this.fits = demands.stream().map(demand -> new Fitting(demand, list)).toList();
     }
 
-    List<Fit> fits() {
+    List<Fitting> fits() {
         return fits;
     }
 
     /** Whether even everything fails a demand. */
-    boolean serves(Fit fit) {
+    boolean serves(Fitting fit) {
         return fit.serves(list.everything());
     }
 

@@ -1,7 +1,7 @@
 package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.choice.DilutedBatch;
-import io.github.formulationmath.choice.Stock;
+import io.github.formulationmath.choice.StockMixture;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.Phase;
@@ -30,14 +30,14 @@ import javax.measure.quantity.Mass;
 public final class BatchSheet {
 
     private final WeighingPlan plan;
-    private final List<Stock> stocks;
+    private final List<StockMixture> stocks;
     private final Wording words;
 
     BatchSheet(WeighingPlan plan, Wording wording) {
         this(plan, List.of(), wording);
     }
 
-    private BatchSheet(WeighingPlan plan, List<Stock> stocks, Wording wording) {
+    private BatchSheet(WeighingPlan plan, List<StockMixture> stocks, Wording wording) {
         this.plan = Objects.requireNonNull(plan, "plan");
         this.stocks = stocks;
         this.words = Objects.requireNonNull(wording, "wording");
@@ -139,7 +139,7 @@ public final class BatchSheet {
 
     private Document plan() {
         Document document = head();
-        for (Stock stock : stocks) {
+        for (StockMixture stock : stocks) {
             for (WeighingPlan step : stock.steps()) {
                 BatchSheet own = new BatchSheet(step, words);
                 document = document.heading(

@@ -183,10 +183,11 @@ final class Bands implements SizeSearch {
      * The band of one line: at size u a whole number n passes if {@code low·u ≤ n ≤ up·u}, with {@code low = (1 − τ)·w/d}
      * and {@code up = (1 + τ)·w/d}.
      */
-    record Band(int line, Ratio tolerance, End low, End up) {
+    record Band(int line, Ratio tolerance, BandEnd low, BandEnd up) {
 
         static Band of(int line, Ratio share, Factors factors) {
-            return new Band(line, factors.tolerance(), End.of(share, factors.under()), End.of(share, factors.over()));
+            return new Band(
+                    line, factors.tolerance(), BandEnd.of(share, factors.under()), BandEnd.of(share, factors.over()));
         }
 
         /** From which size on every size passes: its windows n and n + 1 touch from n ≥ (1 − τ)/(2τ) on. */

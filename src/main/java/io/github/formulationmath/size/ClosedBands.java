@@ -168,14 +168,14 @@ final class ClosedBands implements SizeSearch {
      * every other δ_j. It is largest at δ_i = e and all others −e, {@code (n_i + e) / (N − (k − 2)e)}, and smallest the other
      * way round, {@code (n_i − e) / (N + (k − 2)e)}. The two must not leave {@code [w(1 − τ), w(1 + τ)]}.
      */
-    record Band(int line, End least, End most) {
+    record Band(int line, BandEnd least, BandEnd most) {
 
         static Band of(int line, Ratio weight, Ratio tolerance, Ratio error, int lines) {
             Ratio others = error.times(lines - 2L);
             return new Band(
                     line,
-                    End.of(weight, Ratio.ONE.minus(tolerance), others, error),
-                    End.of(weight, Ratio.ONE.plus(tolerance), others.unaryMinus(), error.unaryMinus()));
+                    BandEnd.of(weight, Ratio.ONE.minus(tolerance), others, error),
+                    BandEnd.of(weight, Ratio.ONE.plus(tolerance), others.unaryMinus(), error.unaryMinus()));
         }
 
         boolean fitsLongs() {

@@ -9,7 +9,7 @@ import java.math.RoundingMode;
  * <p>A search asks for it at thousands of sizes. It is kept as {@code (a·x + b)/c} in whole numbers, not in lowest terms, in 64
  * bits where they fit; a sum or product that does not fit is reckoned with {@link Ratio}.
  */
-final class End {
+final class BandEnd {
 
     private final long a;
     private final long b;
@@ -19,7 +19,7 @@ final class End {
     private final Ratio before;
     private final Ratio after;
 
-    private End(Ratio weight, Ratio factor, Ratio before, Ratio after, long a, long b, long c) {
+    private BandEnd(Ratio weight, Ratio factor, Ratio before, Ratio after, long a, long b, long c) {
         this.weight = weight;
         this.factor = factor;
         this.before = before;
@@ -30,12 +30,12 @@ final class End {
     }
 
     /** Of a slope {@code weight·factor} above 0, and 0 at size 0. */
-    static End of(Ratio weight, Ratio factor) {
+    static BandEnd of(Ratio weight, Ratio factor) {
         return of(weight, factor, Ratio.ZERO, Ratio.ZERO);
     }
 
     /** Of a slope {@code weight·factor} above 0. */
-    static End of(Ratio weight, Ratio factor, Ratio before, Ratio after) {
+    static BandEnd of(Ratio weight, Ratio factor, Ratio before, Ratio after) {
         if (weight.fitsLongs() && factor.fitsLongs() && before.fitsLongs() && after.fitsLongs()) {
             try {
                 long a = Math.multiplyExact(weight.longNumerator(), factor.longNumerator());
@@ -46,13 +46,13 @@ final class End {
                         Math.multiplyExact(Math.multiplyExact(a, before.longNumerator()), q),
                         Math.multiplyExact(Math.multiplyExact(c, after.longNumerator()), p));
                 long both = Math.multiplyExact(p, q);
-                return new End(
+                return new BandEnd(
                         weight, factor, before, after, Math.multiplyExact(a, both), b, Math.multiplyExact(c, both));
             } catch (ArithmeticException e) {
                 // The numbers without a bound serve.
             }
         }
-        return new End(weight, factor, before, after, 0, 0, 0);
+        return new BandEnd(weight, factor, before, after, 0, 0, 0);
     }
 
     /** Whether the three whole numbers fit. */
@@ -105,7 +105,7 @@ final class End {
     }
 
     /** Compares slopes. */
-    int compareSlope(End other) {
+    int compareSlope(BandEnd other) {
         if (!fitsLongs() || !other.fitsLongs()) {
             return slope().compareTo(other.slope());
         }

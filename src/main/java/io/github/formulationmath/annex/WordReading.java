@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** One line of our own reading of Annex II: by what an entry is looked for besides the names it prints. */
-record Reading(String entry, Match match, String text) {
+record WordReading(String entry, Match match, String text) {
 
     /** How the text is compared with a name. */
     enum Match {

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * size at which that line passes anywhere, so that no size is passed over. As the windows do not depend on the set, and more
  * equipment only adds to what a line may choose from, serving and the least size are monotone in the set.
  */
-final class Fit {
+final class Fitting {
 
     private final Demand demand;
     private final EquipmentList list;
@@ -59,7 +59,7 @@ final class Fit {
      */
     record Served(Ratio grams, int main, @Nullable Integer pot, List<Place> places, Optional<Amount<Mass>> pushed) {}
 
-    Fit(Demand demand, EquipmentList list) {
+    Fitting(Demand demand, EquipmentList list) {
         this.demand = demand;
         this.list = list;
         this.lines = demand.formula().lines().stream()
