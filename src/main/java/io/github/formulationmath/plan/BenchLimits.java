@@ -32,20 +32,19 @@ record BenchLimits(WeighingPlan plan) {
 
     /** Refuses what a balance does not carry or a vessel does not hold. */
     void require() {
+        Ratio grams = batch().mass().canonical().max(total());
         if (plan.stations().isEmpty()) {
-            requireCarried();
+            requireCarried(grams);
         } else {
             requireCarriedAtStations();
         }
-        Ratio grams = batch().mass().canonical().max(total());
         if (bench().productDensity().isPresent()) {
             requireRoom(Amount.grams(grams), bench().productDensity().get());
         }
     }
 
-    private void requireCarried() {
+    private void requireCarried(Ratio grams) {
         Amount<Mass> vessel = bench().vessel().mass();
-        Ratio grams = batch().mass().canonical().max(total());
         Ratio load = vessel.isZero() ? grams : grams.plus(vessel.canonical());
         if (load.compareTo(bench().balance().capacity().canonical()) > 0) {
             throw OverloadException.of(said(), bench(), excess(load, bench().balance()), largest());
