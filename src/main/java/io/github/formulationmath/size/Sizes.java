@@ -64,14 +64,19 @@ public final class Sizes {
         this.effort = effort;
         this.parts = List.copyOf(parts);
         this.obstacle = obstacle;
-        this.aligning = parts.stream()
-                .filter(part -> part.search().period().isPresent() && !(part.search() instanceof Bands))
-                .reduce((first, last) -> last);
-        List<Ratio> periods =
-                parts.stream().flatMap(part -> part.search().period().stream()).toList();
-        this.common = aligning.isPresent() && periods.size() > 1
-                ? periods.stream().reduce(Ratio::leastCommonMultiple).orElseThrow()
-                : Ratio.ZERO;
+        Optional<Part> last = Optional.empty();
+        Optional<Ratio> all = Optional.empty();
+        int many = 0;
+        for (Part part : this.parts) {
+            Optional<Ratio> own = part.search().period();
+            if (own.isPresent()) {
+                many++;
+                last = part.search() instanceof Bands ? last : Optional.of(part);
+                all = all.map(own.get()::leastCommonMultiple).or(() -> own);
+            }
+        }
+        this.aligning = last;
+        this.common = last.isPresent() && many > 1 ? all.orElseThrow() : Ratio.ZERO;
     }
 
     /** The least size that a line asks for, as one relation that finds it and explains it. */
