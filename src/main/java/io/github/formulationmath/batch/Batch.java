@@ -76,10 +76,13 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
     /**
      * The mass of the whole batch.
      *
-     * @return the exact mass in grams, above 0, with its working
+     * @return the exact mass, above 0, with its working; in the unit of the mass that fixed the size, if one did, else in grams
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams).withWorking(origin());
+        return size.statedMass()
+                .map(unit -> Amount.grams(grams).inUnitOf(unit))
+                .orElseGet(() -> Amount.grams(grams))
+                .withWorking(origin());
     }
 
     @Override

@@ -31,6 +31,19 @@ import org.jspecify.annotations.Nullable;
 public sealed interface BatchSize extends Serializable {
 
     /**
+     * The mass that was given, in whose unit the batch is told.
+     *
+     * @return the mass; empty if a volume fixes the size
+     */
+    default Optional<Amount<Mass>> statedMass() {
+        return this instanceof OfMass one
+                ? Optional.of(one.mass())
+                : this instanceof OfPacks packs
+                        ? Optional.of(packs.fillMass())
+                        : this instanceof OfStock stock ? Optional.of(stock.stock()) : Optional.empty();
+    }
+
+    /**
      * A batch of a stated mass M.
      *
      * @param mass the mass as given, above 0

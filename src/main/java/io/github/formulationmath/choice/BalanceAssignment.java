@@ -446,7 +446,7 @@ public final class BalanceAssignment implements Weighed {
                 V d = r.given(
                         Divisions.READABILITY,
                         Subject.of(name, name),
-                        station.balance().readability().canonical(),
+                        station.balance().readability(),
                         Source.user());
                 V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
                 return r.named(READING, line, r.product(divisions, d));

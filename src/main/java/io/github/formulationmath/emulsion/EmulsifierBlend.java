@@ -172,7 +172,7 @@ public final class EmulsifierBlend {
             for (Map.Entry<Emulsifier, Amount<Mass>> each : poured) {
                 Emulsifier emulsifier = each.getKey();
                 Subject subject = Subject.of(emulsifier.name(), emulsifier.name());
-                V mass = r.given(MASS, subject, each.getValue().canonical(), Source.user());
+                V mass = r.given(MASS, subject, each.getValue(), Source.user());
                 V own = r.given(OWN, subject, Hlb.middle(emulsifier.hlb()).value(), emulsifier.source());
                 masses.add(mass);
                 values.add(r.product(mass, own));

@@ -121,7 +121,7 @@ public final class OilPhase {
         List<V> masses = new ArrayList<>();
         for (Oil oil : oils) {
             Subject subject = Subject.of(oil.name(), oil.name());
-            V mass = r.given(MASS, subject, oil.mass().canonical(), Source.user());
+            V mass = r.given(MASS, subject, oil.mass(), Source.user());
             masses.add(mass);
             values.add(r.product(
                     mass, r.given(OWN, subject, Hlb.middle(oil.required()).value(), oil.source())));

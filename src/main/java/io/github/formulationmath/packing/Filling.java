@@ -126,8 +126,8 @@ public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) im
     }
 
     private <V> V available(Reckoning<V> r) {
-        V there = r.given(MADE, made.canonical(), Source.written(made.toString()));
-        V stays = r.given(RESIDUE, residue.canonical(), Source.written(residue.toString()));
+        V there = r.given(MADE, made, Source.written(made.toString()));
+        V stays = r.given(RESIDUE, residue, Source.written(residue.toString()));
         return r.named(AVAILABLE, r.difference(there, stays));
     }
 

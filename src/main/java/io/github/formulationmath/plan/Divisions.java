@@ -93,7 +93,7 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
      * @return d as a given value
      */
     public static <V> V readability(Reckoning<V> r, Balance balance) {
-        return r.given(READABILITY, balance.readability().canonical(), Source.user());
+        return r.displayStep(READABILITY, Subject.none(), balance.readability(), Source.user());
     }
 
     /** The step of the display on which a line is weighed; one d for all while there is one balance. */
@@ -103,8 +103,7 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
             return readability(r, balance);
         }
         String name = balance.name();
-        return r.given(
-                READABILITY, Subject.of(name, name), balance.readability().canonical(), Source.user());
+        return r.displayStep(READABILITY, Subject.of(name, name), balance.readability(), Source.user());
     }
 
     Balance balance(int line) {

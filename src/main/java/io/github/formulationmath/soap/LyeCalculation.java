@@ -192,7 +192,7 @@ public final class LyeCalculation {
     private <V> V demand(Reckoning<V> r, int i) {
         Fat fat = fats.get(i).what();
         Subject subject = Subject.of(String.valueOf(i + 1), fat.name());
-        V mass = r.given(FAT, subject, fats.get(i).mass().canonical(), Source.user());
+        V mass = r.given(FAT, subject, fats.get(i).mass(), Source.user());
         V value = r.given(VALUE, subject, value(fat), fat.saponification().source());
         return r.named(
                 OF_FAT, subject, r.quotient(r.product(mass, value), r.known(Alkali.POTASSIUM_HYDROXIDE.molarMass())));
@@ -201,7 +201,7 @@ public final class LyeCalculation {
     private <V> V acidDemand(Reckoning<V> r, int i) {
         Acid acid = acids.get(i).what();
         Subject subject = Subject.of(String.valueOf(i + 1), acid.name());
-        V mass = r.given(ACID, subject, acids.get(i).mass().canonical(), Source.user());
+        V mass = r.given(ACID, subject, acids.get(i).mass(), Source.user());
         V share = r.given(ACID_SHARE, subject, assay(acid), Source.user());
         V protons = r.given(PROTONS, subject, Ratio.of(acid.protons()), Source.user());
         V pure = r.product(mass, share);

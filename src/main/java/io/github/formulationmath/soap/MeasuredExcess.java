@@ -31,7 +31,7 @@ import javax.measure.quantity.Mass;
 public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implements Serializable {
 
     private static final Symbol SOAP = Symbol.of("m", "soap-mass", Kind.MASS);
-    private static final Symbol FOUND = Symbol.of("f", "hydroxide-found", Kind.SHARE);
+    private static final Symbol FOUND = Symbol.of("f", "hydroxide-at-least", Kind.SHARE);
     private static final Symbol PROTONS = Symbol.of("z", "protons", Kind.NUMBER);
     private static final Symbol STRENGTH = Symbol.of("q", "acid-assay", Kind.SHARE);
     private static final Symbol ADDED = Symbol.of("A", "acid-at-most", Kind.MASS);
@@ -83,7 +83,7 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
 
         <V> V in(Reckoning<V> r) {
             V found = r.product(
-                    r.given(SOAP, soap.canonical(), Source.user()),
+                    r.given(SOAP, soap, Source.user()),
                     r.given(FOUND, of.share.least().fraction(), Source.user()));
             V moles = r.quotient(found, r.known(of.alkali.molarMass()));
             V taken = r.product(

@@ -114,7 +114,7 @@ public final class AlcoholDilution {
     }
 
     private <V> V diluted(Reckoning<V> r) {
-        V pure = r.product(r.given(VOLUME, volume.canonical(), Source.user()), byVolume(r, BEFORE, from));
+        V pure = r.product(r.given(VOLUME, volume, Source.user()), byVolume(r, BEFORE, from));
         return r.named(DILUTED, r.quotient(pure, byVolume(r, AFTER, to)));
     }
 
@@ -146,8 +146,7 @@ public final class AlcoholDilution {
         }
 
         <V> V in(Reckoning<V> r) {
-            V pure = r.product(
-                    r.given(VOLUME, dilution.volume.canonical(), Source.user()), byVolume(r, BEFORE, dilution.from));
+            V pure = r.product(r.given(VOLUME, dilution.volume, Source.user()), byVolume(r, BEFORE, dilution.from));
             V density = r.given(DENSITY, dilution.density(Ratio.ONE), LAW);
             V ethanol = r.named(ETHANOL, r.product(pure, density));
             V before = r.quotient(ethanol, r.given(BY_MASS, BEFORE, strong.fraction(), LAW));

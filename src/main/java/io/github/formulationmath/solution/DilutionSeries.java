@@ -128,9 +128,7 @@ public final class DilutionSeries {
         <V> V in(Reckoning<V> r) {
             return r.named(
                     TAKEN,
-                    r.quotient(
-                            r.given(MADE, made.canonical(), Source.user()),
-                            r.given(FACTOR, series.factor, Source.user())));
+                    r.quotient(r.given(MADE, made, Source.user()), r.given(FACTOR, series.factor, Source.user())));
         }
     }
 
