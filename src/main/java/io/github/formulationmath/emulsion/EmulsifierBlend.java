@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**
@@ -379,5 +380,12 @@ public final class EmulsifierBlend {
      */
     public List<Phrase> notCovered() {
         return List.of(Phrase.of("emulsion.approximate"));
+    }
+
+    /** The question in a line, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return "HLB " + target + " from "
+                + emulsifiers.stream().map(Emulsifier::name).collect(Collectors.joining(", "));
     }
 }

@@ -1,15 +1,11 @@
 package io.github.formulationmath.soap;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.ExpectedProduct;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -113,9 +109,7 @@ public final class AlkaliBalance {
      * @throws IllegalArgumentException if the balance does not carry the batch, or has errors without a bound
      */
     public static AlkaliBalance of(LyeCalculation lye, Balance balance, WeighingMethod method) {
-        Soap soap = Objects.requireNonNull(lye, "lye").soap();
-        Batch batch = Batch.of(soap.formula(), BatchSize.ofMass(lye.mass()));
-        return of(soap, ExpectedProduct.of(WeighingPlan.of(batch, balance), method));
+        return of(Objects.requireNonNull(lye, "lye").soap(), lye.expectedOn(balance, method));
     }
 
     /**

@@ -66,7 +66,8 @@ public record AlkaliGrade(
      * @param form solid or dissolved
      * @param evidence what the range rests on
      * @param source where it was read
-     * @throws IllegalArgumentException if a solid has less than 50 % hydroxide, a solution more than 50 %, or no hydroxide at all
+     * @throws IllegalArgumentException if a solid has less than 50 % hydroxide, a solution more than 50 %, or no hydroxide at all, or if
+     *     hydroxide and carbonate are more than the whole
      */
     public AlkaliGrade {
         Objects.requireNonNull(alkali, "alkali");
@@ -74,6 +75,10 @@ public record AlkaliGrade(
         Objects.requireNonNull(evidence, "evidence");
         Objects.requireNonNull(source, "source");
         MassFraction least = Objects.requireNonNull(hydroxide, "hydroxide").least();
+        if (least.fraction().plus(carbonate.least().fraction()).compareTo(Ratio.ONE) > 0) {
+            throw new IllegalArgumentException("hydroxide in " + alkali + " is " + hydroxide + ", carbonate " + carbonate
+                    + ": even the least of both make more than 100 %; are the two figures of the same lot?");
+        }
         if (Objects.requireNonNull(form, "form") == Form.SOLID && least.compareTo(LEAST_SOLID) < 0) {
             throw new IllegalArgumentException("hydroxide in " + alkali + " is " + hydroxide
                     + ": a solid has at least 50 %; a lye is given with solution(…)");
@@ -152,8 +157,13 @@ public record AlkaliGrade(
     public static Assayed assay(Alkali alkali, String least, String greatest, Stated stated) {
         Objects.requireNonNull(alkali, "alkali");
         Objects.requireNonNull(stated, "stated");
-        Interval<Ratio> ends = Interval.of(percent("least", least), percent("greatest", greatest));
-        return new Assayed(alkali, ends, stated);
+        Ratio low = percent("least", least);
+        Ratio high = percent("greatest", greatest);
+        if (low.compareTo(high) > 0) {
+            throw new IllegalArgumentException("assay is " + Excerpt.of(least) + " to " + Excerpt.of(greatest)
+                    + ": the least must not be above the greatest, the two may have been exchanged");
+        }
+        return new Assayed(alkali, Interval.of(low, high), stated);
     }
 
     private static Ratio percent(String name, String text) {
@@ -200,5 +210,12 @@ public record AlkaliGrade(
     /** Moles of hydroxide in one gram as weighed, at least. */
     Ratio leastSupply() {
         return hydroxide.least().fraction().dividedBy(alkali.molarMass().gramsPerMole());
+    }
+
+    /** The alkali and how much of it is hydroxide, rounded outward, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return alkali + ", " + AlkaliReport.down(hydroxide.least().percent()) + " to "
+                + AlkaliReport.up(hydroxide.greatest().percent()) + " % hydroxide";
     }
 }

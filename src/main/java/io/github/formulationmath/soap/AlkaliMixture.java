@@ -26,14 +26,19 @@ public record AlkaliMixture(MassFraction sodium, Basis basis) implements Seriali
     }
 
     /**
-     * Checks presence.
+     * Checks that there are two.
      *
-     * @param sodium the share of sodium hydroxide
+     * @param sodium the share of sodium hydroxide, above 0 and below 100 %
      * @param basis what it is a share of
+     * @throws IllegalArgumentException if one of the two would be left out
      */
     public AlkaliMixture {
         Objects.requireNonNull(sodium, "sodium");
         Objects.requireNonNull(basis, "basis");
+        if (sodium.equals(MassFraction.ZERO) || sodium.equals(MassFraction.WHOLE)) {
+            throw new IllegalArgumentException("sodium is " + sodium + ": then there is one alkali and nothing to divide;"
+                    + " give it with alkali(…)");
+        }
     }
 
     /**

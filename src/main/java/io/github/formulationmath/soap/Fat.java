@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -247,5 +248,12 @@ public record Fat(String name, Nature nature, SaponificationValue saponification
     /** Moles of hydroxide per gram in the middle of the range, as recipes are reckoned. */
     Ratio middleDemand() {
         return saponification.middle().molesPerGram();
+    }
+
+    /** What it is and the range of its value, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return name + " (" + nature.name().toLowerCase(Locale.ROOT).replace('_', ' ') + "), "
+                + saponification.range().least() + " to " + saponification.range().greatest();
     }
 }

@@ -1,10 +1,16 @@
 package io.github.formulationmath.soap;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
@@ -12,6 +18,8 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -91,6 +99,7 @@ public final class LyeCalculation {
         this.mixture = mixture;
         this.waterFigure = waterFigure;
         this.waterName = waterName;
+        requireDemand();
         List<Portion<AlkaliGrade>> portions = new ArrayList<>();
         Ratio pure = Ratio.ZERO;
         Ratio weighed = Ratio.ZERO;
@@ -113,6 +122,14 @@ public final class LyeCalculation {
      */
     public static LyeBuilder named(String name) {
         return new LyeBuilder(name);
+    }
+
+    private void requireDemand() {
+        if (fats.stream().allMatch(p -> value(p.what()).isZero())) {
+            throw new IllegalArgumentException("fats are " + Excerpt.ofAll(fats.stream().map(p -> p.what().name()).toList())
+                    + ": none is sure to take up any alkali, so that none is to be weighed; for a wax give its acid value,"
+                    + " or state that its esters react with whoseEstersReact()");
+        }
     }
 
     private Ratio shareOfMoles(AlkaliGrade grade, List<AlkaliGrade> grades, @Nullable AlkaliMixture mixture) {
@@ -369,6 +386,40 @@ public final class LyeCalculation {
             soap = soap.neither(p.what().name());
         }
         return soap;
+    }
+
+    /**
+     * The soap as it is going to be weighed: what the display has to read of each line, and between which ends the errors of the balance
+     * leave it.
+     *
+     * <p>Example, by hand: 1000 g of an oil of at least 184 mg KOH/g, 5 % short, take 125.872 g of flakes of at most 99 %, so that
+     * {@code lye.expectedOn(balance, WeighingMethod.TARE_EACH).plan().line("Sodium Hydroxide").reading()} is 125.9 g. The sheet for
+     * the bench takes the same.
+     *
+     * @param balance the balance for every line
+     * @param method how it is weighed
+     * @return the plan and the errors of its weighings
+     * @throws IllegalArgumentException if the balance does not carry the batch, or a fat, an acid or the alkali is so little that the
+     *     display shows nothing
+     */
+    public ExpectedProduct expectedOn(Balance balance, WeighingMethod method) {
+        Objects.requireNonNull(balance, "balance");
+        Objects.requireNonNull(method, "method");
+        Formula formula = formula();
+        WeighingPlan plan = WeighingPlan.of(Batch.of(formula, BatchSize.ofMass(mass())), balance);
+        requireShown(plan);
+        return ExpectedProduct.of(plan, method);
+    }
+
+    private void requireShown(WeighingPlan plan) {
+        int reacting = fats.size() + alkalis.size() + 1 + acids.size();
+        for (PlannedLine planned : plan.lines().subList(0, reacting)) {
+            if (planned.reading().isZero()) {
+                throw new IllegalArgumentException("mass of " + Excerpt.of(planned.line().name()) + " is "
+                        + NumberText.of(planned.target().mass().canonical(), "g") + ": a display in steps of "
+                        + plan.bench().balance().readability() + " shows nothing of it; make more, or take a finer balance");
+            }
+        }
     }
 
     @Override

@@ -106,7 +106,7 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
         Amount<Mass> most = acidAtMost(acid, soap);
         if (Amount.requireNotNegative("added", added).compareTo(most) > 0) {
             throw new IllegalArgumentException("added is " + Excerpt.of(added) + ", and at most "
-                    + Excerpt.of(most.withoutWorking()) + " is neutralised for certain: more sets fatty acids free;"
+                    + AlkaliReport.down(most.canonical()) + " g is neutralised for certain: more sets fatty acids free;"
                     + " titrate the soap again, and reckon from what is found");
         }
         Ratio perMole = alkali.molarMass().gramsPerMole();

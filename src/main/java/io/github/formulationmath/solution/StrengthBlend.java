@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**
@@ -361,5 +362,12 @@ public final class StrengthBlend {
         public InSteps {
             Objects.requireNonNull(blend, "blend");
         }
+    }
+
+    /** The question in a line, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return whole + " of " + (target.least().equals(target.greatest()) ? target.least() : target) + " from "
+                + stocks.stream().map(Stock::name).collect(Collectors.joining(", "));
     }
 }

@@ -142,7 +142,7 @@ class FatTableTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> table.of("Snake oil"))
                 .withMessageContaining("\"Snake oil\"")
-                .withMessageContaining("Ricinus Communis Seed Oil");
+                .withMessageContaining("Castor oil");
     }
 
     /** A guarantee cannot rest on one sample of 1908. */
