@@ -132,8 +132,8 @@ public final class Hlb implements Explained, Comparable<Hlb>, Serializable {
      */
     public static Hlb byDavies(Map<DaviesGroup, Integer> groups, int lipophilic) {
         if (Objects.requireNonNull(groups, "groups").isEmpty()) {
-            throw new IllegalArgumentException("groups is empty: what has no group that likes water is no emulsifier;"
-                    + " name at least one");
+            throw new IllegalArgumentException(
+                    "groups is empty: what has no group that likes water is no emulsifier;" + " name at least one");
         }
         Ratio sum = SEVEN.minus(PER_LIPOPHILIC_GROUP.times(count("lipophilic", lipophilic)));
         for (Map.Entry<DaviesGroup, Integer> group : groups.entrySet()) {

@@ -65,8 +65,9 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
         }
         Ratio hydrogen = formula.count("H").orElse(Ratio.ZERO);
         if (hydrogen.compareTo(Ratio.of(protons)) < 0) {
-            throw new IllegalArgumentException("protons of " + Excerpt.of(name) + " is " + protons + ", and "
-                    + Excerpt.of(formula) + " has " + hydrogen + " hydrogen atoms: count the acid groups, 3 in citric acid");
+            throw new IllegalArgumentException(
+                    "protons of " + Excerpt.of(name) + " is " + protons + ", and " + Excerpt.of(formula) + " has "
+                            + hydrogen + " hydrogen atoms: count the acid groups, 3 in citric acid");
         }
     }
 

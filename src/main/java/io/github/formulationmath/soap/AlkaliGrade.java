@@ -39,6 +39,10 @@ public record AlkaliGrade(
     static final MassFraction STRONGEST_LYE = MassFraction.parse("50 %");
 
     private static final Ratio HIGHEST_ASSAY = Ratio.parse("1.01");
+
+    /** Hydroxide and carbonate beyond the whole by more than two titrations may err are not of one lot. */
+    private static final Ratio MOST_TOGETHER = Ratio.parse("1.05");
+
     private static final MassFraction LEAST_SOLID = MassFraction.parse("50 %");
 
     /** Solid or dissolved. */
@@ -75,9 +79,10 @@ public record AlkaliGrade(
         Objects.requireNonNull(evidence, "evidence");
         Objects.requireNonNull(source, "source");
         MassFraction least = Objects.requireNonNull(hydroxide, "hydroxide").least();
-        if (least.fraction().plus(carbonate.least().fraction()).compareTo(Ratio.ONE) > 0) {
-            throw new IllegalArgumentException("hydroxide in " + alkali + " is " + hydroxide + ", carbonate " + carbonate
-                    + ": even the least of both make more than 100 %; are the two figures of the same lot?");
+        if (least.fraction().plus(carbonate.least().fraction()).compareTo(MOST_TOGETHER) > 0) {
+            throw new IllegalArgumentException(
+                    "hydroxide in " + alkali + " is " + hydroxide + ", carbonate " + carbonate
+                            + ": even the least of both make more than 105 %; are the two figures of the same lot?");
         }
         if (Objects.requireNonNull(form, "form") == Form.SOLID && least.compareTo(LEAST_SOLID) < 0) {
             throw new IllegalArgumentException("hydroxide in " + alkali + " is " + hydroxide
@@ -134,10 +139,7 @@ public record AlkaliGrade(
 
     /** How much hydroxide, in grams, one gram of carbonate counts as in a total alkali: two moles for one. */
     static Ratio carbonateFactor(Alkali alkali) {
-        return alkali.molarMass()
-                .gramsPerMole()
-                .times(2)
-                .dividedBy(alkali.carbonateMolarMass().gramsPerMole());
+        return alkali.molarMass().gramsPerMole().times(2).dividedBy(alkali.gramsPerMoleOfCarbonate());
     }
 
     private static MassFraction cut(Ratio share) {
@@ -204,12 +206,12 @@ public record AlkaliGrade(
 
     /** Moles of hydroxide in one gram as weighed, at most. */
     Ratio greatestSupply() {
-        return hydroxide.greatest().fraction().dividedBy(alkali.molarMass().gramsPerMole());
+        return hydroxide.greatest().fraction().dividedBy(alkali.gramsPerMole());
     }
 
     /** Moles of hydroxide in one gram as weighed, at least. */
     Ratio leastSupply() {
-        return hydroxide.least().fraction().dividedBy(alkali.molarMass().gramsPerMole());
+        return hydroxide.least().fraction().dividedBy(alkali.gramsPerMole());
     }
 
     /** The alkali and how much of it is hydroxide, rounded outward, for reading at a prompt. */

@@ -36,8 +36,8 @@ public record AlkaliMixture(MassFraction sodium, Basis basis) implements Seriali
         Objects.requireNonNull(sodium, "sodium");
         Objects.requireNonNull(basis, "basis");
         if (sodium.equals(MassFraction.ZERO) || sodium.equals(MassFraction.WHOLE)) {
-            throw new IllegalArgumentException("sodium is " + sodium + ": then there is one alkali and nothing to divide;"
-                    + " give it with alkali(…)");
+            throw new IllegalArgumentException("sodium is " + sodium
+                    + ": then there is one alkali and nothing to divide;" + " give it with alkali(…)");
         }
     }
 
@@ -81,10 +81,9 @@ public record AlkaliMixture(MassFraction sodium, Basis basis) implements Seriali
         Ratio x = sodium.fraction();
         Ratio rest = Ratio.ONE.minus(x);
         boolean impure = basis == Basis.MASS_AS_WEIGHED;
-        Ratio na = x.times(impure ? sodiumStrength : Ratio.ONE)
-                .dividedBy(Alkali.SODIUM_HYDROXIDE.molarMass().gramsPerMole());
-        Ratio k = rest.times(impure ? potassiumStrength : Ratio.ONE)
-                .dividedBy(Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole());
+        Ratio na = x.times(impure ? sodiumStrength : Ratio.ONE).dividedBy(Alkali.SODIUM_HYDROXIDE.gramsPerMole());
+        Ratio k =
+                rest.times(impure ? potassiumStrength : Ratio.ONE).dividedBy(Alkali.POTASSIUM_HYDROXIDE.gramsPerMole());
         return basis == Basis.MOLES ? x : na.dividedBy(na.plus(k));
     }
 }

@@ -85,7 +85,7 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
             V found = r.product(
                     r.given(SOAP, soap.canonical(), Source.user()),
                     r.given(FOUND, of.share.least().fraction(), Source.user()));
-            V moles = r.quotient(found, r.known(of.alkali.molarMass()));
+            V moles = r.quotient(found, r.known(of.alkali.known()));
             V taken = r.product(
                     r.given(PROTONS, Ratio.of(acid.protons()), Source.user()),
                     r.given(STRENGTH, acid.assay().greatest().fraction(), Source.user()));
@@ -109,7 +109,7 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
                     + AlkaliReport.down(most.canonical()) + " g is neutralised for certain: more sets fatty acids free;"
                     + " titrate the soap again, and reckon from what is found");
         }
-        Ratio perMole = alkali.molarMass().gramsPerMole();
+        Ratio perMole = alkali.gramsPerMole();
         Ratio grams = added.canonical();
         return Interval.of(
                 Amount.grams(found(share.least(), soap)

@@ -91,8 +91,9 @@ public final class SoapComposition {
 
     /** Moles of hydroxide that the fats get: all of it, less what the acids take. */
     private Ratio forFats(boolean most) {
-        return masses.sum(
+        Ratio koh = masses.sum(
                 weights(role -> role instanceof SoapRole.Takes ? Ratio.ZERO : most ? role.most() : role.least()), most);
+        return koh.dividedBy(SoapRole.KOH);
     }
 
     /** Moles of free fatty acids. */

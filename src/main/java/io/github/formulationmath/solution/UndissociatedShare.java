@@ -80,8 +80,7 @@ public final class UndissociatedShare {
             throw new IllegalArgumentException("off is " + Excerpt.of(half) + ": what a pH of " + Excerpt.of(reading)
                     + " may be off by is 0 or more, such as 0.1 for a meter");
         }
-        if (reading.minus(half).compareTo(ZERO_PH) < 0
-                || reading.plus(half).compareTo(FOURTEEN) > 0) {
+        if (reading.minus(half).compareTo(ZERO_PH) < 0 || reading.plus(half).compareTo(FOURTEEN) > 0) {
             throw new IllegalArgumentException("pH is " + Excerpt.of(reading) + " and off by " + Excerpt.of(half)
                     + ": it must lie between 0 and 14, and be of a product with water");
         }

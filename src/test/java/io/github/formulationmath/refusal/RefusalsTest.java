@@ -31,9 +31,7 @@ class RefusalsTest {
 
     @Test
     void what_can_burn_has_a_file_of_its_own() {
-        assertThat(ROWS)
-                .filteredOn(row -> row.place().startsWith("soap.txt"))
-                .hasSizeGreaterThanOrEqualTo(40);
+        assertThat(ROWS).filteredOn(row -> row.place().startsWith("soap.txt")).hasSizeGreaterThanOrEqualTo(40);
     }
 
     @TestFactory
