@@ -59,7 +59,7 @@ public final class Setting {
     public static final Amount<Dimensionless> share = Amount.of("25", FormulationUnits.PERCENT);
     public static final MonteCarlo simulation =
             MonteCarlo.of(List.of(InputQuantity.rectangular(1, 2)), x -> x[0]).withMostTrials(20_000);
-    public static final MonteCarloResult result = simulate();
+    public static final MonteCarlo.Result result = simulate();
     public static final Bar bar = new Bar();
 
     /** A soap of one oil, its flakes, its standard. */
@@ -84,7 +84,7 @@ public final class Setting {
     public static final Emulsifier watery = Emulsifier.of("watery", "15", "0.5", standard);
     public static final Titrant acid = Titrant.of("HCl", "0.5 mol/L", "1.000");
 
-    private static MonteCarloResult simulate() {
+    private static MonteCarlo.Result simulate() {
         try {
             return simulation.run();
         } catch (InterruptedException e) {

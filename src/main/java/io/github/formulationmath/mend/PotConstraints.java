@@ -130,7 +130,7 @@ final class PotConstraints {
                 .map(line -> new Stock(
                         Obstacle.Kind.VESSEL_FULL,
                         List.of(line.line()),
-                        line.balance().capacity().canonical()));
+                        line.carried().canonical()));
     }
 
     /**

@@ -58,7 +58,7 @@ public final class Source implements Serializable {
      * @throws IllegalArgumentException if the title is blank
      */
     public static Source published(String title, String locator) {
-        if (title.isBlank()) {
+        if (Objects.requireNonNull(title, "title").isBlank()) {
             throw new IllegalArgumentException("title is blank: a publication needs a title");
         }
         return new Source(title, Objects.requireNonNull(locator, "locator"), "");

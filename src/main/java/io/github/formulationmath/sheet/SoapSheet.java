@@ -1,7 +1,7 @@
 package io.github.formulationmath.sheet;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
@@ -133,7 +133,7 @@ public final class SoapSheet {
                 "[ ]",
                 line.subscript(),
                 line.name(),
-                sheet.reading(planned.reading()),
+                BatchSheet.reading(planned.reading(), planned.balance()),
                 NumberText.percent(line.fraction()),
                 SheetNumbers.amount(planned.target().mass().inUnitOf(planned.reading())),
                 SheetNumbers.error(planned.relativeRoundingError().canonical()));
@@ -157,7 +157,8 @@ public final class SoapSheet {
 
     private String largest(Soap judged, FormulaLine line) {
         return AlkaliBalance.largestReading(judged, expected, line.name(), NONE_LEFT)
-                .map(sheet::reading)
+                .map(reading ->
+                        BatchSheet.reading(reading, expected.plan().line(line).balance()))
                 .orElseGet(() -> words.say("sheet.soap.no-reading"));
     }
 }

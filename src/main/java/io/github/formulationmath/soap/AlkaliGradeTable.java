@@ -3,7 +3,6 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.number.Excerpt;
 import java.io.IOException;
 import java.io.InputStream;
@@ -110,7 +109,7 @@ public record AlkaliGradeTable(List<Entry> entries) {
         return of(FORMAT.read(name, text));
     }
 
-    private static AlkaliGradeTable of(CsvTable table) {
+    private static AlkaliGradeTable of(CsvFormat.Table table) {
         return new AlkaliGradeTable(
                 table.rows().stream().map(AlkaliGradeTable::entry).toList());
     }

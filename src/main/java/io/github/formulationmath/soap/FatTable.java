@@ -3,7 +3,6 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -132,7 +131,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
         return of(FORMAT.read(name, text));
     }
 
-    private static FatTable of(CsvTable table) {
+    private static FatTable of(CsvFormat.Table table) {
         Set<String> seen = new HashSet<>();
         for (CsvRow row : table.rows()) {
             String key = folded(row.text("inci") + "\n" + row.text("name") + "\n" + row.text("source"));

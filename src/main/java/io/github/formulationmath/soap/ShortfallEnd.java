@@ -11,7 +11,7 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.size.KeptSum;
+import io.github.formulationmath.size.Criterion.KeptSum;
 import javax.measure.quantity.Mass;
 
 /**

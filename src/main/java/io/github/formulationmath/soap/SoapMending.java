@@ -1,7 +1,7 @@
 package io.github.formulationmath.soap;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.mend.Correction;
 import io.github.formulationmath.mend.CorrectionRules;
 import io.github.formulationmath.mend.DisplayedAdditions;

@@ -2,8 +2,8 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.NumberText;
@@ -13,6 +13,7 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.soap.AlkaliBalance;
+import io.github.formulationmath.verification.FigureCheck.Agreement;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;

@@ -25,7 +25,18 @@ final class Ladder {
             may("weighing", "number", "reckoning", "quantity", "simulation", "formula"),
             may("analysis", "number", "reckoning", "quantity", "simulation", "chemistry", "soap"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
-            may("limit", "number", "csv", "document", "reckoning", "quantity", "formula", "chemistry", "weighing"),
+            may("annex", "csv", "formula"),
+            may(
+                    "limit",
+                    "annex",
+                    "number",
+                    "csv",
+                    "document",
+                    "reckoning",
+                    "quantity",
+                    "formula",
+                    "chemistry",
+                    "weighing"),
             may("label", "number", "reckoning", "quantity", "formula", "weighing", "limit"),
             may(
                     "size",
@@ -62,6 +73,7 @@ final class Ladder {
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
+            may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "size", "packing"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -74,6 +86,7 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
+                    "shelf",
                     "record",
                     "reckoning",
                     "chemistry",
@@ -94,6 +107,7 @@ final class Ladder {
                     "soap"),
             may(
                     "sheet",
+                    "choice",
                     "number",
                     "document",
                     "reckoning",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.json.Json.Read;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.soap.Acid;
