@@ -155,6 +155,7 @@ public final class EmulsifierBlend {
      * @throws IllegalArgumentException if a mass is below 0, or all are 0
      */
     public static Hlb valueOfMasses(Map<Emulsifier, Amount<Mass>> masses) {
+        Objects.requireNonNull(masses, "masses");
         Amount<Mass> all = Amount.grams(Ratio.ZERO);
         for (Map.Entry<Emulsifier, Amount<Mass>> each : masses.entrySet()) {
             all = all.plus(Amount.requireNotNegative("mass of " + each.getKey().name(), each.getValue()));

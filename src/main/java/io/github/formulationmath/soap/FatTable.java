@@ -84,6 +84,8 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
      * @param entries the rows
      */
     public FatTable {
+        Objects.requireNonNull(remarks, "remarks");
+        Objects.requireNonNull(entries, "entries");
         remarks = List.copyOf(remarks);
         entries = List.copyOf(entries);
     }

@@ -82,7 +82,19 @@ public final class LyeCalculation {
      * @param mass how much
      * @param <T> the kind of thing
      */
-    public record Portion<T>(T what, Amount<Mass> mass) {}
+    public record Portion<T>(T what, Amount<Mass> mass) {
+
+        /**
+         * Checks presence.
+         *
+         * @param what what it is
+         * @param mass how much
+         */
+        public Portion {
+            Objects.requireNonNull(what, "what");
+            Objects.requireNonNull(mass, "mass");
+        }
+    }
 
     LyeCalculation(
             String name,

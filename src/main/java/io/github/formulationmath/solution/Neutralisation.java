@@ -113,6 +113,7 @@ public final class Neutralisation {
      * @throws IllegalArgumentException if taken is below 1 or the mass below 0
      */
     public Interval<Amount<Mass>> needs(Amount<Mass> acid, MolarMass base, int taken) {
+        Objects.requireNonNull(base, "base");
         Amount.requireNotNegative("acid", acid);
         Ratio perMole = perMole(base, taken);
         return Interval.of(
@@ -131,6 +132,8 @@ public final class Neutralisation {
      * @throws IllegalArgumentException if a mass or taken is out of range, or the acid may have no protons to give
      */
     public Interval<MassFraction> neutralised(Amount<Mass> acid, Amount<Mass> baseWeighed, MolarMass base, int taken) {
+        Objects.requireNonNull(baseWeighed, "baseWeighed");
+        Objects.requireNonNull(base, "base");
         Amount.requirePositive("acid", acid);
         Amount.requireNotNegative("base", baseWeighed);
         if (molesPerGram.least().isZero()) {

@@ -320,6 +320,7 @@ public final class StrengthBlend {
      * @throws IllegalArgumentException if the mass to make is no whole number of steps, or more than the balance carries
      */
     public InSteps inSteps(Balance balance) {
+        Objects.requireNonNull(balance, "balance");
         Ratio step = balance.readability().canonical();
         if (!whole.canonical().dividedBy(step).isInteger()) {
             throw new IllegalArgumentException("mass is " + Excerpt.of(whole) + ": it is no whole number of steps of "

@@ -138,6 +138,7 @@ public final class UndissociatedShare {
      *     at 25 °C
      */
     public Interval<MassFraction> upToIonicStrength(IonicStrength most) {
+        Objects.requireNonNull(most, "most");
         if (!acid.ionicStrength().equals(IonicStrength.ZERO)
                 || !acid.temperature().canonical().equals(DAVIES_KELVIN)) {
             throw new IllegalArgumentException("the constants of " + Excerpt.of(acid.name()) + " hold at "
@@ -254,6 +255,7 @@ public final class UndissociatedShare {
      * @return a warning; empty if it stays dissolved for every value in the ranges
      */
     public Optional<Phrase> crystallises(Interval<MassConcentration> asAcid, MassConcentration solubility) {
+        Objects.requireNonNull(asAcid, "asAcid");
         Interval<MassFraction> share = ideal();
         Ratio least = share.least().fraction().times(asAcid.least().gramsPerMillilitre());
         Ratio most = share.greatest().fraction().times(asAcid.greatest().gramsPerMillilitre());
@@ -275,6 +277,8 @@ public final class UndissociatedShare {
      * @throws IllegalArgumentException if the constants cannot be moved to that ionic strength
      */
     public Document document(IonicStrength most, Wording wording) {
+        Objects.requireNonNull(most, "most");
+        Objects.requireNonNull(wording, "wording");
         Document document = Document.titled(wording.say("solution.share.title", acid.name()), wording.say("language"))
                 .fact(wording.say("solution.share.ph"), between(ph))
                 .fact(
