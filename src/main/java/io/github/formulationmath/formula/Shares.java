@@ -180,6 +180,6 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explained,
 
     private <V> V written(Reckoning<V> r, Written line) {
         LineAmount amount = line.amount();
-        return r.given(rule.written, line, number(amount), Source.written(amount.toString()));
+        return r.given(rule.written, line, number(amount), () -> Source.written(amount.toString()));
     }
 }

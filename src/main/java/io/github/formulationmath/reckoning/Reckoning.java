@@ -109,6 +109,19 @@ public interface Reckoning<V> {
     }
 
     /**
+     * A number that comes from outside, its source made only if somebody records it.
+     *
+     * @param symbol what it is called
+     * @param subject what it is about
+     * @param value the number in the canonical unit of the symbol's kind
+     * @param source makes where it comes from
+     * @return the value
+     */
+    default V given(Symbol symbol, Subject subject, Ratio value, Supplier<Source> source) {
+        return given(symbol, subject, value, source.get());
+    }
+
+    /**
      * A number that comes from outside and needs no index.
      *
      * @param symbol what it is called

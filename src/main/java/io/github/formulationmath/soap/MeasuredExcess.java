@@ -85,7 +85,7 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
             V found = r.product(
                     r.given(SOAP, soap, Source.user()),
                     r.given(FOUND, of.share.least().fraction(), Source.user()));
-            V moles = r.quotient(found, r.known(of.alkali.molarMass()));
+            V moles = r.quotient(found, r.known(of.alkali.known()));
             V taken = r.product(
                     r.given(PROTONS, Ratio.of(acid.protons()), Source.user()),
                     r.given(STRENGTH, acid.assay().greatest().fraction(), Source.user()));
@@ -106,10 +106,10 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
         Amount<Mass> most = acidAtMost(acid, soap);
         if (Amount.requireNotNegative("added", added).compareTo(most) > 0) {
             throw new IllegalArgumentException("added is " + Excerpt.of(added) + ", and at most "
-                    + Excerpt.of(most.withoutWorking()) + " is neutralised for certain: more sets fatty acids free;"
+                    + AlkaliReport.down(most.canonical()) + " g is neutralised for certain: more sets fatty acids free;"
                     + " titrate the soap again, and reckon from what is found");
         }
-        Ratio perMole = alkali.molarMass().gramsPerMole();
+        Ratio perMole = alkali.gramsPerMole();
         Ratio grams = added.canonical();
         return Interval.of(
                 Amount.grams(found(share.least(), soap)

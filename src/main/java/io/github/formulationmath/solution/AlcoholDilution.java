@@ -1,5 +1,6 @@
 package io.github.formulationmath.solution;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -174,5 +175,13 @@ public final class AlcoholDilution {
         Ratio ofWater = water.canonical().dividedBy(density(Ratio.ZERO));
         Ratio left = volume.canonical().plus(ofWater).minus(diluted(Reckoning.plain()));
         return Amount.millilitres(left).to(volume.getUnit());
+    }
+
+    /** What is poured, what is added and what it becomes, shortened for reading at a prompt. */
+    @Override
+    public String toString() {
+        Interval<Amount<Mass>> water = water();
+        return volume + " of " + from + " with " + NumberText.of(water.least().canonical(), "g") + " of water becomes "
+                + NumberText.of(becomes().exactValue(), becomes().symbol()) + " of " + to;
     }
 }

@@ -275,4 +275,10 @@ public final class Alligation {
             return r.named(BLENDED, r.quotient(r.sum(substance), r.sum(all)));
         }
     }
+
+    /** The parts by mass, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return stronger.name() + " to " + weaker.name() + " by mass " + parts() + ", for " + target;
+    }
 }

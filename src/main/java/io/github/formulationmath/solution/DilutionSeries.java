@@ -141,4 +141,10 @@ public final class DilutionSeries {
     public Amount<Mass> diluentFor(Amount<Mass> made) {
         return made.minus(takenFor(made).withoutWorking());
     }
+
+    /** The stock and the factor of a step, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return stock.name() + ", each step 1/" + factor + " as strong as the one before";
+    }
 }

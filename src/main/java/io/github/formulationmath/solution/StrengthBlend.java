@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**
@@ -319,6 +320,7 @@ public final class StrengthBlend {
      * @throws IllegalArgumentException if the mass to make is no whole number of steps, or more than the balance carries
      */
     public InSteps inSteps(Balance balance) {
+        Objects.requireNonNull(balance, "balance");
         Ratio step = balance.readability().canonical();
         if (!whole.canonical().dividedBy(step).isInteger()) {
             throw new IllegalArgumentException("mass is " + Excerpt.of(whole) + ": it is no whole number of steps of "
@@ -363,5 +365,12 @@ public final class StrengthBlend {
         public InSteps {
             Objects.requireNonNull(blend, "blend");
         }
+    }
+
+    /** The question in a line, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return whole + " of " + (target.least().equals(target.greatest()) ? target.least() : target) + " from "
+                + stocks.stream().map(Stock::name).collect(Collectors.joining(", "));
     }
 }

@@ -6,6 +6,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import javax.measure.quantity.Mass;
@@ -42,6 +43,11 @@ final class SumExtreme {
 
     Ratio value() {
         return value;
+    }
+
+    /** Whether no variable that this sum feels is felt by another. */
+    boolean sharesNothingWith(SumExtreme other) {
+        return Collections.disjoint(high.keySet(), other.high.keySet());
     }
 
     /** Another sum of the masses at the corner where this one is extreme; variables that it does not feel give most of the other. */
