@@ -68,6 +68,7 @@ final class Ladder {
                     "plan",
                     "size",
                     "packing"),
+            may("series", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan", "pot"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -107,6 +108,7 @@ final class Ladder {
                     "pot",
                     "packing",
                     "record",
+                    "series",
                     "batch"));
 
     private static Map.Entry<String, Set<String>> may(String chapter, String... lower) {
