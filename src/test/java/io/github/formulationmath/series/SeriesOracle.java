@@ -289,56 +289,85 @@ final class SeriesOracle {
                         use[i] += reading[i];
                     }
                     if (hasStock(use)) {
+                        List<List<Passing>> passing = new ArrayList<>();
+                        for (int m = 0; m < members.size(); m++) {
+                            passing.add(passing(m, reading, whole));
+                        }
                         // each portion may be one division more than it reads, each line of the base one less
-                        with(0, size, reading, whole, whole - weighed - left, 100 * scale * (size - left), 0, use);
+                        with(0, passing, size, whole - weighed - left, 100 * scale * (size - left), 0, use);
                     }
                 }
             }
         }
 
-        private void with(
-                int member, int size, long[] base, long whole, long sure, long nominal, long beside, long[] use) {
-            long per = 100 * scale;
-            long total = (size + alone) * per + beside;
-            if (best != null && total >= best.total()) {
-                return;
-            }
-            if (member == members.size()) {
-                if (hasStock(use) && !isTooMuch(total, per)) {
-                    best = less(best, new Best(total, per, set));
-                }
-                return;
-            }
+        /** A size of a version that passes, what it takes of the base and of each line. */
+        private record Passing(long size, long base, long[] own) {}
+
+        /** All sizes of a version that pass with one base. */
+        private List<Passing> passing(int member, long[] base, long whole) {
             int version = members.get(member);
-            for (long m = first(); portion[member] * m <= nominal && m <= capacity; m += step) {
+            List<Passing> all = new ArrayList<>();
+            for (long m = first(); m <= capacity; m += step) {
                 long[] own = new long[lines];
                 long p = rounded(portion[member] * m, 100 * scale);
-                long all = p;
+                long sum = p;
                 for (int i = 0; i < lines; i++) {
                     own[i] = rounded((percent[version][i] * scale - inBase[member][i]) * m, 100 * scale);
-                    all += own[i];
+                    sum += own[i];
                 }
-                boolean passes = all <= capacity && p + 1 <= sure;
+                boolean passes = sum <= capacity;
                 for (int i = 0; i < lines && passes; i++) {
                     int share = percent[version][i];
                     boolean common = inBase[member][i] > 0;
-                    passes = share == 0 || isWithin((common ? base[i] * p : 0) + own[i] * whole, all * whole, share);
+                    passes = share == 0 || isWithin((common ? base[i] * p : 0) + own[i] * whole, sum * whole, share);
                 }
                 if (passes) {
-                    long[] more = use.clone();
-                    for (int i = 0; i < lines; i++) {
-                        more[i] += own[i];
-                    }
-                    with(
-                            member + 1,
-                            size,
-                            base,
-                            whole,
-                            sure - p - 1,
-                            nominal - portion[member] * m,
-                            beside + (100 * scale - portion[member]) * m,
-                            more);
+                    all.add(new Passing(m, p, own));
                 }
+            }
+            return all;
+        }
+
+        /** Every choice of sizes, as long as the least that is still to come could make it the best. */
+        private void with(
+                int member, List<List<Passing>> passing, int size, long sure, long nominal, long beside, long[] use) {
+            long per = 100 * scale;
+            long total = (size + alone) * per + beside;
+            long sureLeft = sure;
+            long nominalLeft = nominal;
+            for (int m = member; m < members.size(); m++) {
+                if (passing.get(m).isEmpty()) {
+                    return;
+                }
+                Passing smallest = passing.get(m).get(0);
+                total += (per - portion[m]) * smallest.size();
+                sureLeft -= smallest.base() + 1;
+                nominalLeft -= portion[m] * smallest.size();
+            }
+            if (sureLeft < 0
+                    || nominalLeft < 0
+                    || !hasStock(use)
+                    || isTooMuch(total, per)
+                    || (best != null && total >= best.total())) {
+                return;
+            }
+            if (member == members.size()) {
+                best = new Best(total, per, set);
+                return;
+            }
+            for (Passing each : passing.get(member)) {
+                long[] more = use.clone();
+                for (int i = 0; i < lines; i++) {
+                    more[i] += each.own()[i];
+                }
+                with(
+                        member + 1,
+                        passing,
+                        size,
+                        sure - each.base() - 1,
+                        nominal - portion[member] * each.size(),
+                        beside + (per - portion[member]) * each.size(),
+                        more);
             }
         }
     }
