@@ -22,8 +22,7 @@ import javax.measure.quantity.Mass;
  * @param criterion what must hold of each line; one that looks at lines together (a cap, a total) is refused when it is asked about
  * @param step the step of which the size is to be a multiple, if there is one
  */
-public record Demand(
-        Formula formula, Interval<Amount<Mass>> sizes, Criterion criterion, Optional<Amount<Mass>> step) {
+public record Demand(Formula formula, Interval<Amount<Mass>> sizes, Criterion criterion, Optional<Amount<Mass>> step) {
 
     /**
      * Checks the sizes.
@@ -36,7 +35,8 @@ public record Demand(
      */
     public Demand {
         Objects.requireNonNull(formula, "formula");
-        Amount.requireNotNegative("sizes.least", Objects.requireNonNull(sizes, "sizes").least());
+        Amount.requireNotNegative(
+                "sizes.least", Objects.requireNonNull(sizes, "sizes").least());
         Amount.requirePositive("sizes.greatest", sizes.greatest());
         Objects.requireNonNull(criterion, "criterion");
         step.ifPresent(every -> Amount.requirePositive("step", every));

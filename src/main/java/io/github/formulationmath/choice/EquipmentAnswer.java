@@ -1,7 +1,7 @@
 package io.github.formulationmath.choice;
 
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.reckoning.Explained;
@@ -84,7 +84,11 @@ public final class EquipmentAnswer implements Explained {
             Equipment item = list.at(i);
             if ((set >> i & 1) != 0 && !item.isOwned()) {
                 Subject subject = Subject.of(Integer.toString(i + 1), item.name());
-                prices.add(r.given(PRICE, subject, item.price().number(), Source.written(item.price().toString())));
+                prices.add(r.given(
+                        PRICE,
+                        subject,
+                        item.price().number(),
+                        Source.written(item.price().toString())));
             }
         }
         proof.clauses.forEach(clause -> r.note(() -> Phrase.of("note.clause", clause.toString())));
@@ -138,7 +142,8 @@ public final class EquipmentAnswer implements Explained {
         List<V> sizes = new ArrayList<>();
         for (ServingPlan plan : plans) {
             // The lines of two formulas bear the same numbers: how each size was found, its own plan tells.
-            Subject subject = Subject.of(Integer.toString(sizes.size() + 1), plan.formula().name());
+            Subject subject = Subject.of(
+                    Integer.toString(sizes.size() + 1), plan.formula().name());
             sizes.add(r.given(SIZE, subject, plan.grams(), Source.user()));
         }
         return r.named(SIZES, sizes.isEmpty() ? r.literal(Ratio.ZERO) : r.sum(sizes));
@@ -176,8 +181,7 @@ public final class EquipmentAnswer implements Explained {
     public String toString() {
         String buy = toBuy().isEmpty()
                 ? "nothing to buy"
-                : toBuy().stream().map(Equipment::name).collect(Collectors.joining(" and ")) + " for "
-                        + price();
+                : toBuy().stream().map(Equipment::name).collect(Collectors.joining(" and ")) + " for " + price();
         String made = plans.isEmpty()
                 ? ""
                 : plans.stream()

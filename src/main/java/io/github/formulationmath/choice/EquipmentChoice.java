@@ -151,12 +151,17 @@ public final class EquipmentChoice {
             all.add(Phrase.of("unconsidered.no-boat"));
         }
         for (Equipment item : list.all()) {
-            boolean hasVolume = EquipmentList.vessel(item).flatMap(Vessel::workingVolume).isPresent();
+            boolean hasVolume =
+                    EquipmentList.vessel(item).flatMap(Vessel::workingVolume).isPresent();
             demands.stream()
-                    .filter(demand -> hasVolume && demand.formula().lines().stream()
-                            .anyMatch(line -> line.ingredient().density().isEmpty()))
+                    .filter(demand -> hasVolume
+                            && demand.formula().lines().stream()
+                                    .anyMatch(
+                                            line -> line.ingredient().density().isEmpty()))
                     .forEach(demand -> all.add(Phrase.of(
-                            "unconsidered.station-volume", item.name(), demand.formula().name())));
+                            "unconsidered.station-volume",
+                            item.name(),
+                            demand.formula().name())));
         }
         return List.copyOf(all);
     }
@@ -169,8 +174,8 @@ public final class EquipmentChoice {
     private EquipmentAnswer answer(long set, EquipmentAnswer.Proof proof) {
         List<ServingPlan> plans = new ArrayList<>();
         List<Unserved> unserved = new ArrayList<>();
-        for (Fit fit : search.fits()) {
-            Optional<Fit.Served> served = fit.on(set);
+        for (Fitting fit : search.fits()) {
+            Optional<Fitting.Served> served = fit.on(set);
             served.ifPresentOrElse(
                     found -> plans.add(ServingPlan.of(fit, found, list)),
                     () -> unserved.add(new WhyUnserved(fit.demand(), list, search.serves(fit)).told()));

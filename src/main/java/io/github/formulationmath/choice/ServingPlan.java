@@ -8,7 +8,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
@@ -21,6 +21,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,8 +77,7 @@ public final class ServingPlan implements Weighed, Explained {
         }
     }
 
-    private ServingPlan(
-            Demand demand, Fit.Served served, Batch batch, WeighingStation pot, List<AtStation> lines) {
+    private ServingPlan(Demand demand, Fitting.Served served, Batch batch, WeighingStation pot, List<AtStation> lines) {
         this.demand = demand;
         this.grams = served.grams();
         this.pushed = served.pushed();
@@ -86,7 +86,7 @@ public final class ServingPlan implements Weighed, Explained {
         this.lines = List.copyOf(lines);
     }
 
-    static ServingPlan of(Fit fit, Fit.Served served, EquipmentList list) {
+    static ServingPlan of(Fitting fit, Fitting.Served served, EquipmentList list) {
         Amount<Mass> size = BalanceUnit.amount(balance(list, served.main()), served.grams());
         Batch batch = Batch.of(fit.demand().formula(), BatchSize.ofMass(size));
         WeighingStation pot =
@@ -99,7 +99,7 @@ public final class ServingPlan implements Weighed, Explained {
         return new ServingPlan(fit.demand(), served, batch, pot, lines);
     }
 
-    private static WeighingStation station(Fit.Place place, WeighingStation pot, EquipmentList list) {
+    private static WeighingStation station(Fitting.Place place, WeighingStation pot, EquipmentList list) {
         Integer boat = place.boat();
         return boat == null
                 ? pot
@@ -136,7 +136,11 @@ public final class ServingPlan implements Weighed, Explained {
      */
     public Amount<Mass> size() {
         return BalanceUnit.amount(pot.balance(), grams)
-                .withWorking(plan -> Phrase.of("question.serving-size", plan.formula().name()), this, ServingPlan::size);
+                .withWorking(
+                        plan -> Phrase.of(
+                                "question.serving-size", plan.formula().name()),
+                        this,
+                        ServingPlan::size);
     }
 
     Ratio grams() {
@@ -196,7 +200,11 @@ public final class ServingPlan implements Weighed, Explained {
      */
     public List<WeighingStation> stations() {
         List<WeighingStation> all = new ArrayList<>(List.of(pot));
-        lines.stream().map(AtStation::station).filter(each -> !each.equals(pot)).distinct().forEach(all::add);
+        lines.stream()
+                .map(AtStation::station)
+                .filter(each -> !each.equals(pot))
+                .distinct()
+                .forEach(all::add);
         return List.copyOf(all);
     }
 

@@ -18,7 +18,7 @@ final class SetSearch {
     private static final int MOST_CLAUSES = 1_000;
 
     private final EquipmentList list;
-    private final List<Fit> fits;
+    private final List<Fitting> fits;
     private final Set<Clause> clauses = new LinkedHashSet<>();
 
     /** Demand number i needs one of a set; or, with i less than 0, all with less than a total in grams do. */
@@ -68,24 +68,22 @@ final class SetSearch {
             return clauses.stream()
                     .filter(clause -> clause.demand >= 0
                             ? goal.demands().contains(clause.demand)
-                            : goal.below() != null
-                                    && clause.below != null
-                                    && clause.below.compareTo(goal.below()) >= 0)
+                            : goal.below() != null && clause.below != null && clause.below.compareTo(goal.below()) >= 0)
                     .toList();
         }
     }
 
     SetSearch(EquipmentList list, List<Demand> demands) {
         this.list = list;
-        this.fits = demands.stream().map(demand -> new Fit(demand, list)).toList();
+        this.fits = demands.stream().map(demand -> new Fitting(demand, list)).toList();
     }
 
-    List<Fit> fits() {
+    List<Fitting> fits() {
         return fits;
     }
 
     /** Whether even everything fails a demand. */
-    boolean serves(Fit fit) {
+    boolean serves(Fitting fit) {
         return fit.serves(list.everything());
     }
 

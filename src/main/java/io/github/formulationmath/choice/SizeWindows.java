@@ -41,7 +41,8 @@ final class SizeWindows {
     }
 
     /** The least size of a window that is not below a size; null if all windows end below it. */
-    @Nullable Ratio next(Ratio size) {
+    @Nullable
+    Ratio next(Ratio size) {
         int low = 0;
         int high = ends.length;
         while (low < high) {
@@ -58,7 +59,9 @@ final class SizeWindows {
     /** The size that a search was pushed on to, with what pushed it; empty if it was pushed by a minimum load. */
     Optional<Amount<Mass>> pushed(Ratio from, Ratio to) {
         return from.signum() <= 0
-                ? sizes.smallest().flatMap(least -> sizes.atLeast(least.times(Ratio.of(1, 2))).filter(size -> is(size, to)))
+                ? sizes.smallest()
+                        .flatMap(least ->
+                                sizes.atLeast(least.times(Ratio.of(1, 2))).filter(size -> is(size, to)))
                 : sizes.atLeast(Amount.grams(from)).filter(size -> is(size, to));
     }
 

@@ -47,7 +47,7 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
 
     /** A line that, were it by itself, could not be weighed at any size of the range. */
     private Optional<String> worstLine() {
-        Fit fit = new Fit(demand, list);
+        Fitting fit = new Fitting(demand, list);
         for (int i = 0; i < fit.lines().size(); i++) {
             if (!fit.servesLine(i)) {
                 return Optional.of(fit.lines().get(i).name());
@@ -59,7 +59,7 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
     private Optional<Phrase> largerSize() {
         for (int times : LARGER) {
             Amount<Mass> up = demand.sizes().greatest().times(times);
-            Optional<Fit.Served> served = served(demand.upTo(up), list);
+            Optional<Fitting.Served> served = served(demand.upTo(up), list);
             if (served.isPresent()) {
                 Amount<Mass> size = Amount.grams(served.get().grams());
                 return Optional.of(Phrase.of("opening.larger-size", BalanceUnit.text(size)));
@@ -76,7 +76,8 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
         for (String step : STEPS) {
             Balance balance = Balance.of(Amount.grams(Ratio.parse(step)), capacity.plus(Amount.grams(Ratio.of(10))))
                     .named("another balance");
-            if (served(demand, list.with(new Equipment.OfBalance(balance, free()))).isPresent()) {
+            if (served(demand, list.with(new Equipment.OfBalance(balance, free())))
+                    .isPresent()) {
                 return Optional.of(
                         Phrase.of("opening.other-balance", step + " g", BalanceUnit.text(balance.capacity())));
             }
@@ -107,7 +108,7 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
         return list.money(Ratio.ZERO);
     }
 
-    private static Optional<Fit.Served> served(Demand demand, EquipmentList list) {
-        return new Fit(demand, list).on(list.everything());
+    private static Optional<Fitting.Served> served(Demand demand, EquipmentList list) {
+        return new Fitting(demand, list).on(list.everything());
     }
 }

@@ -1,6 +1,6 @@
 package io.github.formulationmath.json;
 
-import io.github.formulationmath.packing.Offer;
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.shelf.Lot;
 import io.github.formulationmath.shelf.Shelf;
@@ -36,8 +36,7 @@ final class ShelfDocument {
 
     private static Lot lot(Node node) {
         return node.object(f -> {
-            Lot bare = Lot.of(
-                    f.get("ingredient").text(), f.get("code").text(), ValueDocument.mass(f.get("left")));
+            Lot bare = Lot.of(f.get("ingredient").text(), f.get("code").text(), ValueDocument.mass(f.get("left")));
             Lot priced = f.with(bare, "bought", ShelfDocument::offer, Lot::boughtAt);
             Lot dated = f.with(priced, "useBy", day -> day.parsed(LocalDate::parse), Lot::useBy);
             return f.with(dated, "opened", day -> day.parsed(LocalDate::parse), Lot::openedOn);

@@ -16,9 +16,11 @@ record Dealing(List<Integer> lotOfLine) {
         for (int i = 0; i < lines.size(); i++) {
             ways *= lots.size();
             if (ways > MOST_WAYS) {
-                throw new IllegalArgumentException("picking takes each line from one lot, and there are more than " + MOST_WAYS
-                        + " ways to deal " + lines.size() + " lines of " + lines.get(0).name() + " to " + lots.size()
-                        + " lots: let lots be mixed, or leave lots out");
+                throw new IllegalArgumentException(
+                        "picking takes each line from one lot, and there are more than " + MOST_WAYS
+                                + " ways to deal " + lines.size() + " lines of "
+                                + lines.get(0).name() + " to " + lots.size()
+                                + " lots: let lots be mixed, or leave lots out");
             }
         }
         Dealing best = null;

@@ -70,9 +70,7 @@ public final class LargestBatch implements Explained {
         }
 
         Ratio most() {
-            return dealing.isPresent()
-                    ? dealing.get().most(lines, lots)
-                    : stock().dividedBy(shares());
+            return dealing.isPresent() ? dealing.get().most(lines, lots) : stock().dividedBy(shares());
         }
 
         private String name() {
@@ -100,7 +98,11 @@ public final class LargestBatch implements Explained {
 
     static <V> V stock(Reckoning<V> r, FormulaLine line, int number, Lot lot) {
         Subject subject = Subject.of(line.subscript() + "," + (number + 1), lot.ingredientName() + " " + lot.code());
-        return r.given(STOCK, subject, lot.left().canonical(), Source.written(lot.left().toString()));
+        return r.given(
+                STOCK,
+                subject,
+                lot.left().canonical(),
+                Source.written(lot.left().toString()));
     }
 
     static LargestBatch of(Shelf shelf, Formula formula, Picking picking) {
@@ -144,7 +146,8 @@ public final class LargestBatch implements Explained {
      */
     public Amount<Mass> mass() {
         return Amount.grams(grams())
-                .withWorking(all -> Phrase.of("question.largest-from-shelf", all.formula.name()), this, LargestBatch::mass);
+                .withWorking(
+                        all -> Phrase.of("question.largest-from-shelf", all.formula.name()), this, LargestBatch::mass);
     }
 
     private Ratio grams() {
@@ -259,9 +262,11 @@ public final class LargestBatch implements Explained {
     /** The mass, what limits it, and what the next lot opens. */
     @Override
     public String toString() {
-        String limit = formula.name() + ": " + BalanceUnit.text(mass()) + ", limited by " + String.join(", ", limiting());
+        String limit =
+                formula.name() + ": " + BalanceUnit.text(mass()) + ", limited by " + String.join(", ", limiting());
         return next().map(more -> limit + "; with "
-                        + toReachNext().stream().map(each -> BalanceUnit.text(each.missing()) + " more " + each.ingredientName())
+                        + toReachNext().stream()
+                                .map(each -> BalanceUnit.text(each.missing()) + " more " + each.ingredientName())
                                 .collect(Collectors.joining(" and "))
                         + " " + BalanceUnit.text(more))
                 .orElse(limit);

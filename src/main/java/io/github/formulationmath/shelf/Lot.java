@@ -2,7 +2,7 @@ package io.github.formulationmath.shelf;
 
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.packing.Offer;
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import java.io.Serializable;
@@ -58,7 +58,8 @@ public final class Lot implements Serializable {
     public static Lot of(String ingredientName, String code, Amount<Mass> left) {
         requireText("ingredientName", ingredientName);
         requireText("code", code);
-        return new Lot(ingredientName, code, Amount.requireNotNegative("left", left).withoutWorking(), null, null, null);
+        return new Lot(
+                ingredientName, code, Amount.requireNotNegative("left", left).withoutWorking(), null, null, null);
     }
 
     /**

@@ -26,7 +26,8 @@ public record Makeable(
     static Makeable of(Sizes sizes, LargestBatch limit) {
         Optional<Amount<Mass>> smallest = sizes.smallest();
         Ratio most = limit.mass().canonical();
-        Optional<Amount<Mass>> largest = smallest.filter(least -> least.canonical().compareTo(most) <= 0)
+        Optional<Amount<Mass>> largest = smallest.filter(
+                        least -> least.canonical().compareTo(most) <= 0)
                 .flatMap(least -> sizes.atMost(limit.mass()));
         return new Makeable(sizes.formula(), smallest, largest, limit);
     }

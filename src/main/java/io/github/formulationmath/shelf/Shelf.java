@@ -35,7 +35,8 @@ public final class Shelf implements Serializable {
     private static final long serialVersionUID = 1L;
 
     /** In the order of use; none of the two days comes last. */
-    private static final Comparator<Lot> USE_FIRST = Comparator.comparing((Lot lot) -> lot.useByDay().orElse(LocalDate.MAX))
+    private static final Comparator<Lot> USE_FIRST = Comparator.comparing(
+                    (Lot lot) -> lot.useByDay().orElse(LocalDate.MAX))
             .thenComparing(lot -> lot.openedDay().orElse(LocalDate.MAX));
 
     private final List<Lot> lots;
@@ -141,7 +142,8 @@ public final class Shelf implements Serializable {
      *     ingredient to its lots
      */
     public LargestBatch largest(Formula formula, Picking picking) {
-        return LargestBatch.of(this, Objects.requireNonNull(formula, "formula"), Objects.requireNonNull(picking, "picking"));
+        return LargestBatch.of(
+                this, Objects.requireNonNull(formula, "formula"), Objects.requireNonNull(picking, "picking"));
     }
 
     /**
@@ -169,7 +171,8 @@ public final class Shelf implements Serializable {
      */
     public Taking take(Batch batch, Picking picking) {
         Objects.requireNonNull(batch, "batch");
-        return Taking.of(this, batch.lines().stream().map(Taking.Need::of).toList(), Objects.requireNonNull(picking, "picking"));
+        return Taking.of(
+                this, batch.lines().stream().map(Taking.Need::of).toList(), Objects.requireNonNull(picking, "picking"));
     }
 
     /**
@@ -182,7 +185,8 @@ public final class Shelf implements Serializable {
      */
     public Taking take(WeighingPlan plan, Picking picking) {
         Objects.requireNonNull(plan, "plan");
-        return Taking.of(this, plan.lines().stream().map(Taking.Need::of).toList(), Objects.requireNonNull(picking, "picking"));
+        return Taking.of(
+                this, plan.lines().stream().map(Taking.Need::of).toList(), Objects.requireNonNull(picking, "picking"));
     }
 
     /** The shelf with so much left of a lot. */
@@ -202,7 +206,10 @@ public final class Shelf implements Serializable {
     }
 
     Optional<String> currency() {
-        return lots.stream().flatMap(lot -> lot.bought().stream()).map(offer -> offer.price().currency()).findFirst();
+        return lots.stream()
+                .flatMap(lot -> lot.bought().stream())
+                .map(offer -> offer.price().currency())
+                .findFirst();
     }
 
     @Override

@@ -4,7 +4,7 @@ import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.packing.Offer;
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.quantity.Amount;
@@ -82,8 +82,9 @@ public final class Taking implements Explained {
         Map<String, List<Need>> byName = new LinkedHashMap<>();
         needs.stream()
                 .filter(need -> need.mass().signum() > 0)
-                .forEach(need -> byName.computeIfAbsent(need.line().ingredient().normalName(), none -> new ArrayList<>())
-                        .add(need));
+                .forEach(
+                        need -> byName.computeIfAbsent(need.line().ingredient().normalName(), none -> new ArrayList<>())
+                                .add(need));
         List<Use> uses = new ArrayList<>();
         List<LargestBatch.Shortage> shortages = new ArrayList<>();
         byName.forEach((name, own) -> {
@@ -141,9 +142,11 @@ public final class Taking implements Explained {
                 return true;
             }
             if (++tried > MOST_TRIED) {
-                throw new IllegalArgumentException("picking takes each line from one lot, and there are too many ways to deal "
-                        + needs.size() + " lines of " + Excerpt.of(needs.get(0).line().name()) + " to " + lots.size()
-                        + " lots: let lots be mixed, or leave lots out");
+                throw new IllegalArgumentException(
+                        "picking takes each line from one lot, and there are too many ways to deal "
+                                + needs.size() + " lines of "
+                                + Excerpt.of(needs.get(0).line().name()) + " to " + lots.size()
+                                + " lots: let lots be mixed, or leave lots out");
             }
             Need need = needs.get(number);
             for (int z = 0; z < left.length; z++) {
@@ -168,7 +171,8 @@ public final class Taking implements Explained {
             Ratio all = needs.stream().map(need -> need.mass().canonical()).reduce(Ratio.ZERO, Ratio::plus);
             Ratio stock = lots.stream().map(lot -> lot.left().canonical()).reduce(Ratio.ZERO, Ratio::plus);
             Amount<Mass> missing = Amount.grams(mixes ? all.minus(stock) : all);
-            return new LargestBatch.Shortage(needs.get(0).line().name(), missing.inUnitOf(needs.get(0).mass()));
+            return new LargestBatch.Shortage(
+                    needs.get(0).line().name(), missing.inUnitOf(needs.get(0).mass()));
         }
     }
 
@@ -215,7 +219,10 @@ public final class Taking implements Explained {
      * @return an unmodifiable list; empty if it needs nothing, or nothing was there
      */
     public List<Lot> lotsOf(FormulaLine line) {
-        return uses.stream().filter(use -> use.line().equals(line)).map(Use::lot).toList();
+        return uses.stream()
+                .filter(use -> use.line().equals(line))
+                .map(Use::lot)
+                .toList();
     }
 
     /**
@@ -226,7 +233,8 @@ public final class Taking implements Explained {
      */
     public Money cost() {
         if (!isEnough()) {
-            throw new IllegalStateException("the shelf is short of " + Excerpt.of(shortages) + ": what is not there has no cost");
+            throw new IllegalStateException(
+                    "the shelf is short of " + Excerpt.of(shortages) + ": what is not there has no cost");
         }
         for (Use use : uses) {
             if (use.lot().bought().isEmpty()) {
@@ -244,11 +252,21 @@ public final class Taking implements Explained {
         for (Use use : uses) {
             Offer offer = use.lot().bought().orElseThrow();
             int number = shelf.lots().indexOf(use.lot()) + 1;
-            Subject lot = Subject.of(Integer.toString(number), use.lot().ingredientName() + " " + use.lot().code());
+            Subject lot = Subject.of(
+                    Integer.toString(number),
+                    use.lot().ingredientName() + " " + use.lot().code());
             Subject there = Subject.of(use.line().subscript() + "," + number, lot.name());
             V mass = r.given(TAKEN, there, use.mass().canonical(), Source.user());
-            V price = r.given(PRICE, lot, offer.price().number(), Source.written(offer.price().toString()));
-            V contents = r.given(CONTENTS, lot, offer.packSize().canonical(), Source.written(offer.packSize().toString()));
+            V price = r.given(
+                    PRICE,
+                    lot,
+                    offer.price().number(),
+                    Source.written(offer.price().toString()));
+            V contents = r.given(
+                    CONTENTS,
+                    lot,
+                    offer.packSize().canonical(),
+                    Source.written(offer.packSize().toString()));
             costs.add(r.quotient(r.product(mass, price), contents));
         }
         return r.named(COST, r.sum(costs));
@@ -280,7 +298,8 @@ public final class Taking implements Explained {
     @Override
     public String toString() {
         Map<FormulaLine, List<Use>> byLine = new LinkedHashMap<>();
-        uses.forEach(use -> byLine.computeIfAbsent(use.line(), none -> new ArrayList<>()).add(use));
+        uses.forEach(use ->
+                byLine.computeIfAbsent(use.line(), none -> new ArrayList<>()).add(use));
         String taken = byLine.entrySet().stream()
                 .map(entry -> entry.getKey().name() + ": "
                         + entry.getValue().stream().map(Use::toString).collect(Collectors.joining(" and ")))

@@ -2,6 +2,7 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Divisions;
@@ -109,7 +110,7 @@ sealed interface LeastLine extends OfWeighings {
 
         @Override
         public String toString() {
-            return "every line at least the minimum weight at " + tolerance.times(100) + " %";
+            return "every line at least the minimum weight at " + NumberText.percent(tolerance);
         }
     }
 }

@@ -6,7 +6,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.Tolerances;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -74,7 +74,8 @@ record RoundingCertificate(Formula formula, List<FormulaLine> lines, Balance bal
 
     /** n·d / (w·(1 ± τ)) for the line that binds, and the n of its window. */
     private <V> V windowEdge(Reckoning<V> r, Landing at, boolean fromBelow) {
-        FormulaLine binding = at.line().isPresent() ? formula.lines().get(at.line().getAsInt()) : lines.get(0);
+        FormulaLine binding =
+                at.line().isPresent() ? formula.lines().get(at.line().getAsInt()) : lines.get(0);
         Ends<Ratio> ends = ends(Reckoning.plain(), binding, at.at(), LAST, binding);
         return fromBelow
                 ? windowStart(r, binding, r.literal(ends.most()))

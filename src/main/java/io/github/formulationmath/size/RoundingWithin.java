@@ -7,7 +7,6 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.reckoning.Phrase;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
 import java.util.Objects;
@@ -21,13 +20,11 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings {
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(bench, "bench");
         tolerances.checkedFor(formula);
-        Balance balance = bench.balance();
-        Ratio d = balance.readability().canonical();
+        Ratio d = bench.balance().readability().canonical();
         Bands bands = Bands.of(
-                formula.lines().stream()
-                        .map(line -> line.fraction().dividedBy(d))
-                        .toList(),
-                formula.lines().stream().map(tolerances::fraction).toList());
+                formula.lines().stream().map(FormulaLine::fraction).toList(),
+                formula.lines().stream().map(tolerances::fraction).toList(),
+                d);
         return sizes(formula, bench, bands, formula.lines());
     }
 
@@ -38,9 +35,8 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings {
         Objects.requireNonNull(bench, "bench");
         Objects.requireNonNull(method, "method");
         tolerances.checkedFor(formula);
-        Ratio perGram =
-                line.fraction().dividedBy(bench.balance().readability().canonical());
-        Bands band = Bands.ofLine(line.index(), perGram, tolerances.fraction(line));
+        Ratio d = bench.balance().readability().canonical();
+        Bands band = Bands.ofLine(line.index(), line.fraction(), tolerances.fraction(line), d);
         return Optional.of(sizes(formula, bench, band, List.of(line)));
     }
 

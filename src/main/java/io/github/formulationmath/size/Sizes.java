@@ -69,7 +69,9 @@ public final class Sizes {
                 .reduce((first, last) -> last);
         List<Ratio> periods =
                 parts.stream().flatMap(part -> part.search().period().stream()).toList();
-        this.common = aligning.isPresent() && periods.size() > 1 ? CommonPeriod.ofSizes(periods) : Ratio.ZERO;
+        this.common = aligning.isPresent() && periods.size() > 1
+                ? periods.stream().reduce(Ratio::leastCommonMultiple).orElseThrow()
+                : Ratio.ZERO;
     }
 
     /** The least size that a line asks for, as one relation that finds it and explains it. */

@@ -189,8 +189,8 @@ final class BenchOracle {
         for (int i = 0; i < byBoat.length; i++) {
             for (int b = 0; b < things.size(); b++) {
                 for (int z = 0; z < things.size() && isIn(set, b, Use.BALANCE) && passes[i][b]; z++) {
-                    byBoat[i] |= isIn(set, z, Use.BOAT)
-                            && carries(things.get(b), things.get(z), recipe.shares.get(i), size);
+                    byBoat[i] |=
+                            isIn(set, z, Use.BOAT) && carries(things.get(b), things.get(z), recipe.shares.get(i), size);
                 }
             }
         }

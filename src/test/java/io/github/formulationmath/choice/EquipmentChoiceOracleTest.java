@@ -9,6 +9,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -36,8 +37,11 @@ final class EquipmentChoiceOracleTest {
             String name = "thing " + all.size();
             all.add(
                     switch (thing.use()) {
-                        case BALANCE -> Equipment.balance(
-                                Balance.of(thing.step() + " mg", thing.mass() + " mg").named(name), price);
+                        case BALANCE ->
+                            Equipment.balance(
+                                    Balance.of(thing.step() + " mg", thing.mass() + " mg")
+                                            .named(name),
+                                    price);
                         case POT -> Equipment.pot(Vessel.of(name, thing.mass() + " mg"), price);
                         case BOAT -> Equipment.boat(Vessel.of(name, thing.mass() + " mg"), price);
                     });
@@ -52,8 +56,8 @@ final class EquipmentChoiceOracleTest {
             for (int i = 0; i < recipe.shares().size(); i++) {
                 builder.line("line " + i, recipe.shares().get(i).toString());
             }
-            Demand demand = Demand.of(
-                    builder.build(), recipe.from() + " mg", recipe.to() + " mg", recipe.percent() + " %");
+            Demand demand =
+                    Demand.of(builder.build(), recipe.from() + " mg", recipe.to() + " mg", recipe.percent() + " %");
             all.add(recipe.step() == 0 ? demand : demand.inStepsOf(recipe.step() + " mg"));
         }
         return all;
@@ -104,7 +108,9 @@ final class EquipmentChoiceOracleTest {
             checkSizes(oracle, answer, seed);
         }
         assertThat(served).isGreaterThan(CASES / 10);
-        assertThat(greedyDearer).as("cases in which buying what serves most for its price is dearer").isPositive();
+        assertThat(greedyDearer)
+                .as("cases in which buying what serves most for its price is dearer")
+                .isPositive();
     }
 
     private static int cheapestPrice(BenchOracle oracle) {
@@ -133,8 +139,11 @@ final class EquipmentChoiceOracleTest {
         List<Integer> clauses = new ArrayList<>();
         for (EquipmentClause clause : answer.clauses()) {
             int oneOf = word(clause.oneOf());
-            int recipe = Integer.parseInt(clause.demand().orElseThrow().formula().name().substring("recipe ".length()));
-            assertThat(oracle.least(everything & ~oneOf, recipe)).as("seed %d, %s", seed, clause).isNull();
+            int recipe = Integer.parseInt(
+                    clause.demand().orElseThrow().formula().name().substring("recipe ".length()));
+            assertThat(oracle.least(everything & ~oneOf, recipe))
+                    .as("seed %d, %s", seed, clause)
+                    .isNull();
             clauses.add(oneOf);
         }
         int cheapestHit = sets(oracle).stream()
@@ -169,17 +178,23 @@ final class EquipmentChoiceOracleTest {
         assertThat(onPan).isLessThanOrEqualTo(plan.pot().balance().capacity());
         for (ServingPlan.AtStation line : plan.lines()) {
             WeighingStation station = line.station();
-            assertThat(station.equals(plan.pot()) || station.method().usesBoat()).isTrue();
+            assertThat(station.equals(plan.pot()) || station.method().usesBoat())
+                    .isTrue();
             assertThat(station.vessel().mass().plus(line.line().mass()))
                     .isLessThanOrEqualTo(station.balance().capacity());
-            Ratio off = line.addition().reading().minus(line.line().mass()).canonical().abs();
+            Ratio off = line.addition()
+                    .reading()
+                    .minus(line.line().mass())
+                    .canonical()
+                    .abs();
             assertThat(off).isLessThanOrEqualTo(line.line().mass().canonical().times(Ratio.of(percent, 100)));
         }
     }
 
     private static void checkUnserved(BenchOracle oracle, EquipmentAnswer answer, int everything, int seed) {
-        assertThat(answer.unserved()).as("seed %d", seed).hasSize(
-                oracle.recipes().size() - oracle.served(everything));
+        assertThat(answer.unserved())
+                .as("seed %d", seed)
+                .hasSize(oracle.recipes().size() - oracle.served(everything));
         assertThat(answer.equipment()).hasSize(oracle.things().size());
     }
 
@@ -202,8 +217,10 @@ final class EquipmentChoiceOracleTest {
     }
 
     private static boolean isBetter(BenchOracle oracle, int set, int one, int other) {
-        long gainOne = (long) oracle.served(set | 1 << one) * oracle.things().get(other).cents();
-        long gainOther = (long) oracle.served(set | 1 << other) * oracle.things().get(one).cents();
+        long gainOne = (long) oracle.served(set | 1 << one)
+                * oracle.things().get(other).cents();
+        long gainOther = (long) oracle.served(set | 1 << other)
+                * oracle.things().get(one).cents();
         return gainOne != gainOther
                 ? gainOne > gainOther
                 : oracle.things().get(one).cents() < oracle.things().get(other).cents();
@@ -245,8 +262,10 @@ final class EquipmentChoiceOracleTest {
         for (int seed = 0; seed < CASES / 4; seed++) {
             BenchOracle oracle = BenchOracle.random(new Random(seed));
             TreeMap<Integer, BigInteger[]> smallest = new TreeMap<>();
-            sets(oracle).stream().filter(oracle::servesAll).forEach(set -> smallest.merge(
-                    oracle.price(set), oracle.total(set), (a, b) -> BenchOracle.compare(a, b) <= 0 ? a : b));
+            sets(oracle).stream()
+                    .filter(oracle::servesAll)
+                    .forEach(set -> smallest.merge(
+                            oracle.price(set), oracle.total(set), (a, b) -> BenchOracle.compare(a, b) <= 0 ? a : b));
             List<String> front = new ArrayList<>();
             Optional<BigInteger[]> last = Optional.empty();
             for (var entry : smallest.entrySet()) {
@@ -258,7 +277,8 @@ final class EquipmentChoiceOracleTest {
             List<EquipmentAnswer> told = choice(oracle).front();
             points += told.size();
             assertThat(told.stream()
-                            .map(each -> each.price().number() + " " + each.totalSize().canonical())
+                            .map(each -> each.price().number() + " "
+                                    + each.totalSize().canonical())
                             .toList())
                     .as("seed %d", seed)
                     .isEqualTo(front);
@@ -276,7 +296,9 @@ final class EquipmentChoiceOracleTest {
             int rest = everything & ~word(clause.oneOf());
             if (clause.totalBelow().isPresent() && oracle.servesAll(rest)) {
                 Ratio below = clause.totalBelow().get().canonical();
-                assertThat(grams(oracle.total(rest))).as("seed %d, %s", seed, clause).isGreaterThanOrEqualTo(below);
+                assertThat(grams(oracle.total(rest)))
+                        .as("seed %d, %s", seed, clause)
+                        .isGreaterThanOrEqualTo(below);
             }
         }
     }

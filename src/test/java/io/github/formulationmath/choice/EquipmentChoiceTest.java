@@ -34,7 +34,8 @@ final class EquipmentChoiceTest {
             .build();
     private static final Equipment KITCHEN =
             Equipment.balance(Balance.of("1 g", "5 kg").named("kitchen"), "0 EUR");
-    private static final Equipment BENCH = Equipment.balance(Balance.of("0.1 g", "2 kg").named("bench"), "29.90 EUR");
+    private static final Equipment BENCH =
+            Equipment.balance(Balance.of("0.1 g", "2 kg").named("bench"), "29.90 EUR");
     private static final Equipment POCKET =
             Equipment.balance(Balance.of("0.01 g", "200 g").named("pocket"), "18.50 EUR");
     private static final Equipment BEAKER = Equipment.pot(Vessel.of("beaker", "214 g"), "0 EUR");
@@ -102,9 +103,11 @@ final class EquipmentChoiceTest {
                 .toList();
         Equipment middle = Equipment.balance(Balance.of("0.1 g", "1 kg").named("middle"), "10 EUR");
         Equipment finest = Equipment.balance(Balance.of("0.01 g", "500 g").named("finest"), "16 EUR");
-        EquipmentAnswer answer = EquipmentChoice.of(List.of(middle, finest), demands).cheapest();
+        EquipmentAnswer answer =
+                EquipmentChoice.of(List.of(middle, finest), demands).cheapest();
 
-        // One by one: "middle" serves 2 for 10, "finest" 3 for 16; 2/10 is more than 3/16, and then "finest" is needed too: 26.
+        // One by one: "middle" serves 2 for 10, "finest" 3 for 16; 2/10 is more than 3/16, and then "finest" is needed
+        // too: 26.
         assertThat(answer.toBuy()).containsExactly(finest);
         assertThat(answer.price()).hasToString("16 EUR");
     }
@@ -126,7 +129,8 @@ final class EquipmentChoiceTest {
                         List.of(Demand.of(formula, "1200 g", "1200 g", "1 %")))
                 .cheapest();
 
-        // Of P, 300 g, the finer balance is off least; but a pot of 1200 g does not go on it: the batch stays on the other.
+        // Of P, 300 g, the finer balance is off least; but a pot of 1200 g does not go on it: the batch stays on the
+        // other.
         ServingPlan plan = answer.plans().get(0);
         assertThat(answer.price()).hasToString("11 EUR");
         assertThat(plan.stations()).containsExactly(plan.pot());
@@ -161,8 +165,7 @@ final class EquipmentChoiceTest {
                 .hasToString("Xanthan Gum is within what was asked on no balance at a size from 20 g to 200 g");
         assertThat(why.openings().stream().map(Object::toString))
                 .containsExactly(
-                        "from 20000/63 g ≈ 317.460 g on it would be",
-                        "a balance of 0.5 g that carries 424 g would do");
+                        "from 20000/63 g ≈ 317.460 g on it would be", "a balance of 0.5 g that carries 424 g would do");
         Equipment told = Equipment.balance(Balance.of("0.5 g", "424 g").named("told"), "9 EUR");
         assertThat(EquipmentChoice.of(
                                 List.of(KITCHEN, BEAKER, told), List.of(Demand.of(LOTION, "20 g", "200 g", "5 %")))
@@ -183,7 +186,8 @@ final class EquipmentChoiceTest {
                 .front();
 
         assertThat(front.get(0).price()).hasToString("0 EUR");
-        // One step of 1 g is 0.3 % of it, 5 % too much: 1/(0.003 · 1.05) g; and of 0.01 g a hundredth of that, were Aqua within as well.
+        // One step of 1 g is 0.3 % of it, 5 % too much: 1/(0.003 · 1.05) g; and of 0.01 g a hundredth of that, were
+        // Aqua within as well.
         assertThat(front.get(0).totalSize().canonical()).isEqualTo(Ratio.of(20000, 63));
         EquipmentAnswer last = front.get(front.size() - 1);
         assertThat(last.totalSize())
@@ -203,7 +207,8 @@ final class EquipmentChoiceTest {
         // 0.005 + 0.005 + 0.005 g are 5 % of 0.3 % of 100 g.
         assertThat(plan.size().canonical()).isEqualTo(Ratio.of(100));
         Batch batch = plan.batch();
-        assertThat(BalanceAssignment.of(batch, plan.stations(), Tolerances.of("5 %")).unassigned())
+        assertThat(BalanceAssignment.of(batch, plan.stations(), Tolerances.of("5 %"))
+                        .unassigned())
                 .isEmpty();
         WorkingAssertions.assertSelfChecking(plan);
     }
@@ -227,10 +232,11 @@ final class EquipmentChoiceTest {
                         .cheapest()
                         .toBuy())
                 .containsExactly(BENCH, bowl);
-        assertThat(EquipmentChoice.of(candidates, List.of(Demand.of(LOTION, "90.1 g", "91 g", "5 %")))
-                        .notConsidered()
-                        .stream()
-                        .map(Object::toString))
+        assertThat(
+                        EquipmentChoice.of(candidates, List.of(Demand.of(LOTION, "90.1 g", "91 g", "5 %")))
+                                .notConsidered()
+                                .stream()
+                                .map(Object::toString))
                 .contains("the volume of jar was not considered for Oat lotion: densities are missing");
     }
 
@@ -242,14 +248,20 @@ final class EquipmentChoiceTest {
     @Test
     void a_least_load_is_kept() {
         Equipment shy = Equipment.balance(
-                Balance.of("0.01 g", "500 g").withMinimumLoad(Amount.mass("0.3 g")).named("shy"), "5 EUR");
+                Balance.of("0.01 g", "500 g")
+                        .withMinimumLoad(Amount.mass("0.3 g"))
+                        .named("shy"),
+                "5 EUR");
         ServingPlan plan = EquipmentChoice.of(List.of(shy), List.of(Demand.of(LOTION, "20 g", "400 g", "5 %")))
                 .cheapest()
                 .plans()
                 .get(0);
 
         assertThat(plan.size().canonical()).isEqualTo(Ratio.of(100));
-        assertThat(Batch.of(LOTION, BatchSize.ofMass(plan.size())).line("Xanthan Gum").mass().canonical())
+        assertThat(Batch.of(LOTION, BatchSize.ofMass(plan.size()))
+                        .line("Xanthan Gum")
+                        .mass()
+                        .canonical())
                 .isEqualTo(Ratio.of(3, 10));
         WorkingAssertions.assertSelfChecking(plan);
     }
@@ -273,8 +285,7 @@ final class EquipmentChoiceTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> EquipmentChoice.of(
                                 ALL,
-                                List.of(Demand.of(
-                                        LOTION, "20 g", "200 g", Criterion.madeWithin(Tolerances.of("5 %")))))
+                                List.of(Demand.of(LOTION, "20 g", "200 g", Criterion.madeWithin(Tolerances.of("5 %")))))
                         .cheapest())
                 .withMessageContaining("looks at lines together");
         assertThatIllegalArgumentException()

@@ -7,7 +7,7 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.packing.Offer;
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.quantity.Amount;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -135,10 +135,14 @@ final class ShelfOracleTest {
         Shelf lacking = random.shelf();
         for (LargestBatch.Shortage each : told.toReachNext()) {
             more = more.with(Lot.of(each.ingredientName(), "more", each.missing()));
-            lacking = lacking.with(Lot.of(each.ingredientName(), "more", each.missing().times(Ratio.of(999, 1000))));
+            lacking = lacking.with(
+                    Lot.of(each.ingredientName(), "more", each.missing().times(Ratio.of(999, 1000))));
         }
-        assertThat(more.largest(random.formula(), day).mass()).as("seed %d", seed).isEqualTo(told.next().get());
-        assertThat(lacking.largest(random.formula(), day).mass()).isLessThan(told.next().get());
+        assertThat(more.largest(random.formula(), day).mass())
+                .as("seed %d", seed)
+                .isEqualTo(told.next().get());
+        assertThat(lacking.largest(random.formula(), day).mass())
+                .isLessThan(told.next().get());
         assertThat(told.limiting()).hasSameSizeAs(told.toReachNext());
     }
 
@@ -150,13 +154,11 @@ final class ShelfOracleTest {
             Random dice = new Random(seed);
             Case random = Case.random(dice);
             int unit = 1 + dice.nextInt(4);
-            Batch batch = Batch.of(
-                    random.formula(), BatchSize.ofMass(Amount.grams(Ratio.of((long) unit * random.parts()))));
+            Batch batch =
+                    Batch.of(random.formula(), BatchSize.ofMass(Amount.grams(Ratio.of((long) unit * random.parts()))));
             for (Picking picking : List.of(day, day.withOneLotPerLine())) {
                 Taking taking = random.shelf().take(batch, picking);
-                long[] most = picking.mixesLots()
-                        ? random.mixed()
-                        : random.unmixed(0, new long[random.lots().length]);
+                long[] most = picking.mixesLots() ? random.mixed() : random.unmixed(0, new long[random.lots().length]);
                 boolean isThere = most[0] >= (long) unit * random.parts() * most[1];
                 assertThat(taking.isEnough()).as("seed %d, %s", seed, picking).isEqualTo(isThere);
                 if (isThere) {
@@ -178,7 +180,8 @@ final class ShelfOracleTest {
             taken[lot] += grams;
             got[use.line().index()] += grams;
             cost = cost.add(BigInteger.valueOf((long) grams * random.lots()[lot][3]));
-            assertThat(random.lots()[lot][0]).isEqualTo(random.lines()[use.line().index()][0]);
+            assertThat(random.lots()[lot][0])
+                    .isEqualTo(random.lines()[use.line().index()][0]);
             assertThat(random.counts(random.lots()[lot])).isTrue();
         }
         for (int i = 0; i < got.length; i++) {

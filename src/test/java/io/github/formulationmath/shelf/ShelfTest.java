@@ -9,7 +9,7 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.json.Json;
 import io.github.formulationmath.json.RecordFormatException;
-import io.github.formulationmath.packing.Offer;
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
@@ -36,11 +36,14 @@ final class ShelfTest {
             .phase("cool-down")
             .line("Glycerin", "2 %")
             .build();
-    private static final Lot OLDER =
-            Lot.of("Glycerin", "G-17", "12 g").boughtAt(Offer.of("12.50 EUR", "250 g")).useBy("2026-12-31");
-    private static final Lot NEWER =
-            Lot.of("glycerin ", "G-21", "8 g").boughtAt(Offer.of("10 EUR", "250 g")).openedOn("2026-10-01");
-    private static final Lot OIL = Lot.of("Avena Sativa Kernel Oil", "O-3", "50 g").boughtAt(Offer.of("9 EUR", "100 g"));
+    private static final Lot OLDER = Lot.of("Glycerin", "G-17", "12 g")
+            .boughtAt(Offer.of("12.50 EUR", "250 g"))
+            .useBy("2026-12-31");
+    private static final Lot NEWER = Lot.of("glycerin ", "G-21", "8 g")
+            .boughtAt(Offer.of("10 EUR", "250 g"))
+            .openedOn("2026-10-01");
+    private static final Lot OIL =
+            Lot.of("Avena Sativa Kernel Oil", "O-3", "50 g").boughtAt(Offer.of("9 EUR", "100 g"));
     private static final Lot WATER = Lot.of("Aqua", "tap", "5 kg").boughtAt(Offer.of("0 EUR", "1 kg"));
     private static final Shelf SHELF = Shelf.of(List.of(NEWER, OIL, WATER, OLDER));
     private static final Picking TODAY = Picking.on("2026-11-26");
@@ -115,11 +118,13 @@ final class ShelfTest {
 
     @Test
     void what_can_be_made_at_all_is_told_for_a_repertoire() {
-        Formula balm = Formula.inPercent("Balm").line("Cera Alba", "20 %").quantitySufficient("Aqua").build();
+        Formula balm = Formula.inPercent("Balm")
+                .line("Cera Alba", "20 %")
+                .quantitySufficient("Aqua")
+                .build();
         Bench bench = Bench.of(Balance.of("0.1 g", "2 kg"));
         Criterion within = Criterion.roundingWithin(Tolerances.of("5 %"));
-        List<Makeable> all =
-                SHELF.makeable(List.of(within.on(LOTION, bench), within.on(balm, bench)), TODAY);
+        List<Makeable> all = SHELF.makeable(List.of(within.on(LOTION, bench), within.on(balm, bench)), TODAY);
 
         assertThat(all.get(0)).hasToString("Oat lotion: up to 400 g");
         assertThat(all.get(1).isMakeable()).isFalse();
@@ -131,13 +136,17 @@ final class ShelfTest {
     @Test
     void batches_one_after_another_are_counted() {
         assertThat(SHELF.largest(LOTION, TODAY).batchesOf(Amount.mass("150 g"))).isEqualTo(2);
-        Formula plain = Formula.inPercent("Plain").quantitySufficient("Aqua").line("Glycerin", "5 %").build();
+        Formula plain = Formula.inPercent("Plain")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "5 %")
+                .build();
         // 12 and 8 g of Glycerin in batches of 5 g each: two and one; mixed, four.
         LargestBatch parted = SHELF.largest(plain, TODAY.withOneLotPerLine());
         assertThat(parted.batchesOf(Amount.mass("100 g"))).isEqualTo(3);
         assertThat(SHELF.largest(plain, TODAY).batchesOf(Amount.mass("100 g"))).isEqualTo(4);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> SHELF.largest(LOTION, TODAY.withOneLotPerLine()).batchesOf(Amount.mass("100 g")))
+                .isThrownBy(
+                        () -> SHELF.largest(LOTION, TODAY.withOneLotPerLine()).batchesOf(Amount.mass("100 g")))
                 .withMessageContaining("stands in several lines");
     }
 
@@ -178,9 +187,7 @@ final class ShelfTest {
         assertThat(org.assertj.core.api.Assertions.catchThrowableOfType(
                                 RecordFormatException.class,
                                 () -> Json.shelves()
-                                        .read(Json.shelves()
-                                                .write(SHELF)
-                                                .replace("2026-12-31", "31 December")))
+                                        .read(Json.shelves().write(SHELF).replace("2026-12-31", "31 December")))
                         .getMessage())
                 .contains("/lots/3/useBy");
     }
