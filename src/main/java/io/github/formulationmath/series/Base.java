@@ -9,10 +9,12 @@ import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -27,13 +29,13 @@ record Base(List<Formula> versions, Map<LineKey, Ratio> shares, List<Ratio> port
 
     private static final String NAME = "Base";
 
-    /** Every base that some versions can be made from. */
-    static List<Base> allOf(List<Formula> versions) {
+    /** Every base that some versions can be made from without some materials, that of most lines first. */
+    static List<Base> allOf(List<Formula> versions, Set<String> without) {
         List<Map<LineKey, FormulaLine>> lines =
                 versions.stream().map(LineKey::lines).toList();
         Map<List<Ratio>, List<LineKey>> classes = new LinkedHashMap<>();
         for (LineKey key : lines.get(0).keySet()) {
-            if (lines.stream().allMatch(all -> all.containsKey(key))) {
+            if (!without.contains(key.normalName()) && lines.stream().allMatch(all -> all.containsKey(key))) {
                 List<Ratio> against = lines.stream()
                         .map(all -> share(all, key).dividedBy(share(lines.get(0), key)))
                         .toList();
@@ -46,9 +48,10 @@ record Base(List<Formula> versions, Map<LineKey, Ratio> shares, List<Ratio> port
                 all.add(of(versions, lines, together));
             }
             rest(lines)
-                    .filter(rest -> !together.contains(rest))
+                    .filter(rest -> !together.contains(rest) && !without.contains(rest.normalName()))
                     .ifPresent(rest -> all.add(of(versions, lines, together).toppedUp(lines, rest)));
         }
+        all.sort(Comparator.comparing((Base base) -> base.shares().size()).reversed());
         return all;
     }
 

@@ -26,23 +26,41 @@ import java.util.Optional;
  */
 final class Portion {
 
+    private static final int MOST_JUMPS = 1000;
+
     private final Formula version;
     private final Formula weighed;
     private final Bench bench;
     private final Tolerances tolerances;
     private final boolean hasBase;
     private final List<Place> places;
-    private final Map<Ratio, Optional<WeighingPlan>> plans = new HashMap<>();
+    private final Map<Ratio, Optional<Tried>> plans = new HashMap<>();
 
-    /** A line of the version: its place in what is weighed and in the base, -1 if it is not there, its share and tolerance. */
-    private record Place(int own, int inBase, Ratio share, Ratio tolerance) {
+    /** A line of the version: its place in what is weighed and in the base, -1 if it is not there, and the ends of its share. */
+    private record Place(int own, int inBase, Ratio low, Ratio high) {
 
-        Ratio low() {
-            return share.times(Ratio.ONE.minus(tolerance));
+        static Place of(int own, int inBase, Ratio share, Ratio tolerance) {
+            return new Place(
+                    own,
+                    inBase,
+                    share.times(Ratio.ONE.minus(tolerance)),
+                    share.times(Ratio.ONE.plus(tolerance)));
         }
+    }
 
-        Ratio high() {
-            return share.times(Ratio.ONE.plus(tolerance));
+    /** Between which ends a share of what is weighed has to lie. */
+    private record Range(Ratio low, Ratio high) {
+
+        static final Range ANY = new Range(Ratio.ZERO, Ratio.ONE);
+    }
+
+    /** A plan with its divisions, line by line and together. */
+    private record Tried(WeighingPlan plan, List<Ratio> divisions, Ratio whole) {
+
+        static Tried of(WeighingPlan plan) {
+            List<Ratio> divisions =
+                    plan.lines().stream().map(PlannedLine::divisions).toList();
+            return new Tried(plan, divisions, sum(divisions));
         }
     }
 
@@ -55,7 +73,7 @@ final class Portion {
         Map<LineKey, FormulaLine> own = LineKey.lines(weighed);
         Map<LineKey, FormulaLine> common = base.map(LineKey::lines).orElse(Map.of());
         this.places = version.lines().stream()
-                .map(line -> new Place(
+                .map(line -> Place.of(
                         index(own, line), index(common, line), line.fraction(), tolerances.fraction(line)))
                 .toList();
     }
@@ -98,7 +116,11 @@ final class Portion {
 
     /** How it is weighed at a size; empty if balance or vessel do not take it. */
     Optional<WeighingPlan> plan(Ratio size) {
-        return plans.computeIfAbsent(size, grams -> plan(weighed, bench, grams));
+        return tried(size).map(Tried::plan);
+    }
+
+    private Optional<Tried> tried(Ratio size) {
+        return plans.computeIfAbsent(size, grams -> plan(weighed, bench, grams).map(Tried::of));
     }
 
     static Optional<WeighingPlan> plan(Formula formula, Bench bench, Ratio grams) {
@@ -124,46 +146,89 @@ final class Portion {
      * @param mostBase how much base may be taken, in grams
      */
     Optional<Ratio> least(Ratio from, Ratio step, List<Ratio> base, Ratio mostBase, Effort effort) {
+        Ratio ofBase = sum(base);
+        Range portion = portionRange(base, ofBase);
+        if (portion.low().compareTo(portion.high()) > 0) {
+            return Optional.empty();
+        }
         Ratio division = bench.balance().readability().canonical();
+        Ratio mostDivisions = mostBase.dividedBy(division);
         // A closure may give a line one division less at the next size: only what is more than that too much ends the search.
-        Ratio tooMuch = mostBase.plus(division);
+        Ratio tooMuch = mostDivisions.plus(Ratio.ONE);
         Ratio size = from;
         while (true) {
-            Ratio next = skipped(size.dividedBy(division)).times(division);
+            Ratio next = skipped(size.dividedBy(division), portion).times(division);
             size = next.compareTo(size) > 0 ? next.dividedBy(step).ceil().times(step) : size;
-            Optional<WeighingPlan> plan = effort.spends() ? plan(size) : Optional.empty();
-            if (plan.isEmpty() || (hasBase && baseIn(plan.get()).compareTo(tooMuch) > 0)) {
+            Optional<Tried> tried = effort.spends() ? tried(size) : Optional.empty();
+            if (tried.isEmpty() || (hasBase && tried.get().divisions().get(0).compareTo(tooMuch) > 0)) {
                 return Optional.empty();
             }
-            if (passes(plan.get(), base) && !(hasBase && baseIn(plan.get()).compareTo(mostBase) > 0)) {
+            boolean isThere = !hasBase || tried.get().divisions().get(0).compareTo(mostDivisions) <= 0;
+            if (isThere && passes(tried.get(), base, ofBase)) {
                 return Optional.of(size);
             }
             size = size.plus(step);
         }
     }
 
+    /** Between which ends the share of the base has to lie, so that the lines that come with it alone pass. */
+    private Range portionRange(List<Ratio> base, Ratio ofBase) {
+        Range range = Range.ANY;
+        for (Place place : places) {
+            if (hasBase && place.own() < 0) {
+                Ratio there = base.get(place.inBase());
+                if (there.isZero()) {
+                    return new Range(Ratio.ONE, Ratio.ZERO);
+                }
+                range = new Range(
+                        range.low().max(place.low().times(ofBase).dividedBy(there)),
+                        range.high().min(place.high().times(ofBase).dividedBy(there)));
+            }
+        }
+        return range;
+    }
+
+    /** A size on a grid below which none from one on passes, whatever the base. */
+    Ratio firstConceivable(Ratio from, Ratio step) {
+        Ratio division = bench.balance().readability().canonical();
+        Ratio size = from;
+        // A few jumps are all that is needed of a bound; a tolerance of 0 could go on for ever.
+        for (int i = 0; i < MOST_JUMPS; i++) {
+            Ratio next = skipped(size.dividedBy(division), Range.ANY).times(division);
+            if (next.compareTo(size) <= 0) {
+                break;
+            }
+            size = next.dividedBy(step).ceil().times(step);
+        }
+        return size;
+    }
+
     /**
      * A size, in divisions, below which none from this one on passes. A line that is weighed by itself alone passes only if a whole n has
-     * {@code w(1−τ)·T ≤ n ≤ w(1+τ)·T}, and T, what all displays read, is no further from the size than half a division a line.
+     * {@code w(1−τ)·T ≤ n ≤ w(1+τ)·T}, and T, what all displays read, is no further from the size than half a division a line. So does the
+     * portion of base between its own ends.
      */
-    private Ratio skipped(Ratio divisions) {
+    private Ratio skipped(Ratio divisions, Range portion) {
         Ratio slack = Ratio.of(weighed.lines().size(), 2);
         Ratio at = divisions;
         for (Place place : places) {
             if (place.inBase() < 0) {
-                Ratio n = place.low().times(at.minus(slack)).ceil().max(Ratio.ONE);
-                at = at.max(n.dividedBy(place.high()).minus(slack));
+                at = jump(at, place.low(), place.high(), slack);
             }
         }
-        return at;
+        return hasBase ? jump(at, portion.low(), portion.high(), slack) : at;
+    }
+
+    private static Ratio jump(Ratio at, Ratio low, Ratio high, Ratio slack) {
+        Ratio n = low.times(at.minus(slack)).ceil().max(Ratio.ONE);
+        return at.max(n.dividedBy(high).minus(slack));
     }
 
     /** Whether every share that the readings deliver keeps its tolerance. */
-    boolean passes(WeighingPlan plan, List<Ratio> base) {
-        List<Ratio> own = plan.lines().stream().map(PlannedLine::divisions).toList();
-        Ratio whole = sum(own);
-        Ratio ofBase = hasBase ? sum(base) : Ratio.ONE;
-        Ratio total = whole.times(ofBase);
+    private boolean passes(Tried tried, List<Ratio> base, Ratio sumOfBase) {
+        List<Ratio> own = tried.divisions();
+        Ratio ofBase = hasBase ? sumOfBase : Ratio.ONE;
+        Ratio total = tried.whole().times(ofBase);
         for (Place place : places) {
             Ratio there = Ratio.ZERO;
             if (place.inBase() >= 0) {

@@ -283,7 +283,7 @@ public final class SeriesComparison {
         }
 
         private Amount<Dimensionless> told(
-                String question, io.github.formulationmath.reckoning.Figure<Difference> figure) {
+                String question, Origin.Figure<Difference> figure) {
             Ratio fraction = figure.in(this, Reckoning.plain());
             return Delivery.percent(fraction).withWorking(asked -> Phrase.of(question, asked.name()), this, figure);
         }

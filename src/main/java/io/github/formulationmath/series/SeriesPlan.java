@@ -19,6 +19,7 @@ import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A series of trials, weighed one way: what the displays read for the base, if there is one, and for every trial, what will be in each,
@@ -196,28 +198,29 @@ public final class SeriesPlan implements Explained {
     /**
      * What is taken of every material, as the displays read.
      *
-     * @return an unmodifiable map by the name of the ingredient, in the order in which the plans name them first
+     * @return an unmodifiable map by the name of the ingredient, in the order in which the versions name them first
      */
     public Map<String, Amount<Mass>> needs() {
         Map<String, Ratio> grams = new LinkedHashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
-        base().ifPresent(plan -> add(plan, plan.lines(), grams, names));
+        trials.forEach(trial -> trial.formula().lines().forEach(line -> {
+            names.putIfAbsent(line.ingredient().normalName(), line.name());
+            grams.putIfAbsent(line.ingredient().normalName(), Ratio.ZERO);
+        }));
+        base().ifPresent(plan -> add(plan.lines(), grams));
         for (Trial trial : trials) {
             List<PlannedLine> lines = trial.plan().lines();
             boolean hasBase = trial.portionOfBase().isPresent();
-            add(trial.plan(), hasBase ? lines.subList(1, lines.size()) : lines, grams, names);
+            add(hasBase ? lines.subList(1, lines.size()) : lines, grams);
         }
         Map<String, Amount<Mass>> all = new LinkedHashMap<>();
         grams.forEach((key, mass) -> all.put(names.getOrDefault(key, key), Amount.grams(mass)));
-        return java.util.Collections.unmodifiableMap(all);
+        return Collections.unmodifiableMap(all);
     }
 
-    private static void add(
-            WeighingPlan plan, List<PlannedLine> lines, Map<String, Ratio> grams, Map<String, String> names) {
+    private static void add(List<PlannedLine> lines, Map<String, Ratio> grams) {
         for (PlannedLine line : lines) {
-            String key = line.line().ingredient().normalName();
-            names.putIfAbsent(key, plan.formula().lines().get(line.index()).name());
-            grams.merge(key, line.reading().canonical(), Ratio::plus);
+            grams.merge(line.line().ingredient().normalName(), line.reading().canonical(), Ratio::plus);
         }
     }
 
@@ -231,7 +234,7 @@ public final class SeriesPlan implements Explained {
     }
 
     @Override
-    public boolean equals(@org.jspecify.annotations.Nullable Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof SeriesPlan that
                 && method == that.method
                 && base().equals(that.base())

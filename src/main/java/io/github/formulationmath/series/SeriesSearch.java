@@ -142,7 +142,7 @@ final class SeriesSearch {
     private Optional<Found> onBase(List<Integer> some, @Nullable Ratio below) {
         Optional<Found> best = Optional.empty();
         Ratio bound = below;
-        for (Base base : Base.allOf(some.stream().map(wanted.versions()::get).toList())) {
+        for (Base base : Base.allOf(some.stream().map(wanted.versions()::get).toList(), wanted.keptOut())) {
             Optional<Found> found = new BaseSearch(base, some).least(bound);
             best = found.isPresent() ? found : best;
             bound = found.map(Found::total).orElse(bound);
@@ -157,6 +157,7 @@ final class SeriesSearch {
         private final List<Integer> some;
         private final Formula formula;
         private final List<Portion> portions;
+        private final List<Ratio> first;
         private final Ratio others;
         private final Map<String, Ratio> useOfOthers = new HashMap<>();
 
@@ -166,6 +167,9 @@ final class SeriesSearch {
             this.formula = base.formula();
             this.portions = IntStream.range(0, some.size())
                     .mapToObj(i -> Portion.of(base, i, formula, wanted.bench(), wanted.tolerances()))
+                    .toList();
+            this.first = portions.stream()
+                    .map(portion -> portion.firstConceivable(wanted.first(), wanted.grid()))
                     .toList();
             this.others = totalOfOthers(some);
             for (int i = 0; i < alone.size(); i++) {
@@ -177,7 +181,6 @@ final class SeriesSearch {
         }
 
         Optional<Found> least(@Nullable Ratio below) {
-            List<Ratio> first = some.stream().map(each -> wanted.first()).toList();
             Ratio division = wanted.baseBench().balance().readability().canonical();
             Ratio beside = beside(first);
             Ratio size = needed(first).dividedBy(division).ceil().times(division);
@@ -238,7 +241,9 @@ final class SeriesSearch {
             Ratio left = plan.total().canonical().minus(wanted.left().canonical());
             List<Member> members = new ArrayList<>();
             for (Portion portion : portions) {
-                Optional<Ratio> least = portion.least(wanted.first(), wanted.grid(), divisions, left, effort);
+                Ratio most = left.minus(leastAfter(members.size()));
+                Optional<Ratio> least =
+                        portion.least(first.get(members.size()), wanted.grid(), divisions, most, effort);
                 if (least.isEmpty()) {
                     return Optional.empty();
                 }
@@ -276,6 +281,16 @@ final class SeriesSearch {
                     .least()
                     .canonical();
             return there.compareTo(need) >= 0;
+        }
+
+        /** What the versions after one take of the base at least, but for what rounding may take off. */
+        private Ratio leastAfter(int version) {
+            Ratio sum = Ratio.ZERO;
+            for (int i = version + 1; i < first.size(); i++) {
+                sum = sum.plus(first.get(i).times(base.portions().get(i)))
+                        .minus(wanted.bench().balance().readability().canonical());
+            }
+            return sum.max(Ratio.ZERO);
         }
 
         private boolean hasStock(WeighingPlan plan, List<Member> members) {

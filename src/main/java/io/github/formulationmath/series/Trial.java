@@ -22,6 +22,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One version of a series as it is weighed, by itself or with a portion of base, and what will be in it.
@@ -176,7 +177,7 @@ public final class Trial implements Lines<Trial.Share> {
         }
 
         @Override
-        public boolean equals(@org.jspecify.annotations.Nullable Object other) {
+        public boolean equals(@Nullable Object other) {
             return other instanceof Share that
                     && line.equals(that.line)
                     && share().equals(that.share())

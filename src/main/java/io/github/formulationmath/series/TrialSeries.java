@@ -30,7 +30,8 @@ import javax.measure.quantity.Mass;
  * <p>A share of a trial is kept if what the displays deliver is no further from it than its tolerance; what the errors of weighing may add
  * to that, {@link Trial.Share#bounds()} tells. A base can hold lines whose shares keep their proportions in all versions made from it, and of the
  * q.s. line as much as each of them has; of several bases the one with the least total is taken. It is made so large that, whatever the
- * bounded errors do, it is enough for all portions and what stays in its vessel. A base is stirred until it is even, and nothing evaporates.
+ * bounded errors do, it is enough for all portions and what stays in its vessel. A base is stirred until it is even, and nothing evaporates; whether
+ * its lines can be made up by themselves at all is no arithmetic, and {@link #withoutInBase} keeps out what cannot.
  *
  * <p>Example: {@code TrialSeries.of(List.of(plain, richer), Bench.of(balance), "20 g", "5 %").best()}.
  *
@@ -82,7 +83,8 @@ public final class TrialSeries {
                 Amount.grams(Ratio.ZERO),
                 Optional.empty(),
                 Optional.empty(),
-                Map.of()));
+                Map.of(),
+                Set.of()));
     }
 
     /**
@@ -187,13 +189,8 @@ public final class TrialSeries {
      * @throws IllegalArgumentException if no version has the material, or it is negative
      */
     public TrialSeries withStock(String ingredientName, Amount<Mass> most) {
-        String name = SubstanceName.normalise(Objects.requireNonNull(ingredientName, "ingredientName"));
+        String name = requireNamed(ingredientName);
         Amount.requireNotNegative("most", Objects.requireNonNull(most, "most"));
-        if (wanted.versions().stream().noneMatch(version -> version.lines().stream()
-                .anyMatch(line -> line.ingredient().normalName().equals(name)))) {
-            throw new IllegalArgumentException("ingredientName is " + Excerpt.of(ingredientName)
-                    + ", which no version has: name it as the formulas do");
-        }
         Map<String, Amount<Mass>> stock = new HashMap<>(wanted.stock());
         stock.put(name, most);
         return new TrialSeries(wanted.with(stock));
@@ -209,6 +206,29 @@ public final class TrialSeries {
      */
     public TrialSeries withStock(String ingredientName, String most) {
         return withStock(ingredientName, Amount.mass(most));
+    }
+
+    /**
+     * With a material that no base may have: what must not be heated, or is added last.
+     *
+     * @param ingredientName the material
+     * @return the series
+     * @throws IllegalArgumentException if no version has the material
+     */
+    public TrialSeries withoutInBase(String ingredientName) {
+        Set<String> keptOut = new HashSet<>(wanted.keptOut());
+        keptOut.add(requireNamed(ingredientName));
+        return new TrialSeries(wanted.without(Set.copyOf(keptOut)));
+    }
+
+    private String requireNamed(String ingredientName) {
+        String name = SubstanceName.normalise(Objects.requireNonNull(ingredientName, "ingredientName"));
+        if (wanted.versions().stream().noneMatch(version -> version.lines().stream()
+                .anyMatch(line -> line.ingredient().normalName().equals(name)))) {
+            throw new IllegalArgumentException("ingredientName is " + Excerpt.of(ingredientName)
+                    + ", which no version has: name it as the formulas do");
+        }
+        return name;
     }
 
     /**
