@@ -259,4 +259,15 @@ final class Portion {
             use.merge(line.line().ingredient().normalName(), line.reading().canonical(), Ratio::plus);
         }
     }
+
+    /** What is weighed at a size or more at least, beside the base: no reading is a division or more from its target. */
+    void addLeastUse(Ratio size, Map<String, Ratio> use) {
+        Ratio division = bench.balance().readability().canonical();
+        for (FormulaLine line : weighed.lines()) {
+            if (!hasBase || line.index() > 0) {
+                Ratio least = line.fraction().times(size).minus(division).max(Ratio.ZERO);
+                use.merge(line.ingredient().normalName(), least, Ratio::plus);
+            }
+        }
+    }
 }

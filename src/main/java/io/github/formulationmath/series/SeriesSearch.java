@@ -160,6 +160,8 @@ final class SeriesSearch {
         private final List<Ratio> first;
         private final Ratio others;
         private final Map<String, Ratio> useOfOthers = new HashMap<>();
+        /** With what the portions take beside the base at least. */
+        private final Map<String, Ratio> leastUse;
 
         BaseSearch(Base base, List<Integer> some) {
             this.base = base;
@@ -177,6 +179,10 @@ final class SeriesSearch {
                     Member member = memberAlone(i);
                     member.portion().addUse(member.plan(), useOfOthers);
                 }
+            }
+            this.leastUse = new HashMap<>(useOfOthers);
+            for (int i = 0; i < portions.size(); i++) {
+                portions.get(i).addLeastUse(first.get(i), leastUse);
             }
         }
 
@@ -221,9 +227,9 @@ final class SeriesSearch {
             return sum;
         }
 
-        /** Whether the base alone takes more of a material than there is, by more than a closure could shift. */
+        /** Whether base and least portions take more of a material than there is, by more than rounding could shift. */
         private boolean isShortAnyway(WeighingPlan plan) {
-            Map<String, Ratio> use = new HashMap<>(useOfOthers);
+            Map<String, Ratio> use = new HashMap<>(leastUse);
             Ratio shift = plan.bench().balance().readability().canonical();
             for (PlannedLine line : plan.lines()) {
                 use.merge(
