@@ -21,7 +21,9 @@ import io.github.formulationmath.pot.*;
 import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.reckoning.*;
 import io.github.formulationmath.record.*;
+import io.github.formulationmath.series.*;
 import io.github.formulationmath.sheet.*;
+import io.github.formulationmath.shelf.*;
 import io.github.formulationmath.simulation.*;
 import io.github.formulationmath.size.*;
 import io.github.formulationmath.soap.*;
@@ -61,3 +63,6 @@ void why(BatchWindow window) {
 
 /** Prints the sheet of a plan. */
 void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(Format.TEXT)); }
+
+/** Prints the sheet of a series of trials. */
+void sheet(SeriesPlan plan) { System.out.print(SeriesSheet.of(plan).print(Format.TEXT)); }
