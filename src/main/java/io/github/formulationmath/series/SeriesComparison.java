@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -16,6 +17,7 @@ import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.MadeMasses;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -79,9 +81,10 @@ public final class SeriesComparison {
             Optional<MadeBatch> own = after(trial.plan(), all);
             if (own.isPresent()) {
                 if (trial.portion().hasBase() && base.isEmpty()) {
-                    throw new IllegalArgumentException("made has "
-                            + Excerpt.of(trial.formula().name())
-                            + ", which is made from the base, but not the base: add the batch that was made after plan.base()");
+                    throw new IllegalArgumentException(
+                            "made has "
+                                    + Excerpt.of(trial.formula().name())
+                                    + ", which is made from the base, but not the base: add the batch that was made after plan.base()");
                 }
                 deliveries.put(i, new Delivery(trial.portion(), own.get().masses(), base));
             }
@@ -128,7 +131,11 @@ public final class SeriesComparison {
         List<Difference> all = new ArrayList<>();
         for (LineKey key : keys) {
             all.add(new Difference(
-                    all.size() + 1, from.lines().get(key), from.delivery(), to.lines().get(key), to.delivery()));
+                    all.size() + 1,
+                    from.lines().get(key),
+                    from.delivery(),
+                    to.lines().get(key),
+                    to.delivery()));
         }
         return List.copyOf(all);
     }
@@ -140,8 +147,8 @@ public final class SeriesComparison {
         Trial trial = plan.trial(Objects.requireNonNull(version, name));
         Delivery delivery = deliveries.get(plan.trials().indexOf(trial));
         if (delivery == null) {
-            throw new IllegalArgumentException(name + " is \"" + Excerpt.of(version)
-                    + "\", of which no batch was given: add what was made of it");
+            throw new IllegalArgumentException(
+                    name + " is \"" + Excerpt.of(version) + "\", of which no batch was given: add what was made of it");
         }
         return new Side(LineKey.lines(trial.formula()), delivery);
     }
@@ -175,6 +182,7 @@ public final class SeriesComparison {
      */
     public static final class Difference implements Explained {
 
+        private static final Rounding TWO_DIGITS = Rounding.toSignificantDigits(2);
         private static final Symbol WANTED = Symbol.of("w", "share-wanted", Kind.SHARE);
         private static final Symbol THERE = Symbol.of("s", "share-there", Kind.SHARE);
         private static final Symbol DIFFERENCE = Symbol.of("Δs", "difference-of-shares", Kind.SHARE);
@@ -282,8 +290,7 @@ public final class SeriesComparison {
             return sure == 0 ? Finding.NOT_SHOWN : sure == wanted ? Finding.SHOWN : Finding.OPPOSITE;
         }
 
-        private Amount<Dimensionless> told(
-                String question, Origin.Figure<Difference> figure) {
+        private Amount<Dimensionless> told(String question, Origin.Figure<Difference> figure) {
             Ratio fraction = figure.in(this, Reckoning.plain());
             return Delivery.percent(fraction).withWorking(asked -> Phrase.of(question, asked.name()), this, figure);
         }
@@ -320,9 +327,18 @@ public final class SeriesComparison {
                             name(),
                             points(onPurpose()),
                             points(made()),
-                            points(bounds.least()),
-                            points(bounds.greatest()))
+                            points(outwards(bounds.least(), RoundingMode.FLOOR)),
+                            points(outwards(bounds.greatest(), RoundingMode.CEILING)))
                     .toString();
+        }
+
+        /** An end of the bounds with the digits that their width supports, never inside them. */
+        private Amount<Dimensionless> outwards(Amount<Dimensionless> end, RoundingMode mode) {
+            Ratio width = bounds.greatest().minus(bounds.least()).exactValue();
+            return width.isZero()
+                    ? end
+                    : end.rounded(
+                            Rounding.toMultipleOf(TWO_DIGITS.stepFor(width)).with(mode));
         }
 
         private static String points(Amount<Dimensionless> difference) {

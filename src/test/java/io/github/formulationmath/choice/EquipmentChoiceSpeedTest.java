@@ -13,13 +13,15 @@ import org.junit.jupiter.api.Test;
 /** Twelve formulas and twenty-four candidates: answered while somebody waits, and proven. */
 final class EquipmentChoiceSpeedTest {
 
-    private static final List<String> STEPS = List.of("1 g", "0.5 g", "0.2 g", "0.1 g", "0.05 g", "0.02 g", "0.01 g", "0.001 g");
+    private static final List<String> STEPS =
+            List.of("1 g", "0.5 g", "0.2 g", "0.1 g", "0.05 g", "0.02 g", "0.01 g", "0.001 g");
 
     private static List<Equipment> candidates() {
         List<Equipment> all = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             String step = STEPS.get(i % STEPS.size());
-            String capacity = List.of("5 kg", "3 kg", "2 kg", "1 kg", "500 g", "300 g", "200 g", "50 g").get(i % 8);
+            String capacity = List.of("5 kg", "3 kg", "2 kg", "1 kg", "500 g", "300 g", "200 g", "50 g")
+                    .get(i % 8);
             Balance balance = Balance.of(step, i < 8 ? capacity : "600 g").named("balance " + i);
             all.add(Equipment.balance(balance, i == 0 ? "0 EUR" : 9 + 7 * i + (i % 3) + ".50 EUR"));
         }
