@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
@@ -52,6 +53,19 @@ public final class Taking implements Explained {
      * @param mass how much of it goes into the line, above 0
      */
     public record Use(FormulaLine line, Lot lot, Amount<Mass> mass) {
+
+        /**
+         * Refuses null.
+         *
+         * @param line the line
+         * @param lot the lot
+         * @param mass how much of it
+         */
+        public Use {
+            Objects.requireNonNull(line, "line");
+            Objects.requireNonNull(lot, "lot");
+            Objects.requireNonNull(mass, "mass");
+        }
 
         @Override
         public String toString() {
