@@ -36,7 +36,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Two trials from portions of one base have the errors of the base in common. So have two made batches; a base that was made twice
  * is compared as two.
  *
- * <p>Example: {@code SeriesComparison.of(plan).between("Plain", "Richer")}.
+ * <p>Example: {@code SeriesComparison.of(seriesPlan).between("Oat lotion", "Oat lotion, second trial")}.
  *
  * <p>Immutable and thread-safe.
  */

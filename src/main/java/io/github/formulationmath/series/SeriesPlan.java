@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * A series of trials, weighed one way: what the displays read for the base, if there is one, and for every trial, what will be in each,
  * and how much is made in all.
  *
- * <p>Example: {@code TrialSeries.of(versions, bench, "20 g", "5 %").best().orElseThrow().total()}.
+ * <p>Example: {@code series.best().orElseThrow().total()}.
  *
  * <p>Immutable and thread-safe.
  */

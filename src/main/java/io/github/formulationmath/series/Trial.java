@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One version of a series as it is weighed, by itself or with a portion of base, and what will be in it.
  *
- * <p>Example: {@code plan.trial("More glycerin").line("Glycerin").bounds()}.
+ * <p>Example: {@code seriesPlan.trial("Oat lotion").line("Glycerin").bounds()}.
  *
  * <p>Immutable and thread-safe.
  */

@@ -33,7 +33,7 @@ import javax.measure.quantity.Mass;
  * bounded errors do, it is enough for all portions and what stays in its vessel. A base is stirred until it is even, and nothing evaporates; whether
  * its lines can be made up by themselves at all is no arithmetic, and {@link #withoutInBase} keeps out what cannot.
  *
- * <p>Example: {@code TrialSeries.of(List.of(plain, richer), Bench.of(balance), "20 g", "5 %").best()}.
+ * <p>Example: {@code TrialSeries.of(List.of(firstFormula, secondFormula), Bench.of(pocket), "20 g", "5 %").best()}.
  *
  * <p>Immutable and thread-safe.
  */

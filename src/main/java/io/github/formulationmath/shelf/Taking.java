@@ -233,6 +233,7 @@ public final class Taking implements Explained {
      * @return an unmodifiable list; empty if it needs nothing, or nothing was there
      */
     public List<Lot> lotsOf(FormulaLine line) {
+        Objects.requireNonNull(line, "line");
         return uses.stream()
                 .filter(use -> use.line().equals(line))
                 .map(Use::lot)
