@@ -21,6 +21,7 @@ import io.github.formulationmath.pot.*;
 import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.reckoning.*;
 import io.github.formulationmath.record.*;
+import io.github.formulationmath.series.*;
 import io.github.formulationmath.sheet.*;
 import io.github.formulationmath.shelf.*;
 import io.github.formulationmath.simulation.*;
@@ -65,3 +66,5 @@ void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(Forma
 void sheet(LyeCalculation lye) {
     System.out.print(SoapSheet.of(lye.soap(), lye.expectedOn(balance, WeighingMethod.TARE_EACH)).print(Format.TEXT));
 }
+/** Prints the sheet of a series of trials. */
+void sheet(SeriesPlan plan) { System.out.print(SeriesSheet.of(plan).print(Format.TEXT)); }

@@ -31,6 +31,13 @@ public final class Setting {
     public static final Vessel boat = Vessel.of("boat", "2 g");
     public static final Bench bench = Bench.of(balance).with(beaker);
     public static final List<Bench> benches = List.of(bench, Bench.of(kitchen));
+    public static final List<Formula> versions = List.of(formula, secondFormula);
+    public static final TrialSeries series = TrialSeries.of(versions, Bench.of(pocket), "20 g", "5 %");
+    public static final SeriesPlan seriesPlan = series.best().orElseThrow();
+    public static final List<Equipment> candidates = List.of(
+            Equipment.balance(kitchen, "0 EUR"), Equipment.balance(pocket, "24.90 EUR"), Equipment.boat(boat, "0.80 EUR"));
+    public static final List<Demand> demands = List.of(Demand.of(formula, "20 g", "100 g", "5 %"));
+    public static final Shelf shelf = Shelf.of(List.of(Lot.of("Glycerin", "G-17", "12 g")));
     public static final BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision());
 
     public static final Batch batch = Batch.of(formula, BatchSize.ofMass("500 g"));

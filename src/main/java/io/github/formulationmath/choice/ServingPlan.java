@@ -63,6 +63,17 @@ public final class ServingPlan implements Weighed, Explained {
     public record AtStation(BatchLine line, WeighingStation station) {
 
         /**
+         * Refuses null.
+         *
+         * @param line the line with its exact mass
+         * @param station the balance with the pot or a boat on it
+         */
+        public AtStation {
+            Objects.requireNonNull(line, "line");
+            Objects.requireNonNull(station, "station");
+        }
+
+        /**
          * The line as it is weighed there.
          *
          * @return target, reading, balance and method

@@ -52,6 +52,17 @@ public final class LargestBatch implements Explained {
      */
     public record Shortage(String ingredientName, Amount<Mass> missing) {
 
+        /**
+         * Refuses null.
+         *
+         * @param ingredientName the ingredient
+         * @param missing how much more there would have to be
+         */
+        public Shortage {
+            Objects.requireNonNull(ingredientName, "ingredientName");
+            Objects.requireNonNull(missing, "missing");
+        }
+
         @Override
         public String toString() {
             return ingredientName + " " + BalanceUnit.text(missing);

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
@@ -52,6 +53,19 @@ public final class Taking implements Explained {
      * @param mass how much of it goes into the line, above 0
      */
     public record Use(FormulaLine line, Lot lot, Amount<Mass> mass) {
+
+        /**
+         * Refuses null.
+         *
+         * @param line the line
+         * @param lot the lot
+         * @param mass how much of it
+         */
+        public Use {
+            Objects.requireNonNull(line, "line");
+            Objects.requireNonNull(lot, "lot");
+            Objects.requireNonNull(mass, "mass");
+        }
 
         @Override
         public String toString() {
@@ -219,6 +233,7 @@ public final class Taking implements Explained {
      * @return an unmodifiable list; empty if it needs nothing, or nothing was there
      */
     public List<Lot> lotsOf(FormulaLine line) {
+        Objects.requireNonNull(line, "line");
         return uses.stream()
                 .filter(use -> use.line().equals(line))
                 .map(Use::lot)
