@@ -66,5 +66,6 @@ void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(Forma
 void sheet(LyeCalculation lye) {
     System.out.print(SoapSheet.of(lye.soap(), lye.expectedOn(balance, WeighingMethod.TARE_EACH)).print(Format.TEXT));
 }
+
 /** Prints the sheet of a series of trials. */
 void sheet(SeriesPlan plan) { System.out.print(SeriesSheet.of(plan).print(Format.TEXT)); }
