@@ -52,9 +52,9 @@ public final class DilutedBatch implements Serializable {
 
     private final Batch asWritten;
     private final Batch batch;
-    private final List<Stock> stocks;
+    private final List<StockPlan> stocks;
 
-    private DilutedBatch(Batch asWritten, Batch batch, List<Stock> stocks) {
+    private DilutedBatch(Batch asWritten, Batch batch, List<StockPlan> stocks) {
         this.asWritten = asWritten;
         this.batch = batch;
         this.stocks = List.copyOf(stocks);
@@ -87,12 +87,12 @@ public final class DilutedBatch implements Serializable {
         int place = asWritten.formula().indexOf(line);
         int giver = asWritten.formula().indexOf(carrier);
         requireFree(place, giver);
-        Stock found = stock(place, giver, balance, tolerances);
+        StockPlan found = stock(place, giver, balance, tolerances);
         return with(found);
     }
 
     private void requireFree(int place, int giver) {
-        for (Stock stock : stocks) {
+        for (StockPlan stock : stocks) {
             if (stock.line() == place || stock.line() == giver || stock.carrier() == place) {
                 String name = asWritten.formula().lines().get(place).name();
                 throw new IllegalArgumentException("line is " + Excerpt.of(name) + ", diluted in "
@@ -102,7 +102,7 @@ public final class DilutedBatch implements Serializable {
         }
     }
 
-    private Stock stock(int place, int giver, Balance balance, Tolerances tolerances) {
+    private StockPlan stock(int place, int giver, Balance balance, Tolerances tolerances) {
         FormulaLine line = batch.formula().lines().get(place);
         FormulaLine carrier = batch.formula().lines().get(giver);
         Predilution one = Predilution.of(batch, line, carrier, balance, tolerances);
@@ -110,8 +110,8 @@ public final class DilutedBatch implements Serializable {
             Ratio begin = plan.substance().canonical();
             boolean absurd =
                     begin.times(plan.factor()).compareTo(batch.mass().canonical()) > 0;
-            Optional<Stock> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
-            return two.orElseGet(() -> Stock.of(batch, place, giver, balance, List.of(plan.factor()), begin));
+            Optional<StockPlan> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
+            return two.orElseGet(() -> StockPlan.of(batch, place, giver, balance, List.of(plan.factor()), begin));
         }
         return inTwoSteps(place, giver, balance, tolerances)
                 .orElseThrow(() -> new IllegalArgumentException(
@@ -120,7 +120,7 @@ public final class DilutedBatch implements Serializable {
     }
 
     /** The smallest of two like steps; of more parts in a step there are none at a bench. */
-    private Optional<Stock> inTwoSteps(int place, int giver, Balance balance, Tolerances tolerances) {
+    private Optional<StockPlan> inTwoSteps(int place, int giver, Balance balance, Tolerances tolerances) {
         FormulaLine line = batch.formula().lines().get(place);
         BatchLine target = batch.lines().get(place);
         Ratio exact = target.mass().canonical();
@@ -140,7 +140,7 @@ public final class DilutedBatch implements Serializable {
                 Ratio d = balance.readability().canonical();
                 Ratio begin = aliquot.dividedBy(d).toWhole(RoundingMode.CEILING).times(d);
                 if (isCarried(balance, begin.times(parts + 1L))) {
-                    Stock stock = Stock.of(batch, place, giver, balance, factors, begin);
+                    StockPlan stock = StockPlan.of(batch, place, giver, balance, factors, begin);
                     if (delivered(stock, aliquot, exact, balance).compareTo(allowed) <= 0) {
                         return Optional.of(stock);
                     }
@@ -155,7 +155,7 @@ public final class DilutedBatch implements Serializable {
     }
 
     /** The largest error of what is delivered, as a share of it. */
-    private static Ratio delivered(Stock stock, Ratio aliquot, Ratio exact, Balance balance) {
+    private static Ratio delivered(StockPlan stock, Ratio aliquot, Ratio exact, Balance balance) {
         Ratio divisions = aliquot.dividedBy(balance.readability().canonical()).rounded(Rounding.toDecimalPlaces(0));
         AdditionError error = AdditionError.of(Addition.of(
                 "aliquot", Amount.grams(aliquot), balance.readability().times(divisions), balance));
@@ -165,7 +165,7 @@ public final class DilutedBatch implements Serializable {
         return most.minus(exact).max(exact.minus(least)).dividedBy(exact);
     }
 
-    private DilutedBatch with(Stock stock) {
+    private DilutedBatch with(StockPlan stock) {
         Ratio moved = batch.formula().lines().get(stock.line()).fraction().times(stock.parts().minus(Ratio.ONE));
         Ingredient diluted = stock.ingredient(batch);
         FormulaBuilder builder = Formula.inPercent(asWritten.formula().name());
@@ -182,7 +182,7 @@ public final class DilutedBatch implements Serializable {
                 }
             }
         }
-        List<Stock> all = new ArrayList<>(stocks);
+        List<StockPlan> all = new ArrayList<>(stocks);
         all.add(stock);
         return new DilutedBatch(asWritten, Batch.of(builder.build(), asWritten.size()), all);
     }
@@ -210,7 +210,7 @@ public final class DilutedBatch implements Serializable {
      *
      * @return an unmodifiable list
      */
-    public List<Stock> stocks() {
+    public List<StockPlan> stocks() {
         return stocks;
     }
 

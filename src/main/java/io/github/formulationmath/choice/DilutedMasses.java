@@ -17,7 +17,7 @@ import java.util.List;
  * others are.
  */
 record DilutedMasses(
-        Formula formula, List<Stock> stocks, Weighed product, List<? extends List<? extends Weighed>> steps) {
+        Formula formula, List<StockPlan> stocks, Weighed product, List<? extends List<? extends Weighed>> steps) {
 
     /** A mass with its bounds and a standard deviation that nothing bounds, in grams. */
     private record Part(Ratio estimate, Ratio least, Ratio most, Ratio deviation) {
@@ -46,7 +46,7 @@ record DilutedMasses(
         List<Part> parts = new ArrayList<>();
         product.masses().additions().forEach(error -> parts.add(part(error)));
         for (int i = 0; i < stocks.size(); i++) {
-            Stock stock = stocks.get(i);
+            StockPlan stock = stocks.get(i);
             var strength = stock.strength(steps.get(i));
             Ratio low = strength.least().fraction();
             Ratio high = strength.greatest().fraction();

@@ -1,5 +1,8 @@
 package io.github.formulationmath.formula;
 
+import javax.measure.quantity.Volume;
+import java.util.Optional;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
@@ -125,16 +128,34 @@ public final class FormulaBuilder {
     }
 
     /**
-     * Adds a line with its amount as text.
+     * Adds a line with its amount as text. In a formula in masses a volume, {@code "2 US tbsp"}, is taken as the mass that it
+     * comes to by the density of the ingredient.
      *
      * @param ingredient the ingredient, not yet in this phase
      * @param amount the amount as this formula is written: {@code "2.50 %"}, {@code "1/2"} parts or {@code "12.5 g"}
      * @return this
-     * @throws IllegalArgumentException as {@link #line(Ingredient, LineAmount)}, or if the text is no such amount
+     * @throws IllegalArgumentException as {@link #line(Ingredient, LineAmount)}, if the text is no such amount, or if it is a
+     *     volume and the density of the ingredient is not known
      */
     public FormulaBuilder line(Ingredient ingredient, String amount) {
         Objects.requireNonNull(ingredient, "ingredient");
-        return line(ingredient, read(ingredient.name(), amount, rule::read));
+        LineAmount written = read(ingredient.name(), amount, text -> amount(ingredient, text));
+        return line(ingredient, written);
+    }
+
+    private LineAmount amount(Ingredient ingredient, String text) {
+        try {
+            return rule.read(text);
+        } catch (NumberTextException e) {
+            Optional<Amount<Volume>> volume = rule.isOfMasses() ? AmountFormat.volumeIn(text) : Optional.empty();
+            Amount<Volume> poured = volume.orElseThrow(() -> e);
+            return new LineAmount.Weight(ingredient
+                    .density()
+                    .orElseThrow(() -> new IllegalArgumentException(Excerpt.of(text)
+                            + " is a volume, and the density of " + Excerpt.of(ingredient)
+                            + " is not known: weigh it, or give it, Ingredient.of(\"…\").withDensity(\"0.92 g/mL\")"))
+                    .massOf(poured));
+        }
     }
 
     /**

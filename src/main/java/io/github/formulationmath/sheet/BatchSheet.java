@@ -1,7 +1,7 @@
 package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.choice.DilutedBatch;
-import io.github.formulationmath.choice.Stock;
+import io.github.formulationmath.choice.StockPlan;
 import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Phase;
@@ -30,14 +30,14 @@ import javax.measure.quantity.Mass;
 public final class BatchSheet {
 
     private final WeighingPlan plan;
-    private final List<Stock> stocks;
+    private final List<StockPlan> stocks;
     private final Wording words;
 
     private BatchSheet(WeighingPlan plan, Wording wording) {
         this(plan, List.of(), wording);
     }
 
-    private BatchSheet(WeighingPlan plan, List<Stock> stocks, Wording wording) {
+    private BatchSheet(WeighingPlan plan, List<StockPlan> stocks, Wording wording) {
         this.plan = Objects.requireNonNull(plan, "plan");
         this.stocks = stocks;
         this.words = Objects.requireNonNull(wording, "wording");
@@ -134,7 +134,7 @@ public final class BatchSheet {
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
-        for (Stock stock : stocks) {
+        for (StockPlan stock : stocks) {
             for (WeighingPlan step : stock.steps()) {
                 BatchSheet own = new BatchSheet(step, words);
                 document = document.heading(words.say("sheet.stock", step.formula().name()))

@@ -212,6 +212,21 @@ public abstract sealed class BatchWindow {
         return search.sizes();
     }
 
+    /**
+     * The single sizes of a range that can be made: those of {@link Sizes#between} that the bench carries and holds.
+     *
+     * <p>Example: {@code BatchWindow.of(formula, bench, BatchConstraints.of(criterion).inStepsOf("10 g")).between("50 g",
+     * "500 g")}.
+     *
+     * @param least the smallest batch wanted, for example {@code "50 g"}
+     * @param greatest the largest
+     * @return the sizes in ascending order; an unmodifiable list
+     * @throws IllegalArgumentException as {@link Sizes#between}
+     */
+    public final List<Amount<Mass>> between(String least, String greatest) {
+        return sizes().between(least, greatest).stream().filter(this::contains).toList();
+    }
+
     final WindowSearch search() {
         return search;
     }

@@ -38,7 +38,7 @@ import javax.measure.quantity.Mass;
  * @param factors the parts of each step, each at least 2; the parts of the stock are their product
  * @param steps the plan of each step: the substance, or the stock before, and the diluent
  */
-public record Stock(int line, int carrier, List<Ratio> factors, List<WeighingPlan> steps) implements Serializable {
+public record StockPlan(int line, int carrier, List<Ratio> factors, List<WeighingPlan> steps) implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
@@ -51,13 +51,13 @@ public record Stock(int line, int carrier, List<Ratio> factors, List<WeighingPla
      * @param factors the parts of each step
      * @param steps the plan of each step
      */
-    public Stock {
+    public StockPlan {
         factors = List.copyOf(Objects.requireNonNull(factors, "factors"));
         steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
     }
 
     /** The stock of which each step begins with so many grams. */
-    static Stock of(Batch batch, int line, int carrier, Balance balance, List<Ratio> factors, Ratio begin) {
+    static StockPlan of(Batch batch, int line, int carrier, Balance balance, List<Ratio> factors, Ratio begin) {
         Ingredient diluent = batch.formula().lines().get(carrier).ingredient();
         Ingredient substance = batch.formula().lines().get(line).ingredient();
         Ingredient before = substance;
@@ -75,7 +75,7 @@ public record Stock(int line, int carrier, List<Ratio> factors, List<WeighingPla
                     Bench.of(balance)));
             before = diluted(substance, diluent, all);
         }
-        return new Stock(line, carrier, factors, steps);
+        return new StockPlan(line, carrier, factors, steps);
     }
 
     private static String name(Ingredient substance, Ratio parts) {
