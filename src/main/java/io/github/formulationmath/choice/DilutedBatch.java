@@ -52,9 +52,9 @@ public final class DilutedBatch implements Serializable {
 
     private final Batch asWritten;
     private final Batch batch;
-    private final List<StockPlan> stocks;
+    private final List<StockMixture> stocks;
 
-    private DilutedBatch(Batch asWritten, Batch batch, List<StockPlan> stocks) {
+    private DilutedBatch(Batch asWritten, Batch batch, List<StockMixture> stocks) {
         this.asWritten = asWritten;
         this.batch = batch;
         this.stocks = List.copyOf(stocks);
@@ -87,12 +87,12 @@ public final class DilutedBatch implements Serializable {
         int place = asWritten.formula().indexOf(line);
         int giver = asWritten.formula().indexOf(carrier);
         requireFree(place, giver);
-        StockPlan found = stock(place, giver, balance, tolerances);
+        StockMixture found = stock(place, giver, balance, tolerances);
         return with(found);
     }
 
     private void requireFree(int place, int giver) {
-        for (StockPlan stock : stocks) {
+        for (StockMixture stock : stocks) {
             if (stock.line() == place || stock.line() == giver || stock.carrier() == place) {
                 String name = asWritten.formula().lines().get(place).name();
                 throw new IllegalArgumentException("line is " + Excerpt.of(name) + ", diluted in "
@@ -102,25 +102,23 @@ public final class DilutedBatch implements Serializable {
         }
     }
 
-    private StockPlan stock(int place, int giver, Balance balance, Tolerances tolerances) {
+    private StockMixture stock(int place, int giver, Balance balance, Tolerances tolerances) {
         FormulaLine line = batch.formula().lines().get(place);
         FormulaLine carrier = batch.formula().lines().get(giver);
         Predilution one = Predilution.of(batch, line, carrier, balance, tolerances);
         if (one instanceof PredilutionPlan plan) {
             Ratio begin = plan.substance().canonical();
-            boolean absurd =
-                    begin.times(plan.factor()).compareTo(batch.mass().canonical()) > 0;
-            Optional<StockPlan> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
-            return two.orElseGet(() -> StockPlan.of(batch, place, giver, balance, List.of(plan.factor()), begin));
+            boolean absurd = begin.times(plan.factor()).compareTo(batch.mass().canonical()) > 0;
+            Optional<StockMixture> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
+            return two.orElseGet(() -> StockMixture.of(batch, place, giver, balance, List.of(plan.factor()), begin));
         }
         return inTwoSteps(place, giver, balance, tolerances)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "line is " + Excerpt.of(line.name()) + ", which no dilution helps: "
-                                + ((Predilution.None) one).reason()));
+                .orElseThrow(() -> new IllegalArgumentException("line is " + Excerpt.of(line.name())
+                        + ", which no dilution helps: " + ((Predilution.None) one).reason()));
     }
 
     /** The smallest of two like steps; of more parts in a step there are none at a bench. */
-    private Optional<StockPlan> inTwoSteps(int place, int giver, Balance balance, Tolerances tolerances) {
+    private Optional<StockMixture> inTwoSteps(int place, int giver, Balance balance, Tolerances tolerances) {
         FormulaLine line = batch.formula().lines().get(place);
         BatchLine target = batch.lines().get(place);
         Ratio exact = target.mass().canonical();
@@ -140,7 +138,7 @@ public final class DilutedBatch implements Serializable {
                 Ratio d = balance.readability().canonical();
                 Ratio begin = aliquot.dividedBy(d).toWhole(RoundingMode.CEILING).times(d);
                 if (isCarried(balance, begin.times(parts + 1L))) {
-                    StockPlan stock = StockPlan.of(batch, place, giver, balance, factors, begin);
+                    StockMixture stock = StockMixture.of(batch, place, giver, balance, factors, begin);
                     if (delivered(stock, aliquot, exact, balance).compareTo(allowed) <= 0) {
                         return Optional.of(stock);
                     }
@@ -155,18 +153,23 @@ public final class DilutedBatch implements Serializable {
     }
 
     /** The largest error of what is delivered, as a share of it. */
-    private static Ratio delivered(StockPlan stock, Ratio aliquot, Ratio exact, Balance balance) {
+    private static Ratio delivered(StockMixture stock, Ratio aliquot, Ratio exact, Balance balance) {
         Ratio divisions = aliquot.dividedBy(balance.readability().canonical()).rounded(Rounding.toDecimalPlaces(0));
         AdditionError error = AdditionError.of(Addition.of(
                 "aliquot", Amount.grams(aliquot), balance.readability().times(divisions), balance));
         var strength = stock.strength();
         Ratio least = strength.least().fraction().times(error.bounds().least().canonical());
-        Ratio most = strength.greatest().fraction().times(error.bounds().greatest().canonical());
+        Ratio most =
+                strength.greatest().fraction().times(error.bounds().greatest().canonical());
         return most.minus(exact).max(exact.minus(least)).dividedBy(exact);
     }
 
-    private DilutedBatch with(StockPlan stock) {
-        Ratio moved = batch.formula().lines().get(stock.line()).fraction().times(stock.parts().minus(Ratio.ONE));
+    private DilutedBatch with(StockMixture stock) {
+        Ratio moved = batch.formula()
+                .lines()
+                .get(stock.line())
+                .fraction()
+                .times(stock.parts().minus(Ratio.ONE));
         Ingredient diluted = stock.ingredient(batch);
         FormulaBuilder builder = Formula.inPercent(asWritten.formula().name());
         for (Phase phase : batch.formula().phases()) {
@@ -178,11 +181,12 @@ public final class DilutedBatch implements Serializable {
                     builder.quantitySufficient(line.ingredient());
                 } else {
                     Ratio less = line.index() == stock.carrier() ? moved : Ratio.ZERO;
-                    builder.line(line.ingredient(), MassFraction.of(line.fraction().minus(less)));
+                    builder.line(
+                            line.ingredient(), MassFraction.of(line.fraction().minus(less)));
                 }
             }
         }
-        List<StockPlan> all = new ArrayList<>(stocks);
+        List<StockMixture> all = new ArrayList<>(stocks);
         all.add(stock);
         return new DilutedBatch(asWritten, Batch.of(builder.build(), asWritten.size()), all);
     }
@@ -210,7 +214,7 @@ public final class DilutedBatch implements Serializable {
      *
      * @return an unmodifiable list
      */
-    public List<StockPlan> stocks() {
+    public List<StockMixture> stocks() {
         return stocks;
     }
 
@@ -241,8 +245,9 @@ public final class DilutedBatch implements Serializable {
      */
     public Weighed made(Weighed product, List<? extends List<? extends Weighed>> steps) {
         if (!Objects.requireNonNull(product, "product").formula().equals(batch.formula())) {
-            throw new IllegalArgumentException("product is of \"" + Excerpt.of(product.formula().name())
-                    + "\", not of this batch as it is weighed: plan batch() and weigh that");
+            throw new IllegalArgumentException(
+                    "product is of \"" + Excerpt.of(product.formula().name())
+                            + "\", not of this batch as it is weighed: plan batch() and weigh that");
         }
         if (Objects.requireNonNull(steps, "steps").size() != stocks.size()) {
             throw new IllegalArgumentException("steps has " + steps.size() + " stocks, and there are " + stocks.size()

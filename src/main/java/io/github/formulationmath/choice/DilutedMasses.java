@@ -17,7 +17,7 @@ import java.util.List;
  * others are.
  */
 record DilutedMasses(
-        Formula formula, List<StockPlan> stocks, Weighed product, List<? extends List<? extends Weighed>> steps) {
+        Formula formula, List<StockMixture> stocks, Weighed product, List<? extends List<? extends Weighed>> steps) {
 
     /** A mass with its bounds and a standard deviation that nothing bounds, in grams. */
     private record Part(Ratio estimate, Ratio least, Ratio most, Ratio deviation) {
@@ -31,8 +31,7 @@ record DilutedMasses(
         }
 
         Part times(Ratio estimated, Ratio low, Ratio high) {
-            return new Part(
-                    estimate.times(estimated), least.times(low), most.times(high), deviation.times(high));
+            return new Part(estimate.times(estimated), least.times(low), most.times(high), deviation.times(high));
         }
 
         Addition of(FormulaLine line) {
@@ -46,15 +45,14 @@ record DilutedMasses(
         List<Part> parts = new ArrayList<>();
         product.masses().additions().forEach(error -> parts.add(part(error)));
         for (int i = 0; i < stocks.size(); i++) {
-            StockPlan stock = stocks.get(i);
+            StockMixture stock = stocks.get(i);
             var strength = stock.strength(steps.get(i));
             Ratio low = strength.least().fraction();
             Ratio high = strength.greatest().fraction();
             Ratio middle = stock.estimate(steps.get(i));
             Part aliquot = parts.get(stock.line());
             Part own = aliquot.times(middle, low, high);
-            Part diluent = aliquot.times(
-                    Ratio.ONE.minus(middle), Ratio.ONE.minus(high), Ratio.ONE.minus(low));
+            Part diluent = aliquot.times(Ratio.ONE.minus(middle), Ratio.ONE.minus(high), Ratio.ONE.minus(low));
             Ratio unbounded = deviation(steps.get(i)).times(aliquot.estimate());
             parts.set(stock.line(), own.plus(new Part(Ratio.ZERO, Ratio.ZERO, Ratio.ZERO, unbounded)));
             parts.set(
@@ -94,11 +92,14 @@ record DilutedMasses(
         Ratio relative = Ratio.ZERO;
         for (Weighed step : made) {
             Ratio total = step.masses().total().canonical();
-            Ratio share = step.masses().additions().get(0).estimate().canonical().dividedBy(total);
+            Ratio share =
+                    step.masses().additions().get(0).estimate().canonical().dividedBy(total);
             strength = strength.times(share);
             for (AdditionError error : step.masses().additions()) {
                 Ratio mass = error.estimate().canonical();
-                relative = mass.isZero() ? relative : relative.plus(unbounded(error).dividedBy(mass));
+                relative = mass.isZero()
+                        ? relative
+                        : relative.plus(unbounded(error).dividedBy(mass));
             }
         }
         return strength.times(relative);

@@ -10,7 +10,7 @@ import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.LinearityBasis;

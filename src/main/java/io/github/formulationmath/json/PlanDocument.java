@@ -83,8 +83,10 @@ final class PlanDocument {
             }
         }
         if (!places.isEmpty()) {
-            written.with("elsewhere", List.copyOf(places.entrySet()), each -> BenchDocument.write(each.getKey())
-                    .with("lines", each.getValue()));
+            written.with(
+                    "elsewhere",
+                    List.copyOf(places.entrySet()),
+                    each -> BenchDocument.write(each.getKey()).with("lines", each.getValue()));
         }
         return written;
     }
@@ -134,10 +136,9 @@ final class PlanDocument {
         state.ifPresent(word -> ValueDocument.require(word, "begun"));
         Node list = f.get("readings");
         List<Reading> readings = list.list(node -> node.object(g -> reading(g, plan.formula())));
-        return list.readingItems(
-                at -> state.isPresent()
-                        ? Readings.begun(plan, method, readings, at)
-                        : Readings.of(plan, method, readings, at));
+        return list.readingItems(at -> state.isPresent()
+                ? Readings.begun(plan, method, readings, at)
+                : Readings.of(plan, method, readings, at));
     }
 
     private static Written write(Reading reading) {
@@ -150,8 +151,10 @@ final class PlanDocument {
                 .with("lot", reading.lot(), text -> text);
         return reading.notes().isEmpty()
                 ? written
-                : written.with("notes", List.copyOf(reading.notes().entrySet()), each -> Written.of("name", each.getKey())
-                        .with("text", each.getValue()));
+                : written.with(
+                        "notes",
+                        List.copyOf(reading.notes().entrySet()),
+                        each -> Written.of("name", each.getKey()).with("text", each.getValue()));
     }
 
     private static Reading reading(Node.Fields f, Formula formula) {
@@ -165,14 +168,16 @@ final class PlanDocument {
         reading = f.with(reading, "time", RecordDocument::time, Reading::at);
         reading = f.with(reading, "person", Node::text, Reading::by);
         Reading[] noted = {f.with(reading, "lot", Node::text, Reading::fromLot)};
-        f.list("notes", node -> node.object(g -> {
-            String name = g.get("name").text();
-            if (noted[0].notes().containsKey(name)) {
-                throw node.wrong("the note \"" + name + "\" is given twice: keep one of them");
-            }
-            noted[0] = noted[0].withNote(name, g.get("text").text());
-            return name;
-        }));
+        f.list(
+                "notes",
+                node -> node.object(g -> {
+                    String name = g.get("name").text();
+                    if (noted[0].notes().containsKey(name)) {
+                        throw node.wrong("the note \"" + name + "\" is given twice: keep one of them");
+                    }
+                    noted[0] = noted[0].withNote(name, g.get("text").text());
+                    return name;
+                }));
         return noted[0];
     }
 }

@@ -1,7 +1,7 @@
 package io.github.formulationmath.json;
 
-import io.github.formulationmath.packing.Offer;
 import io.github.formulationmath.packing.PriceList;
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.quantity.Money;
 import java.util.List;
 import java.util.Map;
@@ -32,22 +32,23 @@ final class PricesDocument {
         return document.object(f -> {
             ValueDocument.requireFormat(f, FORMAT);
             PriceList[] prices = {PriceList.empty()};
-            f.get("offers").list(node -> node.object(g -> {
-                String ingredient = g.get("ingredient").text();
-                g.get("packs").list(pack -> {
-                    Offer offer = pack.object(PricesDocument::offer);
-                    prices[0] = pack.reading(() -> prices[0].with(ingredient, offer));
-                    return offer;
-                });
-                return ingredient;
-            }));
+            f.get("offers")
+                    .list(node -> node.object(g -> {
+                        String ingredient = g.get("ingredient").text();
+                        g.get("packs").list(pack -> {
+                            Offer offer = pack.object(PricesDocument::offer);
+                            prices[0] = pack.reading(() -> prices[0].with(ingredient, offer));
+                            return offer;
+                        });
+                        return ingredient;
+                    }));
             return prices[0];
         });
     }
 
     private static Offer offer(Node.Fields f) {
-        Money price = Money.of(
-                ValueDocument.number(f.get("price")), f.get("currency").text());
+        Money price =
+                Money.of(ValueDocument.number(f.get("price")), f.get("currency").text());
         return new Offer(price, ValueDocument.mass(f.get("size")));
     }
 }

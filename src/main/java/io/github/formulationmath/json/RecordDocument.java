@@ -21,7 +21,8 @@ final class RecordDocument {
     private RecordDocument() {}
 
     static Written write(BatchRecord record) {
-        Written begun = ValueDocument.document(FORMAT).with("code", record.code().toString());
+        Written begun =
+                ValueDocument.document(FORMAT).with("code", record.code().toString());
         return PlanDocument.readings(PlanDocument.plan(begun, record.plan()), record.readings())
                 .with("tolerances", BenchDocument.write(record.tolerances()))
                 .with("entries", record.entries(), RecordDocument::write)

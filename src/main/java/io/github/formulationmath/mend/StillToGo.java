@@ -72,11 +72,9 @@ public final class StillToGo {
      * @throws IllegalArgumentException if nothing is in it yet
      */
     public MadeBatch asPlanned() {
-        return soFar()
-                .plus(begun.toCome().stream()
-                        .map(line -> LineAddition.of(
-                                line, begun.plan().line(line).reading()))
-                        .toList());
+        return soFar().plus(begun.toCome().stream()
+                .map(line -> LineAddition.of(line, begun.plan().line(line).reading()))
+                .toList());
     }
 
     /**
@@ -115,8 +113,8 @@ public final class StillToGo {
     public String toString() {
         List<String> said = new ArrayList<>();
         begun.taken().stream().filter(this::isOff).map(this::slip).forEach(said::add);
-        said.add("still to go: "
-                + begun.toCome().stream().map(FormulaLine::name).collect(Collectors.joining(", ")));
+        said.add(
+                "still to go: " + begun.toCome().stream().map(FormulaLine::name).collect(Collectors.joining(", ")));
         if (isFineAsPlanned()) {
             said.add("go on as planned: every line is then within " + rules.tolerances());
             return String.join("\n", said);
@@ -140,8 +138,7 @@ public final class StillToGo {
     }
 
     private Ratio missed(Reading reading) {
-        return soFar()
-                .line(reading.line())
+        return soFar().line(reading.line())
                 .mass()
                 .canonical()
                 .minus(begun.plan().line(reading.line()).reading().canonical());

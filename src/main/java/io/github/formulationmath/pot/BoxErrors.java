@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**

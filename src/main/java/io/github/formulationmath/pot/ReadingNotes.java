@@ -16,8 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param lot the lot of the material
  * @param fields own fields by their names
  */
-record ReadingNotes(
-        @Nullable String person, @Nullable String lot, Map<String, String> fields) implements Serializable {
+record ReadingNotes(@Nullable String person, @Nullable String lot, Map<String, String> fields) implements Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;

@@ -351,6 +351,9 @@ public final class Readings implements Serializable {
     @Override
     public String toString() {
         return method + " " + taken
-                + (toCome().isEmpty() ? "" : ", to come " + toCome().stream().map(FormulaLine::name).toList());
+                + (toCome().isEmpty()
+                        ? ""
+                        : ", to come "
+                                + toCome().stream().map(FormulaLine::name).toList());
     }
 }

@@ -1,9 +1,9 @@
 package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.choice.DilutedBatch;
-import io.github.formulationmath.choice.StockPlan;
-import io.github.formulationmath.document.Column;
+import io.github.formulationmath.choice.StockMixture;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
@@ -30,14 +30,14 @@ import javax.measure.quantity.Mass;
 public final class BatchSheet {
 
     private final WeighingPlan plan;
-    private final List<StockPlan> stocks;
+    private final List<StockMixture> stocks;
     private final Wording words;
 
-    private BatchSheet(WeighingPlan plan, Wording wording) {
+    BatchSheet(WeighingPlan plan, Wording wording) {
         this(plan, List.of(), wording);
     }
 
-    private BatchSheet(WeighingPlan plan, List<StockPlan> stocks, Wording wording) {
+    private BatchSheet(WeighingPlan plan, List<StockMixture> stocks, Wording wording) {
         this.plan = Objects.requireNonNull(plan, "plan");
         this.stocks = stocks;
         this.words = Objects.requireNonNull(wording, "wording");
@@ -88,8 +88,9 @@ public final class BatchSheet {
      */
     public static Document of(DilutedBatch diluted, WeighingPlan plan, Wording wording) {
         if (!Objects.requireNonNull(diluted, "diluted").batch().formula().equals(plan.formula())) {
-            throw new IllegalArgumentException("plan is of \"" + Excerpt.of(plan.formula().name())
-                    + "\", not of the diluted batch as it is weighed: plan diluted.batch()");
+            throw new IllegalArgumentException(
+                    "plan is of \"" + Excerpt.of(plan.formula().name())
+                            + "\", not of the diluted batch as it is weighed: plan diluted.batch()");
         }
         BatchSheet sheet = new BatchSheet(plan, diluted.stocks(), wording);
         return sheet.ending(sheet.plan());
@@ -122,22 +123,27 @@ public final class BatchSheet {
         return sheet.ending(sheet.expected(sheet.plan(), expected, tolerances));
     }
 
-    private Document plan() {
+    /** What is made, and on what. */
+    Document head() {
         Document document = Document.titled(
                         words.say("sheet.batch-title", plan.batch().formula().name()), words.say("language"))
                 .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()));
         for (WeighingStation station : stations()) {
             document = document.fact(words.say("sheet.balance"), balance(station));
         }
-        document = document.fact(
-                        words.say("sheet.vessel"), plan.bench().vessel().toString())
+        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
-        for (StockPlan stock : stocks) {
+    }
+
+    private Document plan() {
+        Document document = head();
+        for (StockMixture stock : stocks) {
             for (WeighingPlan step : stock.steps()) {
                 BatchSheet own = new BatchSheet(step, words);
-                document = document.heading(words.say("sheet.stock", step.formula().name()))
+                document = document.heading(
+                                words.say("sheet.stock", step.formula().name()))
                         .table(
                                 own.columns(),
                                 step.formula().phases().stream()
@@ -148,6 +154,11 @@ public final class BatchSheet {
         for (Phase phase : plan.batch().formula().phases()) {
             document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
         }
+        return total(document);
+    }
+
+    /** What the readings add up to. */
+    Document total(Document document) {
         return document.fact(
                         words.say("sheet.total"),
                         SheetNumbers.total(plan.total(), plan.finest().readability()))
@@ -245,8 +256,12 @@ public final class BatchSheet {
                 .paragraph(words.say("sheet.guaranteed", tolerances.toString()));
     }
 
-    /** What does not come out even, and the caution. */
     private Document ending(Document document) {
+        return notes(document).caution(words.say("sheet.caution"));
+    }
+
+    /** What does not come out even. */
+    Document notes(Document document) {
         Document all = document;
         for (var phrase : plan.notConsidered()) {
             all = all.paragraph(
@@ -263,10 +278,10 @@ public final class BatchSheet {
                 all = all.paragraph(words.say("sheet.below-minimum", line.name(), least));
             }
         }
-        return all.caution(words.say("sheet.caution"));
+        return all;
     }
 
-    private static String reading(Amount<Mass> reading, Balance balance) {
+    static String reading(Amount<Mass> reading, Balance balance) {
         return SheetNumbers.reading(reading, balance.readability());
     }
 }

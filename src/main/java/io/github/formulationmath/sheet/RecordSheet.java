@@ -1,7 +1,7 @@
 package io.github.formulationmath.sheet;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.NumberText;

@@ -106,8 +106,8 @@ public record Addition(
      */
     public static Addition within(
             Subject subject, String index, Amount<Mass> mass, Amount<Mass> error, Amount<Mass> repeatability) {
-        Amount<Mass> most = Amount.grams(
-                mass.canonical().plus(error.canonical()).plus(Ratio.ONE));
+        Amount<Mass> most =
+                Amount.grams(mass.canonical().plus(error.canonical()).plus(Ratio.ONE));
         Balance balance = Balance.of(Amount.mass("1 µg"), most)
                 .named("line " + index)
                 .withErrors(ErrorModel.readabilityOnly()
