@@ -22,6 +22,7 @@ import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.reckoning.*;
 import io.github.formulationmath.record.*;
 import io.github.formulationmath.sheet.*;
+import io.github.formulationmath.shelf.*;
 import io.github.formulationmath.simulation.*;
 import io.github.formulationmath.size.*;
 import io.github.formulationmath.soap.*;
@@ -61,3 +62,6 @@ void why(BatchWindow window) {
 
 /** Prints the sheet of a plan. */
 void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(Format.TEXT)); }
+
+/** A plan on the balance at hand. */
+WeighingPlan plan(Formula formula, String mass) { return WeighingPlan.of(Batch.of(formula, BatchSize.ofMass(mass)), balance); }

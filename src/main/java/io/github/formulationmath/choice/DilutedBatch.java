@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.ExpectedProduct;
@@ -268,6 +269,21 @@ public final class DilutedBatch implements Serializable {
 
     @Override
     public String toString() {
-        return batch + (stocks.isEmpty() ? "" : ", from " + stocks);
+        List<String> said = new ArrayList<>(List.of(asWritten.toString()));
+        for (StockMixture stock : stocks) {
+            said.add(stock.toString());
+            said.add("then " + changed(stock.line()) + ", and " + changed(stock.carrier()));
+        }
+        return String.join("\n", said);
+    }
+
+    /** What is weighed of a line now, and what it was. */
+    private String changed(int place) {
+        return said(batch.lines().get(place)) + " instead of "
+                + said(asWritten.lines().get(place));
+    }
+
+    private static String said(BatchLine line) {
+        return NumberText.exact(line.mass().exactValue(), line.mass().symbol()) + " " + line.name();
     }
 }

@@ -1,5 +1,7 @@
 package io.github.formulationmath.solution;
 
+import java.util.stream.Collectors;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Apportionment;
 import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
@@ -132,6 +134,22 @@ public final class StrengthBlend {
             masses = Collections.unmodifiableMap(new LinkedHashMap<>(masses));
             Objects.requireNonNull(strength, "strength");
             Objects.requireNonNull(cost, "cost");
+        }
+
+        @Override
+        public String toString() {
+            String poured = masses.entrySet().stream()
+                    .map(each -> NumberText.exact(
+                                    each.getValue().exactValue(),
+                                    each.getValue().symbol()) + " " + each.getKey())
+                    .collect(Collectors.joining(", "));
+            return poured + ": "
+                    + NumberText.percent(
+                            strength.least().fraction(),
+                            Bounds.closed(
+                                    strength.least().fraction(),
+                                    strength.greatest().fraction()))
+                    + cost.map(price -> ", " + price).orElse("");
         }
     }
 
