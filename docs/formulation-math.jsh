@@ -1,6 +1,7 @@
 // Starts JShell with the library at hand:
 //   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
 import io.github.formulationmath.analysis.*;
+import io.github.formulationmath.annex.*;
 import io.github.formulationmath.batch.*;
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.choice.*;
@@ -8,7 +9,6 @@ import io.github.formulationmath.csv.*;
 import io.github.formulationmath.document.*;
 import io.github.formulationmath.emulsion.*;
 import io.github.formulationmath.exercise.*;
-import io.github.formulationmath.emulsion.*;
 import io.github.formulationmath.formula.*;
 import io.github.formulationmath.json.*;
 import io.github.formulationmath.label.*;
@@ -29,8 +29,6 @@ import io.github.formulationmath.soap.*;
 import io.github.formulationmath.solution.*;
 import io.github.formulationmath.verification.*;
 import io.github.formulationmath.weighing.*;
-import io.github.formulationmath.reckoning.*;
-import io.github.formulationmath.simulation.*;
 import javax.measure.quantity.*;
 
 // A formula, a balance and a plan to play with.
