@@ -178,8 +178,7 @@ public sealed interface BatchSize extends Serializable {
             }
             throw new IllegalArgumentException(
                     "mass is " + Excerpt.of(mass) + ", a volume: give the size as one, with the density of the product,"
-                            + " BatchSize.ofVolume(\"" + mass.strip() + "\", \"0.97 g/mL\")",
-                    e);
+                            + " BatchSize.ofVolume(\"" + mass.strip() + "\", \"0.97 g/mL\")");
         }
     }
 

@@ -169,13 +169,14 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
             lower(PotRow.of(condition, exact.size()), shown, wanted, net.steps());
         }
         List<Ratio> put = net.net(shown);
+        Ratio allShown = sum(shown);
+        Ratio allPut = sum(put);
         boolean within = Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
                 .allMatch(each -> {
-                    List<Ratio> counted = PotConstraints.isOfShown(each) ? shown : put;
-                    return PotRow.of(each, exact.size())
-                                    .slack(counted, sum(counted))
-                                    .signum()
-                            >= 0;
+                    PotRow row = PotRow.of(each, exact.size());
+                    Ratio slack =
+                            PotConstraints.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
+                    return slack.signum() >= 0;
                 });
         return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
     }
