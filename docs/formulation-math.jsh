@@ -21,6 +21,7 @@ import io.github.formulationmath.pot.*;
 import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.reckoning.*;
 import io.github.formulationmath.record.*;
+import io.github.formulationmath.series.*;
 import io.github.formulationmath.sheet.*;
 import io.github.formulationmath.shelf.*;
 import io.github.formulationmath.simulation.*;
