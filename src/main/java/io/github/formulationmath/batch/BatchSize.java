@@ -1,10 +1,10 @@
 package io.github.formulationmath.batch;
 
-import io.github.formulationmath.number.NumberTextException;
-import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;

@@ -257,7 +257,8 @@ public final class BalanceAssignment implements Weighed {
     private static String place(WeighingStation station) {
         String name = station.balance().name();
         return (name.isEmpty() ? "d = " + station.balance().readability() : name)
-                + (station.isBoat() ? ", from " : ", in ") + station.vessel().name();
+                + (station.isBoat() ? ", from " : ", in ")
+                + station.vessel().name();
     }
 
     private static Optional<AssignedLine.Candidate> best(List<AssignedLine.Candidate> candidates) {

@@ -1,20 +1,20 @@
 package io.github.formulationmath.formula;
 
-import javax.measure.quantity.Volume;
-import java.util.Optional;
-import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 
 /**
  * Lines of a formula being written down, phase by phase, all in percent, all in parts or all in masses, as it was started by

@@ -121,9 +121,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
             return of(made, rules, best.get(), all && certain ? Quality.SMALLEST : Quality.WITHIN);
         }
         DisplayedAdditions nearest = nearest(made, rules, grams);
-        return all && certain
-                ? new DisplayedAdditions(made, rules, nearest.additions, Quality.NONE_WITHIN)
-                : nearest;
+        return all && certain ? new DisplayedAdditions(made, rules, nearest.additions, Quality.NONE_WITHIN) : nearest;
     }
 
     private static List<Set<Integer>> subsets(List<Integer> all) {
@@ -149,7 +147,9 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
             PotRow row = PotRow.of(each, count);
             rows.add(PotConstraints.isOfShown(each) ? row.dense(count) : net.shown(row, added));
         }
-        PotConstraints.carried(made).map(each -> PotRow.of(each, count).dense(count)).forEach(rows::add);
+        PotConstraints.carried(made)
+                .map(each -> PotRow.of(each, count).dense(count))
+                .forEach(rows::add);
         return rows;
     }
 
@@ -174,8 +174,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
         boolean within = Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
                 .allMatch(each -> {
                     PotRow row = PotRow.of(each, exact.size());
-                    Ratio slack =
-                            PotConstraints.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
+                    Ratio slack = PotConstraints.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
                     return slack.signum() >= 0;
                 });
         return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);

@@ -1,18 +1,16 @@
 package io.github.formulationmath.record;
 
-import org.jspecify.annotations.Nullable;
-import java.util.stream.Stream;
-import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
@@ -29,7 +27,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Two versions of a formula, or two batches, side by side: lines are matched by phase and ingredient name and compared by
@@ -92,7 +92,8 @@ public record VersionComparison(List<LineDifference> lines) {
                 .anyMatch(side -> side.flatMap(Side::bounds).isPresent());
         return weighed
                 ? Optional.of(Interval.of(
-                        percent(least(second).minus(most(first))), percent(most(second).minus(least(first)))))
+                        percent(least(second).minus(most(first))),
+                        percent(most(second).minus(least(first)))))
                 : Optional.empty();
     }
 
@@ -105,7 +106,9 @@ public record VersionComparison(List<LineDifference> lines) {
     }
 
     private static Ratio most(@Nullable Side side) {
-        return side == null ? Ratio.ZERO : side.bounds().orElseThrow().greatest().fraction();
+        return side == null
+                ? Ratio.ZERO
+                : side.bounds().orElseThrow().greatest().fraction();
     }
 
     /**

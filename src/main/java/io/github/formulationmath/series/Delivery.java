@@ -59,7 +59,8 @@ final class Delivery {
         int inBase = portion.placeInBase(line.index());
         List<V> parts = new ArrayList<>();
         if (base != null && inBase >= 0) {
-            // The lines of base, portion and version bear the same numbers: what is known of base and portion, their plans tell.
+            // The lines of base, portion and version bear the same numbers: what is known of base and portion, their
+            // plans tell.
             V share = r.given(IN_BASE, line, base.madeShare(inBase).share().canonical(), Source.user());
             V mass = r.given(PORTION, mass(0), Source.user());
             parts.add(r.product(share, mass));
@@ -117,12 +118,12 @@ final class Delivery {
     }
 
     /** Where a share of this trial less one of another is sure to lie; a line that is missing has the share 0. */
-    Interval<Amount<Dimensionless>> less(
-            @Nullable FormulaLine line, Delivery other, @Nullable FormulaLine otherLine) {
+    Interval<Amount<Dimensionless>> less(@Nullable FormulaLine line, Delivery other, @Nullable FormulaLine otherLine) {
         if (line == null || otherLine == null || !sharesBase(line, other, otherLine)) {
             Bounds mine = line == null ? NOTHING : bounds(line.index());
             Bounds theirs = otherLine == null ? NOTHING : other.bounds(otherLine.index());
-            return percent(Bounds.closed(lower(mine).minus(upper(theirs)), upper(mine).minus(lower(theirs))));
+            return percent(
+                    Bounds.closed(lower(mine).minus(upper(theirs)), upper(mine).minus(lower(theirs))));
         }
         Ratio least = null;
         Ratio greatest = null;
@@ -134,8 +135,7 @@ final class Delivery {
             least = least == null ? low : least.min(low);
             greatest = greatest == null ? high : greatest.max(high);
         }
-        return percent(Bounds.closed(
-                least == null ? Ratio.ZERO : least, greatest == null ? Ratio.ZERO : greatest));
+        return percent(Bounds.closed(least == null ? Ratio.ZERO : least, greatest == null ? Ratio.ZERO : greatest));
     }
 
     private static final Bounds NOTHING = Bounds.closed(Ratio.ZERO, Ratio.ZERO);

@@ -10,7 +10,8 @@ import java.util.Map;
 record LineKey(String normalPhase, String normalName) {
 
     static LineKey of(FormulaLine line) {
-        return new LineKey(SubstanceName.normalise(line.phase()), line.ingredient().normalName());
+        return new LineKey(
+                SubstanceName.normalise(line.phase()), line.ingredient().normalName());
     }
 
     /** The lines of a formula in their order. */

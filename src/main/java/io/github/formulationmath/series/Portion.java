@@ -41,10 +41,7 @@ final class Portion {
 
         static Place of(int own, int inBase, Ratio share, Ratio tolerance) {
             return new Place(
-                    own,
-                    inBase,
-                    share.times(Ratio.ONE.minus(tolerance)),
-                    share.times(Ratio.ONE.plus(tolerance)));
+                    own, inBase, share.times(Ratio.ONE.minus(tolerance)), share.times(Ratio.ONE.plus(tolerance)));
         }
     }
 
@@ -73,8 +70,8 @@ final class Portion {
         Map<LineKey, FormulaLine> own = LineKey.lines(weighed);
         Map<LineKey, FormulaLine> common = base.map(LineKey::lines).orElse(Map.of());
         this.places = version.lines().stream()
-                .map(line -> Place.of(
-                        index(own, line), index(common, line), line.fraction(), tolerances.fraction(line)))
+                .map(line ->
+                        Place.of(index(own, line), index(common, line), line.fraction(), tolerances.fraction(line)))
                 .toList();
     }
 
@@ -153,7 +150,8 @@ final class Portion {
         }
         Ratio division = bench.balance().readability().canonical();
         Ratio mostDivisions = mostBase.dividedBy(division);
-        // A closure may give a line one division less at the next size: only what is more than that too much ends the search.
+        // A closure may give a line one division less at the next size: only what is more than that too much ends the
+        // search.
         Ratio tooMuch = mostDivisions.plus(Ratio.ONE);
         Ratio size = from;
         while (true) {
@@ -237,7 +235,8 @@ final class Portion {
             if (place.own() >= 0) {
                 there = there.plus(own.get(place.own()).times(ofBase));
             }
-            if (there.compareTo(place.low().times(total)) < 0 || there.compareTo(place.high().times(total)) > 0) {
+            if (there.compareTo(place.low().times(total)) < 0
+                    || there.compareTo(place.high().times(total)) > 0) {
                 return false;
             }
         }

@@ -79,9 +79,10 @@ public final class SeriesComparison {
             Optional<MadeBatch> own = after(trial.plan(), all);
             if (own.isPresent()) {
                 if (trial.portion().hasBase() && base.isEmpty()) {
-                    throw new IllegalArgumentException("made has "
-                            + Excerpt.of(trial.formula().name())
-                            + ", which is made from the base, but not the base: add the batch that was made after plan.base()");
+                    throw new IllegalArgumentException(
+                            "made has "
+                                    + Excerpt.of(trial.formula().name())
+                                    + ", which is made from the base, but not the base: add the batch that was made after plan.base()");
                 }
                 deliveries.put(i, new Delivery(trial.portion(), own.get().masses(), base));
             }
@@ -128,7 +129,11 @@ public final class SeriesComparison {
         List<Difference> all = new ArrayList<>();
         for (LineKey key : keys) {
             all.add(new Difference(
-                    all.size() + 1, from.lines().get(key), from.delivery(), to.lines().get(key), to.delivery()));
+                    all.size() + 1,
+                    from.lines().get(key),
+                    from.delivery(),
+                    to.lines().get(key),
+                    to.delivery()));
         }
         return List.copyOf(all);
     }
@@ -140,8 +145,8 @@ public final class SeriesComparison {
         Trial trial = plan.trial(Objects.requireNonNull(version, name));
         Delivery delivery = deliveries.get(plan.trials().indexOf(trial));
         if (delivery == null) {
-            throw new IllegalArgumentException(name + " is \"" + Excerpt.of(version)
-                    + "\", of which no batch was given: add what was made of it");
+            throw new IllegalArgumentException(
+                    name + " is \"" + Excerpt.of(version) + "\", of which no batch was given: add what was made of it");
         }
         return new Side(LineKey.lines(trial.formula()), delivery);
     }
@@ -282,8 +287,7 @@ public final class SeriesComparison {
             return sure == 0 ? Finding.NOT_SHOWN : sure == wanted ? Finding.SHOWN : Finding.OPPOSITE;
         }
 
-        private Amount<Dimensionless> told(
-                String question, Origin.Figure<Difference> figure) {
+        private Amount<Dimensionless> told(String question, Origin.Figure<Difference> figure) {
             Ratio fraction = figure.in(this, Reckoning.plain());
             return Delivery.percent(fraction).withWorking(asked -> Phrase.of(question, asked.name()), this, figure);
         }

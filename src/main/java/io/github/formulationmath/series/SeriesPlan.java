@@ -83,7 +83,8 @@ public final class SeriesPlan implements Explained {
      * @return from scratch, from a base, or some from a base
      */
     public Way way() {
-        boolean allFromBase = found.members().stream().allMatch(member -> member.portion().hasBase());
+        boolean allFromBase =
+                found.members().stream().allMatch(member -> member.portion().hasBase());
         if (found.pot().isEmpty()) {
             return Way.FROM_SCRATCH;
         }
@@ -158,7 +159,8 @@ public final class SeriesPlan implements Explained {
     private <V> V total(Reckoning<V> r) {
         List<V> parts = new ArrayList<>();
         found.pot()
-                .ifPresent(pot -> parts.add(r.given(BASE, pot.plan().batch().mass().canonical(), Source.user())));
+                .ifPresent(
+                        pot -> parts.add(r.given(BASE, pot.plan().batch().mass().canonical(), Source.user())));
         for (SeriesSearch.Member member : found.members()) {
             Subject subject = Subject.of(
                     Integer.toString(found.members().indexOf(member) + 1),

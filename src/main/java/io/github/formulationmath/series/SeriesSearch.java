@@ -81,7 +81,9 @@ final class SeriesSearch {
     }
 
     private boolean isWithinMost(Ratio total) {
-        return wanted.most().filter(most -> total.compareTo(most.canonical()) > 0).isEmpty();
+        return wanted.most()
+                .filter(most -> total.compareTo(most.canonical()) > 0)
+                .isEmpty();
     }
 
     /** All versions from one base. */
@@ -125,10 +127,7 @@ final class SeriesSearch {
 
     /** What stays in the vessel of the base, the sizes wanted, and the others by themselves. */
     private Ratio leastTotal(List<Integer> some) {
-        return wanted.left()
-                .canonical()
-                .plus(wanted.first().times(some.size()))
-                .plus(totalOfOthers(some));
+        return wanted.left().canonical().plus(wanted.first().times(some.size())).plus(totalOfOthers(some));
     }
 
     private Ratio totalOfOthers(List<Integer> some) {
@@ -194,9 +193,8 @@ final class SeriesSearch {
             Found best = null;
             while (isWithinMost(size.plus(beside))
                     && (bound == null || size.plus(beside).compareTo(bound) < 0)) {
-                Optional<WeighingPlan> plan = effort.spends()
-                        ? Portion.plan(formula, wanted.baseBench(), size)
-                        : Optional.empty();
+                Optional<WeighingPlan> plan =
+                        effort.spends() ? Portion.plan(formula, wanted.baseBench(), size) : Optional.empty();
                 if (plan.isEmpty() || isShortAnyway(plan.get())) {
                     break;
                 }
@@ -214,7 +212,8 @@ final class SeriesSearch {
         private Ratio beside(List<Ratio> sizes) {
             Ratio sum = others;
             for (int i = 0; i < sizes.size(); i++) {
-                sum = sum.plus(sizes.get(i).times(Ratio.ONE.minus(base.portions().get(i))));
+                sum = sum.plus(
+                        sizes.get(i).times(Ratio.ONE.minus(base.portions().get(i))));
             }
             return sum;
         }

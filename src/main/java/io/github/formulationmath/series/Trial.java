@@ -7,8 +7,8 @@ import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.PlannedLine;
-import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.ToleranceVerdict;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -133,8 +133,7 @@ public final class Trial implements Lines<Trial.Share> {
          */
         public Amount<Dimensionless> share() {
             return delivery.share(line)
-                    .withWorking(
-                            share -> Phrase.of("question.delivered-share", share.name()), this, Share::share);
+                    .withWorking(share -> Phrase.of("question.delivered-share", share.name()), this, Share::share);
         }
 
         private <V> V share(Reckoning<V> r) {

@@ -223,8 +223,9 @@ public final class TrialSeries {
 
     private String requireNamed(String ingredientName) {
         String name = SubstanceName.normalise(Objects.requireNonNull(ingredientName, "ingredientName"));
-        if (wanted.versions().stream().noneMatch(version -> version.lines().stream()
-                .anyMatch(line -> line.ingredient().normalName().equals(name)))) {
+        if (wanted.versions().stream()
+                .noneMatch(version -> version.lines().stream()
+                        .anyMatch(line -> line.ingredient().normalName().equals(name)))) {
             throw new IllegalArgumentException("ingredientName is " + Excerpt.of(ingredientName)
                     + ", which no version has: name it as the formulas do");
         }
@@ -282,20 +283,16 @@ public final class TrialSeries {
             return impossible();
         }
         List<Phrase> all = new ArrayList<>();
-        free.get().needs().forEach((name, need) -> Optional.ofNullable(
-                        wanted.stock().get(SubstanceName.normalise(name)))
-                .filter(there -> there.compareTo(need) < 0)
-                .ifPresent(there -> all.add(Phrase.of(
-                        "obstacle.stock",
-                        name,
-                        BalanceUnit.text(need),
-                        BalanceUnit.text(there)))));
+        free.get()
+                .needs()
+                .forEach((name, need) -> Optional.ofNullable(wanted.stock().get(SubstanceName.normalise(name)))
+                        .filter(there -> there.compareTo(need) < 0)
+                        .ifPresent(there -> all.add(
+                                Phrase.of("obstacle.stock", name, BalanceUnit.text(need), BalanceUnit.text(there)))));
         wanted.most()
                 .filter(most -> free.get().total().compareTo(most) > 0)
-                .ifPresent(most -> all.add(Phrase.of(
-                        "obstacle.total",
-                        BalanceUnit.text(free.get().total()),
-                        BalanceUnit.text(most))));
+                .ifPresent(most -> all.add(
+                        Phrase.of("obstacle.total", BalanceUnit.text(free.get().total()), BalanceUnit.text(most))));
         return all.isEmpty() ? List.of(Phrase.of("obstacle.together")) : List.copyOf(all);
     }
 
@@ -316,7 +313,9 @@ public final class TrialSeries {
 
     @Override
     public String toString() {
-        return Stream.of(wanted.versions().stream().map(Formula::name).toList().toString(), "each of at least " + wanted.least())
+        return Stream.of(
+                        wanted.versions().stream().map(Formula::name).toList().toString(),
+                        "each of at least " + wanted.least())
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("");
     }

@@ -40,7 +40,17 @@ record Wanted(
 
     Wanted in(Amount<Mass> newStep) {
         return new Wanted(
-                versions, least, tolerances, bench, baseBench, method, left, Optional.of(newStep), most, stock, keptOut);
+                versions,
+                least,
+                tolerances,
+                bench,
+                baseBench,
+                method,
+                left,
+                Optional.of(newStep),
+                most,
+                stock,
+                keptOut);
     }
 
     Wanted upTo(Optional<Amount<Mass>> newMost) {

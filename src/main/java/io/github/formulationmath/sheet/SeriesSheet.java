@@ -52,7 +52,9 @@ public final class SeriesSheet {
 
     private Document document() {
         Document document = Document.titled(words.say("sheet.series-title"), words.say("language"))
-                .fact(words.say("sheet.series-way"), words.say("way." + plan.way().name()))
+                .fact(
+                        words.say("sheet.series-way"),
+                        words.say("way." + plan.way().name()))
                 .fact(words.say("sheet.series-total"), SheetNumbers.amount(plan.total()))
                 .table(
                         List.of(
@@ -63,11 +65,14 @@ public final class SeriesSheet {
         if (base.isPresent()) {
             document = weighed(document.heading(words.say("sheet.series-base")), base.get())
                     .paragraph(words.say(
-                            "sheet.series-stir", SheetNumbers.amount(plan.leftOfBase().orElseThrow())));
+                            "sheet.series-stir",
+                            SheetNumbers.amount(plan.leftOfBase().orElseThrow())));
         }
         for (Trial trial : plan.trials()) {
             document = weighed(
-                            document.heading(words.say("sheet.series-trial", trial.formula().name())), trial.plan())
+                            document.heading(words.say(
+                                    "sheet.series-trial", trial.formula().name())),
+                            trial.plan())
                     .table(columns(), rows(trial));
         }
         return document.paragraph(words.say("sheet.series-guaranteed")).caution(words.say("sheet.caution"));

@@ -1,12 +1,11 @@
 package io.github.formulationmath.solution;
 
-import java.util.stream.Collectors;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Apportionment;
 import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
@@ -25,6 +24,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**

@@ -75,8 +75,11 @@ class DilutedBatchTest {
     @Test
     void the_steps_stand_on_the_sheet_before_the_phases() {
         DilutedBatch diluted = diluted("100 g", "10 %");
-        String sheet = BatchSheet.of(diluted, WeighingPlan.of(diluted.batch(), BALANCE)).print(Format.TEXT);
-        assertThat(sheet.indexOf("First: Colour 1 in 12\n")).isPositive().isLessThan(sheet.indexOf("First: Colour 1 in 156"));
+        String sheet = BatchSheet.of(diluted, WeighingPlan.of(diluted.batch(), BALANCE))
+                .print(Format.TEXT);
+        assertThat(sheet.indexOf("First: Colour 1 in 12\n"))
+                .isPositive()
+                .isLessThan(sheet.indexOf("First: Colour 1 in 156"));
         assertThat(sheet.indexOf("First: Colour 1 in 156")).isLessThan(sheet.indexOf("Phase water"));
         assertThat(sheet).containsPattern("1  Colour +3\\.2 g").containsPattern("4  Colour 1 in 156 +3\\.1 g");
         assertThatThrownBy(() -> BatchSheet.of(diluted, WeighingPlan.of(diluted.asWritten(), BALANCE)))
@@ -87,13 +90,18 @@ class DilutedBatchTest {
     @Test
     void what_is_taken_already_is_not_taken_again() {
         DilutedBatch diluted = diluted("500 g", "10 %");
-        assertThatThrownBy(() -> diluted.diluting(CREAM.line("Colour"), CREAM.line("Oil"), BALANCE, Tolerances.of("10 %")))
+        assertThatThrownBy(
+                        () -> diluted.diluting(CREAM.line("Colour"), CREAM.line("Oil"), BALANCE, Tolerances.of("10 %")))
                 .hasMessageContaining("take other lines");
-        assertThatThrownBy(() -> diluted.diluting(CREAM.line("Oil"), CREAM.line("Colour"), BALANCE, Tolerances.of("10 %")))
+        assertThatThrownBy(
+                        () -> diluted.diluting(CREAM.line("Oil"), CREAM.line("Colour"), BALANCE, Tolerances.of("10 %")))
                 .hasMessageContaining("take other lines");
-        assertThatThrownBy(() -> diluted.diluting(CREAM.line("Oil"), CREAM.line("Aqua"), BALANCE, Tolerances.of("10 %")))
+        assertThatThrownBy(
+                        () -> diluted.diluting(CREAM.line("Oil"), CREAM.line("Aqua"), BALANCE, Tolerances.of("10 %")))
                 .hasMessageContaining("no dilution helps");
-        assertThatThrownBy(() -> diluted.made(diluted.expected(WeighingPlan.of(diluted.batch(), BALANCE), WeighingMethod.TARE_EACH), List.of()))
+        assertThatThrownBy(() -> diluted.made(
+                        diluted.expected(WeighingPlan.of(diluted.batch(), BALANCE), WeighingMethod.TARE_EACH),
+                        List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -115,7 +123,8 @@ class DilutedBatchTest {
                 Rational strength = Rational.of(1, 1);
                 for (WeighingPlan step : stock.steps()) {
                     Rational begin = drawn(r, step.lines().get(0));
-                    strength = strength.multiply(begin.divide(begin.add(drawn(r, step.lines().get(1)))));
+                    strength = strength.multiply(
+                            begin.divide(begin.add(drawn(r, step.lines().get(1)))));
                 }
                 Rational aliquot = drawn(r, plan.lines().get(3));
                 Rational aqua = drawn(r, plan.lines().get(0));
@@ -124,14 +133,22 @@ class DilutedBatchTest {
                         .add(drawn(r, plan.lines().get(2)));
                 Rational colour = aliquot.multiply(strength);
                 Rational carrier = aqua.add(aliquot).subtract(colour);
-                requireInside(colour.divide(total), Made.shareBounds(expected.masses(), 3).lower().orElseThrow(), Made.shareBounds(expected.masses(), 3).upper().orElseThrow());
-                requireInside(carrier.divide(total), Made.shareBounds(expected.masses(), 0).lower().orElseThrow(), Made.shareBounds(expected.masses(), 0).upper().orElseThrow());
+                requireInside(
+                        colour.divide(total),
+                        Made.shareBounds(expected.masses(), 3).lower().orElseThrow(),
+                        Made.shareBounds(expected.masses(), 3).upper().orElseThrow());
+                requireInside(
+                        carrier.divide(total),
+                        Made.shareBounds(expected.masses(), 0).lower().orElseThrow(),
+                        Made.shareBounds(expected.masses(), 0).upper().orElseThrow());
                 // What is delivered keeps the tolerance that was asked for.
                 Rational exact = Rational.of(Integer.parseInt(mass.replace(" g", "")) * 2L, 10_000);
                 Rational off = colour.subtract(exact);
                 Rational allowed = exact.multiply(Rational.of(tolerance, 100));
                 assertThat(off.compare(allowed)).as(mass).isLessThanOrEqualTo(0);
-                assertThat(Rational.of(0, 1).subtract(off).compare(allowed)).as(mass).isLessThanOrEqualTo(0);
+                assertThat(Rational.of(0, 1).subtract(off).compare(allowed))
+                        .as(mass)
+                        .isLessThanOrEqualTo(0);
             }
         }
     }
@@ -159,7 +176,8 @@ class DilutedBatchTest {
     /** In grams: the reading with an error of up to a step, most often all of it. */
     private static Rational drawn(SplittableRandom r, PlannedLine line) {
         long tenths = line.reading().canonical().times(10).toLongExact();
-        long thousandths = r.nextInt(4) == 0 ? r.nextLong(-STEP * 1000L, STEP * 1000L + 1) : (r.nextBoolean() ? 1000 : -1000);
+        long thousandths =
+                r.nextInt(4) == 0 ? r.nextLong(-STEP * 1000L, STEP * 1000L + 1) : (r.nextBoolean() ? 1000 : -1000);
         return Rational.of(tenths * 1000 + thousandths, 10_000);
     }
 
@@ -170,6 +188,8 @@ class DilutedBatchTest {
 
     /** Read from its text, as numerator and denominator. */
     private static Rational rational(Ratio bound) {
-        return new Rational(new BigInteger(bound.numerator().toString()), new BigInteger(bound.denominator().toString()));
+        return new Rational(
+                new BigInteger(bound.numerator().toString()),
+                new BigInteger(bound.denominator().toString()));
     }
 }

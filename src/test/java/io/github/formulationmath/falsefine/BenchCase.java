@@ -147,7 +147,8 @@ record BenchCase(
         long batch = dice.between(10L, 5000L) * 100;
         long[] readings = new long[lines];
         for (int i = 0; i < lines; i++) {
-            Exact steps = target(parts, i, batch).over(Exact.of(places.get(at[i]).step()));
+            Exact steps =
+                    target(parts, i, batch).over(Exact.of(places.get(at[i]).step()));
             if (steps.times(2).minus(Exact.of(1)).over(Exact.of(2)).isWhole()) {
                 return null;
             }
@@ -163,8 +164,7 @@ record BenchCase(
             }
         }
         long added = dice.between(1, 100) * places.get(at[line]).step();
-        BenchCase asked =
-                new BenchCase(places, parts, at, batch, readings, event, line, other, added, new long[lines]);
+        BenchCase asked = new BenchCase(places, parts, at, batch, readings, event, line, other, added, new long[lines]);
         Arrays.setAll(asked.truth, i -> drawn(dice, asked.end(i, false), asked.end(i, true)));
         return asked;
     }

@@ -106,8 +106,7 @@ final class BenchJudge {
     static Balance balance(BenchCase asked, int index) {
         Place place = asked.places().get(index);
         ErrorModel model = ErrorModel.readabilityOnly()
-                .withResidue(
-                        Amount.mass(BenchCase.text(place.least())), Amount.mass(BenchCase.text(place.most())));
+                .withResidue(Amount.mass(BenchCase.text(place.least())), Amount.mass(BenchCase.text(place.most())));
         if (place.linearity() > 0) {
             String half = BenchCase.text(place.linearity());
             model = place.ofIndication()
@@ -127,8 +126,8 @@ final class BenchJudge {
             taken.add(elsewhere ? reading.on(balance(asked, asked.other())) : reading);
         }
         Readings readings = Readings.of(plan, WeighingMethod.TARE_EACH, taken);
-        LineAddition more = LineAddition.of(
-                plan.formula().lines().get(asked.line()), Amount.mass(BenchCase.text(asked.added())));
+        LineAddition more =
+                LineAddition.of(plan.formula().lines().get(asked.line()), Amount.mass(BenchCase.text(asked.added())));
         return switch (asked.event()) {
             case PLANNED, WRITTEN, ELSEWHERE -> MadeBatch.of(readings);
             case ADDED -> MadeBatch.of(readings).plus(List.of(more));

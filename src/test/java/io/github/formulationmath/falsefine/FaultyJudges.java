@@ -1,11 +1,11 @@
 package io.github.formulationmath.falsefine;
 
-import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.falsefine.Corners.Way;
 import io.github.formulationmath.falsefine.LimitCase.Asked;
 import io.github.formulationmath.falsefine.MadeCase.Event;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.math.BigInteger;
 import java.util.Set;
 

@@ -34,7 +34,8 @@ class TwentyQuestionsTest {
             }
         }
         for (Fence fence : page.in("jshell")) {
-            int question = (int) headings.stream().filter(line -> line < fence.firstLine()).count();
+            int question = (int)
+                    headings.stream().filter(line -> line < fence.firstLine()).count();
             if (question > 0) {
                 questions.get(question - 1).add(fence);
             }
@@ -70,7 +71,9 @@ class TwentyQuestionsTest {
                 assertThat(line.startsWith("|  Exception") ? "" : line)
                         .as(page.at(block))
                         .doesNotContainPattern(BARE_FRACTION);
-                assertThat(line.contains(" ... ") && !isOfAVariable(line)).as(line).isFalse();
+                assertThat(line.contains(" ... ") && !isOfAVariable(line))
+                        .as(line)
+                        .isFalse();
             }
         }
     }

@@ -7,7 +7,6 @@ import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.choice.BalanceAssignment;
 import io.github.formulationmath.formula.Formula;
-
 import io.github.formulationmath.packing.PriceList;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
@@ -88,7 +87,9 @@ class JsonBenchesTest {
     @Test
     void plans_benches_stations_and_prices_come_back_equal() {
         comesBack(Json.plans(), PLAN);
-        comesBack(Json.plans(), WeighingPlan.of(Batch.of(CREAM, BatchSize.ofPacks(3, "1 oz")), Balance.of("0.05 oz", "5 lb")));
+        comesBack(
+                Json.plans(),
+                WeighingPlan.of(Batch.of(CREAM, BatchSize.ofPacks(3, "1 oz")), Balance.of("0.05 oz", "5 lb")));
         comesBack(Json.benches(), PLAN.bench());
         comesBack(Json.benches(), Bench.of(Balance.of("0.1 g", "2 kg")).withProductDensity("0.97 g/mL"));
         comesBack(Json.stations(), STATIONS);

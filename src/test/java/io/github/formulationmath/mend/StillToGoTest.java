@@ -99,11 +99,13 @@ class StillToGoTest {
             DisplayedAdditions least = still.smallest();
             assertThat(least.isWithin()).isTrue();
             for (LineAddition addition : least.additions()) {
-                tenths[addition.line().index()] += addition.mass().canonical().times(10).toLongExact();
+                tenths[addition.line().index()] +=
+                        addition.mass().canonical().times(10).toLongExact();
             }
             long total = java.util.Arrays.stream(tenths).sum();
             for (int i = 0; i < 6; i++) {
-                assertThat(Math.abs(tenths[i] * 100 - percent[i] * total) * 100).isLessThanOrEqualTo(6 * percent[i] * total);
+                assertThat(Math.abs(tenths[i] * 100 - percent[i] * total) * 100)
+                        .isLessThanOrEqualTo(6 * percent[i] * total);
             }
             MadeBatch after = least.after();
             assertThat(after.mass().canonical()).isEqualTo(Ratio.of(total, 10));

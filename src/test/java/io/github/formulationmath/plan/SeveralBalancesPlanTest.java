@@ -51,9 +51,13 @@ class SeveralBalancesPlanTest {
     @Test
     void each_line_has_the_digits_of_its_display_and_the_sheet_says_where() {
         WeighingPlan plan = plan("250 g", Closure.INDEPENDENT, POT, POT, BOAT, BOAT);
-        assertThat(plan.lines()).extracting(line -> line.reading().toString()).containsExactly("205 g", "30 g", "12.5 g", "2.25 g");
+        assertThat(plan.lines())
+                .extracting(line -> line.reading().toString())
+                .containsExactly("205 g", "30 g", "12.5 g", "2.25 g");
         assertThat(plan.difference()).hasToString("-0.25 g");
-        plan.lines().forEach(line -> WorkingAssertions.assertSelfChecking(line.reading().working()));
+        plan.lines()
+                .forEach(line ->
+                        WorkingAssertions.assertSelfChecking(line.reading().working()));
         WorkingAssertions.assertSelfChecking(plan.total().working());
         String sheet = BatchSheet.of(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH), Tolerances.of("5 %"))
                 .print(Format.TEXT);
@@ -88,7 +92,8 @@ class SeveralBalancesPlanTest {
                 .hasMessageContaining("Glycerin");
         assertThat(plan("250 g", Closure.INDEPENDENT, POT, POT, BOAT, BOAT).notConsidered())
                 .extracting(Object::toString)
-                .containsExactly("the volume of boat is not considered for Preservative: the density of the ingredient is not known");
+                .containsExactly(
+                        "the volume of boat is not considered for Preservative: the density of the ingredient is not known");
     }
 
     @Test
@@ -97,7 +102,8 @@ class SeveralBalancesPlanTest {
         assertThatThrownBy(() -> plan("100 g", Closure.INDEPENDENT, POT, POT, other, BOAT))
                 .hasMessageContaining("a batch is made in one vessel");
         assertThatThrownBy(() -> plan("100 g", Closure.INDEPENDENT, POT, BOAT)).hasMessageContaining("4 lines");
-        WeighingStation twin = WeighingStation.fromBoat(Balance.of("0.1 g", "1 kg").named("pocket"), Vessel.of("boat", "2 g"));
+        WeighingStation twin =
+                WeighingStation.fromBoat(Balance.of("0.1 g", "1 kg").named("pocket"), Vessel.of("boat", "2 g"));
         assertThatThrownBy(() -> plan("100 g", Closure.INDEPENDENT, POT, POT, BOAT, twin))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("pocket");
@@ -124,9 +130,10 @@ class SeveralBalancesPlanTest {
                 step[i] = onBench ? milligrams(bench.readability()) : steps[r.nextInt(7)];
                 parts[i] = i == 0 ? 0 : r.nextLong(1, 1500);
                 left -= parts[i];
-                places.add(onBench
-                        ? WeighingStation.inVessel(bench, Vessel.none())
-                        : WeighingStation.fromBoat(balance(step[i], "place " + i), Vessel.of("boat", "1 g")));
+                places.add(
+                        onBench
+                                ? WeighingStation.inVessel(bench, Vessel.none())
+                                : WeighingStation.fromBoat(balance(step[i], "place " + i), Vessel.of("boat", "1 g")));
                 if (i == 0) {
                     builder.quantitySufficient("Line 0");
                 } else {
@@ -161,7 +168,8 @@ class SeveralBalancesPlanTest {
     }
 
     private static Balance balance(long milligrams, String name) {
-        return Balance.of(Amount.grams(Ratio.of(milligrams, 1000)), Amount.mass("10 kg")).named(name);
+        return Balance.of(Amount.grams(Ratio.of(milligrams, 1000)), Amount.mass("10 kg"))
+                .named(name);
     }
 
     private static long milligrams(Amount<javax.measure.quantity.Mass> mass) {

@@ -73,14 +73,16 @@ class MendingOnItsOwnBalanceTest {
             for (boolean line : fine) {
                 stations.add(line && onTwo ? boat : bench.station());
             }
-            Batch batch = Batch.of(formula, BatchSize.ofMass(grams(Arrays.stream(read).sum())));
+            Batch batch =
+                    Batch.of(formula, BatchSize.ofMass(grams(Arrays.stream(read).sum())));
             WeighingPlan plan = WeighingPlan.of(batch, bench, stations);
             List<Reading> readings = new ArrayList<>();
             for (int i = 0; i < read.length; i++) {
                 readings.add(Reading.of(formula.lines().get(i), grams(read[i])));
             }
             MadeBatch made = MadeBatch.of(Readings.of(plan, WeighingMethod.TARE_EACH, readings));
-            return Correction.smallest(made, CorrectionRules.within(Tolerances.of(MassFraction.of(Ratio.of(permille, 1000)))))
+            return Correction.smallest(
+                            made, CorrectionRules.within(Tolerances.of(MassFraction.of(Ratio.of(permille, 1000)))))
                     .onDisplay();
         }
 
@@ -161,7 +163,8 @@ class MendingOnItsOwnBalanceTest {
             assertThat(keeps(parts, after, permille)).as("seed %d", seed).isEqualTo(advised.isWithin());
             long total = Arrays.stream(more).sum();
             long least = leastByEnumeration(parts, put, permille);
-            // Nothing to do, or exact additions that do not fit: the nearest are shown, and not called more than they are.
+            // Nothing to do, or exact additions that do not fit: the nearest are shown, and not called more than they
+            // are.
             switch (advised.quality()) {
                 case SMALLEST -> assertThat(least).as("seed %d", seed).isEqualTo(total);
                 case NONE_WITHIN -> assertThat(least).as("seed %d", seed).isEqualTo(-1);
@@ -184,7 +187,8 @@ class MendingOnItsOwnBalanceTest {
         WeighingStation boat = WeighingStation.fromBoat(
                 Balance.of("0.05 g", "200 g")
                         .named("fine")
-                        .withErrors(ErrorModel.readabilityOnly().withResidue(Amount.mass("0 g"), Amount.mass("0.04 g"))),
+                        .withErrors(
+                                ErrorModel.readabilityOnly().withResidue(Amount.mass("0 g"), Amount.mass("0.04 g"))),
                 Vessel.of("boat", "1 g"));
         WeighingPlan plan = WeighingPlan.of(
                 Batch.of(formula, BatchSize.ofMass("5 g")), bench, List.of(bench.station(), boat, boat));

@@ -93,10 +93,13 @@ class TwoBatchesOfOneVersionTest {
                             read[bit / 3][bit % 3] + ((corner >> bit & 1) == 1 ? error[bit % 3] : -error[bit % 3]);
                 }
                 for (int i = 0; i < 3; i++) {
-                    Rational percent = share(true_[1], i).subtract(share(true_[0], i)).multiply(Rational.of(100, 1));
+                    Rational percent =
+                            share(true_[1], i).subtract(share(true_[0], i)).multiply(Rational.of(100, 1));
                     var bounds = comparison.lines().get(i).bounds().orElseThrow();
-                    assertThat(percent.compare(rational(bounds.least().exactValue()))).isGreaterThanOrEqualTo(0);
-                    assertThat(percent.compare(rational(bounds.greatest().exactValue()))).isLessThanOrEqualTo(0);
+                    assertThat(percent.compare(rational(bounds.least().exactValue())))
+                            .isGreaterThanOrEqualTo(0);
+                    assertThat(percent.compare(rational(bounds.greatest().exactValue())))
+                            .isLessThanOrEqualTo(0);
                 }
             }
         }

@@ -159,12 +159,19 @@ final class DeliveryBoundsTest {
                 assertThat(difference.bounds().least()).as(about).isGreaterThanOrEqualTo(low);
                 assertThat(difference.bounds().greatest()).as(about).isLessThanOrEqualTo(high);
                 tighter += difference.bounds().least().compareTo(low) > 0 ? 1 : 0;
-                assertThat(one.contains(plan.trials().get(0).line(difference.name()).share())).as(about).isTrue();
-                assertThat(difference.bounds().contains(difference.made())).as(about).isTrue();
+                assertThat(one.contains(
+                                plan.trials().get(0).line(difference.name()).share()))
+                        .as(about)
+                        .isTrue();
+                assertThat(difference.bounds().contains(difference.made()))
+                        .as(about)
+                        .isTrue();
             }
         }
         assertThat(tried).isPositive();
-        assertThat(tighter).as("differences whose base is common are surer than two shares").isPositive();
+        assertThat(tighter)
+                .as("differences whose base is common are surer than two shares")
+                .isPositive();
     }
 
     private static void widen(Fraction[] ends, int at, Fraction value) {
@@ -190,12 +197,18 @@ final class DeliveryBoundsTest {
         List<SeriesComparison.Difference> lines = SeriesComparison.of(plan).between("version 0", "version 1");
         double[][] ends = new double[lines.size()][6];
         for (int i = 0; i < lines.size(); i++) {
-            Interval<Amount<Dimensionless>> one = plan.trials().get(0).line(lines.get(i).name()).bounds();
-            Interval<Amount<Dimensionless>> two = plan.trials().get(1).line(lines.get(i).name()).bounds();
+            Interval<Amount<Dimensionless>> one =
+                    plan.trials().get(0).line(lines.get(i).name()).bounds();
+            Interval<Amount<Dimensionless>> two =
+                    plan.trials().get(1).line(lines.get(i).name()).bounds();
             Interval<Amount<Dimensionless>> difference = lines.get(i).bounds();
             ends[i] = new double[] {
-                end(one.least()), end(one.greatest()), end(two.least()), end(two.greatest()),
-                end(difference.least()), end(difference.greatest())
+                end(one.least()),
+                end(one.greatest()),
+                end(two.least()),
+                end(two.greatest()),
+                end(difference.least()),
+                end(difference.greatest())
             };
         }
         int outside = 0;

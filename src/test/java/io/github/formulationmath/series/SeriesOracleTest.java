@@ -22,7 +22,8 @@ final class SeriesOracleTest {
     private static TrialSeries series(SeriesOracle oracle) {
         List<Formula> versions = new ArrayList<>();
         for (int[] shares : oracle.percent) {
-            FormulaBuilder builder = Formula.inPercent("version " + versions.size()).quantitySufficient("line 0");
+            FormulaBuilder builder =
+                    Formula.inPercent("version " + versions.size()).quantitySufficient("line 0");
             for (int i = 1; i < shares.length; i++) {
                 if (shares[i] > 0) {
                     builder.line("line " + i, shares[i] + " %");
@@ -31,8 +32,7 @@ final class SeriesOracleTest {
             versions.add(builder.build());
         }
         Balance balance = Balance.of("1 g", oracle.capacity + " g");
-        TrialSeries series = TrialSeries.of(
-                        versions, Bench.of(balance), oracle.least + " g", oracle.tolerance + " %")
+        TrialSeries series = TrialSeries.of(versions, Bench.of(balance), oracle.least + " g", oracle.tolerance + " %")
                 .inStepsOf(oracle.step + " g")
                 .withLeftInVessel(oracle.left + " g");
         for (int i = 0; i < oracle.stock.length; i++) {
@@ -83,10 +83,10 @@ final class SeriesOracleTest {
             SeriesOracle.Best pure = SeriesOracle.less(scratch, base);
             SeriesOracle.Best best = SeriesOracle.less(pure, split);
             boolean isSplit = best != null && (pure == null || best.isLess(pure));
-            assertThat(total(ways, SeriesPlan.Way.SPLIT))
+            assertThat(total(ways, SeriesPlan.Way.SPLIT)).as(about).isEqualTo(isSplit ? grams(best) : Optional.empty());
+            assertThat(series.best().map(plan -> plan.total().canonical()))
                     .as(about)
-                    .isEqualTo(isSplit ? grams(best) : Optional.empty());
-            assertThat(series.best().map(plan -> plan.total().canonical())).as(about).isEqualTo(grams(best));
+                    .isEqualTo(grams(best));
             assertThat(series.obstacles().isEmpty()).as(about).isEqualTo(best != null);
             assertThat(ways).as(about).allMatch(SeriesPlan::isLeast);
             counted[best == null ? 0 : isSplit ? 3 : best.onBase() == 0 ? 1 : 2]++;

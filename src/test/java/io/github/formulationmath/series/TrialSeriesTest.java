@@ -50,7 +50,10 @@ final class TrialSeriesTest {
             version("More scent", "3 %", "0.6 %"));
 
     private static SeriesPlan way(TrialSeries series, SeriesPlan.Way way) {
-        return series.ways().stream().filter(plan -> plan.way() == way).findFirst().orElseThrow();
+        return series.ways().stream()
+                .filter(plan -> plan.way() == way)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Amount<javax.measure.quantity.Mass> grams(String number) {
@@ -81,8 +84,9 @@ final class TrialSeriesTest {
         }
         Ratio needs = plan.needs().values().stream().map(Amount::canonical).reduce(Ratio.ZERO, Ratio::plus);
         assertThat(needs).isEqualTo(readings);
-        assertThat(plan.needs().keySet()).containsExactlyElementsOf(
-                FIVE.get(0).lines().stream().map(line -> line.name()).toList());
+        assertThat(plan.needs().keySet())
+                .containsExactlyElementsOf(
+                        FIVE.get(0).lines().stream().map(line -> line.name()).toList());
         assertThat(plan.leftOfBase().orElseThrow().signum()).isPositive();
         assertThat(plan.total().working().document().print(Format.TEXT)).contains("S = B + M_1 − b_1");
     }
@@ -93,17 +97,26 @@ final class TrialSeriesTest {
         for (Trial trial : plan.trials()) {
             Ratio sum = Ratio.ZERO;
             for (Trial.Share share : trial.lines()) {
-                assertThat(share.bounds().contains(share.share())).as("%s", share).isTrue();
-                Ratio off = share.share().canonical().minus(share.line().fraction()).abs();
+                assertThat(share.bounds().contains(share.share()))
+                        .as("%s", share)
+                        .isTrue();
+                Ratio off =
+                        share.share().canonical().minus(share.line().fraction()).abs();
                 assertThat(off).isLessThanOrEqualTo(share.line().fraction().times(Ratio.of(5, 100)));
                 sum = sum.plus(share.share().canonical());
             }
             assertThat(sum).isEqualTo(Ratio.ONE);
         }
-        assertThat(plan.trial("plain").line("Parfum").share().working().document().print(Format.TEXT))
+        assertThat(plan.trial("plain")
+                        .line("Parfum")
+                        .share()
+                        .working()
+                        .document()
+                        .print(Format.TEXT))
                 .contains("s_6 = φ_6 · P / T");
         assertThat(plan.trial("Plain").line("Parfum").bounds().greatest())
-                .isEqualByComparingTo(plan.trial("Plain").line("Parfum").bounds().greatest());
+                .isEqualByComparingTo(
+                        plan.trial("Plain").line("Parfum").bounds().greatest());
     }
 
     @Test
@@ -138,8 +151,8 @@ final class TrialSeriesTest {
         SeriesPlan two = way(series.withBaseOn(Bench.of(fine)), SeriesPlan.Way.FROM_BASE);
         assertThat(two.base().orElseThrow().bench().balance()).isEqualTo(fine);
         assertThat(two.total()).isLessThanOrEqualTo(free.total());
-        SeriesPlan closed = way(
-                TrialSeries.of(FIVE, COARSE.closing(Closure.CLOSED), "20 g", "5 %"), SeriesPlan.Way.FROM_BASE);
+        SeriesPlan closed =
+                way(TrialSeries.of(FIVE, COARSE.closing(Closure.CLOSED), "20 g", "5 %"), SeriesPlan.Way.FROM_BASE);
         assertThat(closed.trials()).allMatch(trial -> trial.plan().closes());
         assertThat(series.by(WeighingMethod.CUMULATIVE).best().orElseThrow().method())
                 .isEqualTo(WeighingMethod.CUMULATIVE);
@@ -151,8 +164,9 @@ final class TrialSeriesTest {
         assertThat(series.best()).isEmpty();
         assertThat(series.obstacles()).hasSize(2);
         assertThat(series.obstacles().get(0).toString())
-                .isEqualTo("Plain: at no size that the balance and the vessel take do its shares keep their tolerance in"
-                        + " steps of 1 g; Parfum is the smallest line. Take a finer balance or a wider tolerance.");
+                .isEqualTo(
+                        "Plain: at no size that the balance and the vessel take do its shares keep their tolerance in"
+                                + " steps of 1 g; Parfum is the smallest line. Take a finer balance or a wider tolerance.");
     }
 
     @Test
@@ -163,11 +177,13 @@ final class TrialSeriesTest {
                 .hasMessageStartingWith("versions has two called \"Plain\"");
         assertThatThrownBy(() -> TrialSeries.of(FIVE, COARSE.closing(Closure.QS_TAKES_REST), "20 g", "5 %"))
                 .hasMessageStartingWith("bench closes by QS_TAKES_REST");
-        assertThatThrownBy(() -> TrialSeries.of(FIVE, COARSE, "0 g", "5 %"))
-                .hasMessageStartingWith("least is 0 g");
+        assertThatThrownBy(() -> TrialSeries.of(FIVE, COARSE, "0 g", "5 %")).hasMessageStartingWith("least is 0 g");
         assertThatThrownBy(() -> TrialSeries.of(FIVE, COARSE, "20 g", "5 %").by(WeighingMethod.FROM_BOAT))
                 .hasMessageStartingWith("method is FROM_BOAT");
-        assertThatThrownBy(() -> TrialSeries.of(FIVE, COARSE, "20 g", "5 %").best().orElseThrow().trial("Plan"))
+        assertThatThrownBy(() -> TrialSeries.of(FIVE, COARSE, "20 g", "5 %")
+                        .best()
+                        .orElseThrow()
+                        .trial("Plan"))
                 .hasMessageStartingWith("versionName is \"Plan\", which is none of the versions: they are Plain, ");
     }
 
@@ -176,8 +192,8 @@ final class TrialSeriesTest {
         List<Reading> readings = new ArrayList<>();
         for (PlannedLine line : plan.lines()) {
             Ratio steps = line.divisions().plus(Ratio.of(off.getOrDefault(line.name(), 0)));
-            readings.add(Reading.of(
-                    line.line(), plan.bench().balance().readability().times(steps)));
+            readings.add(
+                    Reading.of(line.line(), plan.bench().balance().readability().times(steps)));
         }
         return MadeBatch.of(Readings.of(plan, WeighingMethod.TARE_EACH, readings));
     }
@@ -192,12 +208,18 @@ final class TrialSeriesTest {
         List<SeriesComparison.Difference> lines = comparison.between("Plain", "Richer");
         assertThat(lines.stream().map(SeriesComparison.Difference::name).toList())
                 .containsExactly(
-                        "Aqua", "Glycerin", "Avena Sativa Kernel Oil", "Glyceryl Stearate SE", "Phenoxyethanol", "Parfum");
+                        "Aqua",
+                        "Glycerin",
+                        "Avena Sativa Kernel Oil",
+                        "Glyceryl Stearate SE",
+                        "Phenoxyethanol",
+                        "Parfum");
         assertThat(lines.get(1).finding()).isEqualTo(SeriesComparison.Finding.SHOWN);
         assertThat(lines.get(1).onPurpose().exactValue()).isEqualTo(Ratio.of(2));
         assertThat(lines.get(2).finding()).isEqualTo(SeriesComparison.Finding.BY_WEIGHING);
         assertThat(lines.get(2).byWeighing().signum()).isNegative();
-        assertThat(lines.get(2).toString()).startsWith("Avena Sativa Kernel Oil: alike on purpose, but weighed differently");
+        assertThat(lines.get(2).toString())
+                .startsWith("Avena Sativa Kernel Oil: alike on purpose, but weighed differently");
         assertThat(lines.get(5).finding()).isEqualTo(SeriesComparison.Finding.ALIKE);
         for (SeriesComparison.Difference line : lines) {
             assertThat(line.made().minus(line.onPurpose())).isEqualByComparingTo(line.byWeighing());
@@ -205,7 +227,8 @@ final class TrialSeriesTest {
         }
         // told from the other side everything is the other way round
         List<SeriesComparison.Difference> back = comparison.between("Richer", "Plain");
-        assertThat(back.get(1).bounds().least()).isEqualByComparingTo(lines.get(1).bounds().greatest().unaryMinus());
+        assertThat(back.get(1).bounds().least())
+                .isEqualByComparingTo(lines.get(1).bounds().greatest().unaryMinus());
         assertThat(new HashSet<>(SeriesComparison.of(plan).between("Plain", "Plain").stream()
                         .map(SeriesComparison.Difference::finding)
                         .toList()))
@@ -214,9 +237,19 @@ final class TrialSeriesTest {
 
     @Test
     void a_wrong_way_and_a_hidden_difference_are_told() {
-        Formula a = Formula.inPercent("A").quantitySufficient("Aqua").line("Glycerin", "10 %").build();
-        Formula b = Formula.inPercent("B").quantitySufficient("Aqua").line("Glycerin", "10.2 %").build();
-        Formula c = Formula.inPercent("C").quantitySufficient("Aqua").line("Glycerin", "20 %").line("Xanthan Gum", "5 %").build();
+        Formula a = Formula.inPercent("A")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "10 %")
+                .build();
+        Formula b = Formula.inPercent("B")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "10.2 %")
+                .build();
+        Formula c = Formula.inPercent("C")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "20 %")
+                .line("Xanthan Gum", "5 %")
+                .build();
         TrialSeries series = TrialSeries.of(List.of(a, b, c), Bench.of(Balance.of("1 g", "600 g")), "100 g", "5 %");
         SeriesPlan plan = way(series, SeriesPlan.Way.FROM_SCRATCH);
         SeriesComparison planned = SeriesComparison.of(plan);
@@ -228,7 +261,10 @@ final class TrialSeriesTest {
         assertThat(planned.between("C", "A").get(2).onPurpose().exactValue()).isEqualTo(Ratio.of(-5));
         MadeBatch much = made(plan.trial("A").plan(), Map.of("Glycerin", 15));
         MadeBatch little = made(plan.trial("C").plan(), Map.of("Glycerin", -8));
-        assertThat(SeriesComparison.of(plan, List.of(much, little)).between("A", "C").get(1).finding())
+        assertThat(SeriesComparison.of(plan, List.of(much, little))
+                        .between("A", "C")
+                        .get(1)
+                        .finding())
                 .isEqualTo(SeriesComparison.Finding.OPPOSITE);
     }
 
@@ -244,7 +280,8 @@ final class TrialSeriesTest {
                 .hasMessage("made has 1 trials of this series: two are needed to compare them");
         assertThatThrownBy(() -> SeriesComparison.of(plan, List.of(base, first, first, second)))
                 .hasMessage("made has Plain twice: say which of the two is to be compared");
-        MadeBatch other = made(WeighingPlan.of(plan.trial("Plain").plan().batch(), COARSE.closing(Closure.CLOSED)), Map.of());
+        MadeBatch other =
+                made(WeighingPlan.of(plan.trial("Plain").plan().batch(), COARSE.closing(Closure.CLOSED)), Map.of());
         assertThatThrownBy(() -> SeriesComparison.of(plan, List.of(base, first, second, other)))
                 .hasMessageContaining("of which only 3 were made after a plan of this series");
         SeriesComparison two = SeriesComparison.of(plan, List.of(base, first, second));

@@ -44,8 +44,8 @@ class SizesBetweenTest {
     @Test
     void every_size_that_passes_is_listed_and_no_other() {
         Bench bench = Bench.of(Balance.of("0.1 g", "450 g"));
-        BatchConstraints asked =
-                BatchConstraints.of(Criterion.roundingWithin(Tolerances.of("5 %"))).inStepsOf("10 g");
+        BatchConstraints asked = BatchConstraints.of(Criterion.roundingWithin(Tolerances.of("5 %")))
+                .inStepsOf("10 g");
         List<String> expected = new ArrayList<>();
         for (int grams = 50; grams <= 450; grams += 10) {
             if (passes(grams)) {
@@ -56,7 +56,8 @@ class SizesBetweenTest {
                 .extracting(Object::toString)
                 .containsExactlyElementsOf(expected);
         // The sizes alone do not look at what the bench carries.
-        assertThat(BatchWindow.of(cream(), bench, asked).sizes().between("460 g", "500 g")).hasSize(5);
+        assertThat(BatchWindow.of(cream(), bench, asked).sizes().between("460 g", "500 g"))
+                .hasSize(5);
     }
 
     @Test
