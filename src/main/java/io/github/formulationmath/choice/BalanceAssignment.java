@@ -5,6 +5,7 @@ import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.Bench;
@@ -479,7 +480,7 @@ public final class BalanceAssignment implements Weighed {
         @Override
         public String toString() {
             return line.name() + ": " + addition().reading() + " on " + place(station()) + ", off by at most "
-                    + UPWARDS.apply(relativeError().exactValue()) + " %";
+                    + NumberText.percent(UPWARDS.apply(relativeError().canonical()));
         }
     }
 }

@@ -40,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A stock is made in one step, or in two where one step would make more stock than batch.
  *
- * <p>Example: {@code DilutedBatch.of(batch).diluting(colour, oil, balance, Tolerances.of("5 %")).stocks()}.
+ * <p>Example: {@code DilutedBatch.of(batch).diluting(line, oil, balance, Tolerances.of("0.5 %")).stocks()}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -94,7 +94,7 @@ public final class DilutedBatch implements Serializable {
 
     private void requireFree(int place, int giver) {
         for (StockMixture stock : stocks) {
-            if (stock.line() == place || stock.line() == giver || stock.carrier() == place) {
+            if (stock.line().index() == place || stock.line().index() == giver || stock.carrier().index() == place) {
                 String name = asWritten.formula().lines().get(place).name();
                 throw new IllegalArgumentException("line is " + Excerpt.of(name) + ", diluted in "
                         + Excerpt.of(asWritten.formula().lines().get(giver).name())
@@ -111,11 +111,15 @@ public final class DilutedBatch implements Serializable {
             Ratio begin = plan.substance().canonical();
             boolean absurd = begin.times(plan.factor()).compareTo(batch.mass().canonical()) > 0;
             Optional<StockMixture> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
-            return two.orElseGet(() -> StockMixture.of(batch, place, giver, balance, List.of(plan.factor()), begin));
+            return two.orElseGet(() -> StockMixture.of(batch, written(place), written(giver), balance, List.of(plan.factor()), begin));
         }
         return inTwoSteps(place, giver, balance, tolerances)
                 .orElseThrow(() -> new IllegalArgumentException("line is " + Excerpt.of(line.name())
                         + ", which no dilution helps: " + ((Predilution.None) one).reason()));
+    }
+
+    private FormulaLine written(int place) {
+        return asWritten.formula().lines().get(place);
     }
 
     /** The smallest of two like steps; of more parts in a step there are none at a bench. */
@@ -139,7 +143,7 @@ public final class DilutedBatch implements Serializable {
                 Ratio d = balance.readability().canonical();
                 Ratio begin = aliquot.dividedBy(d).toWhole(RoundingMode.CEILING).times(d);
                 if (isCarried(balance, begin.times(parts + 1L))) {
-                    StockMixture stock = StockMixture.of(batch, place, giver, balance, factors, begin);
+                    StockMixture stock = StockMixture.of(batch, written(place), written(giver), balance, factors, begin);
                     if (delivered(stock, aliquot, exact, balance).compareTo(allowed) <= 0) {
                         return Optional.of(stock);
                     }
@@ -168,7 +172,7 @@ public final class DilutedBatch implements Serializable {
     private DilutedBatch with(StockMixture stock) {
         Ratio moved = batch.formula()
                 .lines()
-                .get(stock.line())
+                .get(stock.line().index())
                 .fraction()
                 .times(stock.parts().minus(Ratio.ONE));
         Ingredient diluted = stock.ingredient(batch);
@@ -176,12 +180,12 @@ public final class DilutedBatch implements Serializable {
         for (Phase phase : batch.formula().phases()) {
             builder.phase(phase.name());
             for (FormulaLine line : phase.lines()) {
-                if (line.index() == stock.line()) {
+                if (line.index() == stock.line().index()) {
                     builder.line(diluted, MassFraction.of(line.fraction().times(stock.parts())));
                 } else if (line.isQuantitySufficient()) {
                     builder.quantitySufficient(line.ingredient());
                 } else {
-                    Ratio less = line.index() == stock.carrier() ? moved : Ratio.ZERO;
+                    Ratio less = line.index() == stock.carrier().index() ? moved : Ratio.ZERO;
                     builder.line(
                             line.ingredient(), MassFraction.of(line.fraction().minus(less)));
                 }
@@ -272,7 +276,7 @@ public final class DilutedBatch implements Serializable {
         List<String> said = new ArrayList<>(List.of(asWritten.toString()));
         for (StockMixture stock : stocks) {
             said.add(stock.toString());
-            said.add("then " + changed(stock.line()) + ", and " + changed(stock.carrier()));
+            said.add("then " + changed(stock.line().index()) + ", and " + changed(stock.carrier().index()));
         }
         return String.join("\n", said);
     }

@@ -217,18 +217,21 @@ public abstract sealed class BatchWindow {
     }
 
     /**
-     * The single sizes of a range that can be made: those of {@link Sizes#between} that the bench carries and holds.
+     * The whole multiples of a step in a range that can be made: those of {@link Sizes#within(String, String, String)} that
+     * the bench carries and holds.
      *
-     * <p>Example: {@code BatchWindow.of(formula, bench, BatchConstraints.of(criterion).inStepsOf("10 g")).between("50 g",
-     * "500 g")}.
+     * <p>Example: {@code BatchWindow.of(formula, bench, constraints).within("50 g", "500 g", "10 g")}.
      *
      * @param least the smallest batch wanted, for example {@code "50 g"}
      * @param greatest the largest
-     * @return the sizes in ascending order; an unmodifiable list
-     * @throws IllegalArgumentException as {@link Sizes#between}
+     * @param step the step, for example {@code "10 g"}
+     * @return the sizes in ascending order, both ends counted in; an unmodifiable list
+     * @throws IllegalArgumentException as {@link Sizes#within(String, String, String)}
      */
-    public final List<Amount<Mass>> between(String least, String greatest) {
-        return sizes().between(least, greatest).stream().filter(this::contains).toList();
+    public final List<Amount<Mass>> within(String least, String greatest, String step) {
+        return sizes().within(least, greatest, step).stream()
+                .filter(this::contains)
+                .toList();
     }
 
     final WindowSearch search() {

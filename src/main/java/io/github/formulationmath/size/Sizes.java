@@ -164,17 +164,6 @@ public final class Sizes {
     }
 
     /**
-     * The sizes that are whole multiples of a step too, the step as text.
-     *
-     * @param step the step, for example {@code "10 g"}
-     * @return those in both
-     * @throws IllegalArgumentException if the text is no mass, or not above 0
-     */
-    public Sizes inStepsOf(String step) {
-        return inStepsOf(Amount.mass(Objects.requireNonNull(step, "step")));
-    }
-
-    /**
      * The same sizes, with a limit of one's own for each search.
      *
      * @param newEffort how much work each question may take
@@ -343,33 +332,6 @@ public final class Sizes {
     }
 
     /**
-     * The single sizes of a range that pass, where sizes stand apart: in steps, or where readings must come out even.
-     *
-     * <p>Example: {@code sizes.inStepsOf("10 g").between("50 g", "500 g")}.
-     *
-     * @param least the smallest batch wanted, for example {@code "50 g"}
-     * @param greatest the largest
-     * @return the sizes in ascending order, both ends counted in; an unmodifiable list
-     * @throws IllegalArgumentException if a text is no mass, or sizes do not stand apart there, but pass all the way from
-     *     one to another
-     * @throws SearchLimitException as {@link #within}
-     */
-    public List<Amount<Mass>> between(String least, String greatest) {
-        Amount<Mass> from = Amount.mass(Objects.requireNonNull(least, "least"));
-        Amount<Mass> to = Amount.mass(Objects.requireNonNull(greatest, "greatest"));
-        List<Interval<Amount<Mass>>> found = within(Interval.of(from, to));
-        for (Interval<Amount<Mass>> each : found) {
-            if (each.least().compareTo(each.greatest()) < 0) {
-                throw new IllegalArgumentException("between " + Excerpt.of(from) + " and " + Excerpt.of(to)
-                        + " every size from " + Excerpt.of(each.least()) + " to " + Excerpt.of(each.greatest())
-                        + " passes, more than a list can hold: say in which steps, inStepsOf(\"10 g\"), or ask for"
-                        + " the ranges, within(interval)");
-            }
-        }
-        return found.stream().map(Interval::least).toList();
-    }
-
-    /**
      * The sizes of a range that pass.
      *
      * @param range from one batch mass to another, the latter above 0
@@ -408,9 +370,10 @@ public final class Sizes {
      *     #MOST_ISLANDS} steps
      */
     public List<Amount<Mass>> within(String least, String greatest, String step) {
-        Amount<Mass> every = Amount.requirePositive("step", Amount.mass(step));
-        Amount<Mass> first = Amount.requireNotNegative("least", Amount.mass(least));
-        Interval<Amount<Mass>> range = Interval.of(first, Amount.mass(greatest));
+        Amount<Mass> first = Amount.requireNotNegative("least", Amount.mass(Objects.requireNonNull(least, "least")));
+        Interval<Amount<Mass>> range =
+                Interval.of(first, Amount.mass(Objects.requireNonNull(greatest, "greatest")));
+        Amount<Mass> every = Amount.requirePositive("step", Amount.mass(Objects.requireNonNull(step, "step")));
         Ratio from = range.least().ratioTo(every).ceil().max(Ratio.ONE);
         Ratio to = range.greatest().ratioTo(every).floor();
         if (to.minus(from).compareTo(Ratio.of(MOST_ISLANDS)) >= 0) {

@@ -14,7 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Passing sizes between two ends in steps, against every multiple of the step tried in whole numbers. */
-class SizesBetweenTest {
+class SizesInStepsTest {
 
     /** In tenths of a percent; the first line is the rest. */
     private static final int[] SHARES = {763, 50, 3, 120, 50, 9, 5};
@@ -52,22 +52,12 @@ class SizesBetweenTest {
                 expected.add(grams + " g");
             }
         }
-        assertThat(BatchWindow.of(cream(), bench, asked).between("50 g", "500 g"))
+        assertThat(BatchWindow.of(cream(), bench, asked).within("50 g", "500 g", "10 g"))
                 .extracting(Object::toString)
                 .containsExactlyElementsOf(expected);
         // The sizes alone do not look at what the bench carries.
-        assertThat(BatchWindow.of(cream(), bench, asked).sizes().between("460 g", "500 g"))
+        assertThat(BatchWindow.of(cream(), bench, asked).sizes().within("460 g", "500 g", "10 g"))
                 .hasSize(5);
-    }
-
-    @Test
-    void ranges_are_not_listed() {
-        Sizes sizes = Criterion.roundingWithin(Tolerances.of("5 %")).on(cream(), Bench.of(Balance.of("0.1 g", "2 kg")));
-        assertThatThrownBy(() -> sizes.between("50 g", "500 g"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("inStepsOf(\"10 g\")");
-        assertThat(sizes.inStepsOf("100 g").between("50 g", "500 g")).hasSize(5);
-        assertThatThrownBy(() -> sizes.inStepsOf("0 g")).hasMessageContaining("step");
     }
 
     @Test
