@@ -94,7 +94,9 @@ public final class DilutedBatch implements Serializable {
 
     private void requireFree(int place, int giver) {
         for (StockMixture stock : stocks) {
-            if (stock.line().index() == place || stock.line().index() == giver || stock.carrier().index() == place) {
+            if (stock.line().index() == place
+                    || stock.line().index() == giver
+                    || stock.carrier().index() == place) {
                 String name = asWritten.formula().lines().get(place).name();
                 throw new IllegalArgumentException("line is " + Excerpt.of(name) + ", diluted in "
                         + Excerpt.of(asWritten.formula().lines().get(giver).name())
@@ -111,7 +113,8 @@ public final class DilutedBatch implements Serializable {
             Ratio begin = plan.substance().canonical();
             boolean absurd = begin.times(plan.factor()).compareTo(batch.mass().canonical()) > 0;
             Optional<StockMixture> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
-            return two.orElseGet(() -> StockMixture.of(batch, written(place), written(giver), balance, List.of(plan.factor()), begin));
+            return two.orElseGet(() ->
+                    StockMixture.of(batch, written(place), written(giver), balance, List.of(plan.factor()), begin));
         }
         return inTwoSteps(place, giver, balance, tolerances)
                 .orElseThrow(() -> new IllegalArgumentException("line is " + Excerpt.of(line.name())
@@ -143,7 +146,8 @@ public final class DilutedBatch implements Serializable {
                 Ratio d = balance.readability().canonical();
                 Ratio begin = aliquot.dividedBy(d).toWhole(RoundingMode.CEILING).times(d);
                 if (isCarried(balance, begin.times(parts + 1L))) {
-                    StockMixture stock = StockMixture.of(batch, written(place), written(giver), balance, factors, begin);
+                    StockMixture stock =
+                            StockMixture.of(batch, written(place), written(giver), balance, factors, begin);
                     if (delivered(stock, aliquot, exact, balance).compareTo(allowed) <= 0) {
                         return Optional.of(stock);
                     }
@@ -276,7 +280,8 @@ public final class DilutedBatch implements Serializable {
         List<String> said = new ArrayList<>(List.of(asWritten.toString()));
         for (StockMixture stock : stocks) {
             said.add(stock.toString());
-            said.add("then " + changed(stock.line().index()) + ", and " + changed(stock.carrier().index()));
+            said.add("then " + changed(stock.line().index()) + ", and "
+                    + changed(stock.carrier().index()));
         }
         return String.join("\n", said);
     }

@@ -61,7 +61,8 @@ public record StockMixture(FormulaLine line, FormulaLine carrier, List<Ratio> fa
     }
 
     /** The stock of which each step begins with so many grams. */
-    static StockMixture of(Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, List<Ratio> factors, Ratio begin) {
+    static StockMixture of(
+            Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, List<Ratio> factors, Ratio begin) {
         Ingredient diluent = batch.formula().lines().get(carrier.index()).ingredient();
         Ingredient substance = batch.formula().lines().get(line.index()).ingredient();
         Ingredient before = substance;
