@@ -69,3 +69,6 @@ void sheet(LyeCalculation lye) {
 
 /** Prints the sheet of a series of trials. */
 void sheet(SeriesPlan plan) { System.out.print(SeriesSheet.of(plan).print(Format.TEXT)); }
+
+/** A plan on the balance at hand. */
+WeighingPlan plan(Formula formula, String mass) { return WeighingPlan.of(Batch.of(formula, BatchSize.ofMass(mass)), balance); }

@@ -254,12 +254,14 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
                 others.add(sameSteps ? divisions : r.product(divisions, readability(r, i)));
             }
         }
-        V total = total(r, taker);
-        V rest = total;
-        if (!others.isEmpty() && sameSteps) {
-            rest = r.difference(total, r.sum(others));
-        } else if (!others.isEmpty()) {
-            V grams = r.difference(r.product(total, readability(r, taker)), r.sum(others));
+        V rest;
+        if (others.isEmpty()) {
+            rest = total(r, taker);
+        } else if (sameSteps) {
+            rest = r.difference(total(r, taker), r.sum(others));
+        } else {
+            // Rounded once: a batch rounded to this display first could be off by a whole step of it.
+            V grams = r.difference(r.known(batch), r.sum(others));
             rest = r.rounded(r.quotient(grams, readability(r, taker)), NEAREST);
         }
         requireSomething(r.number(rest), taker);

@@ -9,6 +9,7 @@ import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -110,6 +111,20 @@ public final class AmountFormat implements Serializable {
      */
     public Amount<Volume> parseVolume(String text) {
         return parse(text, Measured.VOLUME, "volume, such as mL or US fl oz", List.of("12.5 mL", "1 3/4 US fl oz"));
+    }
+
+    /**
+     * What a text that should be a mass is, if it is a volume; so that a refusal can say what helps.
+     *
+     * @param text number and unit, perhaps of volume, with a decimal point
+     * @return the volume; empty if it is none
+     */
+    public static Optional<Amount<Volume>> volumeIn(String text) {
+        try {
+            return Optional.of(Amount.volume(text));
+        } catch (NumberTextException e) {
+            return Optional.empty();
+        }
     }
 
     /**

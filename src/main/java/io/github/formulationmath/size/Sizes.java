@@ -365,7 +365,7 @@ public final class Sizes {
     /**
      * The whole multiples of a step that pass in a range, both ends included: sizes that one would choose.
      *
-     * <p>Example: {@code sizes.within("50 g", "500 g", "10 g")}.
+     * <p>Example: {@code Criterion.oneDivision().on(formula, bench).within("50 g", "500 g", "10 g")}.
      *
      * @param least the least size looked at, at least 0, for example {@code "50 g"}
      * @param greatest the greatest size looked at, for example {@code "500 g"}
@@ -375,9 +375,9 @@ public final class Sizes {
      *     #MOST_ISLANDS} steps
      */
     public List<Amount<Mass>> within(String least, String greatest, String step) {
-        Amount<Mass> every = Amount.requirePositive("step", Amount.mass(step));
-        Amount<Mass> first = Amount.requireNotNegative("least", Amount.mass(least));
-        Interval<Amount<Mass>> range = Interval.of(first, Amount.mass(greatest));
+        Amount<Mass> first = Amount.requireNotNegative("least", Amount.mass(Objects.requireNonNull(least, "least")));
+        Interval<Amount<Mass>> range = Interval.of(first, Amount.mass(Objects.requireNonNull(greatest, "greatest")));
+        Amount<Mass> every = Amount.requirePositive("step", Amount.mass(Objects.requireNonNull(step, "step")));
         Ratio from = range.least().ratioTo(every).ceil().max(Ratio.ONE);
         Ratio to = range.greatest().ratioTo(every).floor();
         if (to.minus(from).compareTo(Ratio.of(MOST_ISLANDS)) >= 0) {

@@ -5,6 +5,7 @@ import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
@@ -133,6 +134,22 @@ public final class StrengthBlend {
             masses = Collections.unmodifiableMap(new LinkedHashMap<>(masses));
             Objects.requireNonNull(strength, "strength");
             Objects.requireNonNull(cost, "cost");
+        }
+
+        @Override
+        public String toString() {
+            String poured = masses.entrySet().stream()
+                    .map(each -> NumberText.exact(
+                                    each.getValue().exactValue(),
+                                    each.getValue().symbol()) + " " + each.getKey())
+                    .collect(Collectors.joining(", "));
+            return poured + ": "
+                    + NumberText.percent(
+                            strength.least().fraction(),
+                            Bounds.closed(
+                                    strength.least().fraction(),
+                                    strength.greatest().fraction()))
+                    + cost.map(price -> ", " + price).orElse("");
         }
     }
 
