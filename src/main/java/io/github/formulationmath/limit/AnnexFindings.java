@@ -72,7 +72,13 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
         Uncounted.Why why =
                 found.naming() == Naming.MAY_BE ? Uncounted.Why.MAY_BE_PROHIBITED : Uncounted.Why.PROHIBITED_UNLESS;
         OmittedEntry printed = new OmittedEntry(
-                "II", entry.number(), entry.printed(), entry.letsThrough(), entry.names(), entry.casNumbers());
+                "II",
+                entry.number(),
+                entry.printed(),
+                entry.letsThrough(),
+                entry.names(),
+                entry.casNumbers(),
+                EntryText.NONE);
         findings.add(new Uncounted(substance, why, List.of(), List.of(printed)));
     }
 
@@ -103,8 +109,8 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                     List.of()));
         }
         if (!found.unlisted().isEmpty()) {
-            OmittedEntry unlisted =
-                    new OmittedEntry("IV", "", String.join(", ", found.unlisted()), "", List.of(), List.of());
+            OmittedEntry unlisted = new OmittedEntry(
+                    "IV", "", String.join(", ", found.unlisted()), "", List.of(), List.of(), EntryText.NONE);
             findings.add(new Uncounted(substance, Uncounted.Why.COLORANT_UNLISTED, List.of(), List.of(unlisted)));
         }
     }
