@@ -2,7 +2,6 @@ package io.github.formulationmath.annex;
 
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -37,11 +36,11 @@ final class AnnexFiles {
                 .toList();
     }
 
-    static List<Reading> readings() {
+    static List<WordReading> readings() {
         return read("prohibited-readings.csv", READINGS).rows().stream()
-                .map(row -> new Reading(
+                .map(row -> new WordReading(
                         row.required("ref_no"),
-                        row.choice("match", List.of(Reading.Match.values()), Reading.Match::code),
+                        row.choice("match", List.of(WordReading.Match.values()), WordReading.Match::code),
                         Spelling.of(row.required("text"))))
                 .toList();
     }
@@ -52,7 +51,7 @@ final class AnnexFiles {
                 .toList();
     }
 
-    private static CsvTable read(String part, CsvFormat format) {
+    private static CsvFormat.Table read(String part, CsvFormat format) {
         try (InputStream in = Objects.requireNonNull(
                 AnnexFiles.class.getResourceAsStream(FOLDER + part), "a list is missing from the jar")) {
             return format.read(part, in);

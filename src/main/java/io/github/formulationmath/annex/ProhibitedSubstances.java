@@ -157,7 +157,7 @@ public final class ProhibitedSubstances {
     }
 
     private static void byReading(String name, Map<ProhibitedEntry, Naming> found) {
-        for (Reading reading : Readings.BY_WORD) {
+        for (WordReading reading : Readings.BY_WORD) {
             if (reading.isIn(name)) {
                 ProhibitedEntry entry = Objects.requireNonNull(Entries.BY_NUMBER.get(reading.entry()));
                 if (!isExcepted(entry, name)) {
@@ -179,11 +179,12 @@ public final class ProhibitedSubstances {
 
     /** Read when first asked for. */
     private static final class Readings {
-        static final List<Reading> ALL = AnnexFiles.readings();
-        static final List<Reading> EXCEPT = of(Reading.Match.EXCEPT);
-        static final List<Reading> BY_WORD = of(Reading.Match.WORD, Reading.Match.PART, Reading.Match.START);
+        static final List<WordReading> ALL = AnnexFiles.readings();
+        static final List<WordReading> EXCEPT = of(WordReading.Match.EXCEPT);
+        static final List<WordReading> BY_WORD =
+                of(WordReading.Match.WORD, WordReading.Match.PART, WordReading.Match.START);
 
-        private static List<Reading> of(Reading.Match... matches) {
+        private static List<WordReading> of(WordReading.Match... matches) {
             return ALL.stream()
                     .filter(reading -> List.of(matches).contains(reading.match()))
                     .toList();
@@ -211,11 +212,11 @@ public final class ProhibitedSubstances {
                 Naming listed = entry.isGroup() && naming == Naming.NAMED ? Naming.MAY_BE : naming;
                 entry.listed().forEach(name -> put(all, Spelling.of(name), entry, listed));
             }
-            for (Reading reading : Readings.of(Reading.Match.NAME)) {
+            for (WordReading reading : Readings.of(WordReading.Match.NAME)) {
                 ProhibitedEntry entry = Objects.requireNonNull(BY_NUMBER.get(reading.entry()));
                 put(all, reading.text(), entry, naming(entry));
             }
-            for (Reading reading : Readings.of(Reading.Match.MAYBE)) {
+            for (WordReading reading : Readings.of(WordReading.Match.MAYBE)) {
                 Objects.requireNonNull(all.get(reading.text()), reading.text())
                         .replaceAll((entry, naming) -> entry.number().equals(reading.entry()) ? Naming.MAY_BE : naming);
             }

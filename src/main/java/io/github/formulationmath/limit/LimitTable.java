@@ -4,7 +4,6 @@ import io.github.formulationmath.annex.Colorants;
 import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.reckoning.Phrase;
@@ -373,7 +372,7 @@ public final class LimitTable implements Serializable {
             }
         }
 
-        private static CsvTable part(String part, CsvFormat format) throws IOException {
+        private static CsvFormat.Table part(String part, CsvFormat format) throws IOException {
             String file = "eu-1223-2009-2024-02" + part + ".csv";
             try (InputStream in = Objects.requireNonNull(
                     LimitTable.class.getResourceAsStream(file), "the bundled table is missing from the jar")) {
