@@ -19,11 +19,11 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * Writes the tables of Annexes II and IV from the raw exports, by rule; run from the top of the project, see
+ * Writes the tables of Annexes II and IV from the raw exports, by rule; see
  * docs/limits-in-the-jar.md. What it writes is compared with the raw exports by tests that share no code with it. What a
  * rule cannot know stands in the file of readings, which is written by hand.
  */
-public final class AnnexTranscription {
+final class AnnexTranscription {
 
     static final Path FOLDER = Path.of("shared/limits");
     static final String DAY = "2024-02-25";
@@ -75,21 +75,23 @@ public final class AnnexTranscription {
 
     private AnnexTranscription() {}
 
-    /**
-     * Writes the files.
-     *
-     * @param arguments none
-     * @throws IOException if a file cannot be read or written
-     */
-    public static void main(String[] arguments) throws IOException {
-        write("prohibited.csv", prohibited());
-        write("colorants.csv", colorants());
-        write("omitted.csv", omitted());
-        write("omitted-substances.csv", omittedNames());
+    /** All that is written by rule, by the end of the name of its file. */
+    static Map<String, List<String>> all() throws IOException {
+        return Map.of(
+                "prohibited.csv", prohibited(),
+                "colorants.csv", colorants(),
+                "omitted.csv", omitted(),
+                "omitted-substances.csv", omittedNames());
     }
 
-    private static void write(String name, List<String> lines) throws IOException {
-        Files.write(FOLDER.resolve(NAME + name), lines, StandardCharsets.UTF_8);
+    static Path file(String name) {
+        return FOLDER.resolve(NAME + name);
+    }
+
+    static void write(Map<String, List<String>> files) throws IOException {
+        for (Map.Entry<String, List<String>> one : files.entrySet()) {
+            Files.write(file(one.getKey()), one.getValue(), StandardCharsets.UTF_8);
+        }
     }
 
     static List<CSVRecord> raw(String annex) throws IOException {
@@ -334,8 +336,9 @@ public final class AnnexTranscription {
     private static List<String> omitted() throws IOException {
         List<String> lines = comments("omitted.csv");
         lines.add("annex,ref_no,substance_group,reason,scope_as_printed,limit_as_printed,conditions,warning_text");
+        Map<String, List<CSVRecord>> exports = new LinkedHashMap<>();
         for (CSVRecord row : rows("omitted.csv")) {
-            CSVRecord raw = raw(row);
+            CSVRecord raw = raw(row, exports);
             lines.add(line(
                     row.get(0),
                     row.get(1),
@@ -354,11 +357,12 @@ public final class AnnexTranscription {
         List<String> lines = comments("omitted-substances.csv");
         lines.add("annex,ref_no,substance_group,name,cas_number");
         List<CSVRecord> known = rows("omitted-substances.csv");
+        Map<String, List<CSVRecord>> exports = new LinkedHashMap<>();
         for (CSVRecord row : rows("omitted.csv")) {
             if (row.get(3).equals("moved or deleted")) {
                 continue;
             }
-            CSVRecord raw = raw(row);
+            CSVRecord raw = raw(row, exports);
             Map<String, String> names = new LinkedHashMap<>();
             known.stream()
                     .filter(name ->
@@ -401,23 +405,24 @@ public final class AnnexTranscription {
     }
 
     private static List<String> comments(String name) throws IOException {
-        return Files.readAllLines(FOLDER.resolve(NAME + name)).stream()
+        return Files.readAllLines(file(name)).stream()
                 .filter(text -> text.startsWith("#"))
                 .collect(Collectors.toCollection(ArrayList::new));
     }
 
     private static List<CSVRecord> rows(String name) throws IOException {
-        try (CSVParser parser = CSVFormat.RFC4180
-                .builder()
-                .setCommentMarker('#')
-                .get()
-                .parse(Files.newBufferedReader(FOLDER.resolve(NAME + name)))) {
+        try (CSVParser parser =
+                CSVFormat.RFC4180.builder().setCommentMarker('#').get().parse(Files.newBufferedReader(file(name)))) {
             return parser.stream().skip(1).toList();
         }
     }
 
-    private static CSVRecord raw(CSVRecord omitted) throws IOException {
-        return raw(omitted.get(0)).stream()
+    private static CSVRecord raw(CSVRecord omitted, Map<String, List<CSVRecord>> exports) throws IOException {
+        String annex = omitted.get(0);
+        if (!exports.containsKey(annex)) {
+            exports.put(annex, raw(annex));
+        }
+        return exports.getOrDefault(annex, List.of()).stream()
                 .filter(row ->
                         row.get(0).equals(omitted.get(1)) && text(row.get(1)).equals(omitted.get(2)))
                 .findFirst()
