@@ -51,7 +51,8 @@ final class LimitCheck {
     private void countLine(FormulaLine line) {
         String ownName = line.ingredient().normalName();
         boolean namedAmongParts = false;
-        Iterator<SubstanceShare> substances = formula.composition().sharesIn(line).iterator();
+        Iterator<SubstanceShare> substances =
+                formula.composition().sharesIn(line).iterator();
         for (MassFraction strength : line.ingredient().parts().values()) {
             SubstanceShare one = substances.next();
             Substance substance = one.substance();
