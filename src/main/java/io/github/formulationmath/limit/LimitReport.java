@@ -439,7 +439,7 @@ public final class LimitReport {
         /** Cheap, and telling enough. */
         @Override
         public int hashCode() {
-            return substance.hashCode() * 31 + why.ordinal();
+            return substance.hashCode() * 31 + why.name().hashCode();
         }
 
         /**
