@@ -207,6 +207,26 @@ public final class Document {
     }
 
     /**
+     * Asks in words alone, with a box to tick at each answer; {@link #choice} gives the answers to choose from.
+     *
+     * @param text what is asked; empty if that stands above
+     * @return the longer document
+     */
+    public Document question(String text) {
+        return with(new Block.Question(null, text, List.of()));
+    }
+
+    /**
+     * Ruled lines to write on by hand, 8 mm apart on paper.
+     *
+     * @param labels for each line the words that it begins with; empty for none
+     * @return the longer document
+     */
+    public Document writingLines(List<String> labels) {
+        return with(new Block.Lines(labels));
+    }
+
+    /**
      * An answer to the question before it.
      *
      * @param answer the answer

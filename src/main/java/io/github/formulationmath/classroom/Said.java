@@ -1,0 +1,26 @@
+package io.github.formulationmath.classroom;
+
+import io.github.formulationmath.reckoning.Style;
+import java.util.List;
+
+/**
+ * Words of an exercise with the names and numbers put in.
+ *
+ * @param key the key into the wording
+ * @param parts what stands for {0}, {1}, …
+ */
+record Said(String key, List<Part> parts) {
+
+    Said {
+        parts = List.copyOf(parts);
+    }
+
+    static Said of(String key, Part... parts) {
+        return new Said(key, List.of(parts));
+    }
+
+    String in(Style style) {
+        return style.wording()
+                .say(key, parts.stream().map(part -> part.in(style)).toArray(String[]::new));
+    }
+}
