@@ -71,8 +71,12 @@ final class BalanceTopics {
         }
         Rounding digits = Rounding.toMultipleOf(line.step()).with(ties);
         Ratio mass = line.mass();
-        Ratio wholePercent = Rounding.toMultipleOf(Ratio.of(1, 100)).with(RoundingMode.HALF_UP).apply(line.share());
-        Ratio tenth = Rounding.toMultipleOf(Ratio.of(1, 10)).with(RoundingMode.HALF_UP).apply(mass);
+        Ratio wholePercent = Rounding.toMultipleOf(Ratio.of(1, 100))
+                .with(RoundingMode.HALF_UP)
+                .apply(line.share());
+        Ratio tenth = Rounding.toMultipleOf(Ratio.of(1, 10))
+                .with(RoundingMode.HALF_UP)
+                .apply(mass);
         RoundingMode otherTie = ties == RoundingMode.HALF_EVEN ? RoundingMode.HALF_UP : RoundingMode.HALF_EVEN;
         Draft draft = new Draft(Topic.ROUNDING, "", digits, line.parts()).atMost(line.batch());
         if (line.isTie()) {
@@ -87,7 +91,9 @@ final class BalanceTopics {
                 .slip("percent-rounded-first", wholePercent.times(line.batch()))
                 .slip("percent-as-grams", line.share().times(100))
                 .slipOfRounding("steps-as-grams", digits.apply(mass).dividedBy(line.step()))
-                .check(Part.grams(digits.apply(mass).minus(mass).abs()), Part.grams(line.step().dividedBy(2)));
+                .check(
+                        Part.grams(digits.apply(mass).minus(mass).abs()),
+                        Part.grams(line.step().dividedBy(2)));
         return draft.answeredBy(Kind.MASS, line.inBatch().line(line.name()).mass());
     }
 
@@ -104,6 +110,7 @@ final class BalanceTopics {
         Draft draft = new Draft(
                 Topic.RELATIVE_ERROR, "", Rounding.toMultipleOf(PERCENT_PLACE).with(ties), line.parts());
         draft.slip("of-the-reading", off.dividedBy(reading))
+                .slip("of-the-batch", off.dividedBy(line.batch()))
                 .slip("of-the-step", off.dividedBy(line.step()))
                 .slip("step-instead-of-error", line.step().dividedBy(mass))
                 .slip("worst-instead-of-real", line.step().dividedBy(2).dividedBy(mass))
@@ -158,9 +165,7 @@ final class BalanceTopics {
                 .slipOfRounding("rounded-down", exact.floor())
                 .check(Part.grams(inThatBatch));
         MinimumBatch found = MinimumBatch.of(
-                RecipeTopics.cream(names, w),
-                Balance.of("0.1 g", "5 kg"),
-                Criterion.leastNetMass(Amount.grams(least)));
+                RecipeTopics.cream(names, w), Balance.of("0.1 g", "5 kg"), Criterion.leastNetMass(Amount.grams(least)));
         return draft.answeredBy(Kind.MASS, ((MinimumBatch.Found) found).smallest());
     }
 }

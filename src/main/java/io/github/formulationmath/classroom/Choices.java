@@ -118,7 +118,6 @@ final class Choices {
         }
         Ratio mean = sum.dividedBy(set.size() + 1L);
         Ratio mine = mean.minus(right).abs();
-        return set.stream()
-                .allMatch(slip -> mean.minus(slip.value()).abs().compareTo(mine) > 0);
+        return set.stream().allMatch(slip -> mean.minus(slip.value()).abs().compareTo(mine) > 0);
     }
 }

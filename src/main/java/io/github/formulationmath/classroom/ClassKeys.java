@@ -23,8 +23,7 @@ final class ClassKeys {
     }
 
     Document of(int learner, List<Exercise> exercises) {
-        Document document = Document.titled(
-                        words.say("class.key", number(learner), set.title()), words.say("language"))
+        Document document = Document.titled(words.say("class.key", number(learner), set.title()), words.say("language"))
                 .paragraph(set.learners().get(learner - 1) + " " + rounding(set, words));
         for (int i = 0; i < exercises.size(); i++) {
             document = exercise(document, i + 1, exercises.get(i));

@@ -25,6 +25,8 @@ final class ClassPages {
     /** An exercise with more steps gets a line more. */
     private static final int MANY_POINTS = 3;
 
+    private static final String GAP = "\u00A0\u00A0 ";
+
     private final ClassSet set;
     private final Style style;
     private final Wording words;
@@ -78,13 +80,11 @@ final class ClassPages {
         String name = set.learners().get(learner - 1);
         String number = number(learner);
         String place = words.say("class.page", number(page), number(pages));
-        String written = name.isBlank()
-                ? words.say("class.name-to-write", number)
-                : words.say("class.name", number, name);
+        String written =
+                name.isBlank() ? words.say("class.name-to-write", number) : words.say("class.name", number, name);
         return page > 1
-                ? written + " \u2003 " + place
-                : written + " \u2003 " + place + " \u2003 "
-                        + words.say("class.points", number(set.allPoints()));
+                ? written + GAP + place
+                : written + GAP + place + GAP + words.say("class.points", number(set.allPoints()));
     }
 
     private String number(int number) {

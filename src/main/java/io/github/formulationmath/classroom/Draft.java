@@ -27,6 +27,7 @@ final class Draft {
     private final List<Ratio> givens;
     private Ratio most = Ratio.of(1_000_000);
     private @Nullable Working working;
+    private @Nullable Ratio byPrint;
     private Said check = Said.of("");
     private Said checked = Said.of("");
 
@@ -54,6 +55,17 @@ final class Draft {
             place = place.dividedBy(10);
         }
         return place;
+    }
+
+    /** What the numbers lead to as they are printed: an exercise in which that is another answer is not set. */
+    Draft leadingTo(Ratio exact) {
+        byPrint = digits.apply(exact);
+        return this;
+    }
+
+    /** Whether somebody who works with the printed numbers comes to an answer. */
+    boolean leadsTo(Ratio answer) {
+        return byPrint == null || byPrint.equals(answer);
     }
 
     /** What a look at the exercise rules out: more than there is of everything. */
@@ -119,12 +131,11 @@ final class Draft {
 
     /** The number asked for: its working, and the step that brings it to the digits asked for. */
     Draft answeredBy(Kind kind, Explained exact) {
-        Symbol shown =
-                switch (kind) {
-                    case VOLUME -> VOLUME;
-                    case SHARE -> SHARE;
-                    default -> MASS;
-                };
+        Symbol shown = switch (kind) {
+            case VOLUME -> VOLUME;
+            case SHARE -> SHARE;
+            default -> MASS;
+        };
         working = Working.of(
                 Phrase.of("question.class-exercise"), r -> r.named(shown, r.rounded(r.known(exact), digits)));
         return this;

@@ -42,7 +42,7 @@ public final class Exercise {
             Draft draft = topic.draw(draw, ties);
             Step answer = (Step) draft.working().answer();
             List<Slip> wrong = Choices.of(draft, answer.value(), draw);
-            if (answer.value().signum() > 0 && wrong.size() == Choices.WRONG) {
+            if (answer.value().signum() > 0 && draft.leadsTo(answer.value()) && wrong.size() == Choices.WRONG) {
                 return inOrder(draft, answer, draw.some(Choices.WRONG, wrong), draw.between(0, Choices.WRONG));
             }
         }

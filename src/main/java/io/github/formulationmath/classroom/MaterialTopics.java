@@ -81,14 +81,18 @@ final class MaterialTopics {
                         toMass ? amount.dividedBy(other) : amount.times(other),
                         Part.name(names.get(1)))
                 .slip("mean-density", by(toMass, amount, mine.plus(other).dividedBy(2)))
-                .slip("difference-to-water-the-wrong-way", by(toMass, amount, Ratio.of(2).minus(mine)))
+                .slip(
+                        "difference-to-water-the-wrong-way",
+                        by(toMass, amount, Ratio.of(2).minus(mine)))
                 .slip("density-twice", by(toMass, amount, mine.times(mine)))
                 .check(Part.of(toMass ? right.dividedBy(amount) : amount.dividedBy(right), "g/mL"));
         return toMass
                 ? draft.answeredBy(
                         Kind.MASS,
                         Batch.of(
-                                        Formula.inParts(names.get(0)).line(names.get(0), "1").build(),
+                                        Formula.inParts(names.get(0))
+                                                .line(names.get(0), "1")
+                                                .build(),
                                         BatchSize.ofVolume(amount + " mL", mine + " g/mL"))
                                 .mass())
                 : draft.answeredBy(Kind.VOLUME, new Volume(amount, mine));
@@ -112,8 +116,7 @@ final class MaterialTopics {
 
         @Override
         public Origin origin() {
-            return Origin.of(
-                    owner -> Phrase.of("question.class-exercise"), in(Reckoning.plain()), this, Volume::in);
+            return Origin.of(owner -> Phrase.of("question.class-exercise"), in(Reckoning.plain()), this, Volume::in);
         }
     }
 
@@ -164,8 +167,7 @@ final class MaterialTopics {
 
         @Override
         public Origin origin() {
-            return Origin.of(
-                    owner -> Phrase.of("question.class-exercise"), in(Reckoning.plain()), this, Strength::in);
+            return Origin.of(owner -> Phrase.of("question.class-exercise"), in(Reckoning.plain()), this, Strength::in);
         }
     }
 
@@ -184,7 +186,9 @@ final class MaterialTopics {
                 .slip("ounces-left-out", pounds.times(pound))
                 .slip("pounds-left-out", ounces.times(ounce))
                 .slip("metric-pound", pounds.times(500).plus(ounces.times(ounce)))
-                .slip("fluid-ounces", pounds.times(16).plus(ounces).times(FormulationUnits.factorOf(FormulationUnits.US_FLUID_OUNCE)))
+                .slip(
+                        "fluid-ounces",
+                        pounds.times(16).plus(ounces).times(FormulationUnits.factorOf(FormulationUnits.US_FLUID_OUNCE)))
                 .slip("pound-counted-as-an-ounce", pounds.plus(ounces).times(ounce))
                 .check(
                         Part.grams(digits.apply(pounds.times(pound))),
@@ -221,11 +225,13 @@ final class MaterialTopics {
         Ratio strong = draw.multiple(8, 19, 20);
         Ratio wanted = draw.multiple(4, 34, 100);
         Ratio made = draw.multiple(22, 98, 1).times(5);
-        Draft draft = new Draft(
-                Topic.DILUTION, "", digits, Part.percent(strong), Part.percent(wanted), Part.grams(made));
+        Draft draft =
+                new Draft(Topic.DILUTION, "", digits, Part.percent(strong), Part.percent(wanted), Part.grams(made));
         Ratio stock = made.times(wanted).dividedBy(strong);
         draft.slip("stock-instead-of-water", stock)
-                .slip("water-added-to-the-whole", made.times(strong).dividedBy(wanted).minus(made))
+                .slip(
+                        "water-added-to-the-whole",
+                        made.times(strong).dividedBy(wanted).minus(made))
                 .slip("difference-of-percents", strong.minus(wanted).times(made))
                 .slip("rest-of-the-wanted", Ratio.ONE.minus(wanted).times(made))
                 .slip("rest-of-the-strong", Ratio.ONE.minus(strong).times(made))
@@ -249,7 +255,7 @@ final class MaterialTopics {
         Ratio left = draw.multiple(3, 9, 100);
         Ratio asPotassium = fat.times(value).dividedBy(1000);
         Ratio full = asPotassium.dividedBy(potassium).times(sodium);
-        Ratio short_ = full.times(Ratio.ONE.minus(left));
+        Ratio pure = full.times(Ratio.ONE.minus(left));
         Draft draft = new Draft(
                 Topic.ALKALI,
                 "",
@@ -260,17 +266,24 @@ final class MaterialTopics {
                 Part.percent(purity),
                 Part.of(potassium, "g/mol"),
                 Part.of(sodium, "g/mol"));
-        draft.slip("molar-mass-of-the-other", asPotassium.times(Ratio.ONE.minus(left)).dividedBy(purity))
-                .slip("purity-left-out", short_)
-                .slip("multiplied-by-the-purity", short_.times(purity))
+        draft.slip(
+                        "molar-mass-of-the-other",
+                        asPotassium.times(Ratio.ONE.minus(left)).dividedBy(purity))
+                .slip("purity-left-out", pure)
+                .slip("multiplied-by-the-purity", pure.times(purity))
                 .slip("shortfall-left-out", full.dividedBy(purity))
                 .slip("shortfall-added", full.times(Ratio.ONE.plus(left)).dividedBy(purity))
                 .slip(
                         "molar-masses-inverted",
-                        asPotassium.times(potassium).dividedBy(sodium).times(Ratio.ONE.minus(left)).dividedBy(purity))
+                        asPotassium
+                                .times(potassium)
+                                .dividedBy(sodium)
+                                .times(Ratio.ONE.minus(left))
+                                .dividedBy(purity))
                 .slip("shortfall-alone", full.times(left).dividedBy(purity))
                 .slip("purity-and-shortfall-left-out", full)
-                .check(Part.grams(short_.dividedBy(purity).dividedBy(fat).times(100)));
+                .leadingTo(pure.dividedBy(purity))
+                .check(Part.grams(pure.dividedBy(purity).dividedBy(fat).times(100)));
         return draft.answeredBy(Kind.MASS, alkaliFor(fat, value, purity, left));
     }
 

@@ -67,10 +67,7 @@ final class MoodleXml {
         xml.writeStartElement("question");
         xml.writeAttribute("type", "multichoice");
         xml.writeStartElement("name");
-        element(
-                xml,
-                "text",
-                words.say("class.question-name", exercise.topic().title(words), String.valueOf(learner)));
+        element(xml, "text", words.say("class.question-name", exercise.topic().title(words), String.valueOf(learner)));
         xml.writeEndElement();
         html(xml, "questiontext", paragraph(exercise.question(style)));
         html(xml, "generalfeedback", solution(exercise));

@@ -27,7 +27,9 @@ final class RecipeTopics {
     private RecipeTopics() {}
 
     private static Amount<Mass> massIn(Formula formula, Ratio batch, String line) {
-        return Batch.of(formula, BatchSize.ofMass(Amount.grams(batch))).line(line).mass();
+        return Batch.of(formula, BatchSize.ofMass(Amount.grams(batch)))
+                .line(line)
+                .mass();
     }
 
     /** Lines in percent, and water up to the whole. */
@@ -95,10 +97,7 @@ final class RecipeTopics {
                 .slip("percents-taken-as-grams", batch.minus(sum.times(100)))
                 .slip("rest-of-a-hundred", Ratio.of(100).minus(sum.times(100)))
                 .slip("on-top-of-the-whole", batch.dividedBy(Ratio.ONE.plus(sum)))
-                .slip(
-                        "line-taken-twice",
-                        Ratio.ONE.minus(sum).minus(w.get(1)).times(batch),
-                        Part.name(names.get(1)))
+                .slip("line-taken-twice", Ratio.ONE.minus(sum).minus(w.get(1)).times(batch), Part.name(names.get(1)))
                 .slip("only-one-taken", Ratio.ONE.minus(w.get(0)).times(batch), Part.name(names.get(0)))
                 .check(Part.grams(batch));
         return draft.answeredBy(Kind.MASS, massIn(cream(names, w), batch, WATER));
@@ -131,11 +130,12 @@ final class RecipeTopics {
                 .slip("one-part-only", batch.dividedBy(all))
                 .slip("divided-by-the-part", batch.dividedBy(mine))
                 .slip("parts-as-percent", mine.times(batch).dividedBy(100))
+                .slip("line-not-counted", mine.times(batch).dividedBy(all.minus(p.get(2))), Part.name(names.get(2)))
                 .slip(
-                        "line-not-counted",
-                        mine.times(batch).dividedBy(all.minus(p.get(2))),
-                        Part.name(names.get(2)))
-                .slip("other-line", p.get(1).times(batch).dividedBy(all), Part.name(names.get(1)), Part.number(p.get(1)))
+                        "other-line",
+                        p.get(1).times(batch).dividedBy(all),
+                        Part.name(names.get(1)),
+                        Part.number(p.get(1)))
                 .slip("line-counted-twice", mine.times(batch).dividedBy(all.plus(mine)))
                 .check(Part.grams(batch.dividedBy(all)));
         Formula balm = Formula.inParts("class balm")
@@ -172,12 +172,10 @@ final class RecipeTopics {
                 .slip("difference-added", mine.plus(batch.minus(all)))
                 .slip("difference-shared-equally", mine.plus(batch.minus(all).dividedBy(3)))
                 .slip("own-line-not-counted", mine.times(batch).dividedBy(all.minus(mine)))
+                .slip("other-line", g.get(1).times(batch).dividedBy(all), Part.name(names.get(1)), Part.grams(g.get(1)))
                 .slip(
-                        "other-line",
-                        g.get(1).times(batch).dividedBy(all),
-                        Part.name(names.get(1)),
-                        Part.grams(g.get(1)))
-                .slip("factor-rounded-to-a-whole", mine.times(batch.dividedBy(all).toWhole(RoundingMode.HALF_UP)))
+                        "factor-rounded-to-a-whole",
+                        mine.times(batch.dividedBy(all).toWhole(RoundingMode.HALF_UP)))
                 .slip("grams-as-percent", mine.times(batch).dividedBy(100))
                 .slip("divided-by-the-number-of-lines", batch.dividedBy(3))
                 .check(Part.number(batch.dividedBy(all)));

@@ -203,7 +203,7 @@ public final class Document {
      * @return the longer document
      */
     public Document question(Expression symbol, String text) {
-        return with(new Block.Question(symbol, text, List.of()));
+        return with(new Block.Question(Objects.requireNonNull(symbol, "symbol"), text, List.of()));
     }
 
     /**

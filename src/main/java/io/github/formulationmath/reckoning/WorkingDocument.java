@@ -28,8 +28,8 @@ final class WorkingDocument {
     Document of(Working working) {
         Document document = Document.titled(words.text(working.question()), words.say("language"));
         if (depth != Depth.ANSWER) {
-            document = steps(
-                    givens(document, working, words.say("working.given")), working, words.say("working.steps"));
+            document =
+                    steps(givens(document, working, words.say("working.given")), working, words.say("working.steps"));
         }
         Term answer = working.answer();
         return document.heading(words.say("working.answer"))
