@@ -21,6 +21,9 @@ public final class Blank {
     private static final int MOST_DISTRACTORS = 4;
     private static final int FEWEST_CHOICES = 3;
 
+    /** In one of so many blanks the decimal point may be moved. */
+    private static final int ONE_IN = 3;
+
     private final Step step;
     private final List<Distractor> distractors;
     private final List<Ratio> choices;
@@ -39,6 +42,7 @@ public final class Blank {
 
     static Blank of(Step step, Working working, Random random) {
         List<Distractor> distractors = new ArrayList<>();
+        List<Distractor> moved = new ArrayList<>();
         Plausible plausible = new Plausible(step, working);
         for (Mistake mistake : Mistake.values()) {
             outcome(mistake, step, working)
@@ -46,16 +50,31 @@ public final class Blank {
                     .filter(wrong -> !Plausible.looksLike(wrong.value(), step.value()))
                     .filter(wrong ->
                             distractors.stream().noneMatch(known -> Plausible.looksLike(known.value(), wrong.value())))
-                    .ifPresent(distractors::add);
+                    .ifPresent(wrong -> (Plausible.isMoved(wrong.value(), step.value()) ? moved : distractors).add(wrong));
         }
         Collections.shuffle(distractors, random);
-        List<Distractor> kept = distractors.subList(0, Math.min(MOST_DISTRACTORS, distractors.size()));
+        Collections.shuffle(moved, random);
+        List<Distractor> kept = kept(distractors, moved, random);
         List<Ratio> choices =
                 new ArrayList<>(kept.stream().map(Distractor::value).toList());
         choices.add(step.value());
         Collections.shuffle(choices, random);
         Blank blank = new Blank(step, kept, choices);
         return choices.size() < FEWEST_CHOICES ? blank.withoutChoices() : blank;
+    }
+
+    /**
+     * Mistakes of the relation first; a moved decimal point, which the size alone gives away, at most once, seldom, and only
+     * beside two others.
+     */
+    private static List<Distractor> kept(List<Distractor> distractors, List<Distractor> moved, Random random) {
+        List<Distractor> kept =
+                new ArrayList<>(distractors.subList(0, Math.min(MOST_DISTRACTORS, distractors.size())));
+        boolean mayMove = random.nextInt(ONE_IN) == 0 && !moved.isEmpty();
+        if (mayMove && kept.size() + 1 >= FEWEST_CHOICES && kept.size() < MOST_DISTRACTORS) {
+            kept.add(moved.get(0));
+        }
+        return kept;
     }
 
     private static Optional<Distractor> outcome(Mistake mistake, Step step, Working working) {

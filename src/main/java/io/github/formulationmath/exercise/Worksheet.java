@@ -41,10 +41,10 @@ public final class Worksheet {
         this.seed = seed;
     }
 
-    private static Worksheet of(Working working, Set<Step> chosen, long seed, Random random) {
+    private static Worksheet blank(Set<Step> chosen, Working working, long seed) {
         List<Blank> blanks = working.steps().stream()
                 .filter(chosen::contains)
-                .map(step -> Blank.of(step, working, random))
+                .map(step -> Blank.of(step, working, random(seed + about(step, working))))
                 .toList();
         return new Worksheet(working, blanks, seed);
     }
@@ -71,7 +71,7 @@ public final class Worksheet {
             throw new IllegalArgumentException("labels is " + labels + ": choose from "
                     + working.steps().stream().map(Step::label).toList());
         }
-        return of(working, new Followers(working).closed(steps), seed, random(seed));
+        return blank(new Followers(working).closed(steps), working, seed);
     }
 
     /**
@@ -93,8 +93,14 @@ public final class Worksheet {
             throw new IllegalArgumentException("count is " + count + ": it must lie between 1 and " + computed.size()
                     + ", the number of computed steps");
         }
-        Random random = random(seed);
-        return of(working, BlankChoice.of(working, computed, count, random), seed, random);
+        return blank(BlankChoice.of(working, computed, count, random(seed)), working, seed);
+    }
+
+    /** So that the letter of one blank does not tell that of another blank or sheet of the same number. */
+    private static long about(Step step, Working working) {
+        long question = 31L * working.question().key().hashCode()
+                + working.question().arguments().hashCode();
+        return 31 * question + step.label().hashCode();
     }
 
     /** Neighbouring seeds, as those of a class are, make {@link Random} begin alike; mixed first they do not. */

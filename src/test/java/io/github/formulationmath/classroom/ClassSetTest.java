@@ -142,7 +142,7 @@ class ClassSetTest {
     @Test
     void sheets_can_be_read_by_everybody() {
         ClassSet set = ClassSet.numbered("class", ALL, 1, 8);
-        HtmlChecks.assertAccessible(set.sheets(Style.steps(), Format.HTML));
-        HtmlChecks.assertAccessible(set.keys(Style.steps(), Format.HTML));
+        set.pages(1, Style.steps()).forEach(page -> HtmlChecks.assertAccessible(page.print(Format.HTML)));
+        HtmlChecks.assertAccessible(set.key(1, Style.steps()).print(Format.HTML));
     }
 }
