@@ -44,7 +44,7 @@ public final class Worksheet {
     private static Worksheet blank(Set<Step> chosen, Working working, long seed) {
         List<Blank> blanks = working.steps().stream()
                 .filter(chosen::contains)
-                .map(step -> Blank.of(step, working, random(seed + about(step, working))))
+                .map(step -> Blank.of(step, working, chosen, random(seed + about(step, working))))
                 .toList();
         return new Worksheet(working, blanks, seed);
     }
