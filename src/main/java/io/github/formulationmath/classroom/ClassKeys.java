@@ -1,6 +1,5 @@
 package io.github.formulationmath.classroom;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Style;
@@ -58,11 +57,11 @@ final class ClassKeys {
     }
 
     Document list() {
-        List<Column> columns = List.of(
-                Column.number(words.say("class.number")),
-                Column.name(words.say("class.learner")),
-                Column.text(words.say("class.letters")),
-                Column.text(words.say("class.points-reached", number(set.allPoints()))));
+        List<Document.Column> columns = List.of(
+                Document.Column.number(words.say("class.number")),
+                Document.Column.name(words.say("class.learner")),
+                Document.Column.text(words.say("class.letters")),
+                Document.Column.text(words.say("class.points-reached", number(set.allPoints()))));
         List<List<String>> rows = new ArrayList<>();
         for (int learner = 1; learner <= set.learners().size(); learner++) {
             String letters =

@@ -3,7 +3,7 @@ package io.github.formulationmath.emulsion;
 import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.LinearAnswer;
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -132,7 +132,8 @@ public final class EmulsifierBlend {
         Ratio whole = Ratio.ZERO;
         Ratio least = Ratio.ZERO;
         Ratio greatest = Ratio.ZERO;
-        for (Map.Entry<Emulsifier, MassFraction> entry : shares.entrySet()) {
+        for (Map.Entry<Emulsifier, MassFraction> entry :
+                Objects.requireNonNull(shares, "shares").entrySet()) {
             Ratio share = entry.getValue().fraction();
             whole = whole.plus(share);
             least = least.plus(share.times(entry.getKey().hlb().least().value()));
@@ -236,7 +237,7 @@ public final class EmulsifierBlend {
         List<Ratio> costs = emulsifiers.stream()
                 .map(e -> e.price().map(Money::number).orElse(Ratio.ZERO))
                 .toList();
-        if (!(program.cheapest(costs) instanceof LinearAnswer.Optimal optimal)) {
+        if (!(program.cheapest(costs) instanceof LinearProgram.Answer.Optimal optimal)) {
             Optional<Interval<Hlb>> reachable = program.reachable()
                     .map(bounds -> Interval.of(
                             Hlb.of(bounds.lower().orElseThrow()),
@@ -295,7 +296,10 @@ public final class EmulsifierBlend {
      */
     public static Optional<Interval<MassFraction>> shareOfHigher(
             Emulsifier low, Emulsifier high, Interval<Hlb> target) {
-        return BlendProgram.share(bounds(low.hlb()), bounds(high.hlb()), bounds(target))
+        return BlendProgram.share(
+                        bounds(Objects.requireNonNull(low, "low").hlb()),
+                        bounds(Objects.requireNonNull(high, "high").hlb()),
+                        bounds(Objects.requireNonNull(target, "target")))
                 .map(EmulsifierBlend::shares);
     }
 

@@ -2,9 +2,9 @@ package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.reckoning.Arithmetic;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Operation;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Working;

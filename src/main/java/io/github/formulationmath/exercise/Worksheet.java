@@ -2,12 +2,16 @@ package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -177,8 +181,10 @@ public final class Worksheet {
      */
     public static String sheets(List<Worksheet> worksheets, Style style, Format format) {
         return Document.printAll(
-                style.wording().say("worksheet.sheets"),
-                worksheets.stream().map(worksheet -> worksheet.sheet(style)).toList(),
+                Objects.requireNonNull(style, "style").wording().say("worksheet.sheets"),
+                Objects.requireNonNull(worksheets, "worksheets").stream()
+                        .map(worksheet -> worksheet.sheet(style))
+                        .toList(),
                 format);
     }
 
@@ -193,8 +199,10 @@ public final class Worksheet {
      */
     public static String keys(List<Worksheet> worksheets, Style style, Format format) {
         return Document.printAll(
-                style.wording().say("worksheet.keys"),
-                worksheets.stream().map(worksheet -> worksheet.key(style)).toList(),
+                Objects.requireNonNull(style, "style").wording().say("worksheet.keys"),
+                Objects.requireNonNull(worksheets, "worksheets").stream()
+                        .map(worksheet -> worksheet.key(style))
+                        .toList(),
                 format);
     }
 
@@ -211,5 +219,85 @@ public final class Worksheet {
     public String toString() {
         List<String> labels = blanks.stream().map(blank -> blank.step().label()).toList();
         return working.question() + " sheet " + seed + ", blanks " + labels;
+    }
+
+    /**
+     * A value left blank on a worksheet, with the answers to choose from: three to five, or none.
+     *
+     * <p>There are none if fewer than two wrong answers are worth offering, and for a given value.
+     *
+     * <p>Immutable.
+     */
+    public static final class Blank {
+
+        private static final int FEWEST_CHOICES = 3;
+
+        private final Step step;
+        private final List<Distractor> distractors;
+        private final List<Ratio> choices;
+
+        private Blank(Step step, List<Distractor> distractors, List<Ratio> choices) {
+            this.step = step;
+            this.distractors = List.copyOf(distractors);
+            this.choices = List.copyOf(choices);
+        }
+
+        /** What is asked for and the answers to choose from, without saying which is right. */
+        @Override
+        public String toString() {
+            return step.label() + ": one of " + choices;
+        }
+
+        /** A blank among others of the same working: what goes wrong in one of them is carried on into this one. */
+        static Blank of(Step step, Working working, Collection<Step> blanks, Random random) {
+            List<Distractor> kept = new WrongAnswers(step, working).of(blanks, random);
+            List<Ratio> choices =
+                    new ArrayList<>(kept.stream().map(Distractor::value).toList());
+            choices.add(step.value());
+            Collections.shuffle(choices, random);
+            Blank blank = new Blank(step, kept, choices);
+            return choices.size() < FEWEST_CHOICES ? blank.withoutChoices() : blank;
+        }
+
+        Blank withoutChoices() {
+            return new Blank(step, List.of(), List.of());
+        }
+
+        /**
+         * The step whose value is left blank.
+         *
+         * @return the step, with the right value
+         */
+        public Step step() {
+            return step;
+        }
+
+        /** The wrong answers among the choices. */
+        List<Distractor> distractors() {
+            return distractors;
+        }
+
+        /**
+         * The mistake behind one of the answers to choose from.
+         *
+         * @param choice the answer
+         * @return the mistake that leads to it; empty for the right answer
+         */
+        public Optional<Mistake> mistakeBehind(Ratio choice) {
+            Objects.requireNonNull(choice, "choice");
+            return distractors.stream()
+                    .filter(distractor -> distractor.value().equals(choice))
+                    .map(Distractor::mistake)
+                    .findFirst();
+        }
+
+        /**
+         * The answers to choose from, the right one among them.
+         *
+         * @return values in the canonical unit, in the order in which they are printed; empty if there are none
+         */
+        public List<Ratio> choices() {
+            return choices;
+        }
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.reckoning;
 
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

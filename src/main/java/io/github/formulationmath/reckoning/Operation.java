@@ -5,13 +5,14 @@ import io.github.formulationmath.number.PowerOfTen;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What is done to numbers in one operation of a relation. The same object computes the value when the relation runs and
  * again when a working is checked.
  */
 public sealed interface Operation
-        permits Arithmetic, Operation.Rounded, Operation.Root, Operation.Power, Operation.Statistic {
+        permits Operation.Arithmetic, Operation.Rounded, Operation.Root, Operation.Power, Operation.Statistic {
 
     /**
      * Computes the value.
@@ -28,6 +29,15 @@ public sealed interface Operation
      * @param rounding the grid and the mode
      */
     record Rounded(Rounding rounding) implements Operation {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param rounding the grid and the mode
+         */
+        public Rounded {
+            Objects.requireNonNull(rounding, "rounding");
+        }
 
         @Override
         public Ratio apply(List<Ratio> inputs) {
@@ -72,10 +82,95 @@ public sealed interface Operation
      */
     record Statistic(StatisticalFunction function) implements Operation {
 
+        /**
+         * Nothing may be missing.
+         *
+         * @param function the function
+         */
+        public Statistic {
+            Objects.requireNonNull(function, "function");
+        }
+
         @Override
         public Ratio apply(List<Ratio> inputs) {
             return Ratio.from(function.applyAsDouble(
                     inputs.stream().mapToDouble(Ratio::doubleValue).toArray()));
         }
+    }
+
+    /** The exact operations. */
+    enum Arithmetic implements Operation {
+        /** a + b + … */
+        SUM {
+            @Override
+            public Ratio apply(List<Ratio> inputs) {
+                Ratio total = Ratio.ZERO;
+                for (Ratio input : inputs) {
+                    total = total.plus(input);
+                }
+                return total;
+            }
+        },
+        /** a − b. */
+        DIFFERENCE {
+            @Override
+            public Ratio apply(List<Ratio> inputs) {
+                return inputs.get(0).minus(inputs.get(1));
+            }
+        },
+        /** a · b. */
+        PRODUCT {
+            @Override
+            public Ratio apply(List<Ratio> inputs) {
+                return inputs.get(0).times(inputs.get(1));
+            }
+        },
+        /** a / b. */
+        QUOTIENT {
+            @Override
+            public Ratio apply(List<Ratio> inputs) {
+                return inputs.get(0).dividedBy(inputs.get(1));
+            }
+        },
+        /** |a|. */
+        ABSOLUTE {
+            @Override
+            public Ratio apply(List<Ratio> inputs) {
+                return inputs.get(0).abs();
+            }
+        },
+        /** The smallest of a, b, … */
+        MINIMUM {
+            @Override
+            public Ratio apply(List<Ratio> inputs) {
+                return inputs.stream().reduce(inputs.get(0), Ratio::min);
+            }
+        },
+        /** The largest of a, b, … */
+        MAXIMUM {
+            @Override
+            public Ratio apply(List<Ratio> inputs) {
+                return inputs.stream().reduce(inputs.get(0), Ratio::max);
+            }
+        };
+    }
+
+    /** A function whose values are not exact: a probability, a quantile. Implemented where the function is needed. */
+    interface StatisticalFunction {
+
+        /**
+         * The name as printed before the bracket.
+         *
+         * @return for example {@code Φ}
+         */
+        String symbol();
+
+        /**
+         * The value of the function.
+         *
+         * @param arguments the arguments
+         * @return a finite number
+         */
+        double applyAsDouble(double... arguments);
     }
 }

@@ -175,7 +175,7 @@ public final class UndissociatedShare {
      */
     public static Ph highestPh(AcidConstants acid, String share) {
         Ratio wanted = between(share);
-        List<Ratio> strongest = acid.end(false);
+        List<Ratio> strongest = Objects.requireNonNull(acid, "acid").end(false);
         int last = last(
                 thousandths -> Species.at(Ratio.of(thousandths, FINEST), strongest)
                                 .undissociated()
@@ -197,7 +197,7 @@ public final class UndissociatedShare {
      *     from 0 to 14
      */
     public static Ph lowestPh(AcidConstants base, String share) {
-        if (base.charge() != base.protons()) {
+        if (Objects.requireNonNull(base, "base").charge() != base.protons()) {
             throw new IllegalArgumentException(Excerpt.of(base.name()) + " has charge " + base.charge() + " and "
                     + base.protons() + " protons to lose: a base without charge is left of an ion that has as many of"
                     + " both; for an acid ask highestPh");

@@ -3,6 +3,7 @@ package io.github.formulationmath.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.document.Format;
+import io.github.formulationmath.exercise.Worksheet.Blank;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Source;
@@ -114,7 +115,7 @@ class ChemistryWorksheetsTest {
         int all = 0;
         for (int seed = 0; seed < 60; seed++) {
             for (Worksheet sheet : sheets(seed)) {
-                for (Blank blank : sheet.blanks()) {
+                for (Worksheet.Blank blank : sheet.blanks()) {
                     if (!blank.choices().isEmpty()) {
                         List<Ratio> sorted = blank.choices().stream().sorted().toList();
                         int rank = sorted.indexOf(blank.step().value());
@@ -139,7 +140,7 @@ class ChemistryWorksheetsTest {
         int moved = 0;
         for (int seed = 0; seed < 60; seed++) {
             for (Worksheet sheet : sheets(seed)) {
-                for (Blank blank : sheet.blanks()) {
+                for (Worksheet.Blank blank : sheet.blanks()) {
                     long here = blank.choices().stream()
                             .filter(choice -> !choice.equals(blank.step().value()))
                             .filter(choice ->
@@ -169,7 +170,7 @@ class ChemistryWorksheetsTest {
         int choices = 0;
         for (int seed = 0; seed < CASES; seed++) {
             for (Worksheet sheet : sheets(seed)) {
-                for (Blank blank : sheet.blanks()) {
+                for (Worksheet.Blank blank : sheet.blanks()) {
                     List<String> printed = blank.choices().stream()
                             .map(choice -> Style.steps().text(choice, blank.step()))
                             .toList();
