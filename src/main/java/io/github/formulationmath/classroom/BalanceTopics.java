@@ -52,8 +52,12 @@ final class BalanceTopics {
             return Rounding.toMultipleOf(step).with(mode).apply(mass());
         }
 
-        Part[] parts() {
-            return new Part[] {Part.percent(share), Part.name(name), Part.grams(batch), Part.grams(step)};
+        Ratio to(Ties ties) {
+            return ties.to(step).apply(mass());
+        }
+
+        Inset[] parts() {
+            return new Inset[] {Inset.percent(share), Inset.name(name), Inset.grams(batch), Inset.grams(step)};
         }
 
         Batch inBatch() {
@@ -63,13 +67,13 @@ final class BalanceTopics {
     }
 
     /** The reading: the nearest step of the display. In a third of the exercises the mass lies half way between two steps. */
-    static Draft rounding(Draw draw, RoundingMode ties) {
+    static Draft rounding(Draw draw, Ties ties) {
         boolean tie = draw.oneIn(3);
         OnDisplay line = OnDisplay.drawn(draw, List.of(Ratio.of(1, 10), Ratio.of(1, 5), HALF));
         for (int i = 0; i < TRIES && (line.isOnGrid() || line.isTie() != tie); i++) {
             line = OnDisplay.drawn(draw, List.of(Ratio.of(1, 10), Ratio.of(1, 5), HALF));
         }
-        Rounding digits = Rounding.toMultipleOf(line.step()).with(ties);
+        Rounding digits = ties.to(line.step());
         Ratio mass = line.mass();
         Ratio wholePercent = Rounding.toMultipleOf(Ratio.of(1, 100))
                 .with(RoundingMode.HALF_UP)
@@ -77,14 +81,13 @@ final class BalanceTopics {
         Ratio tenth = Rounding.toMultipleOf(Ratio.of(1, 10))
                 .with(RoundingMode.HALF_UP)
                 .apply(mass);
-        RoundingMode otherTie = ties == RoundingMode.HALF_EVEN ? RoundingMode.HALF_UP : RoundingMode.HALF_EVEN;
         Draft draft = new Draft(Topic.ROUNDING, "", digits, line.parts()).atMost(line.batch());
         if (line.isTie()) {
-            draft.slipOfRounding("other-rule-for-ties", line.to(otherTie));
+            draft.slipOfRounding("other-rule-for-ties", line.to(ties.other()));
         }
         draft.slipOfRounding("cut-off", line.to(RoundingMode.DOWN))
                 .slipOfRounding("always-up", line.to(RoundingMode.UP))
-                .slipOfRounding("to-a-tenth", tenth, Part.grams(line.step()))
+                .slipOfRounding("to-a-tenth", tenth, Inset.grams(line.step()))
                 .slipOfRounding("whole-grams", mass.toWhole(RoundingMode.HALF_UP))
                 .slipOfRounding("whole-grams-up", mass.ceil())
                 .slipOfRounding("whole-grams-down", mass.floor())
@@ -92,23 +95,22 @@ final class BalanceTopics {
                 .slip("percent-as-grams", line.share().times(100))
                 .slipOfRounding("steps-as-grams", digits.apply(mass).dividedBy(line.step()))
                 .check(
-                        Part.grams(digits.apply(mass).minus(mass).abs()),
-                        Part.grams(line.step().dividedBy(2)));
+                        Inset.grams(digits.apply(mass).minus(mass).abs()),
+                        Inset.grams(line.step().dividedBy(2)));
         return draft.answeredBy(Kind.MASS, line.inBatch().line(line.name()).mass());
     }
 
     /** |r − m| / m. */
-    static Draft relativeError(Draw draw, RoundingMode ties) {
+    static Draft relativeError(Draw draw, Ties ties) {
         List<Ratio> steps = List.of(Ratio.of(1, 10), Ratio.of(1, 5), HALF);
         OnDisplay line = OnDisplay.drawn(draw, steps);
         for (int i = 0; i < TRIES && (line.isOnGrid() || line.isTie()); i++) {
             line = OnDisplay.drawn(draw, steps);
         }
         Ratio mass = line.mass();
-        Ratio reading = line.to(RoundingMode.HALF_EVEN);
+        Ratio reading = line.to(Ties.DISPLAY);
         Ratio off = reading.minus(mass).abs();
-        Draft draft = new Draft(
-                Topic.RELATIVE_ERROR, "", Rounding.toMultipleOf(PERCENT_PLACE).with(ties), line.parts());
+        Draft draft = new Draft(Topic.RELATIVE_ERROR, "", ties.to(PERCENT_PLACE), line.parts());
         draft.slip("of-the-reading", off.dividedBy(reading))
                 .slip("of-the-batch", off.dividedBy(line.batch()))
                 .slip("of-the-step", off.dividedBy(line.step()))
@@ -118,7 +120,7 @@ final class BalanceTopics {
                 .slip("error-times-mass", off.times(mass).dividedBy(100))
                 .slip("error-inverted", mass.dividedBy(off).dividedBy(100))
                 .slip("of-a-whole-gram", off)
-                .check(Part.percent(line.step().dividedBy(2).dividedBy(mass)));
+                .check(Inset.percent(line.step().dividedBy(2).dividedBy(mass)));
         WeighingPlan plan = WeighingPlan.of(line.inBatch(), Balance.of(line.step() + " g", "2 kg"));
         return draft.answeredBy(Kind.SHARE, plan.line(line.name()).relativeRoundingError());
     }
@@ -142,13 +144,13 @@ final class BalanceTopics {
                 Topic.SMALLEST_BATCH,
                 "",
                 digits,
-                Part.name(names.get(0)),
-                Part.percent(w.get(0)),
-                Part.name(names.get(1)),
-                Part.percent(w.get(1)),
-                Part.name(names.get(2)),
-                Part.percent(w.get(2)),
-                Part.grams(least));
+                Inset.name(names.get(0)),
+                Inset.percent(w.get(0)),
+                Inset.name(names.get(1)),
+                Inset.percent(w.get(1)),
+                Inset.name(names.get(2)),
+                Inset.percent(w.get(2)),
+                Inset.grams(least));
         Ratio inThatBatch = digits.apply(exact).times(rising.get(0));
         draft.slip("largest-instead-of-smallest", least.dividedBy(rising.get(2)))
                 .slip("middle-instead-of-smallest", least.dividedBy(rising.get(1)))
@@ -163,7 +165,7 @@ final class BalanceTopics {
                 .slipOfRounding("up-to-whole-tens", upTo(10, exact))
                 .slipOfRounding("up-to-whole-hundreds", upTo(100, exact))
                 .slipOfRounding("rounded-down", exact.floor())
-                .check(Part.grams(inThatBatch));
+                .check(Inset.grams(inThatBatch));
         MinimumBatch found = MinimumBatch.of(
                 RecipeTopics.cream(names, w), Balance.of("0.1 g", "5 kg"), Criterion.leastNetMass(Amount.grams(least)));
         return draft.answeredBy(Kind.MASS, ((MinimumBatch.Found) found).smallest());

@@ -27,10 +27,10 @@ final class Choices {
     }
 
     /** The wrong answers; fewer than {@link #WRONG} if there are not as many that differ. */
-    static List<Slip> of(Draft draft, Ratio right, Draw draw) {
-        List<Slip> pool = new ArrayList<>();
-        for (Slip slip : draft.slips()) {
-            if (draft.isPlausible(slip.value()) && !Slip.isShift(slip.value(), right)) {
+    static List<Misstep> of(Draft draft, Ratio right, Draw draw) {
+        List<Misstep> pool = new ArrayList<>();
+        for (Misstep slip : draft.slips()) {
+            if (draft.isPlausible(slip.value()) && !Misstep.isShift(slip.value(), right)) {
                 addIfNew(slip, right, pool);
             }
         }
@@ -42,7 +42,7 @@ final class Choices {
         return new Choices(right, draft.givens()).balanced(pool, draw);
     }
 
-    private static void addIfNew(Slip slip, Ratio right, List<Slip> known) {
+    private static void addIfNew(Misstep slip, Ratio right, List<Misstep> known) {
         if (!slip.value().equals(right)
                 && known.stream().noneMatch(other -> other.value().equals(slip.value()))) {
             known.add(slip);
@@ -50,23 +50,23 @@ final class Choices {
     }
 
     /** The point moved one place, to either side. */
-    private static List<Slip> shifts(Ratio right) {
+    private static List<Misstep> shifts(Ratio right) {
         return List.of(
-                new Slip(Said.of("mistake.point-to-the-right"), right.times(10)),
-                new Slip(Said.of("mistake.point-to-the-left"), right.dividedBy(10)));
+                new Misstep(Said.of("mistake.point-to-the-right"), right.times(10)),
+                new Misstep(Said.of("mistake.point-to-the-left"), right.dividedBy(10)));
     }
 
-    private List<Slip> balanced(List<Slip> pool, Draw draw) {
+    private List<Misstep> balanced(List<Misstep> pool, Draw draw) {
         int smaller = draw.between(0, WRONG);
         boolean nearest = draw.oneIn(WRONG + 1);
         boolean mean = draw.oneIn(WRONG + 1);
-        List<List<Slip>> sets = triples(pool);
-        Predicate<List<Slip>> bySize = set -> smallerThanRight(set) == smaller;
-        Predicate<List<Slip>> byGivens = set -> isNearestToAGiven(set) == nearest;
-        Predicate<List<Slip>> byMean = set -> isNearestToTheMean(set) == mean;
-        for (Predicate<List<Slip>> wanted :
+        List<List<Misstep>> sets = triples(pool);
+        Predicate<List<Misstep>> bySize = set -> smallerThanRight(set) == smaller;
+        Predicate<List<Misstep>> byGivens = set -> isNearestToAGiven(set) == nearest;
+        Predicate<List<Misstep>> byMean = set -> isNearestToTheMean(set) == mean;
+        for (Predicate<List<Misstep>> wanted :
                 List.of(bySize.and(byGivens).and(byMean), bySize.and(byGivens), bySize.and(byMean), bySize, byGivens)) {
-            List<List<Slip>> fitting = sets.stream().filter(wanted).toList();
+            List<List<Misstep>> fitting = sets.stream().filter(wanted).toList();
             if (!fitting.isEmpty()) {
                 return draw.oneOf(fitting);
             }
@@ -75,12 +75,12 @@ final class Choices {
     }
 
     /** All choices of three of which at most one has the digits of the right answer. */
-    private List<List<Slip>> triples(List<Slip> pool) {
-        List<List<Slip>> all = new ArrayList<>();
+    private List<List<Misstep>> triples(List<Misstep> pool) {
+        List<List<Misstep>> all = new ArrayList<>();
         for (int i = 0; i < pool.size(); i++) {
             for (int j = i + 1; j < pool.size(); j++) {
                 for (int k = j + 1; k < pool.size(); k++) {
-                    List<Slip> set = List.of(pool.get(i), pool.get(j), pool.get(k));
+                    List<Misstep> set = List.of(pool.get(i), pool.get(j), pool.get(k));
                     if (set.stream().filter(this::isMoved).count() <= 1) {
                         all.add(set);
                     }
@@ -90,16 +90,16 @@ final class Choices {
         return all;
     }
 
-    private boolean isMoved(Slip slip) {
-        return Slip.isShift(slip.value(), right);
+    private boolean isMoved(Misstep slip) {
+        return Misstep.isShift(slip.value(), right);
     }
 
-    private int smallerThanRight(List<Slip> set) {
+    private int smallerThanRight(List<Misstep> set) {
         return (int)
                 set.stream().filter(slip -> slip.value().compareTo(right) < 0).count();
     }
 
-    private boolean isNearestToAGiven(List<Slip> set) {
+    private boolean isNearestToAGiven(List<Misstep> set) {
         Ratio mine = distance(right);
         return set.stream().allMatch(slip -> distance(slip.value()).compareTo(mine) > 0);
     }
@@ -111,9 +111,9 @@ final class Choices {
                 .orElse(Ratio.ZERO);
     }
 
-    private boolean isNearestToTheMean(List<Slip> set) {
+    private boolean isNearestToTheMean(List<Misstep> set) {
         Ratio sum = right;
-        for (Slip slip : set) {
+        for (Misstep slip : set) {
             sum = sum.plus(slip.value());
         }
         Ratio mean = sum.dividedBy(set.size() + 1L);

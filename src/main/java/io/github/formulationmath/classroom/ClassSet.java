@@ -3,7 +3,6 @@ package io.github.formulationmath.classroom;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.reckoning.Style;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -41,17 +40,12 @@ public final class ClassSet {
     private final List<Topic> topics;
     private final List<String> learners;
     private final long seed;
-    private final RoundingMode ties;
+    private final Ties ties;
     private final Map<Topic, Integer> points;
     private final List<List<Exercise>> exercises;
 
     private ClassSet(
-            String title,
-            List<Topic> topics,
-            List<String> learners,
-            long seed,
-            RoundingMode ties,
-            Map<Topic, Integer> points) {
+            String title, List<Topic> topics, List<String> learners, long seed, Ties ties, Map<Topic, Integer> points) {
         this.title = title;
         this.topics = List.copyOf(topics);
         this.learners = List.copyOf(learners);
@@ -78,7 +72,7 @@ public final class ClassSet {
         if (count < 1 || count > MOST_LEARNERS) {
             throw new IllegalArgumentException("learners has " + count + " names: give from 1 to " + MOST_LEARNERS);
         }
-        return new ClassSet(title, topics, learners, seed, RoundingMode.HALF_EVEN, new EnumMap<>(Topic.class));
+        return new ClassSet(title, topics, learners, seed, Ties.DISPLAY, new EnumMap<>(Topic.class));
     }
 
     /**
@@ -130,7 +124,7 @@ public final class ClassSet {
      * @return the class set; the same numbers in the exercises, except where one of them would lose its wrong answers
      */
     public ClassSet withSchoolRounding() {
-        return new ClassSet(title, topics, learners, seed, RoundingMode.HALF_UP, points);
+        return new ClassSet(title, topics, learners, seed, Ties.SCHOOL, points);
     }
 
     /**
@@ -204,7 +198,7 @@ public final class ClassSet {
     }
 
     boolean roundsAsSchoolsDo() {
-        return ties == RoundingMode.HALF_UP;
+        return ties == Ties.SCHOOL;
     }
 
     List<Topic> topics() {

@@ -23,7 +23,7 @@ final class Draft {
     private final Said question;
     private final Rounding digits;
     private final Rounding places;
-    private final List<Slip> slips = new ArrayList<>();
+    private final List<Misstep> slips = new ArrayList<>();
     private final List<Ratio> givens;
     private Ratio most = Ratio.of(1_000_000);
     private @Nullable Working working;
@@ -37,14 +37,14 @@ final class Draft {
      * @param digits the grid of the answer, and how it is rounded to it
      * @param parts what is put into the question
      */
-    Draft(Topic topic, String variant, Rounding digits, Part... parts) {
+    Draft(Topic topic, String variant, Rounding digits, Inset... parts) {
         this.topic = topic;
         this.question = Said.of("exercise." + topic.key() + variant, parts);
         this.digits = digits;
         this.places = Rounding.toMultipleOf(placeOf(digits.stepFor(Ratio.ONE)));
         this.givens = List.of(parts).stream()
-                .filter(Part.Value.class::isInstance)
-                .map(part -> ((Part.Value) part).number())
+                .filter(Inset.Value.class::isInstance)
+                .map(part -> ((Inset.Value) part).number())
                 .toList();
     }
 
@@ -87,19 +87,19 @@ final class Draft {
     }
 
     /** A mistake; its value is rounded as the answer is. */
-    Draft slip(String key, Ratio value, Part... parts) {
-        slips.add(new Slip(Said.of("slip." + key, parts), value).shown(digits));
+    Draft slip(String key, Ratio value, Inset... parts) {
+        slips.add(new Misstep(Said.of("slip." + key, parts), value).shown(digits));
         return this;
     }
 
     /** A mistake of rounding: its value stands as it is. */
-    Draft slipOfRounding(String key, Ratio value, Part... parts) {
-        slips.add(new Slip(Said.of("slip." + key, parts), value));
+    Draft slipOfRounding(String key, Ratio value, Inset... parts) {
+        slips.add(new Misstep(Said.of("slip." + key, parts), value));
         return this;
     }
 
     /** What shows that the answer can be right. */
-    Draft check(Part outcome, Part... parts) {
+    Draft check(Inset outcome, Inset... parts) {
         check = Said.of("check." + topic.key(), parts);
         checked = Said.of("checked." + topic.key(), outcome);
         return this;
@@ -117,7 +117,7 @@ final class Draft {
         return digits;
     }
 
-    List<Slip> slips() {
+    List<Misstep> slips() {
         return slips;
     }
 

@@ -25,10 +25,10 @@ public final class Exercise {
 
     private final Draft draft;
     private final Step answer;
-    private final List<Slip> choices;
+    private final List<Misstep> choices;
     private final int right;
 
-    private Exercise(Draft draft, Step answer, List<Slip> choices, int right) {
+    private Exercise(Draft draft, Step answer, List<Misstep> choices, int right) {
         this.draft = draft;
         this.answer = answer;
         this.choices = List.copyOf(choices);
@@ -36,12 +36,12 @@ public final class Exercise {
     }
 
     /** Numbers are drawn until there are enough mistakes that lead to different answers. */
-    static Exercise of(Topic topic, RoundingMode ties, long seed, long learner) {
+    static Exercise of(Topic topic, Ties ties, long seed, long learner) {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             Draw draw = Draw.of(seed, learner, topic.ordinal(), attempt);
             Draft draft = topic.draw(draw, ties);
             Step answer = (Step) draft.working().answer();
-            List<Slip> wrong = Choices.of(draft, answer.value(), draw);
+            List<Misstep> wrong = Choices.of(draft, answer.value(), draw);
             if (answer.value().signum() > 0 && draft.leadsTo(answer.value()) && wrong.size() == Choices.WRONG) {
                 return inOrder(draft, answer, draw.some(Choices.WRONG, wrong), draw.between(0, Choices.WRONG));
             }
@@ -49,9 +49,9 @@ public final class Exercise {
         throw new IllegalStateException("no exercise on " + topic + " in " + ATTEMPTS + " attempts");
     }
 
-    private static Exercise inOrder(Draft draft, Step answer, List<Slip> wrong, int right) {
-        List<Slip> choices = new ArrayList<>(wrong);
-        choices.add(right, new Slip(Said.of("worksheet.right"), answer.value()));
+    private static Exercise inOrder(Draft draft, Step answer, List<Misstep> wrong, int right) {
+        List<Misstep> choices = new ArrayList<>(wrong);
+        choices.add(right, new Misstep(Said.of("worksheet.right"), answer.value()));
         return new Exercise(draft, answer, choices, right);
     }
 
@@ -142,7 +142,7 @@ public final class Exercise {
         return draft.checked().in(style);
     }
 
-    List<Slip> slips() {
+    List<Misstep> slips() {
         return choices;
     }
 
@@ -165,11 +165,11 @@ public final class Exercise {
 
     /** A rough figure: the answer to one digit. */
     String rough(Style style) {
-        Ratio digits = Slip.digits(value());
+        Ratio digits = Misstep.digits(value());
         Ratio size = value().dividedBy(digits);
         Ratio rough = digits.toWhole(RoundingMode.HALF_UP).times(size);
         Kind kind = answer.symbol().kind();
-        Part part = kind == Kind.SHARE ? Part.percent(rough) : Part.of(rough, kind.canonicalUnit());
+        Inset part = kind == Kind.SHARE ? Inset.percent(rough) : Inset.of(rough, kind.canonicalUnit());
         return part.in(style);
     }
 

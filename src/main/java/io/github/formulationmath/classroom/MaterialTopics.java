@@ -7,6 +7,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
@@ -26,7 +27,6 @@ import io.github.formulationmath.soap.SaponificationValue;
 import io.github.formulationmath.soap.Unsaponified;
 import io.github.formulationmath.solution.Alligation;
 import io.github.formulationmath.solution.Stock;
-import java.math.RoundingMode;
 import java.util.List;
 import javax.measure.quantity.Mass;
 
@@ -46,9 +46,9 @@ final class MaterialTopics {
     private MaterialTopics() {}
 
     /** V · ρ, or m / ρ the other way. */
-    static Draft density(Draw draw, RoundingMode ties) {
+    static Draft density(Draw draw, Ties ties) {
         boolean toMass = draw.oneIn(2);
-        Rounding digits = Rounding.toMultipleOf(TENTH).with(ties);
+        Rounding digits = ties.to(TENTH);
         List<Ratio> densities = draw.some(2, DENSITIES).stream()
                 .map(density -> Ratio.of(density, 100))
                 .toList();
@@ -61,11 +61,11 @@ final class MaterialTopics {
                 Topic.DENSITY,
                 toMass ? "-to-mass" : "-to-volume",
                 digits,
-                Part.of(amount, unit),
-                Part.name(names.get(0)),
-                Part.of(mine, "g/mL"),
-                Part.name(names.get(1)),
-                Part.of(other, "g/mL"));
+                Inset.of(amount, unit),
+                Inset.name(names.get(0)),
+                Inset.of(mine, "g/mL"),
+                Inset.name(names.get(1)),
+                Inset.of(other, "g/mL"));
         Ratio right = toMass ? amount.times(mine) : amount.dividedBy(mine);
         draft.slip(
                         toMass ? "divided-by-the-density" : "multiplied-by-the-density",
@@ -74,18 +74,18 @@ final class MaterialTopics {
                 .slip(
                         "other-density",
                         toMass ? amount.times(other) : amount.dividedBy(other),
-                        Part.name(names.get(1)),
-                        Part.of(other, "g/mL"))
+                        Inset.name(names.get(1)),
+                        Inset.of(other, "g/mL"))
                 .slip(
                         "other-density-and-the-wrong-way",
                         toMass ? amount.dividedBy(other) : amount.times(other),
-                        Part.name(names.get(1)))
+                        Inset.name(names.get(1)))
                 .slip("mean-density", by(toMass, amount, mine.plus(other).dividedBy(2)))
                 .slip(
                         "difference-to-water-the-wrong-way",
                         by(toMass, amount, Ratio.of(2).minus(mine)))
                 .slip("density-twice", by(toMass, amount, mine.times(mine)))
-                .check(Part.of(toMass ? right.dividedBy(amount) : amount.dividedBy(right), "g/mL"));
+                .check(Inset.of(toMass ? right.dividedBy(amount) : amount.dividedBy(right), "g/mL"));
         return toMass
                 ? draft.answeredBy(
                         Kind.MASS,
@@ -121,8 +121,8 @@ final class MaterialTopics {
     }
 
     /** m = w · M / s. */
-    static Draft strength(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(TENTH).with(ties);
+    static Draft strength(Draw draw, Ties ties) {
+        Rounding digits = ties.to(TENTH);
         String name = draw.oneOf(DISSOLVED);
         Ratio wanted = draw.multiple(4, 30, 200);
         Ratio strength = draw.multiple(8, 19, 20);
@@ -132,10 +132,10 @@ final class MaterialTopics {
                 Topic.STRENGTH,
                 "",
                 digits,
-                Part.percent(wanted),
-                Part.name(name),
-                Part.percent(strength),
-                Part.grams(batch));
+                Inset.percent(wanted),
+                Inset.name(name),
+                Inset.percent(strength),
+                Inset.grams(batch));
         draft.atMost(batch)
                 .slip("strength-left-out", pure)
                 .slip("multiplied-by-the-strength", pure.times(strength))
@@ -145,7 +145,7 @@ final class MaterialTopics {
                 .slip("only-the-missing-part", pure.times(Ratio.ONE.minus(strength)))
                 .slip("percents-subtracted", strength.minus(wanted).times(batch))
                 .slip("quotient-inverted", strength.dividedBy(wanted))
-                .check(Part.grams(pure));
+                .check(Inset.grams(pure));
         return draft.answeredBy(Kind.MASS, new Strength(wanted, batch, strength));
     }
 
@@ -172,13 +172,13 @@ final class MaterialTopics {
     }
 
     /** (16 · lb + oz) · 28.349523125 g. */
-    static Draft ounces(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(Ratio.ONE).with(ties);
+    static Draft ounces(Draw draw, Ties ties) {
+        Rounding digits = ties.to(Ratio.ONE);
         Ratio pounds = draw.multiple(1, 5, 1);
         Ratio ounces = draw.multiple(3, 31, 2);
         Ratio ounce = FormulationUnits.factorOf(FormulationUnits.OUNCE);
         Ratio pound = ounce.times(16);
-        Draft draft = new Draft(Topic.OUNCES, "", digits, Part.of(pounds, "lb"), Part.of(ounces, "oz"));
+        Draft draft = new Draft(Topic.OUNCES, "", digits, Inset.of(pounds, "lb"), Inset.of(ounces, "oz"));
         draft.slip("ten-ounces-a-pound", pounds.times(10).plus(ounces).times(ounce))
                 .slip("twelve-ounces-a-pound", pounds.times(12).plus(ounces).times(ounce))
                 .slip("ounces-as-tenths", pounds.plus(ounces.dividedBy(10)).times(pound))
@@ -191,9 +191,9 @@ final class MaterialTopics {
                         pounds.times(16).plus(ounces).times(FormulationUnits.factorOf(FormulationUnits.US_FLUID_OUNCE)))
                 .slip("pound-counted-as-an-ounce", pounds.plus(ounces).times(ounce))
                 .check(
-                        Part.grams(digits.apply(pounds.times(pound))),
-                        Part.of(pounds, "lb"),
-                        Part.of(pounds.plus(Ratio.ONE), "lb"));
+                        Inset.grams(digits.apply(pounds.times(pound))),
+                        Inset.of(pounds, "lb"),
+                        Inset.of(pounds.plus(Ratio.ONE), "lb"));
         return draft.answeredBy(Kind.MASS, new PoundsAndOunces(pounds, ounces));
     }
 
@@ -220,13 +220,13 @@ final class MaterialTopics {
     }
 
     /** M − M · t / s. */
-    static Draft dilution(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(TENTH).with(ties);
+    static Draft dilution(Draw draw, Ties ties) {
+        Rounding digits = ties.to(TENTH);
         Ratio strong = draw.multiple(8, 19, 20);
         Ratio wanted = draw.multiple(4, 34, 100);
         Ratio made = draw.multiple(22, 98, 1).times(5);
         Draft draft =
-                new Draft(Topic.DILUTION, "", digits, Part.percent(strong), Part.percent(wanted), Part.grams(made));
+                new Draft(Topic.DILUTION, "", digits, Inset.percent(strong), Inset.percent(wanted), Inset.grams(made));
         Ratio stock = made.times(wanted).dividedBy(strong);
         draft.slip("stock-instead-of-water", stock)
                 .slip(
@@ -237,15 +237,17 @@ final class MaterialTopics {
                 .slip("rest-of-the-strong", Ratio.ONE.minus(strong).times(made))
                 .slip("shares-multiplied", made.minus(made.times(wanted).times(strong)))
                 .slip("quotient-inverted", made.times(strong).dividedBy(wanted))
-                .check(Part.grams(stock), Part.grams(made));
+                .check(Inset.grams(stock), Inset.grams(made));
         Alligation water = Alligation.of(
-                Stock.of("stock", strong.times(100) + " %"), Stock.diluent("Aqua"), wanted.times(100) + " %");
+                Stock.of("stock", MassFraction.of(strong).toString()),
+                Stock.diluent("Aqua"),
+                MassFraction.of(wanted).toString());
         return draft.answeredBy(Kind.MASS, water.weakerIn(Amount.grams(made)));
     }
 
     /** m · S / M(KOH) · (1 − x) · M(NaOH) / p; drawn so that the molar masses as printed lead to the same answer. */
-    static Draft alkali(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(TENTH).with(ties);
+    static Draft alkali(Draw draw, Ties ties) {
+        Rounding digits = ties.to(TENTH);
         Rounding printed = Rounding.toDecimalPlaces(3);
         Ratio potassium = printed.apply(Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole());
         Ratio sodium = printed.apply(Alkali.SODIUM_HYDROXIDE.molarMass().gramsPerMole());
@@ -260,12 +262,12 @@ final class MaterialTopics {
                 Topic.ALKALI,
                 "",
                 digits,
-                Part.grams(fat),
-                Part.of(value, "mg KOH/g"),
-                Part.percent(left),
-                Part.percent(purity),
-                Part.of(potassium, "g/mol"),
-                Part.of(sodium, "g/mol"));
+                Inset.grams(fat),
+                Inset.of(value, "mg KOH/g"),
+                Inset.percent(left),
+                Inset.percent(purity),
+                Inset.of(potassium, "g/mol"),
+                Inset.of(sodium, "g/mol"));
         draft.slip(
                         "molar-mass-of-the-other",
                         asPotassium.times(Ratio.ONE.minus(left)).dividedBy(purity))
@@ -283,7 +285,7 @@ final class MaterialTopics {
                 .slip("shortfall-alone", full.times(left).dividedBy(purity))
                 .slip("purity-and-shortfall-left-out", full)
                 .leadingTo(pure.dividedBy(purity))
-                .check(Part.grams(pure.dividedBy(purity).dividedBy(fat).times(100)));
+                .check(Inset.grams(pure.dividedBy(purity).dividedBy(fat).times(100)));
         return draft.answeredBy(Kind.MASS, alkaliFor(fat, value, purity, left));
     }
 
@@ -292,13 +294,13 @@ final class MaterialTopics {
                 "fat",
                 SaponificationValue.within(value + " mg KOH/g", "0 mg KOH/g", EXERCISE),
                 InertMatter.countedInTheValue());
-        String assay = purity.times(100) + " %";
+        String assay = MassFraction.of(purity).toString();
         AlkaliGrade flakes = AlkaliGrade.assay(Alkali.SODIUM_HYDROXIDE, assay, assay, AlkaliGrade.Stated.HYDROXIDE)
                 .carbonate("0 %", "0 %", Evidence.MAXIMUM_ERROR, EXERCISE);
         return LyeCalculation.named("class soap")
                 .fat(fat, mass + " g")
                 .alkali(flakes)
-                .leaving(Unsaponified.alkaliShortfall(left.times(100) + " %"), Reckoned.WITH_THE_MIDDLES)
+                .leaving(Unsaponified.alkaliShortfall(MassFraction.of(left).toString()), Reckoned.WITH_THE_MIDDLES)
                 .water("Aqua", LyeWater.perAlkali("2", LyeWater.Of.PURE_HYDROXIDE))
                 .build()
                 .alkali();

@@ -12,7 +12,8 @@ import javax.xml.stream.XMLStreamWriter;
 
 /**
  * A question bank in Moodle XML: {@code quiz/question}, of which those of type {@code category} say where the ones behind them
- * go. Texts are HTML, escaped once more by the writer of the JDK.
+ * go. Questions and answers
+ * are plain text, the working is HTML; the writer of the JDK escapes both.
  */
 final class MoodleXml {
 
@@ -69,8 +70,8 @@ final class MoodleXml {
         xml.writeStartElement("name");
         element(xml, "text", words.say("class.question-name", exercise.topic().title(words), String.valueOf(learner)));
         xml.writeEndElement();
-        html(xml, "questiontext", paragraph(exercise.question(style)));
-        html(xml, "generalfeedback", solution(exercise));
+        text(xml, "questiontext", "plain_text", exercise.question(style));
+        text(xml, "generalfeedback", "html", solution(exercise));
         element(xml, "defaultgrade", String.valueOf(set.pointsOf(exercise.topic())));
         element(xml, "penalty", WRONG);
         element(xml, "hidden", "0");
@@ -82,34 +83,25 @@ final class MoodleXml {
             String letter = Exercise.letter(i);
             xml.writeStartElement("answer");
             xml.writeAttribute("fraction", letter.equals(exercise.rightLetter()) ? RIGHT : WRONG);
-            xml.writeAttribute("format", "html");
-            element(xml, "text", paragraph(choices.get(i)));
-            html(xml, "feedback", paragraph(exercise.explanation(letter, style)));
+            xml.writeAttribute("format", "plain_text");
+            element(xml, "text", choices.get(i));
+            text(xml, "feedback", "plain_text", exercise.explanation(letter, style));
             xml.writeEndElement();
         }
         xml.writeEndElement();
     }
 
-    private Document document(String title) {
-        return Document.titled(title, words.say("language"));
-    }
-
-    /** A paragraph in HTML, as the writer of pages has it. */
-    private String paragraph(String said) {
-        String part = document("").paragraph(said).printPart(Format.HTML, TEXT_LEVEL);
-        return part.substring(part.indexOf("<p>"), part.lastIndexOf("</p>") + "</p>".length());
-    }
-
     private String solution(Exercise exercise) {
-        return document(exercise.topic().title(words))
+        return Document.titled(exercise.topic().title(words), words.say("language"))
                 .followedBy(exercise.working().derivation(style))
                 .printPart(Format.HTML, TEXT_LEVEL);
     }
 
-    private static void html(XMLStreamWriter xml, String name, String html) throws XMLStreamException {
+    private static void text(XMLStreamWriter xml, String name, String format, String content)
+            throws XMLStreamException {
         xml.writeStartElement(name);
-        xml.writeAttribute("format", "html");
-        element(xml, "text", html);
+        xml.writeAttribute("format", format);
+        element(xml, "text", content);
         xml.writeEndElement();
     }
 

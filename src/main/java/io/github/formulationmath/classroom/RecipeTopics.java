@@ -4,9 +4,11 @@ import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
 import java.math.RoundingMode;
 import java.util.List;
@@ -36,31 +38,31 @@ final class RecipeTopics {
     static Formula cream(List<String> names, List<Ratio> shares) {
         FormulaBuilder cream = Formula.inPercent("class cream").quantitySufficient(WATER);
         for (int i = 0; i < names.size(); i++) {
-            cream.line(names.get(i), shares.get(i).times(100) + " %");
+            cream.line(Ingredient.of(names.get(i)), MassFraction.of(shares.get(i)));
         }
         return cream.build();
     }
 
     /** m = w · M. */
-    static Draft percentToGrams(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(HUNDREDTH).with(ties);
+    static Draft percentToGrams(Draw draw, Ties ties) {
+        Rounding digits = ties.to(HUNDREDTH);
         List<String> names = draw.ingredients(2);
         List<Ratio> shares = draw.some(2, SHARES);
         Ratio w = shares.get(0);
         Ratio v = shares.get(1);
         Ratio batch = draw.multiple(21, 99, 1).times(5);
-        Part line = Part.name(names.get(0));
+        Inset line = Inset.name(names.get(0));
         Draft draft = new Draft(
                 Topic.PERCENT_TO_GRAMS,
                 "",
                 digits,
-                Part.percent(w),
+                Inset.percent(w),
                 line,
-                Part.percent(v),
-                Part.name(names.get(1)),
-                Part.grams(batch));
+                Inset.percent(v),
+                Inset.name(names.get(1)),
+                Inset.grams(batch));
         draft.atMost(batch)
-                .slip("other-line", v.times(batch), Part.name(names.get(1)), Part.percent(v))
+                .slip("other-line", v.times(batch), Inset.name(names.get(1)), Inset.percent(v))
                 .slip("both-lines", v.plus(w).times(batch))
                 .slip("percent-as-grams", w.times(100))
                 .slip("divided-by-percent", batch.dividedBy(w.times(100)))
@@ -68,13 +70,13 @@ final class RecipeTopics {
                 .slip("of-the-rest", batch.minus(w.times(batch)).times(w))
                 .slip("percent-of-percent", w.times(100).dividedBy(batch).times(100))
                 .slip("without-the-other-line", Ratio.ONE.minus(v).times(batch).times(w))
-                .check(Part.grams(batch.dividedBy(100)), Part.number(w.times(100)));
+                .check(Inset.grams(batch.dividedBy(100)), Inset.number(w.times(100)));
         return draft.answeredBy(Kind.MASS, massIn(cream(names, List.of(w, v)), batch, names.get(0)));
     }
 
     /** m = (1 − Σw) · M. */
-    static Draft quantitySufficient(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(TENTH).with(ties);
+    static Draft quantitySufficient(Draw draw, Ties ties) {
+        Rounding digits = ties.to(TENTH);
         List<String> names = draw.ingredients(3);
         List<Ratio> w = List.of(draw.multiple(6, 30, 200), draw.multiple(6, 30, 200), draw.multiple(6, 30, 200));
         Ratio sum = w.get(0).plus(w.get(1)).plus(w.get(2));
@@ -83,13 +85,13 @@ final class RecipeTopics {
                 Topic.QUANTITY_SUFFICIENT,
                 "",
                 digits,
-                Part.name(names.get(0)),
-                Part.percent(w.get(0)),
-                Part.name(names.get(1)),
-                Part.percent(w.get(1)),
-                Part.name(names.get(2)),
-                Part.percent(w.get(2)),
-                Part.grams(batch));
+                Inset.name(names.get(0)),
+                Inset.percent(w.get(0)),
+                Inset.name(names.get(1)),
+                Inset.percent(w.get(1)),
+                Inset.name(names.get(2)),
+                Inset.percent(w.get(2)),
+                Inset.grams(batch));
         draft.atMost(batch)
                 .slip("not-taken-from-the-whole", sum.times(batch))
                 .slip("last-line-left-out", Ratio.ONE.minus(sum).plus(w.get(2)).times(batch))
@@ -97,15 +99,15 @@ final class RecipeTopics {
                 .slip("percents-taken-as-grams", batch.minus(sum.times(100)))
                 .slip("rest-of-a-hundred", Ratio.of(100).minus(sum.times(100)))
                 .slip("on-top-of-the-whole", batch.dividedBy(Ratio.ONE.plus(sum)))
-                .slip("line-taken-twice", Ratio.ONE.minus(sum).minus(w.get(1)).times(batch), Part.name(names.get(1)))
-                .slip("only-one-taken", Ratio.ONE.minus(w.get(0)).times(batch), Part.name(names.get(0)))
-                .check(Part.grams(batch));
+                .slip("line-taken-twice", Ratio.ONE.minus(sum).minus(w.get(1)).times(batch), Inset.name(names.get(1)))
+                .slip("only-one-taken", Ratio.ONE.minus(w.get(0)).times(batch), Inset.name(names.get(0)))
+                .check(Inset.grams(batch));
         return draft.answeredBy(Kind.MASS, massIn(cream(names, w), batch, WATER));
     }
 
     /** m = p · M / Σp. */
-    static Draft parts(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(TENTH).with(ties);
+    static Draft parts(Draw draw, Ties ties) {
+        Rounding digits = ties.to(TENTH);
         List<String> names = draw.ingredients(3);
         List<Ratio> p = draw.some(3, List.of(1, 2, 3, 4, 5, 6, 7, 8)).stream()
                 .map(part -> Ratio.of(part))
@@ -116,13 +118,13 @@ final class RecipeTopics {
                 Topic.PARTS,
                 "",
                 digits,
-                Part.name(names.get(0)),
-                Part.number(p.get(0)),
-                Part.name(names.get(1)),
-                Part.number(p.get(1)),
-                Part.name(names.get(2)),
-                Part.number(p.get(2)),
-                Part.grams(batch));
+                Inset.name(names.get(0)),
+                Inset.number(p.get(0)),
+                Inset.name(names.get(1)),
+                Inset.number(p.get(1)),
+                Inset.name(names.get(2)),
+                Inset.number(p.get(2)),
+                Inset.grams(batch));
         Ratio mine = p.get(0);
         draft.atMost(batch)
                 .slip("divided-by-the-number-of-lines", batch.dividedBy(3))
@@ -130,14 +132,14 @@ final class RecipeTopics {
                 .slip("one-part-only", batch.dividedBy(all))
                 .slip("divided-by-the-part", batch.dividedBy(mine))
                 .slip("parts-as-percent", mine.times(batch).dividedBy(100))
-                .slip("line-not-counted", mine.times(batch).dividedBy(all.minus(p.get(2))), Part.name(names.get(2)))
+                .slip("line-not-counted", mine.times(batch).dividedBy(all.minus(p.get(2))), Inset.name(names.get(2)))
                 .slip(
                         "other-line",
                         p.get(1).times(batch).dividedBy(all),
-                        Part.name(names.get(1)),
-                        Part.number(p.get(1)))
+                        Inset.name(names.get(1)),
+                        Inset.number(p.get(1)))
                 .slip("line-counted-twice", mine.times(batch).dividedBy(all.plus(mine)))
-                .check(Part.grams(batch.dividedBy(all)));
+                .check(Inset.grams(batch.dividedBy(all)));
         Formula balm = Formula.inParts("class balm")
                 .line(names.get(0), p.get(0).toString())
                 .line(names.get(1), p.get(1).toString())
@@ -147,8 +149,8 @@ final class RecipeTopics {
     }
 
     /** m = g · M / Σg. */
-    static Draft scaling(Draw draw, RoundingMode ties) {
-        Rounding digits = Rounding.toMultipleOf(TENTH).with(ties);
+    static Draft scaling(Draw draw, Ties ties) {
+        Rounding digits = ties.to(TENTH);
         List<String> names = draw.ingredients(3);
         List<Ratio> g = draw.some(3, List.of(12, 15, 18, 22, 25, 28, 34, 36, 42, 45)).stream()
                 .map(mass -> Ratio.of(mass))
@@ -159,26 +161,30 @@ final class RecipeTopics {
                 Topic.SCALING,
                 "",
                 digits,
-                Part.name(names.get(0)),
-                Part.grams(g.get(0)),
-                Part.name(names.get(1)),
-                Part.grams(g.get(1)),
-                Part.name(names.get(2)),
-                Part.grams(g.get(2)),
-                Part.grams(batch));
+                Inset.name(names.get(0)),
+                Inset.grams(g.get(0)),
+                Inset.name(names.get(1)),
+                Inset.grams(g.get(1)),
+                Inset.name(names.get(2)),
+                Inset.grams(g.get(2)),
+                Inset.grams(batch));
         Ratio mine = g.get(0);
         draft.atMost(batch)
                 .slip("factor-inverted", mine.times(all).dividedBy(batch))
                 .slip("difference-added", mine.plus(batch.minus(all)))
                 .slip("difference-shared-equally", mine.plus(batch.minus(all).dividedBy(3)))
                 .slip("own-line-not-counted", mine.times(batch).dividedBy(all.minus(mine)))
-                .slip("other-line", g.get(1).times(batch).dividedBy(all), Part.name(names.get(1)), Part.grams(g.get(1)))
+                .slip(
+                        "other-line",
+                        g.get(1).times(batch).dividedBy(all),
+                        Inset.name(names.get(1)),
+                        Inset.grams(g.get(1)))
                 .slip(
                         "factor-rounded-to-a-whole",
                         mine.times(batch.dividedBy(all).toWhole(RoundingMode.HALF_UP)))
                 .slip("grams-as-percent", mine.times(batch).dividedBy(100))
                 .slip("divided-by-the-number-of-lines", batch.dividedBy(3))
-                .check(Part.number(batch.dividedBy(all)));
+                .check(Inset.number(batch.dividedBy(all)));
         Formula recipe = Formula.inMasses("class recipe")
                 .line(names.get(0), g.get(0) + " g")
                 .line(names.get(1), g.get(1) + " g")

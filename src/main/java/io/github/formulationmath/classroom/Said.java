@@ -9,13 +9,13 @@ import java.util.List;
  * @param key the key into the wording
  * @param parts what stands for {0}, {1}, …
  */
-record Said(String key, List<Part> parts) {
+record Said(String key, List<Inset> parts) {
 
     Said {
         parts = List.copyOf(parts);
     }
 
-    static Said of(String key, Part... parts) {
+    static Said of(String key, Inset... parts) {
         return new Said(key, List.of(parts));
     }
 

@@ -1,8 +1,6 @@
 package io.github.formulationmath.classroom;
 
 import io.github.formulationmath.reckoning.Wording;
-import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -11,50 +9,52 @@ import java.util.Objects;
  */
 public enum Topic {
     /** A percentage of a batch in grams. */
-    PERCENT_TO_GRAMS(1, RecipeTopics::percentToGrams),
+    PERCENT_TO_GRAMS("percent-to-grams", 1, RecipeTopics::percentToGrams),
     /** What is filled up to the whole. */
-    QUANTITY_SUFFICIENT(2, RecipeTopics::quantitySufficient),
+    QUANTITY_SUFFICIENT("quantity-sufficient", 2, RecipeTopics::quantitySufficient),
     /** Parts of a batch. */
-    PARTS(2, RecipeTopics::parts),
+    PARTS("parts", 2, RecipeTopics::parts),
     /** A recipe in grams at another size. */
-    SCALING(2, RecipeTopics::scaling),
+    SCALING("scaling", 2, RecipeTopics::scaling),
     /** What the display of a balance shows. */
-    ROUNDING(2, BalanceTopics::rounding),
+    ROUNDING("rounding", 2, BalanceTopics::rounding),
     /** The error of that, against what was wanted. */
-    RELATIVE_ERROR(3, BalanceTopics::relativeError),
+    RELATIVE_ERROR("relative-error", 3, BalanceTopics::relativeError),
     /** The batch in which no line is too small to be weighed. */
-    SMALLEST_BATCH(3, (draw, ties) -> BalanceTopics.smallestBatch(draw)),
+    SMALLEST_BATCH("smallest-batch", 3, (draw, ties) -> BalanceTopics.smallestBatch(draw)),
     /** Volume to mass, or mass to volume. */
-    DENSITY(2, MaterialTopics::density),
+    DENSITY("density", 2, MaterialTopics::density),
     /** A material that is not pure. */
-    STRENGTH(2, MaterialTopics::strength),
+    STRENGTH("strength", 2, MaterialTopics::strength),
     /** Pounds and ounces in grams. */
-    OUNCES(2, MaterialTopics::ounces),
+    OUNCES("ounces", 2, MaterialTopics::ounces),
     /** A stock made weaker with water. */
-    DILUTION(3, MaterialTopics::dilution),
+    DILUTION("dilution", 3, MaterialTopics::dilution),
     /** The alkali for a fat. */
-    ALKALI(4, MaterialTopics::alkali);
+    ALKALI("alkali", 4, MaterialTopics::alkali);
 
     /** Draws the numbers of an exercise. */
     private interface Maker {
-        Draft draw(Draw draw, RoundingMode ties);
+        Draft draw(Draw draw, Ties ties);
     }
 
+    private final String key;
     private final int points;
     private final transient Maker maker;
 
-    Topic(int points, Maker maker) {
+    Topic(String key, int points, Maker maker) {
+        this.key = key;
         this.points = points;
         this.maker = maker;
     }
 
-    Draft draw(Draw draw, RoundingMode ties) {
+    Draft draw(Draw draw, Ties ties) {
         return maker.draw(draw, ties);
     }
 
     /** Its name in the keys of the wording. */
     String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return key;
     }
 
     /**
@@ -64,7 +64,7 @@ public enum Topic {
      * @return the title, for example <i>Percent to grams</i>
      */
     public String title(Wording wording) {
-        return Objects.requireNonNull(wording, "wording").say("topic." + key());
+        return Objects.requireNonNull(wording, "wording").say("topic." + key);
     }
 
     /**

@@ -3,7 +3,6 @@ package io.github.formulationmath.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.document.Format;
-import io.github.formulationmath.exercise.Worksheet.Blank;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Source;

@@ -9,10 +9,10 @@ import io.github.formulationmath.number.Rounding;
  * @param why the mistake in words
  * @param value what comes out, in the canonical unit
  */
-record Slip(Said why, Ratio value) {
+record Misstep(Said why, Ratio value) {
 
-    Slip shown(Rounding digits) {
-        return new Slip(why, digits.apply(value));
+    Misstep shown(Rounding digits) {
+        return new Misstep(why, digits.apply(value));
     }
 
     /** Whether a value is another with the decimal point moved: both have the same digits. */

@@ -6,51 +6,56 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Style;
 
 /** What is put into the words of an exercise: a name, or a number with its unit, told in the digits of the reader. */
-sealed interface Part {
+sealed interface Inset {
 
     /** Significant digits of a number that is long. */
     int DIGITS = 4;
 
     String in(Style style);
 
-    static Part name(String text) {
+    static Inset name(String text) {
         return new Name(text);
     }
 
-    static Part number(Ratio number) {
+    static Inset number(Ratio number) {
         return new Value(number, "");
     }
 
-    static Part of(Ratio number, String unit) {
+    static Inset of(Ratio number, String unit) {
         return new Value(number, unit);
     }
 
-    static Part grams(Ratio number) {
+    static Inset grams(Ratio number) {
         return new Value(number, "g");
     }
 
     /** A share, told in percent. */
-    static Part percent(Ratio share) {
+    static Inset percent(Ratio share) {
         return new Value(share.times(100), "%");
     }
 
     /** A name that is the same in every language, as those of ingredients are. */
-    record Name(String text) implements Part {
+    record Name(String text) implements Inset {
         @Override
         public String in(Style style) {
             return text;
         }
     }
 
-    /** A number; a long one in few digits after ≈. A no-break space keeps it with its unit. */
-    record Value(Ratio number, String unit) implements Part {
+    /** A number; a long one in few digits. A no-break space keeps it with its unit. */
+    record Value(Ratio number, String unit) implements Inset {
         @Override
         public String in(Style style) {
-            String digits = NumberText.isShort(number)
-                    ? style.text(number)
-                    : "≈\u00A0"
-                            + style.text(Rounding.toSignificantDigits(DIGITS).apply(number));
-            return unit.isEmpty() ? digits : digits + "\u00A0" + unit;
+            return NumberText.isShort(number)
+                    ? told(number, style)
+                    : style.wording()
+                            .say(
+                                    "class.about",
+                                    told(Rounding.toSignificantDigits(DIGITS).apply(number), style));
+        }
+
+        private String told(Ratio shown, Style style) {
+            return style.text(shown) + (unit.isEmpty() ? "" : "\u00A0" + unit);
         }
     }
 }
