@@ -1,6 +1,7 @@
 // Starts JShell with the library at hand:
 //   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
 import io.github.formulationmath.analysis.*;
+import io.github.formulationmath.annex.*;
 import io.github.formulationmath.batch.*;
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.choice.*;
@@ -23,6 +24,7 @@ import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.reckoning.*;
 import io.github.formulationmath.record.*;
 import io.github.formulationmath.sheet.*;
+import io.github.formulationmath.shelf.*;
 import io.github.formulationmath.simulation.*;
 import io.github.formulationmath.size.*;
 import io.github.formulationmath.soap.*;

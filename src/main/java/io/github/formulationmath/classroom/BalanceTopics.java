@@ -87,7 +87,7 @@ final class BalanceTopics {
         }
         draft.slipOfRounding("cut-off", line.to(RoundingMode.DOWN))
                 .slipOfRounding("always-up", line.to(RoundingMode.UP))
-                .slipOfRounding("to-a-tenth", tenth, Inset.grams(line.step()))
+                .slipOfRounding("to-a-tenth", tenth, Inset.grams(Ratio.of(1, 10)), Inset.grams(line.step()))
                 .slipOfRounding("whole-grams", mass.toWhole(RoundingMode.HALF_UP))
                 .slipOfRounding("whole-grams-up", mass.ceil())
                 .slipOfRounding("whole-grams-down", mass.floor())

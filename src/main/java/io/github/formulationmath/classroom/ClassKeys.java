@@ -22,8 +22,10 @@ final class ClassKeys {
     }
 
     Document of(int learner, List<Exercise> exercises) {
-        Document document = Document.titled(words.say("class.key", number(learner), set.title()), words.say("language"))
-                .paragraph(set.learners().get(learner - 1) + " " + rounding(set, words));
+        Document document =
+                Document.titled(words.say("class.key", number(learner), set.title()), words.say("language"));
+        String name = set.learners().get(learner - 1);
+        document = (name.isBlank() ? document : document.paragraph(name)).paragraph(rounding());
         for (int i = 0; i < exercises.size(); i++) {
             document = exercise(document, i + 1, exercises.get(i));
         }
@@ -31,8 +33,11 @@ final class ClassKeys {
     }
 
     /** The rule for what lies half way between two steps. */
-    static String rounding(ClassSet set, Wording words) {
-        return words.say(set.roundsAsSchoolsDo() ? "class.half-up" : "class.half-even");
+    String rounding() {
+        return words.say(
+                set.roundsAsSchoolsDo() ? "class.half-up" : "class.half-even",
+                style.text(Ratio.of(5, 2)),
+                style.text(Ratio.of(7, 2)));
     }
 
     private Document exercise(Document before, int number, Exercise exercise) {

@@ -44,7 +44,7 @@ final class ClassPages {
             Document document = Document.titled(set.title(), words.say("language"))
                     .paragraph(head(learner, page + 1, pages.size()));
             if (page == 0) {
-                document = document.paragraph(words.say("class.how") + " " + ClassKeys.rounding(set, words))
+                document = document.paragraph(words.say("class.how") + " " + new ClassKeys(set, style).rounding())
                         .caution(words.say("worksheet.caution"));
             }
             for (int number : pages.get(page)) {

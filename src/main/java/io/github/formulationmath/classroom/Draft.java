@@ -20,7 +20,7 @@ final class Draft {
     private static final Symbol SHARE = Symbol.of("a", "to-the-digits-asked", Kind.SHARE);
 
     private final Topic topic;
-    private final Said question;
+    private Said question;
     private final Rounding digits;
     private final Rounding places;
     private final List<Misstep> slips = new ArrayList<>();
@@ -39,7 +39,7 @@ final class Draft {
      */
     Draft(Topic topic, String variant, Rounding digits, Inset... parts) {
         this.topic = topic;
-        this.question = Said.of("exercise." + topic.key() + variant, parts);
+        this.question = Said.of("exercise." + topic.ending() + variant, parts);
         this.digits = digits;
         this.places = Rounding.toMultipleOf(placeOf(digits.stepFor(Ratio.ONE)));
         this.givens = List.of(parts).stream()
@@ -100,8 +100,8 @@ final class Draft {
 
     /** What shows that the answer can be right. */
     Draft check(Inset outcome, Inset... parts) {
-        check = Said.of("check." + topic.key(), parts);
-        checked = Said.of("checked." + topic.key(), outcome);
+        check = Said.of("check." + topic.ending(), parts);
+        checked = Said.of("checked." + topic.ending(), outcome);
         return this;
     }
 
@@ -129,7 +129,7 @@ final class Draft {
         return checked;
     }
 
-    /** The number asked for: its working, and the step that brings it to the digits asked for. */
+    /** The number asked for: its working, and the step that brings it to the digits asked for, which the question names last. */
     Draft answeredBy(Kind kind, Explained exact) {
         Symbol shown = switch (kind) {
             case VOLUME -> VOLUME;
@@ -138,6 +138,8 @@ final class Draft {
         };
         working = Working.of(
                 Phrase.of("question.class-exercise"), r -> r.named(shown, r.rounded(r.known(exact), digits)));
+        Ratio grid = digits.stepFor(Ratio.ONE);
+        question = question.with(kind == Kind.SHARE ? Inset.percent(grid) : Inset.of(grid, kind.canonicalUnit()));
         return this;
     }
 

@@ -25,6 +25,11 @@ sealed interface Inset {
         return new Value(number, unit);
     }
 
+    /** A number that is never shortened. */
+    static Inset exactly(Ratio number, String unit) {
+        return new Exact(number, unit);
+    }
+
     static Inset grams(Ratio number) {
         return new Value(number, "g");
     }
@@ -47,15 +52,23 @@ sealed interface Inset {
         @Override
         public String in(Style style) {
             return NumberText.isShort(number)
-                    ? told(number, style)
+                    ? told(number, unit, style)
                     : style.wording()
                             .say(
                                     "class.about",
-                                    told(Rounding.toSignificantDigits(DIGITS).apply(number), style));
+                                    told(Rounding.toSignificantDigits(DIGITS).apply(number), unit, style));
         }
+    }
 
-        private String told(Ratio shown, Style style) {
-            return style.text(shown) + (unit.isEmpty() ? "" : "\u00A0" + unit);
+    /** A number with all its digits, such as the size of a unit. */
+    record Exact(Ratio number, String unit) implements Inset {
+        @Override
+        public String in(Style style) {
+            return told(number, unit, style);
         }
+    }
+
+    private static String told(Ratio number, String unit, Style style) {
+        return style.text(number) + (unit.isEmpty() ? "" : "\u00A0" + unit);
     }
 }

@@ -178,7 +178,8 @@ final class MaterialTopics {
         Ratio ounces = draw.multiple(3, 31, 2);
         Ratio ounce = FormulationUnits.factorOf(FormulationUnits.OUNCE);
         Ratio pound = ounce.times(16);
-        Draft draft = new Draft(Topic.OUNCES, "", digits, Inset.of(pounds, "lb"), Inset.of(ounces, "oz"));
+        Draft draft = new Draft(
+                Topic.OUNCES, "", digits, Inset.of(pounds, "lb"), Inset.of(ounces, "oz"), Inset.exactly(ounce, "g"));
         draft.slip("ten-ounces-a-pound", pounds.times(10).plus(ounces).times(ounce))
                 .slip("twelve-ounces-a-pound", pounds.times(12).plus(ounces).times(ounce))
                 .slip("ounces-as-tenths", pounds.plus(ounces.dividedBy(10)).times(pound))

@@ -1,6 +1,7 @@
 package io.github.formulationmath.classroom;
 
 import io.github.formulationmath.reckoning.Style;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,6 +18,13 @@ record Said(String key, List<Inset> parts) {
 
     static Said of(String key, Inset... parts) {
         return new Said(key, List.of(parts));
+    }
+
+    /** The same words with one thing more to put in. */
+    Said with(Inset last) {
+        List<Inset> more = new ArrayList<>(parts);
+        more.add(last);
+        return new Said(key, more);
     }
 
     String in(Style style) {

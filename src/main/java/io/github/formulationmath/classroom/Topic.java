@@ -9,34 +9,36 @@ import java.util.Objects;
  */
 public enum Topic {
     /** A percentage of a batch in grams. */
-    PERCENT_TO_GRAMS("percent-to-grams", 1, RecipeTopics::percentToGrams),
+    PERCENT_TO_GRAMS("topic.percent-to-grams", 1, RecipeTopics::percentToGrams),
     /** What is filled up to the whole. */
-    QUANTITY_SUFFICIENT("quantity-sufficient", 2, RecipeTopics::quantitySufficient),
+    QUANTITY_SUFFICIENT("topic.quantity-sufficient", 2, RecipeTopics::quantitySufficient),
     /** Parts of a batch. */
-    PARTS("parts", 2, RecipeTopics::parts),
+    PARTS("topic.parts", 2, RecipeTopics::parts),
     /** A recipe in grams at another size. */
-    SCALING("scaling", 2, RecipeTopics::scaling),
+    SCALING("topic.scaling", 2, RecipeTopics::scaling),
     /** What the display of a balance shows. */
-    ROUNDING("rounding", 2, BalanceTopics::rounding),
+    ROUNDING("topic.rounding", 2, BalanceTopics::rounding),
     /** The error of that, against what was wanted. */
-    RELATIVE_ERROR("relative-error", 3, BalanceTopics::relativeError),
+    RELATIVE_ERROR("topic.relative-error", 3, BalanceTopics::relativeError),
     /** The batch in which no line is too small to be weighed. */
-    SMALLEST_BATCH("smallest-batch", 3, (draw, ties) -> BalanceTopics.smallestBatch(draw)),
+    SMALLEST_BATCH("topic.smallest-batch", 3, (draw, ties) -> BalanceTopics.smallestBatch(draw)),
     /** Volume to mass, or mass to volume. */
-    DENSITY("density", 2, MaterialTopics::density),
+    DENSITY("topic.density", 2, MaterialTopics::density),
     /** A material that is not pure. */
-    STRENGTH("strength", 2, MaterialTopics::strength),
+    STRENGTH("topic.strength", 2, MaterialTopics::strength),
     /** Pounds and ounces in grams. */
-    OUNCES("ounces", 2, MaterialTopics::ounces),
+    OUNCES("topic.ounces", 2, MaterialTopics::ounces),
     /** A stock made weaker with water. */
-    DILUTION("dilution", 3, MaterialTopics::dilution),
+    DILUTION("topic.dilution", 3, MaterialTopics::dilution),
     /** The alkali for a fat. */
-    ALKALI("alkali", 4, MaterialTopics::alkali);
+    ALKALI("topic.alkali", 4, MaterialTopics::alkali);
 
     /** Draws the numbers of an exercise. */
     private interface Maker {
         Draft draw(Draw draw, Ties ties);
     }
+
+    private static final String TOPIC = "topic.";
 
     private final String key;
     private final int points;
@@ -52,9 +54,9 @@ public enum Topic {
         return maker.draw(draw, ties);
     }
 
-    /** Its name in the keys of the wording. */
-    String key() {
-        return key;
+    /** What its other keys in the wording end with. */
+    String ending() {
+        return key.substring(TOPIC.length());
     }
 
     /**
@@ -64,7 +66,7 @@ public enum Topic {
      * @return the title, for example <i>Percent to grams</i>
      */
     public String title(Wording wording) {
-        return Objects.requireNonNull(wording, "wording").say("topic." + key);
+        return Objects.requireNonNull(wording, "wording").say(key);
     }
 
     /**

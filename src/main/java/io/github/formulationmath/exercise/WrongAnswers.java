@@ -7,6 +7,7 @@ import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import java.util.Random;
 final class WrongAnswers {
 
     private static final int MOST = 4;
+    private static final int FAR = 30;
     private static final int FEWEST_BESIDE_MOVED = 2;
 
     /** In one of so many blanks the decimal point may be moved. */
@@ -40,6 +42,7 @@ final class WrongAnswers {
     List<Distractor> of(Collection<Step> blanks, Random random) {
         made(step).forEach(this::offer);
         Collections.shuffle(found, random);
+        found.sort(Comparator.comparing(this::isFarOff));
         List<Distractor> carried = new ArrayList<>();
         for (Step earlier : blanks) {
             if (earlier != step) {
@@ -54,6 +57,13 @@ final class WrongAnswers {
             kept.add(moved.get(random.nextInt(moved.size())));
         }
         return kept;
+    }
+
+    /** What is off by a factor of more than thirty is seen to be wrong; it is offered where nothing nearer is. */
+    private boolean isFarOff(Distractor wrong) {
+        Ratio right = step.value().abs();
+        Ratio size = wrong.value().abs();
+        return size.compareTo(right.times(FAR)) > 0 || size.times(FAR).compareTo(right) < 0;
     }
 
     private void offer(Distractor wrong) {

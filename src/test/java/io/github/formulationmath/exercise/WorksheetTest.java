@@ -173,9 +173,9 @@ class WorksheetTest {
         assertThat(key).startsWith("Answer key, sheet 11: What must the display read for Cetearyl Alcohol?\n\nGiven\n");
         assertThat(linesFrom("Answers", key))
                 .contains(
-                        "    b) 0.00676 g: multiplied by d (readability of the balance) instead of M",
+                        "    a) 0.00676 g: multiplied by d (readability of the balance) instead of M",
                         "      (batch mass)",
-                        "    c) 6.76 g: the percentage was read as the number of units",
+                        "    b) 6.76 g: the percentage was read as the number of units",
                         "    a) 8.45: decimal point one place too far to the left",
                         "    b) 85: half was rounded up; here a tie goes to the even step",
                         "    a) 68: carried on from m_5: the percentage was read as the number of units",
