@@ -113,6 +113,8 @@ final class BalanceTopics {
         Draft draft = new Draft(Topic.RELATIVE_ERROR, "", ties.to(PERCENT_PLACE), line.parts());
         draft.slip("of-the-reading", off.dividedBy(reading))
                 .slip("of-the-batch", off.dividedBy(line.batch()))
+                .slip("step-as-percent", line.step().dividedBy(100))
+                .slip("share-as-error", line.share())
                 .slip("of-the-step", off.dividedBy(line.step()))
                 .slip("step-instead-of-error", line.step().dividedBy(mass))
                 .slip("worst-instead-of-real", line.step().dividedBy(2).dividedBy(mass))

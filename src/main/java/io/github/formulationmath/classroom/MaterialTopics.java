@@ -229,7 +229,8 @@ final class MaterialTopics {
         Draft draft =
                 new Draft(Topic.DILUTION, "", digits, Inset.percent(strong), Inset.percent(wanted), Inset.grams(made));
         Ratio stock = made.times(wanted).dividedBy(strong);
-        draft.slip("stock-instead-of-water", stock)
+        draft.atMost(made.times(2))
+                .slip("stock-instead-of-water", stock)
                 .slip(
                         "water-added-to-the-whole",
                         made.times(strong).dividedBy(wanted).minus(made))

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -118,6 +119,22 @@ class ComparingPupilsTest {
                     .count();
             assertThat((double) hits / all.size()).as(name).isLessThanOrEqualTo(MOST);
         });
+    }
+
+    /** In no topic either; asked where there are sheets enough to tell. */
+    @Test
+    void no_topic_gives_its_answers_away() {
+        Map<Topic, List<Seen>> byTopic = all.stream().collect(Collectors.groupingBy(Seen::topic));
+        assertThat(byTopic).hasSameSizeAs(Topic.values());
+        double most = SHEETS > 500 ? MOST : MOST + 0.1;
+        byTopic.forEach((topic, exercises) -> rules().forEach((name, rule) -> {
+            long hits = exercises.stream()
+                    .filter(seen -> rule.choose(seen) == seen.right())
+                    .count();
+            assertThat((double) hits / exercises.size())
+                    .as("%s, %s", topic, name)
+                    .isLessThanOrEqualTo(most);
+        }));
     }
 
     @Test
