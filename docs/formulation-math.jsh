@@ -5,6 +5,7 @@ import io.github.formulationmath.annex.*;
 import io.github.formulationmath.batch.*;
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.choice.*;
+import io.github.formulationmath.classroom.*;
 import io.github.formulationmath.csv.*;
 import io.github.formulationmath.document.*;
 import io.github.formulationmath.emulsion.*;

@@ -26,6 +26,9 @@ final class LatexWriter extends PageWriter {
             \\begin{document}
             """;
 
+    /** A square of about the height of a small letter. */
+    private static final String BOX = "\\fbox{\\rule{0pt}{1ex}\\rule{1ex}{0pt}}~";
+
     private static final List<String> HEADINGS =
             List.of("section", "subsection", "subsubsection", "paragraph", "subparagraph");
 
@@ -125,12 +128,27 @@ final class LatexWriter extends PageWriter {
     }
 
     @Override
+    void lines(List<String> labels) {
+        for (String label : labels) {
+            out.append("\\par\\nobreak\\parbox[b][8mm][b]{\\linewidth}{").append(escaped(label));
+            out.append("\\hrulefill}\n");
+        }
+        out.append('\n');
+    }
+
+    @Override
     void question(Block.Question question) {
-        out.append('$').append(Formula.line(question.symbol())).append("$, ");
-        paragraph(question.text());
+        Expression symbol = question.symbol();
+        if (symbol != null) {
+            out.append('$').append(Formula.line(symbol)).append("$, ");
+        }
+        if (!question.text().isEmpty()) {
+            paragraph(question.text());
+        }
+        String box = question.hasBoxes() ? BOX : "";
         if (question.isInRow()) {
             out.append(question.choices().stream()
-                    .map(LatexWriter::choice)
+                    .map(choice -> box + choice(choice))
                     .collect(Collectors.joining(" \\qquad\n", "", "\n\n")));
             return;
         }

@@ -191,6 +191,17 @@ public final class Working {
     }
 
     /**
+     * The given values and the steps alone, without headings, to stand in another document.
+     *
+     * @param style how much of it is told, in which units and words
+     * @return a document without a title; without anything if the style tells the answer alone
+     * @throws IllegalArgumentException if the wording lacks a text that the working asks for; the message names the key
+     */
+    public Document derivation(Style style) {
+        return new WorkingDocument(Objects.requireNonNull(style, "style")).derivation(this);
+    }
+
+    /**
      * The same working with a remark behind its last step.
      *
      * @param note the remark
