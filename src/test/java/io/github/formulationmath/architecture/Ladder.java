@@ -62,6 +62,7 @@ final class Ladder {
             may(
                     "json",
                     "number",
+                    "reckoning",
                     "quantity",
                     "simulation",
                     "formula",
