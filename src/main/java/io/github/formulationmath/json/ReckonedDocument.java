@@ -2,11 +2,8 @@ package io.github.formulationmath.json;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.reckoning.Arithmetic;
-import io.github.formulationmath.reckoning.Decision;
 import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Kind;
-import io.github.formulationmath.reckoning.Note;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Source;
@@ -48,14 +45,14 @@ final class ReckonedDocument {
     private void entry(Entry entry) {
         if (entry instanceof Step step) {
             number(step);
-        } else if (entry instanceof Decision decision) {
+        } else if (entry instanceof Entry.Decision decision) {
             List<String> sides = List.of(number(decision.left()), number(decision.right()));
             line("comparison")
                     .with("of", sides)
                     .with("sign", decision.comparison().sign())
                     .with("holds", Boolean.toString(decision.holds()));
         } else {
-            line("note").with("text", phrase(((Note) entry).phrase()));
+            line("note").with("text", phrase(((Entry.Note) entry).phrase()));
         }
     }
 
@@ -125,8 +122,11 @@ final class ReckonedDocument {
     }
 
     private static String word(Operation operation) {
-        if (operation instanceof Arithmetic exact) {
+        if (operation instanceof Operation.Arithmetic exact) {
             return ValueDocument.word(exact);
+        }
+        if (operation instanceof Operation.Power) {
+            return "power";
         }
         return operation instanceof Operation.Rounded
                 ? "rounded"
@@ -138,7 +138,7 @@ final class ReckonedDocument {
             rounding(rounded.rounding(), line, inputs.get(0).value());
         } else if (operation instanceof Operation.Statistic statistic) {
             line.with("function", statistic.function().symbol());
-        } else if (operation instanceof Operation.Root) {
+        } else if (operation instanceof Operation.Root || operation instanceof Operation.Power) {
             line.with("digits", Integer.toString(Operation.Root.DIGITS));
         }
     }

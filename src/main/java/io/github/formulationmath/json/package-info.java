@@ -3,7 +3,7 @@
  * room that needs Jackson, which is optional, and for reading alone.
  *
  * <p><b>What comes in and goes out:</b> {@link io.github.formulationmath.json.Json} writes and reads; a {@link
- * io.github.formulationmath.json.Read} is the value with what was not understood. Numbers are exact text.
+ * io.github.formulationmath.json.Json.Read} is the value with what was not understood. Numbers are exact text.
  *
  * <p>Reading order: {@link io.github.formulationmath.json.Json}, {@code FormulaDocument}, {@code RecordDocument}, {@code Node}, {@code
  * ReckonedDocument}, {@code JsonWriter}.

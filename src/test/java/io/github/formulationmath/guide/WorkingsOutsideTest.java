@@ -11,9 +11,9 @@ import com.networknt.schema.SpecificationVersion;
 import io.github.formulationmath.json.Json;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.StatisticalFunction;
 import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.RandomWorkings;
@@ -147,7 +147,7 @@ class WorkingsOutsideTest {
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
     private static Working function(String symbol, Ratio at, java.util.function.DoubleUnaryOperator f) {
-        StatisticalFunction function = new StatisticalFunction() {
+        Operation.StatisticalFunction function = new Operation.StatisticalFunction() {
             @Override
             public String symbol() {
                 return symbol;
