@@ -14,6 +14,7 @@ final class LatexWriter extends PageWriter {
               \\usepackage[T1]{fontenc}
               \\usepackage[utf8]{inputenc}
               \\usepackage{textcomp}
+              \\IfFileExists{lmodern.sty}{\\usepackage{lmodern}}{}
             \\else
               \\usepackage{fontspec}
             \\fi
@@ -33,6 +34,9 @@ final class LatexWriter extends PageWriter {
 
     /** In a table of more columns than this no cell of words is carried over. */
     private static final int NARROW = 3;
+
+    /** Where formulas stand in a table, which break at their signs. */
+    private static final String FORMULAS = ">{\\raggedright\\arraybackslash}p{0.4\\linewidth}";
 
     static String escaped(String text) {
         return replaced(text, ESCAPES);
@@ -78,17 +82,25 @@ final class LatexWriter extends PageWriter {
     @Override
     void table(Block.Table table) {
         boolean formulas = table.rows().stream().anyMatch(row -> row.value() != null);
-        String words = table.columns().size() > NARROW ? "l" : ">{\\raggedright\\arraybackslash}p{0.3\\linewidth}";
+        String words = words(table.columns().size(), formulas);
         out.append("\\begin{longtable}{@{}");
         for (int i = 0; i < table.columns().size(); i++) {
             boolean formula = formulas && i == 0;
-            out.append(formula ? "l" : table.columns().get(i).isNumber() ? "r" : words);
+            out.append(formula ? FORMULAS : table.columns().get(i).isNumber() ? "r" : words);
         }
         out.append("@{}}\n");
         row(table.columns().stream().map(column -> escaped(column.name())).toList());
         out.append("\\hline\n\\endhead\n");
         table.rows().forEach(this::row);
         out.append("\\end{longtable}\n");
+    }
+
+    private static String words(int columns, boolean formulas) {
+        if (columns > NARROW) {
+            return "l";
+        }
+        String share = !formulas ? "0.3" : columns == NARROW ? "0.27" : "0.5";
+        return ">{\\raggedright\\arraybackslash}p{" + share + "\\linewidth}";
     }
 
     private void row(Block.Row row) {
@@ -170,23 +182,24 @@ final class LatexWriter extends PageWriter {
             Formula formula = new Formula(Linear.width(line) > LONG);
             formula.write(line);
             String outcome = line instanceof ExpressionNode.Relation relation ? relation.outcome() : "";
-            return formula.math + (outcome.isEmpty() ? "" : " \\quad \\text{" + escaped(outcome) + "}");
+            return formula.math + (outcome.isEmpty() ? "" : " \\quad " + LatexCharacters.inFormula(outcome));
         }
 
         @Override
         void symbol(ExpressionNode.Symbol symbol) {
             column += symbol.text().length();
-            math.append(letters(symbol.letter()));
-            if (!symbol.subscript().isEmpty()) {
-                math.append("_{").append(letters(symbol.subscript())).append('}');
+            math.append(letters(symbol.base()));
+            if (!symbol.below().isEmpty()) {
+                math.append(symbol.below().stream().map(Formula::letters).collect(Collectors.joining(",", "_{", "}")));
             }
         }
 
-        /** One Latin letter or a number as it is; a word upright. */
+        /** One Latin letter or a number as it is, with its primes; a word upright. */
         private static String letters(String text) {
-            boolean simple = text.length() == 1 && Character.isLetterOrDigit(text.charAt(0)) && text.charAt(0) < 128
-                    || text.chars().allMatch(c -> c >= '0' && c <= '9');
-            return simple ? text : "\\text{" + escaped(text) + "}";
+            String bare = text.replace("′", "");
+            boolean simple = bare.length() == 1 && Character.isLetterOrDigit(bare.charAt(0)) && bare.charAt(0) < 128
+                    || !bare.isEmpty() && bare.chars().allMatch(c -> c >= '0' && c <= '9');
+            return simple ? text.replace("′", "'") : LatexCharacters.inFormula(text);
         }
 
         @Override
@@ -201,7 +214,7 @@ final class LatexWriter extends PageWriter {
             }
             math.append(number.isBold() ? "}" : "");
             if (!number.unit().isEmpty()) {
-                math.append("\\,\\text{").append(escaped(number.unit())).append('}');
+                math.append("\\,").append(LatexCharacters.inFormula(number.unit()));
             }
         }
 
@@ -240,9 +253,14 @@ final class LatexWriter extends PageWriter {
         @Override
         void open(String name, char bracket) {
             column += name.length();
-            math.append(name.isEmpty() ? "" : "\\operatorname{\\text{" + escaped(name) + "}}");
+            math.append(name.isEmpty() ? "" : function(name));
             String mark = bracket == '|' ? "\\lvert " : "(";
             math.append(isLong ? mark : "\\left" + mark);
+        }
+
+        private static String function(String name) {
+            boolean plain = name.chars().allMatch(c -> c < 128 && Character.isLetter(c));
+            return "\\operatorname{" + (plain ? name : LatexCharacters.inFormula(name)) + "}";
         }
 
         @Override
@@ -263,7 +281,7 @@ final class LatexWriter extends PageWriter {
             for (String part : words.split("(?<=, )|(?= \\()", -1)) {
                 carryOver(part.length());
                 column += part.length();
-                math.append("\\text{ ").append(escaped(part)).append('}');
+                math.append(LatexCharacters.inFormula(" " + part));
             }
         }
 

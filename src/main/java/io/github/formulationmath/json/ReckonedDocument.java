@@ -68,8 +68,9 @@ final class ReckonedDocument {
         Deque<Term> open = new ArrayDeque<>(List.of(whole));
         while (!open.isEmpty()) {
             Term term = open.peek();
-            List<Term> missing =
-                    used(term).stream().filter(part -> !numbers.containsKey(part)).toList();
+            List<Term> missing = used(term).stream()
+                    .filter(part -> !numbers.containsKey(part))
+                    .toList();
             if (missing.isEmpty()) {
                 numbers.computeIfAbsent(open.pop(), this::written);
             } else {

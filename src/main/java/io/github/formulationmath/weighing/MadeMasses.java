@@ -38,7 +38,7 @@ import javax.measure.quantity.Mass;
 public final class MadeMasses {
 
     private static final Symbol TOTAL = Symbol.of("S", "made-total", Kind.MASS);
-    private static final Symbol VARIANCE = Symbol.of("vS", "total-variance", Kind.MASS_SQUARED);
+    private static final Symbol VARIANCE = Symbol.of("v_S", "total-variance", Kind.MASS_SQUARED);
 
     private final MassRelations relations;
     private final List<AdditionError> additions;

@@ -126,7 +126,9 @@ public final class GuideWorkings {
 
     static List<Path> files(Path folder, String ending) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
         }
     }
 

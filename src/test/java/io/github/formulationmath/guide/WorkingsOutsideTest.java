@@ -103,8 +103,8 @@ class WorkingsOutsideTest {
 
     @Test
     void operations_of_every_kind_and_hostile_names_are_accepted() throws IOException {
-        List<Working> workings = new ArrayList<>(
-                List.of(Workings.lineMass(), Workings.everything(), Workings.total(100), Workings.hostile(), longSum()));
+        List<Working> workings = new ArrayList<>(List.of(
+                Workings.lineMass(), Workings.everything(), Workings.total(100), Workings.hostile(), longSum()));
         for (long seed = 0; seed < 300; seed++) {
             workings.add(RandomWorkings.of(seed));
         }
@@ -174,7 +174,9 @@ class WorkingsOutsideTest {
         all.addAll(written(List.of(Workings.everything(), Workings.hostile(), function("Ψ", Ratio.ONE, Math::sin))));
         for (Path file : all) {
             String json = Files.readString(file);
-            assertThat(schema.validate(json, InputFormat.JSON)).as(file.toString()).isEmpty();
+            assertThat(schema.validate(json, InputFormat.JSON))
+                    .as(file.toString())
+                    .isEmpty();
         }
         String first = Files.readString(guide.get(0));
         assertThat(schema.validate(first.replace("\"line\":\"1\"", "\"row\":\"1\""), InputFormat.JSON))
@@ -195,7 +197,8 @@ class WorkingsOutsideTest {
                 boolean factor = !value.contains("/")
                         && !value.isEmpty()
                         && factors.stream().anyMatch(each -> each.compareTo(new BigDecimal(value)) == 0);
-                boolean given = Set.of("given", "number").contains(line.get("is").asText());
+                boolean given =
+                        Set.of("given", "number").contains(line.get("is").asText());
                 assertThat(given && factor).as(file + " " + line).isFalse();
                 givens += given ? 1 : 0;
             }

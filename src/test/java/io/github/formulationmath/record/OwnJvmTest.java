@@ -21,7 +21,8 @@ final class OwnJvmTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"0", "2", "5", "7"})
-    void everything_but_reading_json_works_without_jackson_and_that_says_what_is_missing(String first) throws Exception {
+    void everything_but_reading_json_works_without_jackson_and_that_says_what_is_missing(String first)
+            throws Exception {
         String classPath = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(entry -> !entry.contains("jackson"))
                 .collect(Collectors.joining(File.pathSeparator));
