@@ -2,13 +2,16 @@ package io.github.formulationmath.document;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** LaTeX: a document, or what stands between its begin and its end. */
 final class LatexWriter extends PageWriter {
 
     private static final String PREAMBLE = """
-            \\documentclass{article}
+            \\documentclass[a4paper]{article}
+            \\usepackage[margin=18mm]{geometry}
             \\usepackage{iftex}
             \\ifPDFTeX
               \\usepackage[T1]{fontenc}
@@ -23,6 +26,7 @@ final class LatexWriter extends PageWriter {
             \\usepackage{array}
             \\setlength{\\parindent}{0pt}
             \\setlength{\\parskip}{\\medskipamount}
+            \\setlength{\\emergencystretch}{3em}
             \\allowdisplaybreaks
             \\begin{document}
             """;
@@ -35,8 +39,10 @@ final class LatexWriter extends PageWriter {
     /** In a table of more columns than this no cell of words is carried over. */
     private static final int NARROW = 3;
 
-    /** Where formulas stand in a table, which break at their signs. */
-    private static final String FORMULAS = ">{\\raggedright\\arraybackslash}p{0.4\\linewidth}";
+    private static final int LONG_WORD = 24;
+
+    /** A column of values in which one is wider than this takes more of the line. */
+    private static final int WIDE = 48;
 
     static String escaped(String text) {
         return replaced(text, ESCAPES);
@@ -81,30 +87,47 @@ final class LatexWriter extends PageWriter {
 
     @Override
     void table(Block.Table table) {
-        boolean formulas = table.rows().stream().anyMatch(row -> row.value() != null);
-        String words = words(table.columns().size(), formulas);
+        List<Document.Column> columns = table.columns();
+        List<Expression> values = table.rows().stream()
+                .map(Block.Row::value)
+                .filter(Objects::nonNull)
+                .toList();
+        boolean wide = values.stream().anyMatch(value -> Linear.width(value) > WIDE);
+        String words = columns.size() > NARROW
+                ? "l"
+                : values.isEmpty()
+                        ? cells("0.3")
+                        : columns.size() < NARROW ? cells("0.4") : cells(wide ? "0.2" : "0.27");
         out.append("\\begin{longtable}{@{}");
-        for (int i = 0; i < table.columns().size(); i++) {
-            boolean formula = formulas && i == 0;
-            out.append(formula ? FORMULAS : table.columns().get(i).isNumber() ? "r" : words);
+        for (int i = 0; i < columns.size(); i++) {
+            boolean formula = !values.isEmpty() && i == 0;
+            out.append(formula ? cells(wide ? "0.54" : "0.38") : columns.get(i).isNumber() ? "r" : words);
         }
         out.append("@{}}\n");
-        row(table.columns().stream().map(column -> escaped(column.name())).toList());
+        row(columns.stream().map(column -> escaped(column.name())).toList());
         out.append("\\hline\n\\endhead\n");
         table.rows().forEach(this::row);
         out.append("\\end{longtable}\n");
     }
 
-    private static String words(int columns, boolean formulas) {
-        if (columns > NARROW) {
-            return "l";
-        }
-        String share = !formulas ? "0.3" : columns == NARROW ? "0.27" : "0.5";
+    /** Cells as wide as this share of the line; words in them, and formulas at their signs, go on below. */
+    private static String cells(String share) {
         return ">{\\raggedright\\arraybackslash}p{" + share + "\\linewidth}";
     }
 
+    /** An address or a long fraction may go on below, behind a sign of it; names and dates are left alone. */
+    private static String breakable(String cell) {
+        return Stream.of(cell.split(" ", -1))
+                .map(word -> word.length() <= LONG_WORD
+                        ? escaped(word)
+                        : Stream.of(word.split("(?<=[-/._])"))
+                                .map(LatexWriter::escaped)
+                                .collect(Collectors.joining("\\allowbreak{}")))
+                .collect(Collectors.joining(" "));
+    }
+
     private void row(Block.Row row) {
-        List<String> cells = row.cells().stream().map(LatexWriter::escaped).collect(Collectors.toList());
+        List<String> cells = row.cells().stream().map(LatexWriter::breakable).collect(Collectors.toList());
         if (row.value() != null) {
             cells.set(0, "$" + Formula.line(row.value()).replace(" &", " ") + "$");
         }
@@ -205,7 +228,7 @@ final class LatexWriter extends PageWriter {
         @Override
         void number(ExpressionNode.Numeral number) {
             column += number.text().length();
-            math.append(number.isBold() ? "\\boldsymbol{" : "").append(number.isNegative() ? "-" : "");
+            math.append(number.isBold() ? "\\mathbf{" : "").append(number.isNegative() ? "-" : "");
             if (number.isFraction()) {
                 math.append("\\tfrac{").append(digits(number.digits())).append("}{");
                 math.append(digits(number.below())).append('}');
