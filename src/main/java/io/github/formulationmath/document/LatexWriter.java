@@ -27,6 +27,7 @@ final class LatexWriter extends PageWriter {
             \\setlength{\\parindent}{0pt}
             \\setlength{\\parskip}{\\medskipamount}
             \\setlength{\\emergencystretch}{3em}
+            \\setlength{\\tabcolsep}{4pt}
             \\allowdisplaybreaks
             \\begin{document}
             """;
@@ -36,7 +37,7 @@ final class LatexWriter extends PageWriter {
 
     private static final Map<Integer, String> ESCAPES = LatexCharacters.map();
 
-    /** In a table of more columns than this no cell of words is carried over. */
+    /** In a table of more columns than this only cells with many words are carried over. */
     private static final int NARROW = 3;
 
     private static final int LONG_WORD = 24;
@@ -93,21 +94,23 @@ final class LatexWriter extends PageWriter {
                 .filter(Objects::nonNull)
                 .toList();
         boolean wide = values.stream().anyMatch(value -> Linear.width(value) > WIDE);
-        String words = columns.size() > NARROW
-                ? "l"
-                : values.isEmpty()
-                        ? cells("0.3")
-                        : columns.size() < NARROW ? cells("0.4") : cells(wide ? "0.2" : "0.27");
+        String words =
+                values.isEmpty() ? cells("0.3") : columns.size() < NARROW ? cells("0.4") : cells(wide ? "0.2" : "0.27");
         out.append("\\begin{longtable}{@{}");
         for (int i = 0; i < columns.size(); i++) {
             boolean formula = !values.isEmpty() && i == 0;
-            out.append(formula ? cells(wide ? "0.54" : "0.38") : columns.get(i).isNumber() ? "r" : words);
+            String other = columns.size() > NARROW && !isLong(table, i) ? "l" : words;
+            out.append(formula ? cells(wide ? "0.54" : "0.38") : columns.get(i).isNumber() ? "r" : other);
         }
         out.append("@{}}\n");
         row(columns.stream().map(column -> escaped(column.name())).toList());
         out.append("\\hline\n\\endhead\n");
         table.rows().forEach(this::row);
         out.append("\\end{longtable}\n");
+    }
+
+    private static boolean isLong(Block.Table table, int column) {
+        return table.rows().stream().anyMatch(row -> Columns.width(row.cells().get(column)) > LONG_WORD);
     }
 
     /** Cells as wide as this share of the line; words in them, and formulas at their signs, go on below. */

@@ -8,17 +8,26 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Format;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.json.Json;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Working;
+import io.github.formulationmath.sheet.BatchSheet;
 import io.github.formulationmath.support.RandomWorkings;
 import io.github.formulationmath.support.Tool;
 import io.github.formulationmath.support.Workings;
+import io.github.formulationmath.weighing.Balance;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
@@ -60,6 +69,20 @@ class WorkingsOutsideTest {
     static void run_the_guide() throws Exception {
         guide = GuideWorkings.into(Path.of("target", "workings"), scratch, Tool.areRequired());
         assertThat(guide).hasSizeGreaterThan(500);
+        Files.writeString(Path.of("target", "workings", "sheet.tex"), sheet().print(Format.LATEX));
+    }
+
+    /** A sheet of twelve lines, for {@code src/build/tex.sh}. */
+    private static Document sheet() {
+        FormulaBuilder formula = Formula.inPercent("Day cream of the course in weighing");
+        formula.phase("Water phase").quantitySufficient("Aqua").line("Glycerin", "5 %");
+        formula.line("Xanthan Gum", "0.3 %").line("Sodium Gluconate", "0.1 %").phase("Oil phase");
+        formula.line("Caprylic/Capric Triglyceride", "8 %").line("Butyrospermum Parkii Butter", "6 %");
+        formula.line("Cetearyl Alcohol", "3 %").line("Glyceryl Stearate SE", "5 %");
+        formula.line("Simmondsia Chinensis Seed Oil", "4 %").phase("Cool down").line("Tocopherol", "0.5 %");
+        formula.line("Phenoxyethanol (and) Ethylhexylglycerin", "0.9 %").line("Parfum", "0.4 %");
+        Batch batch = Batch.of(formula.build(), BatchSize.ofMass("250 g"));
+        return BatchSheet.of(WeighingPlan.of(batch, Balance.of("0.01 g", "500 g")));
     }
 
     @Test
