@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 final class LatexWriter extends PageWriter {
 
     private static final String PREAMBLE = """
-            \\documentclass[a4paper]{article}
+            \\documentclass[a4paper,fleqn]{article}
             \\usepackage[margin=18mm]{geometry}
             \\usepackage{iftex}
             \\ifPDFTeX
@@ -27,7 +27,9 @@ final class LatexWriter extends PageWriter {
             \\setlength{\\parindent}{0pt}
             \\setlength{\\parskip}{\\medskipamount}
             \\setlength{\\emergencystretch}{3em}
+            \\setlength{\\mathindent}{2em}
             \\setlength{\\tabcolsep}{4pt}
+            \\setlength{\\LTleft}{0pt}
             \\allowdisplaybreaks
             \\begin{document}
             """;
@@ -88,25 +90,30 @@ final class LatexWriter extends PageWriter {
 
     @Override
     void table(Block.Table table) {
-        List<Document.Column> columns = table.columns();
+        out.append("\\begin{longtable}{@{}").append(columns(table)).append("@{}}\n");
+        row(table.columns().stream().map(column -> escaped(column.name())).toList());
+        out.append("\\hline\\noalign{\\vskip 2pt}\n\\endhead\n");
+        table.rows().forEach(this::row);
+        out.append("\\end{longtable}\n");
+    }
+
+    /** Columns of words share what the values leave of the line; among many columns only the names are carried over. */
+    private static String columns(Block.Table table) {
         List<Expression> values = table.rows().stream()
                 .map(Block.Row::value)
                 .filter(Objects::nonNull)
                 .toList();
         boolean wide = values.stream().anyMatch(value -> Linear.width(value) > WIDE);
-        String words =
-                values.isEmpty() ? cells("0.3") : columns.size() < NARROW ? cells("0.4") : cells(wide ? "0.2" : "0.27");
-        out.append("\\begin{longtable}{@{}");
-        for (int i = 0; i < columns.size(); i++) {
+        int many = table.columns().size();
+        String words = values.isEmpty() ? cells("0.3") : many < NARROW ? cells("0.4") : cells(wide ? "0.2" : "0.27");
+        StringBuilder kinds = new StringBuilder();
+        for (int i = 0; i < many; i++) {
+            Document.Column column = table.columns().get(i);
+            String other = many > NARROW && !column.namesRow() && !isLong(table, i) ? "l" : words;
             boolean formula = !values.isEmpty() && i == 0;
-            String other = columns.size() > NARROW && !isLong(table, i) ? "l" : words;
-            out.append(formula ? cells(wide ? "0.54" : "0.38") : columns.get(i).isNumber() ? "r" : other);
+            kinds.append(formula ? cells(wide ? "0.54" : "0.38") : column.isNumber() ? "r" : other);
         }
-        out.append("@{}}\n");
-        row(columns.stream().map(column -> escaped(column.name())).toList());
-        out.append("\\hline\n\\endhead\n");
-        table.rows().forEach(this::row);
-        out.append("\\end{longtable}\n");
+        return kinds.toString();
     }
 
     private static boolean isLong(Block.Table table, int column) {
@@ -145,8 +152,9 @@ final class LatexWriter extends PageWriter {
 
     @Override
     void equations(Block.Equations equations) {
+        // No empty line before a display, which would begin a paragraph of its own.
         if (!equations.text().isEmpty()) {
-            paragraph(equations.text());
+            out.append(escaped(equations.text().strip())).append('\n');
         }
         out.append("\\begin{align*}\n");
         out.append(equations.lines().stream().map(Formula::line).collect(Collectors.joining(" \\\\\n")));
