@@ -47,16 +47,16 @@ final class ReckonedDocument {
             number(step);
         } else if (entry instanceof Entry.Decision decision) {
             List<String> sides = List.of(number(decision.left()), number(decision.right()));
-            line("comparison")
+            next("comparison")
                     .with("of", sides)
                     .with("sign", decision.comparison().sign())
                     .with("holds", Boolean.toString(decision.holds()));
         } else {
-            line("note").with("text", phrase(((Entry.Note) entry).phrase()));
+            next("note").with("text", phrase(((Entry.Note) entry).phrase()));
         }
     }
 
-    private Written line(String is) {
+    private Written next(String is) {
         Written line = Written.of("line", Integer.toString(lines.size() + 1)).with("is", is);
         lines.add(line);
         return line;
@@ -96,9 +96,9 @@ final class ReckonedDocument {
         if (term instanceof Step step) {
             step(step, of);
         } else if (term instanceof Term.Applied applied) {
-            operation(applied.operation(), line(word(applied.operation())).with("of", of), applied.inputs());
+            operation(applied.operation(), next(word(applied.operation())).with("of", of), applied.inputs());
         } else {
-            line("number");
+            next("number");
         }
         lines.get(lines.size() - 1).with(VALUE, text(term));
         return Integer.toString(lines.size());
@@ -106,7 +106,7 @@ final class ReckonedDocument {
 
     private void step(Step step, List<String> of) {
         Kind kind = step.symbol().kind();
-        Written line = line(of.isEmpty() ? "given" : "step")
+        Written line = next(of.isEmpty() ? "given" : "step")
                 .with("name", step.label())
                 .with("letter", step.symbol().letter());
         if (!step.subject().subscript().isEmpty()) {
