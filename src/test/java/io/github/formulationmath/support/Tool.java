@@ -69,7 +69,7 @@ public final class Tool {
     /** What a program printed, and its exit status. */
     public record Run(String output, int status) {}
 
-    /** Runs the program; it has two minutes. */
+    /** Runs the program; it has ten minutes. */
     public Run run(List<String> arguments) {
         List<String> command = new ArrayList<>(List.of(program.toString()));
         command.addAll(arguments);
@@ -79,7 +79,7 @@ public final class Tool {
                     .redirectErrorStream(true)
                     .redirectOutput(output.toFile())
                     .start();
-            boolean ended = process.waitFor(2, TimeUnit.MINUTES);
+            boolean ended = process.waitFor(10, TimeUnit.MINUTES);
             process.destroyForcibly();
             String printed = Files.readString(output, StandardCharsets.UTF_8);
             Files.delete(output);
