@@ -40,7 +40,7 @@ public final class ExpectedLoss implements Serializable {
 
     private static final Symbol PAST = Symbol.of("r", "past-loss", Kind.MASS);
     private static final Symbol COUNT = Symbol.of("k", "past-batches", Kind.NUMBER);
-    private static final Symbol MEAN = Symbol.of("rmean", "mean-loss", Kind.MASS);
+    private static final Symbol MEAN = Symbol.of("r_mean", "mean-loss", Kind.MASS);
     private static final Symbol SPREAD = Symbol.of("s", "loss-spread", Kind.MASS);
     private static final Symbol SHARE = Symbol.of("l", "lost-share", Kind.SHARE);
 

@@ -197,9 +197,9 @@ public record VersionComparison(List<LineDifference> lines) {
             Optional<Interval<Amount<Dimensionless>>> bounds)
             implements Explained {
 
-        private static final Symbol FIRST = Symbol.of("wfirst", "share-in-first", Kind.SHARE);
-        private static final Symbol SECOND = Symbol.of("wsecond", "share-in-second", Kind.SHARE);
-        private static final Symbol DIFFERENCE = Symbol.of("Δw", "share-difference", Kind.SHARE);
+        private static final Symbol FIRST = Symbol.of("w_first", "share-in-first", Kind.SHARE);
+        private static final Symbol SECOND = Symbol.of("w_second", "share-in-second", Kind.SHARE);
+        private static final Symbol DIFFERENCE = Symbol.of("Δ_w", "share-difference", Kind.SHARE);
 
         /** What became of a line. */
         public enum Change {

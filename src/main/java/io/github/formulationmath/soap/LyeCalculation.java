@@ -56,7 +56,7 @@ public final class LyeCalculation {
     private static final Symbol PROTONS = Symbol.of("z", "protons", Kind.NUMBER);
     private static final Symbol OF_FAT = Symbol.of("n", "demand-of-fat", Kind.SUBSTANCE);
     private static final Symbol OF_ACID = Symbol.of("a", "demand-of-acid", Kind.SUBSTANCE);
-    private static final Symbol FATS = Symbol.of("n₀", "demand-of-fats", Kind.SUBSTANCE);
+    private static final Symbol FATS = Symbol.of("n_0", "demand-of-fats", Kind.SUBSTANCE);
     private static final Symbol SHORTFALL = Symbol.of("d", "alkali-shortfall", Kind.SHARE);
     private static final Symbol SHARE_OF_MOLES = Symbol.of("x", "share-of-moles", Kind.SHARE);
     private static final Symbol HYDROXIDE = Symbol.of("N", "hydroxide-wanted", Kind.SUBSTANCE);

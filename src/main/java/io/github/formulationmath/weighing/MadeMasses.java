@@ -39,7 +39,7 @@ import org.jspecify.annotations.Nullable;
 public final class MadeMasses {
 
     private static final Symbol TOTAL = Symbol.of("S", "made-total", Kind.MASS);
-    private static final Symbol VARIANCE = Symbol.of("vS", "total-variance", Kind.MASS_SQUARED);
+    private static final Symbol VARIANCE = Symbol.of("v_S", "total-variance", Kind.MASS_SQUARED);
 
     private final MassRelations relations;
     private final List<AdditionError> additions;

@@ -17,8 +17,8 @@ import javax.measure.quantity.Mass;
  */
 final class SumExtreme {
 
-    private static final Symbol LOWEST = Symbol.of("Slo", "lowest-weighted-sum", Kind.MASS);
-    private static final Symbol HIGHEST = Symbol.of("Shi", "highest-weighted-sum", Kind.MASS);
+    private static final Symbol LOWEST = Symbol.of("S_lo", "lowest-weighted-sum", Kind.MASS);
+    private static final Symbol HIGHEST = Symbol.of("S_hi", "highest-weighted-sum", Kind.MASS);
 
     private final MadeMasses masses;
     private final Weights weights;
