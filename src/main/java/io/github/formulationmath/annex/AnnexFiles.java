@@ -2,10 +2,10 @@ package io.github.formulationmath.annex;
 
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.quantity.MassFraction;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -104,7 +104,7 @@ final class AnnexFiles {
                 row.choice("field", List.of(ColorantEntry.Field.values()), ColorantEntry.Field::code),
                 row.text("max_percent").isEmpty()
                         ? Optional.empty()
-                        : Optional.of(new BigDecimal(row.decimal("max_percent"))),
+                        : Optional.of(MassFraction.ofPercent(row.decimal("max_percent"))),
                 row.text("field_as_printed"),
                 row.text("limit_as_printed"),
                 row.text("conditions"),

@@ -49,13 +49,15 @@ final class OneIdentityTest {
             "limit/ProductWords.java",
             "number/Rounding.java",
             "quantity/AmountFormat.java",
-            "quantity/Repairs.java", // names of units
+            "quantity/TypedText.java", // names of units
             "quantity/UnitNames.java", // names of units
             "reckoning/Formulas.java",
             "soap/AlkaliGradeTable.java",
+            "soap/Fat.java",
             "soap/FatTable.java",
             "verification/Figure.java", // names of units
             "verification/FigureCheck.java",
+            "verification/LyeSlip.java",
             "verification/Slip.java",
             "verification/Verification.java");
 

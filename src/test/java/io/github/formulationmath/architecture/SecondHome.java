@@ -106,7 +106,7 @@ record SecondHome(String idea, String name, Pattern sign, Pattern home, String p
                         "names made alike",
                         "\\bNormalizer\\b|equalsIgnoreCase|toUpperCase\\(",
                         // Digits and units that somebody typed are no names.
-                        "/SubstanceName\\.java|^quantity/Repairs\\.java|^verification/Figure\\.java",
+                        "/SubstanceName\\.java|^quantity/TypedText\\.java|^verification/Figure\\.java",
                         "if (name.equalsIgnoreCase(other)) {}"),
                 of(
                         "Batch",
