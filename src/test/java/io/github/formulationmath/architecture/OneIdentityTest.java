@@ -53,6 +53,7 @@ final class OneIdentityTest {
             "soap/FatTable.java",
             "verification/Figure.java", // names of units
             "verification/FigureCheck.java",
+            "verification/LyeSlip.java",
             "verification/Slip.java",
             "verification/Verification.java");
 
