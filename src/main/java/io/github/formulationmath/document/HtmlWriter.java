@@ -3,6 +3,7 @@ package io.github.formulationmath.document;
 import io.github.formulationmath.document.Document.Column;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * HTML with MathML: no script, no picture, nothing fetched. The markup is well-formed XML too. All colours are the
@@ -306,15 +307,17 @@ final class HtmlWriter extends PageWriter {
 
         @Override
         void symbol(ExpressionNode.Symbol symbol) {
-            String letter = "<mi>" + escaped(symbol.letter()) + "</mi>";
-            math.append(
-                    symbol.subscript().isEmpty()
-                            ? letter
-                            : "<msub>" + letter + subscript(symbol.subscript()) + "</msub>");
+            String letter = "<mi>" + escaped(symbol.base()) + "</mi>";
+            math.append(symbol.below().isEmpty() ? letter : "<msub>" + letter + below(symbol.below()) + "</msub>");
             started = true;
         }
 
-        private static String subscript(String text) {
+        private static String below(List<String> texts) {
+            String all = texts.stream().map(MathMl::below).collect(Collectors.joining("<mo>,</mo>"));
+            return texts.size() == 1 ? all : "<mrow>" + all + "</mrow>";
+        }
+
+        private static String below(String text) {
             boolean number = text.chars().allMatch(c -> c >= '0' && c <= '9');
             return number ? "<mn>" + text + "</mn>" : "<mtext>" + escaped(text) + "</mtext>";
         }

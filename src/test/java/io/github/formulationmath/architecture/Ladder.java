@@ -74,6 +74,7 @@ final class Ladder {
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
             may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "size", "packing"),
+            may("series", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan", "pot"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -133,6 +134,7 @@ final class Ladder {
                     "pot",
                     "packing",
                     "record",
+                    "series",
                     "batch",
                     "soap"));
 

@@ -317,7 +317,7 @@ class WorksheetTest {
         assertThat(worksheet.key(Style.steps()).print(Format.MARKDOWN))
                 .contains("ten times the step\n- **b\\) 8\\.4 g**\\: right\n");
         assertThat(worksheet.key(Style.steps()).printPart(Format.LATEX, 1))
-                .contains("\\item[] \\textbf{b) 8.4 g}: right\n", "r_{5} &= \\boldsymbol{8.4}\\,\\text{g}");
+                .contains("\\item[] \\textbf{b) 8.4 g}: right\n", "r_{5} &= \\mathbf{8.4}\\,\\text{g}");
         assertThat(worksheet.key(Style.steps()).printPart(Format.HTML, 2))
                 .contains(
                         "<li><strong>b) 8.4 g</strong>: right</li>\n",
