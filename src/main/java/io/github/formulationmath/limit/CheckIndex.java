@@ -137,7 +137,8 @@ final class CheckIndex {
         Substance named = index.known(substance);
         AnnexFindings annexes =
                 table.asksEuAnnexes() ? AnnexFindings.of(substance, product, table.words()) : AnnexFindings.NONE;
-        return new Known(named, find(named), index.omitted(named), index.mentioning(named), annexes);
+        return new Known(
+                named, find(named), annexes.speaking(index.omitted(named), product), index.mentioning(named), annexes);
     }
 
     /** What is known of a substance under any of its names and its number. */

@@ -7,6 +7,7 @@ import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -50,8 +51,10 @@ final class LimitCheck {
     private void countLine(FormulaLine line) {
         String ownName = line.ingredient().normalName();
         boolean namedAmongParts = false;
-        for (Map.Entry<Substance, MassFraction> part : line.ingredient().parts().entrySet()) {
-            SubstanceShare one = formula.composition().shareOf(part.getKey()).orElseThrow();
+        Iterator<SubstanceShare> substances =
+                formula.composition().sharesIn(line).iterator();
+        for (MassFraction strength : line.ingredient().parts().values()) {
+            SubstanceShare one = substances.next();
             Substance substance = one.substance();
             CheckIndex.Known known = checker.index().known(one.inAllNames());
             namedAmongParts |= known.named().keys().contains(ownName);
@@ -60,10 +63,10 @@ final class LimitCheck {
                 withoutLimit.add(substance);
             }
             for (Counting counting : known.countings()) {
-                tally(counting).add(line, substance, part.getValue(), counting);
+                tally(counting).add(line, substance, strength, counting);
             }
             for (Counting counting : known.annexes().countings()) {
-                tally(counting).add(line, substance, part.getValue(), counting);
+                tally(counting).add(line, substance, strength, counting);
             }
         }
         if (!namedAmongParts) {

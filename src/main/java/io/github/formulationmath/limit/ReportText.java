@@ -58,12 +58,7 @@ record ReportText(LimitReport report, Wording wording) {
         report.mayBeProhibited().forEach(finding -> phrases.add(AnnexText.prohibited(finding)));
         report.colorants().forEach(finding -> phrases.add(AnnexText.colorant(finding)));
         for (LimitReport.Uncounted finding : report.notTranscribed()) {
-            finding.entries()
-                    .forEach(entry -> phrases.add(Phrase.of(
-                            "remark.not-transcribed",
-                            finding.substance().toString(),
-                            entry.toString(),
-                            entry.reason())));
+            finding.entries().forEach(entry -> phrases.add(notTranscribed(finding, entry)));
         }
         for (LimitReport.Uncounted finding : report.mentioned()) {
             finding.limits().stream()
@@ -85,6 +80,11 @@ record ReportText(LimitReport report, Wording wording) {
                                 : Phrase.of("remark.unknown-word-close", word, String.join(", ", close))));
         report.unusedPurposes().forEach(name -> phrases.add(Phrase.of("remark.unused-purpose", name)));
         return phrases;
+    }
+
+    private static Phrase notTranscribed(LimitReport.Uncounted finding, OmittedEntry entry) {
+        String key = entry.said().isEmpty() ? "remark.not-transcribed" : "remark.not-transcribed-text";
+        return Phrase.of(key, finding.substance().toString(), entry.toString(), entry.reason(), entry.said());
     }
 
     private static Phrase outOfScope(LimitReport.Uncounted finding) {

@@ -271,7 +271,7 @@ public final class Taking implements Explained {
                     Integer.toString(number),
                     use.lot().ingredientName() + " " + use.lot().code());
             Subject there = Subject.of(use.line().subscript() + "," + number, lot.name());
-            V mass = r.given(TAKEN, there, use.mass().canonical(), Source.user());
+            V mass = r.given(TAKEN, there, use.mass(), Source.user());
             V price = r.given(
                     PRICE,
                     lot,
@@ -280,7 +280,7 @@ public final class Taking implements Explained {
             V contents = r.given(
                     CONTENTS,
                     lot,
-                    offer.packSize().canonical(),
+                    offer.packSize(),
                     Source.written(offer.packSize().toString()));
             costs.add(r.quotient(r.product(mass, price), contents));
         }
