@@ -195,7 +195,26 @@ final class Fitting {
     }
 
     /** A balance of the set beside the pot, and how far its boats carry each line. */
-    private record Way(int balance, @Nullable Ratio[] most) {}
+    private static final class Way {
+
+        private final int balance;
+        private final @Nullable Ratio[] most;
+
+        Way(int balance, @Nullable Ratio[] most) {
+            this.balance = balance;
+            this.most = most;
+        }
+
+        int balance() {
+            return balance;
+        }
+
+        /** Up to which batch size a line is carried; null if no boat carries it. */
+        @Nullable
+        Ratio mostOf(int line) {
+            return most[line];
+        }
+    }
 
     private List<Way> ways(long set) {
         List<Way> ways = new ArrayList<>();
@@ -269,7 +288,7 @@ final class Fitting {
     }
 
     private @Nullable Ratio next(Way way, int line, Ratio size) {
-        Ratio most = way.most()[line];
+        Ratio most = way.mostOf(line);
         if (most == null || size.compareTo(most) > 0) {
             return null;
         }
