@@ -80,7 +80,7 @@ final class Assessment {
         }
         Conformity first = decide(Reckoning.plain(), known);
         if (tally.applicability() == Applicability.OUT_OF_SCOPE) {
-            return first == Conformity.WITHIN ? Conformity.WITHIN : Conformity.PROHIBITED;
+            return first == Conformity.WITHIN && tally.isAssessable() ? Conformity.WITHIN : Conformity.PROHIBITED;
         }
         if (tally.isAssessable() || first == Conformity.EXCEEDS && isMonotone()) {
             return first;

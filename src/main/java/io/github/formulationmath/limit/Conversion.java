@@ -68,7 +68,7 @@ sealed interface Conversion {
     }
 
     default boolean isKnown() {
-        return !(this instanceof Unknown);
+        return !(this instanceof Unknown || this instanceof Unstated);
     }
 
     default boolean isIdentity() {
@@ -111,6 +111,17 @@ sealed interface Conversion {
         @Override
         public <V> V in(Reckoning<V> r, Subject subject) {
             return r.given(CONTENT, subject, factor, source);
+        }
+    }
+
+    /** One of the names of a blend written as one: as much of it as the whole line, or next to nothing. */
+    record Unstated(Ratio factor) implements Conversion {
+
+        private static final Symbol GREATEST = Symbol.of("qmax", "greatest-content", Kind.SHARE);
+
+        @Override
+        public <V> V in(Reckoning<V> r, Subject subject) {
+            return factor.equals(Ratio.ONE) ? r.literal(1) : r.given(GREATEST, subject, factor, Source.user());
         }
     }
 

@@ -100,6 +100,12 @@ record Counting(
                 limit.allowingNothing(), name, place, member, Conversion.NONE, Applicability.OUT_OF_SCOPE, null, false);
     }
 
+    /** The same in a blend that does not say how much of it is this substance. */
+    Counting inBlend() {
+        return new Counting(
+                limit, counted, key, member, new Conversion.Unstated(conversion.factor()), applicability, own, formGuessed);
+    }
+
     boolean isNamed(String name) {
         Substance substance = member.substance();
         return substance.keys().contains(name) && !isNumbered(name);

@@ -2,8 +2,10 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
+import io.github.formulationmath.formula.WrittenName;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.HashMap;
@@ -31,6 +33,8 @@ final class LimitCheck {
     /** Substances whose number is not one that the table has for their name. */
     private final Set<Substance> conflicts = new LinkedHashSet<>();
 
+    private final Map<Substance, NameBook.Reading> readings = new LinkedHashMap<>();
+    private final Map<String, Substance> toBreakDown = new LinkedHashMap<>();
     private final Map<SubstanceShare, Substance> allNames = new HashMap<>();
     private final Set<String> unusedPurposes;
 
@@ -46,7 +50,16 @@ final class LimitCheck {
         List<Verdict> verdicts = tallies.values().stream()
                 .map(tally -> new Verdict(checker, tally))
                 .toList();
-        return new LimitReport(checker, formula, verdicts, uncounted, withoutLimit, conflicts, unusedPurposes);
+        return new LimitReport(
+                checker,
+                formula,
+                verdicts,
+                uncounted,
+                withoutLimit,
+                conflicts,
+                unusedPurposes,
+                readings,
+                toBreakDown.values());
     }
 
     private void countLine(FormulaLine line) {
@@ -55,10 +68,18 @@ final class LimitCheck {
             SubstanceShare one = formula.composition().shareOf(part).orElseThrow();
             Substance substance = one.substance();
             Substance named = allNames(one);
+            NameBook.Reading reading = checker.table().index().read(one.as(substance)).orElse(null);
+            if (reading != null) {
+                readings.put(substance, reading);
+            }
+            if (reading != null && reading.how() == NameBook.How.BLEND) {
+                countBlend(line, strength, reading.names());
+            }
             CheckIndex.Entry entry = checker.index().find(named);
-            if (!addFindings(substance, named, entry)) {
+            if (!addFindings(substance, named, entry) && (reading == null || reading.how() != NameBook.How.BLEND)) {
                 withoutLimit.add(substance);
             }
+            askForBreakdown(line, substance, countings(entry));
             for (Counting counting : countings(entry)) {
                 tally(counting).add(line, substance, strength, counting);
             }
@@ -66,6 +87,56 @@ final class LimitCheck {
         if (!isNamedAmong(parts.keySet(), line.ingredient().normalName())) {
             countUnderOwnName(line);
         }
+    }
+
+    /**
+     * Several names written as one: each counts with as much as the whole, or next to nothing. Of those that go into one sum
+     * the one that weighs most stands for all, because together they are no more than the whole.
+     */
+    private void countBlend(FormulaLine line, MassFraction strength, List<String> parts) {
+        Map<String, Counting> heaviest = new LinkedHashMap<>();
+        Map<String, Substance> meant = new HashMap<>();
+        for (String name : parts) {
+            Substance part = Substance.of(name);
+            Substance named = checker.table().index().known(part);
+            checker.table().index().read(part).ifPresent(reading -> readings.put(part, reading));
+            CheckIndex.Entry entry = checker.index().find(named);
+            if (!addFindings(part, named, entry)) {
+                withoutLimit.add(part);
+            }
+            for (Counting counting : countings(entry)) {
+                Counting known = heaviest.get(counting.key());
+                if (known == null || counting.weight().compareTo(known.weight()) > 0) {
+                    heaviest.put(counting.key(), counting);
+                    meant.put(counting.key(), part);
+                }
+            }
+        }
+        heaviest.forEach((key, counting) -> {
+            Counting unstated = counting.inBlend();
+            tally(unstated).add(line, meant.getOrDefault(key, Substance.of(line.name())), strength, unstated);
+        });
+    }
+
+    /** A material that smells and tells nothing of its constituents, once; what is left of a breakdown is none. */
+    private void askForBreakdown(FormulaLine line, Substance substance, List<Counting> countings) {
+        if (!checker.table().index().declares()) {
+            return;
+        }
+        boolean parted = line.ingredient().parts().size() > 1;
+        if (isAromatic(substance.name(), countings)
+                ? !parted || !isAromatic(line.name(), List.of())
+                : !parted && isAromatic(line.name(), List.of())) {
+            toBreakDown.putIfAbsent(substance.keys().get(0), substance);
+        }
+    }
+
+    private static boolean isAromatic(String name, List<Counting> countings) {
+        WrittenName written = WrittenName.of(name);
+        return written.isAromatic()
+                || written.isPreparation()
+                        && countings.stream()
+                                .anyMatch(counting -> counting.limit().kind() == LimitKind.DECLARE_ABOVE);
     }
 
     /** Whether the parts themselves tell how much of what the line is called it holds. */

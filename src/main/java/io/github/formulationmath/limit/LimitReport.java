@@ -2,9 +2,11 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.reckoning.Wording;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -48,6 +50,8 @@ public final class LimitReport {
     private final List<Substance> withoutLimit;
     private final List<Substance> conflicts;
     private final Set<String> unusedPurposes;
+    private final Map<Substance, NameBook.Reading> readings;
+    private final List<Substance> toBreakDown;
 
     LimitReport(
             LimitChecker checker,
@@ -56,7 +60,9 @@ public final class LimitReport {
             Set<Uncounted> uncounted,
             Set<Substance> withoutLimit,
             Set<Substance> conflicts,
-            Set<String> unusedPurposes) {
+            Set<String> unusedPurposes,
+            Map<Substance, NameBook.Reading> readings,
+            Collection<Substance> toBreakDown) {
         this.checker = checker;
         this.formula = formula;
         this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
@@ -64,6 +70,8 @@ public final class LimitReport {
         this.withoutLimit = List.copyOf(withoutLimit);
         this.conflicts = List.copyOf(conflicts);
         this.unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
+        this.readings = Collections.unmodifiableMap(readings);
+        this.toBreakDown = List.copyOf(toBreakDown);
     }
 
     /**
@@ -190,6 +198,8 @@ public final class LimitReport {
         return !casConflicts().isEmpty()
                 || !closestWords().isEmpty()
                 || uncounted.stream().anyMatch(this::isOpen)
+                || !toBreakDown.isEmpty()
+                || readings.values().stream().anyMatch(reading -> reading.how() != NameBook.How.SPELLING)
                 || suggestions().keySet().stream()
                         .anyMatch(substance -> substance.cas().isEmpty());
     }
@@ -214,12 +224,35 @@ public final class LimitReport {
     public Map<Substance, List<String>> suggestions() {
         Map<Substance, List<String>> close = new LinkedHashMap<>();
         for (Substance substance : withoutLimit()) {
-            List<String> names = table().index().names().slips(substance.name(), MOST_SUGGESTIONS);
+            List<String> names = table().index().names().suggest(substance.name(), MOST_SUGGESTIONS);
             if (!names.isEmpty()) {
                 close.put(substance, names);
             }
         }
         return Collections.unmodifiableMap(close);
+    }
+
+    /**
+     * The names that are not names of the table and were taken for some of it, each with how: a common name in brackets left
+     * out, a part of the plant, sulphide for sulfide. Everything was counted under what they were taken for; where that is not
+     * meant, write the name that is. A blend written as one name was taken apart, and of each part it is not known how much
+     * there is: enter the material as {@link io.github.formulationmath.formula.Ingredient#blend}.
+     *
+     * @return an unmodifiable map in the order of the formula
+     */
+    public Map<Substance, NameBook.Reading> readings() {
+        return readings;
+    }
+
+    /**
+     * Perfumes, volatile oils and other aromatic materials that are entered as one substance, so that nothing is known of the
+     * constituents that are to be declared or limited. Take the breakdown from the supplier's documents and enter them as
+     * {@link io.github.formulationmath.formula.Ingredient#blend}.
+     *
+     * @return an unmodifiable list, each once; empty if the table has nothing to be declared
+     */
+    public List<Substance> withoutBreakdown() {
+        return toBreakDown;
     }
 
     /**
@@ -318,7 +351,9 @@ public final class LimitReport {
                 && uncounted.equals(that.uncounted)
                 && withoutLimit.equals(that.withoutLimit)
                 && conflicts.equals(that.conflicts)
-                && unusedPurposes.equals(that.unusedPurposes);
+                && unusedPurposes.equals(that.unusedPurposes)
+                && readings.equals(that.readings)
+                && toBreakDown.equals(that.toBreakDown);
     }
 
     @Override

@@ -331,7 +331,8 @@ public final class LimitTable implements Serializable {
                 return LimitTableReader.read(
                                 "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of February 2024",
                                 part("", LimitTableReader.LIMITS),
-                                part("-substances", LimitTableReader.SUBSTANCES))
+                                part("-substances", LimitTableReader.SUBSTANCES),
+                                part("-synonyms", LimitTableReader.SYNONYMS))
                         .withOmitted(LimitTableReader.omitted(
                                 part("-omitted", LimitTableReader.OMITTED),
                                 part("-omitted-substances", LimitTableReader.OMITTED_NAMES)));

@@ -5,10 +5,12 @@ import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,9 +32,12 @@ final class LimitTableReader {
     static final CsvFormat OMITTED = format("annex,ref_no,substance_group,reason");
     static final CsvFormat OMITTED_NAMES = format("annex,ref_no,substance_group,name,cas_number");
 
+    static final CsvFormat SYNONYMS = format("inci_name,synonym,printed_in");
+
     private static final List<String> BASES = List.of("active", "as_supplied", "as_reference");
 
     private final Map<String, List<GroupMember>> members = new LinkedHashMap<>();
+    private final Map<String, List<String>> synonyms = new HashMap<>();
     private final Map<String, SubstanceGroup> groups = new LinkedHashMap<>();
 
     private static CsvFormat format(String header) {
@@ -41,6 +46,17 @@ final class LimitTableReader {
 
     static LimitTable read(String name, CsvTable limits, CsvTable substances) {
         return new LimitTableReader().table(name, limits, substances);
+    }
+
+    /** The same with other names under which the source prints its substances. */
+    static LimitTable read(String name, CsvTable limits, CsvTable substances, CsvTable synonyms) {
+        LimitTableReader reader = new LimitTableReader();
+        for (CsvRow row : synonyms.rows()) {
+            reader.synonyms
+                    .computeIfAbsent(SubstanceName.normalise(row.required("inci_name")), key -> new ArrayList<>())
+                    .add(row.required("synonym"));
+        }
+        return reader.table(name, limits, substances);
     }
 
     private LimitTable table(String name, CsvTable limits, CsvTable substances) {
@@ -70,8 +86,10 @@ final class LimitTableReader {
         return row.choice("role", List.of("member", "mentioned", "part"), word -> word);
     }
 
-    private static GroupMember member(CsvRow row) {
-        Substance named = row.read("inci_name", Substance::of);
+    private GroupMember member(CsvRow row) {
+        Substance plain = row.read("inci_name", Substance::of);
+        List<String> others = synonyms.getOrDefault(plain.keys().get(0), List.of());
+        Substance named = others.isEmpty() ? plain : plain.withSynonyms(others.toArray(new String[0]));
         Substance substance = row.text("cas_number").isEmpty() ? named : row.read("cas_number", named::withCas);
         GroupMember member = GroupMember.of(substance).inForm(row.text("form")).countedAs(row.required("counts_as"));
         if (!row.text("molecular_formula").isEmpty()) {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.NameBook;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -137,7 +138,7 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
 
     /** Known words that may be meant by one that is not: spelt alike, of the same letters, or with a part in common. */
     static List<String> close(String word, Collection<String> known) {
-        List<String> alike = new KnownNames(known).alike(word, MOST_CLOSE);
+        List<String> alike = NameBook.of(known).alike(word, MOST_CLOSE);
         List<String> parts = List.of(word.split("_", -1));
         return alike.isEmpty()
                 ? known.stream()

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -28,7 +29,8 @@ final class TableIndex {
     private final KeyIndex<OmittedEntry> omitted = new KeyIndex<>();
     private final Map<String, List<Counting>> byLimit = new ConcurrentHashMap<>();
     private final Set<String> written = new TreeSet<>();
-    private @Nullable KnownNames names;
+    private final boolean declares;
+    private volatile @Nullable NameBook names;
 
     TableIndex(List<UsageLimit> limits, List<OmittedEntry> entries) {
         Set<Substance> known = new HashSet<>();
@@ -39,19 +41,53 @@ final class TableIndex {
                     members.add(keys, member.substance());
                 }
                 (member.isCounted() ? counting : mentioning).add(keys, limit);
-                if (member.isCounted()) {
-                    written.add(member.substance().name());
-                }
+                written.add(member.substance().name());
+                written.addAll(member.substance().synonyms());
             }
         }
-        entries.forEach(entry -> omitted.add(entry.keys(), entry));
+        for (OmittedEntry entry : entries) {
+            omitted.add(entry.keys(), entry);
+            written.addAll(entry.names());
+        }
+        declares = limits.stream().anyMatch(limit -> limit.kind() == LimitKind.DECLARE_ABOVE);
     }
 
-    /** The names of what is counted, as the table writes them. */
-    synchronized KnownNames names() {
-        KnownNames known = names == null ? new KnownNames(written) : names;
-        names = known;
+    /** All names that the table has, as it writes them. */
+    NameBook names() {
+        NameBook known = names;
+        if (known == null) {
+            known = NameBook.of(written);
+            names = known;
+        }
         return known;
+    }
+
+    /** Whether the table has substances to be declared, so that constituents of natural materials matter. */
+    boolean declares() {
+        return declares;
+    }
+
+    /** What a substance of a formula is taken for of which the table has no name itself. */
+    Optional<NameBook.Reading> read(Substance asked) {
+        NameBook book = names();
+        for (String key : asked.keys()) {
+            if (book.has(key)) {
+                return Optional.empty();
+            }
+        }
+        Optional<NameBook.Reading> found = book.read(asked.name());
+        for (int i = 0; found.isEmpty() && i < asked.synonyms().size(); i++) {
+            found = book.read(asked.synonyms().get(i));
+        }
+        return found;
+    }
+
+    /** The substance with the names of the table that it is taken for; those of a blend are other substances. */
+    private Substance asRead(Substance asked) {
+        return read(asked)
+                .filter(reading -> reading.how() != NameBook.How.BLEND)
+                .map(reading -> asked.withSynonyms(reading.names().toArray(new String[0])))
+                .orElse(asked);
     }
 
     /** The limits whose entries name a substance without counting it. */
@@ -130,7 +166,8 @@ final class TableIndex {
      * used. A name that the table has with several numbers stands for several forms, and says nothing of which number is
      * meant. A number stands for a substance and for its nano form alike, which are two: no name leads to the other's.
      */
-    Substance known(Substance asked) {
+    Substance known(Substance written) {
+        Substance asked = asRead(written);
         Set<String> keys = new LinkedHashSet<>(asked.keys());
         String cas = asked.cas().orElse(null);
         List<String> fresh = asked.keys();

@@ -170,9 +170,10 @@ final class Tally implements Subject {
             return Optional.of("problem.no-phase");
         }
         return withoutConversion()
-                .map(contribution -> contribution.counting().conversion().isKnown()
-                        ? "problem.no-own-limit"
-                        : "problem.no-conversion");
+                .map(contribution -> contribution.counting().conversion())
+                .map(conversion -> conversion instanceof Conversion.Unstated
+                        ? "problem.blend"
+                        : conversion.isKnown() ? "problem.no-own-limit" : "problem.no-conversion");
     }
 
     /** Contributions that are part of the whole, in a phase only the lines of that phase, as far as an end has them. */
