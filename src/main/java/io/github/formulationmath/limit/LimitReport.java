@@ -322,18 +322,30 @@ public final class LimitReport {
     }
 
     /**
-     * The report in words: what the table does not hold, the outcome, the verdicts, the other findings, and at the end,
-     * once, the cautions.
+     * The report in words, short: what the table does not hold, the outcome; one line to each verdict on a highest or lowest
+     * share, with the room that is left and the conditions it depends on, what is prohibited first; all declarations that are
+     * due in one line; the other findings; and at the end, once, the cautions. {@link #describeInFull} has everything.
      *
      * @param wording the words
      * @return the lines
      */
     public List<String> describe(Wording wording) {
+        return new ReportText(this, Objects.requireNonNull(wording, "wording")).shortLines();
+    }
+
+    /**
+     * The same with all that the entries say: several lines to a verdict, with its basis, the products it is for, the wording
+     * that is required, and remarks.
+     *
+     * @param wording the words
+     * @return the lines
+     */
+    public List<String> describeInFull(Wording wording) {
         return new ReportText(this, Objects.requireNonNull(wording, "wording")).lines();
     }
 
     /**
-     * The report as a document: the same words in paragraphs, the cautions last.
+     * The report as a document: the words of {@link #describeInFull} in paragraphs, the cautions last.
      *
      * @param wording the words
      * @return the document, to be printed in any format
@@ -376,6 +388,11 @@ public final class LimitReport {
                 names(outOfScope().stream().filter(Uncounted::mustBeRead).toList()));
         append(text, "not transcribed", names(notTranscribed()));
         append(text, "to read, named there", names(mentioned()));
+        readings.forEach((substance, reading) -> text.append(", ")
+                .append(substance)
+                .append(" taken for ")
+                .append(String.join(" and ", reading.names())));
+        append(text, "breakdown to be asked for", toBreakDown);
         append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")

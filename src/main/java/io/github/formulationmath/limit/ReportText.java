@@ -1,18 +1,67 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.formula.NameBook;
+import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A report in words. */
 record ReportText(LimitReport report, Wording wording) {
 
+    /** Everything, several lines to a verdict. */
     List<String> lines() {
         List<String> lines = new ArrayList<>(found());
         lines.addAll(cautions());
         return List.copyOf(lines);
+    }
+
+    /** One line to a verdict on contents, one to all declarations that are due, and so on. */
+    List<String> shortLines() {
+        Set<String> lines = new LinkedHashSet<>(head());
+        for (Verdict verdict : report.verdicts()) {
+            if (verdict.limit().kind().restrictsContents()) {
+                lines.add(new VerdictText(verdict, wording).inOneLine());
+            }
+        }
+        lines.addAll(grouped());
+        lines.addAll(texts(findings()));
+        lines.addAll(cautions());
+        return List.copyOf(lines);
+    }
+
+    /** Declarations and warnings with the same answer in one line; where their entries say more, that is told once. */
+    private List<String> grouped() {
+        Map<String, List<String>> named = new LinkedHashMap<>();
+        Set<String> remarks = new LinkedHashSet<>();
+        boolean conditions = false;
+        for (Verdict verdict : report.verdicts()) {
+            if (!verdict.limit().kind().restrictsContents()) {
+                VerdictText text = new VerdictText(verdict, wording);
+                List<String> names = named.computeIfAbsent(text.answer(), key -> new ArrayList<>());
+                if (!names.contains(text.named())) {
+                    names.add(text.named());
+                }
+                if (verdict.conformity() != Conformity.WITHIN) {
+                    conditions |= !verdict.limit().text().conditions().isEmpty();
+                    remarks.addAll(texts(verdict.remarks()));
+                }
+            }
+        }
+        List<String> lines = new ArrayList<>();
+        named.forEach((answer, names) -> lines.add(wording.say("limit.grouped", answer, String.join("; ", names))));
+        lines.addAll(remarks);
+        if (conditions) {
+            lines.add(wording.say("limit.grouped-conditions"));
+        }
+        return lines;
     }
 
     Document document() {
@@ -27,14 +76,19 @@ record ReportText(LimitReport report, Wording wording) {
     }
 
     private List<String> found() {
+        List<String> lines = new ArrayList<>(head());
+        report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
+        lines.addAll(texts(findings()));
+        return lines;
+    }
+
+    private List<String> head() {
         List<String> lines = new ArrayList<>();
         if (!report.table().notHeld().isEmpty()) {
             lines.add(wording.say(
                     "limit.not-held", String.join("; ", report.table().notHeld())));
         }
         lines.add(wording.say(outcome()));
-        report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
-        lines.addAll(texts(findings()));
         return lines;
     }
 
@@ -71,7 +125,13 @@ record ReportText(LimitReport report, Wording wording) {
                             Phrase.of("remark.mentioned", finding.substance().toString(), citation)));
         }
         report.outOfScope().forEach(finding -> phrases.add(outOfScope(finding)));
-        report.withoutLimit().forEach(substance -> phrases.add(Phrase.of("remark.no-limit", substance.toString())));
+        report.readings().forEach((substance, reading) -> phrases.add(reading(substance, reading)));
+        if (!report.withoutBreakdown().isEmpty()) {
+            phrases.add(Phrase.of("remark.breakdown", names(report.withoutBreakdown())));
+        }
+        if (!report.withoutLimit().isEmpty()) {
+            phrases.add(Phrase.of("remark.no-limit", names(report.withoutLimit())));
+        }
         report.suggestions()
                 .forEach((substance, names) ->
                         phrases.add(Phrase.of("remark.close-name", substance.toString(), String.join("; ", names))));
@@ -83,6 +143,23 @@ record ReportText(LimitReport report, Wording wording) {
                                 : Phrase.of("remark.unknown-word-close", word, String.join(", ", close))));
         report.unusedPurposes().forEach(name -> phrases.add(Phrase.of("remark.unused-purpose", name)));
         return phrases;
+    }
+
+    private static String names(List<Substance> substances) {
+        return substances.stream().map(Substance::toString).collect(Collectors.joining("; "));
+    }
+
+    private Phrase reading(Substance substance, NameBook.Reading reading) {
+        String key =
+                switch (reading.how()) {
+                    case SPELLING -> "remark.reading.spelling";
+                    case QUALIFIER -> "remark.reading.qualifier";
+                    case BRACKET -> "remark.reading.bracket";
+                    case PLANT_PART -> "remark.reading.plant-part";
+                    case NANO -> "remark.reading.nano";
+                    case BLEND -> "remark.reading.blend";
+                };
+        return Phrase.of(key, substance.toString(), String.join("; ", reading.names()));
     }
 
     private static Phrase outOfScope(LimitReport.Uncounted finding) {

@@ -6,17 +6,20 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Wording;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -212,6 +215,20 @@ public final class Verdict implements Explained {
                                 verdict.limit().id()),
                         this,
                         Verdict::decided);
+    }
+
+    /**
+     * The same room in grams of what was or is to be weighed.
+     *
+     * @return the mass on the basis of the limit, of the whole or the phase that the limit is a share of, rounded down to
+     *     whole milligrams; negative if the share is not within; empty if nothing was weighed
+     */
+    public Optional<Amount<Mass>> headroomMass() {
+        return tally.whole()
+                .masses()
+                .map(masses -> masses.total()
+                        .times(headroom().canonical())
+                        .rounded(Rounding.toDecimalPlaces(3).with(RoundingMode.FLOOR)));
     }
 
     private <V> V decided(Reckoning<V> r) {

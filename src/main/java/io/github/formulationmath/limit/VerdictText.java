@@ -6,7 +6,9 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A verdict in words. */
 record VerdictText(Verdict verdict, Wording wording) {
@@ -23,6 +25,53 @@ record VerdictText(Verdict verdict, Wording wording) {
         phrases.addAll(entryTexts(verdict.limit().text()));
         phrases.addAll(verdict.remarks());
         return phrases.stream().map(wording::text).toList();
+    }
+
+    /** Verdict, room, conditions and remarks beside each other, so that none is read without the others. */
+    String inOneLine() {
+        List<Phrase> phrases = new ArrayList<>();
+        String source = verdict.limit().citation().text();
+        int annex = source.indexOf("Annex ");
+        phrases.add(Phrase.of(
+                "limit.line",
+                wording.text(head()),
+                room().map(wording::text).orElse(""),
+                annex < 0 ? source : source.substring(annex)));
+        if (verdict.isMade()) {
+            interval().ifPresent(phrases::add);
+        }
+        add(phrases, "limit.conditions", verdict.limit().text().conditions());
+        if (!verdict.limit().text().warnings().isEmpty()) {
+            phrases.add(Phrase.of("limit.warnings-there"));
+        }
+        phrases.addAll(verdict.remarks());
+        return phrases.stream().map(wording::text).collect(Collectors.joining(" "));
+    }
+
+    /** What is left of a highest share that is kept, in percent and, of what is weighed, in grams. */
+    private Optional<Phrase> room() {
+        if (verdict.conformity() != Conformity.WITHIN
+                || verdict.limit().kind() != LimitKind.MAXIMUM
+                || verdict.applicability() == Applicability.OUT_OF_SCOPE) {
+            return Optional.empty();
+        }
+        String left = NumberText.percent(verdict.headroom().canonical());
+        String basis = verdict.limit().basis().isReference() ? " " + verdict.limit().basis() : "";
+        return Optional.of(verdict.headroomMass()
+                .map(mass -> Phrase.of("limit.room-in-grams", left + basis, mass.toString()))
+                .orElseGet(() -> Phrase.of("limit.room", left + basis)));
+    }
+
+    /** What is declared or warned of, with its share. */
+    String named() {
+        return verdict.shortName() + " " + share();
+    }
+
+    /** The answer to whether it is due. */
+    String answer() {
+        String answer = wording.say(
+                verdict.conformity().key() + "." + verdict.limit().kind().code().replace('_', '-'));
+        return answer.substring(0, 1).toUpperCase(Locale.ROOT) + answer.substring(1);
     }
 
     /** What is counted, its share, the limit, and the verdict. */
@@ -43,7 +92,7 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Phrase.of(
                     "limit.head.prohibited",
                     verdict.shortName(),
-                    NumberText.percent(verdict.share().canonical()),
+                    share(),
                     wording.say(verdict.conformity().key()));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');

@@ -179,7 +179,7 @@ class ReviewedFormulasTest {
         LimitReport report = check(FACE, "Linalool", "0.35 %");
         assertThat(report.outcome()).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
         List<String> text = report.describe(Wording.english());
-        assertThat(text).contains("LINALOOL: 0.35 %, to be declared above 0.001 %: to be declared");
+        assertThat(text).contains("To be declared: LINALOOL 0.35 %");
         assertThat(String.join("\n", text)).doesNotContain(": exceeds", "1,6-Octadien");
     }
 
