@@ -14,6 +14,7 @@ import java.io.Serializable;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -121,6 +122,111 @@ public final class LimitTable implements Serializable {
      */
     public LimitTable withOmitted(List<OmittedEntry> entries) {
         return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"));
+    }
+
+    /**
+     * The same table with more limits. What was there and where it came from stays; every new limit is told in {@link
+     * #provenance()} with its source.
+     *
+     * @param more the limits, each with an id of its own
+     * @return the table
+     * @throws IllegalArgumentException if two limits have the same id
+     */
+    public LimitTable adding(UsageLimit... more) {
+        List<UsageLimit> all = new ArrayList<>(limits);
+        List<String> lines = new ArrayList<>(provenance);
+        for (UsageLimit limit : Objects.requireNonNull(more, "more")) {
+            all.add(Objects.requireNonNull(limit, "more"));
+            lines.add("added: " + limit.id() + ", " + limit.citation());
+        }
+        return of(name, lines, all).withOmitted(omitted);
+    }
+
+    /**
+     * The same table with the limits of another, for example those of the house beside those of the law. All of them hold;
+     * the provenance of both is kept.
+     *
+     * @param other the other table
+     * @return the table, named like both
+     * @throws IllegalArgumentException if a limit of each has the same id
+     */
+    public LimitTable adding(LimitTable other) {
+        Objects.requireNonNull(other, "other");
+        return of(name + "; " + other.name, joined(provenance, other.provenance), joined(limits, other.limits))
+                .withOmitted(joined(omitted, other.omitted));
+    }
+
+    private static <T> List<T> joined(List<T> some, List<T> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    /**
+     * The same table with one limit replaced, for example because a later act changed it. The exchange is told in {@link
+     * #provenance()} with the new source.
+     *
+     * @param id the key of the limit that no longer holds
+     * @param instead what holds instead, one limit or several
+     * @return the table
+     * @throws IllegalArgumentException if there is no such limit, nothing is given instead, or two limits have the same id
+     */
+    public LimitTable replacing(String id, UsageLimit... instead) {
+        UsageLimit old = limit(id);
+        if (Objects.requireNonNull(instead, "instead").length == 0) {
+            throw new IllegalArgumentException("instead is empty: give the limit that holds instead of "
+                    + Excerpt.of(id) + "; one that allows nothing is UsageLimit.atMost(name, \"0 %\", scope, source)");
+        }
+        List<UsageLimit> all = new ArrayList<>();
+        for (UsageLimit limit : limits) {
+            if (limit.equals(old)) {
+                all.addAll(List.of(instead));
+            } else {
+                all.add(limit);
+            }
+        }
+        List<String> lines = new ArrayList<>(provenance);
+        for (UsageLimit limit : instead) {
+            lines.add("replaced: " + id + " by " + limit.id() + ", " + limit.citation());
+        }
+        return of(name, lines, all).withOmitted(omitted);
+    }
+
+    /**
+     * Reads a table of one's own in its short form from a file in UTF-8: one rule to a row with the four facts {@code
+     * substance,limit,scope,source}.
+     *
+     * <pre>{@code
+     * substance,limit,scope,source
+     * Phenoxyethanol,max 0.9 %,leave_on; area=face,"Data sheet of the supplier, edition 3 of 2026-02-01"
+     * }</pre>
+     *
+     * <p>A limit is {@code max}, {@code min}, {@code declare above} or {@code warn above} with a percentage, and {@code as
+     * supplied} if the material counts as bought, carrier and all. A scope is {@code any}, or facts parted by semicolons: {@code
+     * leave_on}, {@code rinse_off}, {@code area=face}, {@code product=shampoo}, {@code form=not:spray}, {@code
+     * user=professional}, {@code purpose=preservative}.
+     *
+     * @param rules the file
+     * @return the table, named like the file, with the lines at its head as provenance
+     * @throws IOException if the file cannot be read
+     * @throws CsvException if it is not as it should be, or not in UTF-8; it names file, line and column, and what to write
+     */
+    public static LimitTable read(Path rules) throws IOException {
+        Objects.requireNonNull(rules, "rules");
+        return ShortRules.table(String.valueOf(rules.getFileName()), ShortRules.FORMAT.read(rules));
+    }
+
+    /**
+     * Reads a table of one's own in its short form.
+     *
+     * @param name what it is
+     * @param rules the text, as in {@link #read(Path)}
+     * @return the table
+     * @throws IOException if the reader fails
+     * @throws CsvException if the text is not as it should be; it names line and column, and what to write
+     */
+    public static LimitTable read(String name, Reader rules) throws IOException {
+        return ShortRules.table(
+                Objects.requireNonNull(name, "name"),
+                ShortRules.FORMAT.read("rules", Objects.requireNonNull(rules, "rules")));
     }
 
     /**
