@@ -79,15 +79,19 @@ final class CommonNames {
 
     /** Oils that a common name may mean, with or without the word oil: "lavender oil", "Lavendelöl", "huile essentielle de lavande". */
     static List<String> of(String normal) {
-        String key = WrittenName.looseKey(normal)
+        String key = WrittenName.looseKey(withoutAccents(normal))
                 .replaceFirst("^(?:HUILEESSENTIELLEDE|HUILEDE|ESSENCEDE|OILOF)", "")
                 .replaceFirst("(?:ESSENTIALOIL|OIL|ATHERISCHESOL|OEL|OL)$", "");
         return MEANT.getOrDefault(key, List.of());
     }
 
+    private static String withoutAccents(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{Mn}", "");
+    }
+
     /** A chemical name with its German or French words put into English. */
     static String inEnglish(String normal) {
-        String plain = Normalizer.normalize(normal, Normalizer.Form.NFD).replaceAll("\\p{Mn}", "");
+        String plain = withoutAccents(normal);
         String english = plain;
         for (Map.Entry<String, String> word : WORDS.entrySet()) {
             english = english.replace(word.getKey(), word.getValue());

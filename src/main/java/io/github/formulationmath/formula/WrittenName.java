@@ -1,6 +1,5 @@
 package io.github.formulationmath.formula;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -91,14 +90,14 @@ public final class WrittenName {
 
     /**
      * The form in which spellings of one name agree that {@link SubstanceName} keeps apart: sulphide and sulfide, aluminium
-     * and aluminum, Greek letters and their names, accents, and spaces, hyphens and apostrophes anywhere.
+     * and aluminum, Greek letters and their names, and spaces, hyphens and apostrophes anywhere.
      */
     static String looseKey(String name) {
         String key = SubstanceName.normalise(name);
         StringBuilder kept = new StringBuilder(key.length());
-        for (char c : Normalizer.normalize(key, Normalizer.Form.NFD).toCharArray()) {
-            if (" -'.".indexOf(c) < 0 && Character.getType(c) != Character.NON_SPACING_MARK) {
-                kept.append(c);
+        for (int i = 0; i < key.length(); i++) {
+            if (" -'.".indexOf(key.charAt(i)) < 0) {
+                kept.append(key.charAt(i));
             }
         }
         String loose = kept.toString();
@@ -191,6 +190,19 @@ public final class WrittenName {
         return made != null
                 && made.forms().contains("OIL")
                 && !made.parts().isEmpty()
+                && made.parts().stream().noneMatch(FATTY_PARTS::contains);
+    }
+
+    /**
+     * Whether the name is that of an oil or another aromatic preparation of a plant which is no pressed fat as far as the name
+     * tells: no oil of seeds, kernels, nuts or fruits.
+     *
+     * @return true for "Lavandula Angustifolia Oil" and "Citrus Limon Peel Oil"
+     */
+    public boolean isVolatileOil() {
+        Preparation made = preparation(unqualified(withoutBrackets()));
+        return made != null
+                && (made.forms().contains("OIL") || made.forms().size() > 1)
                 && made.parts().stream().noneMatch(FATTY_PARTS::contains);
     }
 
