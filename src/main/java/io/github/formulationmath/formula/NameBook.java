@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +30,9 @@ import org.jspecify.annotations.Nullable;
 public final class NameBook {
 
     private static final int MOST_KEPT = 4096;
+
+    /** No name holds more than so many others. */
+    private static final int MOST_JOINED = 3;
 
     private final Map<String, String> written = new HashMap<>();
     private final Map<String, Set<String>> loose = new HashMap<>();
@@ -143,8 +147,16 @@ public final class NameBook {
         if (written.containsKey(asked.normal()) || CasNumbers.isNumber(asked.normal())) {
             return Optional.empty();
         }
-        List<String> parts = asked.parts();
+        List<String> parts = rejoined(asked.parts());
+        if (parts.size() == 1 && has(parts.get(0))) {
+            return reading(name, Set.of(SubstanceName.normalise(parts.get(0))), How.SPELLING);
+        }
         if (parts.size() > 1) {
+            for (Map.Entry<String, How> variant : asked.variants().entrySet()) {
+                if (written.containsKey(variant.getKey())) {
+                    return reading(name, Set.of(variant.getKey()), variant.getValue());
+                }
+            }
             return parts.stream().anyMatch(this::isFound)
                     ? Optional.of(new Reading(name, parts, How.BLEND))
                     : Optional.empty();
@@ -163,6 +175,33 @@ public final class NameBook {
         return listed.size() > 1 && listed.stream().anyMatch(this::has)
                 ? Optional.of(new Reading(name, listed, How.BLEND))
                 : Optional.empty();
+    }
+
+    /** Neighbours that are one name of the list together: some names hold an "and" themselves. */
+    private List<String> rejoined(List<String> parts) {
+        List<String> joined = new ArrayList<>();
+        for (int from = 0; from < parts.size(); ) {
+            int to = Math.min(parts.size(), from + MOST_JOINED);
+            String one = parts.get(from);
+            for (; to > from + 1; to--) {
+                String together = together(parts.subList(from, to));
+                if (!together.isEmpty()) {
+                    one = together;
+                    break;
+                }
+            }
+            joined.add(one);
+            from = to;
+        }
+        return joined;
+    }
+
+    private String together(List<String> parts) {
+        return Stream.of("(AND)", " AND ")
+                .map(word -> String.join(word, parts))
+                .filter(this::has)
+                .findFirst()
+                .orElse("");
     }
 
     private boolean isFound(String part) {

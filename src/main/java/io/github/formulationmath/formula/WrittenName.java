@@ -231,6 +231,11 @@ public final class WrittenName {
         String plain = withoutNano();
         put(variants, plain + nano, NameBook.How.SPELLING);
         put(variants, unqualified(plain) + nano, NameBook.How.QUALIFIER);
+        Matcher each = BRACKET.matcher(plain);
+        while (each.find()) {
+            String rest = plain.substring(0, each.start()) + " " + plain.substring(each.end());
+            put(variants, unqualified(tidy(rest)) + nano, NameBook.How.BRACKET);
+        }
         String outside = unqualified(withoutBrackets());
         put(variants, outside + nano, NameBook.How.BRACKET);
         if (!nano.isEmpty()) {
