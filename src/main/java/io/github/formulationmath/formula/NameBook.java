@@ -46,14 +46,21 @@ public final class NameBook {
     public enum How {
         /** Another spelling of the same name: sulphide, a Greek letter, a hyphen, the place of the mark for nanomaterials. */
         SPELLING,
-        /** A word that tells no other substance was left out: organic, essential, an asterisk. */
+        /** A word that tells no other substance was left out: organic, essential, powder, an asterisk, a prefix for an isomer. */
         QUALIFIER,
+        /** A strength was left out: "Hydrogen Peroxide 30 %". It has to be entered as the strength of the material. */
+        STRENGTH,
         /** A common name in brackets was left out, or the name in brackets was taken. */
         BRACKET,
         /** The list has the preparation of the plant without its part, or with the part that the written name leaves open. */
         PLANT_PART,
         /** The list has the substance, not its nanomaterial. */
         NANO,
+        /**
+         * A common name, in English, German or French, an abbreviation, or an older botanical name: "lavender oil", "NaOH". What
+         * it stands for is common trade knowledge without a published source.
+         */
+        COMMON_NAME,
         /** Several names in one: each was looked for by itself, and how much there is of each is not known. */
         BLEND
     }
@@ -171,10 +178,41 @@ public final class NameBook {
                 return reading(name, found, How.PLANT_PART);
             }
         }
-        List<String> listed = asked.listed();
-        return listed.size() > 1 && listed.stream().anyMatch(this::has)
-                ? Optional.of(new Reading(name, listed, How.BLEND))
-                : Optional.empty();
+        List<String> listed = rejoined(asked.listed());
+        if (listed.size() == 1 && has(listed.get(0))) {
+            return reading(name, Set.of(SubstanceName.normalise(listed.get(0))), How.SPELLING);
+        }
+        if (listed.size() > 1 && listed.stream().anyMatch(this::has)) {
+            return Optional.of(new Reading(name, listed, How.BLEND));
+        }
+        return commonly(name, asked);
+    }
+
+    /** What is meant by a common name, if it is one thing that the list has. */
+    private Optional<Reading> commonly(String name, WrittenName asked) {
+        for (String variant : asked.variants().keySet()) {
+            Set<String> found = commonly(variant);
+            String english = CommonNames.inEnglish(variant);
+            if (found.isEmpty() && !english.equals(variant)) {
+                found = spelt(english);
+                found = found.isEmpty() ? commonly(english) : found;
+            }
+            String accepted = CommonNames.underAcceptedName(variant);
+            if (found.isEmpty() && !accepted.equals(variant)) {
+                found = spelt(accepted);
+                found = found.isEmpty() ? prepared(accepted) : found;
+            }
+            if (!found.isEmpty()) {
+                return reading(name, found, How.COMMON_NAME);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Set<String> commonly(String variant) {
+        List<String> meant =
+                CommonNames.meantBy(variant).stream().filter(this::has).toList();
+        return meant.size() == 1 ? Set.of(SubstanceName.normalise(meant.get(0))) : Set.of();
     }
 
     /** Neighbours that are one name of the list together: some names hold an "and" themselves. */
@@ -210,7 +248,11 @@ public final class NameBook {
 
     private Optional<Reading> reading(String name, Set<String> normals, How how) {
         return Optional.of(new Reading(
-                name, normals.stream().map(normal -> written.getOrDefault(normal, normal)).toList(), how));
+                name,
+                normals.stream()
+                        .map(normal -> written.getOrDefault(normal, normal))
+                        .toList(),
+                how));
     }
 
     private Set<String> spelt(String normal) {
@@ -255,15 +297,20 @@ public final class NameBook {
 
     /**
      * Names that were probably meant: spelt alike but for one letter or at most one in six, of the same plant, or what a
-     * common name in English, German or French stands for. Only a suggestion.
+     * common name in English, German or French stands for. Only a suggestion; a few usual materials whose names are that close to
+     * another, sodium chloride to sodium chlorate, are not asked about.
      *
      * @param text what was written
      * @param most how many at most
      * @return the likeliest first; none if nothing is close
      */
     public List<String> suggest(String text, int most) {
-        Set<String> found = new LinkedHashSet<>(close().slips(text, most));
         WrittenName asked = WrittenName.of(text);
+        if (asked.variants().keySet().stream()
+                .anyMatch(name -> UsualNames.isOne(name) || UsualNames.isOne(CommonNames.inEnglish(name)))) {
+            return List.of();
+        }
+        Set<String> found = new LinkedHashSet<>(close().slips(text, most));
         for (String variant : asked.variants().keySet()) {
             found.addAll(close().slips(variant, most));
             CommonNames.of(variant).stream().filter(this::has).forEach(found::add);
@@ -273,6 +320,10 @@ public final class NameBook {
                 found.addAll(close().slips(english, most));
             }
             found.addAll(sameBeginning(variant));
+        }
+        int comma = asked.normal().indexOf(',');
+        if (found.isEmpty() && comma > 0) {
+            return suggest(asked.normal().substring(0, comma), most);
         }
         return found.stream().limit(most).toList();
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,16 +29,23 @@ public final class WrittenName {
     /** How the normal form of a nanomaterial ends. */
     static final String NANO = "(NANO)";
 
-    private static final Pattern NOT_NANO = Pattern.compile("[(\\[]?NON[- ]?NANO[)\\]]?");
-    private static final Pattern NANO_MARK =
-            Pattern.compile("\\(NANO\\)|\\[NANO]|^NANO[- ]|[ ,-]NANO$|(?<=[\\])])NANO$");
+    private static final Pattern NOT_NANO = Pattern.compile("[(\\[]?(?:NON?[- ]?NANO|NANO[- ]FREE)[)\\]]?");
+    private static final Pattern NANO_MARK = Pattern.compile(
+            "[(\\[](?:NANO(?:[- ](?:FORM|SIZED?|PARTICLES?|MATERIAL|GRADE))?|NANOPARTICLES?|NANOMATERIAL)[)\\]]|^NANO[- ]|[ ,-]NANO$|(?<=[\\])])NANO$"
+                    + "| NANO(?:PARTICLES?|MATERIAL)$");
     private static final Pattern JOINED =
             Pattern.compile("\\((?:AND|&|UND|ET|Y)\\)|\\[(?:AND|&|UND|ET)]| (?:AND|UND|&|\\+) |;");
     private static final Pattern LISTED = Pattern.compile("(?<=[A-Z)]),(?=[A-Z(])");
-    private static final Pattern BRACKET = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
-    private static final Pattern QUALIFIER = Pattern.compile(
-            "^(?:ORGANIC|CERTIFIED ORGANIC|NATURAL|PURE|REFINED|UNREFINED|VIRGIN|WILD|BIO) | (?:ESSENTIAL|VOLATILE)(?= OIL)");
-    private static final Pattern COLOUR_INDEX = Pattern.compile("(?:C\\.?I\\.?|COLOU?R INDEX)[ -]?(?:NO\\.? ?)?([0-9]{5})(?: ?:[0-9])?");
+    /** Not in the names of polymers and of esters with several acids. */
+    private static final Pattern SLASHED = Pattern.compile("(?<=[A-Z)])/(?=[A-Z(])|(?<=[A-Z)])\\+(?=[A-Z(])");
+
+    private static final Pattern ONE_MATTER =
+            Pattern.compile("POLYMER|RESIN|ESTERS?|COMPLEX|FERMENT|/(?:OIL|EXTRACT)|TRIGLYCERIDE|PROTEIN");
+    private static final Pattern LEADING =
+            Pattern.compile("^(?:AND|MIX(?:TURE)? OF|BLEND OF|MISCHUNG AUS|MELANGE DE) ");
+    private static final Pattern RAISED = Pattern.compile("[\u00b9\u00b2\u00b3\u2070-\u2079\u2122\u2120\u00ae]+");
+    private static final Pattern COLOUR_INDEX =
+            Pattern.compile("(?:C\\.?I\\.?|COLOU?R INDEX)[ -]?(?:NO\\.? ?)?([0-9]{5})(?: ?:[0-9])?");
 
     /** Forms of one preparation: an absolute is an extract, and so are a concrete and a resinoid. */
     private static final Map<String, List<String>> FORMS = Map.of(
@@ -49,20 +57,29 @@ public final class WrittenName {
             "RESINOID", List.of("RESINOID", "EXTRACT"));
 
     private static final Set<String> PLANT_PARTS = Set.of(
-            "LEAF", "LEAVES", "FLOWER", "FLOWERS", "PEEL", "RIND", "BARK", "WOOD", "ROOT", "RHIZOME", "SEED", "FRUIT", "STEM", "HERB",
-            "TWIG", "NEEDLE", "BUD", "RESIN", "GUM", "BALSAM", "BERRY", "BRANCH", "CONE", "LICHEN", "KERNEL", "NUT", "TOP", "TOPS");
+            "LEAF", "LEAVES", "FLOWER", "FLOWERS", "PEEL", "RIND", "BARK", "WOOD", "ROOT", "RHIZOME", "SEED", "FRUIT",
+            "STEM", "HERB", "TWIG", "NEEDLE", "BUD", "RESIN", "GUM", "BALSAM", "BERRY", "BRANCH", "CONE", "LICHEN",
+            "KERNEL", "NUT", "TOP", "TOPS");
 
     /** Parts whose pressed oils are fats; what smells comes from elsewhere. */
     private static final Set<String> FATTY_PARTS = Set.of("SEED", "KERNEL", "NUT", "GERM", "BRAN", "FRUIT");
+
+    private static final Pattern PERFUME = Pattern.compile(
+            "(?:PARFUM|PERFUME|FRAGRANCE|AROMA|FLAVOU?R|DUFTSTOFFE?|DUFTOL|PARFUMOL|PARFÜM|PARFÜMÖL)(?: .*|/.*)?|.* (?:PERFUME|FRAGRANCE|PARFUM|FLAVOU?R)"
+                    + "|.*(?: ABSOLUTE| RESINOID|ESSENTIAL OIL|VOLATILE OIL)");
 
     private static final Map<String, String> SPELLINGS = spellings();
 
     private final String text;
     private final String normal;
+    /** In normal form without footnotes and trade marks. */
+    private final String marked;
 
     private WrittenName(String text) {
         this.text = text;
         this.normal = SubstanceName.normalise(text);
+        String unmarked = SubstanceName.normalise(RAISED.matcher(text).replaceAll(" "));
+        this.marked = unmarked.isEmpty() ? normal : unmarked;
     }
 
     /**
@@ -114,19 +131,29 @@ public final class WrittenName {
      */
     public List<String> parts() {
         List<String> parts = new ArrayList<>();
-        for (String part : JOINED.split(normal, -1)) {
+        for (String part : JOINED.split(marked, -1)) {
             if (!part.isBlank()) {
                 parts.add(part.strip());
             }
         }
-        return parts.size() > 1
-                ? parts.stream().flatMap(part -> LISTED.splitAsStream(part)).toList()
-                : List.of(text);
+        return parts.size() > 1 ? parts.stream().flatMap(WrittenName::listed).toList() : List.of(text);
     }
 
-    /** The names of a list parted by commas; a comma beside a digit is part of a chemical name. */
+    private static Stream<String> listed(String part) {
+        return LISTED.splitAsStream(part)
+                .map(one -> LEADING.matcher(one.strip()).replaceAll(""))
+                .filter(one -> !one.isBlank());
+    }
+
+    /** The names of a list parted by commas, strokes or plus signs; a comma beside a digit is part of a chemical name. */
     List<String> listed() {
-        return LISTED.splitAsStream(normal).toList();
+        List<String> listed = listed(marked).toList();
+        return listed.size() > 1 || ONE_MATTER.matcher(marked).find()
+                ? listed
+                : SLASHED.splitAsStream(marked)
+                        .map(String::strip)
+                        .filter(one -> !one.isEmpty())
+                        .toList();
     }
 
     /**
@@ -135,7 +162,7 @@ public final class WrittenName {
      * @return true if it ends like one
      */
     public boolean isPreparation() {
-        return preparation(unqualified(withoutBrackets())) != null;
+        return preparation(plainest()) != null;
     }
 
     /**
@@ -144,7 +171,9 @@ public final class WrittenName {
      * @return false for "non-nano"
      */
     public boolean isNano() {
-        return !NOT_NANO.matcher(normal).find() && NANO_MARK.matcher(normal).find();
+        return marked.contains("NANO")
+                && !NOT_NANO.matcher(marked).find()
+                && NANO_MARK.matcher(marked).find();
     }
 
     /**
@@ -153,7 +182,11 @@ public final class WrittenName {
      * @return the name of the substance
      */
     public String withoutNano() {
-        return tidy(NANO_MARK.matcher(NOT_NANO.matcher(normal).replaceAll(" ")).replaceAll(" "));
+        return marked.contains("NANO")
+                ? tidy(NANO_MARK
+                        .matcher(NOT_NANO.matcher(marked).replaceAll(" "))
+                        .replaceAll(" "))
+                : marked;
     }
 
     /**
@@ -181,16 +214,26 @@ public final class WrittenName {
      * @return true if constituents are to be asked for
      */
     public boolean isAromatic() {
-        String plain = withoutBrackets();
-        if (plain.matches("(?:PARFUM|PERFUME|FRAGRANCE|AROMA|FLAVOU?R|DUFTSTOFFE?|PARFÜM)(?: .*|/.*)?|.* (?:PERFUME|FRAGRANCE|PARFUM|FLAVOU?R)")
-                || plain.matches(".*(?: ABSOLUTE| RESINOID|ESSENTIAL OIL|VOLATILE OIL)") ) {
+        String plain = NameVariants.withoutBrackets(withoutNano());
+        if (PERFUME.matcher(plain).matches()) {
             return true;
         }
-        Preparation made = preparation(unqualified(plain));
-        return made != null
-                && made.forms().contains("OIL")
-                && !made.parts().isEmpty()
-                && made.parts().stream().noneMatch(FATTY_PARTS::contains);
+        String name = plainest();
+        return CommonNames.isNamedOil(name) || isOfSmellingPlant(name);
+    }
+
+    private static boolean isOfSmellingPlant(String name) {
+        Preparation made = preparation(name);
+        if (made == null || made.forms().equals(List.of("EXTRACT"))) {
+            return false;
+        }
+        boolean fatty = made.parts().stream().anyMatch(FATTY_PARTS::contains);
+        if (CommonNames.isMaceratedGenus(name)) {
+            return false;
+        }
+        return CommonNames.isAromaticGenus(name)
+                ? !fatty || !made.parts().contains("SEED")
+                : !fatty && !made.parts().isEmpty();
     }
 
     /**
@@ -200,22 +243,18 @@ public final class WrittenName {
      * @return true for "Lavandula Angustifolia Oil" and "Citrus Limon Peel Oil"
      */
     public boolean isVolatileOil() {
-        Preparation made = preparation(unqualified(withoutBrackets()));
+        Preparation made = preparation(plainest());
         return made != null
                 && (made.forms().contains("OIL") || made.forms().size() > 1)
                 && made.parts().stream().noneMatch(FATTY_PARTS::contains);
     }
 
-    private String withoutBrackets() {
-        return tidy(BRACKET.matcher(withoutNano()).replaceAll(" "));
+    /** Without brackets and words that tell no other substance. */
+    private String plainest() {
+        return NameVariants.unqualified(NameVariants.withoutBrackets(withoutNano()));
     }
 
-    private static String unqualified(String name) {
-        return tidy(QUALIFIER.matcher(name.replace("*", " ").replace("®", " ").replace("™", " "))
-                .replaceAll(" "));
-    }
-
-    private static String tidy(String name) {
+    static String tidy(String name) {
         return SubstanceName.normalise(name.strip().replaceAll("^[,;]+|[,;]+$", ""));
     }
 
@@ -225,33 +264,7 @@ public final class WrittenName {
 
     /** Names that may be meant, the surest first; each with what was done to come to it. */
     Map<String, NameBook.How> variants() {
-        Map<String, NameBook.How> variants = new LinkedHashMap<>();
-        variants.put(normal, NameBook.How.SPELLING);
-        String nano = isNano() ? NANO : "";
-        String plain = withoutNano();
-        put(variants, plain + nano, NameBook.How.SPELLING);
-        put(variants, unqualified(plain) + nano, NameBook.How.QUALIFIER);
-        Matcher each = BRACKET.matcher(plain);
-        while (each.find()) {
-            String rest = plain.substring(0, each.start()) + " " + plain.substring(each.end());
-            put(variants, unqualified(tidy(rest)) + nano, NameBook.How.BRACKET);
-        }
-        String outside = unqualified(withoutBrackets());
-        put(variants, outside + nano, NameBook.How.BRACKET);
-        if (!nano.isEmpty()) {
-            put(variants, outside, NameBook.How.NANO);
-        }
-        Matcher inside = BRACKET.matcher(plain);
-        while (inside.find()) {
-            put(variants, tidy(inside.group(1)) + nano, NameBook.How.BRACKET);
-        }
-        return variants;
-    }
-
-    private static void put(Map<String, NameBook.How> variants, String name, NameBook.How how) {
-        if (!name.isEmpty() && !name.equals(NANO)) {
-            variants.putIfAbsent(name, how);
-        }
+        return NameVariants.of(normal, withoutNano(), isNano());
     }
 
     /**
@@ -266,6 +279,11 @@ public final class WrittenName {
         /** The names without a part, one for each form. */
         List<String> withoutPart() {
             return forms.stream().map(form -> plant + " " + form).toList();
+        }
+
+        /** The same preparation, part and all, of another plant. */
+        List<String> ending(String other) {
+            return new Preparation(other, parts, forms).withPart();
         }
 
         /** The names with the part, one for each form. */

@@ -18,8 +18,9 @@ record LabelName(boolean capitals) {
 
     /** Short forms that stay in capitals among other words. */
     private static final Set<String> SHORT_FORMS = Set.of(
-            "BHT", "BHA", "PEG", "PPG", "PVP", "PCA", "EDTA", "TEA", "MEA", "DEA", "CI", "HCL", "MIPA", "TIPA", "AMP", "HC", "VP", "VA",
-            "PABA", "DMDM", "DNA", "RNA", "PG", "SD", "AHTN", "MDM", "TBHQ", "DMAPA", "HDI", "IPDI", "SMDI", "PTFE", "NO", "II", "III");
+            "BHT", "BHA", "PEG", "PPG", "PVP", "PCA", "EDTA", "TEA", "MEA", "DEA", "CI", "HCL", "MIPA", "TIPA", "AMP",
+            "HC", "VP", "VA", "PABA", "DMDM", "DNA", "RNA", "PG", "SD", "AHTN", "MDM", "TBHQ", "DMAPA", "HDI", "IPDI",
+            "SMDI", "PTFE", "NO", "II", "III");
 
     /** The style of a formula: capitals if all its names are written so. */
     static LabelName of(Formula formula, boolean capitals) {

@@ -103,7 +103,14 @@ record Counting(
     /** The same in a blend that does not say how much of it is this substance. */
     Counting inBlend() {
         return new Counting(
-                limit, counted, key, member, new Conversion.Unstated(conversion.factor()), applicability, own, formGuessed);
+                limit,
+                counted,
+                key,
+                member,
+                new Conversion.Unstated(conversion.factor()),
+                applicability,
+                own,
+                formGuessed);
     }
 
     boolean isNamed(String name) {

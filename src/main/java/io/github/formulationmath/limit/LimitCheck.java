@@ -68,7 +68,8 @@ final class LimitCheck {
             SubstanceShare one = formula.composition().shareOf(part).orElseThrow();
             Substance substance = one.substance();
             Substance named = allNames(one);
-            NameBook.Reading reading = checker.table().index().read(one.as(substance)).orElse(null);
+            NameBook.Reading reading =
+                    checker.table().index().read(one.as(substance)).orElse(null);
             if (reading != null) {
                 readings.put(substance, reading);
             }

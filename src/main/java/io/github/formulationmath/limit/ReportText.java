@@ -150,15 +150,16 @@ record ReportText(LimitReport report, Wording wording) {
     }
 
     private Phrase reading(Substance substance, NameBook.Reading reading) {
-        String key =
-                switch (reading.how()) {
-                    case SPELLING -> "remark.reading.spelling";
-                    case QUALIFIER -> "remark.reading.qualifier";
-                    case BRACKET -> "remark.reading.bracket";
-                    case PLANT_PART -> "remark.reading.plant-part";
-                    case NANO -> "remark.reading.nano";
-                    case BLEND -> "remark.reading.blend";
-                };
+        String key = switch (reading.how()) {
+            case SPELLING -> "remark.reading.spelling";
+            case QUALIFIER -> "remark.reading.qualifier";
+            case STRENGTH -> "remark.reading.strength";
+            case COMMON_NAME -> "remark.reading.common-name";
+            case BRACKET -> "remark.reading.bracket";
+            case PLANT_PART -> "remark.reading.plant-part";
+            case NANO -> "remark.reading.nano";
+            case BLEND -> "remark.reading.blend";
+        };
         return Phrase.of(key, substance.toString(), String.join("; ", reading.names()));
     }
 

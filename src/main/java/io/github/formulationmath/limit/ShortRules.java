@@ -19,9 +19,10 @@ final class ShortRules {
     static final CsvFormat FORMAT =
             CsvFormat.of(List.of("substance", "limit", "scope", "source")).withCommentHead();
 
-    private static final Pattern LIMIT = Pattern.compile(
-            "(max|min|declare above|warn above) +(.*%)( +as supplied)?", Pattern.CASE_INSENSITIVE);
-    private static final String LIMITS = "write for example max 0.9 %, min 0.3 %, max 5 % as supplied, or declare above 0.001 %";
+    private static final Pattern LIMIT =
+            Pattern.compile("(max|min|declare above|warn above) +(.*%)( +as supplied)?", Pattern.CASE_INSENSITIVE);
+    private static final String LIMITS =
+            "write for example max 0.9 %, min 0.3 %, max 5 % as supplied, or declare above 0.001 %";
     private static final String SCOPES =
             "write any, or facts parted by semicolons: leave_on or rinse_off, area=face, product=shampoo, form=not:spray,"
                     + " user=professional, purpose=preservative";
@@ -48,8 +49,8 @@ final class ShortRules {
         LimitKind kind = kind(found.group(1));
         MassFraction share = row.read("limit", text -> MassFraction.parse(found.group(2)));
         Scope scope = row.read("scope", ShortRules::scope);
-        UsageLimit limit = row.read(
-                "substance", name -> UsageLimit.own(substance, kind, share, scope, row.text("source")));
+        UsageLimit limit =
+                row.read("substance", name -> UsageLimit.own(substance, kind, share, scope, row.text("source")));
         return found.group(3) == null ? limit : limit.on(LimitBasis.asSupplied());
     }
 
@@ -86,8 +87,14 @@ final class ShortRules {
         for (Map.Entry<String, List<String>> fact : facts.entrySet()) {
             String[] words = fact.getValue().toArray(new String[0]);
             scope = switch (fact.getKey()) {
-                case "use" -> new Scope(
-                        only(text, words), scope.areas(), scope.products(), scope.forms(), scope.user(), scope.purpose());
+                case "use" ->
+                    new Scope(
+                            only(text, words),
+                            scope.areas(),
+                            scope.products(),
+                            scope.forms(),
+                            scope.user(),
+                            scope.purpose());
                 case "area" -> scope.withAreas(words);
                 case "product" -> scope.withProducts(words);
                 case "form" -> scope.withForms(words);

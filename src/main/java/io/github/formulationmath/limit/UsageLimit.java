@@ -150,7 +150,9 @@ public record UsageLimit(
 
     static UsageLimit own(String inciName, LimitKind kind, MassFraction share, Scope scope, String source) {
         SubstanceGroup group = SubstanceGroup.of(inciName);
-        String name = SubstanceName.normalise(inciName).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        String name = SubstanceName.normalise(inciName)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
         String id = "OWN-" + (name.isEmpty() ? "" : name + "-") + kind.code().toUpperCase(Locale.ROOT);
         return of(id, group, kind, share)
                 .within(Objects.requireNonNull(scope, "scope"))

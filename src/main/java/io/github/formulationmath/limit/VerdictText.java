@@ -56,7 +56,8 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Optional.empty();
         }
         String left = NumberText.percent(verdict.headroom().canonical());
-        String basis = verdict.limit().basis().isReference() ? " " + verdict.limit().basis() : "";
+        String basis =
+                verdict.limit().basis().isReference() ? " " + verdict.limit().basis() : "";
         return Optional.of(verdict.headroomMass()
                 .map(mass -> Phrase.of("limit.room-in-grams", left + basis, mass.toString()))
                 .orElseGet(() -> Phrase.of("limit.room", left + basis)));

@@ -2,7 +2,6 @@ package io.github.formulationmath.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 class CloseNamesTest {

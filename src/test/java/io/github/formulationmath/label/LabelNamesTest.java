@@ -57,10 +57,13 @@ class LabelNamesTest {
 
     @Test
     void two_spellings_of_one_colorant_are_one() {
-        Formula formula = cream().line("CI77491", "1 %").line("Iron Oxides (CI 77491)", "1 %").build();
-        assertThat(EU.list(formula).colorants()).singleElement().satisfies(one -> assertThat(
-                        one.share().fraction())
-                .isEqualTo(MassFraction.parse("2 %").fraction()));
+        Formula formula = cream().line("CI77491", "1 %")
+                .line("Iron Oxides (CI 77491)", "1 %")
+                .build();
+        assertThat(EU.list(formula).colorants())
+                .singleElement()
+                .satisfies(one -> assertThat(one.share().fraction())
+                        .isEqualTo(MassFraction.parse("2 %").fraction()));
     }
 
     @Test
@@ -102,7 +105,10 @@ class LabelNamesTest {
 
     @Test
     void a_formula_in_capitals_has_a_label_in_capitals() {
-        Formula capitals = Formula.inPercent("F").quantitySufficient("AQUA").line("GLYCERIN", "5 %").build();
+        Formula capitals = Formula.inPercent("F")
+                .quantitySufficient("AQUA")
+                .line("GLYCERIN", "5 %")
+                .build();
         assertThat(EU.list(capitals).text()).isEqualTo("AQUA, GLYCERIN");
         assertThat(EU.inCapitals().list(cream().build()).text()).isEqualTo("AQUA, GLYCERIN");
     }
@@ -117,11 +123,12 @@ class LabelNamesTest {
                                 .rest(rest),
                         MassFraction.parse("2 %"))
                 .build();
-        IngredientList list = EU.declaring(LimitChecker.of(
-                                LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
-                        .check(formula))
+        IngredientList list = EU.declaring(
+                        LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
+                                .check(formula))
                 .list(formula);
-        assertThat(list.text()).startsWith("Aqua, Glycerin, Lavandula Oil/ Extract, ")
+        assertThat(list.text())
+                .startsWith("Aqua, Glycerin, Lavandula Oil/ Extract, ")
                 .contains(", Linalool")
                 .doesNotContain("Ocimene");
         assertThat(list.ordered().get(2).share().fraction())
@@ -153,9 +160,11 @@ class LabelNamesTest {
     @Test
     void what_needs_a_breakdown_is_asked_for_one_and_several_names_for_shares() {
         assertThat(text(EU.list(cream().line("Parfum", "1 %").build()))).contains("Nothing is known of what Parfum");
-        assertThat(text(EU.list(cream().line("Phenoxyethanol (and) Ethylhexylglycerin", "1 %").build())))
+        assertThat(text(EU.list(cream().line("Phenoxyethanol (and) Ethylhexylglycerin", "1 %")
+                        .build())))
                 .contains("is several names in one");
-        assertThat(EU.list(cream().line("Olea Europaea Fruit Oil", "1 %").build()).remarks())
+        assertThat(EU.list(cream().line("Olea Europaea Fruit Oil", "1 %").build())
+                        .remarks())
                 .isEmpty();
     }
 }

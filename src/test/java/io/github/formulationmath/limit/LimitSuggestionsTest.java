@@ -38,7 +38,7 @@ class LimitSuggestionsTest {
         "Phenoxyehtanol, PHENOXYETHANOL",
         "Sodium Bensoate, SODIUM BENZOATE",
         "Potasium sorbate, POTASSIUM SORBATE",
-        "Benzyl Alkohol, BENZYL ALCOHOL",
+        "Benzyl Alchohol, BENZYL ALCOHOL",
         "Salicilic Acid, SALICYLIC ACID"
     })
     void a_slip_of_the_pen_is_told_with_what_may_be_meant(String written, String meant) {

@@ -110,7 +110,6 @@ class LimitTableTest {
     }
 
     /** kitten to sitting takes three steps, the example of every textbook. */
-
     @Test
     void a_table_of_ones_own_is_read(@TempDir Path folder) throws IOException {
         Path limits = Files.writeString(folder.resolve("house.csv"), "# title: house rules\n" + HEADER + ROW);

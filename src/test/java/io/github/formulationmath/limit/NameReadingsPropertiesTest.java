@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -30,15 +29,21 @@ class NameReadingsPropertiesTest {
 
     private static Map<String, UnaryOperator<String>> disguises() {
         Map<String, UnaryOperator<String>> all = new LinkedHashMap<>();
-        all.put("a common name in brackets", name -> name.contains(" ")
-                ? name.replaceFirst(" ", " (Common Name) ")
-                : name + " (Common Name)");
+        all.put(
+                "a common name in brackets",
+                name -> name.contains(" ") ? name.replaceFirst(" ", " (Common Name) ") : name + " (Common Name)");
         all.put("an asterisk", name -> name + "*");
-        all.put("organic", name -> "Organic " + name.charAt(0) + name.substring(1).toLowerCase(java.util.Locale.ROOT));
+        all.put(
+                "organic",
+                name -> "Organic " + name.charAt(0) + name.substring(1).toLowerCase(java.util.Locale.ROOT));
         all.put("sulphate", name -> name.replace("SULF", "Sulph"));
         all.put("aluminium", name -> name.replace("ALUMINUM", "Aluminium"));
         all.put("no hyphens", name -> name.replace("-", " "));
-        all.put("Greek", name -> name.replace("ALPHA", "\u03b1").replace("BETA", "\u03b2").replace("DELTA", "\u03b4"));
+        all.put(
+                "Greek",
+                name -> name.replace("ALPHA", "\u03b1")
+                        .replace("BETA", "\u03b2")
+                        .replace("DELTA", "\u03b4"));
         all.put("square brackets", name -> name.replace("(NANO)", "[nano]"));
         all.put("nano first", name -> name.endsWith(" (NANO)") ? "Nano " + name.replace(" (NANO)", "") : name);
         return all;
@@ -82,10 +87,15 @@ class NameReadingsPropertiesTest {
                 }
                 LimitReport report = check(written);
                 tried++;
-                assertThat(found(report)).as("%s, %s", written, disguise.getKey()).containsAll(plain);
-                boolean known = !TABLE.limitsFor(io.github.formulationmath.formula.Substance.of(written)).isEmpty()
+                assertThat(found(report))
+                        .as("%s, %s", written, disguise.getKey())
+                        .containsAll(plain);
+                boolean known = !TABLE.limitsFor(io.github.formulationmath.formula.Substance.of(written))
+                                .isEmpty()
                         && report.readings().isEmpty();
-                assertThat(known && !isPrinted(written)).as("%s is told", written).isFalse();
+                assertThat(known && !isPrinted(written))
+                        .as("%s is told", written)
+                        .isFalse();
             }
         }
         assertThat(tried).isGreaterThan(2000);
@@ -109,7 +119,9 @@ class NameReadingsPropertiesTest {
                 if (!verdict.limit().kind().isUpper() || verdict.conformity() == Conformity.WITHIN) {
                     continue;
                 }
-                assertThat(blend.verdict(verdict.limit().id())).as("%s in a blend, %s", name, verdict).isPresent();
+                assertThat(blend.verdict(verdict.limit().id()))
+                        .as("%s in a blend, %s", name, verdict)
+                        .isPresent();
                 Conformity inBlend =
                         blend.verdict(verdict.limit().id()).orElseThrow().conformity();
                 assertThat(inBlend).as(name + " " + verdict).isNotEqualTo(Conformity.WITHIN);
@@ -168,18 +180,66 @@ class NameReadingsPropertiesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Aqua", "Glycerin", "Squalane", "Caprylic/Capric Triglyceride", "Cetearyl Alcohol", "Cetyl Alcohol", "Stearic Acid",
-                "Butyrospermum Parkii (Shea) Butter", "Theobroma Cacao (Cocoa) Seed Butter", "Simmondsia Chinensis (Jojoba) Seed Oil",
-                "Helianthus Annuus (Sunflower) Seed Oil", "Ricinus Communis (Castor) Seed Oil", "Cocos Nucifera (Coconut) Oil",
-                "Persea Gratissima (Avocado) Oil", "Vitis Vinifera (Grape) Seed Oil", "Sesamum Indicum (Sesame) Seed Oil",
-                "Oenothera Biennis (Evening Primrose) Oil", "Candelilla Cera", "Cera Alba (Beeswax)", "Lanolin", "Xanthan Gum",
-                "Hydroxyethylcellulose", "Carbomer", "Glyceryl Stearate (and) PEG-100 Stearate", "Polysorbate 20", "Lecithin",
-                "Sodium Hyaluronate", "Panthenol", "Niacinamide", "Allantoin", "Tocopherol (Vitamin E)", "Ascorbyl Palmitate",
-                "Aloe Barbadensis (Aloe Vera) Leaf Juice", "Chamomilla Recutita (Matricaria) Flower Extract", "Urea", "Lactic Acid",
-                "Sodium Lactate", "Citric Acid", "Sodium Chloride", "Sodium Bicarbonate", "Kaolin", "Bentonite", "Charcoal Powder",
-                "Cocamidopropyl Betaine", "Decyl Glucoside (and) Aqua", "Sodium Cocoyl Isethionate", "Coco-Glucoside", "Maltodextrin",
-                "Butylene Glycol", "Propanediol", "Pentylene Glycol", "Caprylyl Glycol (and) Glycerin", "Ethylhexylglycerin",
-                "Dimethicone", "Isopropyl Myristate", "Cetyl Palmitate", "Behenyl Alcohol", "Hydrolyzed Silk", "Betaine", "Mica"
+                "Aqua",
+                "Glycerin",
+                "Squalane",
+                "Caprylic/Capric Triglyceride",
+                "Cetearyl Alcohol",
+                "Cetyl Alcohol",
+                "Stearic Acid",
+                "Butyrospermum Parkii (Shea) Butter",
+                "Theobroma Cacao (Cocoa) Seed Butter",
+                "Simmondsia Chinensis (Jojoba) Seed Oil",
+                "Helianthus Annuus (Sunflower) Seed Oil",
+                "Ricinus Communis (Castor) Seed Oil",
+                "Cocos Nucifera (Coconut) Oil",
+                "Persea Gratissima (Avocado) Oil",
+                "Vitis Vinifera (Grape) Seed Oil",
+                "Sesamum Indicum (Sesame) Seed Oil",
+                "Oenothera Biennis (Evening Primrose) Oil",
+                "Candelilla Cera",
+                "Cera Alba (Beeswax)",
+                "Lanolin",
+                "Xanthan Gum",
+                "Hydroxyethylcellulose",
+                "Carbomer",
+                "Glyceryl Stearate (and) PEG-100 Stearate",
+                "Polysorbate 20",
+                "Lecithin",
+                "Sodium Hyaluronate",
+                "Panthenol",
+                "Niacinamide",
+                "Allantoin",
+                "Tocopherol (Vitamin E)",
+                "Ascorbyl Palmitate",
+                "Aloe Barbadensis (Aloe Vera) Leaf Juice",
+                "Chamomilla Recutita (Matricaria) Flower Extract",
+                "Urea",
+                "Lactic Acid",
+                "Sodium Lactate",
+                "Citric Acid",
+                "Sodium Chloride",
+                "Sodium Bicarbonate",
+                "Kaolin",
+                "Bentonite",
+                "Charcoal Powder",
+                "Cocamidopropyl Betaine",
+                "Decyl Glucoside (and) Aqua",
+                "Sodium Cocoyl Isethionate",
+                "Coco-Glucoside",
+                "Maltodextrin",
+                "Butylene Glycol",
+                "Propanediol",
+                "Pentylene Glycol",
+                "Caprylyl Glycol (and) Glycerin",
+                "Ethylhexylglycerin",
+                "Dimethicone",
+                "Isopropyl Myristate",
+                "Cetyl Palmitate",
+                "Behenyl Alcohol",
+                "Hydrolyzed Silk",
+                "Betaine",
+                "Mica"
             })
     void harmless_names_are_taken_for_nothing(String name) {
         LimitReport report = check(name);

@@ -37,7 +37,8 @@ class OwnTableTest {
                 + "Chamomile extract,max 4 % as supplied,any,Own trial 7\n");
         assertThat(table.limits().subList(0, 2))
                 .containsExactly(
-                        UsageLimit.atMost("Niacinamide", "5 %", Scope.leaveOn().withAreas("face"), "Data sheet, edition 3"),
+                        UsageLimit.atMost(
+                                "Niacinamide", "5 %", Scope.leaveOn().withAreas("face"), "Data sheet, edition 3"),
                         UsageLimit.atLeast("Niacinamide", "2 %", Scope.any(), "Data sheet, edition 3"));
         assertThat(table.limits().get(2).basis()).isEqualTo(LimitBasis.asSupplied());
         assertThat(table.provenance()).containsExactly("House rules, 2026-11-01");
@@ -87,22 +88,32 @@ class OwnTableTest {
         LimitTable changed = law.replacing("EU-VI-18", ban)
                 .adding(UsageLimit.atMost("Niacinamide", "5 %", Scope.leaveOn(), "Data sheet, edition 3"));
         assertThat(changed.provenance()).containsAll(law.provenance());
-        assertThat(changed.provenance().subList(law.provenance().size(), changed.provenance().size()))
+        assertThat(changed.provenance()
+                        .subList(law.provenance().size(), changed.provenance().size()))
                 .satisfiesExactly(
-                        line -> assertThat(line).startsWith("replaced: EU-VI-18 by OWN-4-").contains("2024/996"),
-                        line -> assertThat(line).startsWith("added: OWN-NIACINAMIDE-MAX").contains("edition 3"));
+                        line -> assertThat(line)
+                                .startsWith("replaced: EU-VI-18 by OWN-4-")
+                                .contains("2024/996"),
+                        line -> assertThat(line)
+                                .startsWith("added: OWN-NIACINAMIDE-MAX")
+                                .contains("edition 3"));
         assertThat(changed.limits()).hasSize(law.limits().size() + 1);
         assertThat(changed.omitted()).isEqualTo(law.omitted());
         assertThat(changed.notHeld()).isEqualTo(law.notHeld());
         assertThat(check(law, "4-Methylbenzylidene Camphor", "1 %").outcome()).isLessThan(LimitOutcome.EXCEEDS);
-        assertThat(check(changed, "4-Methylbenzylidene Camphor", "1 %").outcome()).isEqualTo(LimitOutcome.EXCEEDS);
+        assertThat(check(changed, "4-Methylbenzylidene Camphor", "1 %").outcome())
+                .isEqualTo(LimitOutcome.EXCEEDS);
         assertThat(check(changed, "Talc", "1 %").notTranscribed()).hasSize(1);
     }
 
     @Test
     void two_tables_hold_together() throws IOException {
         LimitTable both = LimitTable.eu2024February().adding(read("Phenoxyethanol,max 0.8 %,any,House\n"));
-        assertThat(check(both, "Phenoxyethanol", "0.9 %").binding().orElseThrow().limit().id())
+        assertThat(check(both, "Phenoxyethanol", "0.9 %")
+                        .binding()
+                        .orElseThrow()
+                        .limit()
+                        .id())
                 .isEqualTo("OWN-PHENOXYETHANOL-MAX");
         assertThat(both.provenance()).contains("House rules, 2026-11-01");
     }
@@ -111,9 +122,13 @@ class OwnTableTest {
     void what_cannot_be_is_refused() {
         LimitTable law = LimitTable.eu2024February();
         UsageLimit rule = UsageLimit.atMost("A", "1 %", Scope.any(), "S");
-        assertThatIllegalArgumentException().isThrownBy(() -> law.replacing("EU-VI-18")).withMessageContaining("0 %");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> law.replacing("EU-VI-18"))
+                .withMessageContaining("0 %");
         assertThatIllegalArgumentException().isThrownBy(() -> law.replacing("EU-VI-1888", rule));
-        assertThatIllegalArgumentException().isThrownBy(() -> law.adding(rule, rule)).withMessageContaining("id");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> law.adding(rule, rule))
+                .withMessageContaining("id");
         assertThatIllegalArgumentException().isThrownBy(() -> UsageLimit.atMost("A", "1 %", Scope.any(), " "));
         assertThatIllegalArgumentException().isThrownBy(() -> UsageLimit.atMost("A", "1 g", Scope.any(), "S"));
     }
