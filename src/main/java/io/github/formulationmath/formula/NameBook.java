@@ -31,6 +31,8 @@ public final class NameBook {
 
     private static final int MOST_KEPT = 4096;
 
+    private static final int MOST_SUGGESTED = 12;
+
     /** No name holds more than so many others. */
     private static final int MOST_JOINED = 3;
 
@@ -41,6 +43,8 @@ public final class NameBook {
     private volatile @Nullable CloseNames close;
     /** Answers given before; emptied when there are many, so that what others ask for does not pile up. */
     private final Map<String, Optional<Reading>> kept = new ConcurrentHashMap<>();
+
+    private final Map<String, List<String>> suggested = new ConcurrentHashMap<>();
 
     /** By what a written name was found in a list. */
     public enum How {
@@ -141,12 +145,16 @@ public final class NameBook {
         Optional<Reading> known = kept.get(Objects.requireNonNull(name, "name"));
         if (known == null) {
             known = looked(name);
-            if (kept.size() >= MOST_KEPT) {
-                kept.clear();
-            }
-            kept.put(name, known);
+            keep(kept, name, known);
         }
         return known;
+    }
+
+    private static <T> void keep(Map<String, T> answers, String name, T answer) {
+        if (answers.size() >= MOST_KEPT) {
+            answers.clear();
+        }
+        answers.put(name, answer);
     }
 
     private Optional<Reading> looked(String name) {
@@ -301,10 +309,19 @@ public final class NameBook {
      * another, sodium chloride to sodium chlorate, are not asked about.
      *
      * @param text what was written
-     * @param most how many at most
+     * @param most how many at most; never more than twelve
      * @return the likeliest first; none if nothing is close
      */
     public List<String> suggest(String text, int most) {
+        List<String> known = suggested.get(Objects.requireNonNull(text, "text"));
+        if (known == null) {
+            known = suggested(text, MOST_SUGGESTED);
+            keep(suggested, text, known);
+        }
+        return known.size() <= most ? known : known.subList(0, most);
+    }
+
+    private List<String> suggested(String text, int most) {
         WrittenName asked = WrittenName.of(text);
         if (asked.variants().keySet().stream()
                 .anyMatch(name -> UsualNames.isOne(name) || UsualNames.isOne(CommonNames.inEnglish(name)))) {
@@ -323,7 +340,7 @@ public final class NameBook {
         }
         int comma = asked.normal().indexOf(',');
         if (found.isEmpty() && comma > 0) {
-            return suggest(asked.normal().substring(0, comma), most);
+            return suggested(asked.normal().substring(0, comma), most);
         }
         return found.stream().limit(most).toList();
     }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -265,6 +266,22 @@ public final class WrittenName {
     /** Names that may be meant, the surest first; each with what was done to come to it. */
     Map<String, NameBook.How> variants() {
         return NameVariants.of(normal, withoutNano(), isNano());
+    }
+
+    /**
+     * The names that may be meant by this one, the surest first: those that {@link NameBook} looks for, and what they are in
+     * English. The name itself is not among them.
+     *
+     * @return an unmodifiable map, from the names in normal form to what was done to come to them
+     */
+    public Map<String, NameBook.How> readings() {
+        Map<String, NameBook.How> readings = new LinkedHashMap<>(variants());
+        readings.remove(normal);
+        variants()
+                .keySet()
+                .forEach(name -> readings.putIfAbsent(CommonNames.inEnglish(name), NameBook.How.COMMON_NAME));
+        readings.remove(normal);
+        return Collections.unmodifiableMap(readings);
     }
 
     /**

@@ -1,7 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.formula.WrittenName;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -29,10 +31,14 @@ final class CheckIndex {
     /** In place of a CAS number where the key is one. */
     private static final String ITSELF = "itself";
 
+    /** What others ask for must not pile up. */
+    private static final int MOST_KEPT = 10_000;
+
     private final LimitTable table;
     private final Product product;
     private final Map<Content, Conversion> stated;
     private final Map<Asked, Entry> entries = new ConcurrentHashMap<>();
+    private final Map<Substance, Known> known = new ConcurrentHashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<Content, Conversion> stated) {
         this.table = table;
@@ -89,6 +95,113 @@ final class CheckIndex {
             all.addAll(more);
             return List.copyOf(all);
         }
+    }
+
+    /**
+     * Everything that a table says of a substance in one product.
+     *
+     * @param named the substance with all that the table has for it as synonyms
+     * @param entry what counts it, if anything does
+     * @param omitted entries that speak of it and are not transcribed
+     * @param mentioning limits whose entries name it without counting it
+     * @param annexes what Annexes II and IV say of the names that the formula has for it
+     * @param reading what its name is taken for, if no list has the name itself
+     * @param smells whether it is a perfume, a volatile oil or the like, whose constituents matter to the table
+     */
+    record Known(
+            Substance named,
+            @Nullable Entry entry,
+            List<OmittedEntry> omitted,
+            List<UsageLimit> mentioning,
+            AnnexFindings annexes,
+            NameBook.@Nullable Reading reading,
+            boolean smells) {
+
+        boolean isBlend() {
+            return reading != null && reading.how() == NameBook.How.BLEND;
+        }
+
+        /** The names of a blend that is written as one name. */
+        List<Substance> blended() {
+            return reading == null
+                    ? List.of()
+                    : reading.names().stream().map(Substance::of).toList();
+        }
+
+        List<Counting> countings() {
+            return entry == null ? List.of() : entry.countings();
+        }
+
+        boolean isEmpty() {
+            return entry == null && omitted.isEmpty() && mentioning.isEmpty() && annexes.isEmpty();
+        }
+    }
+
+    /** What is known of a substance; as many substances are kept as a large stock has. */
+    Known known(Substance substance) {
+        Known found = known.get(substance);
+        if (found == null) {
+            found = work(substance);
+            if (known.size() < MOST_KEPT) {
+                known.put(substance, found);
+            }
+        }
+        return found;
+    }
+
+    private Known work(Substance substance) {
+        TableIndex index = table.index();
+        NameBook.Reading reading = index.read(substance).orElse(null);
+        Substance named = index.known(substance);
+        AnnexFindings annexes = annexes(substance, reading);
+        if (annexes.isEmpty() && (reading == null || reading.how() != NameBook.How.BLEND)) {
+            for (Map.Entry<String, NameBook.How> variant :
+                    WrittenName.of(substance.name()).readings().entrySet()) {
+                AnnexFindings found = annexes(substance.withSynonyms(variant.getKey()), null);
+                if (!found.isEmpty()) {
+                    annexes = found;
+                    reading = reading == null
+                            ? new NameBook.Reading(substance.name(), List.of(variant.getKey()), variant.getValue())
+                            : reading;
+                    break;
+                }
+            }
+        }
+        Entry entry = find(named);
+        return new Known(
+                named,
+                entry,
+                index.omitted(named),
+                index.mentioning(named),
+                annexes,
+                reading,
+                smells(substance.name(), entry));
+    }
+
+    private AnnexFindings annexes(Substance substance, NameBook.@Nullable Reading reading) {
+        if (!table.asksEuAnnexes()) {
+            return AnnexFindings.NONE;
+        }
+        boolean other = reading != null && reading.how() != NameBook.How.BLEND;
+        Substance meant = other ? substance.withSynonyms(reading.names().toArray(new String[0])) : substance;
+        return AnnexFindings.of(meant, product, table.words());
+    }
+
+    private boolean smells(String name, @Nullable Entry entry) {
+        if (!table.index().declares()) {
+            return false;
+        }
+        WrittenName written = WrittenName.of(name);
+        return written.isAromatic()
+                || entry != null
+                        && written.isPreparation()
+                        && entry.countings().stream()
+                                .anyMatch(counting -> counting.limit().kind() == LimitKind.DECLARE_ABOVE);
+    }
+
+    /** Whether a material, as its line is called, is a perfume, a volatile oil or the like. */
+    boolean smells(String material) {
+        return known(Substance.of(material)).smells();
     }
 
     /** What is known of a substance under any of its names and its number. */

@@ -56,7 +56,7 @@ sealed interface Evidence {
 
         @Override
         public <V> V highest(Reckoning<V> r) {
-            return r.known(share.bounds().greatest());
+            return r.known(share.highest());
         }
 
         @Override

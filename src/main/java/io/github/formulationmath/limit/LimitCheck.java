@@ -5,10 +5,9 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
-import io.github.formulationmath.formula.WrittenName;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -35,7 +34,6 @@ final class LimitCheck {
 
     private final Map<Substance, NameBook.Reading> readings = new LinkedHashMap<>();
     private final Map<String, Substance> toBreakDown = new LinkedHashMap<>();
-    private final Map<SubstanceShare, Substance> allNames = new HashMap<>();
     private final Set<String> unusedPurposes;
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
@@ -47,9 +45,8 @@ final class LimitCheck {
 
     LimitReport report() {
         formula.lines().forEach(this::countLine);
-        List<Verdict> verdicts = tallies.values().stream()
-                .map(tally -> new Verdict(checker, tally))
-                .toList();
+        List<Verdict> verdicts = new ArrayList<>(tallies.size());
+        tallies.values().forEach(tally -> verdicts.add(new Verdict(checker, tally)));
         return new LimitReport(
                 checker,
                 formula,
@@ -63,29 +60,28 @@ final class LimitCheck {
     }
 
     private void countLine(FormulaLine line) {
-        Map<Substance, MassFraction> parts = line.ingredient().parts();
-        parts.forEach((part, strength) -> {
-            SubstanceShare one = formula.composition().shareOf(part).orElseThrow();
+        String ownName = line.ingredient().normalName();
+        boolean namedAmongParts = false;
+        for (Map.Entry<Substance, MassFraction> part : line.ingredient().parts().entrySet()) {
+            SubstanceShare one = formula.composition().shareOf(part.getKey()).orElseThrow();
             Substance substance = one.substance();
-            Substance named = allNames(one);
-            NameBook.Reading reading =
-                    checker.table().index().read(one.as(substance)).orElse(null);
-            if (reading != null) {
-                readings.put(substance, reading);
-            }
-            if (reading != null && reading.how() == NameBook.How.BLEND) {
-                countBlend(line, strength, reading.names());
-            }
-            CheckIndex.Entry entry = checker.index().find(named);
-            if (!addFindings(substance, named, entry) && (reading == null || reading.how() != NameBook.How.BLEND)) {
+            CheckIndex.Known known = checker.index().known(one.inAllNames());
+            namedAmongParts |= known.named().keys().contains(ownName);
+            addFindings(substance, known);
+            if (known.isBlend()) {
+                countBlend(line, part.getValue(), known.blended());
+            } else if (known.isEmpty()) {
                 withoutLimit.add(substance);
             }
-            askForBreakdown(line, substance, countings(entry));
-            for (Counting counting : countings(entry)) {
-                tally(counting).add(line, substance, strength, counting);
+            askForBreakdown(line, substance, known);
+            for (Counting counting : known.countings()) {
+                tally(counting).add(line, substance, part.getValue(), counting);
             }
-        });
-        if (!isNamedAmong(parts.keySet(), line.ingredient().normalName())) {
+            for (Counting counting : known.annexes().countings()) {
+                tally(counting).add(line, substance, part.getValue(), counting);
+            }
+        }
+        if (!namedAmongParts) {
             countUnderOwnName(line);
         }
     }
@@ -94,20 +90,20 @@ final class LimitCheck {
      * Several names written as one: each counts with as much as the whole, or next to nothing. Of those that go into one sum
      * the one that weighs most stands for all, because together they are no more than the whole.
      */
-    private void countBlend(FormulaLine line, MassFraction strength, List<String> parts) {
+    private void countBlend(FormulaLine line, MassFraction strength, List<Substance> parts) {
         Map<String, Counting> heaviest = new LinkedHashMap<>();
-        Map<String, Substance> meant = new HashMap<>();
-        for (String name : parts) {
-            Substance part = Substance.of(name);
-            Substance named = checker.table().index().known(part);
-            checker.table().index().read(part).ifPresent(reading -> readings.put(part, reading));
-            CheckIndex.Entry entry = checker.index().find(named);
-            if (!addFindings(part, named, entry)) {
+        Map<String, Substance> meant = new LinkedHashMap<>();
+        for (Substance part : parts) {
+            CheckIndex.Known known = checker.index().known(part);
+            addFindings(part, known);
+            if (known.isEmpty()) {
                 withoutLimit.add(part);
             }
-            for (Counting counting : countings(entry)) {
-                Counting known = heaviest.get(counting.key());
-                if (known == null || counting.weight().compareTo(known.weight()) > 0) {
+            List<Counting> all = new ArrayList<>(known.countings());
+            all.addAll(known.annexes().countings());
+            for (Counting counting : all) {
+                Counting other = heaviest.get(counting.key());
+                if (other == null || counting.weight().compareTo(other.weight()) > 0) {
                     heaviest.put(counting.key(), counting);
                     meant.put(counting.key(), part);
                 }
@@ -120,86 +116,61 @@ final class LimitCheck {
     }
 
     /** A material that smells and tells nothing of its constituents, once; what is left of a breakdown is none. */
-    private void askForBreakdown(FormulaLine line, Substance substance, List<Counting> countings) {
-        if (!checker.table().index().declares()) {
-            return;
-        }
+    private void askForBreakdown(FormulaLine line, Substance substance, CheckIndex.Known known) {
         boolean parted = line.ingredient().parts().size() > 1;
-        if (isAromatic(substance.name(), countings)
-                ? !parted || !isAromatic(line.name(), List.of())
-                : !parted && isAromatic(line.name(), List.of())) {
+        if (known.smells() ? !parted || !lineSmells(line, known) : !parted && lineSmells(line, known)) {
             toBreakDown.putIfAbsent(substance.keys().get(0), substance);
         }
     }
 
-    private static boolean isAromatic(String name, List<Counting> countings) {
-        WrittenName written = WrittenName.of(name);
-        return written.isAromatic()
-                || written.isPreparation()
-                        && countings.stream()
-                                .anyMatch(counting -> counting.limit().kind() == LimitKind.DECLARE_ABOVE);
-    }
-
-    /** Whether the parts themselves tell how much of what the line is called it holds. */
-    private boolean isNamedAmong(Set<Substance> parts, String normalName) {
-        for (Substance part : parts) {
-            if (allNames(formula.composition().shareOf(part).orElseThrow())
-                    .keys()
-                    .contains(normalName)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Every name and the number that any line, or the table, has for the substance. */
-    private Substance allNames(SubstanceShare substance) {
-        return allNames.computeIfAbsent(
-                substance, one -> checker.table().index().known(one.as(one.substance())));
+    private boolean lineSmells(FormulaLine line, CheckIndex.Known known) {
+        String name = line.ingredient().normalName();
+        return known.named().keys().get(0).equals(name)
+                ? known.smells()
+                : checker.index().smells(line.name());
     }
 
     /**
      * A material made of declared parts is still what it is called: a limit on the oil is not met by telling what the oil
-     * consists of.
+     * consists of. Where a part has the name of the material, the parts themselves tell how much of it the line holds.
      */
     private void countUnderOwnName(FormulaLine line) {
         Substance material = Substance.of(line.name());
-        Substance named = formula.composition()
-                .shareOf(material)
-                .map(this::allNames)
-                .orElseGet(() -> checker.table().index().known(material));
-        CheckIndex.Entry entry = checker.index().find(named);
-        addFindings(material, named, entry);
-        for (Counting counting : countings(entry)) {
-            tally(counting).addMaterial(line, material, counting);
+        CheckIndex.Known known = checker.index()
+                .known(formula.composition()
+                        .shareOf(material)
+                        .map(SubstanceShare::inAllNames)
+                        .orElse(material));
+        addFindings(material, known);
+        known.countings().forEach(counting -> tally(counting).addMaterial(line, material, counting));
+        known.annexes().countings().forEach(counting -> tally(counting).addMaterial(line, material, counting));
+    }
+
+    /** Tells all that is not counted. */
+    private void addFindings(Substance substance, CheckIndex.Known known) {
+        usePurpose(known.named());
+        if (known.reading() != null) {
+            readings.put(substance, known.reading());
         }
-    }
-
-    private static List<Counting> countings(CheckIndex.@Nullable Entry entry) {
-        return entry == null ? List.of() : entry.countings();
-    }
-
-    /** Whether the table speaks of the substance at all. */
-    private boolean addFindings(Substance substance, Substance named, CheckIndex.@Nullable Entry entry) {
-        usePurpose(named);
-        List<OmittedEntry> omitted = checker.table().index().omitted(named);
-        if (!omitted.isEmpty()) {
+        for (LimitReport.Uncounted finding : known.annexes().findings()) {
+            uncounted.add(new LimitReport.Uncounted(substance, finding.why(), finding.limits(), finding.entries()));
+        }
+        if (!known.omitted().isEmpty()) {
             uncounted.add(new LimitReport.Uncounted(
-                    substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), omitted));
+                    substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), known.omitted()));
         }
-        List<UsageLimit> mentioning = checker.table().index().mentioning(named);
-        addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, mentioning);
+        addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, known.mentioning());
+        CheckIndex.Entry entry = known.entry();
         if (entry == null) {
-            return !omitted.isEmpty() || !mentioning.isEmpty();
+            return;
         }
         addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PRODUCTS, entry.outside());
         addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PURPOSE, entry.otherPurpose());
         if (!entry.casNumbers().isEmpty()
-                && named.cas().isPresent()
-                && !entry.casNumbers().contains(named.cas().orElseThrow())) {
+                && known.named().cas().isPresent()
+                && !entry.casNumbers().contains(known.named().cas().orElseThrow())) {
             conflicts.add(substance);
         }
-        return true;
     }
 
     private void addUncounted(Substance substance, LimitReport.Uncounted.Why why, List<UsageLimit> limits) {

@@ -283,6 +283,27 @@ public final class LimitReport {
         return because(Uncounted.Why.MENTIONED);
     }
 
+    /**
+     * The substances that may be prohibited: Annex II names a group that they may belong to, or names them with words that
+     * let something through. Those entries have to be read. What it names outright is a verdict, {@link
+     * Conformity#PROHIBITED}.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<Uncounted> mayBeProhibited() {
+        return because(Uncounted.Why.MAY_BE_PROHIBITED, Uncounted.Why.PROHIBITED_UNLESS);
+    }
+
+    /**
+     * The colorants that Annex IV lists and allows in such a product, and the colour index numbers that it does not list. A
+     * colorant that it lists for other products only is a verdict, {@link Conformity#PROHIBITED}.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<Uncounted> colorants() {
+        return because(Uncounted.Why.COLORANT, Uncounted.Why.COLORANT_CONDITIONS, Uncounted.Why.COLORANT_UNLISTED);
+    }
+
     private List<Uncounted> because(Uncounted.Why... reasons) {
         List<Uncounted.Why> wanted = List.of(reasons);
         return uncounted.stream()
@@ -382,6 +403,11 @@ public final class LimitReport {
                     .append("; ");
         }
         text.append(outcome()).append(' ').append(verdicts);
+        append(text, "may be prohibited, to read", names(mayBeProhibited()));
+        append(
+                text,
+                "colorants to read",
+                names(colorants().stream().filter(Uncounted::mustBeRead).toList()));
         append(
                 text,
                 "to read",
@@ -421,7 +447,7 @@ public final class LimitReport {
      * @param substance the substance, or the material under its own name
      * @param why why it is not counted
      * @param limits the limits, for something else or of entries that only mention it; empty if the entries are not transcribed
-     * @param entries the entries that are not transcribed; empty if there are limits
+     * @param entries the entries that are not transcribed, or of Annexes II and IV; empty if there are limits
      */
     public record Uncounted(Substance substance, Why why, List<UsageLimit> limits, List<OmittedEntry> entries) {
 
@@ -431,6 +457,16 @@ public final class LimitReport {
             NOT_TRANSCRIBED,
             /** Entries name it without counting it, for example to say that it is not meant, or not allowed. */
             MENTIONED,
+            /** Annex II names a group that it may belong to. */
+            MAY_BE_PROHIBITED,
+            /** Annex II names it with words that let something through. */
+            PROHIBITED_UNLESS,
+            /** Annex IV allows the colorant in such a product. */
+            COLORANT,
+            /** Annex IV allows the colorant, on conditions, or in products of which this may be one. */
+            COLORANT_CONDITIONS,
+            /** Its name has a colour index number that Annex IV does not list. */
+            COLORANT_UNLISTED,
             /** No limit of its entry covers the product. */
             OTHER_PRODUCTS,
             /** No limit of its entry covers the purpose that was stated for it. */
@@ -467,7 +503,9 @@ public final class LimitReport {
          * @return false if it is for other products and has nothing to say of such a product
          */
         public boolean mustBeRead() {
-            return why != Why.OTHER_PRODUCTS || limits.stream().anyMatch(limit -> limit.outside() != OutsideScope.NONE);
+            return why != Why.COLORANT
+                    && (why != Why.OTHER_PRODUCTS
+                            || limits.stream().anyMatch(limit -> limit.outside() != OutsideScope.NONE));
         }
     }
 }

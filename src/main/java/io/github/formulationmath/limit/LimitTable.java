@@ -1,8 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.annex.Colorants;
+import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.reckoning.Phrase;
@@ -52,6 +53,8 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
+    /** Whether Annexes II and IV of the EU regulation are asked as well. */
+    private final boolean euAnnexes;
     /** Made when first asked for: what only reads or changes a table does not wait for it. */
     private transient volatile @Nullable Indexes indexes;
 
@@ -63,11 +66,17 @@ public final class LimitTable implements Serializable {
         }
     }
 
-    private LimitTable(String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
+    private LimitTable(
+            String name,
+            List<String> provenance,
+            List<UsageLimit> limits,
+            List<OmittedEntry> omitted,
+            boolean euAnnexes) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
+        this.euAnnexes = euAnnexes;
     }
 
     private Indexes indexes() {
@@ -80,13 +89,14 @@ public final class LimitTable implements Serializable {
     }
 
     /**
-     * The table that comes with the library: Annexes V and VI of Regulation (EC) No 1223/2009 complete, and the entries of
-     * Annex III that matter to skin, hair and soap products, as exported on 25 February 2024. Not current law.
+     * The table that comes with the library: Annexes V and VI of Regulation (EC) No 1223/2009 complete, the entries of
+     * Annex III that matter to skin, hair and soap products, and Annexes II and IV as lists of what is prohibited and which
+     * colorants are allowed, as of 25 February 2024. Not current law.
      *
      * @return the snapshot
      */
     public static LimitTable eu2024February() {
-        return BundledTable.EU_2024_MAY;
+        return BundledTable.EU_2024_FEBRUARY;
     }
 
     /**
@@ -110,7 +120,7 @@ public final class LimitTable implements Serializable {
                         "two limits have the id " + Excerpt.of(limit.id()) + ": give each its own");
             }
         }
-        return new LimitTable(name, provenance, limits, List.of());
+        return new LimitTable(name, provenance, limits, List.of(), false);
     }
 
     /**
@@ -121,7 +131,27 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withOmitted(List<OmittedEntry> entries) {
-        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"));
+        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"), euAnnexes);
+    }
+
+    /**
+     * The same table, with which Annexes II (prohibited substances) and IV (colorants) of Regulation (EC) No 1223/2009 as of
+     * 25 February 2024 are asked as well: see {@link ProhibitedSubstances} and {@link Colorants}. The table that comes with
+     * the library asks them already.
+     *
+     * @return the table
+     */
+    public LimitTable withEuAnnexes() {
+        return new LimitTable(name, provenance, limits, omitted, true);
+    }
+
+    /**
+     * Whether Annexes II and IV are asked as well.
+     *
+     * @return true if {@link #withEuAnnexes()} was
+     */
+    public boolean asksEuAnnexes() {
+        return euAnnexes;
     }
 
     /**
@@ -404,7 +434,7 @@ public final class LimitTable implements Serializable {
 
     @Serial
     private Object readResolve() {
-        return new LimitTable(name, provenance, limits, omitted);
+        return new LimitTable(name, provenance, limits, omitted, euAnnexes);
     }
 
     @Override
@@ -413,7 +443,8 @@ public final class LimitTable implements Serializable {
                 && name.equals(that.name)
                 && provenance.equals(that.provenance)
                 && limits.equals(that.limits)
-                && omitted.equals(that.omitted);
+                && omitted.equals(that.omitted)
+                && euAnnexes == that.euAnnexes;
     }
 
     @Override
@@ -430,24 +461,25 @@ public final class LimitTable implements Serializable {
     /** Loaded when first asked for. */
     private static final class BundledTable {
 
-        static final LimitTable EU_2024_MAY = load();
+        static final LimitTable EU_2024_FEBRUARY = load();
 
         private static LimitTable load() {
             try {
                 return LimitTableReader.read(
-                                "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of February 2024",
+                                "Regulation (EC) No 1223/2009, Annexes II, III (in part), IV, V and VI, snapshot of February 2024",
                                 part("", LimitTableReader.LIMITS),
                                 part("-substances", LimitTableReader.SUBSTANCES),
                                 part("-synonyms", LimitTableReader.SYNONYMS))
                         .withOmitted(LimitTableReader.omitted(
                                 part("-omitted", LimitTableReader.OMITTED),
-                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)));
+                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)))
+                        .withEuAnnexes();
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }
         }
 
-        private static CsvTable part(String part, CsvFormat format) throws IOException {
+        private static CsvFormat.Table part(String part, CsvFormat format) throws IOException {
             String file = "eu-1223-2009-2024-02" + part + ".csv";
             try (InputStream in = Objects.requireNonNull(
                     LimitTable.class.getResourceAsStream(file), "the bundled table is missing from the jar")) {

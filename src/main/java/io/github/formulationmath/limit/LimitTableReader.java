@@ -3,7 +3,6 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
@@ -44,12 +43,12 @@ final class LimitTableReader {
         return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
     }
 
-    static LimitTable read(String name, CsvTable limits, CsvTable substances) {
+    static LimitTable read(String name, CsvFormat.Table limits, CsvFormat.Table substances) {
         return new LimitTableReader().table(name, limits, substances);
     }
 
     /** The same with other names under which the source prints its substances. */
-    static LimitTable read(String name, CsvTable limits, CsvTable substances, CsvTable synonyms) {
+    static LimitTable read(String name, CsvFormat.Table limits, CsvFormat.Table substances, CsvFormat.Table synonyms) {
         LimitTableReader reader = new LimitTableReader();
         for (CsvRow row : synonyms.rows()) {
             reader.synonyms
@@ -59,7 +58,7 @@ final class LimitTableReader {
         return reader.table(name, limits, substances);
     }
 
-    private LimitTable table(String name, CsvTable limits, CsvTable substances) {
+    private LimitTable table(String name, CsvFormat.Table limits, CsvFormat.Table substances) {
         for (CsvRow row : substances.rows()) {
             GroupMember member = member(row);
             if (!role(row).equals("part")) {
@@ -180,7 +179,7 @@ final class LimitTableReader {
     }
 
     /** The entries that a table does not transcribe, each once, with the names and numbers of what they speak of. */
-    static List<OmittedEntry> omitted(CsvTable entries, CsvTable names) {
+    static List<OmittedEntry> omitted(CsvFormat.Table entries, CsvFormat.Table names) {
         Map<List<String>, List<String>> reasons = new LinkedHashMap<>();
         Map<List<String>, List<String>> called = new LinkedHashMap<>();
         Map<List<String>, List<String>> numbered = new LinkedHashMap<>();

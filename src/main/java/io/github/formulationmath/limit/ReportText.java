@@ -109,6 +109,8 @@ record ReportText(LimitReport report, Wording wording) {
 
     private List<Phrase> findings() {
         List<Phrase> phrases = new ArrayList<>();
+        report.mayBeProhibited().forEach(finding -> phrases.add(AnnexText.prohibited(finding)));
+        report.colorants().forEach(finding -> phrases.add(AnnexText.colorant(finding)));
         for (LimitReport.Uncounted finding : report.notTranscribed()) {
             finding.entries()
                     .forEach(entry -> phrases.add(Phrase.of(

@@ -2,7 +2,6 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
@@ -29,7 +28,7 @@ final class ShortRules {
 
     private ShortRules() {}
 
-    static LimitTable table(String name, CsvTable rules) {
+    static LimitTable table(String name, CsvFormat.Table rules) {
         List<UsageLimit> limits = new ArrayList<>();
         Map<String, Integer> ids = new HashMap<>();
         for (CsvRow row : rules.rows()) {

@@ -119,7 +119,12 @@ final class Tally implements Subject {
 
     /** Whether every figure is known. */
     boolean isAssessable() {
-        return withoutConversion().isEmpty() && hasWhole();
+        for (Contribution contribution : contributions) {
+            if (!contribution.counting().isAssessable()) {
+                return false;
+            }
+        }
+        return hasWhole();
     }
 
     /** Whether the formula has what the limit is a share of. */
@@ -180,7 +185,7 @@ final class Tally implements Subject {
     private List<Contribution> inWhole(End end) {
         List<Contribution> counted = new ArrayList<>(contributions.size());
         for (Contribution contribution : contributions) {
-            boolean part = whole.isEmpty() || whole.contains(contribution.line());
+            boolean part = limit().isOfProduct() || whole.isEmpty() || whole.contains(contribution.line());
             if (part && (end == End.HIGHEST || contribution.counting().isAssessable())) {
                 counted.add(contribution);
             }

@@ -80,6 +80,9 @@ record VerdictText(Verdict verdict, Wording wording) {
         UsageLimit limit = verdict.limit();
         String share =
                 verdict.shortName() + " " + NumberText.percent(verdict.share().canonical(), verdict.bounds());
+        if (AnnexText.isNamed(limit)) {
+            return share + " (" + limit.id() + "): " + verdict.conformity();
+        }
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
@@ -89,6 +92,9 @@ record VerdictText(Verdict verdict, Wording wording) {
     }
 
     private Phrase head() {
+        if (AnnexText.isNamed(verdict.limit())) {
+            return AnnexText.head(verdict, wording);
+        }
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return Phrase.of(
                     "limit.head.prohibited",

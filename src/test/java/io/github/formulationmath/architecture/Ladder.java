@@ -25,7 +25,18 @@ final class Ladder {
             may("weighing", "number", "reckoning", "quantity", "simulation", "formula"),
             may("analysis", "number", "reckoning", "quantity", "simulation", "chemistry", "soap"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
-            may("limit", "number", "csv", "document", "reckoning", "quantity", "formula", "chemistry", "weighing"),
+            may("annex", "csv", "formula"),
+            may(
+                    "limit",
+                    "annex",
+                    "number",
+                    "csv",
+                    "document",
+                    "reckoning",
+                    "quantity",
+                    "formula",
+                    "chemistry",
+                    "weighing"),
             may("label", "number", "reckoning", "quantity", "formula", "weighing", "limit"),
             may(
                     "size",
@@ -53,11 +64,16 @@ final class Ladder {
                     "simulation",
                     "formula",
                     "chemistry",
+                    "batch",
                     "weighing",
+                    "limit",
+                    "label",
                     "plan",
+                    "pot",
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
+            may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "size", "packing"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -70,7 +86,11 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
-                    "record"),
+                    "shelf",
+                    "record",
+                    "reckoning",
+                    "chemistry",
+                    "soap"),
             may(
                     "verification",
                     "number",
@@ -82,9 +102,12 @@ final class Ladder {
                     "chemistry",
                     "batch",
                     "weighing",
-                    "limit"),
+                    "plan",
+                    "limit",
+                    "soap"),
             may(
                     "sheet",
+                    "choice",
                     "number",
                     "document",
                     "reckoning",
@@ -96,7 +119,8 @@ final class Ladder {
                     "pot",
                     "packing",
                     "record",
-                    "batch"));
+                    "batch",
+                    "soap"));
 
     private static Map.Entry<String, Set<String>> may(String chapter, String... lower) {
         return Map.entry(chapter, Set.of(lower));
