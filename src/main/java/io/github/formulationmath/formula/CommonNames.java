@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -227,6 +228,8 @@ final class CommonNames {
     private static final List<String> BEHIND =
             List.of("ESSENTIALOIL", "OIL", "ATHERISCHESOL", "OL", "OEL", "EO", "ABSOLUTE", "ABSOLUE");
 
+    private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}");
+    private static final Pattern JOINTS = Pattern.compile("[ ,-]+");
     private static final Map<String, List<String>> PLANT_NAMES = read(OILS);
     private static final Map<String, List<String>> CHEMICAL_NAMES = read(CHEMICALS);
     private static final Map<String, List<String>> HINTED = read(HINTS);
@@ -351,17 +354,19 @@ final class CommonNames {
                 left.add(key.substring(0, key.length() - word.length()));
             }
         }
-        for (String word : Set.copyOf(left)) {
-            BEHIND.stream()
-                    .filter(word::endsWith)
-                    .forEach(end -> left.add(word.substring(0, word.length() - end.length())));
+        if (!left.isEmpty()) {
+            for (String word : List.copyOf(left)) {
+                BEHIND.stream()
+                        .filter(word::endsWith)
+                        .forEach(end -> left.add(word.substring(0, word.length() - end.length())));
+            }
         }
         return left;
     }
 
     /** Common names that stand among other words: lavender in "spike lavender oil". */
     private static Set<String> within(String normal) {
-        List<String> words = List.of(withoutAccents(normal).split("[ ,-]+", -1));
+        List<String> words = List.of(JOINTS.split(withoutAccents(normal), -1));
         Set<String> found = new LinkedHashSet<>();
         if (!Collections.disjoint(words, NOT_VOLATILE)) {
             return found;
@@ -376,11 +381,17 @@ final class CommonNames {
     }
 
     static String key(String normal) {
-        return WrittenName.looseKey(withoutAccents(normal));
+        return WrittenName.looseKeyOf(withoutAccents(normal));
     }
 
     private static String withoutAccents(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{Mn}", "");
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) > '~') {
+                return ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
+                        .replaceAll("");
+            }
+        }
+        return text;
     }
 
     /** A chemical name with its German or French words put into English. */
@@ -388,7 +399,8 @@ final class CommonNames {
         String plain = withoutAccents(normal);
         String english = plain;
         for (Map.Entry<Pattern, String> word : TRANSLATIONS.entrySet()) {
-            english = word.getKey().matcher(english).replaceAll(word.getValue());
+            Matcher found = word.getKey().matcher(english);
+            english = found.find() ? found.replaceAll(word.getValue()) : english;
         }
         return english.equals(plain) ? normal : english;
     }

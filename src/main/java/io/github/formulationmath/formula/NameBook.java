@@ -112,10 +112,10 @@ public final class NameBook {
         if (CasNumbers.isNumber(normal) || written.putIfAbsent(normal, name) != null) {
             return;
         }
-        put(loose, WrittenName.looseKey(normal), normal);
+        put(loose, WrittenName.looseKeyOf(normal), normal);
         WrittenName.Preparation made = WrittenName.preparation(normal);
         if (made != null) {
-            made.withPart().forEach(one -> put(loose, WrittenName.looseKey(one), normal));
+            made.withPart().forEach(one -> put(loose, WrittenName.looseKeyOf(one), normal));
             made.withoutPart().forEach(one -> put(withoutPart, one, normal));
         }
     }
@@ -266,7 +266,7 @@ public final class NameBook {
     private Set<String> spelt(String normal) {
         return written.containsKey(normal)
                 ? Set.of(normal)
-                : loose.getOrDefault(WrittenName.looseKey(normal), Set.of());
+                : loose.getOrDefault(WrittenName.looseKeyOf(normal), Set.of());
     }
 
     /** What the list has without the part; or, where the name leaves the part open, with any part. */
@@ -327,8 +327,12 @@ public final class NameBook {
                 .anyMatch(name -> UsualNames.isOne(name) || UsualNames.isOne(CommonNames.inEnglish(name)))) {
             return List.of();
         }
-        Set<String> found = new LinkedHashSet<>(close().slips(text, most));
+        Set<String> found = new LinkedHashSet<>();
+        Set<String> tried = new HashSet<>();
         for (String variant : asked.variants().keySet()) {
+            if (!tried.add(WrittenName.looseKeyOf(variant))) {
+                continue;
+            }
             found.addAll(close().slips(variant, most));
             CommonNames.of(variant).stream().filter(this::has).forEach(found::add);
             String english = CommonNames.inEnglish(variant);

@@ -27,6 +27,9 @@ final class NameVariants {
             Pattern.compile("^(?:DL|D|L|R|S|RAC)[- ]|,(?:DL|D|L)-$|(?:,| )(?:RACEMIC|ISOMERS?|MIXED ISOMERS)$");
     private static final Pattern OIL = Pattern.compile(" (?:E\\.?O\\.?|OL|OEL|ÖL|ATHERISCHES OL|ÄTHERISCHES ÖL)$");
 
+    /** Words left out of one name. */
+    private static final int MOST_WORDS = 4;
+
     private final Map<String, NameBook.How> found = new LinkedHashMap<>();
     private final String nano;
 
@@ -40,7 +43,7 @@ final class NameVariants {
         variants.found.put(normal, NameBook.How.SPELLING);
         variants.put(plain, NameBook.How.SPELLING);
         variants.putStages(plain, NameBook.How.QUALIFIER);
-        String weak = STRENGTH.matcher(plain).replaceAll("");
+        String weak = plain.indexOf('%') < 0 ? plain : STRENGTH.matcher(plain).replaceAll("");
         if (!weak.equals(plain)) {
             variants.putStages(weak, NameBook.How.STRENGTH);
         }
@@ -53,7 +56,14 @@ final class NameVariants {
         return variants.found;
     }
 
+    private static boolean hasBracket(String name) {
+        return name.indexOf('(') >= 0 || name.indexOf('[') >= 0;
+    }
+
     private void brackets(String plain) {
+        if (!hasBracket(plain)) {
+            return;
+        }
         Matcher each = BRACKET.matcher(plain);
         while (each.find()) {
             String rest = plain.substring(0, each.start()) + " " + plain.substring(each.end());
@@ -94,7 +104,7 @@ final class NameVariants {
     }
 
     static String withoutBrackets(String name) {
-        return WrittenName.tidy(BRACKET.matcher(name).replaceAll(" "));
+        return hasBracket(name) ? WrittenName.tidy(BRACKET.matcher(name).replaceAll(" ")) : name;
     }
 
     /** Without words that tell no other substance: origin, grade, shape, footnotes, the author of a botanical name. */
@@ -103,20 +113,32 @@ final class NameVariants {
         return stages.get(stages.size() - 1);
     }
 
-    /** One word less each. */
+    /** One word less each; the first with nothing left out. */
     private static List<String> stages(String name) {
-        List<String> stages = new ArrayList<>();
+        List<String> stages = new ArrayList<>(4);
         stages.add(WrittenName.tidy(name));
-        String unmarked = WrittenName.tidy(MARKS.matcher(name).replaceAll(" "));
-        stages.add(unmarked.isEmpty() ? name : unmarked);
-        stages.add(WrittenName.tidy(OIL.matcher(stages.get(1)).replaceAll(" OIL")));
-        for (int i = 0; i < 3; i++) {
-            for (Pattern words : List.of(BEFORE, WITHIN, BEHIND)) {
-                String last = stages.get(stages.size() - 1);
-                String left = WrittenName.tidy(words.matcher(last).replaceAll(" "));
-                stages.add(left.isEmpty() ? last : left);
-            }
+        boolean shorter = true;
+        for (int i = 0; i < MOST_WORDS && shorter; i++) {
+            shorter = without(MARKS, " ", stages);
+            shorter |= without(OIL, " OIL", stages);
+            shorter |= without(BEFORE, " ", stages);
+            shorter |= without(WITHIN, " ", stages);
+            shorter |= without(BEHIND, " ", stages);
         }
         return stages;
+    }
+
+    private static boolean without(Pattern words, String instead, List<String> stages) {
+        String last = stages.get(stages.size() - 1);
+        Matcher found = words.matcher(last);
+        if (!found.find()) {
+            return false;
+        }
+        String left = WrittenName.tidy(found.replaceAll(instead));
+        if (left.isEmpty() || left.equals(last)) {
+            return false;
+        }
+        stages.add(left);
+        return true;
     }
 }

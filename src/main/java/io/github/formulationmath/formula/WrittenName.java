@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -69,7 +68,10 @@ public final class WrittenName {
             "(?:PARFUM|PERFUME|FRAGRANCE|AROMA|FLAVOU?R|DUFTSTOFFE?|DUFTOL|PARFUMOL|PARFÜM|PARFÜMÖL)(?: .*|/.*)?|.* (?:PERFUME|FRAGRANCE|PARFUM|FLAVOU?R)"
                     + "|.*(?: ABSOLUTE| RESINOID|ESSENTIAL OIL|VOLATILE OIL)");
 
-    private static final Map<String, String> SPELLINGS = spellings();
+    private static final String WORDS = "SULPH=SULF ALUMINIUM=ALUMINUM CAESIUM=CESIUM COLOUR=COLOR";
+    private static final Map<String, String> SPELLINGS = spellings(WORDS);
+    private static final Map<String, String> GREEK = spellings(
+            "\u0391=ALPHA \u0392=BETA \u0393=GAMMA \u0394=DELTA \u0395=EPSILON \u03a9=OMEGA \u039c=MU " + WORDS);
 
     private final String text;
     private final String normal;
@@ -79,7 +81,8 @@ public final class WrittenName {
     private WrittenName(String text) {
         this.text = text;
         this.normal = SubstanceName.normalise(text);
-        String unmarked = SubstanceName.normalise(RAISED.matcher(text).replaceAll(" "));
+        Matcher raised = RAISED.matcher(text);
+        String unmarked = raised.find() ? SubstanceName.normalise(raised.replaceAll(" ")) : normal;
         this.marked = unmarked.isEmpty() ? normal : unmarked;
     }
 
@@ -93,16 +96,12 @@ public final class WrittenName {
         return new WrittenName(Objects.requireNonNull(text, "text"));
     }
 
-    private static Map<String, String> spellings() {
+    private static Map<String, String> spellings(String pairs) {
         Map<String, String> spellings = new LinkedHashMap<>();
-        String greek = "Α=ALPHA Β=BETA Γ=GAMMA Δ=DELTA Ε=EPSILON Ω=OMEGA Μ=MU";
-        for (String pair : greek.split(" ", -1)) {
-            spellings.put(pair.substring(0, 1), pair.substring(2));
+        for (String pair : pairs.split(" ", -1)) {
+            String[] sides = pair.split("=", -1);
+            spellings.put(sides[0], sides[1]);
         }
-        spellings.put("SULPH", "SULF");
-        spellings.put("ALUMINIUM", "ALUMINUM");
-        spellings.put("CAESIUM", "CESIUM");
-        spellings.put("COLOUR", "COLOR");
         return spellings;
     }
 
@@ -111,16 +110,25 @@ public final class WrittenName {
      * and aluminum, Greek letters and their names, and spaces, hyphens and apostrophes anywhere.
      */
     static String looseKey(String name) {
-        String key = SubstanceName.normalise(name);
-        StringBuilder kept = new StringBuilder(key.length());
-        for (int i = 0; i < key.length(); i++) {
-            if (" -'.".indexOf(key.charAt(i)) < 0) {
-                kept.append(key.charAt(i));
+        return looseKeyOf(SubstanceName.normalise(name));
+    }
+
+    /** The same of a name in normal form. */
+    static String looseKeyOf(String normal) {
+        StringBuilder kept = new StringBuilder(normal.length());
+        boolean greek = false;
+        for (int i = 0; i < normal.length(); i++) {
+            char c = normal.charAt(i);
+            if (c != ' ' && c != '-' && c != '\'' && c != '.') {
+                kept.append(c);
+                greek |= c >= '\u0391' && c <= '\u03a9';
             }
         }
         String loose = kept.toString();
-        for (Map.Entry<String, String> spelling : SPELLINGS.entrySet()) {
-            loose = loose.replace(spelling.getKey(), spelling.getValue());
+        for (Map.Entry<String, String> spelling : (greek ? GREEK : SPELLINGS).entrySet()) {
+            if (loose.contains(spelling.getKey())) {
+                loose = loose.replace(spelling.getKey(), spelling.getValue());
+            }
         }
         return loose;
     }
@@ -256,7 +264,15 @@ public final class WrittenName {
     }
 
     static String tidy(String name) {
-        return SubstanceName.normalise(name.strip().replaceAll("^[,;]+|[,;]+$", ""));
+        int from = 0;
+        int to = name.length();
+        while (from < to && " ,;".indexOf(name.charAt(from)) >= 0) {
+            from++;
+        }
+        while (to > from && " ,;".indexOf(name.charAt(to - 1)) >= 0) {
+            to--;
+        }
+        return SubstanceName.normalise(name.substring(from, to));
     }
 
     String normal() {
@@ -275,11 +291,9 @@ public final class WrittenName {
      * @return an unmodifiable map, from the names in normal form to what was done to come to them
      */
     public Map<String, NameBook.How> readings() {
-        Map<String, NameBook.How> readings = new LinkedHashMap<>(variants());
-        readings.remove(normal);
-        variants()
-                .keySet()
-                .forEach(name -> readings.putIfAbsent(CommonNames.inEnglish(name), NameBook.How.COMMON_NAME));
+        Map<String, NameBook.How> variants = variants();
+        Map<String, NameBook.How> readings = new LinkedHashMap<>(variants);
+        variants.keySet().forEach(name -> readings.putIfAbsent(CommonNames.inEnglish(name), NameBook.How.COMMON_NAME));
         readings.remove(normal);
         return Collections.unmodifiableMap(readings);
     }
@@ -312,12 +326,12 @@ public final class WrittenName {
 
     /** What a name in normal form says of a plant; null if it is no preparation of one. */
     static @Nullable Preparation preparation(String name) {
-        String[] words = name.toUpperCase(Locale.ROOT).split(" ", -1);
-        List<String> forms = FORMS.get(words[words.length - 1]);
-        int end = words.length - 1;
+        List<String> forms = FORMS.get(name.substring(name.lastIndexOf(' ') + 1));
         if (forms == null) {
             return null;
         }
+        String[] words = name.split(" ", -1);
+        int end = words.length - 1;
         while (end > 0 && isPart(words[end - 1])) {
             end--;
         }
@@ -330,6 +344,9 @@ public final class WrittenName {
     }
 
     private static boolean isPart(String word) {
+        if (word.indexOf('/') < 0) {
+            return PLANT_PARTS.contains(word);
+        }
         for (String one : word.split("/", -1)) {
             if (!PLANT_PARTS.contains(one)) {
                 return false;

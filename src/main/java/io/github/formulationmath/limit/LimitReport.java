@@ -52,6 +52,8 @@ public final class LimitReport {
     private final Set<String> unusedPurposes;
     private final Map<Substance, NameBook.Reading> readings;
     private final List<Substance> toBreakDown;
+    /** Looked for when first asked for. */
+    private volatile @Nullable Map<Substance, List<String>> suggestions;
 
     LimitReport(
             LimitChecker checker,
@@ -216,12 +218,21 @@ public final class LimitReport {
     /**
      * The substances without a limit whose names are so close to names of the table that those are probably meant: one
      * letter is wrong, or at most one in six. Nothing was counted under them. Correct the name and check again, or leave
-     * it if the substance is another: sodium chloride is close to sodium chlorate.
+     * it if the substance is another.
      *
      * @return an unmodifiable map in the order of the formula, from the substance to at most three names as the table
      *     writes them, the closest first; substances that no name is close to are not in it
      */
     public Map<Substance, List<String>> suggestions() {
+        Map<Substance, List<String>> found = suggestions;
+        if (found == null) {
+            found = closestNames();
+            suggestions = found;
+        }
+        return found;
+    }
+
+    private Map<Substance, List<String>> closestNames() {
         Map<Substance, List<String>> close = new LinkedHashMap<>();
         for (Substance substance : withoutLimit()) {
             List<String> names = table().index().names().suggest(substance.name(), MOST_SUGGESTIONS);
