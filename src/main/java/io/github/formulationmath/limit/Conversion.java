@@ -117,6 +117,9 @@ sealed interface Conversion {
     /** One of the names of a blend written as one: as much of it as the whole line, or next to nothing. */
     record Unstated(Ratio factor) implements Conversion {
 
+        /** What is said of it; the report says it once, beside the names. */
+        static final String PROBLEM = "problem.blend";
+
         private static final Symbol GREATEST = Symbol.of("qmax", "greatest-content", Kind.SHARE);
 
         @Override

@@ -51,7 +51,9 @@ record ReportText(LimitReport report, Wording wording) {
                 }
                 if (verdict.conformity() != Conformity.WITHIN) {
                     conditions |= !verdict.limit().text().conditions().isEmpty();
-                    remarks.addAll(texts(verdict.remarks()));
+                    remarks.addAll(texts(verdict.remarks().stream()
+                            .filter(remark -> !remark.key().equals(Conversion.Unstated.PROBLEM))
+                            .toList()));
                 }
             }
         }
@@ -131,8 +133,12 @@ record ReportText(LimitReport report, Wording wording) {
         if (!report.withoutBreakdown().isEmpty()) {
             phrases.add(Phrase.of("remark.breakdown", names(report.withoutBreakdown())));
         }
-        if (!report.withoutLimit().isEmpty()) {
-            phrases.add(Phrase.of("remark.no-limit", names(report.withoutLimit())));
+        List<Substance> unknown = report.withoutLimit().stream()
+                .filter(substance -> !report.suggestions().containsKey(substance))
+                .filter(substance -> !report.withoutBreakdown().contains(substance))
+                .toList();
+        if (!unknown.isEmpty()) {
+            phrases.add(Phrase.of("remark.no-limit", names(unknown)));
         }
         report.suggestions()
                 .forEach((substance, names) ->

@@ -177,7 +177,7 @@ final class Tally implements Subject {
         return withoutConversion()
                 .map(contribution -> contribution.counting().conversion())
                 .map(conversion -> conversion instanceof Conversion.Unstated
-                        ? "problem.blend"
+                        ? Conversion.Unstated.PROBLEM
                         : conversion.isKnown() ? "problem.no-own-limit" : "problem.no-conversion");
     }
 

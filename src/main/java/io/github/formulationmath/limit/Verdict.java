@@ -46,6 +46,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Verdict implements Explained {
 
+    /** Factors of molar masses are not known better than to one part in so many. */
+    private static final long MASSES_KNOWN_TO = 100_000;
+
     private final LimitChecker checker;
     private final Tally tally;
     private final Assessment assessment;
@@ -215,6 +218,22 @@ public final class Verdict implements Explained {
                                 verdict.limit().id()),
                         this,
                         Verdict::decided);
+    }
+
+    /**
+     * Whether the share and the limit differ by less than molar masses are known, one part in 100 000, where the share is
+     * counted through them. The verdict is that of the figures used; it is told as a tie. 0.59 % of sodium benzoate is 0.5 %
+     * of benzoic acid and 8 parts in 10^8.
+     *
+     * @return true if it is a tie; false for a share as weighed, or that needs no molar mass
+     */
+    public boolean isTie() {
+        Ratio cap = limit().share().fraction();
+        return !isMade()
+                && tally.isAssessable()
+                && tally.contributions().stream()
+                        .anyMatch(one -> one.counting().conversion() instanceof Conversion.Computed)
+                && share().canonical().minus(cap).abs().compareTo(cap.dividedBy(MASSES_KNOWN_TO)) <= 0;
     }
 
     /**

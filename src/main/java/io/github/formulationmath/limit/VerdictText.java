@@ -44,8 +44,16 @@ record VerdictText(Verdict verdict, Wording wording) {
         if (!verdict.limit().text().warnings().isEmpty()) {
             phrases.add(Phrase.of("limit.warnings-there"));
         }
-        phrases.addAll(verdict.remarks());
-        return phrases.stream().map(wording::text).collect(Collectors.joining(" "));
+        verdict.remarks().stream()
+                .filter(remark -> !remark.key().equals(Conversion.Unstated.PROBLEM))
+                .forEach(phrases::add);
+        return phrases.stream().map(wording::text).map(VerdictText::sentence).collect(Collectors.joining(" "));
+    }
+
+    /** Some texts of the source end without a full stop. */
+    private static String sentence(String text) {
+        String end = text.stripTrailing();
+        return end.endsWith(".") || end.endsWith(":") || end.endsWith(";") ? end : end + ".";
     }
 
     /** What is left of a highest share that is kept, in percent and, of what is weighed, in grams. */
@@ -88,7 +96,7 @@ record VerdictText(Verdict verdict, Wording wording) {
         }
         boolean due = !limit.kind().restrictsContents() && verdict.conformity() == Conformity.EXCEEDS;
         return share + " (" + limit.kind().code() + " " + limit.share().percent() + " %, " + limit.id() + "): "
-                + (due ? "DUE" : verdict.conformity());
+                + (due ? "DUE" : verdict.conformity()) + (verdict.isTie() ? ", a tie" : "");
     }
 
     private Phrase head() {
@@ -103,9 +111,12 @@ record VerdictText(Verdict verdict, Wording wording) {
                     wording.say(verdict.conformity().key()));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');
-        String words = verdict.limit().kind().restrictsContents()
-                ? verdict.conformity().key()
-                : verdict.conformity().key() + "." + kind;
+        String words = verdict.conformity().key();
+        if (!verdict.limit().kind().restrictsContents()) {
+            words += "." + kind;
+        } else if (verdict.isTie()) {
+            words += ".tie";
+        }
         return Phrase.of(
                 "limit.head." + kind,
                 verdict.shortName(),
@@ -116,9 +127,16 @@ record VerdictText(Verdict verdict, Wording wording) {
 
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
-        return verdict.tally().isAssessable()
-                ? NumberText.percent(verdict.share().canonical())
-                : NumberText.percent(verdict.share().canonical(), verdict.bounds());
+        if (verdict.tally().isAssessable()) {
+            return NumberText.percent(verdict.share().canonical());
+        }
+        return verdict.bounds()
+                .upper()
+                .map(most -> wording.say(
+                        "limit.between",
+                        NumberText.percent(verdict.bounds().lower().orElse(Ratio.ZERO)),
+                        NumberText.percent(most)))
+                .orElseGet(() -> NumberText.percent(verdict.share().canonical(), verdict.bounds()));
     }
 
     private Optional<Phrase> interval() {

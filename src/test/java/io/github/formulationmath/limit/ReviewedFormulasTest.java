@@ -173,7 +173,7 @@ class ReviewedFormulasTest {
                 .isEqualTo(LimitOutcome.EXCEEDS);
         Verdict zinc = check(FACE, "Zinc Glycinate", "0.3 %").binding().orElseThrow();
         assertThat(zinc.conformity()).isEqualTo(Conformity.WITHIN);
-        assertThat(zinc.describe(Wording.english()).get(0)).contains("0 % in [0, 0.3] %");
+        assertThat(zinc.describe(Wording.english()).get(0)).contains("between 0 % and 0.3 %");
     }
 
     /** Annex III, entry 154: 0.4 % of balsam of Peru oil; entry 360: lavender oil to be declared. */
