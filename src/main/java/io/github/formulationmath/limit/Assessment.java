@@ -73,8 +73,17 @@ final class Assessment {
                 : Optional.of(left.times(whole).dividedBy(own));
     }
 
-    /** What holds at both ends; a highest share that the known part alone exceeds is exceeded, whatever the rest. */
+    /** What holds, as far as the rule by which the members are added was seen. */
     Conformity decide() {
+        Conformity found = decideAsAdded();
+        boolean unseen = tally.limit().sumRule() == SumRule.PERHAPS_SUM;
+        return unseen && found != Conformity.WITHIN && found != Conformity.PROHIBITED
+                ? Conformity.NOT_ASSESSABLE
+                : found;
+    }
+
+    /** What holds at both ends; a highest share that the known part alone exceeds is exceeded, whatever the rest. */
+    private Conformity decideAsAdded() {
         if (!tally.hasWhole()) {
             return Conformity.NOT_ASSESSABLE;
         }

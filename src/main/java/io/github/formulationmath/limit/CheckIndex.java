@@ -129,10 +129,10 @@ final class CheckIndex {
         List<Counting> countings = new ArrayList<>();
         meant.stream()
                 .filter(counting -> !isOutside(counting))
-                .map(this::inProduct)
+                .map(counting -> counting.isForbidden() ? counting : inProduct(counting))
                 .forEach(countings::add);
         List<UsageLimit> outside = new ArrayList<>();
-        for (List<Counting> entry : byEntry(meant)) {
+        for (List<Counting> entry : byEntry(restricting(meant))) {
             if (isForbidden(entry)) {
                 countings.add(entry.get(0).forbidden());
             } else if (entry.stream().allMatch(this::isOutside)) {
@@ -150,6 +150,13 @@ final class CheckIndex {
 
     private static boolean serves(Counting counting, String purpose) {
         return purpose.equals(EVERY_PURPOSE) || counting.limit().scope().coversPurpose(purpose);
+    }
+
+    /** Those that say what a product may hold; what only has to be declared allows nothing. */
+    private static List<Counting> restricting(List<Counting> all) {
+        return all.stream()
+                .filter(counting -> counting.limit().kind().restrictsContents())
+                .toList();
     }
 
     private static Iterable<List<Counting>> byEntry(List<Counting> all) {

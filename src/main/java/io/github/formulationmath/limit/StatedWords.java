@@ -46,7 +46,7 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
         if (in == Match.NO || out == Match.YES) {
             return Applicability.OUT_OF_SCOPE;
         }
-        boolean settled = in == Match.YES && out == Match.NO;
+        boolean settled = in == Match.YES && out == Match.NO && match(with(Scope.PERHAPS_NOT, scope)) == Match.NO;
         return settled ? Applicability.APPLIES : Applicability.MAY_APPLY;
     }
 
@@ -61,13 +61,18 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
     }
 
     private static Set<String> meant(Set<String> scope) {
-        return scope.stream().filter(word -> !word.startsWith(Scope.NOT)).collect(Collectors.toUnmodifiableSet());
+        return with("", scope);
     }
 
     private static Set<String> leftOut(Set<String> scope) {
+        return with(Scope.NOT, scope);
+    }
+
+    /** The words that begin so, without what they begin with. */
+    private static Set<String> with(String prefix, Set<String> scope) {
         return scope.stream()
-                .filter(word -> word.startsWith(Scope.NOT))
-                .map(word -> word.substring(Scope.NOT.length()))
+                .filter(word -> Scope.prefix(word).equals(prefix))
+                .map(word -> word.substring(prefix.length()))
                 .collect(Collectors.toUnmodifiableSet());
     }
 
@@ -96,7 +101,7 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
         if (ProductWords.withImplied(word).anyMatch(term::equals)) {
             return Match.YES;
         }
-        boolean broader = ProductWords.withImplied(term).anyMatch(word::equals);
+        boolean broader = ProductWords.withImplied(term).anyMatch(word::equals) || ProductWords.mayBe(word, term);
         boolean toldApart = vocabulary.contains(word) && !ProductWords.isPlain(word);
         return ProductWords.isSurelyNot(word, term) || toldApart && !broader ? Match.NO : Match.MAYBE;
     }

@@ -38,8 +38,9 @@ final class TableIndex {
                 if (known.add(member.substance())) {
                     members.add(keys, member.substance());
                 }
-                (member.isCounted() ? counting : mentioning).add(keys, limit);
-                if (member.isCounted()) {
+                boolean told = member.isCounted() || !member.isAllowed();
+                (told ? counting : mentioning).add(keys, limit);
+                if (told) {
                     written.add(member.substance().name());
                 }
             }

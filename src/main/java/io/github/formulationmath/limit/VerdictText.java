@@ -103,6 +103,9 @@ record VerdictText(Verdict verdict, Wording wording) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
         }
+        if (limit.sumRule() == SumRule.PERHAPS_SUM) {
+            remarks.add(Phrase.of("remark.perhaps-sum", limit.group().name()));
+        }
         remarks.addAll(purposeRemarks(verdict));
         tally.problem()
                 .ifPresent(key -> remarks.add(Phrase.of(
