@@ -85,7 +85,13 @@ public final class GroupMember implements Serializable {
      */
     public GroupMember inForm(String newForm) {
         return new GroupMember(
-                substance, Objects.requireNonNull(newForm, "newForm"), formula, referenceUnits, countsAs, counted, allowed);
+                substance,
+                Objects.requireNonNull(newForm, "newForm"),
+                formula,
+                referenceUnits,
+                countsAs,
+                counted,
+                allowed);
     }
 
     /**
@@ -95,7 +101,8 @@ public final class GroupMember implements Serializable {
      * @return the member
      */
     public GroupMember countedAs(String name) {
-        return new GroupMember(substance, form, formula, referenceUnits, Objects.requireNonNull(name, "name"), counted, allowed);
+        return new GroupMember(
+                substance, form, formula, referenceUnits, Objects.requireNonNull(name, "name"), counted, allowed);
     }
 
     /**

@@ -142,7 +142,8 @@ final class LimitTableReader {
         Set<String> products = row.read("scope_product", Scope::parse);
         Set<String> forms = row.read("scope_form", Scope::parse);
         Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Set.of(), Scope.ANY));
-        Scope used = row.read("scope_user", list -> scope.withUsers(Scope.parse(list).toArray(new String[0])));
+        Scope used =
+                row.read("scope_user", list -> scope.withUsers(Scope.parse(list).toArray(new String[0])));
         return row.read("purpose", used::withPurpose);
     }
 

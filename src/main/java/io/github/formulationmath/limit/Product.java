@@ -43,7 +43,12 @@ import java.util.stream.Collectors;
  * @param purposes the one purpose of substances, by their names in capital letters
  */
 public record Product(
-        String use, Set<String> areas, Set<String> kinds, Set<String> forms, Set<String> users, Map<String, String> purposes)
+        String use,
+        Set<String> areas,
+        Set<String> kinds,
+        Set<String> forms,
+        Set<String> users,
+        Map<String, String> purposes)
         implements Serializable {
 
     /**
@@ -217,8 +222,8 @@ public record Product(
 
     @Override
     public String toString() {
-        return use + ", area " + text(areas) + ", kind " + text(kinds) + ", form " + text(forms) + ", user " + text(users)
-                + (purposes.isEmpty() ? "" : ", purposes " + new TreeMap<>(purposes));
+        return use + ", area " + text(areas) + ", kind " + text(kinds) + ", form " + text(forms) + ", user "
+                + text(users) + (purposes.isEmpty() ? "" : ", purposes " + new TreeMap<>(purposes));
     }
 
     private static String text(Set<String> words) {

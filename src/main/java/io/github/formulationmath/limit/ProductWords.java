@@ -150,10 +150,25 @@ public record ProductWords(
             Set.of(SPRAY, "propellant_spray", "pump_spray", "aerosol", "loose_powder", "powder", INHALED);
 
     /** Forms that are no spray and no powder, whatever else a table may name. */
-    private static final Set<String> NOT_AIRBORNE =
-            Set.of(
-                    "cream", "gel", "ointment", "balm", "paste", "stick", "bar", "lotion", "emulsion", "oil", "serum", "wax",
-                    "wipe", "pencil", "butter", "milk", "roll_on", "pressed_powder");
+    private static final Set<String> NOT_AIRBORNE = Set.of(
+            "cream",
+            "gel",
+            "ointment",
+            "balm",
+            "paste",
+            "stick",
+            "bar",
+            "lotion",
+            "emulsion",
+            "oil",
+            "serum",
+            "wax",
+            "wipe",
+            "pencil",
+            "butter",
+            "milk",
+            "roll_on",
+            "pressed_powder");
 
     /**
      * Sorts and copies.
@@ -248,13 +263,14 @@ public record ProductWords(
 
     /** Whether a word leaves open that the product is another thing as well. */
     static boolean mayBe(String word, String term) {
-        return withImplied(word).anyMatch(part -> MAY_BE.getOrDefault(part, Set.of()).contains(term));
+        return withImplied(word)
+                .anyMatch(part -> MAY_BE.getOrDefault(part, Set.of()).contains(term));
     }
 
     /** What is stated of the form, and that a kind of product called a spray is one. */
     static Set<String> withFormsFrom(Set<String> kinds, Set<String> forms) {
-        boolean sprayed = kinds.stream()
-                .anyMatch(kind -> Stream.of(kind.split("_", -1)).anyMatch(SPRAY_PARTS::contains));
+        boolean sprayed =
+                kinds.stream().anyMatch(kind -> Stream.of(kind.split("_", -1)).anyMatch(SPRAY_PARTS::contains));
         return sprayed && forms.stream().noneMatch(AIRBORNE::contains) ? with(forms, SPRAY) : forms;
     }
 

@@ -29,7 +29,8 @@ import java.util.stream.Stream;
  * @param users {@code general} or {@code professional}, and ages left out, such as {@code not:under_3}; none for all
  * @param purpose what the substance is used for when this limit applies, such as {@code preservative}, or {@code any}
  */
-public record Scope(String use, Set<String> areas, Set<String> products, Set<String> forms, Set<String> users, String purpose)
+public record Scope(
+        String use, Set<String> areas, Set<String> products, Set<String> forms, Set<String> users, String purpose)
         implements Serializable {
 
     /** The word for everything. */
@@ -257,7 +258,8 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
         return words.isEmpty()
                 ? ANY
                 : words.stream()
-                        .sorted(Comparator.comparing((String word) -> !prefix(word).isEmpty())
+                        .sorted(Comparator.comparing(
+                                        (String word) -> !prefix(word).isEmpty())
                                 .thenComparing(word -> word))
                         .collect(Collectors.joining(";"));
     }

@@ -19,8 +19,8 @@ import java.util.regex.Pattern;
 final class UserWords {
 
     /** From which age, in full years, each word says that a product is used. */
-    private static final Map<String, Integer> YOUNGEST = Map.of(
-            "under_3", 0, "from_3", 3, "from_6", 6, "from_10", 10, "from_16", 16, "from_18", 18, "adults", 18);
+    private static final Map<String, Integer> YOUNGEST =
+            Map.of("under_3", 0, "from_3", 3, "from_6", 6, "from_10", 10, "from_16", 16, "from_18", 18, "adults", 18);
 
     private static final Pattern UNDER = Pattern.compile("not:under_([1-9][0-9]?)");
 
@@ -40,8 +40,9 @@ final class UserWords {
     static Set<String> requireKnown(Set<String> words) {
         for (String word : words) {
             if (!all().contains(word)) {
-                throw new IllegalArgumentException("user is \"" + Excerpt.of(word) + "\": state " + Scope.GENERAL + " or "
-                        + Scope.PROFESSIONAL + ", and how young the youngest is: " + String.join(", ", byAge()));
+                throw new IllegalArgumentException(
+                        "user is \"" + Excerpt.of(word) + "\": state " + Scope.GENERAL + " or " + Scope.PROFESSIONAL
+                                + ", and how young the youngest is: " + String.join(", ", byAge()));
             }
         }
         if (words.contains(Scope.GENERAL) && words.contains(Scope.PROFESSIONAL)) {

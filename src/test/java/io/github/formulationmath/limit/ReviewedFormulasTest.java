@@ -54,7 +54,7 @@ class ReviewedFormulasTest {
         assertThat(outcome(Product.rinseOff().on("mouth").ofKind("mouth_rinse"), "Sodium Benzoate", "2.9 %"))
                 .isEqualTo(LimitOutcome.EXCEEDS);
         assertThat(outcome(Product.leaveOn().on("intimate"), "P-Chloro-m-Cresol", "0.2 %"))
-                .isEqualTo(LimitOutcome.CONDITIONS_OPEN);
+                .isEqualTo(LimitOutcome.PROHIBITED);
         assertThat(outcome(Product.leaveOn().on("body").ofKind("body_butter"), "Iodopropynyl Butylcarbamate", "0.01 %"))
                 .isGreaterThanOrEqualTo(LimitOutcome.CONDITIONS_OPEN);
         assertThat(outcome(Product.leaveOn().on("face").inForm("spray"), "Benzophenone-3", "5 %"))

@@ -48,7 +48,9 @@ final class ScopeCasesTest {
                         .quantitySufficient("Aqua")
                         .line(field(row, "ingredient"), field(row, "percent") + " %")
                         .build());
-        assertThat(finding(report, field(row, "entry"))).as("%s: %s", row, report).isEqualTo(field(row, "finding"));
+        assertThat(finding(report, field(row, "entry")))
+                .as("%s: %s", row, report)
+                .isEqualTo(field(row, "finding"));
     }
 
     private static String finding(LimitReport report, String entry) {
