@@ -77,6 +77,14 @@ final class CheckIndex {
                     Set.copyOf(both(casNumbers, other.casNumbers)));
         }
 
+        /** Every limit that speaks of it, for this product or another. */
+        List<UsageLimit> limits() {
+            List<UsageLimit> all = new ArrayList<>(CheckIndex.limits(countings));
+            all.addAll(outside);
+            all.addAll(otherPurpose);
+            return all;
+        }
+
         private boolean addsNothing(Entry other) {
             return countings.equals(other.countings)
                     && outside.equals(other.outside)

@@ -1,11 +1,13 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.Amendment;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -31,6 +33,10 @@ final class LimitCheck {
     /** Substances whose number is not one that the table has for their name. */
     private final Set<Substance> conflicts = new LinkedHashSet<>();
 
+    /** What acts beside the table changed of a substance, by its own name. */
+    private final Map<Substance, Set<Amendment>> amended = new LinkedHashMap<>();
+
+    private final @Nullable MadeMasses masses;
     private final Map<SubstanceShare, Substance> allNames = new HashMap<>();
     private final Set<String> unusedPurposes;
 
@@ -38,15 +44,37 @@ final class LimitCheck {
         this.checker = checker;
         this.formula = formula;
         this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
+        this.masses = masses;
         this.wholes = new Wholes(formula, masses);
     }
 
     LimitReport report() {
         formula.lines().forEach(this::countLine);
-        List<Verdict> verdicts = tallies.values().stream()
+        List<Verdict> verdicts = new ArrayList<>(verdicts());
+        List<Verdict> told = new ArrayList<>();
+        if (!amended.isEmpty() && checker.later().isPresent()) {
+            LimitCheck later = new LimitCheck(checker.later().orElseThrow(), formula, masses);
+            formula.lines().forEach(later::countLine);
+            later.verdicts().forEach(verdict -> (isBinding(verdict) ? verdicts : told).add(verdict));
+        }
+        return new LimitReport(
+                checker, formula, verdicts, amended, told, uncounted, withoutLimit, conflicts, unusedPurposes);
+    }
+
+    private List<Verdict> verdicts() {
+        return tallies.values().stream()
                 .map(tally -> new Verdict(checker, tally))
                 .toList();
-        return new LimitReport(checker, formula, verdicts, uncounted, withoutLimit, conflicts, unusedPurposes);
+    }
+
+    /** Whether a day was given, and the act of a later limit binds on it for what the limit counts. */
+    private boolean isBinding(Verdict verdict) {
+        String act = verdict.limit().citation().amendingAct();
+        return checker.asOf()
+                .map(asOf -> verdict.substances().stream()
+                        .flatMap(substance -> amended.getOrDefault(substance, Set.of()).stream())
+                        .anyMatch(amendment -> amendment.act().equals(act) && asOf.isBoundBy(amendment)))
+                .orElse(false);
     }
 
     private void countLine(FormulaLine line) {
@@ -110,6 +138,7 @@ final class LimitCheck {
     /** Whether the table speaks of the substance at all. */
     private boolean addFindings(Substance substance, Substance named, CheckIndex.@Nullable Entry entry) {
         usePurpose(named);
+        boolean isAmended = addAmendments(substance, named, entry);
         List<OmittedEntry> omitted = checker.table().index().omitted(named);
         if (!omitted.isEmpty()) {
             uncounted.add(new LimitReport.Uncounted(
@@ -118,7 +147,7 @@ final class LimitCheck {
         List<UsageLimit> mentioning = checker.table().index().mentioning(named);
         addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, mentioning);
         if (entry == null) {
-            return !omitted.isEmpty() || !mentioning.isEmpty();
+            return isAmended || !omitted.isEmpty() || !mentioning.isEmpty();
         }
         addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PRODUCTS, entry.outside());
         addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PURPOSE, entry.otherPurpose());
@@ -128,6 +157,19 @@ final class LimitCheck {
             conflicts.add(substance);
         }
         return true;
+    }
+
+    /** Whether an act later than the table names the substance, or touches an entry that speaks of it. */
+    private boolean addAmendments(Substance substance, Substance named, CheckIndex.@Nullable Entry entry) {
+        Set<Amendment> found = new LinkedHashSet<>(checker.table().amendments().of(named));
+        for (UsageLimit limit : entry == null ? List.<UsageLimit>of() : entry.limits()) {
+            found.addAll(checker.table().amendments().touching(limit.place()));
+        }
+        found.removeIf(amendment -> !amendment.later());
+        if (!found.isEmpty()) {
+            amended.computeIfAbsent(substance, key -> new LinkedHashSet<>()).addAll(found);
+        }
+        return !found.isEmpty();
     }
 
     private void addUncounted(Substance substance, LimitReport.Uncounted.Why why, List<UsageLimit> limits) {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.Amendments;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvTable;
@@ -43,7 +44,7 @@ import org.jspecify.annotations.Nullable;
 public final class LimitTable implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 3L;
+    private static final long serialVersionUID = 4L;
 
     private static final String NOT_HELD = "not held:";
 
@@ -51,6 +52,8 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
+    private final Amendments amendments;
+    private final @Nullable LimitTable later;
     /** Made when first asked for: what only reads or changes a table does not wait for it. */
     private transient volatile @Nullable Indexes indexes;
 
@@ -62,11 +65,19 @@ public final class LimitTable implements Serializable {
         }
     }
 
-    private LimitTable(String name, List<String> provenance, List<UsageLimit> limits, List<OmittedEntry> omitted) {
+    private LimitTable(
+            String name,
+            List<String> provenance,
+            List<UsageLimit> limits,
+            List<OmittedEntry> omitted,
+            Amendments amendments,
+            @Nullable LimitTable later) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
+        this.amendments = amendments;
+        this.later = later;
     }
 
     private Indexes indexes() {
@@ -109,7 +120,7 @@ public final class LimitTable implements Serializable {
                         "two limits have the id " + Excerpt.of(limit.id()) + ": give each its own");
             }
         }
-        return new LimitTable(name, provenance, limits, List.of());
+        return new LimitTable(name, provenance, limits, List.of(), Amendments.of(List.of()), null);
     }
 
     /**
@@ -120,7 +131,47 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withOmitted(List<OmittedEntry> entries) {
-        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"));
+        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"), amendments, later);
+    }
+
+    /**
+     * The same table with the changes that are known beside it. A check tells those that touch a substance or an entry.
+     *
+     * @param changes all of them
+     * @return the table
+     */
+    public LimitTable withAmendments(Amendments changes) {
+        return new LimitTable(name, provenance, limits, omitted, Objects.requireNonNull(changes, "changes"), later);
+    }
+
+    /**
+     * The same table with the figures of later acts beside its own. A check as of a day judges by those of them that bind on
+     * it, and only tells the others.
+     *
+     * @param laterLimits limits whose {@link Citation#amendingAct()} is the act of an amendment
+     * @return the table
+     */
+    public LimitTable withLater(LimitTable laterLimits) {
+        return new LimitTable(
+                name, provenance, limits, omitted, amendments, Objects.requireNonNull(laterLimits, "laterLimits"));
+    }
+
+    /**
+     * The changes that are known beside the table.
+     *
+     * @return the changes; none if nobody said any
+     */
+    public Amendments amendments() {
+        return amendments;
+    }
+
+    /**
+     * The figures of later acts.
+     *
+     * @return the limits as a table of their own, if there are any
+     */
+    public Optional<LimitTable> later() {
+        return Optional.ofNullable(later);
     }
 
     /**
@@ -298,7 +349,7 @@ public final class LimitTable implements Serializable {
 
     @Serial
     private Object readResolve() {
-        return new LimitTable(name, provenance, limits, omitted);
+        return new LimitTable(name, provenance, limits, omitted, amendments, later);
     }
 
     @Override
@@ -307,7 +358,9 @@ public final class LimitTable implements Serializable {
                 && name.equals(that.name)
                 && provenance.equals(that.provenance)
                 && limits.equals(that.limits)
-                && omitted.equals(that.omitted);
+                && omitted.equals(that.omitted)
+                && amendments.equals(that.amendments)
+                && Objects.equals(later, that.later);
     }
 
     @Override
@@ -334,7 +387,12 @@ public final class LimitTable implements Serializable {
                                 part("-substances", LimitTableReader.SUBSTANCES))
                         .withOmitted(LimitTableReader.omitted(
                                 part("-omitted", LimitTableReader.OMITTED),
-                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)));
+                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)))
+                        .withAmendments(Amendments.read(part("-known-changes", Amendments.FILE)))
+                        .withLater(LimitTableReader.read(
+                                "Acts later than February 2024, as far as their figures were seen",
+                                part("-later", LimitTableReader.LIMITS),
+                                part("-later-substances", LimitTableReader.SUBSTANCES)));
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }

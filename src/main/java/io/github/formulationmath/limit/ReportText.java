@@ -1,10 +1,15 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.Amendment;
+import io.github.formulationmath.amendment.AsOf;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A report in words. */
 record ReportText(LimitReport report, Wording wording) {
@@ -28,18 +33,64 @@ record ReportText(LimitReport report, Wording wording) {
 
     private List<String> found() {
         List<String> lines = new ArrayList<>();
+        age().map(wording::text).ifPresent(lines::add);
         if (!report.table().notHeld().isEmpty()) {
             lines.add(wording.say(
                     "limit.not-held", String.join("; ", report.table().notHeld())));
         }
         lines.add(wording.say(outcome()));
         report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
+        lines.addAll(texts(amendments()));
+        report.laterVerdicts().forEach(verdict -> lines.add(wording.say("limit.later", VerdictText.brief(verdict))));
         lines.addAll(texts(findings()));
         return lines;
     }
 
     private List<String> cautions() {
         return texts(List.of(Phrase.of("caution.limit"), report.table().caution()));
+    }
+
+    /** How old the table is, and how many acts are known to be later: first, and once. */
+    private Optional<Phrase> age() {
+        List<String> acts = report.table().amendments().laterActs();
+        LocalDate made = report.table().snapshot().orElse(null);
+        if (acts.isEmpty() || made == null) {
+            return Optional.empty();
+        }
+        AsOf asOf = report.asOf().orElse(null);
+        if (asOf == null) {
+            return Optional.of(Phrase.of(
+                    "limit.age-no-date", made.toString(), String.valueOf(acts.size()), String.join(", ", acts)));
+        }
+        Period age = Period.between(made, asOf.day());
+        return Optional.of(Phrase.of(
+                "limit.age",
+                age.isNegative() ? "0" : String.valueOf(age.getYears()),
+                age.isNegative() ? "0" : String.valueOf(age.getMonths()),
+                asOf.toString(),
+                String.valueOf(acts.size()),
+                String.valueOf(report.table().amendments().laterActs(asOf).size()),
+                String.valueOf(
+                        report.table().amendments().endedTransitions(asOf).size()),
+                made.toString()));
+    }
+
+    private List<Phrase> amendments() {
+        List<Phrase> phrases = new ArrayList<>();
+        report.amended()
+                .forEach((substance, changes) -> changes.forEach(change -> phrases.add(Phrase.of(
+                        key(report.asOf(), change),
+                        substance.toString(),
+                        change.toString(),
+                        change.placedUntil().toString(),
+                        change.availableUntil().toString(),
+                        report.asOf().map(AsOf::toString).orElse("")))));
+        return phrases;
+    }
+
+    private static String key(Optional<AsOf> asOf, Amendment change) {
+        return asOf.map(day -> day.isBoundBy(change) ? "remark.amended-binds" : "remark.amended-not-yet")
+                .orElse("remark.amended");
     }
 
     /** Where nothing was compared, nothing was passed either, and that must not read like a result. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.Amendment;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
@@ -325,17 +326,34 @@ public final class Verdict implements Explained {
 
     /**
      * Whether the limit says anything that no number settles: it may not be meant for the product, it comes with
-     * conditions, wording or remarks, or it is of one phase and something of what it counts stands in another.
+     * conditions, wording or remarks, its entry was changed by a later act that binds (or no day was given), or it is of
+     * one phase and something of what it counts stands in another.
      *
      * @return true if there is something to read
      */
     public boolean leavesOpen() {
         EntryText text = limit().text();
         return applicability() == Applicability.MAY_APPLY
+                || amendments().stream().anyMatch(this::matters)
                 || !text.conditions().isEmpty()
                 || !text.warnings().isEmpty()
                 || !text.note().isEmpty()
                 || !tally.outsideWhole().isEmpty();
+    }
+
+    /**
+     * What is known to have been changed of the entry beside the table, with act and tag: by acts later than the table, and
+     * by transitions that its rows carry.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Amendment> amendments() {
+        return checker.table().amendments().touching(limit().place());
+    }
+
+    private boolean matters(Amendment amendment) {
+        return amendment.later()
+                && checker.asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
     }
 
     /**

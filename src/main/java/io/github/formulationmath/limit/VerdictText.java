@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.Amendment;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Phrase;
@@ -102,6 +103,13 @@ record VerdictText(Verdict verdict, Wording wording) {
             if (limit.outside() == OutsideScope.NOT_ALLOWED) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
+        }
+        for (Amendment change : verdict.amendments()) {
+            remarks.add(Phrase.of(
+                    change.later() ? "remark.entry-amended" : "remark.entry-transition",
+                    change.toString(),
+                    change.placedUntil().toString(),
+                    change.availableUntil().toString()));
         }
         if (limit.sumRule() == SumRule.PERHAPS_SUM) {
             remarks.add(Phrase.of("remark.perhaps-sum", limit.group().name()));
