@@ -36,6 +36,13 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
                                 own.citation().source()));
     }
 
+    /** The same as a bare number, if what is converted through molar masses is as little, or as much, as it surely is. */
+    Ratio weightAt(End end) {
+        Ratio converted = strength.times(counting.conversion().factorAt(end));
+        UsageLimit own = counting.own();
+        return own == null ? converted : converted.dividedBy(own.share().fraction());
+    }
+
     private <V> V converted(Reckoning<V> r, V strengthOrOne) {
         if (counting.conversion().isIdentity()) {
             return strengthOrOne;

@@ -81,6 +81,11 @@ sealed interface Evidence {
             return new Numbers(value, low, high, variance);
         }
 
+        /** A number that has no uncertainty. */
+        static Numbers of(Ratio value) {
+            return new Numbers(value, value, value, Ratio.ZERO);
+        }
+
         private static IllegalArgumentException open(Bounds interval) {
             return new IllegalArgumentException("interval is " + Excerpt.of(interval) + ": give both ends");
         }

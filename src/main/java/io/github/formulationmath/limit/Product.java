@@ -183,15 +183,17 @@ public record Product(
 
     /** The areas, kinds or forms of a scope, beside those that the product states, read with the words of a table. */
     StatedWords statedAreas(ProductWords words) {
-        return StatedWords.of(areas, words.areas());
+        return StatedWords.of(ProductWords.withAreasFrom(kinds, areas), words.areas(), Vocabulary.AREAS);
     }
 
     StatedWords statedKinds(ProductWords words) {
-        return StatedWords.of(ProductWords.withKindsFrom(areas, kinds), words.kinds());
+        Set<String> all = ProductWords.withKindsFrom(ProductWords.withAreasFrom(kinds, areas), kinds);
+        StatedWords stated = StatedWords.of(all, words.kinds(), Vocabulary.KINDS);
+        return kinds.isEmpty() ? stated.asPart() : stated;
     }
 
     StatedWords statedForms(ProductWords words) {
-        return StatedWords.of(ProductWords.withFormsFrom(kinds, forms), words.forms());
+        return StatedWords.of(ProductWords.withFormsFrom(kinds, forms), words.forms(), Vocabulary.FORMS);
     }
 
     private static Set<String> stated(String name, String... words) {

@@ -400,6 +400,16 @@ public final class Verdict implements Explained {
         return checker;
     }
 
+    /**
+     * Whether the share is at the limit as closely as anybody can say: converted through molar masses it is on one side or
+     * the other, depending on the last digits of atomic masses. Such a share is neither shown to be within nor to exceed.
+     *
+     * @return true for example for 0.59 % of sodium benzoate under 0.5 % as benzoic acid
+     */
+    public boolean isTie() {
+        return conformity == Conformity.NOT_SHOWN_WITHIN && assessment.isTie();
+    }
+
     /** How much of the limit is used up: y/T, or T/y for a lowest share. */
     Ratio used() {
         return used;

@@ -111,6 +111,13 @@ record VerdictText(Verdict verdict, Wording wording) {
                     change.placedUntil().toString(),
                     change.availableUntil().toString()));
         }
+        if (verdict.isTie()) {
+            remarks.add(Phrase.of(
+                    "remark.tie",
+                    verdict.shortName(),
+                    limit.basis().referenceName(),
+                    NumberText.percent(limit.share().fraction())));
+        }
         if (limit.sumRule() == SumRule.PERHAPS_SUM) {
             remarks.add(Phrase.of("remark.perhaps-sum", limit.group().name()));
         }

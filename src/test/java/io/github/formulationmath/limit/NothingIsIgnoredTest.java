@@ -199,10 +199,13 @@ class NothingIsIgnoredTest {
         LimitTable asking = table(
                 cap("H", "Zinc salt", "2 %"),
                 cap("G", "Zink", "2 %").within(Scope.any().withAreas("feet")));
-        assertThat(check(asking, product, with("Zinc salt", "1 %"))
+        assertThat(check(asking, product, with("Zinc salt", "1 %")).closestWords())
+                .as("what everybody calls a part of the body is told apart from the feet")
+                .isEmpty();
+        assertThat(check(asking, product.on("moon"), with("Zinc salt", "1 %"))
                         .closestWords()
                         .keySet())
-                .containsExactly("face");
+                .containsExactly("moon");
     }
 
     @Test

@@ -49,7 +49,9 @@ class ReviewedFormulasTest {
         Product aerosol = Product.leaveOn().on("body").inForm("aerosol");
         assertThat(outcome(aerosol, "Chlorobutanol", "0.3 %")).isEqualTo(LimitOutcome.PROHIBITED);
         assertThat(outcome(aerosol, "Dehydroacetic Acid", "0.3 %")).isEqualTo(LimitOutcome.PROHIBITED);
-        Product own = Product.leaveOn().on("body").inForm("aerosol_spray");
+        assertThat(outcome(Product.leaveOn().on("body").inForm("aerosol_spray"), "Glutaral", "0.05 %"))
+                .isEqualTo(LimitOutcome.PROHIBITED);
+        Product own = Product.leaveOn().on("body").inForm("puffing_bottle");
         assertThat(outcome(own, "Glutaral", "0.05 %")).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
         assertThat(outcome(Product.rinseOff().on("mouth").ofKind("mouth_rinse"), "Sodium Benzoate", "2.9 %"))
                 .isEqualTo(LimitOutcome.EXCEEDS);
@@ -73,17 +75,17 @@ class ReviewedFormulasTest {
                 .containsExactlyInAnyOrder("EU-V-57", "EU-VI-3");
         assertThat(report.binding().orElseThrow().conformity()).isEqualTo(Conformity.PROHIBITED);
         List<String> text = report.describe(Wording.english());
-        assertThat(text.get(0)).contains("Annex II (prohibited substances)", "Annex IV (colorants)");
-        assertThat(text.get(1)).contains("PROHIBITED");
-        assertThat(text.get(2)).contains("not allowed in such a product: PROHIBITED");
+        assertThat(text.get(1)).contains("Annex II (prohibited substances)", "Annex IV (colorants)");
+        assertThat(text.get(2)).contains("PROHIBITED");
+        assertThat(text.get(3)).contains("not allowed in such a product: PROHIBITED");
         assertThat(report.toString()).startsWith("F: not checked Annex II (prohibited substances), Annex IV");
     }
 
-    /** What only Annex II knows is told of by the first line, and listed as unknown. */
+    /** What only Annex II knows is told of before the outcome, and listed as unknown. */
     @Test
-    void what_only_an_annex_that_is_not_held_knows_is_told_by_the_first_line() {
+    void what_only_an_annex_that_is_not_held_knows_is_told_before_the_outcome() {
         LimitReport report = check(FACE, "Tretinoin", "0.05 %", "Clobetasol Propionate", "0.05 %");
-        assertThat(report.describe(Wording.english()).get(0))
+        assertThat(report.describe(Wording.english()).get(1))
                 .startsWith("Not checked, because the table does not hold it: Annex II (prohibited substances)");
         assertThat(report.withoutLimit())
                 .extracting(Substance::name)
@@ -95,7 +97,7 @@ class ReviewedFormulasTest {
         for (String purpose : List.of("preservatives", "fragrance", "Konservierung")) {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %"))
-                    .withMessageContaining("other_than_preservative, other_than_uv_filter, preservative, uv_filter");
+                    .withMessageContaining("other_than_preservative, other_than_rust_inhibitor, other_than_uv_filter, preservative");
         }
         for (String purpose : EU.words().purposes()) {
             LimitReport report = check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %");

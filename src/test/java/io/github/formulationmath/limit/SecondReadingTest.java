@@ -49,7 +49,6 @@ class SecondReadingTest {
         }
 
         void assertGood(int findings) {
-            System.out.println("ALL " + falselyFine + gone + falseAlarms + vague);
             assertThat(falselyFine).as("falsely fine, of " + findings).isEmpty();
             assertThat(gone).as("vanished").isEmpty();
             assertThat(falseAlarms).as("false alarms").hasSizeLessThanOrEqualTo(findings * 2 / 100);

@@ -34,7 +34,8 @@ final class SnapshotSubstancesTest {
             assertThat(field(row, "kind")).isIn("max", "min", "declare_above", "warn_above");
             assertThat(field(row, "percent")).matches("\\d+(\\.\\d+)?");
             assertThat(field(row, "basis")).isIn("active", "as_supplied", "as_reference");
-            assertThat(field(row, "purpose")).isIn("preservative", "uv_filter", "other_than_preservative", "any");
+            assertThat(field(row, "purpose"))
+                    .isIn("preservative", "uv_filter", "other_than_preservative", "rust_inhibitor", "any");
             assertThat(field(row, "scope_use")).isIn("rinse_off", "leave_on", "any");
             assertThat(field(row, "scope_area")).matches(ITEM);
             assertThat(field(row, "scope_product")).matches(ITEM);
