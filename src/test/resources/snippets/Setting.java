@@ -59,10 +59,10 @@ public final class Setting {
     public static final Amount<Dimensionless> share = Amount.of("25", FormulationUnits.PERCENT);
     public static final MonteCarlo simulation =
             MonteCarlo.of(List.of(InputQuantity.rectangular(1, 2)), x -> x[0]).withMostTrials(20_000);
-    public static final MonteCarloResult result = simulate();
+    public static final MonteCarlo.Result result = simulate();
     public static final Bar bar = new Bar();
 
-    private static MonteCarloResult simulate() {
+    private static MonteCarlo.Result simulate() {
         try {
             return simulation.run();
         } catch (InterruptedException e) {

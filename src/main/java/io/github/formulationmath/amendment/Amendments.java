@@ -2,7 +2,6 @@ package io.github.formulationmath.amendment;
 
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
 import java.io.Serial;
@@ -12,7 +11,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -43,10 +41,10 @@ public final class Amendments implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private final List<Amendment> all;
-    private transient volatile @Nullable Map<String, List<Amendment>> byKey;
+    private final List<LegalChange> all;
+    private transient volatile @Nullable Map<String, List<LegalChange>> byKey;
 
-    private Amendments(List<Amendment> all) {
+    private Amendments(List<LegalChange> all) {
         this.all = List.copyOf(all);
     }
 
@@ -56,7 +54,7 @@ public final class Amendments implements Serializable {
      * @param changes all of them
      * @return the changes
      */
-    public static Amendments of(List<Amendment> changes) {
+    public static Amendments of(List<LegalChange> changes) {
         return new Amendments(Objects.requireNonNull(changes, "changes"));
     }
 
@@ -67,26 +65,23 @@ public final class Amendments implements Serializable {
      * @return the changes in their order
      * @throws io.github.formulationmath.csv.CsvException if a field is not as it should be; it names file, line and column
      */
-    public static Amendments read(CsvTable table) {
+    public static Amendments read(CsvFormat.Table table) {
         return of(table.rows().stream().map(Amendments::amendment).toList());
     }
 
-    private static Amendment amendment(CsvRow row) {
+    private static LegalChange amendment(CsvRow row) {
         return row.read(
                 "act",
-                act -> new Amendment(
+                act -> new LegalChange(
                         act,
                         row.choice("later", List.of("yes", "no"), word -> word).equals("yes"),
-                        row.choice(
-                                "kind",
-                                List.of(Amendment.Kind.values()),
-                                kind -> kind.name().toLowerCase(Locale.ROOT)),
-                        row.choice("tag", List.of(Amendment.Tag.values()), Amendment.Tag::code),
+                        row.choice("kind", List.of(LegalChange.Kind.values()), LegalChange.Kind::code),
+                        row.choice("tag", List.of(LegalChange.Tag.values()), LegalChange.Tag::code),
                         day(row, "placed_until"),
                         day(row, "available_until"),
-                        Set.copyOf(list(row, "entries")),
-                        list(row, "names"),
-                        list(row, "cas_numbers"),
+                        Set.copyOf(row.list("entries")),
+                        row.list("names"),
+                        row.list("cas_numbers"),
                         row.required("what")));
     }
 
@@ -98,20 +93,12 @@ public final class Amendments implements Serializable {
         return day;
     }
 
-    private static List<String> list(CsvRow row, String column) {
-        return Stream.of(row.text(column).split(";", -1))
-                .map(String::strip)
-                .filter(word -> !word.isEmpty())
-                .distinct()
-                .toList();
-    }
-
     /**
      * All of them.
      *
      * @return an unmodifiable list in the order of the file
      */
-    public List<Amendment> all() {
+    public List<LegalChange> all() {
         return all;
     }
 
@@ -121,7 +108,7 @@ public final class Amendments implements Serializable {
      * @param entry annex and number, for example {@code VI 18}
      * @return an unmodifiable list, the order kept
      */
-    public List<Amendment> touching(String entry) {
+    public List<LegalChange> touching(String entry) {
         return index().getOrDefault("entry " + Objects.requireNonNull(entry, "entry"), List.of());
     }
 
@@ -131,8 +118,8 @@ public final class Amendments implements Serializable {
      * @param substance the substance, by any of its names or its number
      * @return an unmodifiable list
      */
-    public List<Amendment> of(Substance substance) {
-        Set<Amendment> found = new LinkedHashSet<>();
+    public List<LegalChange> of(Substance substance) {
+        Set<LegalChange> found = new LinkedHashSet<>();
         Objects.requireNonNull(substance, "substance")
                 .keys()
                 .forEach(key -> found.addAll(index().getOrDefault(key, List.of())));
@@ -145,7 +132,7 @@ public final class Amendments implements Serializable {
      * @return their numbers, each once
      */
     public List<String> laterActs() {
-        return acts(all.stream().filter(Amendment::later));
+        return acts(all.stream().filter(LegalChange::later));
     }
 
     /**
@@ -155,28 +142,33 @@ public final class Amendments implements Serializable {
      * @return their numbers, each once
      */
     public List<String> laterActs(AsOf asOf) {
-        return acts(all.stream().filter(Amendment::later).filter(asOf::isBoundBy));
+        return acts(all.stream().filter(LegalChange::later).filter(asOf::isBoundBy));
     }
 
     /**
-     * The acts older than the table whose transitions have ended on a day.
+     * The acts older than the table whose transitions have ended since it was made.
      *
+     * @param since the day of the table
      * @param asOf the day
      * @return their numbers, each once
      */
-    public List<String> endedTransitions(AsOf asOf) {
-        return acts(all.stream().filter(amendment -> !amendment.later()).filter(asOf::isBoundBy));
+    public List<String> endedTransitions(LocalDate since, AsOf asOf) {
+        AsOf before = new AsOf(since, asOf.dealing());
+        return acts(all.stream()
+                .filter(change -> !change.later())
+                .filter(asOf::isBoundBy)
+                .filter(change -> !before.isBoundBy(change)));
     }
 
-    private static List<String> acts(Stream<Amendment> some) {
-        return some.map(Amendment::act).distinct().toList();
+    private static List<String> acts(Stream<LegalChange> some) {
+        return some.map(LegalChange::act).distinct().toList();
     }
 
-    private Map<String, List<Amendment>> index() {
-        Map<String, List<Amendment>> known = byKey;
+    private Map<String, List<LegalChange>> index() {
+        Map<String, List<LegalChange>> known = byKey;
         if (known == null) {
-            Map<String, List<Amendment>> made = new HashMap<>();
-            for (Amendment amendment : all) {
+            Map<String, List<LegalChange>> made = new HashMap<>();
+            for (LegalChange amendment : all) {
                 amendment.entries().forEach(entry -> add(made, "entry " + entry, amendment));
                 amendment.keys().forEach(key -> add(made, key, amendment));
             }
@@ -186,7 +178,7 @@ public final class Amendments implements Serializable {
         return known;
     }
 
-    private static void add(Map<String, List<Amendment>> lists, String key, Amendment amendment) {
+    private static void add(Map<String, List<LegalChange>> lists, String key, LegalChange amendment) {
         lists.computeIfAbsent(key, one -> new ArrayList<>()).add(amendment);
     }
 

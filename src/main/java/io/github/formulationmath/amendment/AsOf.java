@@ -52,7 +52,7 @@ public record AsOf(LocalDate day, Dealing dealing) implements Serializable {
      * @param amendment the change
      * @return true from the day after the last one on which such products are let through
      */
-    public boolean isBoundBy(Amendment amendment) {
+    public boolean isBoundBy(LegalChange amendment) {
         LocalDate last = dealing == Dealing.PLACING ? amendment.placedUntil() : amendment.availableUntil();
         return day.isAfter(last);
     }
@@ -60,5 +60,24 @@ public record AsOf(LocalDate day, Dealing dealing) implements Serializable {
     @Override
     public String toString() {
         return dealing + " on " + day;
+    }
+
+    /** What is asked of a product on a day: a maker places it on the market, a shop makes it available. */
+    public enum Dealing {
+        /** The first supply, as a maker does it. */
+        PLACING("placing on the market"),
+        /** Any later supply, as a shop does it, of what was placed in time. */
+        MAKING_AVAILABLE("making available");
+
+        private final String words;
+
+        Dealing(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
     }
 }

@@ -6,7 +6,7 @@
  * What goes out: the changes that touch an entry or a substance, and whether each binds on the day that somebody gives.
  * There is no day by default.
  *
- * <p>Reading order: {@link io.github.formulationmath.amendment.Amendment}, {@link
+ * <p>Reading order: {@link io.github.formulationmath.amendment.LegalChange}, {@link
  * io.github.formulationmath.amendment.AsOf}, {@link io.github.formulationmath.amendment.Amendments}.
  *
  * <p>May depend on {@code csv}, {@code formula}, {@code number}.

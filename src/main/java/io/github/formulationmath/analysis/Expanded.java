@@ -74,8 +74,7 @@ public final class Expanded<T extends Comparable<? super T>> {
 
     /** The place of the last digit of U: 0.096 is rounded up to 0.10 and not to 0.100. */
     private Rounding place() {
-        return Rounding.toMultipleOf(Rounding.toSignificantDigits(2).stepFor(shownUncertainty()))
-                .with(RoundingMode.HALF_EVEN);
+        return Rounding.toMultipleOf(Rounding.toSignificantDigits(2).stepFor(shownUncertainty()));
     }
 
     @Override

@@ -2,10 +2,10 @@ package io.github.formulationmath.analysis;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.reckoning.Arithmetic;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Operation;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;

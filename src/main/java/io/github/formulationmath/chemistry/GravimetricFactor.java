@@ -100,10 +100,8 @@ public final class GravimetricFactor implements Explained, Serializable {
         Bounds above = reference.bounds();
         Bounds below = substance.bounds();
         return Bounds.closed(
-                units.times(above.lower().orElseThrow())
-                        .dividedBy(below.upper().orElseThrow()),
-                units.times(above.upper().orElseThrow())
-                        .dividedBy(below.lower().orElseThrow()));
+                units.times(above.lower().orElseThrow()).dividedBy(below.upper().orElseThrow()),
+                units.times(above.upper().orElseThrow()).dividedBy(below.lower().orElseThrow()));
     }
 
     /**

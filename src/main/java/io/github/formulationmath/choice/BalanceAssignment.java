@@ -3,11 +3,15 @@ package io.github.formulationmath.choice;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
@@ -19,13 +23,17 @@ import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.AdditionError;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -53,16 +61,52 @@ import org.jspecify.annotations.Nullable;
 public final class BalanceAssignment implements Weighed {
 
     private final Batch batch;
+    private final Asked asked;
+    private final @Nullable Vessel pot;
+    private final List<List<AssignedLine.Candidate>> candidates;
     private final List<AssignedLine> lines;
     private final List<BatchLine> unassigned;
     private final List<Phrase> notConsidered;
 
-    private BalanceAssignment(
-            Batch batch, List<AssignedLine> lines, List<BatchLine> unassigned, List<Phrase> notConsidered) {
+    /** What there is to choose from: lines that are fixed are weighed on their balance or not at all. */
+    private record Asked(List<WeighingStation> stations, Tolerances tolerances, Map<FormulaLine, Balance> fixed) {
+
+        List<WeighingStation> stationsFor(BatchLine line) {
+            Balance only = fixed.get(line.line());
+            return only == null
+                    ? stations
+                    : stations.stream()
+                            .filter(station -> station.balance().equals(only))
+                            .toList();
+        }
+    }
+
+    private BalanceAssignment(Batch batch, Asked asked, @Nullable Vessel pot) {
         this.batch = batch;
-        this.lines = List.copyOf(lines);
-        this.unassigned = List.copyOf(unassigned);
-        this.notConsidered = List.copyOf(notConsidered);
+        this.asked = asked;
+        this.pot = pot;
+        List<List<AssignedLine.Candidate>> all = new ArrayList<>();
+        List<AssignedLine> weighed = new ArrayList<>();
+        List<BatchLine> left = new ArrayList<>();
+        Set<Phrase> blind = new LinkedHashSet<>();
+        PotContent content = PotContent.EMPTY;
+        for (BatchLine line : batch.lines()) {
+            StationTrial trial = new StationTrial(line, content, pot, asked.tolerances());
+            List<WeighingStation> stations = asked.stationsFor(line);
+            List<AssignedLine.Candidate> tried =
+                    stations.stream().map(trial::at).toList();
+            stations.forEach(station -> blind.addAll(trial.notConsidered(station)));
+            all.add(tried);
+            Optional<AssignedLine> assigned = best(tried).map(chosen -> new AssignedLine(line, tried, chosen));
+            assigned.ifPresentOrElse(weighed::add, () -> left.add(line));
+            Ratio reading = assigned.map(each -> each.addition().reading().canonical())
+                    .orElse(line.mass().canonical());
+            content = content.plus(line, reading);
+        }
+        this.candidates = List.copyOf(all);
+        this.lines = List.copyOf(weighed);
+        this.unassigned = List.copyOf(left);
+        this.notConsidered = List.copyOf(blind);
     }
 
     /**
@@ -82,41 +126,127 @@ public final class BalanceAssignment implements Weighed {
         if (copy.isEmpty()) {
             throw new IllegalArgumentException("stations is empty: at least one is needed");
         }
-        List<Vessel> pots = copy.stream()
-                .filter(station -> !station.method().usesBoat())
+        return of(batch, new Asked(copy, tolerances, Map.of()));
+    }
+
+    /** The best of the pots; everything in another vessel is then out of the question. */
+    private static BalanceAssignment of(Batch batch, Asked asked) {
+        List<Vessel> pots = asked.stations().stream()
+                .filter(station -> !station.isBoat())
                 .map(WeighingStation::vessel)
                 .distinct()
                 .toList();
         if (pots.isEmpty()) {
-            return inPot(batch, copy, null, tolerances);
+            return new BalanceAssignment(batch, asked, null);
         }
         return pots.stream()
-                .map(pot -> inPot(batch, copy, pot, tolerances))
+                .map(pot -> new BalanceAssignment(batch, asked, pot))
                 .min(Comparator.<BalanceAssignment>comparingInt(each -> each.unassigned.size())
                         .thenComparing(BalanceAssignment::worst))
                 .orElseThrow();
     }
 
-    /** The assignment to the stations of one pot and the boats; everything in another vessel is out of the question. */
-    private static BalanceAssignment inPot(
-            Batch batch, List<WeighingStation> stations, @Nullable Vessel pot, Tolerances tolerances) {
-        List<AssignedLine> lines = new ArrayList<>();
-        List<BatchLine> unassigned = new ArrayList<>();
-        Set<Phrase> notConsidered = new LinkedHashSet<>();
-        PotContent content = PotContent.EMPTY;
-        for (BatchLine line : batch.lines()) {
-            StationTrial trial = new StationTrial(line, content, pot, tolerances);
-            List<AssignedLine.Candidate> candidates =
-                    stations.stream().map(trial::at).toList();
-            stations.forEach(station -> notConsidered.addAll(trial.notConsidered(station)));
-            Optional<AssignedLine> assigned =
-                    best(candidates).map(chosen -> new AssignedLine(line, candidates, chosen));
-            assigned.ifPresentOrElse(lines::add, () -> unassigned.add(line));
-            Ratio reading = assigned.map(each -> each.addition().reading().canonical())
-                    .orElse(line.mass().canonical());
-            content = content.plus(line, reading);
+    /**
+     * The same assignment with a line fixed to a balance, whatever another would do better: the line is weighed there, or it
+     * is not assigned.
+     *
+     * @param line the line
+     * @param balance one of the balances of the stations
+     * @return the assignment
+     * @throws IllegalArgumentException if it is no line of the formula, or no station has this balance
+     */
+    public BalanceAssignment fixing(FormulaLine line, Balance balance) {
+        FormulaLine own = batch.line(Objects.requireNonNull(line, "line")).line();
+        Objects.requireNonNull(balance, "balance");
+        if (asked.stations().stream().noneMatch(station -> station.balance().equals(balance))) {
+            throw new IllegalArgumentException(
+                    "balance is " + Excerpt.of(balance) + ", which stands at none of the stations "
+                            + Excerpt.of(asked.stations()) + ": take one of those, or give it a station");
         }
-        return new BalanceAssignment(batch, lines, unassigned, List.copyOf(notConsidered));
+        Map<FormulaLine, Balance> all = new HashMap<>(asked.fixed());
+        all.put(own, balance);
+        return of(batch, new Asked(asked.stations(), asked.tolerances(), Map.copyOf(all)));
+    }
+
+    /**
+     * How a line would fare at each station it may be weighed at, also if it is assigned to none.
+     *
+     * @param line the line
+     * @return one entry per station, in their order; only those of its balance, if the line is fixed to one
+     * @throws IllegalArgumentException if it is no line of the formula
+     */
+    public List<AssignedLine.Candidate> candidates(FormulaLine line) {
+        return candidates.get(formula().indexOf(Objects.requireNonNull(line, "line")));
+    }
+
+    /**
+     * The bench of a plan: the vessel of the batch on the balance under which its last line there is weighed.
+     *
+     * @return the bench, each line rounded by itself
+     * @throws IllegalStateException if every station is a boat
+     */
+    public Bench bench() {
+        Vessel vessel = pot;
+        if (vessel == null) {
+            throw new IllegalStateException(
+                    "every station is a boat: add the balance on which the vessel of the batch stands,"
+                            + " WeighingStation.inVessel(balance, vessel)");
+        }
+        Balance balance = lines.stream()
+                .map(AssignedLine::station)
+                .filter(station -> !station.isBoat())
+                .reduce((before, last) -> last)
+                .or(() -> asked.stations().stream()
+                        .filter(station -> !station.isBoat() && station.vessel().equals(vessel))
+                        .findFirst())
+                .map(WeighingStation::balance)
+                .orElseThrow();
+        return Bench.of(balance).with(vessel);
+    }
+
+    /**
+     * The plan of this assignment, each line rounded by itself on its own display.
+     *
+     * @return the plan
+     * @throws IllegalStateException if some line is not assigned, or every station is a boat
+     * @throws IllegalArgumentException if two balances that differ have the same name
+     */
+    public WeighingPlan plan() {
+        return plan(bench());
+    }
+
+    /**
+     * The plan of this assignment, closed to a total.
+     *
+     * @param closure how
+     * @return the plan
+     * @throws IllegalStateException as {@link #plan()}
+     * @throws IllegalArgumentException as {@link WeighingPlan#of(Batch, Bench, List)}
+     */
+    public WeighingPlan plan(Closure closure) {
+        return plan(bench().closing(closure));
+    }
+
+    /**
+     * The plan of this assignment on a bench that says more than {@link #bench()}: a closure, the density of the product.
+     *
+     * @param bench a bench with the vessel of the batch
+     * @return the plan
+     * @throws IllegalStateException if some line is not assigned
+     * @throws IllegalArgumentException as {@link WeighingPlan#of(Batch, Bench, List)}
+     */
+    public WeighingPlan plan(Bench bench) {
+        Objects.requireNonNull(bench, "bench");
+        requireAssigned();
+        return WeighingPlan.of(
+                batch, bench, lines.stream().map(AssignedLine::station).toList());
+    }
+
+    private void requireAssigned() {
+        if (!unassigned.isEmpty()) {
+            throw new IllegalStateException("no balance can weigh " + Excerpt.of(unassigned)
+                    + ": the batch cannot be made; make a larger one, allow more, or pre-dilute");
+        }
     }
 
     private static Optional<AssignedLine.Candidate> best(List<AssignedLine.Candidate> candidates) {
@@ -185,10 +315,7 @@ public final class BalanceAssignment implements Weighed {
      */
     @Override
     public MadeMasses masses() {
-        if (!unassigned.isEmpty()) {
-            throw new IllegalStateException(
-                    "no balance can weigh " + Excerpt.of(unassigned) + ": the batch cannot be made");
-        }
+        requireAssigned();
         return MadeMasses.of(lines.stream().map(AssignedLine::addition).toList());
     }
 

@@ -7,6 +7,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;

@@ -20,7 +20,7 @@ public final class CsvException extends IllegalArgumentException implements Refu
     private final @Nullable String field;
     private final @Nullable String value;
 
-    CsvException(CsvField field, Sentence said, @Nullable Throwable cause) {
+    CsvException(CsvRow.Field field, Sentence said, @Nullable Throwable cause) {
         this(field.place(), field.header(), field.text(), said, cause);
     }
 

@@ -41,7 +41,7 @@ public final class CsvFormat {
      * @return the format
      */
     public static CsvFormat of(List<String> columns) {
-        return new CsvFormat(columns, false, LONGEST);
+        return new CsvFormat(Objects.requireNonNull(columns, "columns"), false, LONGEST);
     }
 
     /**
@@ -80,7 +80,7 @@ public final class CsvFormat {
      * @throws IOException if the file cannot be read
      * @throws CsvException if the file is not as it should be, or not in UTF-8
      */
-    public CsvTable read(Path file) throws IOException {
+    public Table read(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(Objects.requireNonNull(file, "file"))) {
             return read(file.toString(), in);
         }
@@ -95,7 +95,7 @@ public final class CsvFormat {
      * @throws IOException if the bytes cannot be read
      * @throws CsvException if they are not as they should be, or not in UTF-8
      */
-    public CsvTable read(String file, InputStream bytes) throws IOException {
+    public Table read(String file, InputStream bytes) throws IOException {
         return read(file, new Utf8Reader(Objects.requireNonNull(bytes, "bytes")));
     }
 
@@ -108,7 +108,7 @@ public final class CsvFormat {
      * @throws IOException if the text cannot be read
      * @throws CsvException if the text is not as it should be
      */
-    public CsvTable read(String file, Reader text) throws IOException {
+    public Table read(String file, Reader text) throws IOException {
         CsvReader csv =
                 new CsvReader(Objects.requireNonNull(file, "file"), Objects.requireNonNull(text, "text"), longest);
         List<String> comments = commented ? csv.comments() : List.of();
@@ -116,7 +116,7 @@ public final class CsvFormat {
             throw csv.wrong("the table has no header line: it must read " + String.join(",", columns));
         }
         // Before what follows is read as if it were right.
-        List<CsvField> fields = csv.next(List.of());
+        List<CsvRow.Field> fields = csv.next(List.of());
         requireHeader(fields);
         List<CsvRow> rows = new ArrayList<>();
         while (csv.hasNext()) {
@@ -124,14 +124,14 @@ public final class CsvFormat {
             requireWhole(fields);
             rows.add(new CsvRow(places, fields));
         }
-        return new CsvTable(comments, rows, fields.get(0));
+        return new Table(comments, rows, fields.get(0));
     }
 
-    private void requireHeader(List<CsvField> header) {
+    private void requireHeader(List<CsvRow.Field> header) {
         requireCommas(header);
         for (int i = 0; i < Math.max(header.size(), columns.size()); i++) {
             String expected = i < columns.size() ? columns.get(i) : "no more columns";
-            CsvField found = header.get(Math.min(i, header.size() - 1));
+            CsvRow.Field found = header.get(Math.min(i, header.size() - 1));
             if (i >= header.size() || !found.text().equals(expected)) {
                 throw found.wrong("column " + (i + 1) + " of the header must be " + expected + ", not "
                         + CsvRow.quoted(i < header.size() ? found.text() : "") + ": the first line must read "
@@ -141,7 +141,7 @@ public final class CsvFormat {
     }
 
     /** What a spreadsheet of another country or a copy by hand writes. */
-    private void requireCommas(List<CsvField> header) {
+    private void requireCommas(List<CsvRow.Field> header) {
         for (String separator : List.of(";", "\t")) {
             if (header.size() == 1 && header.get(0).text().startsWith(columns.get(0) + separator)) {
                 throw header.get(0)
@@ -151,7 +151,7 @@ public final class CsvFormat {
         }
     }
 
-    private void requireWhole(List<CsvField> fields) {
+    private void requireWhole(List<CsvRow.Field> fields) {
         int missing = columns.size() - fields.size();
         if (missing != 0) {
             throw fields.get(0)
@@ -166,5 +166,27 @@ public final class CsvFormat {
     @Override
     public String toString() {
         return String.join(",", columns);
+    }
+
+    /**
+     * What was read.
+     *
+     * @param comments the lines at the head that begin with {@code #}, without it and without blanks around
+     * @param rows the rows below the header, in the order of the text
+     * @param last the first field of the last line, which is the header if there is no row: the place of what is missing
+     */
+    public record Table(List<String> comments, List<CsvRow> rows, CsvRow.Field last) {
+
+        /**
+         * Copies the lists, so that nothing changes them.
+         *
+         * @param comments the lines at the head
+         * @param rows the rows
+         * @param last the place of what is missing
+         */
+        public Table {
+            comments = List.copyOf(comments);
+            rows = List.copyOf(rows);
+        }
     }
 }

@@ -75,11 +75,11 @@ final class CsvReader {
     }
 
     /** The next line's fields, with the names of their columns as far as there are any. */
-    List<CsvField> next(List<String> columns) throws IOException {
+    List<CsvRow.Field> next(List<String> columns) throws IOException {
         if (++records > MAX_RECORDS) {
             throw wrong("more than " + MAX_RECORDS + " rows: split the table");
         }
-        List<CsvField> fields = new ArrayList<>();
+        List<CsvRow.Field> fields = new ArrayList<>();
         fields.add(field(columns, 0));
         while (next == ',') {
             advance();
@@ -96,10 +96,10 @@ final class CsvReader {
         return new CsvException(here(), what);
     }
 
-    private CsvField field(List<String> columns, int place) throws IOException {
+    private CsvRow.Field field(List<String> columns, int place) throws IOException {
         begin();
         String text = next == '"' ? quoted() : plain();
-        return new CsvField(start, place < columns.size() ? columns.get(place) : "", text);
+        return new CsvRow.Field(start, place < columns.size() ? columns.get(place) : "", text);
     }
 
     private String plain() throws IOException {

@@ -1,6 +1,8 @@
 package io.github.formulationmath.csv;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Refusal.Place;
+import io.github.formulationmath.number.Sentence;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -10,6 +12,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a table with its fields by the names of their columns; every complaint carries the place. */
@@ -21,9 +24,9 @@ public final class CsvRow {
     private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
 
     private final Map<String, Integer> places;
-    private final List<CsvField> fields;
+    private final List<Field> fields;
 
-    CsvRow(Map<String, Integer> places, List<CsvField> fields) {
+    CsvRow(Map<String, Integer> places, List<Field> fields) {
         this.places = places;
         this.fields = fields;
     }
@@ -35,7 +38,7 @@ public final class CsvRow {
      * @return the field
      * @throws NullPointerException if the format has no such column
      */
-    public CsvField field(String column) {
+    public Field field(String column) {
         return fields.get(Objects.requireNonNull(places.get(column), column));
     }
 
@@ -61,6 +64,20 @@ public final class CsvRow {
             throw wrong(column, "is empty: fill it in");
         }
         return text(column);
+    }
+
+    /**
+     * Several texts in one field, with semicolons between them.
+     *
+     * @param column the name of its column
+     * @return an unmodifiable list of those that are not blank, stripped, each once
+     */
+    public List<String> list(String column) {
+        return Stream.of(text(column).split(";", -1))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .distinct()
+                .toList();
     }
 
     /**
@@ -154,5 +171,65 @@ public final class CsvRow {
     @Override
     public String toString() {
         return fields.toString();
+    }
+
+    /**
+     * One field with the place where it begins.
+     *
+     * @param place where its first character stands
+     * @param header the name of its column; empty for a field of the header itself
+     * @param text the text without quotes
+     */
+    public record Field(Place place, String header, String text) {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param place where its first character stands
+         * @param header the name of its column; empty for a field of the header itself
+         * @param text the text without quotes
+         */
+        public Field {
+            Objects.requireNonNull(place, "place");
+            Objects.requireNonNull(header, "header");
+            Objects.requireNonNull(text, "text");
+        }
+
+        /**
+         * The complaint about this field.
+         *
+         * @param message what is wrong with it, and what to write instead
+         * @return the exception, to be thrown
+         */
+        public CsvException wrong(String message) {
+            return new CsvException(this, said("refusal.csv", "{reason}", message), null);
+        }
+
+        /**
+         * Makes something of the text; what its reader says against it is said of this place.
+         *
+         * @param <T> what is made
+         * @param reader the reader of the text
+         * @return what the reader makes of the text
+         * @throws CsvException if the reader refuses the text
+         */
+        public <T> T as(Function<String, T> reader) {
+            return as("refusal.csv", "{reason}", reader);
+        }
+
+        <T> T as(String key, String english, Function<String, T> reader) {
+            try {
+                return reader.apply(text);
+            } catch (CsvException e) {
+                throw e;
+            } catch (IllegalArgumentException | ArithmeticException e) {
+                String reason = Objects.requireNonNullElse(e.getMessage(), "it cannot be read");
+                throw new CsvException(this, said(key, english, reason), e);
+            }
+        }
+
+        private Sentence said(String key, String english, String reason) {
+            return Sentence.of(key, english, "column", header, "value", Excerpt.of(text), "reason", reason);
+        }
     }
 }

@@ -37,7 +37,9 @@ public final class CsvWriter {
      * @return the line with CR LF at its end
      */
     public static String row(List<String> fields) {
-        return fields.stream().map(CsvWriter::quoted).collect(Collectors.joining(",", "", "\r\n"));
+        return Objects.requireNonNull(fields, "fields").stream()
+                .map(CsvWriter::quoted)
+                .collect(Collectors.joining(",", "", "\r\n"));
     }
 
     /**

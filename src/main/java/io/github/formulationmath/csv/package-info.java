@@ -11,8 +11,8 @@
  * </pre>
  *
  * <p>Reading order: {@link io.github.formulationmath.csv.CsvFormat} says what a file must look like, and reads it; {@link
- * io.github.formulationmath.csv.CsvTable}, {@link io.github.formulationmath.csv.CsvRow} and {@link
- * io.github.formulationmath.csv.CsvField} are what was read, each field with its place; {@link
+ * io.github.formulationmath.csv.CsvFormat.Table}, {@link io.github.formulationmath.csv.CsvRow} and {@link
+ * io.github.formulationmath.csv.CsvRow.Field} are what was read, each field with its place; {@link
  * io.github.formulationmath.csv.CsvException} is every complaint, of this room or of who makes something of a field; {@link
  * io.github.formulationmath.csv.CsvWriter} is the way out.
  *
@@ -22,8 +22,8 @@
  *
  * <p>Users need {@link io.github.formulationmath.csv.CsvException}, and {@link io.github.formulationmath.csv.CsvWriter} to
  * have back what a sheet guarded. Public only to cross the wall: {@link io.github.formulationmath.csv.CsvFormat}, {@link
- * io.github.formulationmath.csv.CsvTable}, {@link io.github.formulationmath.csv.CsvRow} and {@link
- * io.github.formulationmath.csv.CsvField}, since {@code chemistry}, {@code limit} and {@code verification} read tables of
+ * io.github.formulationmath.csv.CsvFormat.Table}, {@link io.github.formulationmath.csv.CsvRow} and {@link
+ * io.github.formulationmath.csv.CsvRow.Field}, since {@code chemistry}, {@code limit} and {@code verification} read tables of
  * their own columns.
  *
  * <p>May depend on {@code number}.

@@ -12,7 +12,7 @@ import java.util.Objects;
  *
  * <p>Immutable and thread-safe; two are equal if they are built alike.
  */
-public sealed interface Expression permits Node {
+public sealed interface Expression permits ExpressionNode {
 
     /**
      * A number as it is to be printed.
@@ -35,7 +35,7 @@ public sealed interface Expression permits Node {
      */
     static Expression fraction(String above, String below, String unit) {
         boolean negative = Objects.requireNonNull(above, "above").startsWith("-") || above.startsWith("−");
-        return new Node.Numeral(negative, negative ? above.substring(1) : above, below, unit, false);
+        return new ExpressionNode.Numeral(negative, negative ? above.substring(1) : above, below, unit, false);
     }
 
     /**
@@ -45,7 +45,7 @@ public sealed interface Expression permits Node {
      * @return the blank
      */
     static Expression blank(String unit) {
-        return new Node.Numeral(false, Node.Numeral.LINE, "", unit, false);
+        return new ExpressionNode.Numeral(false, ExpressionNode.Numeral.LINE, "", unit, false);
     }
 
     /**
@@ -54,8 +54,8 @@ public sealed interface Expression permits Node {
      * @return the number; what is no number stays as it is
      */
     default Expression bold() {
-        return this instanceof Node.Numeral n
-                ? new Node.Numeral(n.isNegative(), n.digits(), n.below(), n.unit(), true)
+        return this instanceof ExpressionNode.Numeral n
+                ? new ExpressionNode.Numeral(n.isNegative(), n.digits(), n.below(), n.unit(), true)
                 : this;
     }
 
@@ -67,7 +67,7 @@ public sealed interface Expression permits Node {
      * @return the symbol
      */
     static Expression symbol(String letter, String subscript) {
-        return new Node.Symbol(letter, subscript);
+        return new ExpressionNode.Symbol(letter, subscript);
     }
 
     /**
@@ -77,7 +77,7 @@ public sealed interface Expression permits Node {
      * @return the sum
      */
     static Expression sum(List<Expression> terms) {
-        return new Node.Sum(terms);
+        return new ExpressionNode.Sum(terms);
     }
 
     /**
@@ -87,7 +87,7 @@ public sealed interface Expression permits Node {
      * @return the term with a minus, for {@link #sum}
      */
     static Expression minus(Expression term) {
-        return new Node.Minus(term);
+        return new ExpressionNode.Minus(term);
     }
 
     /**
@@ -97,7 +97,7 @@ public sealed interface Expression permits Node {
      * @return the product
      */
     static Expression product(List<Expression> factors) {
-        return new Node.Product(factors);
+        return new ExpressionNode.Product(factors);
     }
 
     /**
@@ -108,7 +108,7 @@ public sealed interface Expression permits Node {
      * @return the quotient
      */
     static Expression quotient(Expression above, Expression below) {
-        return new Node.Quotient(above, below);
+        return new ExpressionNode.Quotient(above, below);
     }
 
     /**
@@ -118,7 +118,7 @@ public sealed interface Expression permits Node {
      * @return its size
      */
     static Expression absolute(Expression inside) {
-        return new Node.Absolute(inside);
+        return new ExpressionNode.Absolute(inside);
     }
 
     /**
@@ -128,7 +128,7 @@ public sealed interface Expression permits Node {
      * @return the root
      */
     static Expression root(Expression inside) {
-        return new Node.Root(inside);
+        return new ExpressionNode.Root(inside);
     }
 
     /**
@@ -141,7 +141,7 @@ public sealed interface Expression permits Node {
      * @return the call
      */
     static Expression call(String name, List<Expression> arguments, String words) {
-        return new Node.Call(name, arguments, words);
+        return new ExpressionNode.Call(name, arguments, words);
     }
 
     /**
@@ -153,7 +153,7 @@ public sealed interface Expression permits Node {
      * @return the line
      */
     static Expression relation(Expression left, String sign, Expression right) {
-        return new Node.Relation(Objects.requireNonNull(left, "left"), sign, right, "");
+        return new ExpressionNode.Relation(Objects.requireNonNull(left, "left"), sign, right, "");
     }
 
     /**
@@ -164,7 +164,7 @@ public sealed interface Expression permits Node {
      * @return the line
      */
     static Expression continued(String sign, Expression right) {
-        return new Node.Relation(null, sign, right, "");
+        return new ExpressionNode.Relation(null, sign, right, "");
     }
 
     /**
@@ -175,6 +175,8 @@ public sealed interface Expression permits Node {
      */
     default Expression judged(String outcome) {
         Objects.requireNonNull(outcome, "outcome");
-        return this instanceof Node.Relation r ? new Node.Relation(r.left(), r.sign(), r.right(), outcome) : this;
+        return this instanceof ExpressionNode.Relation r
+                ? new ExpressionNode.Relation(r.left(), r.sign(), r.right(), outcome)
+                : this;
     }
 }

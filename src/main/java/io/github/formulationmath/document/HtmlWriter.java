@@ -1,5 +1,6 @@
 package io.github.formulationmath.document;
 
+import io.github.formulationmath.document.Document.Column;
 import java.util.List;
 import java.util.Map;
 
@@ -44,7 +45,7 @@ final class HtmlWriter extends PageWriter {
             }
             """;
 
-    private static final Map<Integer, String> ESCAPES =
+    static final Map<Integer, String> ESCAPES =
             Map.of((int) '&', "&amp;", (int) '<', "&lt;", (int) '>', "&gt;", (int) '"', "&quot;", (int) '\'', "&#39;");
 
     /** A table of more columns can be moved sideways on a narrow screen. */
@@ -186,8 +187,8 @@ final class HtmlWriter extends PageWriter {
     }
 
     private void line(Expression line) {
-        boolean goesOn = line instanceof Node.Relation relation && relation.left() == null;
-        String outcome = line instanceof Node.Relation relation ? relation.outcome() : "";
+        boolean goesOn = line instanceof ExpressionNode.Relation relation && relation.left() == null;
+        String outcome = line instanceof ExpressionNode.Relation relation ? relation.outcome() : "";
         out.append(goesOn ? "<p class=\"line next\">" : "<p class=\"line\">");
         out.append(MathMl.of(line));
         out.append(outcome.isEmpty() ? "" : ": <strong>" + escaped(outcome) + "</strong>")
@@ -264,7 +265,7 @@ final class HtmlWriter extends PageWriter {
         }
 
         @Override
-        void symbol(Node.Symbol symbol) {
+        void symbol(ExpressionNode.Symbol symbol) {
             String letter = "<mi>" + escaped(symbol.letter()) + "</mi>";
             math.append(
                     symbol.subscript().isEmpty()
@@ -279,7 +280,7 @@ final class HtmlWriter extends PageWriter {
         }
 
         @Override
-        void number(Node.Numeral number) {
+        void number(ExpressionNode.Numeral number) {
             math.append(number.isBold() ? "<mrow class=\"filled\">" : "<mrow>");
             math.append(number.isNegative() ? "<mo form=\"prefix\">−</mo>" : "");
             String digits = number.isBlank() ? BLANK : "<mn>" + escaped(number.digits()) + "</mn>";

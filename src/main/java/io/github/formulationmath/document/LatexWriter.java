@@ -169,12 +169,12 @@ final class LatexWriter extends PageWriter {
         static String line(Expression line) {
             Formula formula = new Formula(Linear.width(line) > LONG);
             formula.write(line);
-            String outcome = line instanceof Node.Relation relation ? relation.outcome() : "";
+            String outcome = line instanceof ExpressionNode.Relation relation ? relation.outcome() : "";
             return formula.math + (outcome.isEmpty() ? "" : " \\quad \\text{" + escaped(outcome) + "}");
         }
 
         @Override
-        void symbol(Node.Symbol symbol) {
+        void symbol(ExpressionNode.Symbol symbol) {
             column += symbol.text().length();
             math.append(letters(symbol.letter()));
             if (!symbol.subscript().isEmpty()) {
@@ -190,7 +190,7 @@ final class LatexWriter extends PageWriter {
         }
 
         @Override
-        void number(Node.Numeral number) {
+        void number(ExpressionNode.Numeral number) {
             column += number.text().length();
             math.append(number.isBold() ? "\\boldsymbol{" : "").append(number.isNegative() ? "-" : "");
             if (number.isFraction()) {

@@ -45,13 +45,15 @@ final class Linear extends Notation {
         for (Expression line : lines) {
             String text = breakable(line);
             String margin = indent;
-            if (line instanceof Node.Relation relation && relation.left() == null) {
+            if (line instanceof ExpressionNode.Relation relation && relation.left() == null) {
                 margin += " ".repeat(sign);
             } else {
-                int left = line instanceof Node.Relation relation ? text.indexOf(BREAK + relation.sign() + " ") : 0;
+                int left = line instanceof ExpressionNode.Relation relation
+                        ? text.indexOf(BREAK + relation.sign() + " ")
+                        : 0;
                 sign = left > 0 && left <= WIDEST_LEFT ? Columns.width(text.substring(0, left)) + 1 : 1;
             }
-            String outcome = line instanceof Node.Relation relation ? relation.outcome() : "";
+            String outcome = line instanceof ExpressionNode.Relation relation ? relation.outcome() : "";
             text += outcome.isEmpty() ? "" : ":" + BREAK + outcome.replace(' ', BREAK);
             Columns.fill(out, margin, indent + " ".repeat(sign + 2), text, BREAK);
         }
@@ -59,12 +61,12 @@ final class Linear extends Notation {
     }
 
     @Override
-    void symbol(Node.Symbol symbol) {
+    void symbol(ExpressionNode.Symbol symbol) {
         out.append(symbol.text());
     }
 
     @Override
-    void number(Node.Numeral number) {
+    void number(ExpressionNode.Numeral number) {
         out.append(number.text());
     }
 

@@ -1,5 +1,6 @@
 package io.github.formulationmath.document;
 
+import io.github.formulationmath.document.Document.Column;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,7 @@ final class MarkdownWriter extends PageWriter {
 
     /** CommonMark lets any ASCII punctuation mark follow a backslash. */
     private static Map<Integer, String> escapes() {
-        Map<Integer, String> map = new HashMap<>(Map.of((int) '&', "&amp;", (int) '<', "&lt;", (int) '>', "&gt;"));
+        Map<Integer, String> map = new HashMap<>(HtmlWriter.ESCAPES);
         "\\`*_{}[]()#+-.!|~$:@=\"'^".chars().forEach(c -> map.put(c, "\\" + (char) c));
         return Map.copyOf(map);
     }

@@ -27,9 +27,9 @@ abstract class Notation {
         this.drawsFractions = drawsFractions;
     }
 
-    abstract void symbol(Node.Symbol symbol);
+    abstract void symbol(ExpressionNode.Symbol symbol);
 
-    abstract void number(Node.Numeral number);
+    abstract void number(ExpressionNode.Numeral number);
 
     /** One of + − · / between two operands. */
     abstract void operator(String sign);
@@ -71,15 +71,15 @@ abstract class Notation {
     }
 
     private void inside(Expression expression, Place place) {
-        if (expression instanceof Node.Numeral number) {
+        if (expression instanceof ExpressionNode.Numeral number) {
             number(number);
-        } else if (expression instanceof Node.Symbol symbol) {
+        } else if (expression instanceof ExpressionNode.Symbol symbol) {
             symbol(symbol);
-        } else if (expression instanceof Node.Sum sum) {
+        } else if (expression instanceof ExpressionNode.Sum sum) {
             sum(sum, place);
         } else if (level(expression) == 2) {
             product(expression);
-        } else if (expression instanceof Node.Relation relation) {
+        } else if (expression instanceof ExpressionNode.Relation relation) {
             relation(relation);
         } else {
             enclosed(expression);
@@ -88,23 +88,23 @@ abstract class Notation {
 
     /** What needs no brackets, because its own marks enclose it. */
     private void enclosed(Expression expression) {
-        if (expression instanceof Node.Quotient quotient) {
+        if (expression instanceof ExpressionNode.Quotient quotient) {
             fraction(quotient.above(), quotient.below());
-        } else if (expression instanceof Node.Root root) {
+        } else if (expression instanceof ExpressionNode.Root root) {
             root(root.inside());
-        } else if (expression instanceof Node.Absolute absolute) {
+        } else if (expression instanceof ExpressionNode.Absolute absolute) {
             open("", '|');
             write(absolute.inside());
             close('|');
-        } else if (expression instanceof Node.Call call) {
+        } else if (expression instanceof ExpressionNode.Call call) {
             call(call);
-        } else if (expression instanceof Node.Minus minus) {
+        } else if (expression instanceof ExpressionNode.Minus minus) {
             operator("−");
             write(minus.term(), Place.AFTER_MINUS);
         }
     }
 
-    private void relation(Node.Relation relation) {
+    private void relation(ExpressionNode.Relation relation) {
         if (relation.left() != null) {
             write(relation.left());
         }
@@ -112,7 +112,7 @@ abstract class Notation {
         write(relation.right());
     }
 
-    private void call(Node.Call call) {
+    private void call(ExpressionNode.Call call) {
         open(call.name(), '(');
         for (int i = 0; i < call.arguments().size(); i++) {
             if (i > 0) {
@@ -126,12 +126,14 @@ abstract class Notation {
         close(')');
     }
 
-    private void sum(Node.Sum sum, Place place) {
+    private void sum(ExpressionNode.Sum sum, Place place) {
         write(sum.terms().get(0), place);
         for (Expression term : sum.terms().subList(1, sum.terms().size())) {
-            boolean minus = term instanceof Node.Minus;
+            boolean minus = term instanceof ExpressionNode.Minus;
             operator(minus ? "−" : "+");
-            write(term instanceof Node.Minus m ? m.term() : term, minus ? Place.AFTER_MINUS : Place.AFTER_PLUS);
+            write(
+                    term instanceof ExpressionNode.Minus m ? m.term() : term,
+                    minus ? Place.AFTER_MINUS : Place.AFTER_PLUS);
         }
     }
 
@@ -141,14 +143,16 @@ abstract class Notation {
         Expression first = last;
         while (level(first) == 2) {
             links.push(first);
-            first = first instanceof Node.Product p ? p.factors().get(0) : ((Node.Quotient) first).above();
+            first = first instanceof ExpressionNode.Product p
+                    ? p.factors().get(0)
+                    : ((ExpressionNode.Quotient) first).above();
         }
         write(first, Place.FIRST_FACTOR);
         for (Expression link : links) {
-            if (link instanceof Node.Quotient quotient) {
+            if (link instanceof ExpressionNode.Quotient quotient) {
                 operator("/");
                 write(quotient.below(), Place.DIVISOR);
-            } else if (link instanceof Node.Product product) {
+            } else if (link instanceof ExpressionNode.Product product) {
                 List<Expression> factors = product.factors();
                 for (Expression factor : factors.subList(1, factors.size())) {
                     operator("·");
@@ -160,26 +164,27 @@ abstract class Notation {
 
     /** 0 for relations, 1 for sums, 2 for products, 3 for what holds together by itself. */
     private int level(Expression expression) {
-        if (expression instanceof Node.Sum || expression instanceof Node.Minus) {
+        if (expression instanceof ExpressionNode.Sum || expression instanceof ExpressionNode.Minus) {
             return 1;
         }
-        boolean division = expression instanceof Node.Quotient && !drawsFractions;
-        return expression instanceof Node.Product || division ? 2 : 3;
+        boolean division = expression instanceof ExpressionNode.Quotient && !drawsFractions;
+        return expression instanceof ExpressionNode.Product || division ? 2 : 3;
     }
 
     private boolean needsBrackets(Expression expression, Place place) {
-        if (expression instanceof Node.Numeral number) {
+        if (expression instanceof ExpressionNode.Numeral number) {
             return place != Place.START && numberNeedsBrackets(number, place);
         }
         return switch (place) {
             case START, AFTER_PLUS -> false;
             case AFTER_MINUS, FIRST_FACTOR -> level(expression) == 1;
-            case FACTOR -> level(expression) == 1 || expression instanceof Node.Quotient && level(expression) == 2;
+            case FACTOR ->
+                level(expression) == 1 || expression instanceof ExpressionNode.Quotient && level(expression) == 2;
             case DIVISOR -> level(expression) < 3;
         };
     }
 
-    private boolean numberNeedsBrackets(Node.Numeral number, Place place) {
+    private boolean numberNeedsBrackets(ExpressionNode.Numeral number, Place place) {
         if (number.isNegative()) {
             return true;
         }

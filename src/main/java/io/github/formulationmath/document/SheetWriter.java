@@ -1,6 +1,7 @@
 package io.github.formulationmath.document;
 
 import io.github.formulationmath.csv.CsvWriter;
+import io.github.formulationmath.document.Document.Column;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;

@@ -1,5 +1,6 @@
 package io.github.formulationmath.document;
 
+import io.github.formulationmath.document.Document.Column;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;

@@ -20,7 +20,7 @@
  * return and line feed. Only CSV has no place for all blocks, and {@code leftOut} tells which.
  *
  * <p><b>Reading order:</b> {@link io.github.formulationmath.document.Document}, {@code Block} (the kinds of blocks; each
- * cleans its texts when it is made), {@link io.github.formulationmath.document.Expression} and {@code Node} (the tree of a
+ * cleans its texts when it is made), {@link io.github.formulationmath.document.Expression} and {@code ExpressionNode} (the tree of a
  * formula), {@link io.github.formulationmath.document.Format}, then {@code Writer}, {@code PageWriter} and the five writers. {@code Notation}
  * walks a formula and sets its brackets; a writer says how each sign looks.
  *

@@ -3,14 +3,19 @@ package io.github.formulationmath.emulsion;
 import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.LinearAnswer;
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.Money;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,6 +39,10 @@ import javax.measure.quantity.Mass;
  * <p>Immutable.
  */
 public final class EmulsifierBlend {
+
+    private static final Symbol MASS = Symbol.of("m", "emulsifier-mass", Kind.MASS);
+    private static final Symbol OWN = Symbol.of("h", "emulsifier-value", Kind.NUMBER);
+    private static final Symbol BLENDED = Symbol.of("H", "blend-value", Kind.NUMBER);
 
     private final Hlb target;
     private final List<Emulsifier> emulsifiers;
@@ -123,7 +132,8 @@ public final class EmulsifierBlend {
         Ratio whole = Ratio.ZERO;
         Ratio least = Ratio.ZERO;
         Ratio greatest = Ratio.ZERO;
-        for (Map.Entry<Emulsifier, MassFraction> entry : shares.entrySet()) {
+        for (Map.Entry<Emulsifier, MassFraction> entry :
+                Objects.requireNonNull(shares, "shares").entrySet()) {
             Ratio share = entry.getValue().fraction();
             whole = whole.plus(share);
             least = least.plus(share.times(entry.getKey().hlb().least().value()));
@@ -134,6 +144,41 @@ public final class EmulsifierBlend {
                     + " %: give shares of the emulsifiers alone, together 100 %, not of the cream");
         }
         return Interval.of(Hlb.of(least), Hlb.of(greatest));
+    }
+
+    /**
+     * The value of what is poured together, reckoned with the middles of the ranges: {@code Σ m · h / Σ m} over the emulsifiers alone.
+     *
+     * @param masses how much of each emulsifier, together above 0; water and oils do not belong to them
+     * @return the value with its working
+     * @throws IllegalArgumentException if a mass is below 0, or all are 0
+     */
+    public static Hlb valueOfMasses(Map<Emulsifier, Amount<Mass>> masses) {
+        Amount<Mass> all = Amount.grams(Ratio.ZERO);
+        for (Map.Entry<Emulsifier, Amount<Mass>> each : masses.entrySet()) {
+            all = all.plus(Amount.requireNotNegative("mass of " + each.getKey().name(), each.getValue()));
+        }
+        Amount.requirePositive("masses", all);
+        Medial medial = new Medial(List.copyOf(masses.entrySet()));
+        return Hlb.of(medial.in(Reckoning.plain()))
+                .withWorking(any -> Phrase.of("question.blend-value"), medial, Medial::in);
+    }
+
+    private record Medial(List<Map.Entry<Emulsifier, Amount<Mass>>> poured) {
+
+        <V> V in(Reckoning<V> r) {
+            List<V> values = new ArrayList<>();
+            List<V> masses = new ArrayList<>();
+            for (Map.Entry<Emulsifier, Amount<Mass>> each : poured) {
+                Emulsifier emulsifier = each.getKey();
+                Subject subject = Subject.of(emulsifier.name(), emulsifier.name());
+                V mass = r.given(MASS, subject, each.getValue().canonical(), Source.user());
+                V own = r.given(OWN, subject, Hlb.middle(emulsifier.hlb()).value(), emulsifier.source());
+                masses.add(mass);
+                values.add(r.product(mass, own));
+            }
+            return r.named(BLENDED, r.quotient(r.sum(values), r.sum(masses)));
+        }
     }
 
     /** What came out: a blend, or why there is none. */
@@ -192,7 +237,7 @@ public final class EmulsifierBlend {
         List<Ratio> costs = emulsifiers.stream()
                 .map(e -> e.price().map(Money::number).orElse(Ratio.ZERO))
                 .toList();
-        if (!(program.cheapest(costs) instanceof LinearAnswer.Optimal optimal)) {
+        if (!(program.cheapest(costs) instanceof LinearProgram.Answer.Optimal optimal)) {
             Optional<Interval<Hlb>> reachable = program.reachable()
                     .map(bounds -> Interval.of(
                             Hlb.of(bounds.lower().orElseThrow()),
@@ -251,7 +296,10 @@ public final class EmulsifierBlend {
      */
     public static Optional<Interval<MassFraction>> shareOfHigher(
             Emulsifier low, Emulsifier high, Interval<Hlb> target) {
-        return BlendProgram.share(bounds(low.hlb()), bounds(high.hlb()), bounds(target))
+        return BlendProgram.share(
+                        bounds(Objects.requireNonNull(low, "low").hlb()),
+                        bounds(Objects.requireNonNull(high, "high").hlb()),
+                        bounds(Objects.requireNonNull(target, "target")))
                 .map(EmulsifierBlend::shares);
     }
 

@@ -6,9 +6,9 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Figure;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Origin.Figure;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
@@ -80,7 +80,7 @@ public final class Hlb implements Explained, Comparable<Hlb>, Serializable {
      * @throws IllegalArgumentException if S is above A, which no ester has, or A is 0
      */
     public static Hlb ofEster(AlkaliNumber saponification, AlkaliNumber ofAcid) {
-        Ratio share = saponification.relativeTo(ofAcid);
+        Ratio share = Objects.requireNonNull(saponification, "saponification").relativeTo(ofAcid);
         if (share.compareTo(Ratio.ONE) > 0) {
             throw new IllegalArgumentException("saponification value is " + saponification + " and the acid value "
                     + ofAcid + ": an ester takes up less than its acid; were the two exchanged, or is one as NaOH?");
@@ -132,7 +132,8 @@ public final class Hlb implements Explained, Comparable<Hlb>, Serializable {
      */
     public static Hlb byDavies(Map<DaviesGroup, Integer> groups, int lipophilic) {
         Ratio sum = SEVEN.minus(PER_LIPOPHILIC_GROUP.times(count("lipophilic", lipophilic)));
-        for (Map.Entry<DaviesGroup, Integer> group : groups.entrySet()) {
+        for (Map.Entry<DaviesGroup, Integer> group :
+                Objects.requireNonNull(groups, "groups").entrySet()) {
             sum = sum.plus(group.getKey().number().times(count(group.getKey().name(), group.getValue())));
         }
         return of(sum);

@@ -88,7 +88,7 @@ public final class OilPhase {
      * @throws IllegalArgumentException if there is none, or a value is of the other kind of emulsion
      */
     public static OilPhase of(Emulsion emulsion, List<Oil> oils) {
-        List<Oil> all = List.copyOf(new ArrayList<>(oils));
+        List<Oil> all = List.copyOf(new ArrayList<>(Objects.requireNonNull(oils, "oils")));
         if (all.isEmpty()) {
             throw new IllegalArgumentException("oils is empty: give at least one oil");
         }

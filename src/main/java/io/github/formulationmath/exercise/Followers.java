@@ -1,7 +1,7 @@
 package io.github.formulationmath.exercise;
 
-import io.github.formulationmath.reckoning.Arithmetic;
 import io.github.formulationmath.reckoning.Operation;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Working;

@@ -2,9 +2,9 @@ package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.reckoning.Arithmetic;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Operation;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Term;
 import io.github.formulationmath.reckoning.Working;
@@ -22,6 +22,8 @@ import java.util.function.Predicate;
  * number of the step is exchanged, and the rest is worked as it should be.
  */
 public enum Mistake {
+    /** The plain mean, as if there were as much of each. */
+    PLAIN_MEAN((step, working) -> exchanged(step, Mistake::isWeightedMean, Mistake::plainMean)),
     /** A factor is exchanged for another value of the same kind. */
     WRONG_WHOLE(Mistake::wrongWhole),
     /** A percentage is used as if it were the plain number: 2.5 % as 2.5. */
@@ -48,7 +50,16 @@ public enum Mistake {
     /** Rounded up whatever the digits are. */
     ALWAYS_UP(rounding(rounding -> true, by(RoundingMode.UP))),
     /** Rounded to a tenth of the grid first, and the outcome once more. */
-    ROUNDED_TWICE(rounding(Mistake::isToNearest, Mistake::twice));
+    ROUNDED_TWICE(rounding(Mistake::isToNearest, Mistake::twice)),
+    /** What is impure is weighed as if it were pure: the division by its share is left out. */
+    PURITY_LEFT_OUT((step, working) -> exchanged(
+            step, Mistake::isDividedByShare, quotient -> inputs(quotient).get(0).value())),
+    /** One molar mass is taken for another, that of KOH for that of NaOH. */
+    WRONG_MOLAR_MASS(Mistake::wrongMolarMass),
+    /** What is to be taken off, such as an alkali shortfall, is not taken off. */
+    REDUCTION_LEFT_OUT((step, working) -> exchanged(step, Mistake::isReduction, rest -> Ratio.ONE)),
+    /** The share of one is taken for that of the other. */
+    OTHER_PART((step, working) -> otherPart(step));
 
     /** How a mistake is made; empty if a step offers no place for it. */
     private interface Way {
@@ -116,6 +127,63 @@ public enum Mistake {
                 .filter(other -> other.definition().isEmpty())
                 .findFirst()
                 .or(() -> others.stream().findFirst());
+    }
+
+    private static List<Term> inputs(Term term) {
+        return term instanceof Term.Applied applied ? applied.inputs() : List.of();
+    }
+
+    private static boolean isDividedByShare(Term term) {
+        return isOperation(term, Arithmetic.QUOTIENT) && isShare(inputs(term).get(1));
+    }
+
+    private static Optional<Wrong> wrongMolarMass(Step step, Working working) {
+        return find(definition(step), Mistake::isMolarMass)
+                .flatMap(right -> working.steps().stream()
+                        .filter(other ->
+                                other != right && other.symbol().equals(((Step) right).symbol()) && isMolarMass(other))
+                        .findFirst()
+                        .map(wrong -> new Wrong(
+                                exchange(definition(step), right, wrong.value()), List.of(wrong, (Step) right))));
+    }
+
+    /** Of a substance, not of an atom. */
+    private static boolean isMolarMass(Term term) {
+        return term instanceof Step step
+                && step.symbol().kind() == Kind.MOLAR_MASS
+                && step.definition().isPresent();
+    }
+
+    private static boolean isReduction(Term term) {
+        return isOperation(term, Arithmetic.DIFFERENCE)
+                && inputs(term).get(0) instanceof Term.Literal one
+                && one.value().equals(Ratio.ONE)
+                && isShare(inputs(term).get(1));
+    }
+
+    /** A share that is a quotient, or a quotient of two differences as an alligation is, taken from 1. */
+    private static Optional<Wrong> otherPart(Step step) {
+        return isShare(step) && isOperation(definition(step), Arithmetic.QUOTIENT)
+                ? Optional.of(Wrong.of(Ratio.ONE.minus(step.value())))
+                : exchanged(step, Mistake::isAlligation, part -> Ratio.ONE.minus(part.value()));
+    }
+
+    private static boolean isAlligation(Term term) {
+        return isOperation(term, Arithmetic.QUOTIENT)
+                && inputs(term).stream().allMatch(input -> isOperation(input, Arithmetic.DIFFERENCE));
+    }
+
+    private static boolean isWeightedMean(Term term) {
+        return isOperation(term, Arithmetic.QUOTIENT)
+                && inputs(term).stream().allMatch(input -> isOperation(input, Arithmetic.SUM))
+                && inputs(inputs(term).get(0)).stream().allMatch(input -> isOperation(input, Arithmetic.PRODUCT));
+    }
+
+    private static Ratio plainMean(Term mean) {
+        List<Ratio> values = inputs(inputs(mean).get(0)).stream()
+                .map(product -> inputs(product).get(1).value())
+                .toList();
+        return Arithmetic.SUM.apply(values).dividedBy(values.size());
     }
 
     private static boolean isToNearest(Rounding rounding) {

@@ -2,12 +2,15 @@ package io.github.formulationmath.exercise;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -171,8 +174,10 @@ public final class Worksheet {
      */
     public static String sheets(List<Worksheet> worksheets, Style style, Format format) {
         return Document.printAll(
-                style.wording().say("worksheet.sheets"),
-                worksheets.stream().map(worksheet -> worksheet.sheet(style)).toList(),
+                Objects.requireNonNull(style, "style").wording().say("worksheet.sheets"),
+                Objects.requireNonNull(worksheets, "worksheets").stream()
+                        .map(worksheet -> worksheet.sheet(style))
+                        .toList(),
                 format);
     }
 
@@ -187,8 +192,10 @@ public final class Worksheet {
      */
     public static String keys(List<Worksheet> worksheets, Style style, Format format) {
         return Document.printAll(
-                style.wording().say("worksheet.keys"),
-                worksheets.stream().map(worksheet -> worksheet.key(style)).toList(),
+                Objects.requireNonNull(style, "style").wording().say("worksheet.keys"),
+                Objects.requireNonNull(worksheets, "worksheets").stream()
+                        .map(worksheet -> worksheet.key(style))
+                        .toList(),
                 format);
     }
 
@@ -205,5 +212,105 @@ public final class Worksheet {
     public String toString() {
         List<String> labels = blanks.stream().map(blank -> blank.step().label()).toList();
         return working.question() + " sheet " + seed + ", blanks " + labels;
+    }
+
+    /**
+     * A value left blank on a worksheet, with the answers to choose from: three to five, or none.
+     *
+     * <p>There are none if fewer than two wrong answers are worth offering, and for a given value.
+     *
+     * <p>Immutable.
+     */
+    public static final class Blank {
+
+        private static final int MOST_DISTRACTORS = 4;
+        private static final int FEWEST_CHOICES = 3;
+
+        private final Step step;
+        private final List<Distractor> distractors;
+        private final List<Ratio> choices;
+
+        private Blank(Step step, List<Distractor> distractors, List<Ratio> choices) {
+            this.step = step;
+            this.distractors = List.copyOf(distractors);
+            this.choices = List.copyOf(choices);
+        }
+
+        /** What is asked for and the answers to choose from, without saying which is right. */
+        @Override
+        public String toString() {
+            return step.label() + ": one of " + choices;
+        }
+
+        static Blank of(Step step, Working working, Random random) {
+            List<Distractor> distractors = new ArrayList<>();
+            Plausible plausible = new Plausible(step, working);
+            for (Mistake mistake : Mistake.values()) {
+                outcome(mistake, step, working)
+                        .filter(wrong -> plausible.test(wrong.value()))
+                        .filter(wrong -> !Plausible.looksLike(wrong.value(), step.value()))
+                        .filter(wrong -> distractors.stream()
+                                .noneMatch(known -> Plausible.looksLike(known.value(), wrong.value())))
+                        .ifPresent(distractors::add);
+            }
+            Collections.shuffle(distractors, random);
+            List<Distractor> kept = distractors.subList(0, Math.min(MOST_DISTRACTORS, distractors.size()));
+            List<Ratio> choices =
+                    new ArrayList<>(kept.stream().map(Distractor::value).toList());
+            choices.add(step.value());
+            Collections.shuffle(choices, random);
+            Blank blank = new Blank(step, kept, choices);
+            return choices.size() < FEWEST_CHOICES ? blank.withoutChoices() : blank;
+        }
+
+        private static Optional<Distractor> outcome(Mistake mistake, Step step, Working working) {
+            try {
+                return step.definition().isEmpty() ? Optional.empty() : mistake.make(step, working);
+            } catch (ArithmeticException e) {
+                // A mistake that cannot even be worked out is no answer anybody comes to.
+                return Optional.empty();
+            }
+        }
+
+        Blank withoutChoices() {
+            return new Blank(step, List.of(), List.of());
+        }
+
+        /**
+         * The step whose value is left blank.
+         *
+         * @return the step, with the right value
+         */
+        public Step step() {
+            return step;
+        }
+
+        /** The wrong answers among the choices. */
+        List<Distractor> distractors() {
+            return distractors;
+        }
+
+        /**
+         * The mistake behind one of the answers to choose from.
+         *
+         * @param choice the answer
+         * @return the mistake that leads to it; empty for the right answer
+         */
+        public Optional<Mistake> mistakeBehind(Ratio choice) {
+            Objects.requireNonNull(choice, "choice");
+            return distractors.stream()
+                    .filter(distractor -> distractor.value().equals(choice))
+                    .map(Distractor::mistake)
+                    .findFirst();
+        }
+
+        /**
+         * The answers to choose from, the right one among them.
+         *
+         * @return values in the canonical unit, in the order in which they are printed; empty if there are none
+         */
+        public List<Ratio> choices() {
+            return choices;
+        }
     }
 }

@@ -3,7 +3,7 @@ package io.github.formulationmath.exercise;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Expression;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.reckoning.Note;
+import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Step;
@@ -27,7 +27,7 @@ final class WorksheetDocument {
         this.worksheet = worksheet;
         this.style = style;
         this.words = style.wording();
-        this.asked = worksheet.blanks().stream().map(Blank::step).toList();
+        this.asked = worksheet.blanks().stream().map(Worksheet.Blank::step).toList();
     }
 
     /** Shows the choices where there are any. */
@@ -61,7 +61,7 @@ final class WorksheetDocument {
     private Working working() {
         Working working = worksheet.working();
         return working.steps().stream().anyMatch(WorksheetDocument::breaksTie)
-                ? working.with(new Note(Phrase.of("worksheet.ties")))
+                ? working.with(new Entry.Note(Phrase.of("worksheet.ties")))
                 : working;
     }
 
@@ -81,19 +81,19 @@ final class WorksheetDocument {
         return !steps.isInteger() && steps.times(2).isInteger();
     }
 
-    private Document exercises(String heading, boolean withKey, List<Blank> blanks) {
+    private Document exercises(String heading, boolean withKey, List<Worksheet.Blank> blanks) {
         Document document = Document.titled("", words.say("language"));
         if (blanks.isEmpty()) {
             return document;
         }
         document = document.heading(words.say(heading));
-        for (Blank blank : blanks) {
+        for (Worksheet.Blank blank : blanks) {
             document = exercise(document, blank, withKey);
         }
         return document;
     }
 
-    private Document exercise(Document before, Blank blank, boolean withKey) {
+    private Document exercise(Document before, Worksheet.Blank blank, boolean withKey) {
         Step step = blank.step();
         Document document = before.question(
                 Expression.symbol(step.symbol().letter(), step.subject().subscript()), words.text(step.meaning()));
@@ -109,7 +109,7 @@ final class WorksheetDocument {
         return document;
     }
 
-    private String verdict(Ratio choice, Blank blank) {
+    private String verdict(Ratio choice, Worksheet.Blank blank) {
         return blank.distractors().stream()
                 .filter(distractor -> distractor.value().equals(choice))
                 .findFirst()

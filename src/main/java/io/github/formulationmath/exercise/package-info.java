@@ -13,7 +13,7 @@
  * out:</b> a document for the learner and one for the teacher, to be printed in any format.
  *
  * <p><b>Reading order:</b> {@link io.github.formulationmath.exercise.Worksheet}, {@link
- * io.github.formulationmath.exercise.Blank}, {@link io.github.formulationmath.exercise.Mistake}, {@code Plausible}, {@code
+ * io.github.formulationmath.exercise.Worksheet.Blank}, {@link io.github.formulationmath.exercise.Mistake}, {@code Plausible}, {@code
  * Followers} and {@code BlankChoice}, {@code WorksheetDocument}.
  *
  * <p><b>Why it is right:</b> a wrong answer is worked out by the operations of the step itself with one of its parts

@@ -93,8 +93,7 @@ public final class FormulaLine implements Line, Explained, Serializable {
      * @return the mass fraction of the whole, above 0, exact, with its working
      */
     public MassFraction share() {
-        return MassFraction.of(fraction)
-                .withWorking(line -> Phrase.of("question.share", line.name()), this, FormulaLine::shareIn);
+        return MassFraction.of(fraction).withWorking(FormulaLine::question, this, FormulaLine::shareIn);
     }
 
     /**
@@ -109,7 +108,11 @@ public final class FormulaLine implements Line, Explained, Serializable {
     /** The share as it follows from the amounts as written. */
     @Override
     public Origin origin() {
-        return share().origin();
+        return Origin.of(FormulaLine::question, fraction, this, FormulaLine::shareIn);
+    }
+
+    private Phrase question() {
+        return Phrase.of("question.share", name());
     }
 
     private <V> V shareIn(Reckoning<V> r) {

@@ -3,7 +3,7 @@ package io.github.formulationmath.formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;

@@ -29,6 +29,8 @@ public final class Substance implements Serializable {
     private final List<String> synonyms;
     /** Looked up again after a serializer that calls no constructor. */
     private transient volatile @Nullable List<String> keys;
+    /** 0 until asked for: substances are looked up often. */
+    private transient int hash;
 
     private Substance(String name, @Nullable String cas, List<String> synonyms) {
         this.name = name;
@@ -152,7 +154,12 @@ public final class Substance implements Serializable {
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, cas, synonyms);
+        int known = hash;
+        if (known == 0) {
+            known = Objects.hash(name, cas, synonyms);
+            hash = known;
+        }
+        return known;
     }
 
     @Override

@@ -35,6 +35,8 @@ public final class SubstanceShare implements Subject, Explained {
     private final List<FormulaLine> lines;
     private final @Nullable String cas;
     private final Substance substance;
+    /** Worked out when first asked for. */
+    private volatile @Nullable Substance inAllNames;
 
     /** @param mentions in the order of the formula, at least one */
     SubstanceShare(List<Sameness.Mention> mentions) {
@@ -79,6 +81,21 @@ public final class SubstanceShare implements Subject, Explained {
                 .filter(key -> !CasNumbers.isNumber(key) && !asked.keys().contains(key))
                 .toArray(String[]::new);
         return numbered(names.length == 0 ? asked : asked.withSynonyms(names));
+    }
+
+    /**
+     * The substance as the formula first names it, with all other names and the number that the formula has for it: {@code
+     * as(substance())}, worked out once.
+     *
+     * @return the substance
+     */
+    public Substance inAllNames() {
+        Substance known = inAllNames;
+        if (known == null) {
+            known = as(substance);
+            inAllNames = known;
+        }
+        return known;
     }
 
     /**

@@ -10,11 +10,13 @@ import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.LinearityBasis;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,6 +109,27 @@ final class BenchDocument {
                     + ValueDocument.word(Closure.WITHIN_TOLERANCE) + "\"");
         }
         return bench.closingWithin(tolerances(tolerances.get()), ValueDocument.mass(f.get("closingReadingError")));
+    }
+
+    /** A balance with what stands on it. */
+    static Written write(WeighingStation station) {
+        return Written.of("balance", write(station.balance()))
+                .with(
+                        "vessel",
+                        Optional.of(station.vessel()).filter(v -> !v.equals(Vessel.none())),
+                        BenchDocument::write)
+                .with("method", ValueDocument.word(station.method()));
+    }
+
+    static WeighingStation station(Node node) {
+        return node.object(BenchDocument::place);
+    }
+
+    static WeighingStation place(Node.Fields f) {
+        return new WeighingStation(
+                balance(f.get("balance")),
+                f.find("vessel").map(BenchDocument::vessel).orElseGet(Vessel::none),
+                ValueDocument.constant(f.get("method"), WeighingMethod.values()));
     }
 
     private static Written write(Vessel vessel) {

@@ -1,18 +1,28 @@
 package io.github.formulationmath.json;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.packing.PriceList;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.shelf.Shelf;
+import io.github.formulationmath.soap.LyeCalculation;
+import io.github.formulationmath.soap.Soap;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * Batch records ({@link #records}) and formulas ({@link #formulas}) as JSON. Needs Jackson's streaming library ({@code
+ * Batch records ({@link #records}), formulas ({@link #formulas}), plans, batches that are only begun, benches, prices, shelves
+ * ({@link #shelves}), soaps ({@link #soaps}) and lyes ({@link #lyes}) as JSON. Needs Jackson's streaming library ({@code
  * com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; nothing else in this library does.
  *
  * <p>The form of a record is described by the JSON Schema {@code
@@ -37,6 +47,23 @@ public final class Json<T> {
             "the record", "start a new record and refer to this one", RecordDocument::write, RecordDocument::read);
     private static final Json<Formula> FORMULAS = new Json<>(
             "the formula", "split it into several formulas", FormulaDocument::writeAlone, FormulaDocument::readAlone);
+
+    private static final Json<Soap> SOAPS =
+            new Json<>("the soap", "split its formula", SoapDocument::writeAlone, SoapDocument::readAlone);
+    private static final Json<LyeCalculation> LYES =
+            new Json<>("the calculation", "split it into several", LyeDocument::write, LyeDocument::read);
+    private static final Json<WeighingPlan> PLANS =
+            new Json<>("the plan", "plan several formulas", PlanDocument::writePlan, PlanDocument::readPlan);
+    private static final Json<Readings> READINGS =
+            new Json<>("the readings", "start another batch", PlanDocument::writeReadings, PlanDocument::readReadings);
+    private static final Json<Bench> BENCHES =
+            new Json<>("the bench", "shorten its names", PlanDocument::writeBench, PlanDocument::readBench);
+    private static final Json<List<WeighingStation>> STATIONS =
+            new Json<>("the stations", "write fewer", PlanDocument::writeStations, PlanDocument::readStations);
+    private static final Json<PriceList> PRICES =
+            new Json<>("the prices", "split them into several lists", PricesDocument::write, PricesDocument::read);
+    private static final Json<Shelf> SHELVES =
+            new Json<>("the shelf", "split it into several shelves", ShelfDocument::write, ShelfDocument::read);
 
     /** What the JVM names when the first class of Jackson is not found, and when our own class could not be started. */
     private static final String JACKSON = "com/fasterxml/jackson/";
@@ -71,6 +98,78 @@ public final class Json<T> {
      */
     public static Json<Formula> formulas() {
         return FORMULAS;
+    }
+
+    /**
+     * Soaps: a formula and what is declared of its lines, each range with what it rests on and where it was read.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Soap> soaps() {
+        return SOAPS;
+    }
+
+    /**
+     * What lyes are reckoned from: fats, acids, alkalis, conventions. The alkali and the water are reckoned again when it is read.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<LyeCalculation> lyes() {
+        return LYES;
+    }
+
+    /**
+     * Plans, on one balance or several.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<WeighingPlan> plans() {
+        return PLANS;
+    }
+
+    /**
+     * Readings with their plan: a batch that is only begun, to be taken up again, or all of one.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Readings> readings() {
+        return READINGS;
+    }
+
+    /**
+     * Benches: a balance, the vessel on it, and how a total is closed.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Bench> benches() {
+        return BENCHES;
+    }
+
+    /**
+     * The balances of a workshop with what stands on them.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<List<WeighingStation>> stations() {
+        return STATIONS;
+    }
+
+    /**
+     * Lists of prices.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<PriceList> prices() {
+        return PRICES;
+    }
+
+    /**
+     * Shelves: lots with what is left of them, their prices and dates.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<Shelf> shelves() {
+        return SHELVES;
     }
 
     /**
@@ -186,6 +285,38 @@ public final class Json<T> {
         @Override
         public void close() throws IOException {
             to.flush();
+        }
+    }
+
+    /**
+     * What was read from a document, and the fields of the document that this version of the library does not know. They are
+     * not part of what was read: writing it again would lose them.
+     *
+     * <p>Example: {@code Json.formulas().read(json).value()}.
+     *
+     * <p>Immutable and thread-safe.
+     *
+     * @param <T> what was read
+     * @param value what was read
+     * @param unknownFields the JSON Pointers (RFC 6901) of what was not understood, in the order of the document; empty if
+     *     everything was understood
+     */
+    public record Read<T>(T value, List<String> unknownFields) {
+
+        /**
+         * Copies the fields.
+         *
+         * @param value what was read
+         * @param unknownFields the JSON Pointers of what was not understood
+         */
+        public Read {
+            Objects.requireNonNull(value, "value");
+            unknownFields = List.copyOf(Objects.requireNonNull(unknownFields, "unknownFields"));
+        }
+
+        @Override
+        public String toString() {
+            return value + (unknownFields.isEmpty() ? "" : ", not understood: " + unknownFields);
         }
     }
 }

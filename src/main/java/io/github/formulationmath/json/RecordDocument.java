@@ -1,20 +1,15 @@
 package io.github.formulationmath.json;
 
-import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.packing.Filling;
 import io.github.formulationmath.packing.PackFill;
-import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.LineAddition;
-import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.Amendment;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.BenchEntry;
-import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.Instant;
 import java.util.List;
 
@@ -26,25 +21,13 @@ final class RecordDocument {
     private RecordDocument() {}
 
     static Written write(BatchRecord record) {
-        return ValueDocument.document(FORMAT)
-                .with("code", record.code().toString())
-                .with("formula", FormulaDocument.write(record.formula()))
-                .with("batch", BenchDocument.write(record.plan().batch().size()))
-                .with("bench", BenchDocument.write(record.plan().bench()))
-                .with("method", ValueDocument.word(record.readings().method()))
-                .with("readings", record.readings().taken(), RecordDocument::write)
+        Written begun =
+                ValueDocument.document(FORMAT).with("code", record.code().toString());
+        return PlanDocument.readings(PlanDocument.plan(begun, record.plan()), record.readings())
                 .with("tolerances", BenchDocument.write(record.tolerances()))
                 .with("entries", record.entries(), RecordDocument::write)
                 .with("filling", record.filling(), RecordDocument::write)
                 .with("amendments", record.amendments(), RecordDocument::write);
-    }
-
-    private static Written write(Reading reading) {
-        return Written.of("line", BenchDocument.number(reading.line()))
-                .with("kind", ValueDocument.word(reading.kind()))
-                .with("shown", reading.shown(), ValueDocument::amount)
-                .with("balance", reading.balance(), BenchDocument::write)
-                .with("time", reading.time(), Instant::toString);
     }
 
     private static Written write(BenchEntry entry) {
@@ -80,7 +63,7 @@ final class RecordDocument {
     private static BatchRecord read(Node.Fields f) {
         ValueDocument.requireFormat(f, FORMAT);
         BatchCode code = f.get("code").parsed(BatchCode::parse);
-        Readings readings = readings(f);
+        Readings readings = PlanDocument.readings(f);
         Tolerances tolerances = BenchDocument.tolerances(f.get("tolerances"));
         Formula formula = readings.plan().batch().formula();
         BatchRecord begun = f.get("tolerances").reading(() -> BatchRecord.of(code, readings, tolerances));
@@ -99,32 +82,7 @@ final class RecordDocument {
         return node.readingItems(at -> begun.with(entries, at));
     }
 
-    private static Readings readings(Node.Fields f) {
-        Formula formula = FormulaDocument.read(f.get("formula"));
-        Batch batch = Batch.of(formula, BenchDocument.size(f.get("batch"), formula));
-        Bench bench = BenchDocument.bench(f.get("bench"));
-        WeighingMethod method = ValueDocument.constant(f.get("method"), WeighingMethod.values());
-        WeighingPlan plan = f.get("bench").reading(() -> WeighingPlan.of(batch, bench));
-        Node list = f.get("readings");
-        List<Reading> readings = list.list(node -> node.object(g -> reading(g, formula)));
-        return list.readingItems(at -> Readings.of(plan, method, readings, at));
-    }
-
-    private static Reading reading(Node.Fields f, Formula formula) {
-        Node line = f.get("line");
-        Reading reading = switch (ValueDocument.constant(f.get("kind"), Reading.Kind.values())) {
-            case SHOWN -> Reading.of(BenchDocument.line(line, formula), ValueDocument.mass(f.get("shown")));
-            case LEFT_OUT -> Reading.leftOut(BenchDocument.line(line, formula));
-            case NOT_WRITTEN_DOWN -> Reading.notWrittenDown(BenchDocument.line(line, formula));
-        };
-        return f.with(
-                f.with(reading, "balance", BenchDocument::balance, Reading::on),
-                "time",
-                RecordDocument::time,
-                Reading::at);
-    }
-
-    private static Instant time(Node node) {
+    static Instant time(Node node) {
         return node.parsed(Instant::parse);
     }
 

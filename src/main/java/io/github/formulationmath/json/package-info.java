@@ -2,7 +2,7 @@
  * Documents: formulas and records as JSON, and back. The only room that needs Jackson, which is optional.
  *
  * <p><b>What comes in and goes out:</b> {@link io.github.formulationmath.json.Json} writes and reads; a {@link
- * io.github.formulationmath.json.Read} is the value with what was not understood. Numbers are exact text.
+ * io.github.formulationmath.json.Json.Read} is the value with what was not understood. Numbers are exact text.
  *
  * <p>Reading order: {@link io.github.formulationmath.json.Json}, {@code FormulaDocument}, {@code RecordDocument}, {@code Node}.
  *

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
@@ -112,7 +113,9 @@ final class Assessment {
             return first;
         }
         boolean endsDecide = tally.isBounded() && (isMonotone() || tally.isUnknownInOneLine());
-        return endsDecide && decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.HIGHEST) : possible) == first ? first : Conformity.NOT_ASSESSABLE;
+        return endsDecide && decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.HIGHEST) : possible) == first
+                ? first
+                : Conformity.NOT_ASSESSABLE;
     }
 
     /**

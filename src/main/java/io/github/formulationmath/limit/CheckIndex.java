@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
@@ -29,10 +30,14 @@ final class CheckIndex {
     /** In place of a CAS number where the key is one. */
     private static final String ITSELF = "itself";
 
+    /** What others ask for must not pile up. */
+    private static final int MOST_KEPT = 10_000;
+
     private final LimitTable table;
     private final Product product;
     private final Map<Content, Conversion> stated;
     private final Map<Asked, Entry> entries = new ConcurrentHashMap<>();
+    private final Map<Substance, Known> known = new ConcurrentHashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<Content, Conversion> stated) {
         this.table = table;
@@ -97,6 +102,71 @@ final class CheckIndex {
             all.addAll(more);
             return List.copyOf(all);
         }
+    }
+
+    /**
+     * Everything that a table says of a substance in one product.
+     *
+     * @param named the substance with all that the table has for it as synonyms
+     * @param entry what counts it, if anything does
+     * @param omitted entries that speak of it and are not transcribed
+     * @param mentioning limits whose entries name it without counting it
+     * @param annexes what Annexes II and IV say of the names that the formula has for it
+     * @param amendments acts later than the table that name it, or touch an entry that speaks of it
+     */
+    record Known(
+            Substance named,
+            @Nullable Entry entry,
+            List<OmittedEntry> omitted,
+            List<UsageLimit> mentioning,
+            AnnexFindings annexes,
+            List<LegalChange> amendments) {
+
+        List<Counting> countings() {
+            return entry == null ? List.of() : entry.countings();
+        }
+
+        boolean isEmpty() {
+            return entry == null
+                    && omitted.isEmpty()
+                    && mentioning.isEmpty()
+                    && annexes.isEmpty()
+                    && amendments.isEmpty();
+        }
+    }
+
+    /** What is known of a substance; as many substances are kept as a large stock has. */
+    Known known(Substance substance) {
+        Known found = known.get(substance);
+        if (found == null) {
+            found = work(substance);
+            if (known.size() < MOST_KEPT) {
+                known.put(substance, found);
+            }
+        }
+        return found;
+    }
+
+    private Known work(Substance substance) {
+        TableIndex index = table.index();
+        Substance named = index.known(substance);
+        AnnexFindings annexes =
+                table.asksEuAnnexes() ? AnnexFindings.of(substance, product, table.words()) : AnnexFindings.NONE;
+        Entry entry = find(named);
+        return new Known(
+                named,
+                entry,
+                index.omitted(named),
+                index.mentioning(named),
+                annexes,
+                amendments(named, entry == null ? List.of() : entry.limits()));
+    }
+
+    private List<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
+        Set<LegalChange> found = new LinkedHashSet<>(table.amendments().of(named));
+        limits.forEach(limit -> found.addAll(table.amendments().touching(limit.place())));
+        found.removeIf(amendment -> !amendment.later());
+        return List.copyOf(found);
     }
 
     /** What is known of a substance under any of its names and its number. */

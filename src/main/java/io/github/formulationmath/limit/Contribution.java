@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;

@@ -4,6 +4,7 @@ import io.github.formulationmath.chemistry.GravimetricFactor;
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
@@ -106,9 +107,7 @@ sealed interface Conversion {
         static Computed of(GravimetricFactor gravimetric) {
             Bounds bounds = gravimetric.bounds();
             return new Computed(
-                    gravimetric,
-                    bounds.lower().orElseThrow(),
-                    bounds.upper().orElseThrow());
+                    gravimetric, bounds.lower().orElseThrow(), bounds.upper().orElseThrow());
         }
 
         @Override

@@ -3,7 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;

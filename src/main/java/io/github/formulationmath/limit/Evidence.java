@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -56,7 +57,7 @@ sealed interface Evidence {
 
         @Override
         public <V> V highest(Reckoning<V> r) {
-            return r.known(share.bounds().greatest());
+            return r.known(share.highest());
         }
 
         @Override

@@ -1,6 +1,6 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.amendment.Amendment;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
@@ -8,7 +8,6 @@ import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,10 +33,9 @@ final class LimitCheck {
     private final Set<Substance> conflicts = new LinkedHashSet<>();
 
     /** What acts beside the table changed of a substance, by its own name. */
-    private final Map<Substance, Set<Amendment>> amended = new LinkedHashMap<>();
+    private final Map<Substance, Set<LegalChange>> amended = new LinkedHashMap<>();
 
     private final @Nullable MadeMasses masses;
-    private final Map<SubstanceShare, Substance> allNames = new HashMap<>();
     private final Set<String> unusedPurposes;
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
@@ -62,9 +60,9 @@ final class LimitCheck {
     }
 
     private List<Verdict> verdicts() {
-        return tallies.values().stream()
-                .map(tally -> new Verdict(checker, tally))
-                .toList();
+        List<Verdict> verdicts = new ArrayList<>(tallies.size());
+        tallies.values().forEach(tally -> verdicts.add(new Verdict(checker, tally)));
+        return verdicts;
     }
 
     /** Whether a day was given, and the act of a later limit binds on it for what the limit counts. */
@@ -78,98 +76,70 @@ final class LimitCheck {
     }
 
     private void countLine(FormulaLine line) {
-        Map<Substance, MassFraction> parts = line.ingredient().parts();
-        parts.forEach((part, strength) -> {
-            SubstanceShare one = formula.composition().shareOf(part).orElseThrow();
+        String ownName = line.ingredient().normalName();
+        boolean namedAmongParts = false;
+        for (Map.Entry<Substance, MassFraction> part : line.ingredient().parts().entrySet()) {
+            SubstanceShare one = formula.composition().shareOf(part.getKey()).orElseThrow();
             Substance substance = one.substance();
-            Substance named = allNames(one);
-            CheckIndex.Entry entry = checker.index().find(named);
-            if (!addFindings(substance, named, entry)) {
+            CheckIndex.Known known = checker.index().known(one.inAllNames());
+            namedAmongParts |= known.named().keys().contains(ownName);
+            addFindings(substance, known);
+            if (known.isEmpty()) {
                 withoutLimit.add(substance);
             }
-            for (Counting counting : countings(entry)) {
-                tally(counting).add(line, substance, strength, counting);
+            for (Counting counting : known.countings()) {
+                tally(counting).add(line, substance, part.getValue(), counting);
             }
-        });
-        if (!isNamedAmong(parts.keySet(), line.ingredient().normalName())) {
+            for (Counting counting : known.annexes().countings()) {
+                tally(counting).add(line, substance, part.getValue(), counting);
+            }
+        }
+        if (!namedAmongParts) {
             countUnderOwnName(line);
         }
     }
 
-    /** Whether the parts themselves tell how much of what the line is called it holds. */
-    private boolean isNamedAmong(Set<Substance> parts, String normalName) {
-        for (Substance part : parts) {
-            if (allNames(formula.composition().shareOf(part).orElseThrow())
-                    .keys()
-                    .contains(normalName)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Every name and the number that any line, or the table, has for the substance. */
-    private Substance allNames(SubstanceShare substance) {
-        return allNames.computeIfAbsent(
-                substance, one -> checker.table().index().known(one.as(one.substance())));
-    }
-
     /**
      * A material made of declared parts is still what it is called: a limit on the oil is not met by telling what the oil
-     * consists of.
+     * consists of. Where a part has the name of the material, the parts themselves tell how much of it the line holds.
      */
     private void countUnderOwnName(FormulaLine line) {
         Substance material = Substance.of(line.name());
-        Substance named = formula.composition()
-                .shareOf(material)
-                .map(this::allNames)
-                .orElseGet(() -> checker.table().index().known(material));
-        CheckIndex.Entry entry = checker.index().find(named);
-        addFindings(material, named, entry);
-        for (Counting counting : countings(entry)) {
-            tally(counting).addMaterial(line, material, counting);
+        CheckIndex.Known known = checker.index()
+                .known(formula.composition()
+                        .shareOf(material)
+                        .map(SubstanceShare::inAllNames)
+                        .orElse(material));
+        addFindings(material, known);
+        known.countings().forEach(counting -> tally(counting).addMaterial(line, material, counting));
+        known.annexes().countings().forEach(counting -> tally(counting).addMaterial(line, material, counting));
+    }
+
+    /** Tells all that is not counted. */
+    private void addFindings(Substance substance, CheckIndex.Known known) {
+        usePurpose(known.named());
+        if (!known.amendments().isEmpty()) {
+            amended.computeIfAbsent(substance, key -> new LinkedHashSet<>()).addAll(known.amendments());
         }
-    }
-
-    private static List<Counting> countings(CheckIndex.@Nullable Entry entry) {
-        return entry == null ? List.of() : entry.countings();
-    }
-
-    /** Whether the table speaks of the substance at all. */
-    private boolean addFindings(Substance substance, Substance named, CheckIndex.@Nullable Entry entry) {
-        usePurpose(named);
-        boolean isAmended = addAmendments(substance, named, entry);
-        List<OmittedEntry> omitted = checker.table().index().omitted(named);
-        if (!omitted.isEmpty()) {
+        for (LimitReport.Uncounted finding : known.annexes().findings()) {
+            uncounted.add(new LimitReport.Uncounted(substance, finding.why(), finding.limits(), finding.entries()));
+        }
+        if (!known.omitted().isEmpty()) {
             uncounted.add(new LimitReport.Uncounted(
-                    substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), omitted));
+                    substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), known.omitted()));
         }
-        List<UsageLimit> mentioning = checker.table().index().mentioning(named);
-        addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, mentioning);
+        addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, known.mentioning());
+        CheckIndex.Entry entry = known.entry();
         if (entry == null) {
-            return isAmended || !omitted.isEmpty() || !mentioning.isEmpty();
+            return;
         }
         addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PRODUCTS, entry.outside());
         addUncounted(substance, LimitReport.Uncounted.Why.OTHER_PURPOSE, entry.otherPurpose());
         if (!entry.casNumbers().isEmpty()
-                && named.cas().isPresent()
-                && !entry.casNumbers().contains(named.cas().orElseThrow())) {
+                && known.named().cas().isPresent()
+                && !entry.casNumbers().contains(known.named().cas().orElseThrow())) {
             conflicts.add(substance);
         }
-        return true;
-    }
-
-    /** Whether an act later than the table names the substance, or touches an entry that speaks of it. */
-    private boolean addAmendments(Substance substance, Substance named, CheckIndex.@Nullable Entry entry) {
-        Set<Amendment> found = new LinkedHashSet<>(checker.table().amendments().of(named));
-        for (UsageLimit limit : entry == null ? List.<UsageLimit>of() : entry.limits()) {
-            found.addAll(checker.table().amendments().touching(limit.place()));
-        }
-        found.removeIf(amendment -> !amendment.later());
-        if (!found.isEmpty()) {
-            amended.computeIfAbsent(substance, key -> new LinkedHashSet<>()).addAll(found);
-        }
-        return !found.isEmpty();
     }
 
     private void addUncounted(Substance substance, LimitReport.Uncounted.Why why, List<UsageLimit> limits) {

@@ -1,7 +1,7 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.amendment.Amendment;
 import io.github.formulationmath.amendment.AsOf;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
@@ -47,7 +47,7 @@ public final class LimitReport {
     private final LimitChecker checker;
     private final Formula formula;
     private final List<Verdict> verdicts;
-    private final Map<Substance, Set<Amendment>> amended;
+    private final Map<Substance, Set<LegalChange>> amended;
     private final List<Verdict> later;
     private final List<Uncounted> uncounted;
     private final List<Substance> withoutLimit;
@@ -58,7 +58,7 @@ public final class LimitReport {
             LimitChecker checker,
             Formula formula,
             List<Verdict> verdicts,
-            Map<Substance, Set<Amendment>> amended,
+            Map<Substance, Set<LegalChange>> amended,
             List<Verdict> later,
             Set<Uncounted> uncounted,
             Set<Substance> withoutLimit,
@@ -67,7 +67,7 @@ public final class LimitReport {
         this.checker = checker;
         this.formula = formula;
         this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
-        Map<Substance, Set<Amendment>> copy = new LinkedHashMap<>();
+        Map<Substance, Set<LegalChange>> copy = new LinkedHashMap<>();
         amended.forEach(
                 (substance, changes) -> copy.put(substance, Collections.unmodifiableSet(new LinkedHashSet<>(changes))));
         this.amended = Collections.unmodifiableMap(copy);
@@ -181,7 +181,7 @@ public final class LimitReport {
      *
      * @return an unmodifiable map in the order of the formula
      */
-    public Map<Substance, Set<Amendment>> amended() {
+    public Map<Substance, Set<LegalChange>> amended() {
         return amended;
     }
 
@@ -205,7 +205,7 @@ public final class LimitReport {
     }
 
     /** Whether a change is one to be read before the product is called fine: it binds, or nobody said on which day. */
-    private boolean matters(Amendment amendment) {
+    private boolean matters(LegalChange amendment) {
         return asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
     }
 
@@ -297,6 +297,27 @@ public final class LimitReport {
         return because(Uncounted.Why.MENTIONED);
     }
 
+    /**
+     * The substances that may be prohibited: Annex II names a group that they may belong to, or names them with words that
+     * let something through. Those entries have to be read. What it names outright is a verdict, {@link
+     * Conformity#PROHIBITED}.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<Uncounted> mayBeProhibited() {
+        return because(Uncounted.Why.MAY_BE_PROHIBITED, Uncounted.Why.PROHIBITED_UNLESS);
+    }
+
+    /**
+     * The colorants that Annex IV lists and allows in such a product, and the colour index numbers that it does not list. A
+     * colorant that it lists for other products only is a verdict, {@link Conformity#PROHIBITED}.
+     *
+     * @return an unmodifiable list in the order of the formula
+     */
+    public List<Uncounted> colorants() {
+        return because(Uncounted.Why.COLORANT, Uncounted.Why.COLORANT_CONDITIONS, Uncounted.Why.COLORANT_UNLISTED);
+    }
+
     private List<Uncounted> because(Uncounted.Why... reasons) {
         List<Uncounted.Why> wanted = List.of(reasons);
         return uncounted.stream()
@@ -384,6 +405,11 @@ public final class LimitReport {
                     .append("; ");
         }
         text.append(outcome()).append(' ').append(verdicts);
+        append(text, "may be prohibited, to read", names(mayBeProhibited()));
+        append(
+                text,
+                "colorants to read",
+                names(colorants().stream().filter(Uncounted::mustBeRead).toList()));
         append(
                 text,
                 "to read",
@@ -419,7 +445,7 @@ public final class LimitReport {
      * @param substance the substance, or the material under its own name
      * @param why why it is not counted
      * @param limits the limits, for something else or of entries that only mention it; empty if the entries are not transcribed
-     * @param entries the entries that are not transcribed; empty if there are limits
+     * @param entries the entries that are not transcribed, or of Annexes II and IV; empty if there are limits
      */
     public record Uncounted(Substance substance, Why why, List<UsageLimit> limits, List<OmittedEntry> entries) {
 
@@ -429,6 +455,16 @@ public final class LimitReport {
             NOT_TRANSCRIBED,
             /** Entries name it without counting it, for example to say that it is not meant, or not allowed. */
             MENTIONED,
+            /** Annex II names a group that it may belong to. */
+            MAY_BE_PROHIBITED,
+            /** Annex II names it with words that let something through. */
+            PROHIBITED_UNLESS,
+            /** Annex IV allows the colorant in such a product. */
+            COLORANT,
+            /** Annex IV allows the colorant, on conditions, or in products of which this may be one. */
+            COLORANT_CONDITIONS,
+            /** Its name has a colour index number that Annex IV does not list. */
+            COLORANT_UNLISTED,
             /** No limit of its entry covers the product. */
             OTHER_PRODUCTS,
             /** No limit of its entry covers the purpose that was stated for it. */
@@ -465,7 +501,9 @@ public final class LimitReport {
          * @return false if it is for other products and has nothing to say of such a product
          */
         public boolean mustBeRead() {
-            return why != Why.OTHER_PRODUCTS || limits.stream().anyMatch(limit -> limit.outside() != OutsideScope.NONE);
+            return why != Why.COLORANT
+                    && (why != Why.OTHER_PRODUCTS
+                            || limits.stream().anyMatch(limit -> limit.outside() != OutsideScope.NONE));
         }
     }
 }

@@ -1,9 +1,10 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.amendment.Amendments;
+import io.github.formulationmath.annex.Colorants;
+import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.reckoning.Phrase;
@@ -54,6 +55,8 @@ public final class LimitTable implements Serializable {
     private final List<OmittedEntry> omitted;
     private final Amendments amendments;
     private final @Nullable LimitTable later;
+    /** Whether Annexes II and IV of the EU regulation are asked as well. */
+    private final boolean euAnnexes;
     /** Made when first asked for: what only reads or changes a table does not wait for it. */
     private transient volatile @Nullable Indexes indexes;
 
@@ -71,13 +74,15 @@ public final class LimitTable implements Serializable {
             List<UsageLimit> limits,
             List<OmittedEntry> omitted,
             Amendments amendments,
-            @Nullable LimitTable later) {
+            @Nullable LimitTable later,
+            boolean euAnnexes) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
         this.amendments = amendments;
         this.later = later;
+        this.euAnnexes = euAnnexes;
     }
 
     private Indexes indexes() {
@@ -90,13 +95,14 @@ public final class LimitTable implements Serializable {
     }
 
     /**
-     * The table that comes with the library: Annexes V and VI of Regulation (EC) No 1223/2009 complete, and the entries of
-     * Annex III that matter to skin, hair and soap products, as exported on 25 February 2024. Not current law.
+     * The table that comes with the library: Annexes V and VI of Regulation (EC) No 1223/2009 complete, the entries of
+     * Annex III that matter to skin, hair and soap products, and Annexes II and IV as lists of what is prohibited and which
+     * colorants are allowed, as of 25 February 2024. Not current law.
      *
      * @return the snapshot
      */
     public static LimitTable eu2024February() {
-        return BundledTable.EU_2024_MAY;
+        return BundledTable.EU_2024_FEBRUARY;
     }
 
     /**
@@ -120,7 +126,7 @@ public final class LimitTable implements Serializable {
                         "two limits have the id " + Excerpt.of(limit.id()) + ": give each its own");
             }
         }
-        return new LimitTable(name, provenance, limits, List.of(), Amendments.of(List.of()), null);
+        return new LimitTable(name, provenance, limits, List.of(), Amendments.of(List.of()), null, false);
     }
 
     /**
@@ -131,7 +137,8 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withOmitted(List<OmittedEntry> entries) {
-        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"), amendments, later);
+        return new LimitTable(
+                name, provenance, limits, Objects.requireNonNull(entries, "entries"), amendments, later, euAnnexes);
     }
 
     /**
@@ -141,7 +148,8 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withAmendments(Amendments changes) {
-        return new LimitTable(name, provenance, limits, omitted, Objects.requireNonNull(changes, "changes"), later);
+        return new LimitTable(
+                name, provenance, limits, omitted, Objects.requireNonNull(changes, "changes"), later, euAnnexes);
     }
 
     /**
@@ -153,7 +161,13 @@ public final class LimitTable implements Serializable {
      */
     public LimitTable withLater(LimitTable laterLimits) {
         return new LimitTable(
-                name, provenance, limits, omitted, amendments, Objects.requireNonNull(laterLimits, "laterLimits"));
+                name,
+                provenance,
+                limits,
+                omitted,
+                amendments,
+                Objects.requireNonNull(laterLimits, "laterLimits"),
+                euAnnexes);
     }
 
     /**
@@ -172,6 +186,26 @@ public final class LimitTable implements Serializable {
      */
     public Optional<LimitTable> later() {
         return Optional.ofNullable(later);
+    }
+
+    /**
+     * The same table, with which Annexes II (prohibited substances) and IV (colorants) of Regulation (EC) No 1223/2009 as of
+     * 25 February 2024 are asked as well: see {@link ProhibitedSubstances} and {@link Colorants}. The table that comes with
+     * the library asks them already.
+     *
+     * @return the table
+     */
+    public LimitTable withEuAnnexes() {
+        return new LimitTable(name, provenance, limits, omitted, amendments, later, true);
+    }
+
+    /**
+     * Whether Annexes II and IV are asked as well.
+     *
+     * @return true if {@link #withEuAnnexes()} was
+     */
+    public boolean asksEuAnnexes() {
+        return euAnnexes;
     }
 
     /**
@@ -349,7 +383,7 @@ public final class LimitTable implements Serializable {
 
     @Serial
     private Object readResolve() {
-        return new LimitTable(name, provenance, limits, omitted, amendments, later);
+        return new LimitTable(name, provenance, limits, omitted, amendments, later, euAnnexes);
     }
 
     @Override
@@ -360,7 +394,8 @@ public final class LimitTable implements Serializable {
                 && limits.equals(that.limits)
                 && omitted.equals(that.omitted)
                 && amendments.equals(that.amendments)
-                && Objects.equals(later, that.later);
+                && Objects.equals(later, that.later)
+                && euAnnexes == that.euAnnexes;
     }
 
     @Override
@@ -377,12 +412,12 @@ public final class LimitTable implements Serializable {
     /** Loaded when first asked for. */
     private static final class BundledTable {
 
-        static final LimitTable EU_2024_MAY = load();
+        static final LimitTable EU_2024_FEBRUARY = load();
 
         private static LimitTable load() {
             try {
                 return LimitTableReader.read(
-                                "Regulation (EC) No 1223/2009, Annexes III (in part), V and VI, snapshot of February 2024",
+                                "Regulation (EC) No 1223/2009, Annexes II, III (in part), IV, V and VI, snapshot of February 2024",
                                 part("", LimitTableReader.LIMITS),
                                 part("-substances", LimitTableReader.SUBSTANCES))
                         .withOmitted(LimitTableReader.omitted(
@@ -392,13 +427,14 @@ public final class LimitTable implements Serializable {
                         .withLater(LimitTableReader.read(
                                 "Acts later than February 2024, as far as their figures were seen",
                                 part("-later", LimitTableReader.LIMITS),
-                                part("-later-substances", LimitTableReader.SUBSTANCES)));
+                                part("-later-substances", LimitTableReader.SUBSTANCES)))
+                        .withEuAnnexes();
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);
             }
         }
 
-        private static CsvTable part(String part, CsvFormat format) throws IOException {
+        private static CsvFormat.Table part(String part, CsvFormat format) throws IOException {
             String file = "eu-1223-2009-2024-02" + part + ".csv";
             try (InputStream in = Objects.requireNonNull(
                     LimitTable.class.getResourceAsStream(file), "the bundled table is missing from the jar")) {

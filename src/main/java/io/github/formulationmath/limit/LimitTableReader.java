@@ -3,7 +3,6 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -39,11 +38,11 @@ final class LimitTableReader {
         return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
     }
 
-    static LimitTable read(String name, CsvTable limits, CsvTable substances) {
+    static LimitTable read(String name, CsvFormat.Table limits, CsvFormat.Table substances) {
         return new LimitTableReader().table(name, limits, substances);
     }
 
-    private LimitTable table(String name, CsvTable limits, CsvTable substances) {
+    private LimitTable table(String name, CsvFormat.Table limits, CsvFormat.Table substances) {
         for (CsvRow row : substances.rows()) {
             GroupMember member = member(row);
             if (!role(row).equals("part")) {
@@ -167,7 +166,7 @@ final class LimitTableReader {
     }
 
     /** The entries that a table does not transcribe, each once, with the names and numbers of what they speak of. */
-    static List<OmittedEntry> omitted(CsvTable entries, CsvTable names) {
+    static List<OmittedEntry> omitted(CsvFormat.Table entries, CsvFormat.Table names) {
         Map<List<String>, List<String>> reasons = new LinkedHashMap<>();
         Map<List<String>, List<String>> called = new LinkedHashMap<>();
         Map<List<String>, List<String>> numbered = new LinkedHashMap<>();

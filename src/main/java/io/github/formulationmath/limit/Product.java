@@ -183,17 +183,17 @@ public record Product(
 
     /** The areas, kinds or forms of a scope, beside those that the product states, read with the words of a table. */
     StatedWords statedAreas(ProductWords words) {
-        return StatedWords.of(ProductWords.withAreasFrom(kinds, areas), words.areas(), Vocabulary.AREAS);
+        return StatedWords.of(ProductWords.withAreasFrom(kinds, areas), words.areas(), ProductWords.Vocabulary.AREAS);
     }
 
     StatedWords statedKinds(ProductWords words) {
         Set<String> all = ProductWords.withKindsFrom(ProductWords.withAreasFrom(kinds, areas), kinds);
-        StatedWords stated = StatedWords.of(all, words.kinds(), Vocabulary.KINDS);
+        StatedWords stated = StatedWords.of(all, words.kinds(), ProductWords.Vocabulary.KINDS);
         return kinds.isEmpty() ? stated.asPart() : stated;
     }
 
     StatedWords statedForms(ProductWords words) {
-        return StatedWords.of(ProductWords.withFormsFrom(kinds, forms), words.forms(), Vocabulary.FORMS);
+        return StatedWords.of(ProductWords.withFormsFrom(kinds, forms), words.forms(), ProductWords.Vocabulary.FORMS);
     }
 
     private static Set<String> stated(String name, String... words) {

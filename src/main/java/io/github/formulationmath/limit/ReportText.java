@@ -1,7 +1,7 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.amendment.Amendment;
 import io.github.formulationmath.amendment.AsOf;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
@@ -71,7 +71,7 @@ record ReportText(LimitReport report, Wording wording) {
                 String.valueOf(acts.size()),
                 String.valueOf(report.table().amendments().laterActs(asOf).size()),
                 String.valueOf(
-                        report.table().amendments().endedTransitions(asOf).size()),
+                        report.table().amendments().endedTransitions(made, asOf).size()),
                 made.toString()));
     }
 
@@ -88,7 +88,7 @@ record ReportText(LimitReport report, Wording wording) {
         return phrases;
     }
 
-    private static String key(Optional<AsOf> asOf, Amendment change) {
+    private static String key(Optional<AsOf> asOf, LegalChange change) {
         return asOf.map(day -> day.isBoundBy(change) ? "remark.amended-binds" : "remark.amended-not-yet")
                 .orElse("remark.amended");
     }
@@ -106,6 +106,8 @@ record ReportText(LimitReport report, Wording wording) {
 
     private List<Phrase> findings() {
         List<Phrase> phrases = new ArrayList<>();
+        report.mayBeProhibited().forEach(finding -> phrases.add(AnnexText.prohibited(finding)));
+        report.colorants().forEach(finding -> phrases.add(AnnexText.colorant(finding)));
         for (LimitReport.Uncounted finding : report.notTranscribed()) {
             finding.entries()
                     .forEach(entry -> phrases.add(Phrase.of(

@@ -1,7 +1,7 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.reckoning.Operation.StatisticalFunction;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.StatisticalFunction;
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
 

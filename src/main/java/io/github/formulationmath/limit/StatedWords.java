@@ -15,7 +15,11 @@ import java.util.stream.Collectors;
  * @param isPart whether the words are only what something else says, so that nothing is left out by them
  */
 record StatedWords(
-        Set<String> written, Set<String> vocabulary, Set<String> known, Vocabulary general, boolean isPart) {
+        Set<String> written,
+        Set<String> vocabulary,
+        Set<String> known,
+        ProductWords.Vocabulary general,
+        boolean isPart) {
 
     /** Whether a word is a thing that a scope names: unknown words, and words for more than that thing, may be. */
     private enum Match {
@@ -24,7 +28,7 @@ record StatedWords(
         NO
     }
 
-    static StatedWords of(Set<String> written, Set<String> vocabulary, Vocabulary general) {
+    static StatedWords of(Set<String> written, Set<String> vocabulary, ProductWords.Vocabulary general) {
         Set<String> known = written.stream()
                 .filter(vocabulary::contains)
                 .flatMap(word -> general.also(word).stream())
@@ -113,13 +117,14 @@ record StatedWords(
         if (isForms() && ProductWords.isSurelyNot(word, term) || word.equals(ProductWords.OTHER)) {
             return Match.NO;
         }
-        boolean broader = general.also(term).contains(word) || general.mayBe(word).contains(term);
+        boolean broader =
+                general.also(term).contains(word) || general.mayBe(word).contains(term);
         boolean toldApart = !isPart && vocabulary.contains(word) && !(isForms() && ProductWords.isPlain(word));
         return toldApart && !broader && !isAlike(word, term) ? Match.NO : Match.MAYBE;
     }
 
     private boolean isForms() {
-        return general.equals(Vocabulary.FORMS);
+        return general.equals(ProductWords.Vocabulary.FORMS);
     }
 
     /** Whether a word of a table's own may mean the same, as it has a part in common: balm, of lip_balm. */

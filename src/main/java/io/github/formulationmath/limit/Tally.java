@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
@@ -120,7 +121,12 @@ final class Tally implements Subject {
 
     /** Whether every figure is known. */
     boolean isAssessable() {
-        return withoutConversion().isEmpty() && hasWhole();
+        for (Contribution contribution : contributions) {
+            if (!contribution.counting().isAssessable()) {
+                return false;
+            }
+        }
+        return hasWhole();
     }
 
     /** Whether the formula has what the limit is a share of. */
@@ -180,7 +186,7 @@ final class Tally implements Subject {
     private List<Contribution> inWhole(End end) {
         List<Contribution> counted = new ArrayList<>(contributions.size());
         for (Contribution contribution : contributions) {
-            boolean part = whole.isEmpty() || whole.contains(contribution.line());
+            boolean part = limit().isOfProduct() || whole.isEmpty() || whole.contains(contribution.line());
             if (part && (end == End.HIGHEST || contribution.counting().isAssessable())) {
                 counted.add(contribution);
             }
@@ -227,7 +233,8 @@ final class Tally implements Subject {
 
     /** Whether something is converted by a factor that is known no better than atomic masses are. */
     boolean isRounded() {
-        return contributions.stream().anyMatch(one -> one.counting().conversion().isRounded());
+        return contributions.stream()
+                .anyMatch(one -> one.counting().conversion().isRounded());
     }
 
     /** The share at one end, with every factor as far off in the same way as atomic masses allow. */

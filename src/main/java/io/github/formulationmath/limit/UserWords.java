@@ -19,10 +19,9 @@ import java.util.stream.Stream;
 final class UserWords {
 
     /** From which age, in full years, each word says that a product is used. */
-    private static final Map<String, Integer> YOUNGEST =
-            Map.of(
-                    "under_3", 0, "babies", 0, "from_3", 3, "from_6", 6, "from_10", 10, "from_16", 16, "from_18", 18,
-                    "adults", 18);
+    private static final Map<String, Integer> YOUNGEST = Map.of(
+            "under_3", 0, "babies", 0, "from_3", 3, "from_6", 6, "from_10", 10, "from_16", 16, "from_18", 18, "adults",
+            18);
 
     private static final Pattern UNDER = Pattern.compile("not:under_([1-9][0-9]?)");
 
@@ -45,9 +44,9 @@ final class UserWords {
     static Set<String> requireKnown(Set<String> words) {
         for (String word : words) {
             if (!all().contains(word) && !AGE.matcher(word).matches()) {
-                throw new IllegalArgumentException(
-                        "user is \"" + Excerpt.of(word) + "\": state " + Scope.GENERAL + " or " + Scope.PROFESSIONAL
-                                + ", and how young the youngest is: " + String.join(", ", byAge()) + ", or any other age");
+                throw new IllegalArgumentException("user is \"" + Excerpt.of(word) + "\": state " + Scope.GENERAL
+                        + " or " + Scope.PROFESSIONAL + ", and how young the youngest is: " + String.join(", ", byAge())
+                        + ", or any other age");
             }
         }
         if (words.contains(Scope.GENERAL) && words.contains(Scope.PROFESSIONAL)) {
@@ -68,13 +67,14 @@ final class UserWords {
         List<Integer> ages = new ArrayList<>();
         product.users().forEach(word -> ageOf(word).ifPresent(ages::add));
         for (String kind : product.kinds()) {
-            if (Vocabulary.KINDS.also(kind).stream()
+            if (ProductWords.Vocabulary.KINDS.also(kind).stream()
                     .flatMap(one -> Stream.of(one.split("_", -1)))
                     .anyMatch(FOR_BABIES::contains)) {
                 ages.add(0);
             }
         }
-        if (product.areas().stream().anyMatch(area -> Vocabulary.AREAS.also(area).contains("nappy_area"))) {
+        if (product.areas().stream()
+                .anyMatch(area -> ProductWords.Vocabulary.AREAS.also(area).contains("nappy_area"))) {
             ages.add(0);
         }
         return ages.stream().mapToInt(Integer::intValue).min();

@@ -1,6 +1,6 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.amendment.Amendment;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
@@ -347,11 +347,11 @@ public final class Verdict implements Explained {
      *
      * @return an unmodifiable list
      */
-    public List<Amendment> amendments() {
+    public List<LegalChange> amendments() {
         return checker.table().amendments().touching(limit().place());
     }
 
-    private boolean matters(Amendment amendment) {
+    private boolean matters(LegalChange amendment) {
         return amendment.later()
                 && checker.asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
     }

@@ -1,6 +1,6 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.amendment.Amendment;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Phrase;
@@ -31,6 +31,9 @@ record VerdictText(Verdict verdict, Wording wording) {
         UsageLimit limit = verdict.limit();
         String share =
                 verdict.shortName() + " " + NumberText.percent(verdict.share().canonical(), verdict.bounds());
+        if (AnnexText.isNamed(limit)) {
+            return share + " (" + limit.id() + "): " + verdict.conformity();
+        }
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
@@ -40,6 +43,9 @@ record VerdictText(Verdict verdict, Wording wording) {
     }
 
     private Phrase head() {
+        if (AnnexText.isNamed(verdict.limit())) {
+            return AnnexText.head(verdict, wording);
+        }
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return Phrase.of(
                     "limit.head.prohibited",
@@ -104,7 +110,7 @@ record VerdictText(Verdict verdict, Wording wording) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
         }
-        for (Amendment change : verdict.amendments()) {
+        for (LegalChange change : verdict.amendments()) {
             remarks.add(Phrase.of(
                     change.later() ? "remark.entry-amended" : "remark.entry-transition",
                     change.toString(),

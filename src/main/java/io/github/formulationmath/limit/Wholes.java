@@ -77,20 +77,29 @@ final class Wholes {
         private static final Symbol SHARE = Symbol.of("W", "phase-share", Kind.SHARE);
 
         private final List<FormulaLine> lines;
-        private final Map<Integer, Integer> places = new HashMap<>();
-        private final Ratio share;
+        /** Worked out when first asked for. */
+        private volatile @Nullable Map<Integer, Integer> places;
+
+        /** Worked out when first asked for. */
+        private volatile @Nullable Ratio share;
 
         private final @Nullable MadeMasses masses;
 
         private Whole(List<FormulaLine> lines, @Nullable MadeMasses masses) {
             this.lines = List.copyOf(lines);
             this.masses = masses;
-            Ratio sum = Ratio.ZERO;
-            for (FormulaLine line : lines) {
-                places.put(line.position(), places.size());
-                sum = sum.plus(line.fraction());
+        }
+
+        private Map<Integer, Integer> places() {
+            Map<Integer, Integer> known = places;
+            if (known == null) {
+                known = new HashMap<>();
+                for (FormulaLine line : lines) {
+                    known.put(line.position(), known.size());
+                }
+                places = known;
             }
-            this.share = sum;
+            return known;
         }
 
         List<FormulaLine> lines() {
@@ -107,14 +116,15 @@ final class Wholes {
         }
 
         boolean contains(FormulaLine line) {
-            return places.containsKey(line.position());
+            return places().containsKey(line.position());
         }
 
         /** Weights by the position of a line as weights by its place among these lines, from 0. */
         Map<Integer, Ratio> byPlace(Map<Integer, Ratio> byPosition) {
             Map<Integer, Ratio> all = new HashMap<>();
+            Map<Integer, Integer> own = places();
             byPosition.forEach((position, weight) -> {
-                Integer place = places.get(position);
+                Integer place = own.get(position);
                 if (place != null) {
                     all.put(place, weight);
                 }
@@ -125,11 +135,19 @@ final class Wholes {
         /** The share of all of them together. */
         @Override
         public Origin origin() {
-            return Origin.of(whole -> Phrase.of("question.phase-share"), share, this, Whole::shareIn);
+            return Origin.of(whole -> Phrase.of("question.phase-share"), share(), this, Whole::shareIn);
         }
 
         Ratio share() {
-            return share;
+            Ratio known = share;
+            if (known == null) {
+                known = Ratio.ZERO;
+                for (FormulaLine line : lines) {
+                    known = known.plus(line.fraction());
+                }
+                share = known;
+            }
+            return known;
         }
 
         private <V> V shareIn(Reckoning<V> r) {

@@ -2,6 +2,7 @@ package io.github.formulationmath.mend;
 
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.LineCheck;
@@ -15,7 +16,6 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -110,7 +110,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
         List<Ratio> steps = steps(made);
         List<Ratio> shown = new ArrayList<>();
         for (int j = 0; j < exact.size(); j++) {
-            shown.add(steps.get(j).times(exact.get(j).dividedBy(steps.get(j)).toWhole(RoundingMode.HALF_EVEN)));
+            shown.add(Rounding.toMultipleOf(steps.get(j)).apply(exact.get(j)));
         }
         for (PotConstraint condition : PotConstraints.ofBench(made, rules)) {
             lower(PotRow.of(condition, exact.size()), shown, exact, steps);

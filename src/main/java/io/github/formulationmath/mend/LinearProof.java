@@ -1,9 +1,8 @@
 package io.github.formulationmath.mend;
 
-import io.github.formulationmath.number.LinearAnswer;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -18,7 +17,10 @@ import java.util.List;
  * for no less. This is the relation behind the reported total.
  */
 record LinearProof(
-        List<? extends Constraint> conditions, List<Unknown> unknowns, LinearAnswer.Optimal answer, Symbol total) {
+        List<? extends Constraint> conditions,
+        List<Unknown> unknowns,
+        LinearProgram.Answer.Optimal answer,
+        Symbol total) {
 
     private static final Symbol MULTIPLIER = Symbol.of("λ", "multiplier", Kind.NUMBER);
 

@@ -33,6 +33,7 @@ final class PotConstraints {
     private static final Symbol CAP = Symbol.of("cap", "cap", Kind.SHARE);
     private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
     private static final Symbol STOCK = Symbol.of("s", "stock-left", Kind.MASS);
+    private static final Symbol RESERVE = Symbol.of("β", "condition-reserve", Kind.MASS);
     private static final Symbol ROOM = Symbol.of("C", "room-in-pot", Kind.MASS);
 
     private PotConstraints() {}
@@ -129,7 +130,7 @@ final class PotConstraints {
                 .map(line -> new Stock(
                         Obstacle.Kind.VESSEL_FULL,
                         List.of(line.line()),
-                        line.balance().capacity().canonical()));
+                        line.carried().canonical()));
     }
 
     /**
@@ -266,7 +267,7 @@ final class PotConstraints {
         }
     }
 
-    /** A condition from elsewhere, {@code Σ (a_j + t)·x_j ≥ −Σ a_j·z_j − t·Z}, t being how far it is eased. */
+    /** A condition from elsewhere, {@code Σ (a_j + t)·x_j ≥ b − Σ a_j·z_j − t·Z}, t being how far it is eased. */
     record Kept(MadeBatch made, Condition condition, int rank, Ratio easing) implements Yielding {
 
         @Override
@@ -299,7 +300,9 @@ final class PotConstraints {
                     there.add(r.product(coefficient, r.known(line)));
                 }
             }
-            return there.isEmpty() ? r.literal(0) : r.product(r.literal(-1), r.sum(there));
+            V lacking = there.isEmpty() ? r.literal(0) : r.product(r.literal(-1), r.sum(there));
+            Ratio reserve = condition.reserve().canonical();
+            return reserve.isZero() ? lacking : r.sum(lacking, r.given(RESERVE, reserve, Source.user()));
         }
 
         @Override

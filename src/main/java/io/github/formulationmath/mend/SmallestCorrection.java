@@ -1,7 +1,6 @@
 package io.github.formulationmath.mend;
 
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.number.LinearAnswer;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
@@ -45,8 +44,8 @@ final class SmallestCorrection extends Correction {
     static SmallestCorrection of(MadeBatch made, CorrectionRules rules) {
         List<PotConstraint> constraints = PotConstraints.of(made, rules);
         LinearProgram program = program(made, constraints);
-        LinearAnswer answer = program.solve();
-        if (answer instanceof LinearAnswer.Optimal optimal) {
+        LinearProgram.Answer answer = program.solve();
+        if (answer instanceof LinearProgram.Answer.Optimal optimal) {
             Outcome outcome = optimal.cost().isZero() ? Outcome.NOTHING_TO_DO : Outcome.MENDED;
             Findings findings = new Findings(outcome, optimal.values(), List.of(), List.of(), List.of());
             return new SmallestCorrection(made, rules, findings, proof(made, constraints, optimal), null);
@@ -61,14 +60,14 @@ final class SmallestCorrection extends Correction {
 
     /** Conditions that contradict each other, none of which could be left out. */
     private static List<Obstacle> obstacles(
-            List<PotConstraint> constraints, LinearProgram program, LinearAnswer answer) {
+            List<PotConstraint> constraints, LinearProgram program, LinearProgram.Answer answer) {
         List<Integer> needed = new ArrayList<>(answer.binding());
         for (int k : answer.binding()) {
             List<Integer> others = new ArrayList<>(needed);
             others.remove((Integer) k);
             List<LinearProgram.Row> rows =
                     others.stream().map(program.rows()::get).toList();
-            if (new LinearProgram(program.costs(), rows).solve() instanceof LinearAnswer.Infeasible) {
+            if (new LinearProgram(program.costs(), rows).solve() instanceof LinearProgram.Answer.Infeasible) {
                 needed = others;
             }
         }
@@ -83,11 +82,12 @@ final class SmallestCorrection extends Correction {
         List<PotConstraint> firm = new ArrayList<>(PotConstraints.ofBench(made, rules));
         firm.addAll(eased);
         List<Constraint> shares = ShareConstraint.of(made, firm, PotConstraints.ofLines(made, Ratio.ZERO));
-        LinearAnswer.Optimal deviation = solved(shares, made);
+        LinearProgram.Answer.Optimal deviation = solved(shares, made);
         List<PotConstraint> again = new ArrayList<>(PotConstraints.ofLines(made, deviation.cost()));
         again.addAll(eased);
         again.addAll(PotConstraints.ofBench(made, rules));
-        LinearAnswer.Optimal least = (LinearAnswer.Optimal) program(made, again).solve();
+        LinearProgram.Answer.Optimal least =
+                (LinearProgram.Answer.Optimal) program(made, again).solve();
         Findings findings = new Findings(
                 Outcome.BEST_POSSIBLE, least.values(), obstacles, exceeded(made, rules, eased), broken(eased));
         return new SmallestCorrection(
@@ -99,10 +99,11 @@ final class SmallestCorrection extends Correction {
     }
 
     /** These programs always have an answer: nothing is asked of the lines, or the worst of them is what is asked for. */
-    static LinearAnswer.Optimal solved(List<Constraint> constraints, MadeBatch made) {
+    static LinearProgram.Answer.Optimal solved(List<Constraint> constraints, MadeBatch made) {
         List<Ratio> costs =
                 unknowns(made).stream().map(LinearProof.Unknown::cost).toList();
-        return (LinearAnswer.Optimal) LinearProof.program(constraints, costs).solve();
+        return (LinearProgram.Answer.Optimal)
+                LinearProof.program(constraints, costs).solve();
     }
 
     private static List<ExceededCap> exceeded(
@@ -129,7 +130,8 @@ final class SmallestCorrection extends Correction {
         return broken;
     }
 
-    private static LinearProof proof(MadeBatch made, List<PotConstraint> constraints, LinearAnswer.Optimal answer) {
+    private static LinearProof proof(
+            MadeBatch made, List<PotConstraint> constraints, LinearProgram.Answer.Optimal answer) {
         Symbol added = made.symbolOfNext();
         List<LinearProof.Unknown> unknowns = new ArrayList<>();
         made.lines().forEach(line -> unknowns.add(new LinearProof.Unknown(added, line.line(), Ratio.ONE)));

@@ -56,7 +56,7 @@ public record BlendProgram(Ratio whole, List<Part> parts, Bounds target) {
      */
     public BlendProgram {
         Objects.requireNonNull(whole, "whole");
-        parts = List.copyOf(parts);
+        parts = List.copyOf(Objects.requireNonNull(parts, "parts"));
         Objects.requireNonNull(target, "target");
     }
 
@@ -75,7 +75,7 @@ public record BlendProgram(Ratio whole, List<Part> parts, Bounds target) {
      * @param costs what one of each part costs, at least 0
      * @return the blend, or that there is none
      */
-    public LinearAnswer cheapest(List<Ratio> costs) {
+    public LinearProgram.Answer cheapest(List<Ratio> costs) {
         return new LinearProgram(costs, rows(target)).solve();
     }
 
@@ -86,8 +86,8 @@ public record BlendProgram(Ratio whole, List<Part> parts, Bounds target) {
      * @return the least and the most; empty if no blend keeps the target
      */
     public Optional<Bounds> range(int part) {
-        return cheapest(one(part)) instanceof LinearAnswer.Optimal least
-                        && cheapest(othersThan(part)) instanceof LinearAnswer.Optimal rest
+        return cheapest(one(part)) instanceof LinearProgram.Answer.Optimal least
+                        && cheapest(othersThan(part)) instanceof LinearProgram.Answer.Optimal rest
                 ? Optional.of(Bounds.closed(least.cost(), whole.minus(rest.cost())))
                 : Optional.empty();
     }
@@ -104,8 +104,8 @@ public record BlendProgram(Ratio whole, List<Part> parts, Bounds target) {
         List<Ratio> shortfalls =
                 parts.stream().map(part -> top.minus(high(part.value()))).toList();
         List<LinearProgram.Row> rows = rows(Bounds.all());
-        return new LinearProgram(values, rows).solve() instanceof LinearAnswer.Optimal least
-                        && new LinearProgram(shortfalls, rows).solve() instanceof LinearAnswer.Optimal most
+        return new LinearProgram(values, rows).solve() instanceof LinearProgram.Answer.Optimal least
+                        && new LinearProgram(shortfalls, rows).solve() instanceof LinearProgram.Answer.Optimal most
                 ? Optional.of(Bounds.closed(
                         least.cost().dividedBy(whole), top.minus(most.cost().dividedBy(whole))))
                 : Optional.empty();
@@ -198,9 +198,11 @@ public record BlendProgram(Ratio whole, List<Part> parts, Bounds target) {
      * @return the bounds of the share; empty if some target is out of reach of some values, or all are one value
      */
     public static Optional<Bounds> share(Bounds weaker, Bounds stronger, Bounds target) {
-        boolean always = high(weaker).compareTo(low(target)) <= 0
-                && high(target).compareTo(low(stronger)) <= 0
-                && high(weaker).compareTo(low(stronger)) < 0;
+        boolean always =
+                high(Objects.requireNonNull(weaker, "weaker")).compareTo(low(Objects.requireNonNull(target, "target")))
+                                <= 0
+                        && high(target).compareTo(low(Objects.requireNonNull(stronger, "stronger"))) <= 0
+                        && high(weaker).compareTo(low(stronger)) < 0;
         return always
                 ? Optional.of(Bounds.closed(
                         share(high(weaker), high(stronger), low(target)),

@@ -59,7 +59,7 @@ final class DualSimplex {
         return value.numerator().multiply(scale.divide(value.denominator()));
     }
 
-    LinearAnswer solve() {
+    LinearProgram.Answer solve() {
         boolean stalled = false;
         while (true) {
             int leaving = stalled ? firstViolated() : mostViolated();
@@ -143,7 +143,7 @@ final class DualSimplex {
         }
     }
 
-    private LinearAnswer optimal() {
+    private LinearProgram.Answer optimal() {
         Ratio[] values = zeros(unknowns);
         for (int i = 0; i < rows; i++) {
             if (basic[i] < unknowns) {
@@ -155,17 +155,18 @@ final class DualSimplex {
         for (int j = 0; j < unknowns; j++) {
             setMultiplier(multipliers, nonbasic[j], tableau[rows][j], costScale);
         }
-        return new LinearAnswer.Optimal(List.of(values), List.of(multipliers), Ratio.of(constant(rows), costScale));
+        return new LinearProgram.Answer.Optimal(
+                List.of(values), List.of(multipliers), Ratio.of(constant(rows), costScale));
     }
 
     /** Row r reads: a sum of nothing but negative terms is to be at least 0. */
-    private LinearAnswer infeasible(int r) {
+    private LinearProgram.Answer infeasible(int r) {
         Ratio[] multipliers = zeros(rows);
         setMultiplier(multipliers, basic[r], denominator, denominator);
         for (int j = 0; j < unknowns; j++) {
             setMultiplier(multipliers, nonbasic[j], tableau[r][j].negate(), denominator);
         }
-        return new LinearAnswer.Infeasible(List.of(multipliers));
+        return new LinearProgram.Answer.Infeasible(List.of(multipliers));
     }
 
     /** A multiplier of a scaled row, turned into one of the row as it was given. */

@@ -27,7 +27,8 @@ public final class NumberText {
      * @return true for a decimal of at most 10 characters, a minus and the point among them
      */
     public static boolean isShort(Ratio value) {
-        return value.isDecimal() && value.toString().length() <= LONGEST;
+        return Objects.requireNonNull(value, "value").isDecimal()
+                && value.toString().length() <= LONGEST;
     }
 
     /**
@@ -48,7 +49,7 @@ public final class NumberText {
      * @return {@code 1.025 g} or {@code ≈ 0.666667 g}
      */
     public static String of(Ratio value, String unit) {
-        return of(value) + " " + unit;
+        return of(value) + " " + Objects.requireNonNull(unit, "unit");
     }
 
     /**
@@ -59,7 +60,7 @@ public final class NumberText {
      * @return {@code +1.025 g}, {@code ≈ −0.666667 g} or {@code 0 g}
      */
     public static String signed(Ratio value, String unit) {
-        return text(value, "+") + " " + unit;
+        return text(Objects.requireNonNull(value, "value"), "+") + " " + Objects.requireNonNull(unit, "unit");
     }
 
     /**
@@ -86,7 +87,7 @@ public final class NumberText {
      * @return {@code 4 %} or {@code ≈ 66.6667 %}
      */
     public static String percent(Ratio share) {
-        return of(share.times(100), "%");
+        return of(Objects.requireNonNull(share, "share").times(100), "%");
     }
 
     /**
@@ -98,7 +99,7 @@ public final class NumberText {
      *     holds; {@code 1.008 %, at least 0.99 %} if nothing bounds it above
      */
     public static String percent(Ratio share, Bounds bounds) {
-        if (bounds.equals(Bounds.point(share))) {
+        if (Objects.requireNonNull(bounds, "bounds").equals(Bounds.point(Objects.requireNonNull(share, "share")))) {
             return percent(share);
         }
         Ratio lower = end(bounds.lower().orElseThrow(), RoundingMode.FLOOR);

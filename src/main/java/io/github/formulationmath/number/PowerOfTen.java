@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Objects;
 
 /**
  * Bounds for ten to any exact power. A power of ten is irrational unless its exponent is whole, so that only an interval can be
@@ -37,7 +38,7 @@ public final class PowerOfTen {
      * @throws IllegalArgumentException if the exponent is larger
      */
     public static Bounds of(Ratio exponent) {
-        if (exponent.abs().compareTo(Ratio.of(LARGEST)) > 0) {
+        if (Objects.requireNonNull(exponent, "exponent").abs().compareTo(Ratio.of(LARGEST)) > 0) {
             throw new IllegalArgumentException(
                     "exponent is " + Excerpt.of(exponent) + ": it must lie between -" + LARGEST + " and " + LARGEST);
         }

@@ -342,6 +342,25 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
     }
 
     /**
+     * The smallest number that is a whole multiple of this and of another: for fractions in lowest terms the least common
+     * multiple of the numerators over the greatest common divisor of the denominators.
+     *
+     * @param other the other number, above 0 as this is
+     * @return the least common multiple; that of 3/4 and 1/6 is 3/2
+     * @throws ArithmeticException if one of the two is 0 or less
+     */
+    public Ratio leastCommonMultiple(Ratio other) {
+        if (Math.min(signum(), Objects.requireNonNull(other, "other").signum()) <= 0) {
+            throw new ArithmeticException("the least common multiple of " + Excerpt.of(this) + " and "
+                    + Excerpt.of(other) + " is asked for: both must be above 0");
+        }
+        BigInteger common = numerator().gcd(other.numerator());
+        return of(
+                numerator().divide(common).multiply(other.numerator()),
+                denominator().gcd(other.denominator()));
+    }
+
+    /**
      * This number with the other sign.
      *
      * @return the negated number

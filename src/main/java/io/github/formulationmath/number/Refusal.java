@@ -3,6 +3,7 @@ package io.github.formulationmath.number;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -87,6 +88,17 @@ public interface Refusal {
      * @param column the number of the character in the line, from 1
      */
     record Place(String file, int line, int column) implements Serializable {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param file the path of the file; for a text that comes from no file what it holds, or nothing
+         * @param line the number of the line, from 1
+         * @param column the number of the character in the line, from 1
+         */
+        public Place {
+            Objects.requireNonNull(file, "file");
+        }
 
         /** The place in English. */
         @Override

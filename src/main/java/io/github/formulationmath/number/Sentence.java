@@ -39,7 +39,7 @@ public record Sentence(String key, String english, Map<String, String> fields) i
     public Sentence {
         Objects.requireNonNull(key, "key");
         Objects.requireNonNull(english, "english");
-        fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+        fields = Collections.unmodifiableMap(new LinkedHashMap<>(Objects.requireNonNull(fields, "fields")));
     }
 
     /**
@@ -52,7 +52,7 @@ public record Sentence(String key, String english, Map<String, String> fields) i
      * @throws IllegalArgumentException if a name stands without a value
      */
     public static Sentence of(String key, String english, String... namesAndValues) {
-        if (namesAndValues.length % 2 != 0) {
+        if (Objects.requireNonNull(namesAndValues, "namesAndValues").length % 2 != 0) {
             throw new IllegalArgumentException("namesAndValues has " + namesAndValues.length
                     + " texts: each name needs a value behind it, so their number must be even");
         }
@@ -82,7 +82,8 @@ public record Sentence(String key, String english, Map<String, String> fields) i
      * @return the whole text
      */
     public static String filled(String pattern, Function<String, @Nullable String> texts) {
-        return PLACEHOLDER.matcher(pattern).replaceAll(found -> {
+        Objects.requireNonNull(texts, "texts");
+        return PLACEHOLDER.matcher(Objects.requireNonNull(pattern, "pattern")).replaceAll(found -> {
             String text = texts.apply(found.group(1));
             return Matcher.quoteReplacement(text == null ? found.group() : text);
         });
@@ -96,7 +97,7 @@ public record Sentence(String key, String english, Map<String, String> fields) i
      */
     public static Set<String> placeholders(String pattern) {
         return PLACEHOLDER
-                .matcher(pattern)
+                .matcher(Objects.requireNonNull(pattern, "pattern"))
                 .results()
                 .map(found -> found.group(1))
                 .collect(Collectors.toCollection(TreeSet::new));

@@ -36,7 +36,18 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
      * @param values the unknowns, if any were found
      * @param isCertain whether values are the smallest there are, and none means that there are none
      */
-    public record Answer(Optional<List<Ratio>> values, boolean isCertain) {}
+    public record Answer(Optional<List<Ratio>> values, boolean isCertain) {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param values the unknowns, if any were found
+         * @param isCertain whether values are the smallest there are, and none means that there are none
+         */
+        public Answer {
+            Objects.requireNonNull(values, "values");
+        }
+    }
 
     /**
      * Checks the steps.
@@ -46,8 +57,8 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
      * @throws IllegalArgumentException if a step is not above 0
      */
     public StepProgram {
-        rows = List.copyOf(rows);
-        steps = List.copyOf(steps);
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
+        steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
         for (Ratio step : steps) {
             if (step.signum() <= 0) {
                 throw new IllegalArgumentException("a step is " + step + ": it must be above 0");
@@ -63,8 +74,8 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
      */
     public Answer solve(Ratio upTo) {
         Objects.requireNonNull(upTo, "upTo");
-        LinearAnswer least = new LinearProgram(Collections.nCopies(steps.size(), Ratio.ONE), rows).solve();
-        if (!(least instanceof LinearAnswer.Optimal optimal)) {
+        LinearProgram.Answer least = new LinearProgram(Collections.nCopies(steps.size(), Ratio.ONE), rows).solve();
+        if (!(least instanceof LinearProgram.Answer.Optimal optimal)) {
             return new Answer(Optional.empty(), true);
         }
         return search(optimal.cost(), largest(optimal.cost(), upTo));
@@ -98,7 +109,7 @@ public record StepProgram(List<LinearProgram.Row> rows, List<Ratio> steps) {
                 .map(row -> new LinearProgram.Row(with(row.coefficients(), Ratio.ZERO), row.least()))
                 .toList();
         all = with(all, new LinearProgram.Row(Collections.nCopies(count + 1, Ratio.ONE), upTo));
-        LinearAnswer.Optimal missing = (LinearAnswer.Optimal) new LinearProgram(costs, all).solve();
+        LinearProgram.Answer.Optimal missing = (LinearProgram.Answer.Optimal) new LinearProgram(costs, all).solve();
         return upTo.minus(missing.cost());
     }
 

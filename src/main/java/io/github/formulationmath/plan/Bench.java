@@ -12,6 +12,7 @@ import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.List;
@@ -205,6 +206,15 @@ public final class Bench implements Serializable {
             V empty = r.given(VESSEL, bench.vessel.mass().canonical(), Source.user());
             return r.named(CAPACITY, r.sum(empty, load));
         }
+    }
+
+    /**
+     * The balance of the bench with the vessel on it, where every line is weighed that has no other place.
+     *
+     * @return the balance under the vessel
+     */
+    public WeighingStation station() {
+        return WeighingStation.inVessel(balance, vessel);
     }
 
     /** Without one of its own all lines count alike. */

@@ -3,10 +3,9 @@ package io.github.formulationmath.plan;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import java.io.Serial;
 import java.io.Serializable;
-import java.math.BigInteger;
-import java.math.RoundingMode;
 
 /**
  * The shares of a formula as whole numbers over one denominator, {@code w_i = a_i / A}.
@@ -33,6 +32,8 @@ final class CompiledFormula implements Serializable {
 
     /** Every whole number up to here is a double. */
     private static final long LARGEST_WHOLE = 1L << 53;
+
+    private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
 
     private final double[] numerators;
     private final double largest;
@@ -61,14 +62,14 @@ final class CompiledFormula implements Serializable {
 
     /** The least common denominator, or 0 if it is too large for the fast way. */
     private static long commonDenominator(Ratio[] shares) {
-        BigInteger common = BigInteger.ONE;
+        Ratio common = Ratio.ONE;
         for (Ratio share : shares) {
-            common = common.divide(common.gcd(share.denominator())).multiply(share.denominator());
-            if (common.bitLength() > 52) {
+            common = common.leastCommonMultiple(Ratio.of(share.denominator()));
+            if (common.numerator().bitLength() > 52) {
                 return 0;
             }
         }
-        return common.longValueExact();
+        return common.toLongExact();
     }
 
     int size() {
@@ -100,7 +101,7 @@ final class CompiledFormula implements Serializable {
     private long planExactly(Ratio batch, double[] divisions) {
         long total = 0;
         for (int i = 0; i < exact.length; i++) {
-            long shown = exact[i].times(batch).toWhole(RoundingMode.HALF_EVEN).toLongExact();
+            long shown = NEAREST.apply(exact[i].times(batch)).toLongExact();
             if (shown > LARGEST_WHOLE) {
                 throw new ArithmeticException("line " + (i + 1) + " takes " + shown
                         + " divisions, more than a double counts one by one: plan it with WeighingPlan");

@@ -4,7 +4,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;

@@ -42,24 +42,23 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
     }
 
     /**
-     * What a plan leads to, weighed on the balance of its bench in the order of the formula.
+     * What a plan leads to, each line weighed on its balance in the order of the formula.
      *
-     * @param plan the plan; the errors are those of its balance, {@link Balance#errors()}
-     * @param method how the additions are weighed
+     * @param plan the plan; the errors are those of the balance of each line, {@link Balance#errors()}
+     * @param method how the additions on the balance of the bench are weighed; lines at another place are weighed as there
      * @return the product
      * @throws IllegalArgumentException if every reading of the plan is 0
      */
     public static ExpectedProduct of(WeighingPlan plan, WeighingMethod method) {
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(method, "method");
-        Balance balance = plan.bench().balance();
         List<Addition> additions = plan.lines().stream()
                 .map(line -> Addition.of(
                                 line.line(),
                                 line.target().mass().withWorking(line.target().origin()),
                                 line.reading(),
-                                balance)
-                        .by(method))
+                                line.balance())
+                        .by(line.method(method)))
                 .toList();
         return new ExpectedProduct(plan, MadeMasses.of(additions));
     }

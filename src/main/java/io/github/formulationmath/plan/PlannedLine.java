@@ -12,6 +12,9 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -32,7 +35,7 @@ import org.jspecify.annotations.Nullable;
 public final class PlannedLine implements Line, Explained, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final Symbol READING = Symbol.of("r", "reading", Kind.MASS);
     private static final Symbol ERROR = Symbol.of("e", "rounding-error", Kind.MASS);
@@ -42,13 +45,17 @@ public final class PlannedLine implements Line, Explained, Serializable {
     private final WeighingPlan plan;
     private final BatchLine target;
     private final Ratio divisions;
-    private final Ratio divisionsSoFar;
+    /** The first line that is weighed on the same tare, should the balance not be tared again. */
+    private final int since;
 
-    PlannedLine(WeighingPlan plan, BatchLine target, Ratio divisions, Ratio divisionsBefore) {
+    private final Ratio divisionsSince;
+
+    PlannedLine(WeighingPlan plan, BatchLine target, Ratio divisions, int since, Ratio divisionsBefore) {
         this.plan = plan;
         this.target = target;
         this.divisions = divisions;
-        this.divisionsSoFar = divisionsBefore.plus(divisions);
+        this.since = since;
+        this.divisionsSince = divisionsBefore.plus(divisions);
     }
 
     @Override
@@ -63,6 +70,44 @@ public final class PlannedLine implements Line, Explained, Serializable {
      */
     public BatchLine target() {
         return target;
+    }
+
+    /**
+     * Where the line is weighed: on the balance under the vessel of the batch, or in a boat on another.
+     *
+     * @return the place that the plan gives it; that of the bench, if the plan says nothing else
+     */
+    public WeighingStation station() {
+        return plan.station(index());
+    }
+
+    /**
+     * The balance on which the line is weighed.
+     *
+     * @return that of its {@link #station()}
+     */
+    public Balance balance() {
+        return plan.balance(index());
+    }
+
+    /**
+     * Whether the line is weighed into the vessel of the batch on the balance of the bench.
+     *
+     * @return true if so; false for a line from a boat or on another balance
+     */
+    public boolean isOnBench() {
+        return plan.isOnBench(index());
+    }
+
+    /**
+     * How the line is weighed, when those on the balance of the bench are weighed by a method.
+     *
+     * @param onBench the method for what is weighed on the balance of the bench
+     * @return that method, or that of the line's own place
+     */
+    public WeighingMethod method(WeighingMethod onBench) {
+        Objects.requireNonNull(onBench, "onBench");
+        return isOnBench() ? onBench : station().method();
     }
 
     /**
@@ -92,11 +137,11 @@ public final class PlannedLine implements Line, Explained, Serializable {
 
     private <V> V reading(Reckoning<V> r) {
         V shown = plan.rule().one(r, index());
-        return r.named(READING, this, r.product(shown, plan.rule().readability(r)));
+        return r.named(READING, this, r.product(shown, plan.rule().readability(r, index())));
     }
 
     private Amount<Mass> times(Ratio many) {
-        return plan.bench().balance().readability().times(many);
+        return balance().readability().times(many);
     }
 
     /**
@@ -105,7 +150,7 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return reading minus exact mass in the unit of the balance, exact; negative if the line comes out short
      */
     public Amount<Mass> roundingError() {
-        return BalanceUnit.amount(plan.bench().balance(), error(Reckoning.plain()))
+        return BalanceUnit.amount(balance(), error(Reckoning.plain()))
                 .withWorking(
                         line -> Phrase.of("question.rounding-error", line.name()), this, PlannedLine::roundingError);
     }
@@ -136,19 +181,20 @@ public final class PlannedLine implements Line, Explained, Serializable {
     }
 
     /**
-     * What the display must read after this line if it is tared only once, before the first line.
+     * What the display must read after this line if it is tared only once, before the first line. Where lines come from
+     * boats or other balances in between, it is tared again after each of them.
      *
-     * @return the sum of the readings up to this line, in the unit of the balance
+     * @return the sum of the readings on one tare up to this line, in the unit of the balance
      */
     public Amount<Mass> cumulativeReading() {
-        return times(divisionsSoFar)
+        return times(divisionsSince)
                 .withWorking(
                         line -> Phrase.of("question.cumulative-reading", line.name()), this, PlannedLine::cumulative);
     }
 
     private <V> V cumulative(Reckoning<V> r) {
         List<V> readings = new ArrayList<>();
-        for (PlannedLine line : plan.lines().subList(0, index() + 1)) {
+        for (PlannedLine line : plan.lines().subList(since, index() + 1)) {
             readings.add(r.known(line.reading()));
         }
         return r.named(CUMULATIVE, this, r.sum(readings));
@@ -160,7 +206,7 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return true if the exact mass is below the minimum load
      */
     public boolean isBelowMinimumLoad() {
-        return target.mass().compareTo(plan.bench().balance().minimumLoad()) < 0;
+        return target.mass().compareTo(balance().minimumLoad()) < 0;
     }
 
     /**
@@ -182,11 +228,15 @@ public final class PlannedLine implements Line, Explained, Serializable {
     }
 
     private Ratio nearest() {
-        return plan.bench().balance().divisions(target.mass()).rounded(Rounding.toDecimalPlaces(0));
+        return balance().divisions(target.mass()).rounded(Rounding.toDecimalPlaces(0));
     }
 
-    Ratio divisionsSoFar() {
-        return divisionsSoFar;
+    int since() {
+        return since;
+    }
+
+    Ratio divisionsSince() {
+        return divisionsSince;
     }
 
     /** Equal if plan and line are. */
@@ -202,6 +252,6 @@ public final class PlannedLine implements Line, Explained, Serializable {
 
     @Override
     public String toString() {
-        return name() + ": " + reading();
+        return name() + ": " + reading() + (isOnBench() ? "" : " (" + station() + ")");
     }
 }

@@ -188,6 +188,9 @@ public final class Tolerances implements Serializable {
      * @throws IllegalArgumentException if a name is none of theirs
      */
     public Tolerances checkedFor(List<Formula> formulas) {
+        if (Objects.requireNonNull(formulas, "formulas").stream().allMatch(Objects::nonNull) && namesNothing()) {
+            return this;
+        }
         String all = formulas.stream()
                 .map(formula -> "\"" + formula.name() + "\"")
                 .distinct()
@@ -221,9 +224,11 @@ public final class Tolerances implements Serializable {
      * @return the tolerance as a fraction of the line
      */
     public Ratio fraction(FormulaLine line) {
-        return byIngredient.isEmpty() && byPhase.isEmpty()
-                ? general.fraction()
-                : forLine(line).fraction();
+        return namesNothing() ? general.fraction() : forLine(line).fraction();
+    }
+
+    private boolean namesNothing() {
+        return byIngredient.isEmpty() && byPhase.isEmpty();
     }
 
     /**

@@ -4,6 +4,7 @@ import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
@@ -11,11 +12,15 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -29,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final Symbol TOTAL = Symbol.of("R", "readings-total", Kind.MASS);
     private static final Symbol DIFFERENCE = Symbol.of("D", "total-difference", Kind.MASS);
@@ -39,18 +44,18 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
     private final Divisions rule;
     private final List<PlannedLine> lines;
 
-    private WeighingPlan(Batch batch, Bench bench) {
+    private WeighingPlan(Batch batch, Bench bench, List<WeighingStation> stations) {
         this.batch = batch;
         this.bench = bench;
-        this.rule = new Divisions(batch, bench);
+        this.rule = new Divisions(batch, bench, stations);
         List<Ratio> divisions = rule.all(Reckoning.plain());
         List<PlannedLine> all = new ArrayList<>(divisions.size());
-        Ratio soFar = Ratio.ZERO;
         List<BatchLine> targets = batch.lines();
         for (int i = 0; i < divisions.size(); i++) {
-            PlannedLine line = new PlannedLine(this, targets.get(i), divisions.get(i), soFar);
-            soFar = line.divisionsSoFar();
-            all.add(line);
+            boolean goesOn = i > 0 && isOnBench(i) && isOnBench(i - 1);
+            int since = goesOn ? all.get(i - 1).since() : i;
+            Ratio before = goesOn ? all.get(i - 1).divisionsSince() : Ratio.ZERO;
+            all.add(new PlannedLine(this, targets.get(i), divisions.get(i), since, before));
         }
         this.lines = List.copyOf(all);
     }
@@ -67,11 +72,56 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
      * @throws IllegalArgumentException if the q.s. line is to take the rest and there is none, or nothing is left for it
      */
     public static WeighingPlan of(Batch batch, Bench bench) {
+        return of(batch, bench, List.of());
+    }
+
+    /**
+     * Plans the weighing of a batch on several balances: each line at its place, under the vessel of the bench or in a boat.
+     * A total that is closed is closed from the coarsest step to the finest (see {@link Closure#CLOSED}); no line moves by a
+     * whole division of its own display for it, and what is left is the {@link #difference()}.
+     *
+     * @param batch the batch
+     * @param bench the vessel in which it is made, the balance that this stands on, and how the total is closed
+     * @param stations one place for each line, in the order of the formula; none, if all are on the balance of the bench
+     * @return the plan
+     * @throws OverloadException if a balance would carry more than it can
+     * @throws OverfillException if the batch does not fit its vessel, or a line its boat, by the densities that are known
+     * @throws IllegalArgumentException if there is not one place for each line, a place is another vessel than that of the
+     *     bench, two balances that differ have the same name, or as for one balance
+     */
+    public static WeighingPlan of(Batch batch, Bench bench, List<WeighingStation> stations) {
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(bench, "bench");
-        WeighingPlan plan = new WeighingPlan(batch, bench);
-        new BenchLimits(batch, plan.total().canonical(), bench).require();
+        List<WeighingStation> copy = List.copyOf(Objects.requireNonNull(stations, "stations"));
+        boolean allOnBench =
+                copy.size() == batch.lines().size() && copy.stream().allMatch(bench.station()::equals);
+        List<WeighingStation> places = allOnBench ? List.of() : copy;
+        if (!places.isEmpty()) {
+            requirePlaces(batch, bench, places);
+        }
+        WeighingPlan plan = new WeighingPlan(batch, bench, places);
+        new BenchLimits(plan).require();
         return plan;
+    }
+
+    private static void requirePlaces(Batch batch, Bench bench, List<WeighingStation> places) {
+        if (places.size() != batch.lines().size()) {
+            throw new IllegalArgumentException("stations has " + places.size() + " places, and \""
+                    + Excerpt.of(batch.formula().name()) + "\" "
+                    + batch.lines().size() + " lines: give one for each, in the order of the formula");
+        }
+        List<Balance> balances = new ArrayList<>();
+        balances.add(bench.balance());
+        for (WeighingStation place : places) {
+            balances.add(place.balance());
+            if (!place.isBoat() && !place.vessel().equals(bench.vessel())) {
+                throw new IllegalArgumentException(
+                        "stations has " + Excerpt.of(place) + ", another vessel than that of the"
+                                + " bench, " + Excerpt.of(bench.vessel())
+                                + ": a batch is made in one vessel; pour from a boat, or give the bench that vessel");
+            }
+        }
+        MadeMasses.requireNames(balances);
     }
 
     /**
@@ -120,9 +170,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
      * @return the total in the unit of the balance
      */
     public Amount<Mass> total() {
-        return bench.balance()
-                .readability()
-                .times(lines.get(lines.size() - 1).divisionsSoFar())
+        return BalanceUnit.amount(finest(), grams(lines.size()))
                 .withWorking(plan -> Phrase.of("question.readings-total"), this, WeighingPlan::total);
     }
 
@@ -164,26 +212,75 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
      * @return an unmodifiable list, empty if everything given was considered
      */
     public List<Phrase> notConsidered() {
-        return bench.notConsidered();
+        List<Phrase> all = new ArrayList<>(bench.notConsidered());
+        all.addAll(new BenchLimits(this).notConsidered());
+        return List.copyOf(all);
+    }
+
+    /**
+     * The balance of the finest display that is used: it has the digits that a total needs.
+     *
+     * @return that of the bench, if no line is weighed more finely
+     */
+    public Balance finest() {
+        return rule.stations().stream()
+                .map(WeighingStation::balance)
+                .min(Comparator.comparing(Balance::readability))
+                .orElse(bench.balance());
+    }
+
+    /**
+     * Where each line is weighed.
+     *
+     * @return an unmodifiable list in the order of the formula; empty if all are weighed on the balance of the bench
+     */
+    public List<WeighingStation> stations() {
+        return rule.stations();
+    }
+
+    /** What the first lines read together, in grams. */
+    Ratio grams(int count) {
+        Ratio sum = Ratio.ZERO;
+        for (PlannedLine line : lines.subList(0, count)) {
+            sum = sum.plus(
+                    line.divisions().times(balance(line.index()).readability().canonical()));
+        }
+        return sum;
+    }
+
+    WeighingStation station(int line) {
+        return rule.stations().isEmpty() ? bench.station() : rule.stations().get(line);
+    }
+
+    Balance balance(int line) {
+        return rule.balance(line);
+    }
+
+    boolean isOnBench(int line) {
+        return rule.stations().isEmpty() || rule.stations().get(line).equals(bench.station());
     }
 
     Divisions rule() {
         return rule;
     }
 
-    /** Equal if batch and bench are. */
+    /** Equal if batch, bench and the places of the lines are. */
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof WeighingPlan that && batch.equals(that.batch) && bench.equals(that.bench);
+        return other instanceof WeighingPlan that
+                && batch.equals(that.batch)
+                && bench.equals(that.bench)
+                && stations().equals(that.stations());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(batch, bench);
+        return Objects.hash(batch, bench, stations());
     }
 
     @Override
     public String toString() {
-        return batch + " on " + bench + ": " + lines + bench.unconsideredText();
+        return batch + " on " + bench + ": " + lines
+                + notConsidered().stream().map(phrase -> "; " + phrase).collect(Collectors.joining());
     }
 }

@@ -3,18 +3,17 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -117,19 +116,18 @@ record BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total, Bounds
     }
 
     @Override
-    public PotErrors plus(List<LineAddition> additions, Balance bench) {
+    public PotErrors plus(List<LineAddition> additions, WeighingPlan plan) {
         List<Bounds> all = new ArrayList<>(masses);
         List<Spread> wider = new ArrayList<>(spreads);
         Bounds whole = total;
         for (LineAddition addition : additions) {
             FormulaLine line = addition.line();
             int place = line.index();
-            Balance balance = addition.balance().orElse(bench);
-            Bounds more = SureMass.bounds(line, addition.grams(), balance, WeighingMethod.TARE_EACH);
+            Balance balance = addition.balanceIn(plan);
+            WeighingMethod method = addition.methodIn(plan);
+            Bounds more = SureMass.bounds(line, addition.grams(), balance, method);
             all.set(place, sum(all.get(place), more));
-            wider.set(
-                    place,
-                    wider.get(place).plus(SureMass.spread(line, addition.grams(), balance, WeighingMethod.TARE_EACH)));
+            wider.set(place, wider.get(place).plus(SureMass.spread(line, addition.grams(), balance, method)));
             whole = whole.upper().isPresent() ? sum(whole, more) : whole;
         }
         return of(all, wider, whole);
@@ -141,20 +139,18 @@ record BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total, Bounds
     }
 
     /**
-     * A line that stands by itself, as an addition on a display so fine that it adds nothing worth counting (a microgram):
-     * its linearity reaches to the further end of where its mass is sure to lie, and its repeatability makes up for what
-     * the weighings behind it had beyond that.
+     * A line that stands by itself: its error reaches to the further end of where its mass is sure to lie, and its
+     * repeatability makes up for what the weighings behind it had beyond that.
      */
     static Addition addition(MadeLine line, Spread spread, int calibrated) {
         Ratio reading = line.grams();
         Ratio error = halfWidth(reading, line.bounds());
-        Amount<Mass> step = Amount.mass("1 µg");
-        Balance balance = Balance.of(step, Amount.grams(reading.plus(error).plus(Ratio.ONE)))
-                .named("line " + line.subscript())
-                .withErrors(ErrorModel.readabilityOnly()
-                        .withLinearityOfNetReading(Amount.grams(error))
-                        .withRepeatability(Amount.grams(spread.beyond(error, calibrated))));
-        return Addition.of(line.line(), line.mass(), line.mass(), balance);
+        return Addition.within(
+                line.line(),
+                line.subscript(),
+                line.mass(),
+                Amount.grams(error),
+                Amount.grams(spread.beyond(error, calibrated)));
     }
 
     private static Ratio halfWidth(Ratio middle, Bounds bounds) {

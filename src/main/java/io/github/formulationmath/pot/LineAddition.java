@@ -3,8 +3,11 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,7 +22,7 @@ import javax.measure.quantity.Mass;
  *
  * @param line the line whose ingredient is added
  * @param mass how much of it, at least 0
- * @param balance the balance, if it is another than that of the bench
+ * @param balance the balance, if it is another than that on which its line was planned
  */
 public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance> balance) {
 
@@ -28,7 +31,7 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
      *
      * @param line the line whose ingredient is added
      * @param mass how much of it, at least 0
-     * @param balance the balance, if it is another than that of the bench
+     * @param balance the balance, if it is another than that on which its line was planned
      * @throws IllegalArgumentException if the mass is negative
      */
     public LineAddition {
@@ -41,7 +44,7 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
     }
 
     /**
-     * An addition on the balance of the bench.
+     * An addition on the balance on which its line was planned.
      *
      * @param line the line whose ingredient is added
      * @param mass how much of it, at least 0
@@ -53,7 +56,7 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
     }
 
     /**
-     * The same addition, weighed on another balance than that of the bench.
+     * The same addition, weighed on another balance than its line was planned on.
      *
      * @param other the balance
      * @return the addition on that balance
@@ -63,7 +66,7 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
     }
 
     /**
-     * An addition on the balance of a line in the pot, which is only said if it is another than that of the bench.
+     * An addition on the balance of a line in the pot, which is only said if it is another than the line was planned on.
      *
      * @param line the line in the pot
      * @param mass how much is added
@@ -71,7 +74,7 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
      */
     public static LineAddition of(MadeLine line, Amount<Mass> mass) {
         LineAddition addition = of(line.line(), mass);
-        return line.isOnBench() ? addition : addition.on(line.balance());
+        return line.isAsPlanned() ? addition : addition.on(line.balance());
     }
 
     /**
@@ -86,6 +89,19 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
                 .filter(line -> !grams.get(line.index()).isZero())
                 .map(line -> of(line, Amount.grams(grams.get(line.index()))))
                 .toList();
+    }
+
+    /** The balance it is weighed on: its own, or that of its line in a plan. */
+    Balance balanceIn(WeighingPlan plan) {
+        return balance.orElse(plan.line(line).balance());
+    }
+
+    /** How it is weighed: from a boat, if its line is on this balance, else into the tared vessel. */
+    WeighingMethod methodIn(WeighingPlan plan) {
+        PlannedLine planned = plan.line(line);
+        return balanceIn(plan).equals(planned.balance())
+                ? planned.method(WeighingMethod.TARE_EACH)
+                : WeighingMethod.TARE_EACH;
     }
 
     Ratio grams() {

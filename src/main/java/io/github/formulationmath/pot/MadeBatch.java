@@ -17,7 +17,6 @@ import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
-import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -77,8 +76,8 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
     }
 
     /**
-     * The pot after more was weighed in, each addition by itself: into the tared pot on the balance of the bench, or on the
-     * balance that it says.
+     * The pot after more was weighed in, each addition by itself: on the balance on which its line was
+     * planned, or on the one that it says.
      *
      * @param additions what was added, as the display read it
      * @return what is in the pot then
@@ -92,9 +91,9 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
         for (LineAddition addition : all) {
             MadeLine there = line(addition.line());
             FormulaLine line = there.line();
-            Balance balance = addition.balance().orElse(plan.bench().balance());
+            Balance balance = addition.balanceIn(plan);
             PotMass shown = new PotMass.Shown(symbol, line, addition.grams(), Source.user());
-            PotMass more = new PotMass.Estimated(shown, line, balance, WeighingMethod.TARE_EACH);
+            PotMass more = new PotMass.Estimated(shown, line, balance, addition.methodIn(plan));
             if (byLine.putIfAbsent(there.index(), new PotMass.Plus(there, more)) != null) {
                 throw new IllegalArgumentException(
                         "additions has " + Excerpt.of(line.name()) + " twice: add the two up");
@@ -102,9 +101,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
             balances.set(there.index(), balance);
         }
         return after(
-                line -> byLine.getOrDefault(line.index(), new PotMass.Same(line)),
-                balances,
-                errors.plus(all, plan.bench().balance()));
+                line -> byLine.getOrDefault(line.index(), new PotMass.Same(line)), balances, errors.plus(all, plan));
     }
 
     /** The pot after something happened to its lines, each known to within the same errors as before and some more. */

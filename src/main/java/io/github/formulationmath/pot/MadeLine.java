@@ -15,6 +15,7 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.Objects;
 import javax.measure.quantity.Mass;
 
@@ -94,7 +95,7 @@ public final class MadeLine implements Line, Explained {
 
     /**
      * The balance on which this line was last weighed, and on which more of it would be: that of its latest reading or
-     * addition, or that of the bench if it has none.
+     * addition, or that of the plan if it has none.
      *
      * @return the balance of the line
      */
@@ -103,12 +104,27 @@ public final class MadeLine implements Line, Explained {
     }
 
     /**
-     * Whether its balance is that of the bench, which needs no saying.
+     * Whether its balance is that of the bench, under the vessel of the batch.
      *
      * @return true if it is
      */
     public boolean isOnBench() {
         return balance.equals(made.plan().bench().balance());
+    }
+
+    /** Whether its balance is that of the plan, which needs no saying. */
+    boolean isAsPlanned() {
+        return balance.equals(made.plan().line(line).balance());
+    }
+
+    /**
+     * What its balance carries of it in one go: beside the boat in which the plan has it weighed, if that is its balance.
+     *
+     * @return the largest addition to it, in the unit of the balance
+     */
+    public Amount<Mass> carried() {
+        WeighingStation station = made.plan().line(line).station();
+        return station.isBoat() && station.balance().equals(balance) ? station.room() : balance.capacity();
     }
 
     /**

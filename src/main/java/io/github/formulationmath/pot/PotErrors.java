@@ -1,8 +1,8 @@
 package io.github.formulationmath.pot;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.weighing.Addition;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +20,8 @@ sealed interface PotErrors permits PouredErrors, BoxErrors {
     /** How uncertain the mass of a line is by itself. */
     Spread spread(int line);
 
-    /** The same after more was weighed in, each addition by itself on its balance or that of the bench, tared before it. */
-    PotErrors plus(List<LineAddition> additions, Balance bench);
+    /** The same after more was weighed in, each addition by itself on its balance or that of its line, tared before it. */
+    PotErrors plus(List<LineAddition> additions, WeighingPlan plan);
 
     /** How many lines there are. */
     int size();

@@ -3,6 +3,7 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Subject;
@@ -58,9 +59,11 @@ final class PouredErrors implements PotErrors {
         for (Reading reading : readings.taken()) {
             if (reading.kind() == Reading.Kind.SHOWN) {
                 Ratio shown = reading.shown().orElseThrow().canonical();
-                pours.add(
-                        new Pour(reading.line(), shown.minus(before), readings.balanceOf(reading), readings.method()));
-                before = readings.method() == WeighingMethod.CUMULATIVE ? shown : Ratio.ZERO;
+                WeighingMethod method = readings.methodOf(reading);
+                boolean goesOn = method == WeighingMethod.CUMULATIVE;
+                Ratio own = goesOn ? shown.minus(before) : shown;
+                pours.add(new Pour(reading.line(), own, readings.balanceOf(reading), method));
+                before = goesOn ? shown : Ratio.ZERO;
             }
         }
         return new PouredErrors(readings.plan().lines().size(), pours);
@@ -96,11 +99,10 @@ final class PouredErrors implements PotErrors {
     }
 
     @Override
-    public PotErrors plus(List<LineAddition> additions, Balance bench) {
+    public PotErrors plus(List<LineAddition> additions, WeighingPlan plan) {
         List<Pour> more = new ArrayList<>(pours);
         for (LineAddition addition : additions) {
-            Balance balance = addition.balance().orElse(bench);
-            more.add(new Pour(addition.line(), addition.grams(), balance, WeighingMethod.TARE_EACH));
+            more.add(new Pour(addition.line(), addition.grams(), addition.balanceIn(plan), addition.methodIn(plan)));
         }
         return new PouredErrors(size, more);
     }

@@ -9,6 +9,7 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.math.RoundingMode;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
@@ -27,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class Reading implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     /** What a line can come to at the bench. */
     public enum Kind {
@@ -44,14 +45,21 @@ public final class Reading implements Serializable {
     private final Amount<Mass> shown;
     private final @Nullable Balance balance;
     private final @Nullable Instant time;
+    private final ReadingNotes notes;
 
     private Reading(
-            FormulaLine line, Kind kind, Amount<Mass> shown, @Nullable Balance balance, @Nullable Instant time) {
+            FormulaLine line,
+            Kind kind,
+            Amount<Mass> shown,
+            @Nullable Balance balance,
+            @Nullable Instant time,
+            ReadingNotes notes) {
         this.line = Objects.requireNonNull(line, "line");
         this.kind = kind;
         this.shown = shown;
         this.balance = balance;
         this.time = time;
+        this.notes = notes;
     }
 
     /**
@@ -68,7 +76,7 @@ public final class Reading implements Serializable {
             throw new IllegalArgumentException("shown is " + Excerpt.of(shown) + " for " + Excerpt.of(line.name())
                     + ": a display below 0 means that something was taken out or the tare is gone; weigh again");
         }
-        return new Reading(line, Kind.SHOWN, shown, null, null);
+        return new Reading(line, Kind.SHOWN, shown, null, null, ReadingNotes.NONE);
     }
 
     /**
@@ -90,7 +98,7 @@ public final class Reading implements Serializable {
      * @return a reading of exactly 0 that hides no rounding
      */
     public static Reading leftOut(FormulaLine line) {
-        return new Reading(line, Kind.LEFT_OUT, Amount.grams(Ratio.ZERO), null, null);
+        return new Reading(line, Kind.LEFT_OUT, Amount.grams(Ratio.ZERO), null, null, ReadingNotes.NONE);
     }
 
     /**
@@ -100,17 +108,17 @@ public final class Reading implements Serializable {
      * @return the missing reading
      */
     public static Reading notWrittenDown(FormulaLine line) {
-        return new Reading(line, Kind.NOT_WRITTEN_DOWN, Amount.grams(Ratio.ZERO), null, null);
+        return new Reading(line, Kind.NOT_WRITTEN_DOWN, Amount.grams(Ratio.ZERO), null, null, ReadingNotes.NONE);
     }
 
     /**
-     * The same reading, taken on another balance than that of the bench.
+     * The same reading, taken on another balance than that on which the line was planned.
      *
      * @param other the balance
      * @return the reading on that balance
      */
     public Reading on(Balance other) {
-        return new Reading(line, kind, shown, Objects.requireNonNull(other, "other"), time);
+        return new Reading(line, kind, shown, Objects.requireNonNull(other, "other"), time, notes);
     }
 
     /**
@@ -120,7 +128,68 @@ public final class Reading implements Serializable {
      * @return the reading with its time
      */
     public Reading at(Instant when) {
-        return new Reading(line, kind, shown, balance, Objects.requireNonNull(when, "when"));
+        return new Reading(line, kind, shown, balance, Objects.requireNonNull(when, "when"), notes);
+    }
+
+    /**
+     * The same reading with who took it.
+     *
+     * @param who the person, as the house writes it
+     * @return the reading with the person
+     * @throws IllegalArgumentException if the text is blank or longer than 500 characters
+     */
+    public Reading by(String who) {
+        return new Reading(line, kind, shown, balance, time, notes.by(who));
+    }
+
+    /**
+     * The same reading with the lot of the material.
+     *
+     * @param lot the lot, as it stands on the material
+     * @return the reading with the lot
+     * @throws IllegalArgumentException if the text is blank or longer than 500 characters
+     */
+    public Reading fromLot(String lot) {
+        return new Reading(line, kind, shown, balance, time, notes.fromLot(lot));
+    }
+
+    /**
+     * The same reading with a field of one's own; one of the same name replaces the one before.
+     *
+     * @param name the name of the field, for example {@code "room"}
+     * @param text what is noted there, for example {@code "21 °C"}
+     * @return the reading with the field
+     * @throws IllegalArgumentException if a text is blank, the name longer than 500 or the text than 10000 characters
+     */
+    public Reading withNote(String name, String text) {
+        return new Reading(line, kind, shown, balance, time, notes.with(name, text));
+    }
+
+    /**
+     * Who took it.
+     *
+     * @return the person, if that was noted
+     */
+    public Optional<String> person() {
+        return Optional.ofNullable(notes.person());
+    }
+
+    /**
+     * The lot of the material.
+     *
+     * @return the lot, if it was noted
+     */
+    public Optional<String> lot() {
+        return Optional.ofNullable(notes.lot());
+    }
+
+    /**
+     * The fields of one's own.
+     *
+     * @return an unmodifiable map from name to text, in the order noted
+     */
+    public Map<String, String> notes() {
+        return notes.fields();
     }
 
     /**
@@ -151,7 +220,7 @@ public final class Reading implements Serializable {
     }
 
     /**
-     * The balance, if it was another than that of the bench.
+     * The balance, if it was another than that on which the line was planned.
      *
      * @return the balance
      */
@@ -199,12 +268,13 @@ public final class Reading implements Serializable {
                 && kind == that.kind
                 && shown.equals(that.shown)
                 && Objects.equals(balance, that.balance)
-                && Objects.equals(time, that.time);
+                && Objects.equals(time, that.time)
+                && notes.equals(that.notes);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(line, kind, shown, balance, time);
+        return Objects.hash(line, kind, shown, balance, time, notes);
     }
 
     @Override

@@ -2,6 +2,7 @@ package io.github.formulationmath.pot;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -33,16 +34,19 @@ import org.jspecify.annotations.Nullable;
 public final class Readings implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private final WeighingPlan plan;
     private final WeighingMethod method;
     private final List<Reading> taken;
+    /** Whether lines without a reading are still to come. */
+    private final boolean isOpen;
 
-    private Readings(WeighingPlan plan, WeighingMethod method, List<Reading> taken) {
+    private Readings(WeighingPlan plan, WeighingMethod method, List<Reading> taken, boolean isOpen) {
         this.plan = plan;
         this.method = method;
         this.taken = taken;
+        this.isOpen = isOpen;
     }
 
     /**
@@ -74,8 +78,108 @@ public final class Readings implements Serializable {
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(method, "method");
         List<Reading> taken = List.copyOf(Objects.requireNonNull(readings, "readings"));
-        new ReadingsCheck(plan, method, at).check(taken);
-        return new Readings(plan, method, taken);
+        new ReadingsCheck(plan, method, false, at).check(taken);
+        return new Readings(plan, method, taken, false);
+    }
+
+    /**
+     * Readings of a batch that is only begun: lines without a reading are not in the pot yet, they are still to come. What
+     * is known so far can be kept, looked at, mended, and taken up again by {@link #plus}.
+     *
+     * <p>Example: {@code Readings.begun(plan, WeighingMethod.TARE_EACH, List.of(Reading.of(line, "12.3 g")))}.
+     *
+     * @param plan what is to be weighed, and on which balances
+     * @param method how it is weighed on the balance of the bench
+     * @param readings the readings so far, in the order in which they were taken
+     * @return the readings
+     * @throws IllegalArgumentException as {@link #of(WeighingPlan, WeighingMethod, List)}, but lines may be missing
+     */
+    public static Readings begun(WeighingPlan plan, WeighingMethod method, List<Reading> readings) {
+        return begun(plan, method, readings, index -> {});
+    }
+
+    /**
+     * The same, telling which reading is being looked at.
+     *
+     * @param plan the plan
+     * @param method how it is weighed
+     * @param readings the readings so far
+     * @param at told the place of each reading before it is looked at
+     * @return the readings
+     * @throws IllegalArgumentException as without the last argument
+     */
+    public static Readings begun(WeighingPlan plan, WeighingMethod method, List<Reading> readings, IntConsumer at) {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(method, "method");
+        List<Reading> taken = List.copyOf(Objects.requireNonNull(readings, "readings"));
+        new ReadingsCheck(plan, method, true, at).check(taken);
+        return new Readings(plan, method, taken, true);
+    }
+
+    /**
+     * A batch that is begun, every line up to one as it was planned, tared before each, and that one otherwise: "I poured
+     * 3.2 g instead of 2.5 g".
+     *
+     * <p>Example: {@code Readings.upTo(plan, "Glycerin", "3.2 g")}.
+     *
+     * @param plan what is to be weighed
+     * @param ingredientName the line that was weighed last
+     * @param shown what its display read
+     * @return the readings so far; the lines behind it in the formula are still to come
+     * @throws IllegalArgumentException if no line has the name or several have, or the text is no mass that its display can read
+     */
+    public static Readings upTo(WeighingPlan plan, String ingredientName, String shown) {
+        PlannedLine last = plan.line(ingredientName);
+        List<Reading> readings = new ArrayList<>();
+        for (PlannedLine line : plan.lines().subList(0, last.index())) {
+            readings.add(Reading.of(line.line(), line.reading()));
+        }
+        readings.add(Reading.of(last.line(), shown));
+        return begun(plan, WeighingMethod.TARE_EACH, readings);
+    }
+
+    /**
+     * The same batch with one reading more.
+     *
+     * @param next what was read next
+     * @return the readings, open or not as before
+     * @throws IllegalArgumentException as {@link #begun(WeighingPlan, WeighingMethod, List)}
+     */
+    public Readings plus(Reading next) {
+        List<Reading> all = new ArrayList<>(taken);
+        all.add(Objects.requireNonNull(next, "next"));
+        return isOpen ? begun(plan, method, all) : of(plan, method, all);
+    }
+
+    /**
+     * The batch with nothing more to come: lines without a reading count as not written down.
+     *
+     * @return the readings of the whole batch
+     * @throws IllegalArgumentException as {@link #of(WeighingPlan, WeighingMethod, List)}
+     */
+    public Readings finished() {
+        return of(plan, method, taken);
+    }
+
+    /**
+     * Whether lines may still come.
+     *
+     * @return true if the batch is only begun
+     */
+    public boolean isOpen() {
+        return isOpen;
+    }
+
+    /**
+     * The lines that are still to come.
+     *
+     * @return an unmodifiable list in the order of the formula; empty once the batch is finished
+     */
+    public List<FormulaLine> toCome() {
+        Map<Integer, Reading> known = byLine();
+        return plan.formula().lines().stream()
+                .filter(line -> isOpen && !known.containsKey(line.index()))
+                .toList();
     }
 
     /**
@@ -111,23 +215,35 @@ public final class Readings implements Serializable {
      * @return an unmodifiable list in the order of the formula
      */
     public List<FormulaLine> missing() {
+        Set<Integer> toCome = toCome().stream().map(FormulaLine::position).collect(Collectors.toSet());
         Set<Integer> known = taken.stream()
                 .filter(reading -> reading.kind() != Reading.Kind.NOT_WRITTEN_DOWN)
                 .map(reading -> reading.line().position())
                 .collect(Collectors.toSet());
         return plan.formula().lines().stream()
-                .filter(line -> !known.contains(line.position()))
+                .filter(line -> !known.contains(line.position()) && !toCome.contains(line.position()))
                 .toList();
     }
 
     Balance balanceOf(Reading reading) {
-        return reading.balance().orElse(plan.bench().balance());
+        return reading.balance().orElse(plan.line(reading.line()).balance());
     }
 
-    /** The balance of each line, in the order of the formula: that of its reading, else that of the bench. */
+    /** How a line was weighed: as all on the bench are, or as at the place that the plan gives it. */
+    WeighingMethod methodOf(Reading reading) {
+        return methodOf(plan, method, reading);
+    }
+
+    static WeighingMethod methodOf(WeighingPlan plan, WeighingMethod onBench, Reading reading) {
+        boolean onBenchAfterAll =
+                reading.balance().filter(plan.bench().balance()::equals).isPresent();
+        return onBenchAfterAll ? onBench : plan.line(reading.line()).method(onBench);
+    }
+
+    /** The balance of each line, in the order of the formula: that of its reading, else that of the plan. */
     List<Balance> balances() {
         Balance[] balances = new Balance[plan.lines().size()];
-        Arrays.fill(balances, plan.bench().balance());
+        Arrays.setAll(balances, i -> plan.lines().get(i).balance());
         taken.forEach(reading -> balances[index(reading)] = balanceOf(reading));
         return List.of(balances);
     }
@@ -135,13 +251,15 @@ public final class Readings implements Serializable {
     /**
      * Where a line may lie of which nothing is known but the balance on which it was weighed, alone or on top of others.
      *
-     * @param other the balance, if it was another than that of the bench
+     * @param other the balance, if it was another than that of the plan
      */
     Bounds room(int line, Optional<Balance> other) {
-        Balance balance = other.orElse(plan.bench().balance());
-        boolean isInVessel = other.isEmpty() && !method.usesBoat();
+        PlannedLine planned = plan.lines().get(line);
+        Balance balance = other.orElse(planned.balance());
+        WeighingMethod how = planned.method(method);
+        boolean isInVessel = other.isEmpty() && !how.usesBoat();
         Amount<Mass> most = isInVessel ? balance.capacityUnder(plan.bench().vessel()) : balance.capacity();
-        WeighingMethod alone = method.usesBoat() ? method : WeighingMethod.TARE_EACH;
+        WeighingMethod alone = how.usesBoat() ? how : WeighingMethod.TARE_EACH;
         return SureMass.bounds(plan.formula().lines().get(line), most.canonical(), balance, alone);
     }
 
@@ -164,6 +282,7 @@ public final class Readings implements Serializable {
         taken.forEach(reading -> masses[index(reading)] = reading.kind() == Reading.Kind.LEFT_OUT
                 ? new PotMass.Nothing()
                 : estimated(reading, masses[index(reading)]));
+        toCome().forEach(line -> masses[line.index()] = new PotMass.Nothing());
         return List.of(masses);
     }
 
@@ -171,14 +290,25 @@ public final class Readings implements Serializable {
     private PotMass estimated(Reading reading, PotMass read) {
         return read instanceof PotMass.Planned
                 ? read
-                : new PotMass.Estimated(read, reading.line(), balanceOf(reading), method);
+                : new PotMass.Estimated(read, reading.line(), balanceOf(reading), methodOf(reading));
     }
 
-    /** A reading that follows on lines not written down is of all of them together. */
+    /**
+     * A reading that follows on lines not written down is of all of them together. After a line from elsewhere the balance
+     * is tared again.
+     */
     private void fillDifferences(PotMass[] masses) {
         PotMass.Shown before = null;
         List<FormulaLine> together = new ArrayList<>();
         for (Reading reading : taken) {
+            if (methodOf(reading) != WeighingMethod.CUMULATIVE) {
+                before = null;
+                together.clear();
+                if (reading.kind() == Reading.Kind.SHOWN) {
+                    masses[index(reading)] = PotMass.Shown.of(reading);
+                }
+                continue;
+            }
             if (reading.kind() != Reading.Kind.LEFT_OUT) {
                 together.add(reading.line());
             }
@@ -205,8 +335,10 @@ public final class Readings implements Serializable {
     public boolean equals(@Nullable Object other) {
         return other instanceof Readings that
                 && method == that.method
+                && isOpen == that.isOpen
                 && taken.equals(that.taken)
                 && plan.bench().equals(that.plan.bench())
+                && plan.stations().equals(that.plan.stations())
                 && plan.batch().size().equals(that.plan.batch().size())
                 && plan.formula().equals(that.plan.formula());
     }
@@ -218,6 +350,10 @@ public final class Readings implements Serializable {
 
     @Override
     public String toString() {
-        return method + " " + taken;
+        return method + " " + taken
+                + (toCome().isEmpty()
+                        ? ""
+                        : ", to come "
+                                + toCome().stream().map(FormulaLine::name).toList());
     }
 }

@@ -3,6 +3,7 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
@@ -18,9 +19,10 @@ import javax.measure.quantity.Mass;
 /**
  * What no display can have shown in that order is a mistake, and is said before anything is computed from it.
  *
+ * @param isOpen whether lines are still to come
  * @param at is told the index of the reading that is looked at, for those who say where in a document it stands
  */
-record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
+record ReadingsCheck(WeighingPlan plan, WeighingMethod method, boolean isOpen, IntConsumer at) {
 
     private static final int WHOLE_LIST = -1;
 
@@ -31,15 +33,13 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
         each(readings, reading -> reading.requireOnDisplayOf(balance(reading)));
         switch (method) {
             case CUMULATIVE -> {
-                requireEveryLine(seen);
+                if (!isOpen) {
+                    requireEveryLine(seen);
+                }
                 requireRising(readings);
             }
             case TARE_EACH -> requireCarriedTogether(readings);
-            case FROM_BOAT, BY_DIFFERENCE ->
-                each(
-                        readings,
-                        reading -> requireCarried(
-                                reading, shown(reading), balance(reading).capacity()));
+            case FROM_BOAT, BY_DIFFERENCE -> each(readings, this::requireCarriedApart);
         }
     }
 
@@ -99,7 +99,13 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
         Amount<Mass> before = null;
         for (int i = 0; i < readings.size(); i++) {
             Reading reading = told(readings, i);
-            if (reading.balance().isPresent()) {
+            if (Readings.methodOf(plan, method, reading) != WeighingMethod.CUMULATIVE) {
+                requireCarriedApart(reading);
+                before = null;
+                continue;
+            }
+            if (reading.balance().isPresent()
+                    && !balance(reading).equals(plan.bench().balance())) {
                 throw new IllegalArgumentException(
                         Excerpt.of(reading) + " was read on another balance: cumulative readings are taken on one");
             }
@@ -125,13 +131,21 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
         Amount<Mass> soFar = most.minus(most);
         for (int i = 0; i < readings.size(); i++) {
             Reading reading = told(readings, i);
-            if (reading.balance().isPresent()) {
-                requireCarried(reading, shown(reading), balance(reading).capacity());
+            if (reading.balance().isPresent() || !plan.line(reading.line()).isOnBench()) {
+                requireCarriedApart(reading);
             } else {
                 soFar = soFar.plus(shown(reading));
                 requireCarried(reading, soFar, most);
             }
         }
+    }
+
+    /** Weighed elsewhere, a line is alone on its balance, in its boat if that is known. */
+    private void requireCarriedApart(Reading reading) {
+        PlannedLine line = plan.line(reading.line());
+        boolean asPlanned = reading.balance().isEmpty() && !line.isOnBench();
+        Amount<Mass> most = asPlanned ? line.station().room() : balance(reading).capacity();
+        requireCarried(reading, shown(reading), most);
     }
 
     private static void requireCarried(Reading reading, Amount<Mass> load, Amount<Mass> most) {
@@ -145,7 +159,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, IntConsumer at) {
     }
 
     private Balance balance(Reading reading) {
-        return reading.balance().orElse(plan.bench().balance());
+        return reading.balance().orElse(plan.line(reading.line()).balance());
     }
 
     private static Amount<Mass> shown(Reading reading) {

@@ -18,6 +18,12 @@ record ForeignUnit(Unit<?> unit, Measured kind, Ratio factor, Ratio offset, Stri
                 UnitScale.name(unit).orElseGet(() -> "(× " + factor + " " + kind.countingSymbol() + ")"));
     }
 
+    /** A unit that measures like a counting unit would have been taken for it. */
+    @Override
+    public boolean isCounting() {
+        return false;
+    }
+
     @Override
     public boolean isSameAs(UnitScale other) {
         return other instanceof ForeignUnit that

@@ -41,6 +41,7 @@ enum KnownUnit implements UnitScale {
     private final Measured kind;
     private final Ratio factor;
     private final Ratio offset;
+    private final boolean counting;
 
     KnownUnit(String symbol, Measured kind, String factor) {
         this(symbol, kind, factor, "0");
@@ -51,6 +52,7 @@ enum KnownUnit implements UnitScale {
         this.kind = kind;
         this.factor = Ratio.parse(factor);
         this.offset = Ratio.parse(offset);
+        this.counting = this.factor.equals(Ratio.ONE) && this.offset.isZero();
     }
 
     @Override
@@ -71,6 +73,11 @@ enum KnownUnit implements UnitScale {
     @Override
     public Ratio offset() {
         return offset;
+    }
+
+    @Override
+    public boolean isCounting() {
+        return counting;
     }
 
     @Override

@@ -5,9 +5,9 @@ import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Figure;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Origin.Figure;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
@@ -52,7 +52,7 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
      */
     public static Money of(Ratio number, String currency) {
         Objects.requireNonNull(number, "number");
-        if (currency.isEmpty()
+        if (Objects.requireNonNull(currency, "currency").isEmpty()
                 || currency.length() > LONGEST_CURRENCY
                 || !currency.codePoints().allMatch(Money::mayStandInCurrency)) {
             throw new IllegalArgumentException("currency is \"" + Excerpt.of(currency) + "\": it must be 1 to "
@@ -74,7 +74,7 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
      * @throws IllegalArgumentException if the currency is none, as {@link #of} tells
      */
     public static Money parse(String text) {
-        int space = text.lastIndexOf(' ');
+        int space = Objects.requireNonNull(text, "text").lastIndexOf(' ');
         if (space < 1 || space == text.length() - 1) {
             throw AmountText.refused(
                     text,
@@ -141,7 +141,7 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
      * @return the rounded sum
      */
     public Money rounded(Rounding rounding) {
-        Ratio rounded = rounding.apply(number);
+        Ratio rounded = Objects.requireNonNull(rounding, "rounding").apply(number);
         return rounded.equals(number) ? this : new Money(rounded, currency, null);
     }
 

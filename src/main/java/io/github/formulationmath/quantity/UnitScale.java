@@ -44,12 +44,15 @@ sealed interface UnitScale extends Serializable permits KnownUnit, ForeignUnit {
         return !offset().isZero();
     }
 
+    /** Whether it is the counting unit itself: most amounts are in grams, and every relation asks. */
+    boolean isCounting();
+
     default Ratio toCounted(Ratio value) {
-        return value.times(factor()).plus(offset());
+        return isCounting() ? value : value.times(factor()).plus(offset());
     }
 
     default Ratio fromCounted(Ratio counted) {
-        return counted.minus(offset()).dividedBy(factor());
+        return isCounting() ? counted : counted.minus(offset()).dividedBy(factor());
     }
 
     /** Whether two units measure the same kind of thing, so that amounts in them can meet. */

@@ -3,6 +3,7 @@ package io.github.formulationmath.reckoning;
 import io.github.formulationmath.document.Expression;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -100,6 +101,9 @@ final class Formulas {
     private static String name(Operation operation) {
         if (operation instanceof Operation.Statistic function) {
             return function.function().symbol();
+        }
+        if (operation instanceof Operation.Power) {
+            return "antilog";
         }
         return operation == Arithmetic.MINIMUM ? "min" : "max";
     }

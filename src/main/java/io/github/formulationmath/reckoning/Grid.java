@@ -1,6 +1,7 @@
 package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.IdentityHashMap;

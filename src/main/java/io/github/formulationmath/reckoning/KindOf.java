@@ -1,5 +1,6 @@
 package io.github.formulationmath.reckoning;
 
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +50,7 @@ final class KindOf {
 
     private static Nature nature(Term.Applied applied) {
         List<Term> inputs = applied.inputs();
-        if (applied.operation() instanceof Operation.Statistic) {
+        if (applied.operation() instanceof Operation.Statistic || applied.operation() instanceof Operation.Power) {
             return Nature.PLAIN;
         }
         if (applied.operation() == Arithmetic.PRODUCT) {

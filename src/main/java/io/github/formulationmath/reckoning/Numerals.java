@@ -14,7 +14,7 @@ final class Numerals {
     private final UnitChoice units;
     private final int significantDigits;
     private final @Nullable DecimalFormatSymbols symbols;
-    private final Filling filling;
+    private final Style.Filling filling;
     private final Grid grid = new Grid();
 
     /** A number ready to print; nothing stands below a decimal. */

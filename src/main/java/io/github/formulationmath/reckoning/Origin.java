@@ -55,7 +55,11 @@ public final class Origin {
      * @return the origin
      */
     public static Origin given(Symbol symbol, Subject subject, Ratio number, Source source) {
-        Given given = new Given(symbol, subject, number, source);
+        Given given = new Given(
+                Objects.requireNonNull(symbol, "symbol"),
+                Objects.requireNonNull(subject, "subject"),
+                number,
+                Objects.requireNonNull(source, "source"));
         return of(Given::question, number, given, Given::in);
     }
 
@@ -124,5 +128,24 @@ public final class Origin {
     @Override
     public String toString() {
         return question() + " " + number;
+    }
+
+    /**
+     * One number of its owner, as a relation in any {@link Reckoning}. A method reference fits: {@code BatchLine::massIn}.
+     *
+     * @param <T> whose number it is
+     */
+    @FunctionalInterface
+    public interface Figure<T> {
+
+        /**
+         * Derives the number from what the owner was given.
+         *
+         * @param owner whose number it is
+         * @param reckoning the arithmetic to use
+         * @param <V> what a value is
+         * @return the value
+         */
+        <V> V in(T owner, Reckoning<V> reckoning);
     }
 }

@@ -20,7 +20,7 @@ public record Phrase(String key, List<String> arguments) implements Serializable
      */
     public Phrase {
         Objects.requireNonNull(key, "key");
-        arguments = List.copyOf(arguments);
+        arguments = List.copyOf(Objects.requireNonNull(arguments, "arguments"));
     }
 
     /**
@@ -31,7 +31,7 @@ public record Phrase(String key, List<String> arguments) implements Serializable
      * @return the phrase
      */
     public static Phrase of(String key, String... arguments) {
-        return new Phrase(key, List.of(arguments));
+        return new Phrase(key, List.of(Objects.requireNonNull(arguments, "arguments")));
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import java.util.List;
 import java.util.function.Supplier;
 

@@ -2,6 +2,9 @@ package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Entry.Comparison;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
+import io.github.formulationmath.reckoning.Operation.StatisticalFunction;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -202,6 +205,16 @@ public interface Reckoning<V> {
      */
     default V root(V a) {
         return apply(Operation.Root.SQUARE_ROOT, List.of(a));
+    }
+
+    /**
+     * 10^a, correctly rounded to {@value Operation.Root#DIGITS} significant digits; exact where a is whole.
+     *
+     * @param a the exponent, at most a million in size
+     * @return the power
+     */
+    default V tenTo(V a) {
+        return apply(Operation.Power.TEN_TO, List.of(a));
     }
 
     /**

@@ -2,6 +2,8 @@ package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Entry.Comparison;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,7 +18,7 @@ final class Recorder implements Reckoning<Term> {
     private final List<Entry> entries = new ArrayList<>();
     private final Map<String, Step> byLabel = new HashMap<>();
     private final Map<Origin, Term> byOrigin = new HashMap<>();
-    private final Set<Note> notes = new HashSet<>();
+    private final Set<Entry.Note> notes = new HashSet<>();
 
     List<Entry> entries() {
         return entries;
@@ -110,13 +112,13 @@ final class Recorder implements Reckoning<Term> {
     @Override
     public boolean holds(Term a, Comparison comparison, Term b) {
         boolean holds = comparison.holds(a.value(), b.value());
-        entries.add(new Decision(a, comparison, b, holds));
+        entries.add(new Entry.Decision(a, comparison, b, holds));
         return holds;
     }
 
     @Override
     public void note(Supplier<Phrase> phrase) {
-        Note note = new Note(phrase.get());
+        Entry.Note note = new Entry.Note(phrase.get());
         if (notes.add(note)) {
             entries.add(note);
         }

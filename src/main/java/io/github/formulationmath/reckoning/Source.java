@@ -58,10 +58,28 @@ public final class Source implements Serializable {
      * @throws IllegalArgumentException if the title is blank
      */
     public static Source published(String title, String locator) {
-        if (title.isBlank()) {
+        if (Objects.requireNonNull(title, "title").isBlank()) {
             throw new IllegalArgumentException("title is blank: a publication needs a title");
         }
         return new Source(title, Objects.requireNonNull(locator, "locator"), "");
+    }
+
+    /**
+     * The publication with its edition or date.
+     *
+     * @return its title; empty if the value is the caller's own
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * The clause, table or page.
+     *
+     * @return the place in the publication; empty if none is named
+     */
+    public String locator() {
+        return locator;
     }
 
     /**

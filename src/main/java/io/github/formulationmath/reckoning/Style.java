@@ -149,7 +149,13 @@ public final class Style {
      * @return the style
      */
     public Style leavingBlank(Collection<Step> steps) {
-        return new Style(depth, units, significantDigits, locale, wording, new Filling(Set.copyOf(steps), false));
+        return new Style(
+                depth,
+                units,
+                significantDigits,
+                locale,
+                wording,
+                new Filling(Set.copyOf(Objects.requireNonNull(steps, "steps")), false));
     }
 
     /**
@@ -159,7 +165,13 @@ public final class Style {
      * @return the style
      */
     public Style emphasizing(Collection<Step> steps) {
-        return new Style(depth, units, significantDigits, locale, wording, new Filling(Set.copyOf(steps), true));
+        return new Style(
+                depth,
+                units,
+                significantDigits,
+                locale,
+                wording,
+                new Filling(Set.copyOf(Objects.requireNonNull(steps, "steps")), true));
     }
 
     /**
@@ -188,7 +200,7 @@ public final class Style {
      * @return the text, with the digits of the locale
      */
     public String text(Ratio value, Step like) {
-        return new Numerals(this).text(value, like);
+        return new Numerals(this).text(Objects.requireNonNull(value, "value"), Objects.requireNonNull(like, "like"));
     }
 
     /**
@@ -198,7 +210,7 @@ public final class Style {
      * @return the text, with the digits of the locale
      */
     public String text(Ratio value) {
-        return new Numerals(this).text(value);
+        return new Numerals(this).text(Objects.requireNonNull(value, "value"));
     }
 
     Depth depth() {
@@ -226,5 +238,23 @@ public final class Style {
     @Override
     public String toString() {
         return depth + ", " + significantDigits + " digits" + (locale == null ? "" : ", " + locale);
+    }
+
+    /** What a printed working does with some of its values: it leaves them blank or, in a key, makes them stand out. */
+    record Filling(Set<Step> steps, boolean filledIn) {
+
+        static final Filling NONE = new Filling(Set.of(), false);
+
+        boolean isBlank(Term term) {
+            return !filledIn && isAsked(term);
+        }
+
+        boolean isFilledIn(Term term) {
+            return filledIn && isAsked(term);
+        }
+
+        private boolean isAsked(Term term) {
+            return term instanceof Step step && steps.contains(step);
+        }
     }
 }

@@ -39,7 +39,7 @@ public final class Symbol implements Serializable {
      * @throws IllegalArgumentException if the letter is blank
      */
     public static Symbol of(String letter, String meaningKey, Kind kind) {
-        if (letter.isBlank()) {
+        if (Objects.requireNonNull(letter, "letter").isBlank()) {
             throw new IllegalArgumentException("letter is blank: a symbol needs a letter");
         }
         return new Symbol(

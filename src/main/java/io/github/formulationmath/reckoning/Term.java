@@ -2,6 +2,7 @@ package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.number.Ratio;
 import java.util.List;
+import java.util.Objects;
 
 /** A value in a working that knows how it was made: a literal, an operation on other terms, or a named step. */
 public sealed interface Term permits Term.Literal, Term.Applied, Step {
@@ -18,7 +19,17 @@ public sealed interface Term permits Term.Literal, Term.Applied, Step {
      *
      * @param value the number
      */
-    record Literal(Ratio value) implements Term {}
+    record Literal(Ratio value) implements Term {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param value the number
+         */
+        public Literal {
+            Objects.requireNonNull(value, "value");
+        }
+    }
 
     /**
      * An operation on terms, and its result.
@@ -37,7 +48,9 @@ public sealed interface Term permits Term.Literal, Term.Applied, Step {
          * @param value the result
          */
         public Applied {
-            inputs = List.copyOf(inputs);
+            Objects.requireNonNull(operation, "operation");
+            inputs = List.copyOf(Objects.requireNonNull(inputs, "inputs"));
+            Objects.requireNonNull(value, "value");
         }
 
         static Applied of(Operation operation, List<Term> inputs) {

@@ -171,7 +171,7 @@ public final class Wording {
      * @return true if {@link #text} would find it
      */
     public boolean has(String key) {
-        return texts.containsKey(key);
+        return texts.containsKey(Objects.requireNonNull(key, "key"));
     }
 
     /**

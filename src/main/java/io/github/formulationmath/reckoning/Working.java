@@ -44,8 +44,8 @@ public final class Working {
      */
     public static Working of(Phrase question, Function<Reckoning<Term>, Term> relation) {
         Recorder recorder = new Recorder();
-        Term answer = relation.apply(recorder);
-        return new Working(question, recorder.entries(), answer);
+        Term answer = Objects.requireNonNull(relation, "relation").apply(recorder);
+        return new Working(Objects.requireNonNull(question, "question"), recorder.entries(), answer);
     }
 
     /**
@@ -58,6 +58,7 @@ public final class Working {
      * @throws IllegalStateException if the recorded answer is another number: the relation is not one code path
      */
     public static Working of(Phrase question, Ratio expected, Function<Reckoning<Term>, Term> relation) {
+        Objects.requireNonNull(expected, "expected");
         Working working = of(question, relation);
         if (!working.answer.value().equals(expected)) {
             throw new IllegalStateException(
@@ -115,13 +116,13 @@ public final class Working {
         for (Entry entry : entries) {
             if (entry instanceof Step step) {
                 step.definition().ifPresent(Working::check);
-            } else if (entry instanceof Decision decision) {
+            } else if (entry instanceof Entry.Decision decision) {
                 check(decision);
             }
         }
     }
 
-    private static void check(Decision d) {
+    private static void check(Entry.Decision d) {
         check(d.left());
         check(d.right());
         if (d.holds() != d.comparison().holds(d.left().value(), d.right().value())) {
@@ -172,7 +173,7 @@ public final class Working {
      * @param note the remark
      * @return the longer working
      */
-    public Working with(Note note) {
+    public Working with(Entry.Note note) {
         List<Entry> more = new ArrayList<>(entries);
         more.add(Objects.requireNonNull(note, "note"));
         return new Working(question, more, answer);
@@ -186,7 +187,7 @@ public final class Working {
      * @return the step in the canonical unit, above 0; 0 if the value is on no grid
      */
     public static Ratio gridOf(Term term) {
-        return new Grid().of(term);
+        return new Grid().of(Objects.requireNonNull(term, "term"));
     }
 
     /** The working as plain text, to the depth of its steps. */

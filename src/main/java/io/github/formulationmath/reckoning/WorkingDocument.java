@@ -1,7 +1,7 @@
 package io.github.formulationmath.reckoning;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.document.Expression;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayDeque;
@@ -82,17 +82,17 @@ final class WorkingDocument {
         if (entry instanceof Step step) {
             return step.definition().isPresent();
         }
-        return entry instanceof Note || depth == Depth.EVERYTHING;
+        return entry instanceof Entry.Note || depth == Depth.EVERYTHING;
     }
 
     private Document entry(Document document, Entry entry) {
         if (entry instanceof Step step) {
             return document.step(words.text(step.meaning()), lines(step), remark(step));
         }
-        if (entry instanceof Decision decision) {
+        if (entry instanceof Entry.Decision decision) {
             return document.step(words.say("working.comparison"), lines(decision), "");
         }
-        return document.note(words.say("working.note"), words.text(((Note) entry).phrase()));
+        return document.note(words.say("working.note"), words.text(((Entry.Note) entry).phrase()));
     }
 
     /** What a rounding changed: the step less its input. */
@@ -132,7 +132,7 @@ final class WorkingDocument {
         return lines;
     }
 
-    private List<Expression> lines(Decision decision) {
+    private List<Expression> lines(Entry.Decision decision) {
         String sign = decision.comparison().sign();
         Term left = decision.left();
         Term right = decision.right();
@@ -168,7 +168,7 @@ final class WorkingDocument {
                 .orElse(exact);
     }
 
-    /** A root and a statistical function are not exact, and their results do not claim to be. */
+    /** A root, a power of ten and a statistical function are not exact, and their results do not claim to be. */
     private static String sign(Term definition) {
         return anywhere(definition, WorkingDocument::isInexact) ? "≈" : "=";
     }
@@ -176,6 +176,7 @@ final class WorkingDocument {
     private static boolean isInexact(Term term) {
         return term instanceof Term.Applied applied
                 && (applied.operation() instanceof Operation.Root
+                        || applied.operation() instanceof Operation.Power
                         || applied.operation() instanceof Operation.Statistic);
     }
 

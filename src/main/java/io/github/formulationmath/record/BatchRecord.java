@@ -121,7 +121,7 @@ public final class BatchRecord implements Serializable {
         for (BenchEntry entry : List.copyOf(Objects.requireNonNull(more, "more"))) {
             at.accept(index++);
             before = requireNotBefore(before, entry.time().orElse(before), "an entry");
-            entry.requireShownOn(plan().bench());
+            entry.requireShownOn(plan());
             pot = entry.applyTo(pot);
         }
         List<BenchEntry> all = new ArrayList<>(entries);

@@ -2,7 +2,7 @@ package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Evaporation;
 import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.MadeBatch;
@@ -178,18 +178,31 @@ public final class BenchEntry implements Serializable {
     }
 
     /** What no display of the bench, or of the balance that is said, can have shown is a mistake. */
-    void requireShownOn(Bench bench) {
-        weighed().ifPresent(reading -> requireShown(reading, bench));
+    void requireShownOn(WeighingPlan plan) {
+        weighed().ifPresent(reading -> requireShown(reading, plan));
     }
 
-    private void requireShown(Reading reading, Bench bench) {
+    /** The pot is weighed where it stands, an addition where its line was planned. */
+    private Balance used(Reading reading, WeighingPlan plan) {
+        return reading.balance()
+                .orElseGet(() -> kind == Kind.WEIGHED_AGAIN
+                        ? plan.bench().balance()
+                        : plan.line(reading.line()).balance());
+    }
+
+    private void requireShown(Reading reading, WeighingPlan plan) {
         Amount<Mass> mass = reading.shown().orElseThrow();
-        Balance used = reading.balance().orElse(bench.balance());
         boolean pot = kind == Kind.WEIGHED_AGAIN;
+        if (!plan.formula().has(reading.line())) {
+            throw new IllegalArgumentException("an entry is made for " + Excerpt.of(reading.line())
+                    + ", which is no line of \"" + Excerpt.of(plan.formula().name())
+                    + "\": take the line from that formula");
+        }
+        Balance used = used(reading, plan);
         String what = pot ? "the pot" : Excerpt.of(reading.line().name());
         Reading.requireOnDisplay(what, mass, used);
         // An addition may come from a boat, the pot stands in its vessel.
-        Amount<Mass> most = pot ? used.capacityUnder(bench.vessel()) : used.capacity();
+        Amount<Mass> most = pot ? used.capacityUnder(plan.bench().vessel()) : used.capacity();
         if (mass.compareTo(most) > 0) {
             throw new IllegalArgumentException("shown is " + Excerpt.of(mass) + " for " + what
                     + ", more than the balance carries (" + Excerpt.of(most) + (pot ? " besides the vessel" : "")
@@ -204,7 +217,7 @@ public final class BenchEntry implements Serializable {
 
     private MadeBatch after(MadeBatch made, Reading reading) {
         Amount<Mass> mass = reading.shown().orElseThrow();
-        Balance used = reading.balance().orElse(made.plan().bench().balance());
+        Balance used = used(reading, made.plan());
         return kind == Kind.ADDITION
                 ? made.plus(List.of(LineAddition.of(reading.line(), mass).on(used)))
                 : new Evaporation(made, mass, reading.line(), used).notAddedBack();

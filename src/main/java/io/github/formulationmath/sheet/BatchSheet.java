@@ -1,8 +1,11 @@
 package io.github.formulationmath.sheet;
 
-import io.github.formulationmath.document.Column;
+import io.github.formulationmath.choice.DilutedBatch;
+import io.github.formulationmath.choice.StockMixture;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
@@ -11,8 +14,11 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingStation;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 
 /**
@@ -24,12 +30,16 @@ import javax.measure.quantity.Mass;
 public final class BatchSheet {
 
     private final WeighingPlan plan;
-    private final Balance balance;
+    private final List<StockMixture> stocks;
     private final Wording words;
 
-    private BatchSheet(WeighingPlan plan, Wording wording) {
+    BatchSheet(WeighingPlan plan, Wording wording) {
+        this(plan, List.of(), wording);
+    }
+
+    private BatchSheet(WeighingPlan plan, List<StockMixture> stocks, Wording wording) {
         this.plan = Objects.requireNonNull(plan, "plan");
-        this.balance = plan.bench().balance();
+        this.stocks = stocks;
         this.words = Objects.requireNonNull(wording, "wording");
     }
 
@@ -52,6 +62,37 @@ public final class BatchSheet {
      */
     public static Document of(WeighingPlan plan, Wording wording) {
         BatchSheet sheet = new BatchSheet(plan, wording);
+        return sheet.ending(sheet.plan());
+    }
+
+    /**
+     * The sheet of a plan with stocks that are made first, in English.
+     *
+     * @param diluted the batch with its stocks
+     * @param plan a plan of it as it is weighed
+     * @return the sheet, to be printed in any format; the steps of the stocks stand before the phases
+     * @throws IllegalArgumentException if the plan is of another formula
+     */
+    public static Document of(DilutedBatch diluted, WeighingPlan plan) {
+        return of(diluted, plan, Wording.english());
+    }
+
+    /**
+     * The sheet of a plan with stocks that are made first.
+     *
+     * @param diluted the batch with its stocks
+     * @param plan a plan of it as it is weighed
+     * @param wording the words
+     * @return the sheet, to be printed in any format; the steps of the stocks stand before the phases
+     * @throws IllegalArgumentException if the plan is of another formula
+     */
+    public static Document of(DilutedBatch diluted, WeighingPlan plan, Wording wording) {
+        if (!Objects.requireNonNull(diluted, "diluted").batch().formula().equals(plan.formula())) {
+            throw new IllegalArgumentException(
+                    "plan is of \"" + Excerpt.of(plan.formula().name())
+                            + "\", not of the diluted batch as it is weighed: plan diluted.batch()");
+        }
+        BatchSheet sheet = new BatchSheet(plan, diluted.stocks(), wording);
         return sheet.ending(sheet.plan());
     }
 
@@ -82,24 +123,45 @@ public final class BatchSheet {
         return sheet.ending(sheet.expected(sheet.plan(), expected, tolerances));
     }
 
-    private Document plan() {
+    /** What is made, and on what. */
+    Document head() {
         Document document = Document.titled(
                         words.say("sheet.batch-title", plan.batch().formula().name()), words.say("language"))
-                .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()))
-                .fact(
-                        words.say("sheet.balance"),
-                        words.say(
-                                "sheet.balance-facts",
-                                SheetNumbers.amount(balance.readability()),
-                                SheetNumbers.amount(balance.capacity())))
-                .fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
+                .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()));
+        for (WeighingStation station : stations()) {
+            document = document.fact(words.say("sheet.balance"), balance(station));
+        }
+        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
+    }
+
+    private Document plan() {
+        Document document = head();
+        for (StockMixture stock : stocks) {
+            for (WeighingPlan step : stock.steps()) {
+                BatchSheet own = new BatchSheet(step, words);
+                document = document.heading(
+                                words.say("sheet.stock", step.formula().name()))
+                        .table(
+                                own.columns(),
+                                step.formula().phases().stream()
+                                        .flatMap(phase -> own.rows(phase).stream())
+                                        .toList());
+            }
+        }
         for (Phase phase : plan.batch().formula().phases()) {
             document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
         }
-        return document.fact(words.say("sheet.total"), reading(plan.total()))
+        return total(document);
+    }
+
+    /** What the readings add up to. */
+    Document total(Document document) {
+        return document.fact(
+                        words.say("sheet.total"),
+                        SheetNumbers.total(plan.total(), plan.finest().readability()))
                 .fact(
                         words.say("sheet.difference"),
                         NumberText.signed(
@@ -107,16 +169,53 @@ public final class BatchSheet {
                                 plan.difference().symbol()));
     }
 
+    /** The places that are used, that of the bench first. */
+    private List<WeighingStation> stations() {
+        return Stream.concat(
+                        Stream.of(plan.bench().station()).filter(station -> isUsed(station)), plan.stations().stream())
+                .distinct()
+                .toList();
+    }
+
+    private boolean isUsed(WeighingStation station) {
+        return plan.stations().isEmpty() || plan.stations().contains(station);
+    }
+
+    private String balance(WeighingStation station) {
+        String facts = words.say(
+                "sheet.balance-facts",
+                SheetNumbers.amount(station.balance().readability()),
+                SheetNumbers.amount(station.balance().capacity()));
+        return plan.stations().isEmpty() ? facts : words.say("sheet.balance-at", place(station), facts);
+    }
+
+    /** A place in few words: the balance by its name or step, and the boat. */
+    private String place(WeighingStation station) {
+        String balance = SheetNumbers.balance(words, station.balance());
+        return switch (station.method()) {
+            case TARE_EACH, CUMULATIVE -> balance;
+            case FROM_BOAT ->
+                words.say("sheet.from-boat", balance, station.vessel().name());
+            case BY_DIFFERENCE ->
+                words.say("sheet.by-difference", balance, station.vessel().name());
+        };
+    }
+
     private List<Column> columns() {
-        return List.of(
+        List<Column> columns = new ArrayList<>(List.of(
                 Column.text(words.say("sheet.column.done")),
                 Column.number(words.say("sheet.column.number")),
-                Column.name(words.say("sheet.column.ingredient")),
+                Column.name(words.say("sheet.column.ingredient"))));
+        if (!plan.stations().isEmpty()) {
+            columns.add(Column.text(words.say("sheet.column.where")));
+        }
+        columns.addAll(List.of(
                 Column.number(words.say("sheet.column.reading")),
                 Column.number(words.say("sheet.column.cumulative")),
                 Column.number(words.say("sheet.column.share")),
                 Column.number(words.say("sheet.column.exact")),
-                Column.number(words.say("sheet.column.error")));
+                Column.number(words.say("sheet.column.error"))));
+        return columns;
     }
 
     private List<List<String>> rows(Phase phase) {
@@ -124,15 +223,17 @@ public final class BatchSheet {
     }
 
     private List<String> row(PlannedLine line) {
-        return List.of(
-                "[ ]",
-                line.subscript(),
-                line.name(),
-                reading(line.reading()),
-                reading(line.cumulativeReading()),
+        List<String> row = new ArrayList<>(List.of("[ ]", line.subscript(), line.name()));
+        if (!plan.stations().isEmpty()) {
+            row.add(place(line.station()));
+        }
+        row.addAll(List.of(
+                reading(line.reading(), line.balance()),
+                line.isOnBench() ? reading(line.cumulativeReading(), line.balance()) : "",
                 NumberText.percent(line.target().line().fraction()),
                 SheetNumbers.amount(line.target().mass().inUnitOf(line.reading())),
-                SheetNumbers.error(line.relativeRoundingError().canonical()));
+                SheetNumbers.error(line.relativeRoundingError().canonical())));
+        return row;
     }
 
     private Document expected(Document document, ExpectedProduct expected, Tolerances tolerances) {
@@ -155,8 +256,12 @@ public final class BatchSheet {
                 .paragraph(words.say("sheet.guaranteed", tolerances.toString()));
     }
 
-    /** What does not come out even, and the caution. */
     private Document ending(Document document) {
+        return notes(document).caution(words.say("sheet.caution"));
+    }
+
+    /** What does not come out even. */
+    Document notes(Document document) {
         Document all = document;
         for (var phrase : plan.notConsidered()) {
             all = all.paragraph(
@@ -164,18 +269,19 @@ public final class BatchSheet {
         }
         for (PlannedLine line : plan.lines()) {
             if (line.isDroppedByClosure()) {
-                all = all.paragraph(words.say("sheet.dropped-by-closure", line.name(), reading(line.nearestReading())));
+                all = all.paragraph(words.say(
+                        "sheet.dropped-by-closure", line.name(), reading(line.nearestReading(), line.balance())));
             } else if (line.divisions().isZero()) {
                 all = all.paragraph(words.say("sheet.below-display", line.name()));
             } else if (line.isBelowMinimumLoad()) {
-                String least = SheetNumbers.amount(balance.minimumLoad());
+                String least = SheetNumbers.amount(line.balance().minimumLoad());
                 all = all.paragraph(words.say("sheet.below-minimum", line.name(), least));
             }
         }
-        return all.caution(words.say("sheet.caution"));
+        return all;
     }
 
-    private String reading(Amount<Mass> reading) {
+    static String reading(Amount<Mass> reading, Balance balance) {
         return SheetNumbers.reading(reading, balance.readability());
     }
 }

@@ -1,7 +1,7 @@
 package io.github.formulationmath.sheet;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.NumberText;
@@ -137,16 +137,16 @@ public final class RecordSheet {
     }
 
     private String shown(Reading reading) {
-        return reading.shown().map(shown -> shown(shown, reading.balance())).orElse("");
+        Balance used =
+                reading.balance().orElse(record.plan().line(reading.line()).balance());
+        return reading.shown().map(shown -> shown(shown, used)).orElse("");
     }
 
     /** A reading with the digits of its display, and on which balance if it was not that of the bench. */
-    private String shown(Amount<Mass> mass, Optional<Balance> other) {
-        Balance bench = record.plan().bench().balance();
-        Balance used = other.orElse(bench);
+    private String shown(Amount<Mass> mass, Balance used) {
         Amount<Mass> step = used.readability();
         String text = SheetNumbers.reading(mass.inUnitOf(step), step);
-        if (used.equals(bench)) {
+        if (used.equals(record.plan().bench().balance())) {
             return text;
         }
         return used.name().isEmpty()
@@ -169,8 +169,16 @@ public final class RecordSheet {
                                 .toList());
     }
 
+    private Balance used(BenchEntry entry) {
+        return entry.balance()
+                .or(() -> entry.line()
+                        .filter(line -> entry.kind() == BenchEntry.Kind.ADDITION)
+                        .map(line -> record.plan().line(line).balance()))
+                .orElse(record.plan().bench().balance());
+    }
+
     private String words(BenchEntry entry) {
-        String mass = entry.mass().map(m -> shown(m, entry.balance())).orElse("");
+        String mass = entry.mass().map(m -> shown(m, used(entry))).orElse("");
         String name = entry.line().map(line -> line.name()).orElse("");
         return switch (entry.kind()) {
             case OBSERVATION -> entry.text();

@@ -5,6 +5,8 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.weighing.Balance;
 import java.math.RoundingMode;
 import javax.measure.quantity.Dimensionless;
 
@@ -23,6 +25,19 @@ final class SheetNumbers {
     static String reading(Amount<?> reading, Amount<?> step) {
         Rounding display = Rounding.toMultipleOf(step.exactValue()).with(RoundingMode.UNNECESSARY);
         return display.format(reading.exactValue()) + " " + reading.symbol();
+    }
+
+    /** A sum of readings, with the digits of the finest display where it has no others: steps of 0.2 g and 0.5 g add up to 0.7 g. */
+    static String total(Amount<?> total, Amount<?> finest) {
+        boolean shown = total.exactValue().dividedBy(finest.exactValue()).isInteger();
+        return shown ? reading(total, finest) : amount(total);
+    }
+
+    /** A balance by its name, or else by its step. */
+    static String balance(Wording words, Balance balance) {
+        return balance.name().isEmpty()
+                ? words.say("sheet.unnamed-balance", amount(balance.readability()))
+                : balance.name();
     }
 
     /** An error in percent, to the two digits that say anything. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.simulation;
 
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -63,14 +63,14 @@ final class SortedTrials {
     }
 
     /** As many values on one side as on the other (7.7.2). */
-    MonteCarloResult.CoverageInterval symmetric(double probability) {
+    MonteCarlo.Result.CoverageInterval symmetric(double probability) {
         int inside = inside(probability);
         int below = (values.length - inside + 1) / 2;
         return interval(Math.max(below, 1), inside);
     }
 
     /** The first of the shortest (7.7.3). */
-    MonteCarloResult.CoverageInterval shortest(double probability) {
+    MonteCarlo.Result.CoverageInterval shortest(double probability) {
         int inside = inside(probability);
         int best = 1;
         double length = Double.POSITIVE_INFINITY;
@@ -85,8 +85,8 @@ final class SortedTrials {
     }
 
     /** From the r-th to the (r + q)-th value, counted from 1 as the standard does. */
-    private MonteCarloResult.CoverageInterval interval(int r, int inside) {
-        return new MonteCarloResult.CoverageInterval(values[r - 1], values[r + inside - 1]);
+    private MonteCarlo.Result.CoverageInterval interval(int r, int inside) {
+        return new MonteCarlo.Result.CoverageInterval(values[r - 1], values[r + inside - 1]);
     }
 
     private int inside(double probability) {

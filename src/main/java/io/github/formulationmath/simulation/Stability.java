@@ -36,7 +36,7 @@ final class Stability {
     }
 
     void add(SortedTrials block) {
-        MonteCarloResult.CoverageInterval interval = block.symmetric(probability);
+        MonteCarlo.Result.CoverageInterval interval = block.symmetric(probability);
         blocks.add(block);
         figures.add(new double[] {block.mean(), block.standardDeviation(), interval.low(), interval.high()});
         double size = block.size();
@@ -94,8 +94,8 @@ final class Stability {
         return Math.sqrt(deviations / h / (h - 1));
     }
 
-    MonteCarloResult result() {
+    MonteCarlo.Result result() {
         SortedTrials all = SortedTrials.of(blocks, mean, squares);
-        return new MonteCarloResult(all, probability, tolerance(), isReached());
+        return new MonteCarlo.Result(all, probability, tolerance(), isReached());
     }
 }

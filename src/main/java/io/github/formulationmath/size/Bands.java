@@ -1,8 +1,8 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Ratio;
+import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -32,35 +32,63 @@ final class Bands implements SizeSearch {
         this.bands = List.copyOf(bands);
     }
 
-    /** Bands of lines with weights above 0 (divisions per unit of size) and tolerances at least 0 and below 1. */
-    static Bands of(List<Ratio> weights, List<Ratio> tolerances) {
-        List<Band> bands = new ArrayList<>(weights.size());
+    /** Bands of lines for sizes in divisions of the display. */
+    static Bands of(List<Ratio> shares, List<Ratio> tolerances) {
+        return of(shares, tolerances, Ratio.ONE);
+    }
+
+    /** Bands of lines with shares above 0 and tolerances at least 0 and below 1, for sizes in grams and a step in grams. */
+    static Bands of(List<Ratio> shares, List<Ratio> tolerances, Ratio step) {
+        List<Band> bands = new ArrayList<>(shares.size());
         List<Ratio> exact = new ArrayList<>();
         OptionalInt exactLine = OptionalInt.empty();
-        for (int i = 0; i < weights.size(); i++) {
-            if (tolerances.get(i).isZero()) {
+        Factors factors = Factors.of(Ratio.ZERO, step);
+        for (int i = 0; i < shares.size(); i++) {
+            factors = factors.of(tolerances.get(i));
+            if (factors.tolerance().isZero()) {
                 exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(i);
-                exact.add(weights.get(i));
+                exact.add(shares.get(i).dividedBy(step));
             } else {
-                bands.add(Band.of(i, weights.get(i), tolerances.get(i)));
+                bands.add(Band.of(i, shares.get(i), factors));
             }
         }
-        exactLine.ifPresent(
-                line -> bands.add(Band.of(line, CommonPeriod.of(exact).reciprocal(), Ratio.ZERO)));
+        exactLine.ifPresent(line ->
+                bands.add(Band.of(line, CommonPeriod.of(exact).reciprocal(), Factors.of(Ratio.ZERO, Ratio.ONE))));
         // The line with the widest gaps first: it makes the largest jumps.
-        bands.sort(Comparator.comparing(Band::up));
+        bands.sort((one, other) -> one.up().compareSlope(other.up()));
         return new Bands(bands);
+    }
+
+    /** The band of one line by itself, for sizes in grams and a step in grams. */
+    static Bands ofLine(int line, Ratio share, Ratio tolerance, Ratio step) {
+        return new Bands(List.of(Band.of(line, share, Factors.of(tolerance, step))));
+    }
+
+    /** What the share of a line is multiplied with at the two ends of its band; most lines have the tolerance of the one before. */
+    private record Factors(Ratio tolerance, Ratio step, Ratio under, Ratio over) {
+
+        static Factors of(Ratio tolerance, Ratio step) {
+            return new Factors(
+                    tolerance,
+                    step,
+                    Ratio.ONE.minus(tolerance).dividedBy(step),
+                    Ratio.ONE.plus(tolerance).dividedBy(step));
+        }
+
+        Factors of(Ratio other) {
+            return tolerance.equals(other) ? this : of(other, step);
+        }
     }
 
     @Override
     public boolean passes(Ratio size) {
-        return bands.stream().allMatch(band -> band.reached(size).compareTo(size) <= 0);
+        return bands.stream().allMatch(band -> band.passes(size));
     }
 
     @Override
     public Landing smallest(SearchMeter meter) {
         Band first = bands.get(0);
-        Landing found = atLeast(first.up().reciprocal(), meter);
+        Landing found = atLeast(first.up().slope().reciprocal(), meter);
         return found.line().isEmpty() ? Landing.by(first.line(), found.at()) : found;
     }
 
@@ -70,9 +98,8 @@ final class Bands implements SizeSearch {
         OptionalInt line = OptionalInt.empty();
         for (int place = 0; place < bands.size(); place++) {
             Band band = bands.get(place);
-            Ratio reached = band.reached(at);
-            if (reached.compareTo(at) > 0) {
-                at = reached;
+            if (!band.passes(at)) {
+                at = band.reached(at);
                 line = OptionalInt.of(band.line());
                 place = -1;
             }
@@ -88,9 +115,8 @@ final class Bands implements SizeSearch {
         for (int place = 0; place < bands.size() && at.signum() > 0; place++) {
             Band band = bands.get(place);
             meter.count(at);
-            Ratio left = band.left(at);
-            if (left.compareTo(at) < 0) {
-                at = left;
+            if (!band.passes(at)) {
+                at = band.left(at);
                 line = OptionalInt.of(band.line());
                 place = -1;
             }
@@ -108,7 +134,7 @@ final class Bands implements SizeSearch {
     public Optional<Ratio> period() {
         return bands.stream()
                 .filter(band -> band.tolerance().isZero())
-                .map(band -> band.weight().reciprocal())
+                .map(band -> band.up().slope().reciprocal())
                 .findFirst();
     }
 
@@ -146,31 +172,28 @@ final class Bands implements SizeSearch {
         for (Band band : bands) {
             meter.count(end);
             if (band.left(end).equals(end)) {
-                next = next.max(band.most(end).plus(Ratio.ONE).dividedBy(band.up()));
+                next = next.max(
+                        band.most(end).plus(Ratio.ONE).dividedBy(band.up().slope()));
             }
         }
         return atLeast(next, meter).at();
     }
 
     /**
-     * The band of one line: at size u a whole number n passes if {@code low·u ≤ n ≤ up·u}, with {@code low = (1 − τ)·w} and
-     * {@code up = (1 + τ)·w}.
+     * The band of one line: at size u a whole number n passes if {@code low·u ≤ n ≤ up·u}, with {@code low = (1 − τ)·w/d}
+     * and {@code up = (1 + τ)·w/d}.
      */
-    record Band(int line, Ratio weight, Ratio tolerance, Ratio low, Ratio up) {
+    record Band(int line, Ratio tolerance, BandEnd low, BandEnd up) {
 
-        static Band of(int line, Ratio weight, Ratio tolerance) {
+        static Band of(int line, Ratio share, Factors factors) {
             return new Band(
-                    line,
-                    weight,
-                    tolerance,
-                    weight.times(Ratio.ONE.minus(tolerance)),
-                    weight.times(Ratio.ONE.plus(tolerance)));
+                    line, factors.tolerance(), BandEnd.of(share, factors.under()), BandEnd.of(share, factors.over()));
         }
 
         /** From which size on every size passes: its windows n and n + 1 touch from n ≥ (1 − τ)/(2τ) on. */
         Ratio rayStart() {
             Ratio n = Ratio.ONE.minus(tolerance).dividedBy(tolerance.times(2)).ceil();
-            return n.max(Ratio.ONE).dividedBy(up);
+            return n.max(Ratio.ONE).dividedBy(up.slope());
         }
 
         /** Where the windows around a passing size start: its own window, or the ray if the size lies on it. */
@@ -179,19 +202,29 @@ final class Bands implements SizeSearch {
             return onRay ? rayStart() : reached(passing);
         }
 
-        /** The first size at which the band reaches the smallest whole number that is not below it; no more if it passes. */
-        Ratio reached(Ratio size) {
-            return low.times(size).ceil().dividedBy(up);
+        /** Whether a whole number lies in the band: the first that is not below it is none above it. */
+        boolean passes(Ratio size) {
+            return least(size).compareTo(most(size)) <= 0;
+        }
+
+        /** The smallest whole number that is not below the band. */
+        Ratio least(Ratio size) {
+            return low.at(size, RoundingMode.CEILING);
         }
 
         /** The largest whole number that is not above the band. */
         Ratio most(Ratio size) {
-            return up.times(size).floor();
+            return up.at(size, RoundingMode.FLOOR);
+        }
+
+        /** The first size at which the band reaches the smallest whole number that is not below it; no more if it passes. */
+        Ratio reached(Ratio size) {
+            return least(size).dividedBy(up.slope());
         }
 
         /** The last size at which the largest whole number that is not above the band is still in it; no less if it passes. */
         Ratio left(Ratio size) {
-            return most(size).dividedBy(low);
+            return most(size).dividedBy(low.slope());
         }
     }
 }

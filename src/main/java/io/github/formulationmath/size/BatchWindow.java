@@ -3,6 +3,7 @@ package io.github.formulationmath.size;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.BalanceUnit;
@@ -10,7 +11,10 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Objects;
@@ -141,7 +145,7 @@ public abstract sealed class BatchWindow {
      *
      * @return the lower end; empty if no batch can be made
      */
-    public Optional<WindowEnd> smallest() {
+    public Optional<End> smallest() {
         return Optional.empty();
     }
 
@@ -150,7 +154,7 @@ public abstract sealed class BatchWindow {
      *
      * @return the upper end; empty if no batch can be made
      */
-    public Optional<WindowEnd> largest() {
+    public Optional<End> largest() {
         return Optional.empty();
     }
 
@@ -235,10 +239,10 @@ public abstract sealed class BatchWindow {
     /** A window with something in it: its smallest and largest batch, both of which pass. */
     public static final class Feasible extends BatchWindow {
 
-        private final WindowEnd smallest;
-        private final WindowEnd largest;
+        private final End smallest;
+        private final End largest;
 
-        Feasible(WindowSearch search, WindowEnd smallest, WindowEnd largest) {
+        Feasible(WindowSearch search, End smallest, End largest) {
             super(search);
             this.smallest = smallest;
             this.largest = largest;
@@ -250,7 +254,7 @@ public abstract sealed class BatchWindow {
          * @return the lower end; never empty here
          */
         @Override
-        public Optional<WindowEnd> smallest() {
+        public Optional<End> smallest() {
             return Optional.of(smallest);
         }
 
@@ -259,7 +263,7 @@ public abstract sealed class BatchWindow {
          *
          * @return the lower end
          */
-        public WindowEnd lowerEnd() {
+        public End lowerEnd() {
             return smallest;
         }
 
@@ -270,7 +274,7 @@ public abstract sealed class BatchWindow {
          * @return the upper end; never empty here
          */
         @Override
-        public Optional<WindowEnd> largest() {
+        public Optional<End> largest() {
             return Optional.of(largest);
         }
 
@@ -279,7 +283,7 @@ public abstract sealed class BatchWindow {
          *
          * @return the upper end
          */
-        public WindowEnd upperEnd() {
+        public End upperEnd() {
             return largest;
         }
 
@@ -383,10 +387,10 @@ public abstract sealed class BatchWindow {
      */
     public static final class Empty extends BatchWindow {
 
-        private final Optional<WindowEnd> needed;
+        private final Optional<End> needed;
         private final List<WindowOpening> openings;
 
-        Empty(WindowSearch search, Optional<WindowEnd> needed, List<WindowOpening> openings) {
+        Empty(WindowSearch search, Optional<End> needed, List<WindowOpening> openings) {
             super(search);
             this.needed = needed;
             this.openings = List.copyOf(openings);
@@ -397,7 +401,7 @@ public abstract sealed class BatchWindow {
          *
          * @return the end; empty if no size would do, or none within a million times the capacity
          */
-        public Optional<WindowEnd> smallestNeeded() {
+        public Optional<End> smallestNeeded() {
             return needed;
         }
 
@@ -406,7 +410,7 @@ public abstract sealed class BatchWindow {
          *
          * @return the upper end as it would be
          */
-        public WindowEnd largestAllowed() {
+        public End largestAllowed() {
             return search().ceilingAt(search().top());
         }
 
@@ -457,6 +461,101 @@ public abstract sealed class BatchWindow {
         @Override
         public String toString() {
             return formula().name() + ": no batch; " + openings + bench().unconsideredText();
+        }
+    }
+
+    /**
+     * One end of a {@link BatchWindow}: the size, what forbids to go beyond, and the line or part concerned. Its working leads
+     * from the given figures to the size by the relation that binds.
+     *
+     * <p>Immutable and thread-safe.
+     */
+    public static final class End implements Explained {
+
+        private final Formula formula;
+        private final Bench bench;
+        private final boolean lower;
+        private final Landing at;
+        private final WindowBound bound;
+
+        End(Formula formula, Bench bench, boolean lower, Landing at, WindowBound bound) {
+            this.formula = formula;
+            this.bench = bench;
+            this.lower = lower;
+            this.at = at;
+            this.bound = bound;
+        }
+
+        /**
+         * The size at this end; it belongs to the window.
+         *
+         * @return the mass in the unit of the balance
+         */
+        public Amount<Mass> mass() {
+            return BalanceUnit.amount(bench.balance(), at.at()).withWorking(End::question, this, End::size);
+        }
+
+        private Phrase question() {
+            return Phrase.of(lower ? "question.smallest-batch" : "question.largest-batch", formula.name());
+        }
+
+        private <V> V size(Reckoning<V> r) {
+            if (!lower) {
+                bench.notConsidered().forEach(phrase -> r.note(() -> phrase));
+            }
+            V size = bound.shown(r, at, lower);
+            return lower
+                    ? r.named(BatchSymbols.LOWER, BatchSymbols.LOW, size)
+                    : r.named(BatchSymbols.UPPER, BatchSymbols.HIGH, size);
+        }
+
+        /** As {@link #mass()}. */
+        @Override
+        public Origin origin() {
+            return mass().origin();
+        }
+
+        Ratio grams() {
+            return at.at();
+        }
+
+        /**
+         * What forbids to go beyond.
+         *
+         * @return the criterion or the ceiling in words
+         */
+        public Phrase boundBy() {
+            return bound.name();
+        }
+
+        /**
+         * The line that forbids to go beyond.
+         *
+         * @return the line; empty if it is the total, or something that is no line
+         */
+        public Optional<FormulaLine> bindingLine() {
+            return bound.line(formula, at);
+        }
+
+        /** Equal if what is to be made, where, the size and what binds are. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof End that
+                    && lower == that.lower
+                    && at.equals(that.at)
+                    && formula.equals(that.formula)
+                    && bench.equals(that.bench)
+                    && boundBy().equals(that.boundBy());
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(lower, at, formula);
+        }
+
+        @Override
+        public String toString() {
+            return BalanceUnit.text(mass()) + " (" + boundBy() + ")";
         }
     }
 }

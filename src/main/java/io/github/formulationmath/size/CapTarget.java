@@ -4,6 +4,7 @@ import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Explained;
@@ -92,6 +93,6 @@ public final class CapTarget implements Explained {
 
     @Override
     public String toString() {
-        return substance + " at most " + share.times(100) + " %";
+        return substance + " at most " + NumberText.percent(share);
     }
 }

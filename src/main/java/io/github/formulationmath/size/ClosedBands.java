@@ -1,8 +1,8 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Ratio;
+import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -43,7 +43,7 @@ final class ClosedBands implements SizeSearch {
             }
         }
         // The line with the widest gaps first: it makes the largest jumps.
-        bands.sort(Comparator.comparing(Band::up));
+        bands.sort((one, other) -> one.most().compareSlope(other.most()));
         Ratio period =
                 exact.isEmpty() ? Ratio.ONE : Ratio.of(CommonPeriod.of(exact).numerator());
         return new ClosedBands(bands, division, period);
@@ -128,9 +128,7 @@ final class ClosedBands implements SizeSearch {
     }
 
     private Landing counted(Landing to, int checks, SearchMeter meter) {
-        for (int i = 0; i < checks; i++) {
-            meter.count(to.at(), division, fitsLongs);
-        }
+        meter.count(checks, to.at(), division, fitsLongs);
         return to;
     }
 
@@ -144,11 +142,12 @@ final class ClosedBands implements SizeSearch {
             return Optional.empty();
         }
         Ratio lines = Ratio.of(bands.size());
-        Ratio leastShift = lines.plus(sum(Band::lowShift));
-        Ratio mostShift = lines.minus(sum(Band::upShift));
+        Ratio leastShift = lines.plus(sum(band -> band.least().shift()));
+        Ratio mostShift = lines.minus(sum(band -> band.most().shift()));
         Ratio from = bands.stream().map(Band::alwaysFrom).reduce(Ratio.ONE, Ratio::max);
-        from = from.max(leastShift.dividedBy(Ratio.ONE.minus(sum(Band::low))));
-        from = from.max(mostShift.dividedBy(sum(Band::up).minus(Ratio.ONE)));
+        from = from.max(
+                leastShift.dividedBy(Ratio.ONE.minus(sum(band -> band.least().slope()))));
+        from = from.max(mostShift.dividedBy(sum(band -> band.most().slope()).minus(Ratio.ONE)));
         return Optional.of(from.ceil().times(division));
     }
 
@@ -169,54 +168,52 @@ final class ClosedBands implements SizeSearch {
      * every other δ_j. It is largest at δ_i = e and all others −e, {@code (n_i + e) / (N − (k − 2)e)}, and smallest the other
      * way round, {@code (n_i − e) / (N + (k − 2)e)}. The two must not leave {@code [w(1 − τ), w(1 + τ)]}.
      */
-    record Band(int line, Ratio low, Ratio lowShift, Ratio up, Ratio upShift) {
+    record Band(int line, BandEnd least, BandEnd most) {
 
         static Band of(int line, Ratio weight, Ratio tolerance, Ratio error, int lines) {
             Ratio others = error.times(lines - 2L);
-            Ratio low = weight.times(Ratio.ONE.minus(tolerance));
-            Ratio up = weight.times(Ratio.ONE.plus(tolerance));
             return new Band(
                     line,
-                    low,
-                    low.times(others).plus(error),
-                    up,
-                    up.times(others).plus(error).unaryMinus());
+                    BandEnd.of(weight, Ratio.ONE.minus(tolerance), others, error),
+                    BandEnd.of(weight, Ratio.ONE.plus(tolerance), others.unaryMinus(), error.unaryMinus()));
         }
 
         boolean fitsLongs() {
-            return low.fitsLongs() && lowShift.fitsLongs() && up.fitsLongs() && upShift.fitsLongs();
+            return least.fitsLongs() && most.fitsLongs();
         }
 
         boolean isExact() {
-            return low.equals(up);
+            return least.compareSlope(most) == 0;
         }
 
         /** Whether no N at all lets the line pass: it must be exact, and its reading is not. */
         boolean isHopeless() {
-            return isExact() && lowShift.compareTo(upShift) > 0;
+            return isExact() && least.shift().compareTo(most.shift()) > 0;
         }
 
         Ratio least(Ratio total) {
-            return low.times(total).plus(lowShift).ceil();
+            return least.at(total, RoundingMode.CEILING);
         }
 
         Ratio most(Ratio total) {
-            return up.times(total).plus(upShift).floor();
+            return most.at(total, RoundingMode.FLOOR);
         }
 
         /** The smallest N whose largest reading reaches n. */
         Ratio reaches(Ratio n) {
-            return n.minus(upShift).dividedBy(up).ceil();
+            return most.meets(n, RoundingMode.CEILING);
         }
 
         /** The largest N whose smallest reading is still no more than n. */
         Ratio stillAllows(Ratio n) {
-            return n.minus(lowShift).dividedBy(low).floor();
+            return least.meets(n, RoundingMode.FLOOR);
         }
 
         /** From which N on the band is at least one division wide, so that it always holds a whole number. */
         Ratio alwaysFrom() {
-            return Ratio.ONE.minus(upShift.minus(lowShift)).dividedBy(up.minus(low));
+            return Ratio.ONE
+                    .minus(most.shift().minus(least.shift()))
+                    .dividedBy(most.slope().minus(least.slope()));
         }
     }
 }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Excerpt;
@@ -11,6 +12,8 @@ import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.weighing.MinimumWeight;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -72,6 +75,25 @@ public interface Criterion {
      */
     default Optional<Bench> showing(Bench bench) {
         Objects.requireNonNull(bench, "bench");
+        return Optional.empty();
+    }
+
+    /**
+     * The sizes at which one line by itself meets the criterion on a bench. Where a criterion holds if it holds for every line,
+     * whatever the others do, lines may be weighed on several balances, each judged on its own.
+     *
+     * @param line the line, of the formula, with a share above 0
+     * @param formula the formula
+     * @param bench where this line is weighed
+     * @param method how this line is weighed, in place of what the criterion says of all
+     * @return the sizes of the batch; empty if the criterion looks at lines together, as that of a cap or of a total does
+     * @throws IllegalArgumentException if the criterion names something that the formula does not have
+     */
+    default Optional<Sizes> forLine(FormulaLine line, Formula formula, Bench bench, WeighingMethod method) {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        Objects.requireNonNull(method, "method");
         return Optional.empty();
     }
 
@@ -279,5 +301,41 @@ public interface Criterion {
      */
     static Criterion exactReadings() {
         return new ExactReadings();
+    }
+
+    /**
+     * Something that has to hold of the masses m_j that are weighed: {@code Σ a_j·m_j ≥ 0}. Being linear and homogeneous it is about what
+     * a batch is made of, and {@link Criterion#sumKept} finds the size from which on no error of the balance breaks it.
+     *
+     * <p>Example: an acid has to be neutralised, 1 g of it by 0.4 g of a base: a = 1 for the base, −0.4 for the acid, 0 for the rest.
+     *
+     * <p>Implementations are immutable, with {@code equals} and {@code hashCode} by value, best as records.
+     */
+    interface KeptSum {
+
+        /**
+         * What is asked.
+         *
+         * @return it in words, a phrase of the wording
+         */
+        Phrase asked();
+
+        /**
+         * Why no batch keeps it, however large, where the exact targets leave it no room.
+         *
+         * @return the reason, and what would change it
+         */
+        Phrase obstacle();
+
+        /**
+         * What each gram of a line counts for.
+         *
+         * @param <V> what a value is
+         * @param r the arithmetic to use
+         * @param line the line
+         * @return a_j, the same number whenever it is asked for; negative if the line makes it worse
+         * @throws IllegalArgumentException if the line is of another formula than the sum is about
+         */
+        <V> V coefficient(Reckoning<V> r, FormulaLine line);
     }
 }

@@ -10,6 +10,7 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** The worst error of an addition is at most τ·m: {@code M = E / (τ·w)}, or the same with too much and too little apart. */
 record ErrorBound(Tolerances tolerances, WeighingMethod method, Ratio coverage) implements OfWeighings {
@@ -19,12 +20,26 @@ record ErrorBound(Tolerances tolerances, WeighingMethod method, Ratio coverage) 
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(bench, "bench");
         tolerances.checkedFor(formula);
+        return sizes(formula, bench, formula.lines());
+    }
+
+    @Override
+    public Optional<Sizes> forLine(FormulaLine line, Formula formula, Bench bench, WeighingMethod own) {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        tolerances.checkedFor(formula);
+        ErrorBound there = new ErrorBound(tolerances, Objects.requireNonNull(own, "method"), coverage);
+        return Optional.of(there.sizes(formula, bench, List.of(line)));
+    }
+
+    private Sizes sizes(Formula formula, Bench bench, List<FormulaLine> lines) {
         Bound bound = new Bound(this, formula, bench);
-        return formula.lines().stream()
+        return lines.stream()
                 .filter(line -> !bound.hasRoom(line))
                 .findFirst()
                 .map(line -> Sizes.none(formula, bench, Phrase.of("obstacle.no-room-for-error", line.name())))
-                .orElseGet(() -> Sizes.from(formula, bench, name(), formula.lines(), bound));
+                .orElseGet(() -> Sizes.from(formula, bench, name(), lines, bound));
     }
 
     private Phrase name() {

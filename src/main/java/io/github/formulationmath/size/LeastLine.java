@@ -2,6 +2,7 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Divisions;
@@ -15,7 +16,10 @@ import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MinimumWeight;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 
 /** No line below a least mass that depends on nothing but the balance: {@code M = m_least / w}. */
@@ -32,6 +36,15 @@ sealed interface LeastLine extends OfWeighings {
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(bench, "bench");
         return Sizes.from(formula, bench, name(), formula.lines(), new Bound(this, bench.balance()));
+    }
+
+    @Override
+    default Optional<Sizes> forLine(FormulaLine line, Formula formula, Bench bench, WeighingMethod method) {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        Objects.requireNonNull(method, "method");
+        return Optional.of(Sizes.from(formula, bench, name(), List.of(line), new Bound(this, bench.balance())));
     }
 
     /** The least batch for a line. */
@@ -97,7 +110,7 @@ sealed interface LeastLine extends OfWeighings {
 
         @Override
         public String toString() {
-            return "every line at least the minimum weight at " + tolerance.times(100) + " %";
+            return "every line at least the minimum weight at " + NumberText.percent(tolerance);
         }
     }
 }

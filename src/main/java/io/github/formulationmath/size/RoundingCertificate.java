@@ -6,7 +6,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.Tolerances;
-import io.github.formulationmath.reckoning.Comparison;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -14,12 +14,19 @@ import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import java.util.Comparator;
+import java.util.List;
 
 /**
  * Shows that a batch is the smallest whose rounding stays within tolerance: the jumps that lead there from the smallest
  * line's first window, if they are few, and for every line the whole number in its band.
+ *
+ * @param formula the formula
+ * @param lines the lines that are asked about, all of the formula or one
+ * @param balance the balance
+ * @param tolerances how far each may be off
  */
-record RoundingCertificate(Formula formula, Balance balance, Tolerances tolerances) implements Proof {
+record RoundingCertificate(Formula formula, List<FormulaLine> lines, Balance balance, Tolerances tolerances)
+        implements Proof {
 
     private static final int MOST_JUMPS = 40;
 
@@ -58,7 +65,7 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     }
 
     private <V> V confirmed(Reckoning<V> r, V size) {
-        for (FormulaLine line : formula.lines()) {
+        for (FormulaLine line : lines) {
             Ends<V> ends = ends(r, line, size, LAST, line);
             r.holds(ends.least(), Comparison.AT_MOST, ends.most());
         }
@@ -67,7 +74,8 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
 
     /** n·d / (w·(1 ± τ)) for the line that binds, and the n of its window. */
     private <V> V windowEdge(Reckoning<V> r, Landing at, boolean fromBelow) {
-        FormulaLine binding = formula.lines().get(at.line().orElse(0));
+        FormulaLine binding =
+                at.line().isPresent() ? formula.lines().get(at.line().getAsInt()) : lines.get(0);
         Ends<Ratio> ends = ends(Reckoning.plain(), binding, at.at(), LAST, binding);
         return fromBelow
                 ? windowStart(r, binding, r.literal(ends.most()))
@@ -102,7 +110,7 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     }
 
     private FormulaLine firstOutside(Ratio size) {
-        for (FormulaLine line : formula.lines()) {
+        for (FormulaLine line : lines) {
             Ends<Ratio> ends = ends(Reckoning.plain(), line, size, JUMP, line);
             if (ends.least().compareTo(ends.most()) > 0) {
                 return line;
@@ -112,7 +120,7 @@ record RoundingCertificate(Formula formula, Balance balance, Tolerances toleranc
     }
 
     private FormulaLine firstLine() {
-        return formula.lines().stream()
+        return lines.stream()
                 .min(Comparator.comparing(line -> line.fraction().times(Ratio.ONE.plus(tolerances.fraction(line)))))
                 .orElseThrow();
     }

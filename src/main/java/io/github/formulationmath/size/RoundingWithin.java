@@ -1,12 +1,14 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.reckoning.Phrase;
-import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -18,20 +20,34 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings {
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(bench, "bench");
         tolerances.checkedFor(formula);
-        Balance balance = bench.balance();
-        Ratio d = balance.readability().canonical();
+        Ratio d = bench.balance().readability().canonical();
         Bands bands = Bands.of(
-                formula.lines().stream()
-                        .map(line -> line.fraction().dividedBy(d))
-                        .toList(),
-                formula.lines().stream().map(tolerances::fraction).toList());
+                formula.lines().stream().map(FormulaLine::fraction).toList(),
+                formula.lines().stream().map(tolerances::fraction).toList(),
+                d);
+        return sizes(formula, bench, bands, formula.lines());
+    }
+
+    @Override
+    public Optional<Sizes> forLine(FormulaLine line, Formula formula, Bench bench, WeighingMethod method) {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(bench, "bench");
+        Objects.requireNonNull(method, "method");
+        tolerances.checkedFor(formula);
+        Ratio d = bench.balance().readability().canonical();
+        Bands band = Bands.ofLine(line.index(), line.fraction(), tolerances.fraction(line), d);
+        return Optional.of(sizes(formula, bench, band, List.of(line)));
+    }
+
+    private Sizes sizes(Formula formula, Bench bench, Bands bands, List<FormulaLine> lines) {
         return Sizes.of(
                 formula,
                 bench,
                 new Part(
                         Phrase.of("criterion.rounding-within", tolerances.toString()),
                         bands,
-                        new RoundingCertificate(formula, balance, tolerances)));
+                        new RoundingCertificate(formula, lines, bench.balance(), tolerances)));
     }
 
     @Override

@@ -24,12 +24,12 @@ final class SearchMeter {
 
     /** One more check, at so many grams. */
     void count(Ratio reached) {
-        count(reached, Ratio.ONE, true);
+        count(1, reached, Ratio.ONE, true);
     }
 
-    /** One more check, at so many units of grams; heavier on numbers beyond 64 bits. */
-    void count(Ratio reached, Ratio unit, boolean fitsLongs) {
-        checks += fitsLongs && reached.fitsLongs() ? 1 : BIG;
+    /** Some more checks, at so many units of grams; heavier on numbers beyond 64 bits. */
+    void count(int more, Ratio reached, Ratio unit, boolean fitsLongs) {
+        checks += (long) more * (fitsLongs && reached.fitsLongs() ? 1 : BIG);
         if (checks > nextPause) {
             pause(reached.times(unit));
         }

@@ -10,8 +10,13 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -64,7 +69,9 @@ public final class Sizes {
                 .reduce((first, last) -> last);
         List<Ratio> periods =
                 parts.stream().flatMap(part -> part.search().period().stream()).toList();
-        this.common = aligning.isPresent() && periods.size() > 1 ? CommonPeriod.ofSizes(periods) : Ratio.ZERO;
+        this.common = aligning.isPresent() && periods.size() > 1
+                ? periods.stream().reduce(Ratio::leastCommonMultiple).orElseThrow()
+                : Ratio.ZERO;
     }
 
     /** The least size that a line asks for, as one relation that finds it and explains it. */
@@ -167,6 +174,15 @@ public final class Sizes {
     }
 
     /**
+     * The formula.
+     *
+     * @return what is to be made
+     */
+    public Formula formula() {
+        return formula;
+    }
+
+    /**
      * What is asked of a size.
      *
      * @return the names of the criteria in words, in their order; empty if no size passes
@@ -220,12 +236,33 @@ public final class Sizes {
      * The smallest passing size that is not below another.
      *
      * @param size a batch mass above 0
-     * @return the size; empty if none passes
+     * @return the size, which tells what pushed it up; empty if none passes
      * @throws IllegalArgumentException if the size is not above 0
      * @throws SearchLimitException if the search reaches its limit
      */
     public Optional<Amount<Mass>> atLeast(Amount<Mass> size) {
-        return atLeast(grams("size", size), meter(), Optional.empty()).map(this::mass);
+        return atLeast(grams("size", size), meter(), Optional.empty())
+                .map(rest -> mass(rest).withWorking(new Reached(this, rest).origin()));
+    }
+
+    /** A size at which a search came to rest, and why it went on to there. */
+    private record Reached(Sizes sizes, Rest rest) {
+
+        private static final Symbol SIZE = Symbol.of("M", "size-asked", Kind.MASS);
+
+        Origin origin() {
+            return rest.by().isPresent()
+                    ? Origin.of(
+                            reached -> Phrase.of("question.next-size", reached.sizes.formula.name()),
+                            rest.at(),
+                            this,
+                            Reached::grams)
+                    : Origin.given(SIZE, Subject.none(), rest.at(), Source.user());
+        }
+
+        private <V> V grams(Reckoning<V> r) {
+            return rest.by().orElseThrow().proof().edge(r, rest.landing(), true);
+        }
     }
 
     /**
@@ -318,6 +355,38 @@ public final class Sizes {
             throw SearchLimitException.tooManyIntervals(MOST_ISLANDS);
         }
         return met;
+    }
+
+    /**
+     * The whole multiples of a step that pass in a range, both ends included: sizes that one would choose.
+     *
+     * <p>Example: {@code sizes.within("50 g", "500 g", "10 g")}.
+     *
+     * @param least the least size looked at, at least 0, for example {@code "50 g"}
+     * @param greatest the greatest size looked at, for example {@code "500 g"}
+     * @param step the step, above 0, for example {@code "10 g"}
+     * @return the sizes in ascending order, in the unit of the step; an unmodifiable list
+     * @throws IllegalArgumentException if a text is no mass, a mass is out of range, or the range holds more than {@value
+     *     #MOST_ISLANDS} steps
+     */
+    public List<Amount<Mass>> within(String least, String greatest, String step) {
+        Amount<Mass> every = Amount.requirePositive("step", Amount.mass(step));
+        Amount<Mass> first = Amount.requireNotNegative("least", Amount.mass(least));
+        Interval<Amount<Mass>> range = Interval.of(first, Amount.mass(greatest));
+        Ratio from = range.least().ratioTo(every).ceil().max(Ratio.ONE);
+        Ratio to = range.greatest().ratioTo(every).floor();
+        if (to.minus(from).compareTo(Ratio.of(MOST_ISLANDS)) >= 0) {
+            throw new IllegalArgumentException("step is " + Excerpt.of(every) + ", so that the range holds more than "
+                    + MOST_ISLANDS + " sizes: take a larger step or a smaller range");
+        }
+        List<Amount<Mass>> passing = new ArrayList<>();
+        for (Ratio n = from; n.compareTo(to) <= 0; n = n.plus(Ratio.ONE)) {
+            Amount<Mass> size = every.times(n);
+            if (passes(size.canonical())) {
+                passing.add(size);
+            }
+        }
+        return List.copyOf(passing);
     }
 
     private Interval<Amount<Mass>> masses(Bounds grams) {

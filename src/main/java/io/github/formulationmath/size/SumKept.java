@@ -9,6 +9,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.size.Criterion.KeptSum;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.Comparator;

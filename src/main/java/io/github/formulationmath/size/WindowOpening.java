@@ -5,6 +5,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Phrase;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
@@ -31,6 +32,16 @@ public sealed interface WindowOpening {
      * @param readability the coarsest step of the series 1, 2, 5 that opens the window; this step was tried
      */
     record FinerBalance(Amount<Mass> readability) implements WindowOpening {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param readability the coarsest step of the series 1, 2, 5 that opens the window; this step was tried
+         */
+        public FinerBalance {
+            Objects.requireNonNull(readability, "readability");
+        }
+
         @Override
         public Phrase phrase() {
             return Phrase.of("opening.finer-balance", readability.toString());
@@ -43,6 +54,16 @@ public sealed interface WindowOpening {
      * @param capacity the least capacity, vessel included
      */
     record HigherCapacity(Amount<Mass> capacity) implements WindowOpening {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param capacity the least capacity, vessel included
+         */
+        public HigherCapacity {
+            Objects.requireNonNull(capacity, "capacity");
+        }
+
         @Override
         public Phrase phrase() {
             return Phrase.of("opening.higher-capacity", capacity.toString());
@@ -55,6 +76,16 @@ public sealed interface WindowOpening {
      * @param mass the most it may weigh
      */
     record LighterVessel(Amount<Mass> mass) implements WindowOpening {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param mass the most it may weigh
+         */
+        public LighterVessel {
+            Objects.requireNonNull(mass, "mass");
+        }
+
         @Override
         public Phrase phrase() {
             return Phrase.of("opening.lighter-vessel", mass.toString());
@@ -67,6 +98,16 @@ public sealed interface WindowOpening {
      * @param workingVolume the least working volume
      */
     record LargerVessel(Amount<Volume> workingVolume) implements WindowOpening {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param workingVolume the least working volume
+         */
+        public LargerVessel {
+            Objects.requireNonNull(workingVolume, "workingVolume");
+        }
+
         @Override
         public Phrase phrase() {
             return Phrase.of("opening.larger-vessel", workingVolume.toString());
@@ -80,6 +121,18 @@ public sealed interface WindowOpening {
      * @param mass the least that must be there
      */
     record MoreStock(String ingredientName, Amount<Mass> mass) implements WindowOpening {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param ingredientName the ingredient
+         * @param mass the least that must be there
+         */
+        public MoreStock {
+            Objects.requireNonNull(ingredientName, "ingredientName");
+            Objects.requireNonNull(mass, "mass");
+        }
+
         @Override
         public Phrase phrase() {
             return Phrase.of("opening.more-stock", ingredientName, mass.toString());
@@ -99,7 +152,7 @@ public sealed interface WindowOpening {
          * @param all what has to be done together
          */
         public Together {
-            all = List.copyOf(all);
+            all = List.copyOf(Objects.requireNonNull(all, "all"));
         }
 
         @Override
@@ -115,6 +168,18 @@ public sealed interface WindowOpening {
      * @param factor the whole factor by which it is diluted
      */
     record Dilution(FormulaLine line, Ratio factor) {
+
+        /**
+         * Nothing may be missing.
+         *
+         * @param line the line
+         * @param factor the whole factor by which it is diluted
+         */
+        public Dilution {
+            Objects.requireNonNull(line, "line");
+            Objects.requireNonNull(factor, "factor");
+        }
+
         Phrase phrase() {
             return Phrase.of("opening.dilution", line.name(), factor.toString());
         }
@@ -137,7 +202,7 @@ public sealed interface WindowOpening {
          * @param carrier the line that gives the diluent
          */
         public PreDilute {
-            dilutions = List.copyOf(dilutions);
+            dilutions = List.copyOf(Objects.requireNonNull(dilutions, "dilutions"));
         }
 
         @Override

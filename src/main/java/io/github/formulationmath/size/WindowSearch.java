@@ -65,12 +65,13 @@ record WindowSearch(
     }
 
     /** The upper end as the ceilings alone set it, or at a size beyond that they allow. */
-    WindowEnd ceilingAt(Ratio grams) {
-        return new WindowEnd(formula, bench, false, Landing.resting(grams), lowest());
+    BatchWindow.End ceilingAt(Ratio grams) {
+        return new BatchWindow.End(formula, bench, false, Landing.resting(grams), lowest());
     }
 
-    private WindowEnd end(boolean lower, Sizes.Rest rest) {
-        return new WindowEnd(formula, bench, lower, rest.landing(), rest.by().orElseThrow());
+    private BatchWindow.End end(boolean lower, Sizes.Rest rest) {
+        return new BatchWindow.End(
+                formula, bench, lower, rest.landing(), rest.by().orElseThrow());
     }
 
     /** The smallest batch, if there is one, and it fits. */
@@ -99,7 +100,7 @@ record WindowSearch(
                     needed.map(rest -> end(true, rest)),
                     needed.map(new Openings(this)::forNeeded).orElse(List.of()));
         }
-        WindowEnd lower = end(true, low.get());
+        BatchWindow.End lower = end(true, low.get());
         Ratio least = low.get().at();
         Ratio top = top();
         if (least.compareTo(top) >= 0) {

@@ -21,7 +21,7 @@
  * relation that proves it ({@link io.github.formulationmath.size.Sizes#from} for least sizes of lines, {@link
  * io.github.formulationmath.size.Sizes#and} with what others ask), and the wording of its name. From another package nothing else
  * is needed; here a factory in {@link io.github.formulationmath.size.Criterion} names it. Whatever is a weighted sum of the masses that
- * must not fall below 0 needs no relation of its own: it is a {@link io.github.formulationmath.size.KeptSum}.
+ * must not fall below 0 needs no relation of its own: it is a {@link io.github.formulationmath.size.Criterion.KeptSum}.
  *
  * <p><b>Why it ends and misses nothing:</b> each search says at {@code SizeSearch} where it may jump to, and never jumps over a size that
  * passes; the work it may do is bounded, and running out of it is an answer of its own.

@@ -1,15 +1,25 @@
 package io.github.formulationmath.soap;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,6 +68,25 @@ public final class AlkaliBalance {
      * @throws IllegalArgumentException if the masses are of another formula, or have errors without a bound that nobody covers
      */
     public static AlkaliBalance of(Soap soap, Weighed weighed) {
+        return of(soap, weighed, Objects.requireNonNull(weighed, "weighed").masses());
+    }
+
+    /**
+     * As {@link #of(Soap, Weighed)}, with k times the errors without a bound taken in; it then holds within that coverage and not for
+     * certain.
+     *
+     * @param soap the formula with its lines declared
+     * @param weighed the masses of that formula, with their errors
+     * @param factor the coverage factor k
+     * @return the balance of alkali
+     * @throws IllegalArgumentException if the masses are of another formula
+     */
+    public static AlkaliBalance of(Soap soap, Weighed weighed, CoverageFactor factor) {
+        MadeMasses masses = Objects.requireNonNull(weighed, "weighed").masses();
+        return of(soap, weighed, masses.covering(Objects.requireNonNull(factor, "factor")));
+    }
+
+    private static AlkaliBalance of(Soap soap, Weighed weighed, MadeMasses masses) {
         Objects.requireNonNull(soap, "soap");
         if (!soap.formula().equals(Objects.requireNonNull(weighed, "weighed").formula())) {
             throw new IllegalArgumentException("what was weighed is "
@@ -65,7 +94,6 @@ public final class AlkaliBalance {
                     + Excerpt.of(soap.formula().name())
                     + ": the two are not the same formula; declare the formula that was weighed");
         }
-        MadeMasses masses = weighed.masses();
         if (masses.leavesErrorsOut()) {
             throw new IllegalArgumentException(
                     "the balance has an error without a bound, such as its repeatability, so that"
@@ -73,6 +101,21 @@ public final class AlkaliBalance {
         }
         return new AlkaliBalance(
                 soap, new WeighedRange(masses), masses.coverage().isPresent(), true);
+    }
+
+    /**
+     * Judges what a lye calculation leads to when it is weighed on a balance, every line by itself.
+     *
+     * @param lye the calculation
+     * @param balance the balance
+     * @param method how it is weighed
+     * @return the balance of alkali of the masses as that display shows them
+     * @throws IllegalArgumentException if the balance does not carry the batch, or has errors without a bound
+     */
+    public static AlkaliBalance of(LyeCalculation lye, Balance balance, WeighingMethod method) {
+        Soap soap = Objects.requireNonNull(lye, "lye").soap();
+        Batch batch = Batch.of(soap.formula(), BatchSize.ofMass(lye.mass()));
+        return of(soap, ExpectedProduct.of(WeighingPlan.of(batch, balance), method));
     }
 
     /**
@@ -159,11 +202,27 @@ public final class AlkaliBalance {
         return masses.sum(weights(role -> true, most, Ratio.ONE), most);
     }
 
+    /** By how much the masses may have more hydroxide left than they show, in grams of potassium hydroxide, with so much of the fats counted. */
+    Ratio hidden(Ratio shareForTheFats, List<Ratio> shown) {
+        Map<Integer, Ratio> weights = kept(shareForTheFats);
+        Ratio asShown = Ratio.ZERO;
+        for (Map.Entry<Integer, Ratio> each : weights.entrySet()) {
+            asShown = asShown.plus(each.getValue().times(shown.get(each.getKey())));
+        }
+        return masses.sum(weights, true)
+                .minus(asShown)
+                .times(Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole());
+    }
+
     /** Whether no hydroxide is left even if the fats are to get only a share of what they could take; acids are paid in full. */
     boolean leavesNone(Ratio shareForTheFats) {
+        return masses.sum(kept(shareForTheFats), true).signum() <= 0;
+    }
+
+    private Map<Integer, Ratio> kept(Ratio shareForTheFats) {
         Map<Integer, Ratio> weights = weights(role -> !(role instanceof SoapRole.Takes), true, Ratio.ONE);
         weights.putAll(weights(SoapRole.Takes.class::isInstance, true, shareForTheFats));
-        return masses.sum(weights, true).signum() <= 0;
+        return weights;
     }
 
     /** What a gram of each line brings, at one end; lines that bring nothing are left out. */
@@ -379,6 +438,29 @@ public final class AlkaliBalance {
         return new AlkaliReport(this, Objects.requireNonNull(wording, "wording")).document();
     }
 
+    /**
+     * The judgement in words as {@link #document(Wording)}, and beside it what a table of limits says of the hydroxides used. The table
+     * speaks of a product as it is placed on the market, its hydroxide and its pH, and not of lye that is used up in it; whether the
+     * soap keeps it is measured, and nothing of it is concluded here.
+     *
+     * @param wording the words
+     * @param limits the table
+     * @return the document, to be printed in any format
+     */
+    public Document document(Wording wording, LimitTable limits) {
+        return new AlkaliReport(this, Objects.requireNonNull(wording, "wording"))
+                .document(Objects.requireNonNull(limits, "limits"));
+    }
+
+    /** The alkalis that are used, each once. */
+    List<Alkali> alkalis() {
+        return grades().values().stream()
+                .map(AlkaliGrade::alkali)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     /** The name of what is judged. */
     String name() {
         return soap.formula().name();
@@ -398,11 +480,34 @@ public final class AlkaliBalance {
     public static Optional<Amount<Mass>> largestReading(
             Soap soap, Weighed weighed, String alkali, Unsaponified atLeast) {
         of(soap, weighed);
+        requireDeclared(soap);
+        return new LargestReading(soap, weighed, soap.formula().line(alkali), atLeast).reading();
+    }
+
+    /**
+     * The largest reading of alkali that may still be poured into a pot, half done or done, for at least a wanted shortfall to be left
+     * whatever lots and balances do. Lines that are not in the pot yet are to be recorded as left out: what nobody wrote down may be
+     * anything.
+     *
+     * @param soap the formula with its lines declared, all of them
+     * @param pot what is in the pot
+     * @param alkali the name of the line of the alkali, weighed on the balance of its line
+     * @param atLeast the shortfall to be left; 0 % for no hydroxide left
+     * @return the largest multiple of the display's step that may be poured now, 0 included; empty if too much is in the pot already
+     * @throws IllegalArgumentException if a line is undeclared, or the line is no alkali, and as {@link #of}
+     */
+    public static Optional<Amount<Mass>> largestAddition(
+            Soap soap, MadeBatch pot, String alkali, Unsaponified atLeast) {
+        of(soap, pot);
+        requireDeclared(soap);
+        return LargestReading.ofAddition(soap, pot, soap.formula().line(alkali), atLeast);
+    }
+
+    private static void requireDeclared(Soap soap) {
         if (!soap.undeclared().isEmpty()) {
             throw new IllegalArgumentException("not declared are " + Excerpt.of(soap.undeclared())
                     + ": say of each line whether it takes alkali, gives it or does neither");
         }
-        return new LargestReading(soap, weighed, soap.formula().line(alkali), atLeast).reading();
     }
 
     /**
@@ -426,5 +531,11 @@ public final class AlkaliBalance {
      */
     public List<Phrase> notCovered() {
         return List.of(Phrase.of("soap.not-covered"), Phrase.of("soap.titrate"));
+    }
+
+    /** The judgement as text, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return document(Wording.english()).print(Format.TEXT);
     }
 }

@@ -3,7 +3,6 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.number.Excerpt;
 import java.io.IOException;
 import java.io.InputStream;
@@ -110,7 +109,7 @@ public record AlkaliGradeTable(List<Entry> entries) {
         return of(FORMAT.read(name, text));
     }
 
-    private static AlkaliGradeTable of(CsvTable table) {
+    private static AlkaliGradeTable of(CsvFormat.Table table) {
         return new AlkaliGradeTable(
                 table.rows().stream().map(AlkaliGradeTable::entry).toList());
     }
@@ -143,7 +142,7 @@ public record AlkaliGradeTable(List<Entry> entries) {
      * The grade of one pharmacopoeia, for a drum that is stated to conform to it: asking for it is that statement.
      *
      * @param alkali the hydroxide
-     * @param work the pharmacopoeia, or how its name begins, letter case forgiven
+     * @param work the pharmacopoeia, or a part of its name, letter case forgiven
      * @return the grade with its source
      * @throws IllegalArgumentException if no row or several rows fit
      */
@@ -155,7 +154,7 @@ public record AlkaliGradeTable(List<Entry> entries) {
                 .toList();
         List<Entry> found = ofAlkali.stream()
                 .filter(entry ->
-                        entry.provenance().work().toLowerCase(Locale.ROOT).startsWith(wanted))
+                        entry.provenance().work().toLowerCase(Locale.ROOT).contains(wanted))
                 .toList();
         if (found.size() != 1) {
             throw new IllegalArgumentException("work is \"" + Excerpt.of(work) + "\", which fits " + found.size()

@@ -1,8 +1,9 @@
 package io.github.formulationmath.soap;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -31,7 +32,22 @@ record AlkaliReport(AlkaliBalance balance, Wording wording) {
         return up(share.times(100));
     }
 
+    /** With the digits of a display. */
+    static String onDisplay(Amount<?> reading, Amount<?> step) {
+        return Rounding.toMultipleOf(step.exactValue())
+                        .with(RoundingMode.UNNECESSARY)
+                        .format(reading.exactValue()) + " " + reading.symbol();
+    }
+
     Document document() {
+        return withCaution(judgement());
+    }
+
+    Document document(LimitTable limits) {
+        return withCaution(new LyeLimits(balance, limits, wording).after(judgement()));
+    }
+
+    private Document judgement() {
         Document document =
                 judged(Document.titled(balance.name(), wording.say("language")), balance, "soap.report.verdict");
         document = withFigures(document);
@@ -42,6 +58,10 @@ record AlkaliReport(AlkaliBalance balance, Wording wording) {
         for (var phrase : balance.notCovered()) {
             document = document.paragraph(wording.text(phrase));
         }
+        return document;
+    }
+
+    private Document withCaution(Document document) {
         return document.caution(wording.say("caution.soap"));
     }
 

@@ -3,7 +3,6 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -132,7 +131,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
         return of(FORMAT.read(name, text));
     }
 
-    private static FatTable of(CsvTable table) {
+    private static FatTable of(CsvFormat.Table table) {
         Set<String> seen = new HashSet<>();
         for (CsvRow row : table.rows()) {
             String key = folded(row.text("inci") + "\n" + row.text("name") + "\n" + row.text("source"));
@@ -217,7 +216,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
      * What one source says of a fat.
      *
      * @param fat its INCI name or common name, letter case forgiven
-     * @param work the standard or book, or how its name begins
+     * @param work the standard or book, or a part of its name, letter case forgiven
      * @return the entry
      * @throws IllegalArgumentException if the table has no such fat, or the source says nothing or several things of it
      */
@@ -225,7 +224,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
         String wanted = folded(Objects.requireNonNull(work, "work"));
         List<FatEntry> all = of(fat);
         List<FatEntry> found = all.stream()
-                .filter(entry -> folded(entry.provenance().work()).startsWith(wanted))
+                .filter(entry -> folded(entry.provenance().work()).contains(wanted))
                 .toList();
         if (found.size() != 1) {
             throw new IllegalArgumentException("work is \"" + Excerpt.of(work) + "\", which fits "

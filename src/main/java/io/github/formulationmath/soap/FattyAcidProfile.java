@@ -3,7 +3,6 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.LinearAnswer;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
@@ -199,8 +198,8 @@ public final class FattyAcidProfile implements Serializable {
                     unit(n, j, Ratio.ONE.unaryMinus(), range.greatest().fraction()), Ratio.ZERO));
             j++;
         }
-        LinearAnswer answer = new LinearProgram(costs, rows).solve();
-        if (!(answer instanceof LinearAnswer.Optimal optimal)) {
+        LinearProgram.Answer answer = new LinearProgram(costs, rows).solve();
+        if (!(answer instanceof LinearProgram.Answer.Optimal optimal)) {
             throw new IllegalStateException("no shares keep the ranges " + shares);
         }
         return most ? c.minus(optimal.cost()) : optimal.cost();

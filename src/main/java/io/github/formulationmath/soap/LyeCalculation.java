@@ -3,6 +3,7 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
@@ -13,6 +14,8 @@ import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -54,6 +57,8 @@ public final class LyeCalculation {
     private final List<Portion<AlkaliGrade>> alkalis;
     private final Unsaponified goal;
     private final Reckoned reckoned;
+    private final @Nullable AlkaliMixture mixture;
+    private final LyeWater waterFigure;
     private final Amount<Mass> water;
     private final String waterName;
 
@@ -83,6 +88,8 @@ public final class LyeCalculation {
         this.others = others;
         this.goal = goal;
         this.reckoned = reckoned;
+        this.mixture = mixture;
+        this.waterFigure = waterFigure;
         this.waterName = waterName;
         List<Portion<AlkaliGrade>> portions = new ArrayList<>();
         Ratio pure = Ratio.ZERO;
@@ -233,12 +240,94 @@ public final class LyeCalculation {
     }
 
     /**
+     * All of it together.
+     *
+     * @return the mass of fats, acids, alkali, water and the rest
+     */
+    public Amount<Mass> mass() {
+        return Amount.grams(
+                sum(fats).plus(sum(acids)).plus(sum(others)).plus(sum(alkalis)).plus(water.canonical()));
+    }
+
+    /**
+     * What the soap is called.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
      * What was aimed at.
      *
      * @return the goal in its convention
      */
     public Unsaponified goal() {
         return goal;
+    }
+
+    /**
+     * The fats.
+     *
+     * @return an unmodifiable list in the order given
+     */
+    public List<Portion<Fat>> fats() {
+        return fats;
+    }
+
+    /**
+     * The free acids.
+     *
+     * @return an unmodifiable list in the order given
+     */
+    public List<Portion<Acid>> acids() {
+        return acids;
+    }
+
+    /**
+     * What takes no alkali and gives none, the water of the lye apart.
+     *
+     * @return an unmodifiable list in the order given
+     */
+    public List<Portion<Ingredient>> others() {
+        return others;
+    }
+
+    /**
+     * How the alkali is divided.
+     *
+     * @return the division; empty if there is one alkali only
+     */
+    public Optional<AlkaliMixture> division() {
+        return Optional.ofNullable(mixture);
+    }
+
+    /**
+     * Which ends of the ranges it is reckoned with.
+     *
+     * @return the ends
+     */
+    public Reckoned reckoned() {
+        return reckoned;
+    }
+
+    /**
+     * How the water is figured.
+     *
+     * @return the figure in its convention
+     */
+    public LyeWater waterFigure() {
+        return waterFigure;
+    }
+
+    /**
+     * What the water is called in the formula.
+     *
+     * @return the name
+     */
+    public String waterName() {
+        return waterName;
     }
 
     /**
@@ -266,7 +355,7 @@ public final class LyeCalculation {
      * @return the soap
      */
     public Soap soap() {
-        Soap soap = Soap.of(formula()).neither(waterName);
+        Soap soap = Soap.of(formula()).lyeWater(waterName);
         for (Portion<Fat> p : fats) {
             soap = soap.fat(p.what().name(), p.what());
         }
@@ -280,5 +369,40 @@ public final class LyeCalculation {
             soap = soap.neither(p.what().name());
         }
         return soap;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LyeCalculation that
+                && name.equals(that.name)
+                && fats.equals(that.fats)
+                && acids.equals(that.acids)
+                && others.equals(that.others)
+                && alkalis.equals(that.alkalis)
+                && Objects.equals(mixture, that.mixture)
+                && goal.equals(that.goal)
+                && reckoned == that.reckoned
+                && waterFigure.equals(that.waterFigure)
+                && waterName.equals(that.waterName);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, fats, acids, others, alkalis, goal, reckoned, waterFigure, waterName);
+    }
+
+    /** What to weigh of alkali and of water, shortened for reading. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder(name).append(':');
+        for (Portion<AlkaliGrade> p : alkalis) {
+            text.append(' ').append(p.what().alkali().inciName()).append(' ');
+            text.append(NumberText.of(p.mass().canonical(), "g")).append(',');
+        }
+        return text.append(' ')
+                .append(waterName)
+                .append(' ')
+                .append(NumberText.of(water.canonical(), "g"))
+                .toString();
     }
 }

@@ -4,13 +4,15 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.mend.Condition;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.size.KeptSum;
+import io.github.formulationmath.size.Criterion.KeptSum;
+import javax.measure.quantity.Mass;
 
 /**
  * That the shortfall of alkali is at least, or at most, some d for every lot: {@code Σ (1 − d)·S·m + Σ acids − Σ w·A ≥ 0}, or the
@@ -19,8 +21,11 @@ import io.github.formulationmath.size.KeptSum;
  * @param soap the soap, all lines declared
  * @param end the share d of what the fats could take
  * @param isLeast whether at least so much is to be left, or at most
+ * @param withLateFat whether fat that is added late counts
+ * @param hidden how far the sum has to be above 0 for what a balance may hide, in grams of potassium hydroxide
  */
-record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast) implements Condition, KeptSum {
+record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast, boolean withLateFat, Ratio hidden)
+        implements Condition, KeptSum {
 
     // The letters of a lye calculation are those of sizes and additions too, in whose workings these stand.
     private static final Symbol VALUE = Symbol.of("σ", "saponification-value", Kind.ALKALI_NUMBER);
@@ -37,13 +42,23 @@ record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast) implements Con
         }
     }
 
+    ShortfallEnd(Soap soap, MassFraction end, boolean isLeast) {
+        this(soap, end, isLeast, true, Ratio.ZERO);
+    }
+
+    @Override
+    public Amount<Mass> reserve() {
+        return Amount.grams(hidden);
+    }
+
     private String percent() {
         return end.percent().toString();
     }
 
     @Override
     public String name() {
-        return (isLeast ? "at least " : "at most ") + percent() + " % of what the fats could take is left";
+        return (isLeast ? "at least " : "at most ") + percent() + " % of what the fats could take is left"
+                + (withLateFat ? "" : ", without late fat");
     }
 
     @Override
@@ -63,6 +78,9 @@ record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast) implements Con
                     + Excerpt.of(soap.formula().name()) + ": ask about the formula that was declared");
         }
         SoapRole role = soap.role(line.index()).orElseThrow();
+        if (role instanceof SoapRole.Takes takes && takes.late() && !withLateFat) {
+            return r.literal(0);
+        }
         if (role instanceof SoapRole.Takes takes) {
             return signed(r, fat(r, line, takes.fat()), isLeast);
         }

@@ -5,7 +5,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.size.Criterion;
-import io.github.formulationmath.size.KeptSum;
+import io.github.formulationmath.size.Criterion.KeptSum;
 import io.github.formulationmath.size.Sizes;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.Optional;

@@ -29,6 +29,22 @@ public final class Soap implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
+    /** What a line is as far as alkali is concerned. */
+    public enum Part {
+        /** A fat that is in the pot from the start. */
+        FAT,
+        /** A fat that is added when the rest has reacted. */
+        LATE_FAT,
+        /** An alkali. */
+        ALKALI,
+        /** The water that the alkali is dissolved in. */
+        LYE_WATER,
+        /** A free acid. */
+        ACID,
+        /** What takes no alkali and gives none. */
+        NEITHER
+    }
+
     private final Formula formula;
     private final ArrayList<@Nullable SoapRole> roles;
 
@@ -113,6 +129,18 @@ public final class Soap implements Serializable {
         return declared;
     }
 
+    /**
+     * Declares the water that the alkali is dissolved in. It takes no alkali and gives none; the sheet of the batch has it weighed
+     * first, and {@link SoapComposition#water()} counts it.
+     *
+     * @param line the name of its line
+     * @return the soap with this line declared
+     * @throws IllegalArgumentException if there is no such line, or it is declared already
+     */
+    public Soap lyeWater(String line) {
+        return with(line, SoapRole.Neither.LYE_WATER);
+    }
+
     private Soap with(String lineName, SoapRole role) {
         FormulaLine line = formula.line(Objects.requireNonNull(lineName, "line"));
         if (roles.get(line.index()) != null) {
@@ -122,6 +150,36 @@ public final class Soap implements Serializable {
         List<@Nullable SoapRole> declared = new ArrayList<>(roles);
         declared.set(line.index(), role);
         return new Soap(formula, declared);
+    }
+
+    /**
+     * The same declarations on another formula with the same lines, such as one of other masses.
+     *
+     * @param other the formula
+     * @return the soap of that formula
+     * @throws IllegalArgumentException if its lines have other names
+     */
+    public Soap withFormula(Formula other) {
+        List<String> names = Objects.requireNonNull(other, "other").lines().stream()
+                .map(FormulaLine::name)
+                .toList();
+        List<String> own = formula.lines().stream().map(FormulaLine::name).toList();
+        if (!names.equals(own)) {
+            throw new IllegalArgumentException("other has the lines " + Excerpt.of(names) + ", declared are "
+                    + Excerpt.of(own) + ": declare the lines of that formula with Soap.of(…)");
+        }
+        return new Soap(other, roles);
+    }
+
+    /**
+     * The soap as it is cooked: its late fats take nothing.
+     *
+     * @return the same soap, its late fats declared to be neither; the same if it has none
+     */
+    public Soap withoutLateFat() {
+        List<@Nullable SoapRole> cooked = new ArrayList<>(roles);
+        lines(Part.LATE_FAT).forEach(line -> cooked.set(line.index(), SoapRole.Neither.INSTANCE));
+        return new Soap(formula, cooked);
     }
 
     /**
@@ -206,6 +264,59 @@ public final class Soap implements Serializable {
         List<@Nullable SoapRole> declared = new ArrayList<>(roles);
         declared.set(line.index(), new SoapRole.Takes(takes.fat().with(value), takes.late()));
         return new Soap(formula, declared);
+    }
+
+    /**
+     * The lines of which one thing is declared.
+     *
+     * @param part what they are
+     * @return the lines in the order of the formula, empty if there are none
+     */
+    public List<FormulaLine> lines(Part part) {
+        Objects.requireNonNull(part, "part");
+        return formula.lines().stream()
+                .filter(line ->
+                        role(line.index()).filter(role -> role.part() == part).isPresent())
+                .toList();
+    }
+
+    /**
+     * The fat that a line is declared to be, late or not.
+     *
+     * @param line the name of the line
+     * @return the fat; empty if the line is not declared to be one
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public Optional<Fat> fatOf(String line) {
+        return roleOf(line).filter(SoapRole.Takes.class::isInstance).map(role -> ((SoapRole.Takes) role).fat());
+    }
+
+    /**
+     * The alkali that a line is declared to be.
+     *
+     * @param line the name of the line
+     * @return the grade; empty if the line is not declared to be an alkali
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public Optional<AlkaliGrade> alkaliOf(String line) {
+        return roleOf(line).filter(SoapRole.Gives.class::isInstance).map(role -> ((SoapRole.Gives) role).grade());
+    }
+
+    /**
+     * The acid that a line is declared to be.
+     *
+     * @param line the name of the line
+     * @return the acid; empty if the line is not declared to be one
+     * @throws IllegalArgumentException if there is no such line
+     */
+    public Optional<Acid> acidOf(String line) {
+        return roleOf(line)
+                .filter(SoapRole.TakesFirst.class::isInstance)
+                .map(role -> ((SoapRole.TakesFirst) role).acid());
+    }
+
+    private Optional<SoapRole> roleOf(String line) {
+        return role(formula.line(Objects.requireNonNull(line, "line")).index());
     }
 
     /** What a line is, if that is said. */

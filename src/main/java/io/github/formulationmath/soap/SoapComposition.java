@@ -32,18 +32,20 @@ import javax.measure.quantity.Mass;
 public final class SoapComposition {
 
     private static final Ratio GLYCEROL = mass("C3H8O3");
-    private static final Ratio WATER = mass("H2O");
+    static final Ratio WATER = mass("H2O");
 
     private final Soap soap;
     private final MassRange masses;
     private final Interval<Ratio> reacted;
     private final Interval<Ratio> acids;
+    private final SoapMatter rest;
 
-    private SoapComposition(Soap soap, MassRange masses) {
+    private SoapComposition(Soap soap, MassRange masses, AlkaliBalance balance) {
         this.soap = soap;
         this.masses = masses;
         this.reacted = Interval.of(forFats(false), forFats(true));
         this.acids = Interval.of(freeAcids(false), freeAcids(true));
+        this.rest = new SoapMatter(this, soap, masses, balance);
     }
 
     private static Ratio mass(String formula) {
@@ -68,7 +70,7 @@ public final class SoapComposition {
         soap.formula()
                 .lines()
                 .forEach(line -> soap.role(line.index()).ifPresent(role -> requireGlycerides(line, role)));
-        return new SoapComposition(soap, new WeighedRange(weighed.masses()));
+        return new SoapComposition(soap, new WeighedRange(weighed.masses()), balance);
     }
 
     private static void requireGlycerides(FormulaLine line, SoapRole role) {
@@ -108,11 +110,16 @@ public final class SoapComposition {
         return (most ? value.greatest() : value.least()).molesPerGram();
     }
 
-    private interface PerGram {
+    interface PerGram {
         Ratio of(SoapRole role);
     }
 
-    private Map<Integer, Ratio> weights(PerGram perGram) {
+    /** Moles of hydroxide that the fats get. */
+    Interval<Ratio> reacted() {
+        return reacted;
+    }
+
+    Map<Integer, Ratio> weights(PerGram perGram) {
         Map<Integer, Ratio> weights = new LinkedHashMap<>();
         soap.formula()
                 .lines()
@@ -148,6 +155,72 @@ public final class SoapComposition {
         return grams(reacted.least().min(acids.least()), reacted.greatest().min(acids.greatest()), WATER);
     }
 
+    /**
+     * Fat that is left. Nobody knows which of the fats that is, so that the ends are those of the fat that takes most alkali and
+     * of the one that takes least.
+     *
+     * @return the least and the most
+     */
+    public Interval<Amount<Mass>> fatLeft() {
+        return rest.fatLeft();
+    }
+
+    /**
+     * The soap itself, free of water, with the unsaponifiable matter of the fat that reacted: {@code fat reacted + hydroxide −
+     * glycerol − water formed}, since nothing is lost.
+     *
+     * @return the least and the most
+     */
+    public Interval<Amount<Mass>> soap() {
+        return rest.pure();
+    }
+
+    /**
+     * The soap as a share of what there is at some mass, fresh, dried or diluted. If only water came or left, the soap is what it was.
+     *
+     * @param mass what all of this batch weighs now
+     * @return the least and the greatest share, the greatest cut at 100 %
+     * @throws IllegalArgumentException if that is less than the soap alone
+     */
+    public Interval<MassFraction> soap(Amount<Mass> mass) {
+        return shareOf(mass, soap(), "soap");
+    }
+
+    /**
+     * The water to dilute a soap with, W = soap/c − m.
+     *
+     * @param share the share of soap wanted, above 0
+     * @param mass what all of this batch weighs now
+     * @return the least and the most water; with the most the soap is at most the share wanted, whatever the lot
+     * @throws IllegalArgumentException if the soap is sure to be thinner already, or the share is 0
+     */
+    public Interval<Amount<Mass>> waterToDilute(MassFraction share, Amount<Mass> mass) {
+        if (Objects.requireNonNull(share, "share").fraction().isZero()) {
+            throw new IllegalArgumentException(
+                    "share is " + share + ": no water makes a soap of none; it must be above 0 %");
+        }
+        soap(mass);
+        Ratio now = mass.canonical();
+        Ratio most = soap().greatest().canonical().dividedBy(share.fraction()).minus(now);
+        if (most.signum() < 0) {
+            throw new IllegalArgumentException("share is " + share + ", and the soap is at most "
+                    + Excerpt.of(soap(mass).greatest()) + " of " + Excerpt.of(mass)
+                    + ": it is thinner already; ask for a smaller share, or let water leave");
+        }
+        Ratio least = soap().least().canonical().dividedBy(share.fraction()).minus(now);
+        return Interval.of(Amount.grams(least.max(Ratio.ZERO)), Amount.grams(most));
+    }
+
+    /**
+     * The water in the fresh soap: that of the lye, what is neither hydroxide nor carbonate in the alkali, what free acids give when
+     * they are neutralised, and water in the fats as far as it was stated. That of milk and the like is not in it.
+     *
+     * @return the least and the most
+     */
+    public Interval<Amount<Mass>> water() {
+        return rest.water();
+    }
+
     private static Interval<Amount<Mass>> grams(Ratio least, Ratio most, Ratio each) {
         return Interval.of(Amount.grams(least.times(each)), Amount.grams(most.times(each)));
     }
@@ -165,7 +238,7 @@ public final class SoapComposition {
         return Interval.of(Amount.grams(least), Amount.grams(most));
     }
 
-    private static Ratio fatty(SoapRole role, boolean most) {
+    static Ratio fatty(SoapRole role, boolean most) {
         if (!(role instanceof SoapRole.Takes takes)) {
             return Ratio.ZERO;
         }
@@ -180,14 +253,17 @@ public final class SoapComposition {
      * @throws IllegalArgumentException if that is less than the fatty matter alone
      */
     public Interval<MassFraction> totalFattyMatter(Amount<Mass> mass) {
-        Interval<Amount<Mass>> matter = totalFattyMatter();
-        if (Amount.requirePositive("mass", mass).compareTo(matter.least()) < 0) {
+        return shareOf(mass, totalFattyMatter(), "fatty matter");
+    }
+
+    private static Interval<MassFraction> shareOf(Amount<Mass> mass, Interval<Amount<Mass>> part, String name) {
+        if (Amount.requirePositive("mass", mass).compareTo(part.least()) < 0) {
             throw new IllegalArgumentException(
-                    "mass is " + Excerpt.of(mass) + ", less than the fatty matter of at least "
-                            + Excerpt.of(matter.least().canonical())
+                    "mass is " + Excerpt.of(mass) + ", less than the " + name + " of at least "
+                            + Excerpt.of(part.least().canonical())
                             + " g: more than water has left, or it is not all of the batch");
         }
-        Amount<Mass> most = matter.greatest().compareTo(mass) > 0 ? mass : matter.greatest();
-        return Interval.of(MassFraction.of(matter.least(), mass), MassFraction.of(Objects.requireNonNull(most), mass));
+        Amount<Mass> most = part.greatest().compareTo(mass) > 0 ? mass : part.greatest();
+        return Interval.of(MassFraction.of(part.least(), mass), MassFraction.of(Objects.requireNonNull(most), mass));
     }
 }

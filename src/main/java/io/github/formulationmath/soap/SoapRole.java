@@ -14,6 +14,9 @@ sealed interface SoapRole extends Serializable {
     /** The same at the end that leaves least. */
     Ratio least();
 
+    /** What the line is, for those who print it. */
+    Soap.Part part();
+
     /** Whether the ends are sure, and not the ends of a coverage interval. */
     boolean isBounded();
 
@@ -24,6 +27,11 @@ sealed interface SoapRole extends Serializable {
 
     /** An alkali. */
     record Gives(AlkaliGrade grade) implements SoapRole {
+        @Override
+        public Soap.Part part() {
+            return Soap.Part.ALKALI;
+        }
+
         @Override
         public Ratio most() {
             return grade.greatestSupply();
@@ -50,6 +58,11 @@ sealed interface SoapRole extends Serializable {
 
     /** A fat, in the pot from the start or added late. */
     record Takes(Fat fat, boolean late) implements SoapRole {
+        @Override
+        public Soap.Part part() {
+            return late ? Soap.Part.LATE_FAT : Soap.Part.FAT;
+        }
+
         @Override
         public Ratio most() {
             return fat.leastDemand().unaryMinus();
@@ -83,6 +96,11 @@ sealed interface SoapRole extends Serializable {
     /** An acid, which is paid in full before any fat. */
     record TakesFirst(Acid acid) implements SoapRole {
         @Override
+        public Soap.Part part() {
+            return Soap.Part.ACID;
+        }
+
+        @Override
         public Ratio most() {
             return acid.leastDemand().unaryMinus();
         }
@@ -108,8 +126,15 @@ sealed interface SoapRole extends Serializable {
 
     /** Water, perfume, salt: stated to give no hydroxide and to take none. */
     enum Neither implements SoapRole {
-        /** The one of its kind. */
-        INSTANCE;
+        /** Anything. */
+        INSTANCE,
+        /** The water that the alkali is dissolved in. */
+        LYE_WATER;
+
+        @Override
+        public Soap.Part part() {
+            return this == LYE_WATER ? Soap.Part.LYE_WATER : Soap.Part.NEITHER;
+        }
 
         @Override
         public Ratio most() {

@@ -50,7 +50,7 @@ public record AcidConstants(
      */
     public AcidConstants {
         Objects.requireNonNull(name, "name");
-        steps = List.copyOf(new ArrayList<>(steps));
+        steps = List.copyOf(new ArrayList<>(Objects.requireNonNull(steps, "steps")));
         Objects.requireNonNull(temperature, "temperature");
         Objects.requireNonNull(ionicStrength, "ionicStrength");
         if (steps.isEmpty() || steps.size() > MOST_STEPS) {
@@ -96,7 +96,7 @@ public record AcidConstants(
      * @throws IllegalArgumentException if the numbers do not come in pairs
      */
     public static AcidConstants ofBaseAt25Celsius(String name, Source source, String... steps) {
-        return at25Celsius(name, source, steps.length / 2, steps);
+        return at25Celsius(name, source, Objects.requireNonNull(steps, "steps").length / 2, steps);
     }
 
     private static AcidConstants at25Celsius(String name, Source source, int charge, String... steps) {
@@ -105,7 +105,7 @@ public record AcidConstants(
     }
 
     private static List<Interval<Ph>> pairs(String name, String... steps) {
-        if (steps.length % 2 != 0) {
+        if (Objects.requireNonNull(steps, "steps").length % 2 != 0) {
             throw new IllegalArgumentException("steps of " + Excerpt.of(name)
                     + " are not in pairs: after each pK say what it may be off by, as in \"4.204\", \"0.005\"");
         }

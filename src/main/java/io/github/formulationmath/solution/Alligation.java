@@ -12,7 +12,6 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -134,10 +133,8 @@ public final class Alligation {
     public String parts() {
         Ratio high = target.fraction().minus(weaker.middle());
         Ratio low = stronger.middle().minus(target.fraction());
-        BigInteger a = high.numerator().multiply(low.denominator());
-        BigInteger b = low.numerator().multiply(high.denominator());
-        BigInteger common = a.gcd(b);
-        return a.divide(common) + " : " + b.divide(common);
+        Ratio quotient = low.isZero() ? Ratio.ZERO : high.dividedBy(low);
+        return low.isZero() ? "1 : 0" : quotient.numerator() + " : " + quotient.denominator();
     }
 
     /**
@@ -250,7 +247,8 @@ public final class Alligation {
      */
     public static MassFraction medial(Map<Stock, Amount<Mass>> masses) {
         Amount<Mass> all = Amount.grams(Ratio.ZERO);
-        for (Map.Entry<Stock, Amount<Mass>> poured : masses.entrySet()) {
+        for (Map.Entry<Stock, Amount<Mass>> poured :
+                Objects.requireNonNull(masses, "masses").entrySet()) {
             all = all.plus(
                     Amount.requireNotNegative("mass of " + poured.getKey().name(), poured.getValue()));
         }

@@ -7,6 +7,7 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassConcentration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -63,7 +64,7 @@ public final class ChargeBalance {
      * @throws IllegalArgumentException if it has more than one step
      */
     public static ChargeBalance of(AcidConstants ionProduct) {
-        if (ionProduct.protons() != 1) {
+        if (Objects.requireNonNull(ionProduct, "ionProduct").protons() != 1) {
             throw new IllegalArgumentException("ionProduct has " + ionProduct.protons() + " steps: pK_w is one number");
         }
         return new ChargeBalance(ionProduct, List.of());

@@ -87,7 +87,8 @@ public final class Neutralisation {
         if (protons < 1) {
             throw new IllegalArgumentException("protons is " + protons + ": an acid has at least 1 to give");
         }
-        Ratio moles = Ratio.of(protons).dividedBy(acid.gramsPerMole());
+        Ratio moles =
+                Ratio.of(protons).dividedBy(Objects.requireNonNull(acid, "acid").gramsPerMole());
         return new Neutralisation(Interval.of(moles, moles));
     }
 

@@ -4,7 +4,7 @@ import io.github.formulationmath.number.Apportionment;
 import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.LinearAnswer;
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
@@ -178,7 +178,9 @@ public final class StrengthBlend {
      * @return the blend, or what can be reached
      */
     public Answer cheapest() {
-        return program.cheapest(costs()) instanceof LinearAnswer.Optimal optimal ? blended(optimal.values()) : whyNot();
+        return program.cheapest(costs()) instanceof LinearProgram.Answer.Optimal optimal
+                ? blended(optimal.values())
+                : whyNot();
     }
 
     private List<Ratio> costs() {
@@ -190,7 +192,7 @@ public final class StrengthBlend {
 
     private Answer whyNot() {
         BlendProgram middles = program.withMiddles();
-        if (middles.cheapest(costs()) instanceof LinearAnswer.Optimal optimal) {
+        if (middles.cheapest(costs()) instanceof LinearProgram.Answer.Optimal optimal) {
             Interval<MassFraction> made = Stock.strengths(program.valueOf(optimal.values()));
             return new NotForEveryLot(
                     Interval.of(least(made.least(), target.least()), greatest(made.greatest(), target.greatest())));
@@ -327,7 +329,7 @@ public final class StrengthBlend {
                     + balance.capacity() + "; make less, or take one that carries more");
         }
         BlendProgram askable = cheapest() instanceof Blended ? program : program.withMiddles();
-        if (!(askable.cheapest(costs()) instanceof LinearAnswer.Optimal optimal)) {
+        if (!(askable.cheapest(costs()) instanceof LinearProgram.Answer.Optimal optimal)) {
             return new InSteps(Optional.empty(), true);
         }
         List<Ratio> nearest =

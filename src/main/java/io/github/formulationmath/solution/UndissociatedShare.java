@@ -8,7 +8,12 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassConcentration;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.reckoning.Wording;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -43,6 +48,12 @@ public final class UndissociatedShare {
     private static final int FINEST = 1000;
     private static final Rounding PERCENT = Rounding.toDecimalPlaces(2);
     private static final Ratio FOURTEEN = Ratio.of(14);
+
+    private static final Symbol READING = Symbol.of("pH", "ph-reading", Kind.NUMBER);
+    private static final Symbol CONSTANT = Symbol.of("pK", "acid-constant", Kind.NUMBER);
+    private static final Symbol ABOVE = Symbol.of("u", "ph-above-pk", Kind.NUMBER);
+    private static final Symbol RATIO = Symbol.of("q", "dissociated-ratio", Kind.NUMBER);
+    private static final Symbol UNDISSOCIATED = Symbol.of("α", "undissociated-share", Kind.SHARE);
 
     private final AcidConstants acid;
     private final Interval<Ph> ph;
@@ -81,6 +92,38 @@ public final class UndissociatedShare {
      */
     public Interval<MassFraction> ideal() {
         return Interval.of(share(ph.greatest(), acid.end(false), false), share(ph.least(), acid.end(true), true));
+    }
+
+    /**
+     * The share of an acid with one proton, with the middles of pH and pK: the figure of a textbook, {@code 1 / (1 + 10^(pH − pK))}, for
+     * teaching. It is no bound, and what is uncertain in it {@link #ideal()} tells.
+     *
+     * @return the share with its working; the power of ten is rounded to 17 digits
+     * @throws IllegalStateException if the acid has more protons than one
+     */
+    public MassFraction atTheMiddles() {
+        if (acid.protons() > 1) {
+            throw new IllegalStateException(acid.name() + " has " + acid.protons()
+                    + " protons, and the relation with one power of ten holds for one: ask ideal()");
+        }
+        return MassFraction.of(middle(Reckoning.plain()))
+                .withWorking(any -> Phrase.of("question.undissociated", acid.name()), this, UndissociatedShare::middle);
+    }
+
+    private <V> V middle(Reckoning<V> r) {
+        V reading = r.given(READING, middle(ph), Source.user());
+        V constant = r.given(
+                CONSTANT,
+                Subject.of(acid.name(), acid.name()),
+                middle(acid.steps().get(0)),
+                acid.source());
+        V above = r.named(ABOVE, r.difference(reading, constant));
+        V ratio = r.named(RATIO, r.tenTo(above));
+        return r.named(UNDISSOCIATED, r.quotient(r.literal(1), r.sum(r.literal(1), ratio)));
+    }
+
+    private static Ratio middle(Interval<Ph> range) {
+        return range.least().value().plus(range.greatest().value()).dividedBy(2);
     }
 
     /**
@@ -132,7 +175,7 @@ public final class UndissociatedShare {
      */
     public static Ph highestPh(AcidConstants acid, String share) {
         Ratio wanted = between(share);
-        List<Ratio> strongest = acid.end(false);
+        List<Ratio> strongest = Objects.requireNonNull(acid, "acid").end(false);
         int last = last(
                 thousandths -> Species.at(Ratio.of(thousandths, FINEST), strongest)
                                 .undissociated()
@@ -154,7 +197,7 @@ public final class UndissociatedShare {
      *     from 0 to 14
      */
     public static Ph lowestPh(AcidConstants base, String share) {
-        if (base.charge() != base.protons()) {
+        if (Objects.requireNonNull(base, "base").charge() != base.protons()) {
             throw new IllegalArgumentException(Excerpt.of(base.name()) + " has charge " + base.charge() + " and "
                     + base.protons() + " protons to lose: a base without charge is left of an ion that has as many of"
                     + " both; for an acid ask highestPh");

@@ -1,9 +1,7 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
-import io.github.formulationmath.csv.CsvTable;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import java.util.ArrayList;
@@ -38,11 +36,11 @@ final class ClaimReader {
     private final ClaimedMaterials materials = new ClaimedMaterials();
     private final ClaimedSettings settings;
 
-    private ClaimReader(CsvField last) {
+    private ClaimReader(CsvRow.Field last) {
         this.settings = new ClaimedSettings(last);
     }
 
-    static Claim read(CsvTable table) {
+    static Claim read(CsvFormat.Table table) {
         ClaimReader reader = new ClaimReader(table.last());
         table.rows().forEach(reader::add);
         return reader.claim();

@@ -1,6 +1,5 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
@@ -18,8 +17,8 @@ record ClaimedLines(List<CsvRow> lines, ClaimedMaterials materials, ClaimedSetti
     private static final String REST = "q.s.";
 
     Formula formula() {
-        CsvField name = settings.required("formula");
-        CsvField kind = settings.required("formula value");
+        CsvRow.Field name = settings.required("formula");
+        CsvRow.Field kind = settings.required("formula value");
         return switch (kind.text()) {
             case "percent" -> filled(name.as(Formula::inPercent));
             case "parts" -> filled(name.as(Formula::inParts));
@@ -32,7 +31,7 @@ record ClaimedLines(List<CsvRow> lines, ClaimedMaterials materials, ClaimedSetti
         String phase = "";
         Set<String> ended = new HashSet<>();
         for (CsvRow row : lines) {
-            CsvField group = row.field("group");
+            CsvRow.Field group = row.field("group");
             String name = SubstanceName.normalise(group.text());
             if (!name.equals(phase)) {
                 ended.add(phase);

@@ -1,6 +1,5 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.BlendBuilder;
 import io.github.formulationmath.formula.Ingredient;
@@ -37,7 +36,7 @@ final class ClaimedMaterials {
         densities.values().forEach(row -> requireUsed("density", row.field("name"), names));
     }
 
-    private static void requireUsed(String record, CsvField name, Set<String> names) {
+    private static void requireUsed(String record, CsvRow.Field name, Set<String> names) {
         if (!names.contains(name.text())) {
             throw name.wrong("no line has the material \"" + name.text() + "\", of which this row gives the " + record
                     + ": write the name as in its line, letter by letter, or leave the row out");
@@ -49,7 +48,7 @@ final class ClaimedMaterials {
     }
 
     /** Each is built once, however many lines have it. */
-    Ingredient of(CsvField name) {
+    Ingredient of(CsvRow.Field name) {
         Ingredient known = built.get(name.text());
         if (known == null) {
             known = withDensity(plain(name));
@@ -58,12 +57,12 @@ final class ClaimedMaterials {
         return known;
     }
 
-    private Ingredient plain(CsvField name) {
+    private Ingredient plain(CsvRow.Field name) {
         List<CsvRow> rows = parts.getOrDefault(name.text(), List.of());
         if (rows.isEmpty()) {
             return name.as(Ingredient::of);
         }
-        CsvField first = rows.get(0).field("group");
+        CsvRow.Field first = rows.get(0).field("group");
         BlendBuilder blend = first.as(Ingredient::blend);
         rows.forEach(row -> row.field("value").as(strength -> blend.part(row.text("name"), strength)));
         return first.as(text -> blend.build());

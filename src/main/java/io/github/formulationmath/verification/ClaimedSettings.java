@@ -1,7 +1,6 @@
 package io.github.formulationmath.verification;
 
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.csv.CsvField;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -29,10 +28,10 @@ final class ClaimedSettings {
 
     private static final Set<String> KNOWN = known();
 
-    private final Map<String, CsvField> fields = new LinkedHashMap<>();
-    private final CsvField last;
+    private final Map<String, CsvRow.Field> fields = new LinkedHashMap<>();
+    private final CsvRow.Field last;
 
-    ClaimedSettings(CsvField last) {
+    ClaimedSettings(CsvRow.Field last) {
         this.last = last;
     }
 
@@ -49,16 +48,16 @@ final class ClaimedSettings {
         }
     }
 
-    Optional<CsvField> get(String key) {
+    Optional<CsvRow.Field> get(String key) {
         return Optional.ofNullable(fields.get(key));
     }
 
-    CsvField required(String key) {
+    CsvRow.Field required(String key) {
         return get(key).orElseThrow(() -> last.wrong("the claim ends without a row for \"" + key + "\""));
     }
 
     /** The place of what the claim as a whole has not. */
-    CsvField last() {
+    CsvRow.Field last() {
         return last;
     }
 

@@ -1,5 +1,6 @@
 package io.github.formulationmath.verification;
 
+import io.github.formulationmath.verification.Verification.Cause;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -9,7 +9,9 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.verification.Verification.RoundingHabit;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 
@@ -25,6 +27,23 @@ import javax.measure.quantity.Mass;
  * @param agreement how the figure stands to ours
  */
 public record FigureCheck(BatchLine line, Figure figure, Amount<?> expected, Amount<?> step, Agreement agreement) {
+
+    /**
+     * Nothing may be missing.
+     *
+     * @param line the line of our batch, with its right mass
+     * @param figure what was shown
+     * @param expected our mass, or volume, in the unit of the figure, exact
+     * @param step how finely the figure was rounded
+     * @param agreement how the figure stands to ours
+     */
+    public FigureCheck {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(figure, "figure");
+        Objects.requireNonNull(expected, "expected");
+        Objects.requireNonNull(step, "step");
+        Objects.requireNonNull(agreement, "agreement");
+    }
 
     private static final Symbol FIGURE = Symbol.of("F", "claimed-figure", Kind.MASS);
     private static final Symbol VOLUME = Symbol.of("F", "claimed-figure", Kind.VOLUME);
@@ -120,5 +139,48 @@ public record FigureCheck(BatchLine line, Figure figure, Amount<?> expected, Amo
     public String toString() {
         return line.name() + " " + figure + ": "
                 + agreement.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", ours " + expected;
+    }
+
+    /** How a figure stands to ours. */
+    public enum Agreement {
+        /** The same number exactly. */
+        AGREES,
+        /** Ours, rounded to the step of the figure, a tie either way. */
+        AGREES_AS_ROUNDED,
+        /** Ours, as a program prints a binary floating-point number: within half of 10<sup>−13</sup> of itself. */
+        AGREES_AS_BINARY,
+        /** Ours, with the divisions left over by rounding shared out so that the total closes. */
+        AGREES_AS_CLOSED,
+        /** Ours, by the habit of showing figures that {@link Verification#habit()} names. */
+        AGREES_BY_HABIT,
+        /** 0, where ours is more: no digit counts. As shown, the line would be left out. */
+        SHOWS_NOTHING,
+        /** Another number. */
+        DISAGREES;
+
+        /** Of a figure by itself, rounded to the nearest step. */
+        static Agreement of(Figure figure, Ratio expected, Ratio step) {
+            if (!Hypothesis.Display.NEAREST.mayShow(expected, step, figure.number())) {
+                return DISAGREES;
+            }
+            if (figure.showsNothing()) {
+                return SHOWS_NOTHING;
+            }
+            if (figure.number().equals(expected)) {
+                return AGREES;
+            }
+            return figure.isBinary() && step.equals(figure.ownStep()) ? AGREES_AS_BINARY : AGREES_AS_ROUNDED;
+        }
+
+        /** Of the same figure where a habit gives it. */
+        Agreement under(RoundingHabit habit, Figure figure) {
+            if (this != DISAGREES) {
+                return this;
+            }
+            if (figure.showsNothing()) {
+                return SHOWS_NOTHING;
+            }
+            return habit.isPlainRounding() ? AGREES_AS_CLOSED : AGREES_BY_HABIT;
+        }
     }
 }

@@ -2,6 +2,7 @@ package io.github.formulationmath.verification;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.verification.Verification.Cause;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -3,6 +3,7 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.verification.Verification.RoundingHabit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -8,18 +8,22 @@ import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.verification.FigureCheck.Agreement;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -261,7 +265,9 @@ public final class Verification {
      * @return the report, to be printed in any format
      */
     public Document report(Wording wording) {
-        return new VerificationReport(this, wording).document().caution(wording.say("caution.verification"));
+        return new VerificationReport(this, Objects.requireNonNull(wording, "wording"))
+                .document()
+                .caution(wording.say("caution.verification"));
     }
 
     /**
@@ -273,12 +279,13 @@ public final class Verification {
      * @throws IllegalArgumentException if the limits were checked against other figures than theirs
      */
     public Document report(Wording wording, LimitReport limits) {
-        if (!isComplete() || !Objects.requireNonNull(limits, "limits").formula().equals(asClaimed())) {
+        Objects.requireNonNull(limits, "limits");
+        if (!isComplete() || !limits.formula().equals(asClaimed())) {
             throw new IllegalArgumentException(
                     "limits is a report on \"" + limits.formula().name()
                             + "\" with other figures than those of the claim: take it from limits(checker)");
         }
-        return new VerificationReport(this, wording)
+        return new VerificationReport(this, Objects.requireNonNull(wording, "wording"))
                 .document()
                 .heading(wording.say("verification.limits"))
                 .followedBy(limits.document(wording));
@@ -306,5 +313,135 @@ public final class Verification {
     public String toString() {
         String said = causes().isEmpty() ? "no known slip explains this" : causes().toString();
         return claim + ": " + outcome().inWords() + (found == null ? "; " + said : "");
+    }
+
+    /**
+     * What came of verifying a claim, the gravest finding first: {@link #DOES_NOT_HOLD}, then {@link
+     * #SHOWS_NOTHING_FOR_SOME_LINES}, {@link #INCOMPLETE}, {@link #HOLDS_BY_HABIT}. Only {@link #HOLDS} says that every line
+     * has a figure and every figure is ours, rounded. None says that the product is safe.
+     */
+    public enum Outcome {
+        /** Every line has a figure with digits that count; all are ours, rounded, or a closed set of ours; so is the total. */
+        HOLDS,
+        /** As {@link #HOLDS}, but only by another habit of showing figures, which {@link Verification#habit()} names. */
+        HOLDS_BY_HABIT,
+        /** What was shown agrees, but some lines have no figure. */
+        INCOMPLETE,
+        /** No figure disagrees, but some are 0 where ours are more. */
+        SHOWS_NOTHING_FOR_SOME_LINES,
+        /** At least one figure, or the total, is another number than ours. */
+        DOES_NOT_HOLD;
+
+        String inWords() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+    }
+
+    /**
+     * How figures that agree were rounded, as one set. The first three are roundings of the exact masses; the others are habits
+     * of the trade (common practice, no published source) that can leave a figure farther off than half its last digit.
+     */
+    public enum RoundingHabit {
+        /** Each figure to its nearest step. */
+        EACH_TO_NEAREST,
+        /** The q.s. line as the batch less the other figures, and these to their nearest steps. */
+        QS_TAKES_REST,
+        /** Each figure down or up to a step, up where most was left over, so that together they make the batch. */
+        LARGEST_REMAINDERS,
+        /** As {@link #QS_TAKES_REST}, but with the line that has the largest mass. */
+        LARGEST_LINE_TAKES_REST,
+        /** As {@link #QS_TAKES_REST}, but with the last line. */
+        LAST_LINE_TAKES_REST,
+        /** The ounce taken as 28.35 g. */
+        OUNCE_OF_28_35_GRAMS,
+        /** To the nearest half gram. */
+        HALF_GRAMS,
+        /** To a number of significant digits, two at least. */
+        SIGNIFICANT_DIGITS,
+        /** Figures, or the total, with more digits before the point to fewer places behind it, and never to more. */
+        COARSER_WHEN_LARGER;
+
+        /** Whether the figures are the exact masses rounded, and no more than that. */
+        boolean isPlainRounding() {
+            return this == EACH_TO_NEAREST || this == QS_TAKES_REST || this == LARGEST_REMAINDERS;
+        }
+
+        /** The key of its name in the wording. */
+        String key() {
+            return "habit." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /**
+     * A slip, how well it explains the figures, and how much speaks for it.
+     *
+     * @param slip the slip
+     * @param detail what exactly went wrong, in a name or a number; may be empty
+     * @param restFollows whether the q.s. line took what the slip left, so that its figure follows from the others
+     * @param missed the lines whose figures it does not reproduce within their own rounding
+     * @param worst the largest distance between a figure and the slip's, in steps of the figure
+     * @param figures how many wrong figures speak for it: those it reproduces, but for 0 and for a q.s. line that follows
+     * @param digits how many digits count in them together
+     */
+    public record Cause(
+            Slip slip,
+            String detail,
+            boolean restFollows,
+            List<FormulaLine> missed,
+            Ratio worst,
+            int figures,
+            int digits) {
+
+        private static final Rounding STEPS = Rounding.toSignificantDigits(2);
+
+        /** A single digit is met by chance too often: many numbers become the same one. */
+        private static final int DIGITS_THAT_TELL = 2;
+
+        /**
+         * Copies.
+         *
+         * @param slip the slip
+         * @param detail what exactly went wrong
+         * @param restFollows whether the q.s. line follows
+         * @param missed the lines it does not reproduce
+         * @param worst the largest distance in steps
+         * @param figures how many wrong figures speak for it
+         * @param digits how many digits count in them
+         */
+        public Cause {
+            Objects.requireNonNull(slip, "slip");
+            Objects.requireNonNull(detail, "detail");
+            Objects.requireNonNull(worst, "worst");
+            missed = List.copyOf(Objects.requireNonNull(missed, "missed"));
+        }
+
+        /**
+         * Whether the slip reproduces every figure.
+         *
+         * @return true if no line is missed
+         */
+        public boolean explainsAll() {
+            return missed.isEmpty();
+        }
+
+        /**
+         * Whether the figures tell it, and do not merely allow it: it reproduces every figure, and at least two digits count in
+         * the wrong ones.
+         *
+         * @return false if it would fit, and so might much else
+         */
+        public boolean isTold() {
+            return explainsAll() && digits >= DIGITS_THAT_TELL;
+        }
+
+        /** The slip with its detail, how many figures it leaves unexplained, and how far off the farthest figure is. */
+        @Override
+        public String toString() {
+            String name = slip + (detail.isEmpty() ? "" : " (" + detail + ")");
+            String reach = missed.isEmpty()
+                    ? "explains every figure"
+                    : "misses " + missed.stream().map(FormulaLine::name).collect(Collectors.joining(", "));
+            return name + ": " + reach + ", at most " + STEPS.format(worst) + " steps of the display away";
+        }
     }
 }

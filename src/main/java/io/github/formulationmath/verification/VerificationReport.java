@@ -1,12 +1,16 @@
 package io.github.formulationmath.verification;
 
-import io.github.formulationmath.document.Column;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.verification.FigureCheck.Agreement;
+import io.github.formulationmath.verification.Verification.Cause;
+import io.github.formulationmath.verification.Verification.Outcome;
+import io.github.formulationmath.verification.Verification.RoundingHabit;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;

@@ -92,6 +92,30 @@ public record Addition(
         return new Addition(subject, target, reading, balance, WeighingMethod.TARE_EACH, buoyancy);
     }
 
+    /**
+     * A mass that stands by itself and is known to lie within bounds, however it came about: an addition on a display so fine
+     * that it adds nothing worth counting (a microgram), whose linearity reaches to the further bound.
+     *
+     * @param subject what was added
+     * @param index what tells its balance from others in a working
+     * @param mass what is most likely there, at least 0
+     * @param error how far the mass may be off either way, at least 0
+     * @param repeatability a standard deviation of it beyond that, at least 0
+     * @return the addition
+     * @throws IllegalArgumentException if an amount is negative
+     */
+    public static Addition within(
+            Subject subject, String index, Amount<Mass> mass, Amount<Mass> error, Amount<Mass> repeatability) {
+        Amount<Mass> most =
+                Amount.grams(mass.canonical().plus(error.canonical()).plus(Ratio.ONE));
+        Balance balance = Balance.of(Amount.mass("1 µg"), most)
+                .named("line " + index)
+                .withErrors(ErrorModel.readabilityOnly()
+                        .withLinearityOfNetReading(error)
+                        .withRepeatability(repeatability));
+        return of(subject, mass, mass, balance);
+    }
+
     private static Amount<Mass> requireNotNegative(String what, Subject subject, Amount<Mass> mass) {
         if (Objects.requireNonNull(mass, what).signum() < 0) {
             throw new IllegalArgumentException(what + " of " + Excerpt.of(subject.name()) + " is " + Excerpt.of(mass)

@@ -2,8 +2,8 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Figure;
 import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Origin.Figure;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import java.util.function.Function;

@@ -5,7 +5,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;

@@ -8,7 +8,7 @@ import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

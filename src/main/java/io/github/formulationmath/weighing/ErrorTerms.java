@@ -3,7 +3,7 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import io.github.formulationmath.weighing.ErrorTerm.Figure;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import io.github.formulationmath.weighing.ErrorTerm.Range;

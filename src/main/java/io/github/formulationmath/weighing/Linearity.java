@@ -2,7 +2,7 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.quantity.Mass;

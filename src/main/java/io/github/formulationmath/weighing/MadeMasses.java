@@ -10,8 +10,10 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -90,10 +92,21 @@ public final class MadeMasses {
     }
 
     private static void requireNames(List<Addition> additions) {
+        Set<Balance> balances = new LinkedHashSet<>();
+        additions.forEach(addition -> balances.add(addition.balance()));
+        requireNames(balances);
+    }
+
+    /**
+     * Refuses balances that differ and have the same name, for their figures could not be told apart.
+     *
+     * @param all the balances that are used together
+     * @throws IllegalArgumentException if two that differ have the same name
+     */
+    public static void requireNames(Collection<Balance> all) {
         Set<Balance> balances = new HashSet<>();
         Set<String> names = new HashSet<>();
-        for (Addition addition : additions) {
-            Balance balance = addition.balance();
+        for (Balance balance : all) {
             if (balances.add(balance) && !names.add(balance.name())) {
                 throw new IllegalArgumentException(
                         "two different balances are both called \"" + Excerpt.of(balance.name())

@@ -48,8 +48,10 @@ public final class MadeShare implements Explained {
     private final MadeMasses whole;
     private final Weights weights;
     private final Subject subject;
-    /** Searched for when somebody asks first. */
-    private volatile @Nullable Interval<Amount<Dimensionless>> bounds;
+    /** Each searched for when somebody asks first: a cap needs the highest alone. */
+    private volatile @Nullable ShareExtreme lowest;
+
+    private volatile @Nullable ShareExtreme highest;
 
     MadeShare(MadeMasses whole, Weights weights, Subject subject) {
         this.whole = whole;
@@ -96,12 +98,26 @@ public final class MadeShare implements Explained {
      * @return the least and the most that it can be, in percent, each with its working
      */
     public Interval<Amount<Dimensionless>> bounds() {
-        Interval<Amount<Dimensionless>> known = bounds;
+        ShareExtreme known = lowest;
         if (known == null) {
-            known = Interval.of(new ShareExtreme(this, false).share(), new ShareExtreme(this, true).share());
-            bounds = known;
+            known = new ShareExtreme(this, false);
+            lowest = known;
         }
-        return known;
+        return Interval.of(known.share(), highest());
+    }
+
+    /**
+     * The greatest of the {@link #bounds() bounds}, without a search for the least.
+     *
+     * @return the most that the share can be, in percent, with its working
+     */
+    public Amount<Dimensionless> highest() {
+        ShareExtreme known = highest;
+        if (known == null) {
+            known = new ShareExtreme(this, true);
+            highest = known;
+        }
+        return known.share();
     }
 
     /**

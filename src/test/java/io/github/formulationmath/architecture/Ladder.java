@@ -26,9 +26,11 @@ final class Ladder {
             may("analysis", "number", "reckoning", "quantity", "simulation", "chemistry", "soap"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
             may("amendment", "number", "csv", "formula"),
+            may("annex", "csv", "formula"),
             may(
                     "limit",
                     "amendment",
+                    "annex",
                     "number",
                     "csv",
                     "document",
@@ -64,11 +66,16 @@ final class Ladder {
                     "simulation",
                     "formula",
                     "chemistry",
+                    "batch",
                     "weighing",
+                    "limit",
+                    "label",
                     "plan",
+                    "pot",
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
+            may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "size", "packing"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -81,7 +88,11 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
-                    "record"),
+                    "shelf",
+                    "record",
+                    "reckoning",
+                    "chemistry",
+                    "soap"),
             may(
                     "verification",
                     "number",
@@ -93,9 +104,12 @@ final class Ladder {
                     "chemistry",
                     "batch",
                     "weighing",
-                    "limit"),
+                    "plan",
+                    "limit",
+                    "soap"),
             may(
                     "sheet",
+                    "choice",
                     "number",
                     "document",
                     "reckoning",
@@ -107,7 +121,8 @@ final class Ladder {
                     "pot",
                     "packing",
                     "record",
-                    "batch"));
+                    "batch",
+                    "soap"));
 
     private static Map.Entry<String, Set<String>> may(String chapter, String... lower) {
         return Map.entry(chapter, Set.of(lower));

@@ -26,6 +26,7 @@ class ReadableAtAPromptTest {
     private static final Map<String, String> WITHOUT_TEXT = Map.ofEntries(
             Map.entry("sheet.BatchSheet", WRITES),
             Map.entry("sheet.RecordSheet", WRITES),
+            Map.entry("sheet.SoapSheet", WRITES),
             Map.entry("reckoning.Wording", WRITES),
             Map.entry("plan.BulkPlanner", COMPUTES),
             Map.entry("json.Json", WRITES),
@@ -36,9 +37,7 @@ class ReadableAtAPromptTest {
             Map.entry("emulsion.OilPhase", COMPUTES),
             Map.entry("soap.AlkaliGrade$Assayed", COMPUTES),
             Map.entry("soap.LyeBuilder", COMPUTES),
-            Map.entry("soap.LyeCalculation", COMPUTES),
             Map.entry("soap.SoapComposition", COMPUTES),
-            Map.entry("soap.AlkaliBalance", COMPUTES),
             Map.entry("solution.AlcoholDilution", COMPUTES),
             Map.entry("solution.Alligation", COMPUTES),
             Map.entry("solution.DilutionSeries", COMPUTES),

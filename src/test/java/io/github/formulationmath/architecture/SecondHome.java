@@ -30,15 +30,28 @@ record SecondHome(String idea, String name, Pattern sign, Pattern home, String p
                         "digits lost",
                         "\\.setScale\\(|new (java\\.text\\.)?DecimalFormat\\(|Math\\.(round|rint|floor|ceil)\\("
                                 + "|\\.divide\\([^()]*RoundingMode",
-                        "^number/",
+                        // A place in a sorted list is counted up; the bulk planner proves each of its whole doubles.
+                        "^number/|^simulation/(MonteCarlo|SortedTrials)\\.java|^plan/CompiledFormula\\.java",
                         "BigDecimal shown = price.setScale(2, RoundingMode.HALF_UP);"),
-                of("Rounding", "a display's rounding", "HALF_EVEN", "^number/", "Rounding r = x.with(HALF_EVEN);"),
-                of("Amount and Share", "percent as text", "\" ?%\"", "^quantity/", "return percent + \" %\";"),
+                of(
+                        "Rounding",
+                        "a display's rounding",
+                        "HALF_EVEN",
+                        // What a learner may mistake is the mode itself.
+                        "^number/|^exercise/(Mistake|WorksheetDocument)\\.java",
+                        "Rounding r = x.with(HALF_EVEN);"),
+                of(
+                        "Amount and Share",
+                        "percent as text",
+                        "\\+ \" ?%\"|NumberText\\.\\w+\\([^;\n]*\"%\"",
+                        // The tables of soap hand a text with its unit to a reader; they show none.
+                        "^quantity/|/NumberText\\.java|^soap/(AlkaliGradeTable|FatTable)\\.java",
+                        "return percent + \" %\";"),
                 of(
                         "Amount and Share",
                         "a long number shortened",
                         "\"[^\"\\n]*≈",
-                        "^(quantity|document)/|/(NumberText|Numerals)\\.java",
+                        "^(quantity|document)/|/(NumberText|Numerals|WorkingDocument)\\.java",
                         "return \"≈ \" + rounded;"),
                 of(
                         "Amount and Share",
@@ -92,13 +105,14 @@ record SecondHome(String idea, String name, Pattern sign, Pattern home, String p
                         "Substance",
                         "names made alike",
                         "\\bNormalizer\\b|equalsIgnoreCase|toUpperCase\\(",
-                        "/SubstanceName\\.java",
+                        // Digits and units that somebody typed are no names.
+                        "/SubstanceName\\.java|^quantity/Repairs\\.java|^verification/Figure\\.java",
                         "if (name.equalsIgnoreCase(other)) {}"),
                 of(
                         "Batch",
                         "the mass of a batch or of a line of it",
                         "Symbol\\.of\\([^)]*\"(batch-mass|line-mass)\"",
-                        "/BatchLine\\.java",
+                        "^batch/",
                         "Symbol MASS = Symbol.of(\"m\", \"line-mass\", Kind.MASS);"),
                 of(
                         "Bench",
@@ -109,13 +123,13 @@ record SecondHome(String idea, String name, Pattern sign, Pattern home, String p
                 of(
                         "Plan",
                         "the largest remainder",
-                        "\\b(byRemainder|largestRemainders?|remainders)\\b",
+                        "(?<!Apportionment\\.)\\b(byRemainder|largestRemainders?)\\b",
                         "/Apportionment\\.java",
                         "List<Integer> order = byRemainder(remainders);"),
                 of(
                         "Weighed",
                         "masses beside a formula",
-                        "\\(\\s*Formula \\w+,\\s*(MadeMasses|List<Amount<Mass>>|Map<FormulaLine, Amount<Mass>>)",
+                        "(?m)^(?!\\s*private ).*\\(\\s*Formula \\w+,\\s*(MadeMasses|List<Amount<Mass>>|Map<FormulaLine, Amount<Mass>>)",
                         NOWHERE,
                         "public LimitReport check(Formula formula, MadeMasses masses) {"),
                 of(

@@ -16,6 +16,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;

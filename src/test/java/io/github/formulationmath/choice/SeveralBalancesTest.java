@@ -17,6 +17,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -25,20 +25,20 @@ class CsvFormatTest {
 
     private static final CsvFormat FORMAT = CsvFormat.of(List.of("name", "mass"));
 
-    private static CsvTable read(CsvFormat format, String text) throws IOException {
+    private static CsvFormat.Table read(CsvFormat format, String text) throws IOException {
         return format.read("house", new StringReader(text));
     }
 
     @Test
     void fields_know_their_file_column_name_and_place() throws IOException {
-        CsvTable table = read(FORMAT.withCommentHead(), "# one\n#two \nname,mass\nA,\"1\"\n");
+        CsvFormat.Table table = read(FORMAT.withCommentHead(), "# one\n#two \nname,mass\nA,\"1\"\n");
         assertThat(table.comments()).containsExactly("one", "two");
         assertThat(table.rows()).singleElement().satisfies(row -> {
-            assertThat(row.field("name")).isEqualTo(new CsvField(new Place("house", 4, 1), "name", "A"));
-            assertThat(row.field("mass")).isEqualTo(new CsvField(new Place("house", 4, 3), "mass", "1"));
+            assertThat(row.field("name")).isEqualTo(new CsvRow.Field(new Place("house", 4, 1), "name", "A"));
+            assertThat(row.field("mass")).isEqualTo(new CsvRow.Field(new Place("house", 4, 3), "mass", "1"));
         });
-        assertThat(table.last()).isEqualTo(new CsvField(new Place("house", 4, 1), "name", "A"));
-        assertThat(read(FORMAT, "name,mass").last()).isEqualTo(new CsvField(new Place("house", 1, 1), "", "name"));
+        assertThat(table.last()).isEqualTo(new CsvRow.Field(new Place("house", 4, 1), "name", "A"));
+        assertThat(read(FORMAT, "name,mass").last()).isEqualTo(new CsvRow.Field(new Place("house", 1, 1), "", "name"));
         assertThat(FORMAT.columns()).containsExactly("name", "mass");
     }
 

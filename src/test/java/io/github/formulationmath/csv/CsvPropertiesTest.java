@@ -56,7 +56,7 @@ class CsvPropertiesTest {
         for (int i = 0; i < 500; i++) {
             List<List<String>> rows = rows(random);
             String text = written(rows);
-            CsvTable table = CsvFormat.of(List.of("x", "y", "z")).read("", new StringReader(text));
+            CsvFormat.Table table = CsvFormat.of(List.of("x", "y", "z")).read("", new StringReader(text));
             assertThat(table.rows()).map(CsvPropertiesTest::texts).isEqualTo(rows);
             try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
                 List<CSVRecord> others = parser.getRecords();
@@ -78,7 +78,7 @@ class CsvPropertiesTest {
                     .read("", new StringReader(text))
                     .rows()) {
                 for (String name : List.of("x", "y", "z")) {
-                    CsvField field = row.field(name);
+                    CsvRow.Field field = row.field(name);
                     String rest = lines[field.place().line() - 1]
                             .codePoints()
                             .skip(field.place().column() - 1)

@@ -23,7 +23,7 @@ class CsvReaderHostileTest {
         CsvReader reader = new CsvReader("", new StringReader(text), LONGEST);
         List<List<String>> rows = new ArrayList<>();
         while (reader.hasNext()) {
-            rows.add(reader.next(List.of()).stream().map(CsvField::text).toList());
+            rows.add(reader.next(List.of()).stream().map(CsvRow.Field::text).toList());
         }
         return rows;
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.support.HtmlChecks;
 import io.github.formulationmath.support.NullTester;
 import java.util.List;

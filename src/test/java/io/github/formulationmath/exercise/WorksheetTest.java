@@ -108,7 +108,7 @@ class WorksheetTest {
     void the_right_answer_is_among_the_choices_once(@ForAll long seed) {
         Working working = RandomWorkings.of(seed);
         Worksheet worksheet = Worksheet.of(working, 1, seed);
-        for (Blank blank : worksheet.blanks()) {
+        for (Worksheet.Blank blank : worksheet.blanks()) {
             if (blank.choices().isEmpty()) {
                 assertThat(blank.distractors()).isEmpty();
                 continue;
@@ -231,7 +231,7 @@ class WorksheetTest {
         assertThat(made(working, Mistake.ROUNDED_TWICE)).isEmpty();
     }
 
-    private static Blank blank(Working working, String label) {
+    private static Worksheet.Blank blank(Working working, String label) {
         return Worksheet.of(working, Set.of(label), 1).blanks().get(0);
     }
 
@@ -382,7 +382,7 @@ class WorksheetTest {
 
     @Test
     void a_choice_knows_the_mistake_behind_it() {
-        Blank blank = blank(TIE, "m_5");
+        Worksheet.Blank blank = blank(TIE, "m_5");
         assertThat(blank.mistakeBehind(Ratio.parse("84.5"))).contains(Mistake.POINT_TO_THE_RIGHT);
         assertThat(blank.mistakeBehind(Ratio.parse("8.45"))).isEmpty();
     }

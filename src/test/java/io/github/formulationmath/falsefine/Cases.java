@@ -13,4 +13,9 @@ final class Cases {
     static int of(int plain) {
         return Math.multiplyExact(plain, Math.max(1, Integer.getInteger(PROPERTY, 1)));
     }
+
+    /** A number for the plain build, and another, whatever the factor, where the property asks for more. */
+    static int of(int plain, int many) {
+        return Integer.getInteger(PROPERTY, 1) > 1 ? many : plain;
+    }
 }

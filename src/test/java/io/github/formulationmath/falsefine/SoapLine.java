@@ -113,6 +113,17 @@ sealed interface SoapLine {
             return new Takes(name, middle, middle, wax, acidLow, acidHigh, inert);
         }
 
+        /** The same of the acid value alone. */
+        Takes acidInTheMiddle() {
+            int middle = (acidLow + acidHigh) / 2;
+            return wax && acidLow >= 0 ? new Takes(name, low, high, true, middle, middle, inert) : this;
+        }
+
+        /** As if half the water that there may be were what there is. */
+        Takes halfAsWet() {
+            return new Takes(name, low, high, wax, acidLow, acidHigh, inert / 2);
+        }
+
         /** As if all of a wax reacted. */
         Takes asFat() {
             return wax ? new Takes(name, low, high, true, low, low, inert) : this;
@@ -184,6 +195,12 @@ sealed interface SoapLine {
             int middle = (low + high) / 2;
             return new Gives(sodium, middle, middle, carbonateLow, carbonateHigh, total);
         }
+
+        /** The same of the carbonate alone. */
+        Gives carbonateInTheMiddle() {
+            int middle = (carbonateLow + carbonateHigh) / 2;
+            return new Gives(sodium, low, high, middle, middle, total);
+        }
     }
 
     /** Citric acid, dry or with its water, or lactic acid; the assay in tenths of a per cent. */
@@ -202,6 +219,12 @@ sealed interface SoapLine {
         @Override
         public String name() {
             return protons == 3 ? "Citric Acid" : "Lactic Acid";
+        }
+
+        /** As if the middle of the assay were the assay. */
+        TakesFirst inTheMiddle() {
+            int middle = (low + high) / 2;
+            return new TakesFirst(formula, protons, molarMass, middle, middle);
         }
 
         private Exact moles(Exact assay) {

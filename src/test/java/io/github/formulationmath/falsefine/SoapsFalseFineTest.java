@@ -34,7 +34,7 @@ class SoapsFalseFineTest {
     @Test
     void no_pot_has_hydroxide_left_where_none_is_said_to_be_and_all_have_where_it_is_said() {
         Map<HydroxideVerdict, Integer> seen = new EnumMap<>(HydroxideVerdict.class);
-        for (int seed = 0; seed < Cases.of(2000); seed++) {
+        for (int seed = 0; seed < Cases.of(2000, 1_000_000); seed++) {
             Dice dice = new Dice(seed);
             SoapCase drawn = SoapCase.any(dice);
             HydroxideVerdict verdict = verdictOf(drawn);
@@ -77,7 +77,7 @@ class SoapsFalseFineTest {
     @Test
     void the_largest_reading_passes_and_the_next_step_fails() {
         int none = 0;
-        for (int seed = 0; seed < Cases.of(500); seed++) {
+        for (int seed = 0; seed < Cases.of(500, 100_000); seed++) {
             Dice dice = new Dice(seed);
             SoapCase drawn = SoapCase.any(dice);
             int percent = dice.of(0, 0, 1, 2, 5, 8);
@@ -97,7 +97,7 @@ class SoapsFalseFineTest {
                 assertThat(verdictOf(drawn.reading(steps + 1))).isNotEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
             }
         }
-        assertThat(none).isBetween(1, Cases.of(100));
+        assertThat(none).isBetween(1, Cases.of(100, 20_000));
     }
 
     @Test
@@ -123,6 +123,14 @@ class SoapsFalseFineTest {
                 .isGreaterThan(20);
         assertThat(falselyFine(line -> line instanceof SoapLine.Gives grade ? grade.inTheMiddle() : line))
                 .isGreaterThan(5);
+        assertThat(falselyFine(line -> line instanceof SoapLine.Gives grade ? grade.carbonateInTheMiddle() : line))
+                .isGreaterThan(1);
+        assertThat(falselyFine(line -> line instanceof SoapLine.TakesFirst acid ? acid.inTheMiddle() : line))
+                .isGreaterThan(1);
+        assertThat(falselyFine(line -> line instanceof SoapLine.Takes wax ? wax.acidInTheMiddle() : line))
+                .isGreaterThan(1);
+        assertThat(falselyFine(line -> line instanceof SoapLine.Takes fat ? fat.halfAsWet() : line))
+                .isGreaterThan(1);
     }
 
     @Test

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.size.BatchWindow;
-import io.github.formulationmath.size.WindowEnd;
 import io.github.formulationmath.size.WindowOpening;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -28,13 +27,13 @@ final class WindowJudge {
         return ((BatchWindow.Empty) window).openings().stream().anyMatch(opening -> !opens(asked, opening));
     }
 
-    private static boolean isGood(SizeCase asked, BatchWindow.Feasible window, WindowEnd end) {
+    private static boolean isGood(SizeCase asked, BatchWindow.Feasible window, BatchWindow.End end) {
         SizeCase size = asked.of(Answers.grams(end.mass()));
         return size.holds() && isPlanned(size, window, end);
     }
 
     /** The plan of that size is not refused, and its readings are within. */
-    private static boolean isPlanned(SizeCase size, BatchWindow.Feasible window, WindowEnd end) {
+    private static boolean isPlanned(SizeCase size, BatchWindow.Feasible window, BatchWindow.End end) {
         WeighingPlan plan;
         try {
             plan = window.plan(end.mass());

@@ -12,8 +12,19 @@ import org.jfree.chart.JFreeChart;
  * @param chart the picture
  * @param width in pixels
  * @param height in pixels
+ * @param description what somebody who does not see it is told
  */
-record Figure(String name, String columns, List<String> rows, JFreeChart chart, int width, int height) {
+record Figure(
+        String name, String columns, List<String> rows, JFreeChart chart, int width, int height, String description) {
+
+    /** A picture whose numbers are all there is to tell. */
+    Figure(String name, String columns, List<String> rows, JFreeChart chart, int width, int height) {
+        this(name, columns, rows, chart, width, height, "The numbers stand in " + name + ".csv: " + columns + ".");
+    }
+
+    String title() {
+        return chart.getTitle().getText();
+    }
 
     String csv() {
         return columns + "\n" + String.join("\n", rows) + "\n";

@@ -23,6 +23,8 @@ public final class Figures {
                 SawTooth.draw(),
                 BudgetPerLine.draw(),
                 WindowAgainstReadability.draw(),
+                ShortfallAgainstBatch.draw(),
+                UndissociatedAgainstPh.draw(),
                 GrowthOfCost.draw(),
                 GrowthOfBulk.draw());
     }
@@ -42,7 +44,20 @@ public final class Figures {
         canvas.setDefsKeyPrefix(figure.name());
         figure.chart().draw(canvas, new java.awt.geom.Rectangle2D.Double(0, 0, figure.width(), figure.height()));
         Files.writeString(
-                folder.resolve(figure.name() + ".svg"), canvas.getSVGElement() + "\n", StandardCharsets.UTF_8);
+                folder.resolve(figure.name() + ".svg"),
+                told(canvas.getSVGElement(), figure) + "\n",
+                StandardCharsets.UTF_8);
+    }
+
+    /** With its title and what it shows in words, for those who do not see it. */
+    private static String told(String svg, Figure figure) {
+        int inside = svg.indexOf('>', svg.indexOf("<svg")) + 1;
+        return svg.substring(0, inside) + "<title>" + escaped(figure.title()) + "</title><desc>"
+                + escaped(figure.description()) + "</desc>" + svg.substring(inside);
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;");
     }
 
     /**

@@ -41,7 +41,8 @@ class FiguresTest {
         Figures.write(figure, DRAWN);
         var picture = ImageIO.read(DRAWN.resolve(figure.name() + ".png").toFile());
         assertThat(picture.getWidth()).isEqualTo(figure.width());
-        assertThat(Files.readString(DRAWN.resolve(figure.name() + ".svg"))).contains("<svg", "</svg>");
+        assertThat(Files.readString(DRAWN.resolve(figure.name() + ".svg")))
+                .contains("<svg", "<title>", "<desc>", "</svg>");
     }
 
     /** A machine without a font library, as many servers are, makes Java fail in one of these ways. */

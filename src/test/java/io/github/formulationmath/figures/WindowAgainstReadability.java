@@ -9,7 +9,6 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.size.BatchConstraints;
 import io.github.formulationmath.size.BatchWindow;
 import io.github.formulationmath.size.Criterion;
-import io.github.formulationmath.size.WindowEnd;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -81,7 +80,7 @@ final class WindowAgainstReadability {
     private static Ratio smallest(String step, Criterion criterion) {
         Bench bench = Bench.of(Balance.of(step + " g", "2000 g")).with(Vessel.of("beaker", "214 g"));
         BatchWindow window = BatchWindow.of(FORMULA, bench, BatchConstraints.of(criterion));
-        WindowEnd end = window instanceof BatchWindow.Feasible found
+        BatchWindow.End end = window instanceof BatchWindow.Feasible found
                 ? found.lowerEnd()
                 : ((BatchWindow.Empty) window).smallestNeeded().orElseThrow();
         return end.mass().canonical();

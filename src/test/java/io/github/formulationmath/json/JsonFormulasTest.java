@@ -10,6 +10,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.json.Json.Read;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.Lotion;
 import io.github.formulationmath.record.BatchRecord;

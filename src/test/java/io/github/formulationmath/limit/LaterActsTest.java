@@ -3,9 +3,9 @@ package io.github.formulationmath.limit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.amendment.Amendment;
 import io.github.formulationmath.amendment.Amendments;
 import io.github.formulationmath.amendment.AsOf;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
@@ -156,7 +156,7 @@ class LaterActsTest {
     /** Each later figure has an amendment of the same act that names what it counts, or its entry. */
     @Test
     void every_later_limit_has_its_act_and_its_tag() {
-        Map<String, Amendment> acts = new HashMap<>();
+        Map<String, LegalChange> acts = new HashMap<>();
         EU.amendments().all().forEach(amendment -> acts.put(amendment.act(), amendment));
         for (UsageLimit limit : EU.later().orElseThrow().limits()) {
             String act = limit.citation().amendingAct();

@@ -29,7 +29,8 @@ final class ReadCase {
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .get();
-        try (BufferedReader reader = Files.newBufferedReader(Path.of("src/test/resources/limit", file))) {
+        try (BufferedReader reader =
+                Files.newBufferedReader(Path.of("src/test/resources/io/github/formulationmath/limit", file))) {
             return format.parse(reader).stream().map(CSVRecord::toMap).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -62,7 +63,8 @@ final class ReadCase {
     static FormulaBuilder line(FormulaBuilder formula, Map<String, String> row) {
         String name = field(row, "ingredient");
         String cas = row.getOrDefault("cas", "");
-        Substance substance = cas.isEmpty() ? Substance.of(name) : Substance.of(name).withCas(cas);
+        Substance substance =
+                cas.isEmpty() ? Substance.of(name) : Substance.of(name).withCas(cas);
         return formula.line(Ingredient.of(name, substance), field(row, "percent") + " %");
     }
 
@@ -73,8 +75,8 @@ final class ReadCase {
                 .filter(verdict -> isMeant.test(verdict.limit()))
                 .filter(verdict -> verdict.limit().kind().restrictsContents())
                 .toList();
-        boolean read = toRead(report).anyMatch(
-                finding -> finding.limits().stream().anyMatch(isMeant));
+        boolean read =
+                toRead(report).anyMatch(finding -> finding.limits().stream().anyMatch(isMeant));
         return worst(own, read);
     }
 
@@ -113,8 +115,10 @@ final class ReadCase {
         if (has(own, verdict -> verdict.conformity() == Conformity.EXCEEDS)) {
             return "exceeds";
         }
-        if (has(own, verdict -> verdict.conformity() == Conformity.NOT_ASSESSABLE
-                || verdict.conformity() == Conformity.NOT_SHOWN_WITHIN)) {
+        if (has(
+                own,
+                verdict -> verdict.conformity() == Conformity.NOT_ASSESSABLE
+                        || verdict.conformity() == Conformity.NOT_SHOWN_WITHIN)) {
             return "unsure";
         }
         return applying.isEmpty() ? read || !own.isEmpty() ? "open" : "silent" : "within";

@@ -9,6 +9,8 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
+import java.io.IOException;
+import java.io.StringReader;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +42,7 @@ class ReviewedFormulasTest {
         assertThat(outcome(TOOTHPASTE, "Stannous Fluoride", "0.454 %", "Sodium Fluoride", "0.32 %"))
                 .isEqualTo(LimitOutcome.CONDITIONS_OPEN);
         assertThat(outcome(FACE, "Talc", "95 %")).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
-        assertThat(outcome(FACE, "Hydroquinone", "2 %", "Tretinoin", "0.05 %")).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
+        assertThat(outcome(FACE, "Hydroquinone", "2 %", "Tretinoin", "0.05 %")).isEqualTo(LimitOutcome.PROHIBITED);
     }
 
     /** Annex V, entries 11 and 13: not in aerosol dispensers (sprays); entry 1: 1.7 % as acid in oral products. */
@@ -75,21 +77,60 @@ class ReviewedFormulasTest {
                 .containsExactlyInAnyOrder("EU-V-57", "EU-VI-3");
         assertThat(report.binding().orElseThrow().conformity()).isEqualTo(Conformity.PROHIBITED);
         List<String> text = report.describe(Wording.english());
-        assertThat(text.get(1)).contains("Annex II (prohibited substances)", "Annex IV (colorants)");
-        assertThat(text.get(2)).contains("PROHIBITED");
-        assertThat(text.get(3)).contains("not allowed in such a product: PROHIBITED");
-        assertThat(report.toString()).startsWith("F: not checked Annex II (prohibited substances), Annex IV");
+        assertThat(text.get(1)).contains("PROHIBITED");
+        assertThat(text.get(2)).contains("not allowed in such a product: PROHIBITED");
+        assertThat(report.toString()).startsWith("F: PROHIBITED [");
     }
 
-    /** What only Annex II knows is told of before the outcome, and listed as unknown. */
+    /** Annex II, entries 10, 221, 300, 375, 1175, 1339, 1395, 1577, 1666, 1670. */
     @Test
-    void what_only_an_annex_that_is_not_held_knows_is_told_before_the_outcome() {
-        LimitReport report = check(FACE, "Tretinoin", "0.05 %", "Clobetasol Propionate", "0.05 %");
-        assertThat(report.describe(Wording.english()).get(1))
-                .startsWith("Not checked, because the table does not hold it: Annex II (prohibited substances)");
-        assertThat(report.withoutLimit())
-                .extracting(Substance::name)
-                .containsExactly("Aqua", "Tretinoin", "Clobetasol Propionate");
+    void what_annex_ii_names_is_never_fine() {
+        LimitReport cream = check(
+                FACE,
+                "Hydroquinone",
+                "2 %",
+                "Tretinoin",
+                "0.05 %",
+                "Clobetasol Propionate",
+                "0.05 %",
+                "Mercurous Chloride",
+                "1 %");
+        assertThat(cream.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
+        assertThat(cream.binding().orElseThrow().limit().id()).isEqualTo("EU-II-375");
+        assertThat(cream.mayBeProhibited())
+                .extracting(finding -> finding.substance().name())
+                .containsExactly("Hydroquinone", "Clobetasol Propionate", "Mercurous Chloride");
+        assertThat(cream.withoutLimit()).extracting(Substance::name).containsExactly("Aqua");
+        assertThat(cream.describe(Wording.english()).get(2))
+                .startsWith(
+                        "Tretinoin: 0.05 %, named in Annex II, entry 375 (Tretinoin (INN) (retinoic acid and its salts)); "
+                                + "read it: PROHIBITED");
+        for (String name : List.of(
+                "Formaldehyde",
+                "Zinc Pyrithione",
+                "Butylphenyl Methylpropional",
+                "Trichloroacetic Acid",
+                "Boric Acid",
+                "Phenol")) {
+            assertThat(outcome(FACE, name, "1 %")).as(name).isEqualTo(LimitOutcome.PROHIBITED);
+        }
+    }
+
+    /** A table that says what it does not hold is quoted first. */
+    @Test
+    void what_a_table_does_not_hold_is_told_by_the_first_line() throws IOException {
+        String limits = "# not held: Annex X\n" + String.join(",", LimitTableReader.LIMITS.columns()) + "\n";
+        String substances = String.join(",", LimitTableReader.SUBSTANCES.columns()) + "\n";
+        LimitTable house = LimitTable.read("house", new StringReader(limits), new StringReader(substances));
+        LimitReport report = LimitChecker.of(house, FACE, DecisionRule.worstCase())
+                .check(Formula.inPercent("F").line("Aqua", "100 %").build());
+        assertThat(report.describe(Wording.english()).get(0))
+                .startsWith("Not checked, because the table does not hold it: Annex X");
+        assertThat(report.toString()).startsWith("F: not checked Annex X;");
+        LimitReport asked = LimitChecker.of(house.withEuAnnexes(), FACE, DecisionRule.worstCase())
+                .check(Formula.inPercent("F").line("Tretinoin", "100 %").build());
+        assertThat(asked.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
+        assertThat(house.withEuAnnexes()).isNotEqualTo(house);
     }
 
     @Test
@@ -97,7 +138,8 @@ class ReviewedFormulasTest {
         for (String purpose : List.of("preservatives", "fragrance", "Konservierung")) {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %"))
-                    .withMessageContaining("other_than_preservative, other_than_rust_inhibitor, other_than_uv_filter, preservative");
+                    .withMessageContaining(
+                            "other_than_preservative, other_than_rust_inhibitor, other_than_uv_filter, preservative");
         }
         for (String purpose : EU.words().purposes()) {
             LimitReport report = check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %");

@@ -111,7 +111,9 @@ class TieTest {
             reference = reference.add(mass.multiply(BigDecimal.valueOf(above.getOrDefault(elements.get(i), 0))));
             whole = whole.add(mass.multiply(BigDecimal.valueOf(below.getOrDefault(elements.get(i), 0))));
         }
-        return reference.multiply(new BigDecimal(field(salt, "reference_units"))).divide(whole, DIGITS);
+        return reference
+                .multiply(new BigDecimal(field(salt, "reference_units")))
+                .divide(whole, DIGITS);
     }
 
     private static BigDecimal decimal(Ratio ratio) {
@@ -168,8 +170,7 @@ class TieTest {
             least = least.min(counted);
             greatest = greatest.max(counted);
         }
-        assertThat(verdict.conformity())
-                .isIn(Conformity.WITHIN, Conformity.EXCEEDS, Conformity.NOT_SHOWN_WITHIN);
+        assertThat(verdict.conformity()).isIn(Conformity.WITHIN, Conformity.EXCEEDS, Conformity.NOT_SHOWN_WITHIN);
         if (verdict.conformity() == Conformity.WITHIN) {
             assertThat(greatest).as("%s %s %s", salt, cap, share).isLessThanOrEqualTo(cap.setScale(40));
         }

@@ -56,11 +56,11 @@ final class LinearProgramBulkTest {
         for (int i = 0; i < CASES; i++) {
             LinearProgram program = additions();
             LinearProgram scaled = scaled(program);
-            LinearAnswer plain = program.solve();
-            LinearAnswer answer = scaled.solve();
+            LinearProgram.Answer plain = program.solve();
+            LinearProgram.Answer answer = scaled.solve();
             assertThat(answer.getClass()).isEqualTo(plain.getClass());
-            if (answer instanceof LinearAnswer.Optimal optimal) {
-                assertThat(optimal.cost()).isEqualTo(((LinearAnswer.Optimal) plain).cost());
+            if (answer instanceof LinearProgram.Answer.Optimal optimal) {
+                assertThat(optimal.cost()).isEqualTo(((LinearProgram.Answer.Optimal) plain).cost());
                 requireKept(scaled, optimal);
             }
         }
@@ -128,9 +128,9 @@ final class LinearProgramBulkTest {
     }
 
     private static void compare(LinearProgram program) {
-        LinearAnswer ours = program.solve();
+        LinearProgram.Answer ours = program.solve();
         Optimisation.Result theirs = solveElsewhere(program);
-        if (ours instanceof LinearAnswer.Optimal optimal) {
+        if (ours instanceof LinearProgram.Answer.Optimal optimal) {
             requireKept(program, optimal);
             assertThat(theirs.getState().isFeasible()).as("%s", program).isTrue();
             double cost = optimal.cost().doubleValue();
@@ -142,7 +142,7 @@ final class LinearProgramBulkTest {
         }
     }
 
-    private static void requireKept(LinearProgram program, LinearAnswer.Optimal answer) {
+    private static void requireKept(LinearProgram program, LinearProgram.Answer.Optimal answer) {
         assertThat(answer.values()).allMatch(v -> v.signum() >= 0);
         for (LinearProgram.Row row : program.rows()) {
             Ratio left = Ratio.ZERO;

@@ -12,7 +12,8 @@ final class LinearProgramTest {
     @Test
     void a_program_solved_by_hand() {
         // Smallest 2x + 3y with x + y ≥ 4 and x + 3y ≥ 6: both kept exactly at (3, 1), cost 9; multipliers 3/2 and 1/2.
-        LinearAnswer.Optimal answer = optimal(program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3")));
+        LinearProgram.Answer.Optimal answer =
+                optimal(program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3")));
         assertThat(answer.values()).isEqualTo(ratios("3", "1"));
         assertThat(answer.cost()).isEqualTo(Ratio.of(9));
         assertThat(answer.multipliers()).isEqualTo(ratios("3/2", "1/2"));
@@ -24,7 +25,7 @@ final class LinearProgramTest {
         for (String scale : List.of("1e-300", "1e-12", "1", "1e13", "1e300")) {
             Ratio s = Ratio.parse(scale);
             LinearProgram.Row row = new LinearProgram.Row(List.of(s, s), s.times(2));
-            LinearAnswer.Optimal answer = optimal(program(ratios("1", "2"), row));
+            LinearProgram.Answer.Optimal answer = optimal(program(ratios("1", "2"), row));
             assertThat(answer.values()).isEqualTo(ratios("2", "0"));
         }
     }
@@ -32,8 +33,8 @@ final class LinearProgramTest {
     @Test
     void infeasible_by_half_a_millionth_is_infeasible() {
         LinearProgram program = program(ratios("1"), row("1.0000005", "1"), row("-1", "-1"));
-        LinearAnswer answer = program.solve();
-        assertThat(answer).isInstanceOf(LinearAnswer.Infeasible.class);
+        LinearProgram.Answer answer = program.solve();
+        assertThat(answer).isInstanceOf(LinearProgram.Answer.Infeasible.class);
         assertThat(answer.multipliers()).allMatch(m -> m.signum() > 0);
     }
 
@@ -62,19 +63,19 @@ final class LinearProgramTest {
     @Test
     void a_wrong_answer_does_not_pass_for_a_proof() {
         LinearProgram program = program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3"));
-        LinearAnswer.Optimal right = optimal(program);
-        assertThatThrownBy(() -> new LinearAnswer.Optimal(ratios("4", "1"), right.multipliers(), Ratio.of(11))
+        LinearProgram.Answer.Optimal right = optimal(program);
+        assertThatThrownBy(() -> new LinearProgram.Answer.Optimal(ratios("4", "1"), right.multipliers(), Ratio.of(11))
                         .requireProof(program))
                 .isInstanceOf(IllegalStateException.class);
-        assertThatThrownBy(() -> new LinearAnswer.Optimal(ratios("2", "1"), right.multipliers(), Ratio.of(7))
+        assertThatThrownBy(() -> new LinearProgram.Answer.Optimal(ratios("2", "1"), right.multipliers(), Ratio.of(7))
                         .requireProof(program))
                 .isInstanceOf(IllegalStateException.class);
-        assertThatThrownBy(() -> new LinearAnswer.Infeasible(right.multipliers()).requireProof(program))
+        assertThatThrownBy(() -> new LinearProgram.Answer.Infeasible(right.multipliers()).requireProof(program))
                 .isInstanceOf(IllegalStateException.class);
     }
 
-    private static LinearAnswer.Optimal optimal(LinearProgram program) {
-        return (LinearAnswer.Optimal) program.solve();
+    private static LinearProgram.Answer.Optimal optimal(LinearProgram program) {
+        return (LinearProgram.Answer.Optimal) program.solve();
     }
 
     private static LinearProgram program(List<Ratio> costs, LinearProgram.Row... rows) {

@@ -261,4 +261,23 @@ class RatioTest implements ValueContract<Ratio> {
                 Rounding.none()));
         assertThat(tester.test(Ratio.class, Ratio.ONE)).isGreaterThan(15);
     }
+
+    /** Against the multiples of the first, counted up in whole numbers until one is a multiple of the second. */
+    @Test
+    void the_least_common_multiple_is_the_first_that_both_divide() {
+        for (int code = 0; code < 12 * 12 * 12 * 12; code++) {
+            long a = 1 + code % 12;
+            long b = 1 + code / 12 % 12;
+            long c = 1 + code / 144 % 12;
+            long d = 1 + code / 1728;
+            long k = 1;
+            while (k * a * d % (b * c) != 0) {
+                k++;
+            }
+            assertThat(Ratio.of(a, b).leastCommonMultiple(Ratio.of(c, d))).isEqualTo(Ratio.of(k * a, b));
+        }
+        assertThatThrownBy(() -> Ratio.ONE.leastCommonMultiple(Ratio.ZERO))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageContaining("both must be above 0");
+    }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.packing.BatchCost.Purchase;
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.pot.Lotion;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.support.WorkingAssertions;

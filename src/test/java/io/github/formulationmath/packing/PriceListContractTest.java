@@ -1,5 +1,6 @@
 package io.github.formulationmath.packing;
 
+import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.support.ValueContract;
 import java.util.List;
 

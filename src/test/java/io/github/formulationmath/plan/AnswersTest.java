@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.choice.BalanceAssignment;
-import io.github.formulationmath.choice.WeighingStation;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
@@ -22,6 +21,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -9,7 +9,6 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.choice.BalanceAssignment;
 import io.github.formulationmath.choice.Predilution;
 import io.github.formulationmath.choice.PredilutionPlan;
-import io.github.formulationmath.choice.WeighingStation;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -21,6 +20,7 @@ import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

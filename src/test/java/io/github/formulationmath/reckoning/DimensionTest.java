@@ -3,6 +3,7 @@ package io.github.formulationmath.reckoning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import io.github.formulationmath.support.WeighedLine;
 import io.github.formulationmath.support.Workings;
 import java.util.List;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.support.Workings;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Entry.Comparison;
+import io.github.formulationmath.reckoning.Operation.Arithmetic;
 import io.github.formulationmath.support.Workings;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,10 +76,13 @@ class RecordingTest {
             return r.literal(0);
         });
         assertThat(outcomes).containsExactly(true, false);
-        assertThat(working.entries().stream().filter(Decision.class::isInstance).map(Decision.class::cast))
-                .extracting(Decision::holds)
+        assertThat(working.entries().stream()
+                        .filter(Entry.Decision.class::isInstance)
+                        .map(Entry.Decision.class::cast))
+                .extracting(Entry.Decision::holds)
                 .containsExactly(true, false);
-        assertThat(working.entries().stream().filter(Note.class::isInstance)).hasSize(1);
+        assertThat(working.entries().stream().filter(Entry.Note.class::isInstance))
+                .hasSize(1);
     }
 
     @Test

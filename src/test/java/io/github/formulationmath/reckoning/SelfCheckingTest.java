@@ -11,6 +11,7 @@ import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.OracleException;
 import io.github.formulationmath.oracle.PrintedArithmetic;
+import io.github.formulationmath.reckoning.Operation.StatisticalFunction;
 import io.github.formulationmath.support.RandomWorkings;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.support.Workings;

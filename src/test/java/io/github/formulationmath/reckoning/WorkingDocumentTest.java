@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.support.Workings;
 import java.io.IOException;
 import java.io.StringReader;

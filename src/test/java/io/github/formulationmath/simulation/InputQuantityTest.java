@@ -3,6 +3,7 @@ package io.github.formulationmath.simulation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import io.github.formulationmath.support.ValueContract;
 import java.util.List;
 import java.util.SplittableRandom;

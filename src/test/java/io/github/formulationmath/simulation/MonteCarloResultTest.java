@@ -8,20 +8,20 @@ import org.junit.jupiter.api.Test;
 /** What a result says of the ten values from 1 to 10. */
 class MonteCarloResultTest {
 
-    private static MonteCarloResult oneToTen(boolean stable) {
-        return new MonteCarloResult(SortedTrials.of(new double[] {1, 2, 3, 4, 5, 6, 7, 8, 9, 10}), 0.5, 0.25, stable);
+    private static MonteCarlo.Result oneToTen(boolean stable) {
+        return new MonteCarlo.Result(SortedTrials.of(new double[] {1, 2, 3, 4, 5, 6, 7, 8, 9, 10}), 0.5, 0.25, stable);
     }
 
     @Test
     void it_keeps_what_it_was_asked_for() {
         assertThat(oneToTen(true).probability()).isEqualTo(0.5);
         assertThat(oneToTen(true).tolerance()).isEqualTo(0.25);
-        assertThat(oneToTen(true).symmetricInterval()).isEqualTo(new MonteCarloResult.CoverageInterval(3, 8));
+        assertThat(oneToTen(true).symmetricInterval()).isEqualTo(new MonteCarlo.Result.CoverageInterval(3, 8));
     }
 
     @Test
     void a_share_of_all_is_a_share_and_a_share_of_none_is_not() {
-        MonteCarloResult result = oneToTen(true);
+        MonteCarlo.Result result = oneToTen(true);
         assertThat(result.quantile(1)).isEqualTo(10);
         assertThat(result.quantile(Double.MIN_VALUE)).isEqualTo(1);
         for (double bad : new double[] {0, -0.1, Math.nextUp(1.0), Double.NaN}) {
@@ -35,14 +35,14 @@ class MonteCarloResultTest {
     /** JCGM 101:2008, 8.1: both ends differ by no more than the tolerance. */
     @Test
     void an_interval_is_validated_up_to_the_tolerance_at_either_end() {
-        MonteCarloResult result = oneToTen(true);
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.75, 8.25)))
+        MonteCarlo.Result result = oneToTen(true);
+        assertThat(result.validates(new MonteCarlo.Result.CoverageInterval(2.75, 8.25)))
                 .isTrue();
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3.25, 7.75)))
+        assertThat(result.validates(new MonteCarlo.Result.CoverageInterval(3.25, 7.75)))
                 .isTrue();
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(2.7, 8)))
+        assertThat(result.validates(new MonteCarlo.Result.CoverageInterval(2.7, 8)))
                 .isFalse();
-        assertThat(result.validates(new MonteCarloResult.CoverageInterval(3, 8.3)))
+        assertThat(result.validates(new MonteCarlo.Result.CoverageInterval(3, 8.3)))
                 .isFalse();
     }
 

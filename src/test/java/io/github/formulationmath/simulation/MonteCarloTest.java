@@ -43,13 +43,13 @@ class MonteCarloTest {
     /** JCGM 101:2008, 9.2.2: four standard normal quantities, u = 2.00, 95 % within ±3.92. */
     @Test
     void four_normal_quantities() throws InterruptedException {
-        MonteCarloResult result =
+        MonteCarlo.Result result =
                 MonteCarlo.of(copies(InputQuantity.normal(0, 1), 4), SUM).run();
         assertThat(result.isStable()).isTrue();
         assertThat(result.tolerance()).isEqualTo(0.05);
         assertThat(result.estimate()).isCloseTo(0, within(0.05));
         assertThat(result.standardUncertainty()).isCloseTo(2.00, within(0.05));
-        assertThat(result.validates(MonteCarloResult.CoverageInterval.around(0, 3.92)))
+        assertThat(result.validates(MonteCarlo.Result.CoverageInterval.around(0, 3.92)))
                 .isTrue();
         assertThat(result.shortestInterval().length()).isCloseTo(7.84, within(0.1));
     }
@@ -62,7 +62,7 @@ class MonteCarloTest {
     @Test
     void four_rectangular_quantities() throws InterruptedException {
         double half = Math.sqrt(3);
-        MonteCarloResult result = MonteCarlo.of(copies(InputQuantity.rectangular(-half, half), 4), SUM)
+        MonteCarlo.Result result = MonteCarlo.of(copies(InputQuantity.rectangular(-half, half), 4), SUM)
                 .withSignificantDigits(3)
                 .run();
         double expected = half * centralHalfWidthOfFour(0.95);
@@ -85,7 +85,7 @@ class MonteCarloTest {
         for (ReferenceTable.Row row :
                 ReferenceTable.read("shared/reference/gum-coverage.csv").rows()) {
             if (row.text("shape").equals("sum of three equal rectangular")) {
-                MonteCarloResult result = MonteCarlo.of(copies(InputQuantity.rectangular(-1, 1), 3), SUM)
+                MonteCarlo.Result result = MonteCarlo.of(copies(InputQuantity.rectangular(-1, 1), 3), SUM)
                         .withProbability(row.decimal("probability_percent").doubleValue() / 100)
                         .withSignificantDigits(3)
                         .withMostTrials(1_000_000)
@@ -106,7 +106,7 @@ class MonteCarloTest {
                 InputQuantity.rectangular(1.10, 1.30),
                 InputQuantity.rectangular(7000, 9000),
                 InputQuantity.rectangular(7950, 8050));
-        MonteCarloResult result = MonteCarlo.of(
+        MonteCarlo.Result result = MonteCarlo.of(
                         inputs, x -> (x[0] + x[1]) * (1 + (x[2] - 1.2) * (1 / x[3] - 1 / x[4])) - 100_000)
                 .withSeed(7)
                 .run();
@@ -119,7 +119,7 @@ class MonteCarloTest {
         assertThat(result.shortestInterval().high())
                 .isCloseTo(printed("Monte Carlo", "high end of the shortest 95 % interval"), within(0.002));
         // The first-order formula is too small here, as the standard shows, and the simulation says so.
-        assertThat(result.validates(MonteCarloResult.CoverageInterval.around(1.234, 1.96 * 0.0539)))
+        assertThat(result.validates(MonteCarlo.Result.CoverageInterval.around(1.234, 1.96 * 0.0539)))
                 .isFalse();
     }
 
@@ -142,11 +142,11 @@ class MonteCarloTest {
                                 InputQuantity.triangular(0, 1)),
                         SUM)
                 .withSeed(42);
-        MonteCarloResult alone = simulation.run();
+        MonteCarlo.Result alone = simulation.run();
         ExecutorService executor = Executors.newFixedThreadPool(3);
         try {
             for (int blocks = 1; blocks <= 7; blocks += 3) {
-                MonteCarloResult spread = simulation.run(executor, blocks, (done, most) -> {});
+                MonteCarlo.Result spread = simulation.run(executor, blocks, (done, most) -> {});
                 assertThat(spread.toString()).isEqualTo(alone.toString());
                 assertThat(spread.shortestInterval()).isEqualTo(alone.shortestInterval());
             }
@@ -159,7 +159,7 @@ class MonteCarloTest {
     @Test
     void listener_hears_of_every_block_and_work_is_bounded() throws InterruptedException {
         List<Long> heard = new ArrayList<>();
-        MonteCarloResult result = MonteCarlo.of(copies(InputQuantity.normal(0, 1), 1), SUM)
+        MonteCarlo.Result result = MonteCarlo.of(copies(InputQuantity.normal(0, 1), 1), SUM)
                 .withSignificantDigits(4)
                 .withMostTrials(55_000)
                 .run((done, most) -> {
@@ -182,11 +182,11 @@ class MonteCarloTest {
 
     @Test
     void a_quantity_without_spread() throws InterruptedException {
-        MonteCarloResult result =
+        MonteCarlo.Result result =
                 MonteCarlo.of(copies(InputQuantity.normal(3, 0), 1), SUM).run();
         assertThat(result.isStable()).isTrue();
         assertThat(result.standardUncertainty()).isZero();
-        assertThat(result.symmetricInterval()).isEqualTo(new MonteCarloResult.CoverageInterval(3, 3));
+        assertThat(result.symmetricInterval()).isEqualTo(new MonteCarlo.Result.CoverageInterval(3, 3));
         assertThat(result.probabilityAtMost(3)).isEqualTo(1);
         assertThat(result.probabilityAtMost(2.9)).isZero();
         assertThat(result.quantile(0.5)).isEqualTo(3);
@@ -206,7 +206,7 @@ class MonteCarloTest {
         assertThatThrownBy(() -> simulation.withProbability(0.9999999).run()).hasMessageContaining("blocks of");
         assertThatThrownBy(() -> InputQuantity.rectangular(1, 0)).hasMessageContaining("lower is 1");
         assertThatThrownBy(() -> InputQuantity.normal(Double.NaN, 1)).hasMessageContaining("middle");
-        assertThatThrownBy(() -> new MonteCarloResult.CoverageInterval(1, Double.NaN))
+        assertThatThrownBy(() -> new MonteCarlo.Result.CoverageInterval(1, Double.NaN))
                 .hasMessageContaining("inside");
     }
 
@@ -218,10 +218,10 @@ class MonteCarloTest {
     void an_interval_around_an_estimate_is_finite() {
         for (double[] bad :
                 new double[][] {{Double.NaN, 1}, {1, Double.NaN}, {1, Double.POSITIVE_INFINITY}, {1, -0.5}}) {
-            assertThatThrownBy(() -> MonteCarloResult.CoverageInterval.around(bad[0], bad[1]))
+            assertThatThrownBy(() -> MonteCarlo.Result.CoverageInterval.around(bad[0], bad[1]))
                     .isInstanceOf(IllegalArgumentException.class);
         }
-        assertThat(MonteCarloResult.CoverageInterval.around(1, 0.5))
-                .isEqualTo(new MonteCarloResult.CoverageInterval(0.5, 1.5));
+        assertThat(MonteCarlo.Result.CoverageInterval.around(1, 0.5))
+                .isEqualTo(new MonteCarlo.Result.CoverageInterval(0.5, 1.5));
     }
 }

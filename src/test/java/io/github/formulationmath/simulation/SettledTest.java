@@ -2,6 +2,7 @@ package io.github.formulationmath.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -48,8 +49,8 @@ class SettledTest {
             while (!stability.isReached()) {
                 stability.add(block(law, uncertainty, size, random));
             }
-            MonteCarloResult result = stability.result();
-            MonteCarloResult.CoverageInterval found = result.symmetricInterval();
+            MonteCarlo.Result result = stability.result();
+            MonteCarlo.Result.CoverageInterval found = result.symmetricInterval();
             double off = Math.max(Math.abs(found.low() + end), Math.abs(found.high() - end));
             wrong += off > stability.tolerance() ? 1 : 0;
         }

@@ -26,7 +26,7 @@ class StabilityTest {
     void blocks_are_pooled() {
         Stability stability = stability(new double[] {1, 2, 3}, new double[] {5, 7});
         assertThat(stability.trials()).isEqualTo(5);
-        MonteCarloResult all = stability.result();
+        MonteCarlo.Result all = stability.result();
         assertThat(all.trials()).isEqualTo(5);
         assertThat(all.estimate()).isCloseTo(3.6, within(1e-15));
         // 2.6² + 1.6² + 0.6² + 1.4² + 3.4² = 23.2

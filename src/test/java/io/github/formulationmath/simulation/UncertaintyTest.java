@@ -13,6 +13,7 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reference.ReferenceTable;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
@@ -74,7 +75,7 @@ class UncertaintyTest {
         shares.add(madeShare(it.made(), Subject.of("Y", "mixture"), strengths(it.made())));
         for (MadeShare share : shares) {
             double analytic = share.uncertainty().canonical().doubleValue();
-            MonteCarloResult drawn = share.simulation()
+            MonteCarlo.Result drawn = share.simulation()
                     .withSignificantDigits(4)
                     .withMostTrials(300_000)
                     .run();
@@ -88,9 +89,9 @@ class UncertaintyTest {
     @Test
     void a_dominated_law_is_not_normal() throws InterruptedException {
         MadeShare share = oneResidue().madeShare(1);
-        MonteCarloResult drawn = share.simulation().run();
+        MonteCarlo.Result drawn = share.simulation().run();
         double u = share.uncertainty().canonical().doubleValue();
-        MonteCarloResult.CoverageInterval normal = MonteCarloResult.CoverageInterval.around(
+        MonteCarlo.Result.CoverageInterval normal = MonteCarlo.Result.CoverageInterval.around(
                 share.share().canonical().doubleValue(),
                 u * CoverageFactor.normal(Ratio.parse("0.95")).factor().doubleValue());
         assertThat(drawn.validates(normal)).isFalse();
@@ -144,7 +145,7 @@ class UncertaintyTest {
      */
     @Test
     void cadmium_standard() throws InterruptedException {
-        MonteCarloResult result = cadmium(true, true, true, true, true);
+        MonteCarlo.Result result = cadmium(true, true, true, true, true);
         assertThat(result.estimate()).isCloseTo(1002.7, within(0.05));
         assertThat(result.standardUncertainty()).isCloseTo(0.8351992, within(0.003));
         Ratio oneDigitUp = Ratio.from(result.standardUncertainty())
@@ -159,7 +160,7 @@ class UncertaintyTest {
         for (ReferenceTable.Row row :
                 ReferenceTable.read("shared/reference/quam-a1-budget.csv").rows()) {
             String input = row.text("input");
-            MonteCarloResult result = cadmium(
+            MonteCarlo.Result result = cadmium(
                     input.equals("P"),
                     input.equals("m"),
                     input.equals("V flask"),
@@ -170,7 +171,7 @@ class UncertaintyTest {
         }
     }
 
-    private static MonteCarloResult cadmium(boolean purity, boolean mass, boolean flask, boolean fill, boolean warmth)
+    private static MonteCarlo.Result cadmium(boolean purity, boolean mass, boolean flask, boolean fill, boolean warmth)
             throws InterruptedException {
         List<InputQuantity> inputs = List.of(
                 new InputQuantity(Law.RECTANGULAR, 0.9999, purity ? 0.0001 : 0),

@@ -13,10 +13,9 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Comparison;
-import io.github.formulationmath.reckoning.Decision;
+import io.github.formulationmath.reckoning.Entry;
+import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Note;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.weighing.Balance;
@@ -44,21 +43,21 @@ class CertificateTest {
         return working.steps().stream().collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
     }
 
-    private static List<Decision> decisions(Explained explained) {
+    private static List<Entry.Decision> decisions(Explained explained) {
         return decisions(explained.working());
     }
 
-    private static List<Decision> decisions(Working working) {
+    private static List<Entry.Decision> decisions(Working working) {
         return working.entries().stream()
-                .filter(Decision.class::isInstance)
-                .map(Decision.class::cast)
+                .filter(Entry.Decision.class::isInstance)
+                .map(Entry.Decision.class::cast)
                 .toList();
     }
 
     private static List<String> notes(Working working) {
         return working.entries().stream()
-                .filter(Note.class::isInstance)
-                .map(note -> ((Note) note).phrase().key())
+                .filter(Entry.Note.class::isInstance)
+                .map(note -> ((Entry.Note) note).phrase().key())
                 .toList();
     }
 
@@ -82,7 +81,7 @@ class CertificateTest {
                 .containsEntry("l_3", Ratio.ONE)
                 .containsEntry("u_3", Ratio.ONE)
                 .doesNotContainKeys("a_2", "b_2", "e");
-        assertThat(decisions(found)).hasSize(7).allMatch(Decision::holds);
+        assertThat(decisions(found)).hasSize(7).allMatch(Entry.Decision::holds);
     }
 
     /** With ± half a division on each reading the ends move by e and, for the other lines, by (k − 2)·e of the whole. */
@@ -125,8 +124,8 @@ class CertificateTest {
             Amount<javax.measure.quantity.Mass> error = run % 3 == 0 ? Amount.mass("0.5 g") : NONE;
             MinimumBatch.Found found =
                     found(RandomFormulas.formula(parts), GRAM, Criterion.madeWithin(tolerances, error));
-            List<Decision> decisions = decisions(found);
-            assertThat(decisions).allMatch(Decision::holds);
+            List<Entry.Decision> decisions = decisions(found);
+            assertThat(decisions).allMatch(Entry.Decision::holds);
             assertThat(decisions)
                     .hasSize(2 * parts.length + (found.smallest().canonical().equals(Ratio.ONE) ? 0 : 1));
         }
@@ -144,7 +143,7 @@ class CertificateTest {
                 .containsEntry("b_3", Ratio.of(3))
                 .containsEntry("b_4", Ratio.of(2))
                 .doesNotContainKey("a_1");
-        Decision last = decisions(found).get(8);
+        Entry.Decision last = decisions(found).get(8);
         assertThat(last.left().value()).isEqualTo(Ratio.of(8));
         assertThat(last.comparison()).isEqualTo(Comparison.LESS);
     }
@@ -160,7 +159,7 @@ class CertificateTest {
                 .containsEntry("a_2", Ratio.of(1))
                 .containsEntry("a_3", Ratio.of(2))
                 .doesNotContainKey("b_1");
-        Decision last = decisions(found).get(6);
+        Entry.Decision last = decisions(found).get(6);
         assertThat(last.left().value()).isEqualTo(Ratio.of(5));
         assertThat(last.comparison()).isEqualTo(Comparison.GREATER);
     }
@@ -171,12 +170,12 @@ class CertificateTest {
                 found(RandomFormulas.formula(3, 5, 11), TENTH, Criterion.roundingWithin(Tolerances.of("5 %")));
         assertThat(notes(found.working())).containsExactly("note.jumps-skip-nothing");
         assertThat(steps(found)).containsKeys("S_0", "S_1").doesNotContainKey("S_-1");
-        assertThat(decisions(found)).allMatch(Decision::holds);
+        assertThat(decisions(found)).allMatch(Entry.Decision::holds);
         RandomFormulas random = new RandomFormulas(92);
         for (int run = 0; run < 20; run++) {
             Formula formula = RandomFormulas.formula(random.parts(30));
             MinimumBatch.Found each = found(formula, GRAM, Criterion.roundingWithin(Tolerances.of("6 %")));
-            assertThat(decisions(each)).allMatch(Decision::holds);
+            assertThat(decisions(each)).allMatch(Entry.Decision::holds);
             long jumps = each.working().steps().stream()
                     .filter(step -> step.label().startsWith("S_"))
                     .count();
@@ -193,7 +192,7 @@ class CertificateTest {
                 RandomFormulas.formula(1, 96),
                 Bench.of(Balance.of("1 g", "300 g")),
                 BatchConstraints.of(Criterion.exactReadings()));
-        WindowEnd largest = ((BatchWindow.Feasible) window).upperEnd();
+        BatchWindow.End largest = ((BatchWindow.Feasible) window).upperEnd();
         assertThat(largest.mass().canonical()).isEqualTo(Ratio.of(291));
         assertThat(largest.origin().derive(io.github.formulationmath.reckoning.Reckoning.plain()))
                 .isEqualTo(Ratio.of(291));
@@ -213,7 +212,7 @@ class CertificateTest {
                 .exactStep()
                 .orElseThrow()
                 .working();
-        assertThat(decisions(both)).hasSize(2).allMatch(Decision::holds);
+        assertThat(decisions(both)).hasSize(2).allMatch(Entry.Decision::holds);
         assertThat(steps(both)).containsKeys("x_1", "x_2", "l_1", "u_2");
     }
 
@@ -229,7 +228,7 @@ class CertificateTest {
                 .containsExactly("3.4 g", "3.3 g", "3.3 g");
         PlannedLine first = rounded.lines().get(0);
         assertThat(notes(first.working())).containsExactly("note.largest-remainder");
-        assertThat(decisions(first)).hasSize(1).allMatch(Decision::holds);
+        assertThat(decisions(first)).hasSize(1).allMatch(Entry.Decision::holds);
         assertThat(decisions(closed(three, "9 g").lines().get(0))).isEmpty();
     }
 

@@ -58,7 +58,7 @@ class CommonMultipleTest {
                     formula,
                     Bench.of(balance),
                     BatchConstraints.of(Criterion.roundingWithin(tolerances)).inStepsOf(step + " g"));
-            WindowEnd low = window.smallest().orElseThrow();
+            BatchWindow.End low = window.smallest().orElseThrow();
             assertThat(low.mass().canonical()).isEqualTo(Ratio.of(expected));
             low.working().check();
             window.largest().orElseThrow().working().check();

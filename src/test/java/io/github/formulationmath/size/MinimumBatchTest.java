@@ -10,7 +10,7 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.reckoning.Note;
+import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
@@ -98,8 +98,8 @@ class MinimumBatchTest {
         Formula primes = RandomFormulas.formula(7919, 6841, 5443, 4001);
         MinimumBatch.Found found = found(primes, TENTH, Criterion.roundingWithin(Tolerances.of("0.1 %")));
         assertThat(found.working().entries())
-                .filteredOn(Note.class::isInstance)
-                .extracting(note -> ((Note) note).phrase().key())
+                .filteredOn(Entry.Note.class::isInstance)
+                .extracting(note -> ((Entry.Note) note).phrase().key())
                 .contains("note.jumps-not-shown");
         WorkingAssertions.assertSelfChecking(found);
     }

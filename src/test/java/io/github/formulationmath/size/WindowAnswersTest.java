@@ -60,7 +60,7 @@ class WindowAnswersTest {
         }
     }
 
-    private static String explained(WindowEnd end) {
+    private static String explained(BatchWindow.End end) {
         return end.working().document().print(Format.TEXT).replaceAll("\\s+", " ");
     }
 

@@ -43,7 +43,7 @@ class WindowBindingTest {
         return (BatchWindow.Empty) BatchWindow.of(DYE, bench, constraints);
     }
 
-    private static String meaningOfTheAnswer(WindowEnd end) {
+    private static String meaningOfTheAnswer(BatchWindow.End end) {
         return ((Step) end.working().answer()).symbol().meaningKey();
     }
 

@@ -7,6 +7,7 @@ import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
@@ -15,6 +16,7 @@ import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
@@ -90,6 +92,50 @@ class AlkaliReportTest {
                 .hasMessageContaining("does not conform")
                 .hasMessageContaining("declare the fat by the figure that is right");
         assertThatThrownBy(() -> on("1 g").ifCertified("Aqua", other)).hasMessageContaining("not declared as a fat");
+    }
+
+    /** Annex III, entries 15a and 15d: of a product as it is placed on the market, so that nothing follows from a judgement. */
+    @Test
+    void the_rows_of_a_table_are_told_and_not_judged() {
+        String told = on("0.1 g")
+                .document(Wording.english(), LimitTable.eu2024February())
+                .print(Format.TEXT)
+                .replaceAll("\\s+", " ");
+        assertThat(told)
+                .contains("Annex III, entry 15a(a)")
+                .contains("at most 5 %")
+                .contains("Hair straightener")
+                .contains("pH 12.7")
+                .contains("pH 11")
+                .contains("placed on the market, not of the lye that is used up")
+                .contains("it does not say that a row is kept")
+                .contains("not presented as current law");
+        String plain = text(on("0.1 g"));
+        String added =
+                told.substring(told.indexOf("What a table of limits says")).toLowerCase(Locale.ROOT);
+        assertThat(plain).doesNotContain("What a table of limits says");
+        for (String verdict : List.of("within the limit", "is exceeded", "complies", "allowed")) {
+            assertThat(added).doesNotContain(verdict);
+        }
+        assertThat(told.split("gloves and goggles", -1)).hasSize(2);
+        LimitTable other = LimitTable.of("a table of our own", List.of());
+        assertThat(on("0.1 g").document(Wording.english(), other).print(Format.TEXT))
+                .contains("a table of our own has no row for them");
+    }
+
+    @Test
+    void a_calculation_is_judged_in_one_line() {
+        LyeCalculation lye = LyeCalculation.named("bar")
+                .fat(Bar.fat("Olive", "184", "196"), "1000 g")
+                .alkali(Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
+                .leaving(Unsaponified.alkaliShortfall("2 %"), Reckoned.FOR_EVERY_LOT)
+                .water("Aqua", LyeWater.ofFats("33 %"))
+                .build();
+        AlkaliBalance balance = AlkaliBalance.of(lye, Balance.of("0.1 g", "5 kg"), WeighingMethod.TARE_EACH);
+        // 0.98 · 184/56.10564 · 39.99711/0.99 = 129.8438 g, 129.8 g on the display.
+        assertThat(lye).hasToString("bar: Sodium Hydroxide ≈ 129.844 g, Aqua 330 g");
+        assertThat(balance.verdict()).isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
+        assertThat(balance.toString()).contains("no hydroxide is left").contains("Not covered");
     }
 
     @Test

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.reckoning.Figure;
 import io.github.formulationmath.reckoning.Origin;
+import io.github.formulationmath.reckoning.Origin.Figure;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import java.lang.reflect.Executable;

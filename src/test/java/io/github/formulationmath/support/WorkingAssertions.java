@@ -4,7 +4,7 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.PrintedArithmetic;
-import io.github.formulationmath.reckoning.Decision;
+import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Step;
@@ -79,7 +79,8 @@ public final class WorkingAssertions {
 
     /** How many comparisons a working holds. */
     public static int comparisons(Working working) {
-        return (int)
-                working.entries().stream().filter(Decision.class::isInstance).count();
+        return (int) working.entries().stream()
+                .filter(Entry.Decision.class::isInstance)
+                .count();
     }
 }

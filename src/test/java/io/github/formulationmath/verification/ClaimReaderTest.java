@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.verification.FigureCheck.Agreement;
+import io.github.formulationmath.verification.Verification.Cause;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;

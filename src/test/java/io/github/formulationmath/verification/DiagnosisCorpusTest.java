@@ -3,6 +3,7 @@ package io.github.formulationmath.verification;
 import static io.github.formulationmath.support.Golden.assertSameAsFile;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.verification.Verification.Cause;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;

@@ -7,6 +7,8 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.verification.FigureCheck.Agreement;
+import io.github.formulationmath.verification.Verification.Outcome;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;

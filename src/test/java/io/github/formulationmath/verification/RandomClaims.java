@@ -8,6 +8,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.verification.Verification.Outcome;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigDecimal;
 import java.math.BigInteger;

@@ -9,6 +9,7 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.verification.Verification.Outcome;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;

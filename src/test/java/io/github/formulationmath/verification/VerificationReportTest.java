@@ -10,6 +10,9 @@ import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.verification.FigureCheck.Agreement;
+import io.github.formulationmath.verification.Verification.Outcome;
+import io.github.formulationmath.verification.Verification.RoundingHabit;
 import org.junit.jupiter.api.Test;
 
 class VerificationReportTest {

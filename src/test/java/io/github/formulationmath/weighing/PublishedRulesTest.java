@@ -16,7 +16,7 @@ import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reference.ReferenceTable;
 import io.github.formulationmath.reference.ReferenceTable.Row;
 import io.github.formulationmath.simulation.CoverageFactor;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;

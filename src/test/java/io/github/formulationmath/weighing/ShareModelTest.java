@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.simulation.InputQuantity;
-import io.github.formulationmath.simulation.Law;
+import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;

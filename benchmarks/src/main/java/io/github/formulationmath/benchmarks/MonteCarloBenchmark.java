@@ -3,7 +3,6 @@ package io.github.formulationmath.benchmarks;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.simulation.MonteCarlo;
-import io.github.formulationmath.simulation.MonteCarloResult;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
@@ -85,7 +84,7 @@ public class MonteCarloBenchmark {
     /** A whole trial, intervals included. */
     @Benchmark
     @OperationsPerInvocation(TRIALS)
-    public MonteCarloResult trial() throws InterruptedException {
+    public MonteCarlo.Result trial() throws InterruptedException {
         return simulation.withSeed(seed++).run();
     }
 }

@@ -1,0 +1,72 @@
+package io.github.formulationmath.annex;
+
+import java.io.DataInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.util.Arrays;
+import java.util.Objects;
+
+/**
+ * The names and numbers of both lists as sorted hashes, so that a formula which holds none of them never waits for the lists
+ * themselves. Made from the tables of the lists; a test makes it again and compares. A hash that is in it says only that
+ * the lists have to be asked.
+ */
+final class KeyFile {
+
+    static final String NAME = "annex-keys.bin";
+
+    /** Before the keys of each list. */
+    static final char PROHIBITED = 'P';
+
+    static final char COLORANT = 'C';
+
+    private static final long OFFSET = 0xcbf29ce484222325L;
+    private static final long PRIME = 0x100000001b3L;
+
+    private final long[] sorted;
+
+    private KeyFile(long[] sorted) {
+        this.sorted = sorted;
+    }
+
+    /** The one in the jar, read when first asked for. */
+    static KeyFile bundled() {
+        return Bundled.KEYS;
+    }
+
+    /** Loaded when first asked for. */
+    private static final class Bundled {
+        static final KeyFile KEYS = read();
+    }
+
+    private static KeyFile read() {
+        try (InputStream in = Objects.requireNonNull(
+                KeyFile.class.getResourceAsStream(NAME), "the keys of the lists are missing from the jar")) {
+            byte[] bytes = new DataInputStream(in).readAllBytes();
+            long[] keys = new long[bytes.length / Long.BYTES];
+            ByteBuffer.wrap(bytes).asLongBuffer().get(keys);
+            return new KeyFile(keys);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the keys of the lists cannot be read", e);
+        }
+    }
+
+    boolean mayHave(char list, String key) {
+        return Arrays.binarySearch(sorted, hash(list, key, key.length())) >= 0;
+    }
+
+    boolean mayHave(char list, String key, int end) {
+        return Arrays.binarySearch(sorted, hash(list, key, end)) >= 0;
+    }
+
+    /** FNV-1a (Fowler, Noll, Vo) over the 16-bit units of the text, 64 bits. */
+    static long hash(char list, String key, int end) {
+        long hash = (OFFSET ^ list) * PRIME;
+        for (int i = 0; i < end; i++) {
+            hash = (hash ^ key.charAt(i)) * PRIME;
+        }
+        return hash;
+    }
+}

@@ -1,0 +1,188 @@
+package io.github.formulationmath.limit;
+
+import io.github.formulationmath.annex.ColorantEntry;
+import io.github.formulationmath.annex.Colorants;
+import io.github.formulationmath.annex.ProhibitedEntry;
+import io.github.formulationmath.annex.ProhibitedEntry.Condition;
+import io.github.formulationmath.annex.ProhibitedSubstances;
+import io.github.formulationmath.annex.ProhibitedSubstances.Naming;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.LimitReport.Uncounted;
+import io.github.formulationmath.quantity.MassFraction;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What Annexes II and IV say of one substance in one product: what counts it, as a limit that leaves nothing or a highest
+ * share of a colorant, and what has to be read.
+ *
+ * @param countings limits that count the substance
+ * @param findings what is told of it besides
+ */
+record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
+
+    static final AnnexFindings NONE = new AnnexFindings(List.of(), List.of());
+
+    private static final String REGULATION = "Regulation (EC) No 1223/2009, ";
+
+    /** What the definitions of the annexes call the mucous membranes and the products for them. */
+    private static final Scope NOT_MUCOUS =
+            Scope.any().withAreas("not:mucous_membranes", "not:oral", "not:lips", "not:eyes", "not:intimate");
+
+    private static final Set<String> HAIRY = Set.of("hair", "eyelashes", "eyebrows", "beard", "scalp");
+
+    boolean isEmpty() {
+        return countings.isEmpty() && findings.isEmpty();
+    }
+
+    static AnnexFindings of(Substance substance, Product product, ProductWords words) {
+        List<Counting> countings = new ArrayList<>();
+        List<Uncounted> findings = new ArrayList<>();
+        for (ProhibitedSubstances.Finding found :
+                ProhibitedSubstances.eu2024February().find(substance)) {
+            addProhibited(substance, product, found, countings, findings);
+        }
+        if (!isHairDye(product)) {
+            addColorants(substance, product, words, countings, findings);
+        }
+        return countings.isEmpty() && findings.isEmpty()
+                ? NONE
+                : new AnnexFindings(List.copyOf(countings), List.copyOf(findings));
+    }
+
+    private static void addProhibited(
+            Substance substance,
+            Product product,
+            ProhibitedSubstances.Finding found,
+            List<Counting> countings,
+            List<Uncounted> findings) {
+        ProhibitedEntry entry = found.entry();
+        boolean forDyes = entry.condition() == Condition.HAIR_DYE;
+        if (forDyes && isSurelyNoHairDye(product)) {
+            return;
+        }
+        boolean named =
+                found.naming() == Naming.NAMED || forDyes && found.naming() == Naming.LET_THROUGH && isHairDye(product);
+        if (named) {
+            countings.add(forbidden(limit(entry, substance), substance));
+            return;
+        }
+        Uncounted.Why why =
+                found.naming() == Naming.MAY_BE ? Uncounted.Why.MAY_BE_PROHIBITED : Uncounted.Why.PROHIBITED_UNLESS;
+        OmittedEntry printed = new OmittedEntry(
+                "II", entry.number(), entry.printed(), entry.letsThrough(), entry.names(), entry.casNumbers());
+        findings.add(new Uncounted(substance, why, List.of(), List.of(printed)));
+    }
+
+    private static void addColorants(
+            Substance substance,
+            Product product,
+            ProductWords words,
+            List<Counting> countings,
+            List<Uncounted> findings) {
+        Colorants.Finding found = Colorants.eu2024February().find(substance);
+        boolean asColorant = Colorants.isColourIndexName(substance);
+        for (ColorantEntry entry : found.entries()) {
+            UsageLimit limit = limit(entry, substance);
+            if (limit.scope().excludes(product, words) && limit.outside() == OutsideScope.NOT_ALLOWED) {
+                countings.add(forbidden(limit, substance));
+                continue;
+            }
+            Applicability applicability = limit.scope().applicabilityTo(product, words);
+            if (entry.maxPercent().isPresent() && applicability != Applicability.OUT_OF_SCOPE) {
+                countings.add(counting(limit, substance, applicability));
+            }
+            boolean open = applicability == Applicability.MAY_APPLY
+                    || asColorant && !entry.conditions().isEmpty();
+            findings.add(new Uncounted(
+                    substance,
+                    open ? Uncounted.Why.COLORANT_CONDITIONS : Uncounted.Why.COLORANT,
+                    List.of(limit),
+                    List.of()));
+        }
+        if (!found.unlisted().isEmpty()) {
+            OmittedEntry unlisted =
+                    new OmittedEntry("IV", "", String.join(", ", found.unlisted()), "", List.of(), List.of());
+            findings.add(new Uncounted(substance, Uncounted.Why.COLORANT_UNLISTED, List.of(), List.of(unlisted)));
+        }
+    }
+
+    private static UsageLimit limit(ProhibitedEntry entry, Substance substance) {
+        Citation citation = Citation.of(
+                REGULATION + "Annex II, entry " + entry.number(),
+                entry.amendingAct(),
+                entry.updated(),
+                ProhibitedSubstances.eu2024February().snapshot());
+        return UsageLimit.of(
+                        "EU-II-" + entry.number(),
+                        group(entry.printed(), substance),
+                        LimitKind.MAXIMUM,
+                        MassFraction.ZERO)
+                .citing(citation)
+                .saying(EntryText.conditions(entry.letsThrough()))
+                .inEntry(OutsideScope.NOT_ALLOWED, "II " + entry.number() + " " + entry.printed(), "");
+    }
+
+    private static UsageLimit limit(ColorantEntry entry, Substance substance) {
+        Citation citation = Citation.of(
+                REGULATION + "Annex IV, entry " + entry.number(),
+                entry.amendingAct(),
+                entry.updated(),
+                Colorants.eu2024February().snapshot());
+        MassFraction share = MassFraction.ofPercent(
+                entry.maxPercent().map(BigDecimal::toPlainString).orElse("100"));
+        return UsageLimit.of("EU-IV-" + entry.number(), group(entry.printed(), substance), LimitKind.MAXIMUM, share)
+                .within(scope(entry.field()))
+                .citing(citation)
+                .saying(new EntryText(
+                        entry.fieldAsPrinted(), entry.limitAsPrinted(), entry.conditions(), "", "", "", ""))
+                .inEntry(
+                        entry.field() == ColorantEntry.Field.LIPS ? OutsideScope.NONE : OutsideScope.NOT_ALLOWED,
+                        "IV " + entry.number() + " " + entry.printed(),
+                        "");
+    }
+
+    private static Scope scope(ColorantEntry.Field field) {
+        return switch (field) {
+            case ALL -> Scope.any();
+            case RINSE_OFF -> Scope.rinseOff();
+            case NOT_EYES -> Scope.any().withAreas("not:eyes");
+            case NOT_MUCOUS_MEMBRANES -> NOT_MUCOUS;
+            case LIPS -> Scope.any().withAreas("lips");
+        };
+    }
+
+    private static SubstanceGroup group(String printed, Substance substance) {
+        return SubstanceGroup.of(printed, List.of(GroupMember.of(substance)));
+    }
+
+    private static Counting forbidden(UsageLimit limit, Substance substance) {
+        return counting(limit, substance, Applicability.APPLIES).forbidden();
+    }
+
+    private static Counting counting(UsageLimit limit, Substance substance, Applicability applicability) {
+        return new Counting(
+                limit,
+                substance.name(),
+                limit.id() + "\n" + substance.keys().get(0),
+                limit.group().members().get(0),
+                Conversion.NONE,
+                applicability,
+                null,
+                false);
+    }
+
+    private static boolean isHairDye(Product product) {
+        return product.kinds().stream().anyMatch(kind -> kind.contains("dye") || kind.contains("hair_colo"));
+    }
+
+    /** What is stated of a product is complete. */
+    private static boolean isSurelyNoHairDye(Product product) {
+        boolean otherKind = !product.kinds().isEmpty() && !isHairDye(product);
+        boolean otherArea =
+                !product.areas().isEmpty() && product.areas().stream().noneMatch(HAIRY::contains);
+        return otherKind || otherArea;
+    }
+}

@@ -1,0 +1,64 @@
+package io.github.formulationmath.pot;
+
+import io.github.formulationmath.number.Excerpt;
+import java.io.Serial;
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is noted beside a reading: who took it, from which lot, and whatever else the house keeps, in the order noted.
+ *
+ * @param person who took it
+ * @param lot the lot of the material
+ * @param fields own fields by their names
+ */
+record ReadingNotes(@Nullable String person, @Nullable String lot, Map<String, String> fields) implements Serializable {
+
+    @Serial
+    private static final long serialVersionUID = 1L;
+
+    static final ReadingNotes NONE = new ReadingNotes(null, null, Map.of());
+
+    /** The longest name of a field, person or lot, and the longest text of a field, in characters. */
+    private static final int LONGEST_NAME = 500;
+
+    private static final int LONGEST_TEXT = 10_000;
+
+    ReadingNotes {
+        fields = new LinkedHashMap<>(fields);
+    }
+
+    @Override
+    public Map<String, String> fields() {
+        return Collections.unmodifiableMap(fields);
+    }
+
+    ReadingNotes by(String who) {
+        return new ReadingNotes(required("who", who, LONGEST_NAME), lot, fields);
+    }
+
+    ReadingNotes fromLot(String newLot) {
+        return new ReadingNotes(person, required("newLot", newLot, LONGEST_NAME), fields);
+    }
+
+    ReadingNotes with(String name, String text) {
+        Map<String, String> all = new LinkedHashMap<>(fields);
+        all.put(required("name", name, LONGEST_NAME), required("text", text, LONGEST_TEXT));
+        return new ReadingNotes(person, lot, all);
+    }
+
+    private static String required(String argument, String text, int most) {
+        if (Objects.requireNonNull(text, argument).isBlank()) {
+            throw new IllegalArgumentException(argument + " is blank: write something, or leave it out");
+        }
+        if (text.length() > most) {
+            throw new IllegalArgumentException(argument + " has " + text.length() + " characters (" + Excerpt.of(text)
+                    + "): at most " + most + " are kept, shorten it");
+        }
+        return text;
+    }
+}

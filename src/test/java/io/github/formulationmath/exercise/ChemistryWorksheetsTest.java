@@ -1,0 +1,133 @@
+package io.github.formulationmath.exercise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.document.Format;
+import io.github.formulationmath.exercise.Worksheet.Blank;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Step;
+import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Working;
+import io.github.formulationmath.soap.Alkali;
+import io.github.formulationmath.solution.AcidConstants;
+import io.github.formulationmath.solution.UndissociatedShare;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** Worksheets on alkali, dilution, alligation, emulsifiers and acids, and what those go wrong by who go wrong. */
+class ChemistryWorksheetsTest {
+
+    private static final int CASES = 60 * Math.max(1, Integer.getInteger("formulationmath.cases", 1));
+
+    private static Step step(Working working, String label) {
+        return working.steps().stream()
+                .filter(step -> step.label().equals(label))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Optional<String> wrong(Working working, String label, Mistake mistake) {
+        return mistake.make(step(working, label), working)
+                .map(found -> Rounding.toDecimalPlaces(3).format(found.value()));
+    }
+
+    private static String last(Working working) {
+        List<Step> steps = working.steps();
+        return steps.get(steps.size() - 1).label();
+    }
+
+    /**
+     * 500 g of a fat of 190 mg KOH/g, 5 % short, with NaOH of 98 %: 1.693234 mol, 1.608573 mol, 65.651 g. With the molar mass of KOH it
+     * is 92.092 g (+40.27 %), without the purity 64.338 g, multiplied by it 63.051 g; with the shortfall added 1.777896 mol.
+     */
+    @Test
+    void alkali_for_a_fat() {
+        Working working = ChemistryTopics.alkali("500 g", "190 mg KOH/g", Alkali.SODIUM_HYDROXIDE, "98 %", "5 %");
+        String alkali = last(working);
+        assertThat(Rounding.toDecimalPlaces(3).format(step(working, alkali).value()))
+                .isEqualTo("65.651");
+        assertThat(wrong(working, alkali, Mistake.WRONG_MOLAR_MASS)).contains("92.092");
+        assertThat(wrong(working, alkali, Mistake.PURITY_LEFT_OUT)).contains("64.338");
+        assertThat(wrong(working, alkali, Mistake.MULTIPLIED)).contains("63.051");
+        assertThat(wrong(working, "N", Mistake.ADDED)).contains("1.778");
+        assertThat(wrong(working, "N", Mistake.REDUCTION_LEFT_OUT)).contains("1.693");
+        assertThat(wrong(working, "n_1", Mistake.WRONG_MOLAR_MASS)).contains("2.375");
+        String key = Worksheet.of(working, Set.of(alkali), 3).key(Style.steps()).print(Format.TEXT);
+        assertThat(key.replaceAll("\\s+", " "))
+                .contains("92.0918 g: M_HKO (molar mass of KOH) taken for M_HNaO (molar mass of NaOH)");
+    }
+
+    /** What a catalogue has must be met: each of the mistakes of this chapter stands among the choices of some sheet. */
+    @Test
+    void the_mistakes_of_the_chapter_are_offered() {
+        Set<Mistake> offered = EnumSet.noneOf(Mistake.class);
+        for (int seed = 0; seed < 120; seed++) {
+            sheets(seed)
+                    .forEach(sheet -> sheet.blanks()
+                            .forEach(blank -> blank.choices()
+                                    .forEach(choice ->
+                                            blank.mistakeBehind(choice).ifPresent(offered::add))));
+        }
+        assertThat(offered)
+                .contains(
+                        Mistake.PURITY_LEFT_OUT,
+                        Mistake.WRONG_MOLAR_MASS,
+                        Mistake.REDUCTION_LEFT_OUT,
+                        Mistake.OTHER_PART,
+                        Mistake.PLAIN_MEAN,
+                        Mistake.ADDED,
+                        Mistake.MULTIPLIED,
+                        Mistake.INVERTED_QUOTIENT);
+    }
+
+    private static List<Worksheet> sheets(int seed) {
+        List<Worksheet> sheets = new ArrayList<>();
+        for (var topic : ChemistryTopics.ALL) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Working working = topic.apply(random);
+            long computed = working.steps().stream()
+                    .filter(step -> step.definition().isPresent())
+                    .count();
+            sheets.add(Worksheet.of(working, 1 + seed % (int) computed, seed));
+        }
+        return sheets;
+    }
+
+    /** No wrong answer equals the right one, not even at the digits that are printed, and no two look alike. */
+    @Test
+    void what_is_printed_of_the_choices_differs() {
+        int choices = 0;
+        for (int seed = 0; seed < CASES; seed++) {
+            for (Worksheet sheet : sheets(seed)) {
+                for (Blank blank : sheet.blanks()) {
+                    List<String> printed = blank.choices().stream()
+                            .map(choice -> Style.steps().text(choice, blank.step()))
+                            .toList();
+                    assertThat(printed).as("seed %s: %s", seed, blank).doesNotHaveDuplicates();
+                    choices += printed.size();
+                }
+            }
+        }
+        assertThat(choices).isGreaterThan(CASES * 20);
+    }
+
+    /** 1/(1 + 10^(pH − pK)) in decimals of our own: pH 5.5 and pK 5 stand a square root of ten apart. */
+    @Test
+    void an_undissociated_share_is_that_of_the_relation() {
+        BigDecimal root = BigDecimal.TEN.sqrt(new MathContext(60));
+        var acid = AcidConstants.at25Celsius("acid", Source.published("test", ""), "5", "0");
+        var share = UndissociatedShare.of(acid, "5.5", "0").atTheMiddles();
+        BigDecimal expected = BigDecimal.ONE.divide(BigDecimal.ONE.add(root), new MathContext(40));
+        assertThat(share.fraction().minus(Ratio.of(expected)).abs()).isLessThan(Ratio.parse("1e-16"));
+        assertThat(share.origin().working().document().print(Format.TEXT)).contains("antilog(u)");
+    }
+}
