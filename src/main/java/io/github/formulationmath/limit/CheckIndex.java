@@ -112,6 +112,7 @@ final class CheckIndex {
      * @param omitted entries that speak of it and are not transcribed
      * @param mentioning limits whose entries name it without counting it
      * @param annexes what Annexes II and IV say of the names that the formula has for it
+     * @param alike limits on salts that do not name it, and may mean it
      * @param amendments acts later than the table that name it, or touch an entry that speaks of it
      */
     record Known(
@@ -120,6 +121,7 @@ final class CheckIndex {
             List<OmittedEntry> omitted,
             List<UsageLimit> mentioning,
             AnnexFindings annexes,
+            List<UsageLimit> alike,
             List<LegalChange> amendments) {
 
         List<Counting> countings() {
@@ -131,6 +133,7 @@ final class CheckIndex {
                     && omitted.isEmpty()
                     && mentioning.isEmpty()
                     && annexes.isEmpty()
+                    && alike.isEmpty()
                     && amendments.isEmpty();
         }
     }
@@ -159,7 +162,18 @@ final class CheckIndex {
                 index.omitted(named),
                 index.mentioning(named),
                 annexes,
+                alike(named, entry == null ? List.of() : entry.limits()),
                 amendments(named, entry == null ? List.of() : entry.limits()));
+    }
+
+    /** A salt that an entry names needs no guess about that entry. */
+    private List<UsageLimit> alike(Substance named, List<UsageLimit> limits) {
+        Set<String> known = limits.stream().map(UsageLimit::place).collect(Collectors.toSet());
+        table.index().mentioning(named).forEach(limit -> known.add(limit.place()));
+        return table.index().saltsLike(named).stream()
+                .filter(limit -> !known.contains(limit.place()))
+                .filter(limit -> serves(limit, product.purposeOf(named).orElse(EVERY_PURPOSE)))
+                .toList();
     }
 
     private List<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
@@ -202,7 +216,7 @@ final class CheckIndex {
             return null;
         }
         Map<Boolean, List<Counting>> serving =
-                all.stream().collect(Collectors.partitioningBy(counting -> serves(counting, asked.purpose())));
+                all.stream().collect(Collectors.partitioningBy(counting -> serves(counting.limit(), asked.purpose())));
         List<Counting> meant = serving.getOrDefault(true, List.of());
         List<Counting> countings = new ArrayList<>();
         meant.stream()
@@ -226,8 +240,8 @@ final class CheckIndex {
         return countings.stream().map(Counting::limit).toList();
     }
 
-    private static boolean serves(Counting counting, String purpose) {
-        return purpose.equals(EVERY_PURPOSE) || counting.limit().scope().coversPurpose(purpose);
+    private static boolean serves(UsageLimit limit, String purpose) {
+        return purpose.equals(EVERY_PURPOSE) || limit.scope().coversPurpose(purpose);
     }
 
     /** Those that say what a product may hold; what only has to be declared allows nothing. */

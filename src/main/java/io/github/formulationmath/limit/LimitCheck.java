@@ -129,6 +129,7 @@ final class LimitCheck {
                     substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), known.omitted()));
         }
         addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, known.mentioning());
+        addUncounted(substance, LimitReport.Uncounted.Why.MAY_BE_MEANT, known.alike());
         CheckIndex.Entry entry = known.entry();
         if (entry == null) {
             return;

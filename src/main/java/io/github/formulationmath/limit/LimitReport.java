@@ -288,13 +288,14 @@ public final class LimitReport {
     }
 
     /**
-     * The substances that entries of the table name without counting them, for example to say that they are not allowed.
+     * The substances that entries of the table name without counting them, for example to say that they are not allowed, and
+     * salts that an entry on "X and its salts" does not name and may mean.
      * Those entries have to be read.
      *
      * @return an unmodifiable list
      */
     public List<Uncounted> mentioned() {
-        return because(Uncounted.Why.MENTIONED);
+        return because(Uncounted.Why.MENTIONED, Uncounted.Why.MAY_BE_MEANT);
     }
 
     /**
@@ -455,6 +456,8 @@ public final class LimitReport {
             NOT_TRANSCRIBED,
             /** Entries name it without counting it, for example to say that it is not meant, or not allowed. */
             MENTIONED,
+            /** Entries on somebody's salts or sulphites do not name it, but its name reads like one of them. */
+            MAY_BE_MEANT,
             /** Annex II names a group that it may belong to. */
             MAY_BE_PROHIBITED,
             /** Annex II names it with words that let something through. */

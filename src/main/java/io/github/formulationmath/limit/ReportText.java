@@ -104,6 +104,10 @@ record ReportText(LimitReport report, Wording wording) {
         return phrases.stream().map(wording::text).toList();
     }
 
+    private static String mentioned(LimitReport.Uncounted finding) {
+        return finding.why() == LimitReport.Uncounted.Why.MAY_BE_MEANT ? "remark.may-be-meant" : "remark.mentioned";
+    }
+
     private List<Phrase> findings() {
         List<Phrase> phrases = new ArrayList<>();
         report.mayBeProhibited().forEach(finding -> phrases.add(AnnexText.prohibited(finding)));
@@ -121,7 +125,7 @@ record ReportText(LimitReport report, Wording wording) {
                     .map(limit -> limit.citation().toString())
                     .distinct()
                     .forEach(citation -> phrases.add(
-                            Phrase.of("remark.mentioned", finding.substance().toString(), citation)));
+                            Phrase.of(mentioned(finding), finding.substance().toString(), citation)));
         }
         report.outOfScope().forEach(finding -> phrases.add(outOfScope(finding)));
         report.withoutLimit().forEach(substance -> phrases.add(Phrase.of("remark.no-limit", substance.toString())));
