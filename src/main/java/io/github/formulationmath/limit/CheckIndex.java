@@ -7,6 +7,7 @@ import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -166,13 +167,22 @@ final class CheckIndex {
                 amendments(named, entry == null ? List.of() : entry.limits()));
     }
 
-    /** A salt that an entry names needs no guess about that entry. */
+    /** A salt that an entry names, or one on the same acid counts, needs no guess. */
     private List<UsageLimit> alike(Substance named, List<UsageLimit> limits) {
-        Set<String> known = limits.stream().map(UsageLimit::place).collect(Collectors.toSet());
+        List<UsageLimit> likely = table.index().saltsLike(named);
+        if (likely.isEmpty()) {
+            return likely;
+        }
+        Set<String> known = new HashSet<>();
+        limits.forEach(
+                limit -> known.addAll(List.of(limit.place(), limit.basis().toString())));
         table.index().mentioning(named).forEach(limit -> known.add(limit.place()));
-        return table.index().saltsLike(named).stream()
+        String purpose = product.purposeOf(named).orElse(EVERY_PURPOSE);
+        return likely.stream()
                 .filter(limit -> !known.contains(limit.place()))
-                .filter(limit -> serves(limit, product.purposeOf(named).orElse(EVERY_PURPOSE)))
+                .filter(limit -> !limit.basis().isReference()
+                        || !known.contains(limit.basis().toString()))
+                .filter(limit -> serves(limit, purpose))
                 .toList();
     }
 
