@@ -46,7 +46,18 @@ record Counting(
         List<Counting> all = new ArrayList<>(members.size());
         for (int i = 0; i < conversions.size(); i++) {
             GroupMember member = members.get(i);
-            if (member.isCounted()) {
+            if (!member.isAllowed()) {
+                all.add(new Counting(
+                                limit,
+                                member.countsAs(),
+                                limit.id(),
+                                member,
+                                Conversion.NONE,
+                                Applicability.APPLIES,
+                                null,
+                                false)
+                        .forbidden());
+            } else if (member.isCounted()) {
                 String name = alone
                         ? names.getOrDefault(countedAs(member), member.countsAs())
                         : limit.group().name();
@@ -111,6 +122,11 @@ record Counting(
                 applicability,
                 own,
                 formGuessed);
+    }
+
+    /** Whether the entry does not allow the substance where the limit is for the product. */
+    boolean isForbidden() {
+        return applicability == Applicability.OUT_OF_SCOPE;
     }
 
     boolean isNamed(String name) {

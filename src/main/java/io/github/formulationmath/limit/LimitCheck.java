@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.NameBook;
@@ -34,29 +35,57 @@ final class LimitCheck {
 
     private final Map<Substance, NameBook.Reading> readings = new LinkedHashMap<>();
     private final Map<String, Substance> toBreakDown = new LinkedHashMap<>();
+    /** What acts beside the table changed of a substance, by its own name. */
+    private final Map<Substance, Set<LegalChange>> amended = new LinkedHashMap<>();
+
+    private final @Nullable MadeMasses masses;
     private final Set<String> unusedPurposes;
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
         this.checker = checker;
         this.formula = formula;
         this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
+        this.masses = masses;
         this.wholes = new Wholes(formula, masses);
     }
 
     LimitReport report() {
         formula.lines().forEach(this::countLine);
-        List<Verdict> verdicts = new ArrayList<>(tallies.size());
-        tallies.values().forEach(tally -> verdicts.add(new Verdict(checker, tally)));
+        List<Verdict> verdicts = new ArrayList<>(verdicts());
+        List<Verdict> told = new ArrayList<>();
+        if (!amended.isEmpty() && checker.later().isPresent()) {
+            LimitCheck later = new LimitCheck(checker.later().orElseThrow(), formula, masses);
+            formula.lines().forEach(later::countLine);
+            later.verdicts().forEach(verdict -> (isBinding(verdict) ? verdicts : told).add(verdict));
+        }
         return new LimitReport(
                 checker,
                 formula,
                 verdicts,
+                amended,
+                told,
                 uncounted,
                 withoutLimit,
                 conflicts,
                 unusedPurposes,
                 readings,
                 toBreakDown.values());
+    }
+
+    private List<Verdict> verdicts() {
+        List<Verdict> verdicts = new ArrayList<>(tallies.size());
+        tallies.values().forEach(tally -> verdicts.add(new Verdict(checker, tally)));
+        return verdicts;
+    }
+
+    /** Whether a day was given, and the act of a later limit binds on it for what the limit counts. */
+    private boolean isBinding(Verdict verdict) {
+        String act = verdict.limit().citation().amendingAct();
+        return checker.asOf()
+                .map(asOf -> verdict.substances().stream()
+                        .flatMap(substance -> amended.getOrDefault(substance, Set.of()).stream())
+                        .anyMatch(amendment -> amendment.act().equals(act) && asOf.isBoundBy(amendment)))
+                .orElse(false);
     }
 
     private void countLine(FormulaLine line) {
@@ -152,6 +181,9 @@ final class LimitCheck {
         if (known.reading() != null) {
             readings.put(substance, known.reading());
         }
+        if (!known.amendments().isEmpty()) {
+            amended.computeIfAbsent(substance, key -> new LinkedHashSet<>()).addAll(known.amendments());
+        }
         for (LimitReport.Uncounted finding : known.annexes().findings()) {
             uncounted.add(new LimitReport.Uncounted(substance, finding.why(), finding.limits(), finding.entries()));
         }
@@ -160,6 +192,7 @@ final class LimitCheck {
                     substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), known.omitted()));
         }
         addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, known.mentioning());
+        addUncounted(substance, LimitReport.Uncounted.Why.MAY_BE_MEANT, known.alike());
         CheckIndex.Entry entry = known.entry();
         if (entry == null) {
             return;

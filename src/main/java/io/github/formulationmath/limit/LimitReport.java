@@ -1,5 +1,7 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.AsOf;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.NameBook;
@@ -10,6 +12,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -22,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * and what the table does not say. {@link #outcome()} is the worst of it.
  *
  * <p>Every substance of the formula stands in at least one of {@link #verdicts()}, {@link #outOfScope()}, {@link
- * #notTranscribed()} and {@link #withoutLimit()}.
+ * #notTranscribed()}, {@link #amended()} and {@link #withoutLimit()}.
  *
  * <p>A substance in {@link #withoutLimit()} has no limit in this table; that does not mean that it is safe or allowed. It
  * may also be the slip of a pen: a formula with {@code Phenoxyethanoll} is not checked for phenoxyethanol, and
@@ -46,6 +49,8 @@ public final class LimitReport {
     private final LimitChecker checker;
     private final Formula formula;
     private final List<Verdict> verdicts;
+    private final Map<Substance, Set<LegalChange>> amended;
+    private final List<Verdict> later;
     private final List<Uncounted> uncounted;
     private final List<Substance> withoutLimit;
     private final List<Substance> conflicts;
@@ -59,6 +64,8 @@ public final class LimitReport {
             LimitChecker checker,
             Formula formula,
             List<Verdict> verdicts,
+            Map<Substance, Set<LegalChange>> amended,
+            List<Verdict> later,
             Set<Uncounted> uncounted,
             Set<Substance> withoutLimit,
             Set<Substance> conflicts,
@@ -68,6 +75,11 @@ public final class LimitReport {
         this.checker = checker;
         this.formula = formula;
         this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
+        Map<Substance, Set<LegalChange>> copy = new LinkedHashMap<>();
+        amended.forEach(
+                (substance, changes) -> copy.put(substance, Collections.unmodifiableSet(new LinkedHashSet<>(changes))));
+        this.amended = Collections.unmodifiableMap(copy);
+        this.later = later.stream().sorted(BINDING_FIRST).toList();
         this.uncounted = List.copyOf(uncounted);
         this.withoutLimit = List.copyOf(withoutLimit);
         this.conflicts = List.copyOf(conflicts);
@@ -174,6 +186,40 @@ public final class LimitReport {
     }
 
     /**
+     * The substances that acts later than the table name, or whose entries they touch, each with those acts: its figures
+     * here may be out of date, and there may be figures where the table has none.
+     *
+     * @return an unmodifiable map in the order of the formula
+     */
+    public Map<Substance, Set<LegalChange>> amended() {
+        return amended;
+    }
+
+    /**
+     * The verdicts by figures of later acts that are only told: no day was given, or the act does not bind on it. Those
+     * that bind are among {@link #verdicts()}.
+     *
+     * @return an unmodifiable list, the worst first
+     */
+    public List<Verdict> laterVerdicts() {
+        return later;
+    }
+
+    /**
+     * The day as of which was checked.
+     *
+     * @return the day and the question, if they were given
+     */
+    public Optional<AsOf> asOf() {
+        return checker.asOf();
+    }
+
+    /** Whether a change is one to be read before the product is called fine: it binds, or nobody said on which day. */
+    private boolean matters(LegalChange amendment) {
+        return asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
+    }
+
+    /**
      * What all of it comes to: the worst that was found.
      *
      * @return the outcome
@@ -198,6 +244,7 @@ public final class LimitReport {
     /** A substance with a CAS number of its own is not the slip of a pen. */
     private boolean hasOpenFindings() {
         return !casConflicts().isEmpty()
+                || amended.values().stream().flatMap(Set::stream).anyMatch(this::matters)
                 || !closestWords().isEmpty()
                 || uncounted.stream().anyMatch(this::isOpen)
                 || !toBreakDown.isEmpty()
@@ -285,13 +332,14 @@ public final class LimitReport {
     }
 
     /**
-     * The substances that entries of the table name without counting them, for example to say that they are not allowed.
+     * The substances that entries of the table name without counting them, for example to say that they are not allowed, and
+     * salts that an entry on "X and its salts" does not name and may mean.
      * Those entries have to be read.
      *
      * @return an unmodifiable list
      */
     public List<Uncounted> mentioned() {
-        return because(Uncounted.Why.MENTIONED);
+        return because(Uncounted.Why.MENTIONED, Uncounted.Why.MAY_BE_MEANT);
     }
 
     /**
@@ -392,6 +440,8 @@ public final class LimitReport {
                 && checker.equals(that.checker)
                 && formula.equals(that.formula)
                 && verdicts.equals(that.verdicts)
+                && amended.equals(that.amended)
+                && later.equals(that.later)
                 && uncounted.equals(that.uncounted)
                 && withoutLimit.equals(that.withoutLimit)
                 && conflicts.equals(that.conflicts)
@@ -430,6 +480,7 @@ public final class LimitReport {
                 .append(" taken for ")
                 .append(String.join(" and ", reading.names())));
         append(text, "breakdown to be asked for", toBreakDown);
+        append(text, "changed since the table", List.copyOf(amended.keySet()));
         append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")
@@ -468,6 +519,8 @@ public final class LimitReport {
             NOT_TRANSCRIBED,
             /** Entries name it without counting it, for example to say that it is not meant, or not allowed. */
             MENTIONED,
+            /** Entries on somebody's salts or sulphites do not name it, but its name reads like one of them. */
+            MAY_BE_MEANT,
             /** Annex II names a group that it may belong to. */
             MAY_BE_PROHIBITED,
             /** Annex II names it with words that let something through. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.Amendments;
 import io.github.formulationmath.annex.Colorants;
 import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.csv.CsvException;
@@ -45,7 +46,7 @@ import org.jspecify.annotations.Nullable;
 public final class LimitTable implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 3L;
+    private static final long serialVersionUID = 4L;
 
     private static final String NOT_HELD = "not held:";
 
@@ -53,6 +54,8 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
+    private final Amendments amendments;
+    private final @Nullable LimitTable later;
     /** Whether Annexes II and IV of the EU regulation are asked as well. */
     private final boolean euAnnexes;
     /** Made when first asked for: what only reads or changes a table does not wait for it. */
@@ -71,11 +74,15 @@ public final class LimitTable implements Serializable {
             List<String> provenance,
             List<UsageLimit> limits,
             List<OmittedEntry> omitted,
+            Amendments amendments,
+            @Nullable LimitTable later,
             boolean euAnnexes) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
+        this.amendments = amendments;
+        this.later = later;
         this.euAnnexes = euAnnexes;
     }
 
@@ -120,7 +127,7 @@ public final class LimitTable implements Serializable {
                         "two limits have the id " + Excerpt.of(limit.id()) + ": give each its own");
             }
         }
-        return new LimitTable(name, provenance, limits, List.of(), false);
+        return new LimitTable(name, provenance, limits, List.of(), Amendments.of(List.of()), null, false);
     }
 
     /**
@@ -131,7 +138,55 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withOmitted(List<OmittedEntry> entries) {
-        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"), euAnnexes);
+        return new LimitTable(
+                name, provenance, limits, Objects.requireNonNull(entries, "entries"), amendments, later, euAnnexes);
+    }
+
+    /**
+     * The same table with the changes that are known beside it. A check tells those that touch a substance or an entry.
+     *
+     * @param changes all of them
+     * @return the table
+     */
+    public LimitTable withAmendments(Amendments changes) {
+        return new LimitTable(
+                name, provenance, limits, omitted, Objects.requireNonNull(changes, "changes"), later, euAnnexes);
+    }
+
+    /**
+     * The same table with the figures of later acts beside its own. A check as of a day judges by those of them that bind on
+     * it, and only tells the others.
+     *
+     * @param laterLimits limits whose {@link Citation#amendingAct()} is the act of an amendment
+     * @return the table
+     */
+    public LimitTable withLater(LimitTable laterLimits) {
+        return new LimitTable(
+                name,
+                provenance,
+                limits,
+                omitted,
+                amendments,
+                Objects.requireNonNull(laterLimits, "laterLimits"),
+                euAnnexes);
+    }
+
+    /**
+     * The changes that are known beside the table.
+     *
+     * @return the changes; none if nobody said any
+     */
+    public Amendments amendments() {
+        return amendments;
+    }
+
+    /**
+     * The figures of later acts.
+     *
+     * @return the limits as a table of their own, if there are any
+     */
+    public Optional<LimitTable> later() {
+        return Optional.ofNullable(later);
     }
 
     /**
@@ -142,7 +197,7 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withEuAnnexes() {
-        return new LimitTable(name, provenance, limits, omitted, true);
+        return new LimitTable(name, provenance, limits, omitted, amendments, later, true);
     }
 
     /**
@@ -434,7 +489,7 @@ public final class LimitTable implements Serializable {
 
     @Serial
     private Object readResolve() {
-        return new LimitTable(name, provenance, limits, omitted, euAnnexes);
+        return new LimitTable(name, provenance, limits, omitted, amendments, later, euAnnexes);
     }
 
     @Override
@@ -444,6 +499,8 @@ public final class LimitTable implements Serializable {
                 && provenance.equals(that.provenance)
                 && limits.equals(that.limits)
                 && omitted.equals(that.omitted)
+                && amendments.equals(that.amendments)
+                && Objects.equals(later, that.later)
                 && euAnnexes == that.euAnnexes;
     }
 
@@ -473,6 +530,11 @@ public final class LimitTable implements Serializable {
                         .withOmitted(LimitTableReader.omitted(
                                 part("-omitted", LimitTableReader.OMITTED),
                                 part("-omitted-substances", LimitTableReader.OMITTED_NAMES)))
+                        .withAmendments(Amendments.read(part("-known-changes", Amendments.FILE)))
+                        .withLater(LimitTableReader.read(
+                                "Acts later than February 2024, as far as their figures were seen",
+                                part("-later", LimitTableReader.LIMITS),
+                                part("-later-substances", LimitTableReader.SUBSTANCES)))
                         .withEuAnnexes();
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);

@@ -82,7 +82,7 @@ final class LimitTableReader {
 
     /** What only names a part of another material says nothing of that part by itself. */
     private static String role(CsvRow row) {
-        return row.choice("role", List.of("member", "mentioned", "part"), word -> word);
+        return row.choice("role", List.of("member", "mentioned", "not_allowed", "part"), word -> word);
     }
 
     private GroupMember member(CsvRow row) {
@@ -96,7 +96,11 @@ final class LimitTableReader {
                     row.read("molecular_formula", MolecularFormula::parse),
                     Ratio.parse(row.decimal("reference_units")));
         }
-        return role(row).equals("mentioned") ? member.mentionedOnly() : member;
+        return switch (role(row)) {
+            case "mentioned" -> member.mentionedOnly();
+            case "not_allowed" -> member.asNotAllowed();
+            default -> member;
+        };
     }
 
     private UsageLimit limit(CsvRow row) {
@@ -154,8 +158,9 @@ final class LimitTableReader {
         Set<String> areas = row.read("scope_area", Scope::parse);
         Set<String> products = row.read("scope_product", Scope::parse);
         Set<String> forms = row.read("scope_form", Scope::parse);
-        Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Scope.ANY, Scope.ANY));
-        Scope used = row.text("scope_user").equals(Scope.ANY) ? scope : row.read("scope_user", scope::withUser);
+        Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Set.of(), Scope.ANY));
+        Scope used =
+                row.read("scope_user", list -> scope.withUsers(Scope.parse(list).toArray(new String[0])));
         return row.read("purpose", used::withPurpose);
     }
 

@@ -1,15 +1,20 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.AsOf;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -32,6 +37,7 @@ record ReportText(LimitReport report, Wording wording) {
             }
         }
         lines.addAll(grouped());
+        lines.addAll(later());
         lines.addAll(texts(findings()));
         lines.addAll(cautions());
         return List.copyOf(lines);
@@ -80,12 +86,21 @@ record ReportText(LimitReport report, Wording wording) {
     private List<String> found() {
         List<String> lines = new ArrayList<>(head());
         report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
+        lines.addAll(later());
         lines.addAll(texts(findings()));
+        return lines;
+    }
+
+    /** What acts later than the table say. */
+    private List<String> later() {
+        List<String> lines = new ArrayList<>(texts(amendments()));
+        report.laterVerdicts().forEach(verdict -> lines.add(wording.say("limit.later", VerdictText.brief(verdict))));
         return lines;
     }
 
     private List<String> head() {
         List<String> lines = new ArrayList<>();
+        age().map(wording::text).ifPresent(lines::add);
         if (!report.table().notHeld().isEmpty()) {
             lines.add(wording.say(
                     "limit.not-held", String.join("; ", report.table().notHeld())));
@@ -98,6 +113,49 @@ record ReportText(LimitReport report, Wording wording) {
         return texts(List.of(Phrase.of("caution.limit"), report.table().caution()));
     }
 
+    /** How old the table is, and how many acts are known to be later: first, and once. */
+    private Optional<Phrase> age() {
+        List<String> acts = report.table().amendments().laterActs();
+        LocalDate made = report.table().snapshot().orElse(null);
+        if (acts.isEmpty() || made == null) {
+            return Optional.empty();
+        }
+        AsOf asOf = report.asOf().orElse(null);
+        if (asOf == null) {
+            return Optional.of(Phrase.of(
+                    "limit.age-no-date", made.toString(), String.valueOf(acts.size()), String.join(", ", acts)));
+        }
+        Period age = Period.between(made, asOf.day());
+        return Optional.of(Phrase.of(
+                "limit.age",
+                age.isNegative() ? "0" : String.valueOf(age.getYears()),
+                age.isNegative() ? "0" : String.valueOf(age.getMonths()),
+                asOf.toString(),
+                String.valueOf(acts.size()),
+                String.valueOf(report.table().amendments().laterActs(asOf).size()),
+                String.valueOf(
+                        report.table().amendments().endedTransitions(made, asOf).size()),
+                made.toString()));
+    }
+
+    private List<Phrase> amendments() {
+        List<Phrase> phrases = new ArrayList<>();
+        report.amended()
+                .forEach((substance, changes) -> changes.forEach(change -> phrases.add(Phrase.of(
+                        key(report.asOf(), change),
+                        substance.toString(),
+                        change.toString(),
+                        change.placedUntil().toString(),
+                        change.availableUntil().toString(),
+                        report.asOf().map(AsOf::toString).orElse("")))));
+        return phrases;
+    }
+
+    private static String key(Optional<AsOf> asOf, LegalChange change) {
+        return asOf.map(day -> day.isBoundBy(change) ? "remark.amended-binds" : "remark.amended-not-yet")
+                .orElse("remark.amended");
+    }
+
     /** Where nothing was compared, nothing was passed either, and that must not read like a result. */
     private String outcome() {
         boolean nothing = report.outcome() == LimitOutcome.NO_COUNTED_LIMIT_PASSED
@@ -107,6 +165,10 @@ record ReportText(LimitReport report, Wording wording) {
 
     private List<String> texts(List<Phrase> phrases) {
         return phrases.stream().map(wording::text).toList();
+    }
+
+    private static String mentioned(LimitReport.Uncounted finding) {
+        return finding.why() == LimitReport.Uncounted.Why.MAY_BE_MEANT ? "remark.may-be-meant" : "remark.mentioned";
     }
 
     private List<Phrase> findings() {
@@ -126,7 +188,7 @@ record ReportText(LimitReport report, Wording wording) {
                     .map(limit -> limit.citation().toString())
                     .distinct()
                     .forEach(citation -> phrases.add(
-                            Phrase.of("remark.mentioned", finding.substance().toString(), citation)));
+                            Phrase.of(mentioned(finding), finding.substance().toString(), citation)));
         }
         report.outOfScope().forEach(finding -> phrases.add(outOfScope(finding)));
         report.readings().forEach((substance, reading) -> phrases.add(reading(substance, reading)));

@@ -92,12 +92,12 @@ final class ShortRules {
                             scope.areas(),
                             scope.products(),
                             scope.forms(),
-                            scope.user(),
+                            scope.users(),
                             scope.purpose());
                 case "area" -> scope.withAreas(words);
                 case "product" -> scope.withProducts(words);
                 case "form" -> scope.withForms(words);
-                case "user" -> scope.withUser(only(text, words));
+                case "user" -> scope.withUsers(words);
                 case "purpose" -> scope.withPurpose(only(text, words));
                 default -> throw wrong(text);
             };

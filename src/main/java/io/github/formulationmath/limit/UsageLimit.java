@@ -258,6 +258,12 @@ public record UsageLimit(
                 id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, citation, words);
     }
 
+    /** Annex and number of its entry, for example {@code VI 18}; of an entry of one's own, its first two words. */
+    String place() {
+        String[] words = entry.split(" ", 3);
+        return words.length < 2 ? entry : words[0] + " " + words[1];
+    }
+
     /** What is left of the limit for products in which its entry does not allow the substance: nothing, of the product. */
     UsageLimit allowingNothing() {
         UsageLimit none = of(id, group, LimitKind.MAXIMUM, MassFraction.ZERO)

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
@@ -45,9 +46,6 @@ import org.jspecify.annotations.Nullable;
  * #cautions()} say so and belong wherever a verdict is shown. Immutable and thread-safe.
  */
 public final class Verdict implements Explained {
-
-    /** Factors of molar masses are not known better than to one part in so many. */
-    private static final long MASSES_KNOWN_TO = 100_000;
 
     private final LimitChecker checker;
     private final Tally tally;
@@ -221,22 +219,6 @@ public final class Verdict implements Explained {
     }
 
     /**
-     * Whether the share and the limit differ by less than molar masses are known, one part in 100 000, where the share is
-     * counted through them. The verdict is that of the figures used; it is told as a tie. 0.59 % of sodium benzoate is 0.5 %
-     * of benzoic acid and 8 parts in 10^8.
-     *
-     * @return true if it is a tie; false for a share as weighed, or that needs no molar mass
-     */
-    public boolean isTie() {
-        Ratio cap = limit().share().fraction();
-        return !isMade()
-                && tally.isAssessable()
-                && tally.contributions().stream()
-                        .anyMatch(one -> one.counting().conversion() instanceof Conversion.Computed)
-                && share().canonical().minus(cap).abs().compareTo(cap.dividedBy(MASSES_KNOWN_TO)) <= 0;
-    }
-
-    /**
      * The same room in grams of what was or is to be weighed.
      *
      * @return the mass on the basis of the limit, of the whole or the phase that the limit is a share of, rounded down to
@@ -361,17 +343,34 @@ public final class Verdict implements Explained {
 
     /**
      * Whether the limit says anything that no number settles: it may not be meant for the product, it comes with
-     * conditions, wording or remarks, or it is of one phase and something of what it counts stands in another.
+     * conditions, wording or remarks, its entry was changed by a later act that binds (or no day was given), or it is of
+     * one phase and something of what it counts stands in another.
      *
      * @return true if there is something to read
      */
     public boolean leavesOpen() {
         EntryText text = limit().text();
         return applicability() == Applicability.MAY_APPLY
+                || amendments().stream().anyMatch(this::matters)
                 || !text.conditions().isEmpty()
                 || !text.warnings().isEmpty()
                 || !text.note().isEmpty()
                 || !tally.outsideWhole().isEmpty();
+    }
+
+    /**
+     * What is known to have been changed of the entry beside the table, with act and tag: by acts later than the table, and
+     * by transitions that its rows carry.
+     *
+     * @return an unmodifiable list
+     */
+    public List<LegalChange> amendments() {
+        return checker.table().amendments().touching(limit().place());
+    }
+
+    private boolean matters(LegalChange amendment) {
+        return amendment.later()
+                && checker.asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
     }
 
     /**
@@ -416,6 +415,16 @@ public final class Verdict implements Explained {
 
     LimitChecker checker() {
         return checker;
+    }
+
+    /**
+     * Whether the share is at the limit as closely as anybody can say: converted through molar masses it is on one side or
+     * the other, depending on the last digits of atomic masses. Such a share is neither shown to be within nor to exceed.
+     *
+     * @return true for example for 0.59 % of sodium benzoate under 0.5 % as benzoic acid
+     */
+    public boolean isTie() {
+        return conformity == Conformity.NOT_SHOWN_WITHIN && assessment.isTie();
     }
 
     /** How much of the limit is used up: y/T, or T/y for a lowest share. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Phrase;
@@ -114,8 +115,6 @@ record VerdictText(Verdict verdict, Wording wording) {
         String words = verdict.conformity().key();
         if (!verdict.limit().kind().restrictsContents()) {
             words += "." + kind;
-        } else if (verdict.isTie()) {
-            words += ".tie";
         }
         return Phrase.of(
                 "limit.head." + kind,
@@ -176,6 +175,23 @@ record VerdictText(Verdict verdict, Wording wording) {
             if (limit.outside() == OutsideScope.NOT_ALLOWED) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
+        }
+        for (LegalChange change : verdict.amendments()) {
+            remarks.add(Phrase.of(
+                    change.later() ? "remark.entry-amended" : "remark.entry-transition",
+                    change.toString(),
+                    change.placedUntil().toString(),
+                    change.availableUntil().toString()));
+        }
+        if (verdict.isTie()) {
+            remarks.add(Phrase.of(
+                    "remark.tie",
+                    verdict.shortName(),
+                    limit.basis().referenceName(),
+                    NumberText.percent(limit.share().fraction())));
+        }
+        if (limit.sumRule() == SumRule.PERHAPS_SUM) {
+            remarks.add(Phrase.of("remark.perhaps-sum", limit.group().name()));
         }
         remarks.addAll(purposeRemarks(verdict));
         tally.problem()

@@ -51,12 +51,14 @@ class ReviewedFormulasTest {
         Product aerosol = Product.leaveOn().on("body").inForm("aerosol");
         assertThat(outcome(aerosol, "Chlorobutanol", "0.3 %")).isEqualTo(LimitOutcome.PROHIBITED);
         assertThat(outcome(aerosol, "Dehydroacetic Acid", "0.3 %")).isEqualTo(LimitOutcome.PROHIBITED);
-        Product own = Product.leaveOn().on("body").inForm("aerosol_spray");
+        assertThat(outcome(Product.leaveOn().on("body").inForm("aerosol_spray"), "Glutaral", "0.05 %"))
+                .isEqualTo(LimitOutcome.PROHIBITED);
+        Product own = Product.leaveOn().on("body").inForm("puffing_bottle");
         assertThat(outcome(own, "Glutaral", "0.05 %")).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
         assertThat(outcome(Product.rinseOff().on("mouth").ofKind("mouth_rinse"), "Sodium Benzoate", "2.9 %"))
                 .isEqualTo(LimitOutcome.EXCEEDS);
         assertThat(outcome(Product.leaveOn().on("intimate"), "P-Chloro-m-Cresol", "0.2 %"))
-                .isEqualTo(LimitOutcome.CONDITIONS_OPEN);
+                .isEqualTo(LimitOutcome.PROHIBITED);
         assertThat(outcome(Product.leaveOn().on("body").ofKind("body_butter"), "Iodopropynyl Butylcarbamate", "0.01 %"))
                 .isGreaterThanOrEqualTo(LimitOutcome.CONDITIONS_OPEN);
         assertThat(outcome(Product.leaveOn().on("face").inForm("spray"), "Benzophenone-3", "5 %"))
@@ -75,8 +77,8 @@ class ReviewedFormulasTest {
                 .containsExactlyInAnyOrder("EU-V-57", "EU-VI-3");
         assertThat(report.binding().orElseThrow().conformity()).isEqualTo(Conformity.PROHIBITED);
         List<String> text = report.describe(Wording.english());
-        assertThat(text.get(0)).contains("PROHIBITED");
-        assertThat(text.get(1)).contains("not allowed in such a product: PROHIBITED");
+        assertThat(text.get(1)).contains("PROHIBITED");
+        assertThat(text.get(2)).contains("not allowed in such a product: PROHIBITED");
         assertThat(report.toString()).startsWith("F: PROHIBITED [");
     }
 
@@ -99,7 +101,7 @@ class ReviewedFormulasTest {
                 .extracting(finding -> finding.substance().name())
                 .containsExactly("Hydroquinone", "Clobetasol Propionate", "Mercurous Chloride");
         assertThat(cream.withoutLimit()).extracting(Substance::name).containsExactly("Aqua");
-        assertThat(cream.describe(Wording.english()).get(1))
+        assertThat(cream.describe(Wording.english()).get(2))
                 .startsWith(
                         "Tretinoin: 0.05 %, named in Annex II, entry 375 (Tretinoin (INN) (retinoic acid and its salts)); "
                                 + "read it: PROHIBITED");
@@ -136,7 +138,8 @@ class ReviewedFormulasTest {
         for (String purpose : List.of("preservatives", "fragrance", "Konservierung")) {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %"))
-                    .withMessageContaining("other_than_preservative, other_than_uv_filter, preservative, uv_filter");
+                    .withMessageContaining(
+                            "other_than_preservative, other_than_rust_inhibitor, other_than_uv_filter, preservative");
         }
         for (String purpose : EU.words().purposes()) {
             LimitReport report = check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %");
