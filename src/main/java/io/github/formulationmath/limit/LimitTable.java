@@ -306,12 +306,12 @@ public final class LimitTable implements Serializable {
      * @param rules the text, as in {@link #read(Path)}
      * @return the table
      * @throws IOException if the reader fails
-     * @throws CsvException if the text is not as it should be; it names line and column, and what to write
+     * @throws CsvException if the text is not as it should be; it tells the name, line and column, and what to write
      */
     public static LimitTable read(String name, Reader rules) throws IOException {
         return ShortRules.table(
                 Objects.requireNonNull(name, "name"),
-                ShortRules.FORMAT.read("rules", Objects.requireNonNull(rules, "rules")));
+                ShortRules.FORMAT.read(name, Objects.requireNonNull(rules, "rules")));
     }
 
     /**

@@ -88,7 +88,7 @@ final class ShortRules {
             scope = switch (fact.getKey()) {
                 case "use" ->
                     new Scope(
-                            only(text, words),
+                            use(text, words),
                             scope.areas(),
                             scope.products(),
                             scope.forms(),
@@ -103,6 +103,14 @@ final class ShortRules {
             };
         }
         return scope;
+    }
+
+    private static String use(String text, String... words) {
+        String word = only(text, words);
+        if (!word.equals(Scope.LEAVE_ON) && !word.equals(Scope.RINSE_OFF)) {
+            throw wrong(text);
+        }
+        return word;
     }
 
     private static String only(String text, String... words) {
