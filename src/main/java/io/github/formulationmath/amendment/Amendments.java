@@ -66,7 +66,9 @@ public final class Amendments implements Serializable {
      * @throws io.github.formulationmath.csv.CsvException if a field is not as it should be; it names file, line and column
      */
     public static Amendments read(CsvFormat.Table table) {
-        return of(table.rows().stream().map(Amendments::amendment).toList());
+        return of(Objects.requireNonNull(table, "table").rows().stream()
+                .map(Amendments::amendment)
+                .toList());
     }
 
     private static LegalChange amendment(CsvRow row) {
@@ -142,6 +144,7 @@ public final class Amendments implements Serializable {
      * @return their numbers, each once
      */
     public List<String> laterActs(AsOf asOf) {
+        Objects.requireNonNull(asOf, "asOf");
         return acts(all.stream().filter(LegalChange::later).filter(asOf::isBoundBy));
     }
 
@@ -153,7 +156,9 @@ public final class Amendments implements Serializable {
      * @return their numbers, each once
      */
     public List<String> endedTransitions(LocalDate since, AsOf asOf) {
-        AsOf before = new AsOf(since, asOf.dealing());
+        AsOf before = new AsOf(
+                Objects.requireNonNull(since, "since"),
+                Objects.requireNonNull(asOf, "asOf").dealing());
         return acts(all.stream()
                 .filter(change -> !change.later())
                 .filter(asOf::isBoundBy)

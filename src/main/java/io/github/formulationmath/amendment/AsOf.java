@@ -53,6 +53,7 @@ public record AsOf(LocalDate day, Dealing dealing) implements Serializable {
      * @return true from the day after the last one on which such products are let through
      */
     public boolean isBoundBy(LegalChange amendment) {
+        Objects.requireNonNull(amendment, "amendment");
         LocalDate last = dealing == Dealing.PLACING ? amendment.placedUntil() : amendment.availableUntil();
         return day.isAfter(last);
     }

@@ -100,10 +100,38 @@ class LaterActsTest {
                 check(FACE, "2026-11-25", true, "Phenoxyethanol", "0.9").describe(Wording.english());
         assertThat(dated.get(0))
                 .startsWith("This table is 2 years 9 months old on the day you gave")
+                .contains("3 older transitions have ended on it")
                 .contains("5 acts are known to have been published since, 4 of them apply");
         assertThat(dated.subList(1, dated.size())).noneMatch(line -> line.contains("months old"));
         List<String> undated = check(FACE, "", true, "Phenoxyethanol", "0.9").describe(Wording.english());
         assertThat(undated.get(0)).startsWith("No date was given: this table is of 2024-02-25, and 5 acts");
+    }
+
+    /** Placing: 31 July 2024, 31 July 2026, 31 December 2024; making available: the second is until 31 July 2028. */
+    @Test
+    void transitions_that_ended_before_the_table_was_made_are_not_counted() {
+        LocalDate day = LocalDate.parse("2026-11-25");
+        LocalDate made = EU.snapshot().orElseThrow();
+        assertThat(EU.amendments().endedTransitions(made, AsOf.placing(day)))
+                .hasSize(3)
+                .contains("(EU) 2022/1181", "(EU) 2023/1545");
+        assertThat(EU.amendments().endedTransitions(made, AsOf.makingAvailable(day)))
+                .hasSize(2)
+                .contains("(EU) 2022/1181")
+                .doesNotContain("(EU) 2023/1545");
+    }
+
+    /** The transition of (EU) 2023/1545 is told at every row that it added or changed, and at no other. */
+    @Test
+    void every_row_of_an_act_with_a_transition_tells_it() {
+        for (UsageLimit limit : EU.limits()) {
+            boolean told = EU.amendments().touching(limit.place()).stream()
+                    .anyMatch(change -> change.act().equals("(EU) 2023/1545"));
+            boolean ofTheAct = EU.limits().stream()
+                    .filter(other -> other.place().equals(limit.place()))
+                    .anyMatch(other -> other.citation().amendingAct().equals("(EU) 2023/1545"));
+            assertThat(told).as(limit.id()).isEqualTo(ofTheAct);
+        }
     }
 
     @Test
