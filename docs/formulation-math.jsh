@@ -24,6 +24,7 @@ import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.reckoning.*;
 import io.github.formulationmath.record.*;
 import io.github.formulationmath.sheet.*;
+import io.github.formulationmath.shelf.*;
 import io.github.formulationmath.simulation.*;
 import io.github.formulationmath.size.*;
 import io.github.formulationmath.soap.*;

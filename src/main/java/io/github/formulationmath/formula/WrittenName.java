@@ -136,7 +136,7 @@ public final class WrittenName {
     /**
      * The names of a blend that is written as one name.
      *
-     * @return the names parted at "(and)", "and", "&" and the like, in their order, as written; one name if it is no blend
+     * @return the names parted at "(and)", "and", {@code &} and the like, in their order, as written; one name if it is no blend
      */
     public List<String> parts() {
         List<String> parts = new ArrayList<>();
