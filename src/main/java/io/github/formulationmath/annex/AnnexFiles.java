@@ -18,16 +18,37 @@ final class AnnexFiles {
     static final LocalDate SNAPSHOT = LocalDate.of(2024, 2, 25);
 
     private static final String FOLDER = "/io/github/formulationmath/limit/eu-1223-2009-2024-02-";
-    private static final CsvFormat PROHIBITED =
-            format("ref_no,printed,reach,applies,lets_through,cas_numbers,names,listed,amending_act,entry_updated");
-    private static final CsvFormat READINGS = format("ref_no,match,text,why");
-    private static final CsvFormat COLORANTS = format("ref_no,printed,ci_numbers,colour,field,max_percent,"
-            + "field_as_printed,limit_as_printed,conditions,cas_numbers,names,amending_act,entry_updated");
+    private static final CsvFormat PROHIBITED = format(
+            "ref_no",
+            "printed",
+            "reach",
+            "applies",
+            "lets_through",
+            "cas_numbers",
+            "names",
+            "listed",
+            "amending_act",
+            "entry_updated");
+    private static final CsvFormat READINGS = format("ref_no", "match", "text", "why");
+    private static final CsvFormat COLORANTS = format(
+            "ref_no",
+            "printed",
+            "ci_numbers",
+            "colour",
+            "field",
+            "max_percent",
+            "field_as_printed",
+            "limit_as_printed",
+            "conditions",
+            "cas_numbers",
+            "names",
+            "amending_act",
+            "entry_updated");
 
     private AnnexFiles() {}
 
-    private static CsvFormat format(String header) {
-        return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
+    private static CsvFormat format(String... columns) {
+        return CsvFormat.of(List.of(columns)).withCommentHead();
     }
 
     static List<ProhibitedEntry> prohibited() {

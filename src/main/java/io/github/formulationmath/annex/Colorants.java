@@ -122,7 +122,12 @@ public final class Colorants {
         return new Finding(ofTheSameSize(listed, keys), List.copyOf(unlisted));
     }
 
-    /** Whether a name has the colour index number of the colorant, and so means the colorant. */
+    /**
+     * Whether a name has a colour index number, and so means a colorant.
+     *
+     * @param substance the substance
+     * @return true if one of its names has such a number
+     */
     public static boolean isColourIndexName(Substance substance) {
         return Objects.requireNonNull(substance, "substance").keys().stream()
                 .anyMatch(key -> !numbers(key).isEmpty());

@@ -39,6 +39,8 @@ public record ProhibitedEntry(
         ALWAYS,
         /** When used as a substance in hair dye products. */
         HAIR_DYE,
+        /** In all products but those for nails, for which it lets something through. */
+        NAILS,
         /** When used as a fragrance ingredient. */
         FRAGRANCE,
         /** If it contains too much of another substance. */

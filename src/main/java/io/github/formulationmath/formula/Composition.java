@@ -26,13 +26,22 @@ public final class Composition {
     private final String whole;
     private final List<SubstanceShare> shares;
     private final Map<String, SubstanceShare> byKey = new HashMap<>();
+    /** For each line what its material is made of. */
+    private final List<List<SubstanceShare>> byLine;
 
-    private Composition(String whole, Sameness sameness) {
+    private Composition(String whole, Sameness sameness, List<FormulaLine> lines) {
         this.whole = whole;
         this.shares = sameness.groups().stream().map(SubstanceShare::new).toList();
         for (SubstanceShare share : shares) {
             share.keys().forEach(key -> byKey.put(key, share));
         }
+        List<List<SubstanceShare>> found = new ArrayList<>(lines.size());
+        for (FormulaLine line : lines) {
+            found.add(line.ingredient().parts().keySet().stream()
+                    .map(part -> shareOf(part).orElseThrow())
+                    .toList());
+        }
+        this.byLine = found;
     }
 
     /** The substances of the lines, and of a material that may come to them. */
@@ -43,7 +52,7 @@ public final class Composition {
         for (Ingredient material : more) {
             sameness.addAll(material, null, "\"" + material.name() + "\"");
         }
-        return new Composition(whole, sameness);
+        return new Composition(whole, sameness, lines);
     }
 
     /** The substances of a material by itself. */
@@ -51,7 +60,7 @@ public final class Composition {
         String whole = "\"" + material.name() + "\"";
         Sameness sameness = new Sameness(whole);
         sameness.addAll(material, null, "the material");
-        return new Composition(whole, sameness);
+        return new Composition(whole, sameness, List.of());
     }
 
     /**
@@ -61,6 +70,19 @@ public final class Composition {
      */
     public List<SubstanceShare> shares() {
         return shares;
+    }
+
+    /**
+     * What a line is made of: one substance for each part of its material, in the order of the parts. Found once, when the
+     * formula is built.
+     *
+     * @param line a line of the formula
+     * @return an unmodifiable list as long as the {@link Ingredient#parts() parts} of the material; two parts may be one
+     *     substance
+     * @throws IndexOutOfBoundsException if the formula has no line at that place
+     */
+    public List<SubstanceShare> sharesIn(FormulaLine line) {
+        return byLine.get(Objects.requireNonNull(line, "line").index());
     }
 
     /**

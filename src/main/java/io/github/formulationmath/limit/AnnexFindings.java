@@ -31,7 +31,34 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
     private static final Scope NOT_MUCOUS =
             Scope.any().withAreas("not:mucous_membranes", "not:oral", "not:lips", "not:eyes", "not:intimate");
 
+    private static final String COLORANT = "EU-IV-";
+
+    private static final Set<Uncounted.Why> COLORANTS =
+            Set.of(Uncounted.Why.COLORANT, Uncounted.Why.COLORANT_CONDITIONS);
+
+    /** The reason in the file of entries left out. */
+    private static final String FOR_HAIR_DYES = "hair, eyelash or eyebrow dye";
+
     private static final Set<String> HAIRY = Set.of("hair", "eyelashes", "eyebrows", "beard", "scalp");
+
+    /** Whether Annex IV lists it. */
+    private boolean isColorant() {
+        return findings.stream().anyMatch(finding -> COLORANTS.contains(finding.why()))
+                || countings.stream().anyMatch(counting -> counting.limit().id().startsWith(COLORANT));
+    }
+
+    /**
+     * The entries not transcribed that speak of it in such a product: what Annex IV lists as a colorant is not held against the
+     * entries for hair dyes where it dyes no hair.
+     */
+    List<OmittedEntry> speaking(List<OmittedEntry> entries, Product product) {
+        if (entries.isEmpty() || !isColorant() || !isSurelyNoHairDye(product)) {
+            return entries;
+        }
+        return entries.stream()
+                .filter(entry -> !entry.reason().equals(FOR_HAIR_DYES))
+                .toList();
+    }
 
     boolean isEmpty() {
         return countings.isEmpty() && findings.isEmpty();
@@ -63,16 +90,22 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
         if (forDyes && isSurelyNoHairDye(product)) {
             return;
         }
-        boolean named =
-                found.naming() == Naming.NAMED || forDyes && found.naming() == Naming.LET_THROUGH && isHairDye(product);
-        if (named) {
+        boolean letsNothing =
+                forDyes && isHairDye(product) || entry.condition() == Condition.NAILS && isSurelyNotForNails(product);
+        if (found.naming() == Naming.NAMED || found.naming() == Naming.LET_THROUGH && letsNothing) {
             countings.add(forbidden(limit(entry, substance), substance));
             return;
         }
         Uncounted.Why why =
                 found.naming() == Naming.MAY_BE ? Uncounted.Why.MAY_BE_PROHIBITED : Uncounted.Why.PROHIBITED_UNLESS;
         OmittedEntry printed = new OmittedEntry(
-                "II", entry.number(), entry.printed(), entry.letsThrough(), entry.names(), entry.casNumbers());
+                "II",
+                entry.number(),
+                entry.printed(),
+                entry.letsThrough(),
+                entry.names(),
+                entry.casNumbers(),
+                EntryText.NONE);
         findings.add(new Uncounted(substance, why, List.of(), List.of(printed)));
     }
 
@@ -102,9 +135,10 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                     List.of(limit),
                     List.of()));
         }
-        if (!found.unlisted().isEmpty()) {
-            OmittedEntry unlisted =
-                    new OmittedEntry("IV", "", String.join(", ", found.unlisted()), "", List.of(), List.of());
+        // What Annex II names needs no second word.
+        if (!found.unlisted().isEmpty() && countings.isEmpty()) {
+            OmittedEntry unlisted = new OmittedEntry(
+                    "IV", "", String.join(", ", found.unlisted()), "", List.of(), List.of(), EntryText.NONE);
             findings.add(new Uncounted(substance, Uncounted.Why.COLORANT_UNLISTED, List.of(), List.of(unlisted)));
         }
     }
@@ -133,7 +167,7 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                 Colorants.eu2024February().snapshot());
         MassFraction share = MassFraction.ofPercent(
                 entry.maxPercent().map(BigDecimal::toPlainString).orElse("100"));
-        return UsageLimit.of("EU-IV-" + entry.number(), group(entry.printed(), substance), LimitKind.MAXIMUM, share)
+        return UsageLimit.of(COLORANT + entry.number(), group(entry.printed(), substance), LimitKind.MAXIMUM, share)
                 .within(scope(entry.field()))
                 .citing(citation)
                 .saying(new EntryText(
@@ -179,6 +213,14 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
     }
 
     /** What is stated of a product is complete. */
+    private static boolean isSurelyNotForNails(Product product) {
+        boolean otherKind =
+                !product.kinds().isEmpty() && product.kinds().stream().noneMatch(kind -> kind.contains("nail"));
+        boolean otherArea =
+                !product.areas().isEmpty() && product.areas().stream().noneMatch(area -> area.contains("nail"));
+        return otherArea || otherKind && product.areas().isEmpty();
+    }
+
     private static boolean isSurelyNoHairDye(Product product) {
         boolean otherKind = !product.kinds().isEmpty() && !isHairDye(product);
         boolean otherArea =

@@ -23,17 +23,29 @@ final class Assessment {
     private final DecisionRule rule;
     private final Evidence known;
     private final Evidence possible;
+    /** Both once more as numbers, which decide. */
+    private final Evidence knownNumbers;
+
+    private final Evidence possibleNumbers;
 
     Assessment(Tally tally, DecisionRule rule) {
         this.tally = tally;
         this.rule = rule;
         this.known = tally.evidence(End.LOWEST);
-        this.possible = tally.isAssessable() ? known : tally.evidence(End.HIGHEST);
+        this.knownNumbers = known.plainly();
+        boolean assessable = tally.isAssessable();
+        this.possible = assessable ? known : tally.evidence(End.HIGHEST);
+        this.possibleNumbers = assessable ? knownNumbers : possible.plainly();
     }
 
     /** The share as far as it is known. */
     Evidence known() {
         return known;
+    }
+
+    /** The share as far as it is known, as a number. */
+    Ratio share() {
+        return knownNumbers.value(Reckoning.plain());
     }
 
     /** The share that stands most against the formula, as far as there is one. */
@@ -105,7 +117,7 @@ final class Assessment {
             return Conformity.NOT_ASSESSABLE;
         }
         boolean rounded = tally.isRounded() && !tally.isAssessable();
-        Conformity first = decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.LOWEST) : known);
+        Conformity first = decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.LOWEST) : knownNumbers);
         if (tally.applicability() == Applicability.OUT_OF_SCOPE) {
             return first == Conformity.WITHIN && tally.isAssessable() ? Conformity.WITHIN : Conformity.PROHIBITED;
         }
@@ -113,7 +125,8 @@ final class Assessment {
             return first;
         }
         boolean endsDecide = tally.isBounded() && (isMonotone() || tally.isUnknownInOneLine());
-        return endsDecide && decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.HIGHEST) : possible) == first
+        return endsDecide
+                        && decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.HIGHEST) : possibleNumbers) == first
                 ? first
                 : Conformity.NOT_ASSESSABLE;
     }
@@ -142,14 +155,15 @@ final class Assessment {
         if (!tally.hasWhole()) {
             return Bounds.atLeast(Ratio.ZERO);
         }
-        Ratio lowest = known.lowest(r);
-        return tally.isBounded() ? Bounds.closed(lowest, possible.highest(r)) : Bounds.atLeast(lowest);
+        Ratio lowest = knownNumbers.lowest(r);
+        return tally.isBounded() ? Bounds.closed(lowest, possibleNumbers.highest(r)) : Bounds.atLeast(lowest);
     }
 
     /** How much of the limit is used up by what does the most harm: y/T, or T/y for a lowest share. */
     Ratio used() {
         UsageLimit limit = tally.limit();
-        Ratio share = harmful().value(Reckoning.plain());
+        Evidence harmful = limit.kind().isUpper() && tally.isBounded() ? possibleNumbers : knownNumbers;
+        Ratio share = harmful.value(Reckoning.plain());
         Ratio part = limit.kind().isUpper() ? share : limit.share().fraction();
         Ratio whole = limit.kind().isUpper() ? limit.share().fraction() : share;
         return whole.isZero() ? Ratio.of(Long.MAX_VALUE) : part.dividedBy(whole);

@@ -193,7 +193,7 @@ final class CheckIndex {
         return new Known(
                 named,
                 entry,
-                index.omitted(named),
+                annexes.speaking(index.omitted(named), product),
                 index.mentioning(named),
                 annexes,
                 reading,

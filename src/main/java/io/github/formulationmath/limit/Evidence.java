@@ -12,6 +12,11 @@ sealed interface Evidence {
 
     <V> V value(Reckoning<V> r);
 
+    /** The same as numbers that are reckoned once, for decisions that nobody asks the working of. */
+    default Evidence plainly() {
+        return this;
+    }
+
     default <V> V lowest(Reckoning<V> r) {
         return value(r);
     }
@@ -35,6 +40,12 @@ sealed interface Evidence {
         @Override
         public <V> V value(Reckoning<V> r) {
             return tally.share(r, end);
+        }
+
+        @Override
+        public Evidence plainly() {
+            Ratio share = value(Reckoning.plain());
+            return new Numbers(share, share, share, Ratio.ZERO);
         }
     }
 

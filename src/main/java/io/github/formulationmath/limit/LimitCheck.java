@@ -9,6 +9,7 @@ import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -91,23 +92,25 @@ final class LimitCheck {
     private void countLine(FormulaLine line) {
         String ownName = line.ingredient().normalName();
         boolean namedAmongParts = false;
-        for (Map.Entry<Substance, MassFraction> part : line.ingredient().parts().entrySet()) {
-            SubstanceShare one = formula.composition().shareOf(part.getKey()).orElseThrow();
+        Iterator<SubstanceShare> substances =
+                formula.composition().sharesIn(line).iterator();
+        for (MassFraction strength : line.ingredient().parts().values()) {
+            SubstanceShare one = substances.next();
             Substance substance = one.substance();
             CheckIndex.Known known = checker.index().known(one.inAllNames());
             namedAmongParts |= known.named().keys().contains(ownName);
             addFindings(substance, known);
             if (known.isBlend()) {
-                countBlend(line, part.getValue(), known.blended());
+                countBlend(line, strength, known.blended());
             } else if (known.isEmpty()) {
                 withoutLimit.add(substance);
             }
             askForBreakdown(line, substance, known);
             for (Counting counting : known.countings()) {
-                tally(counting).add(line, substance, part.getValue(), counting);
+                tally(counting).add(line, substance, strength, counting);
             }
             for (Counting counting : known.annexes().countings()) {
-                tally(counting).add(line, substance, part.getValue(), counting);
+                tally(counting).add(line, substance, strength, counting);
             }
         }
         if (!namedAmongParts) {

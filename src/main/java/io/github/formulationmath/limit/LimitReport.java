@@ -552,6 +552,12 @@ public final class LimitReport {
             entries = List.copyOf(Objects.requireNonNull(entries, "entries"));
         }
 
+        /** Cheap, and telling enough. */
+        @Override
+        public int hashCode() {
+            return substance.hashCode() * 31 + why.name().hashCode();
+        }
+
         /**
          * Whether the limits were left out because of the purpose that was stated.
          *

@@ -28,7 +28,8 @@ final class LimitTableReader {
     static final CsvFormat SUBSTANCES =
             format("group_id,inci_name,cas_number,form,molecular_formula,reference_units,counts_as,role,note");
 
-    static final CsvFormat OMITTED = format("annex,ref_no,substance_group,reason");
+    static final CsvFormat OMITTED =
+            format("annex,ref_no,substance_group,reason,scope_as_printed,limit_as_printed,conditions,warning_text");
     static final CsvFormat OMITTED_NAMES = format("annex,ref_no,substance_group,name,cas_number");
 
     static final CsvFormat SYNONYMS = format("inci_name,synonym,printed_in");
@@ -185,11 +186,18 @@ final class LimitTableReader {
 
     /** The entries that a table does not transcribe, each once, with the names and numbers of what they speak of. */
     static List<OmittedEntry> omitted(CsvFormat.Table entries, CsvFormat.Table names) {
-        Map<List<String>, List<String>> reasons = new LinkedHashMap<>();
+        Map<List<String>, String> reasons = new LinkedHashMap<>();
+        Map<List<String>, EntryText> texts = new LinkedHashMap<>();
         Map<List<String>, List<String>> called = new LinkedHashMap<>();
         Map<List<String>, List<String>> numbered = new LinkedHashMap<>();
         for (CsvRow row : entries.rows()) {
-            reasons.computeIfAbsent(key(row), key -> new ArrayList<>()).add(row.required("reason"));
+            texts.put(key(row), printed(row));
+            if (reasons.put(key(row), row.required("reason")) != null) {
+                throw row.wrong(
+                        "ref_no",
+                        "is \"" + Excerpt.of(row.text("ref_no"))
+                                + "\" with this name a second time: write each entry once");
+            }
         }
         for (CsvRow row : names.rows()) {
             if (!reasons.containsKey(key(row))) {
@@ -209,10 +217,22 @@ final class LimitTableReader {
                         entry.getKey().get(0),
                         entry.getKey().get(1),
                         entry.getKey().get(2),
-                        String.join("; ", entry.getValue()),
+                        entry.getValue(),
                         called.getOrDefault(entry.getKey(), List.of()),
-                        numbered.getOrDefault(entry.getKey(), List.of())))
+                        numbered.getOrDefault(entry.getKey(), List.of()),
+                        texts.getOrDefault(entry.getKey(), EntryText.NONE)))
                 .toList();
+    }
+
+    private static EntryText printed(CsvRow row) {
+        return new EntryText(
+                row.text("scope_as_printed"),
+                row.text("limit_as_printed"),
+                row.text("conditions"),
+                row.text("warning_text"),
+                "",
+                "",
+                "");
     }
 
     private static void add(Map<List<String>, List<String>> lists, CsvRow row, String column) {

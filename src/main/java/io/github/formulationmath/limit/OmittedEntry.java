@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.SubstanceName;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -18,9 +19,16 @@ import java.util.stream.Stream;
  * @param reason why it was not transcribed
  * @param names names of the substances it speaks of, as far as the data have them
  * @param casNumbers their CAS numbers, as far as the data have them
+ * @param text what the entry says, as far as the data have it
  */
 public record OmittedEntry(
-        String annex, String number, String name, String reason, List<String> names, List<String> casNumbers)
+        String annex,
+        String number,
+        String name,
+        String reason,
+        List<String> names,
+        List<String> casNumbers,
+        EntryText text)
         implements Serializable {
 
     /**
@@ -32,6 +40,7 @@ public record OmittedEntry(
      * @param reason why it was not transcribed
      * @param names names of the substances
      * @param casNumbers their CAS numbers
+     * @param text what the entry says
      */
     public OmittedEntry {
         Objects.requireNonNull(annex, "annex");
@@ -40,12 +49,20 @@ public record OmittedEntry(
         Objects.requireNonNull(reason, "reason");
         names = List.copyOf(Objects.requireNonNull(names, "names"));
         casNumbers = List.copyOf(Objects.requireNonNull(casNumbers, "casNumbers"));
+        Objects.requireNonNull(text, "text");
     }
 
     /** The names in normal form, and the numbers. */
     List<String> keys() {
         return Stream.concat(names.stream().map(SubstanceName::normalise), casNumbers.stream())
                 .toList();
+    }
+
+    /** For which products, how much, and on which conditions, as printed; wording for the label is not repeated. */
+    String said() {
+        return Stream.of(text.scope(), text.limit(), text.conditions())
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     /** Where it stands and what it is. */

@@ -176,12 +176,7 @@ record ReportText(LimitReport report, Wording wording) {
         report.mayBeProhibited().forEach(finding -> phrases.add(AnnexText.prohibited(finding)));
         report.colorants().forEach(finding -> phrases.add(AnnexText.colorant(finding)));
         for (LimitReport.Uncounted finding : report.notTranscribed()) {
-            finding.entries()
-                    .forEach(entry -> phrases.add(Phrase.of(
-                            "remark.not-transcribed",
-                            finding.substance().toString(),
-                            entry.toString(),
-                            entry.reason())));
+            finding.entries().forEach(entry -> phrases.add(notTranscribed(finding, entry)));
         }
         for (LimitReport.Uncounted finding : report.mentioned()) {
             finding.limits().stream()
@@ -231,6 +226,11 @@ record ReportText(LimitReport report, Wording wording) {
             case BLEND -> "remark.reading.blend";
         };
         return Phrase.of(key, substance.toString(), String.join("; ", reading.names()));
+    }
+
+    private static Phrase notTranscribed(LimitReport.Uncounted finding, OmittedEntry entry) {
+        String key = entry.said().isEmpty() ? "remark.not-transcribed" : "remark.not-transcribed-text";
+        return Phrase.of(key, finding.substance().toString(), entry.toString(), entry.reason(), entry.said());
     }
 
     private static Phrase outOfScope(LimitReport.Uncounted finding) {

@@ -58,7 +58,7 @@ public final class Verdict implements Explained {
         this.checker = checker;
         this.tally = tally;
         this.assessment = new Assessment(tally, checker.rule());
-        this.share = assessment.known().value(Reckoning.plain());
+        this.share = assessment.share();
         this.used = assessment.used();
         this.conformity = assessment.decide();
     }

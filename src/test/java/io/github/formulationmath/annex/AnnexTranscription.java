@@ -12,16 +12,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * Writes the tables of Annexes II and IV from the raw exports, by rule; run from the top of the project, see
+ * Writes the tables of Annexes II and IV from the raw exports, by rule; see
  * docs/limits-in-the-jar.md. What it writes is compared with the raw exports by tests that share no code with it. What a
  * rule cannot know stands in the file of readings, which is written by hand.
  */
-public final class AnnexTranscription {
+final class AnnexTranscription {
 
     static final Path FOLDER = Path.of("shared/limits");
     static final String DAY = "2024-02-25";
@@ -30,6 +32,9 @@ public final class AnnexTranscription {
     /** Annex II entries whose exception is for other substances than the one they name. */
     private static final Set<String> EXCEPTS_OTHERS =
             Set.of("46", "191", "221", "248", "297", "321", "391", "684", "1024", "1127");
+
+    /** Annex II entries that let through what an entry of Annex III allows in products for nails only. */
+    private static final Set<String> ONLY_NAILS = Set.of("1339");
 
     private static final Pattern LETS_THROUGH = Pattern.compile(
             "(?i)[\\s,;]*\\(?\\b(with the exception|with exception|except\\b"
@@ -50,7 +55,8 @@ public final class AnnexTranscription {
             "(?i)(,\\s*|\\s+and\\s+|\\s+with\\s+)(its|their|salts|ethers|esters|derivatives|homologues|the free)\\b.*$");
     private static final Pattern PLANT =
             Pattern.compile("^([A-Z][a-z]+ [a-z]+) (L|Tul|Brot|Clarke|Juss|Lind|Steinh|Balf|Holmes|Kunth)\\b.*$");
-    private static final Pattern PLAIN_PAIR = Pattern.compile("^([^ ]+( and | or )[^ ]+|(?i)(.{4})[^ ]*, \\3[^ ]*)$");
+    private static final Pattern PLAIN_PAIR =
+            Pattern.compile("^([^ ]+( and | or )[^ ]+|(?i)(.{4})[^ ]*, \\3[^ ]*|(?i)(.{9}).*, \\4.*)$");
     private static final Set<String> NO_NAMES = Set.of(
             "OIL",
             "FRUIT",
@@ -69,19 +75,23 @@ public final class AnnexTranscription {
 
     private AnnexTranscription() {}
 
-    /**
-     * Writes the files.
-     *
-     * @param arguments none
-     * @throws IOException if a file cannot be read or written
-     */
-    public static void main(String[] arguments) throws IOException {
-        write("prohibited.csv", prohibited());
-        write("colorants.csv", colorants());
+    /** All that is written by rule, by the end of the name of its file. */
+    static Map<String, List<String>> all() throws IOException {
+        return Map.of(
+                "prohibited.csv", prohibited(),
+                "colorants.csv", colorants(),
+                "omitted.csv", omitted(),
+                "omitted-substances.csv", omittedNames());
     }
 
-    private static void write(String name, List<String> lines) throws IOException {
-        Files.write(FOLDER.resolve(NAME + name), lines, StandardCharsets.UTF_8);
+    static Path file(String name) {
+        return FOLDER.resolve(NAME + name);
+    }
+
+    static void write(Map<String, List<String>> files) throws IOException {
+        for (Map.Entry<String, List<String>> one : files.entrySet()) {
+            Files.write(file(one.getKey()), one.getValue(), StandardCharsets.UTF_8);
+        }
     }
 
     static List<CSVRecord> raw(String annex) throws IOException {
@@ -162,6 +172,9 @@ public final class AnnexTranscription {
             return "moved";
         }
         String lower = lets.toLowerCase(Locale.ROOT);
+        if (ONLY_NAILS.contains(number)) {
+            return "nails";
+        }
         if (lets.isEmpty() || EXCEPTS_OTHERS.contains(number)) {
             return "always";
         }
@@ -185,6 +198,8 @@ public final class AnnexTranscription {
                         "\\(\\*+\\)|\\(INNM?\\)|\\(ISO\\)|\\[INCI\\]|\\[INN\\]|\\s*-\\s*ISO\\b|\\((1|2)\\s*\\)$|\\(CAS[^)]*\\)",
                         " ")
                 .replaceAll("\\[\\d+\\]", ";")
+                .replaceAll("(?i)\\(INCI(?: name)?: ([^()]*)\\)", "; $1 ;")
+                .replaceAll("(?i)/?\\s*sodium salt or sal?ts of \\w+", "")
                 .replaceAll("(?i)Colouring agent |INCI name: ", "")
                 .replaceAll("\\(e\\.g\\. ([^()]*)\\)", "; $1 ;")
                 .replaceAll("(?i),?\\s*\\be\\.g\\.\\s*", "; ")
@@ -315,6 +330,103 @@ public final class AnnexTranscription {
                     day(row.get(row.size() - 1))));
         }
         return lines;
+    }
+
+    /** The entries left out with their reasons are written by hand, their texts by rule. */
+    private static List<String> omitted() throws IOException {
+        List<String> lines = comments("omitted.csv");
+        lines.add("annex,ref_no,substance_group,reason,scope_as_printed,limit_as_printed,conditions,warning_text");
+        Map<String, List<CSVRecord>> exports = new LinkedHashMap<>();
+        for (CSVRecord row : rows("omitted.csv")) {
+            CSVRecord raw = raw(row, exports);
+            lines.add(line(
+                    row.get(0),
+                    row.get(1),
+                    row.get(2),
+                    row.get(3),
+                    text(raw.get(5)),
+                    text(raw.get(6)),
+                    text(raw.get(7)),
+                    text(raw.get(8))));
+        }
+        return lines;
+    }
+
+    /** Names that the file has stay; entries that are new there get the names that the export has for them. */
+    private static List<String> omittedNames() throws IOException {
+        List<String> lines = comments("omitted-substances.csv");
+        lines.add("annex,ref_no,substance_group,name,cas_number");
+        List<CSVRecord> known = rows("omitted-substances.csv");
+        Map<String, List<CSVRecord>> exports = new LinkedHashMap<>();
+        for (CSVRecord row : rows("omitted.csv")) {
+            if (row.get(3).equals("moved or deleted")) {
+                continue;
+            }
+            CSVRecord raw = raw(row, exports);
+            Map<String, String> names = new LinkedHashMap<>();
+            known.stream()
+                    .filter(name ->
+                            name.toList().subList(0, 3).equals(row.toList().subList(0, 3)))
+                    .forEach(name -> addWhole(name.get(3), names));
+            if (names.isEmpty()) {
+                IntStream.of(1, 2, 12).forEach(column -> addWhole(raw.get(column), names));
+                for (String one : text(raw.get(13)).split(",(?!(?<=[0-9'′N],)[0-9N'′])", -1)) {
+                    addWhole(one, names);
+                }
+            }
+            IntStream.of(1, 2, 12).forEach(column -> addParts(text(raw.get(column)), names));
+            names.values().forEach(name -> lines.add(line(row.get(0), row.get(1), row.get(2), name, "")));
+            numbers(raw.get(3)).forEach(number -> lines.add(line(row.get(0), row.get(1), row.get(2), "", number)));
+        }
+        return lines;
+    }
+
+    private static void addWhole(String one, Map<String, String> names) {
+        String name = text(one);
+        if (!name.isEmpty() && name.length() <= 400 && !name.equals("-")) {
+            names.putIfAbsent(name.toUpperCase(Locale.ROOT), name);
+        }
+    }
+
+    /** Each of several names that one cell has, without what only says that there are more. */
+    private static void addParts(String cell, Map<String, String> names) {
+        Matcher both = Pattern.compile("(?i)^(.*) oil and extract$").matcher(cell);
+        if (both.matches()) {
+            addWhole(both.group(1) + cell.substring(both.end(1), both.end(1) + 4), names);
+        }
+        String clean = cell.replaceAll("(?i)\\(see note \\d+\\)\\.?|\\(\\d+ ?\\)|\\*.*$", " ");
+        for (String piece : clean.split(";|(?<= )/|/(?= )", -1)) {
+            String name = TAIL.matcher(text(piece)).replaceAll("").replaceAll("(?i),? extracts?$", "");
+            String said = name.replaceAll("[\\s.,]+$", "");
+            if (cell.contains(said)) {
+                addWhole(said, names);
+            }
+        }
+    }
+
+    private static List<String> comments(String name) throws IOException {
+        return Files.readAllLines(file(name)).stream()
+                .filter(text -> text.startsWith("#"))
+                .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private static List<CSVRecord> rows(String name) throws IOException {
+        try (CSVParser parser =
+                CSVFormat.RFC4180.builder().setCommentMarker('#').get().parse(Files.newBufferedReader(file(name)))) {
+            return parser.stream().skip(1).toList();
+        }
+    }
+
+    private static CSVRecord raw(CSVRecord omitted, Map<String, List<CSVRecord>> exports) throws IOException {
+        String annex = omitted.get(0);
+        if (!exports.containsKey(annex)) {
+            exports.put(annex, raw(annex));
+        }
+        return exports.getOrDefault(annex, List.of()).stream()
+                .filter(row ->
+                        row.get(0).equals(omitted.get(1)) && text(row.get(1)).equals(omitted.get(2)))
+                .findFirst()
+                .orElseThrow(() -> new IOException("no entry " + omitted.get(1) + " " + omitted.get(2)));
     }
 
     private static String field(String field, String limit) {

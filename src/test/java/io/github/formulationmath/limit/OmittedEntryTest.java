@@ -123,7 +123,8 @@ class OmittedEntryTest {
 
     @Test
     void a_table_of_ones_own_can_tell_what_it_leaves_out() {
-        OmittedEntry entry = new OmittedEntry("H", "1", "Some resin", "no figure", List.of("Some Resin"), List.of());
+        OmittedEntry entry =
+                new OmittedEntry("H", "1", "Some resin", "no figure", List.of("Some Resin"), List.of(), EntryText.NONE);
         LimitTable table = LimitTable.of("house", List.of()).withOmitted(List.of(entry));
         Formula formula = Formula.inPercent("F")
                 .quantitySufficient("Aqua")
@@ -139,18 +140,58 @@ class OmittedEntryTest {
     private static List<OmittedEntry> read(String entry, String name) throws IOException {
         return LimitTableReader.omitted(
                 LimitTableReader.OMITTED.read(
-                        "entries", new StringReader("annex,ref_no,substance_group,reason\n" + entry)),
+                        "entries",
+                        new StringReader(
+                                "annex,ref_no,substance_group,reason,scope_as_printed,limit_as_printed,conditions,"
+                                        + "warning_text\n" + entry)),
                 LimitTableReader.OMITTED_NAMES.read(
                         "names", new StringReader("annex,ref_no,substance_group,name,cas_number\n" + name)));
     }
 
+    /** Regulation (EC) No 1223/2009, Annex III, entry 31, columns d to f. */
+    @Test
+    void the_text_of_the_entry_is_told() {
+        LimitReport report = report(Substance.of("Sodium Fluoride"));
+        EntryText text = report.notTranscribed().get(0).entries().get(0).text();
+        assertThat(text.scope()).isEqualTo("Oral products");
+        assertThat(text.limit()).startsWith("0,15 %");
+        assertThat(String.join("\n", report.describe(Wording.english())))
+                .contains("As printed: " + text.scope() + "; " + text.limit());
+    }
+
+    @Test
+    void texts_are_those_of_the_raw_exports() {
+        for (OmittedEntry omitted : EU.omitted()) {
+            assertThat(RawEntry.annex(omitted.annex()))
+                    .filteredOn(
+                            raw -> raw.key().equals(omitted.annex() + " " + omitted.number() + " " + omitted.name()))
+                    .singleElement()
+                    .satisfies(raw -> assertThat(omitted.text())
+                            .isEqualTo(new EntryText(
+                                    PrintedText.normalised(raw.productType()),
+                                    PrintedText.normalised(raw.concentration()),
+                                    PrintedText.normalised(raw.conditions()),
+                                    PrintedText.normalised(raw.wording()),
+                                    "",
+                                    "",
+                                    "")));
+        }
+    }
+
+    @Test
+    void an_entry_that_stands_twice_is_refused() {
+        assertThatExceptionOfType(CsvException.class)
+                .isThrownBy(() -> read("III,1,X,oral,,,,\nIII,1,X,nails,,,,\n", "III,1,X,Xylo,\n"))
+                .withMessageStartingWith("entries, line 3, column 5: ref_no is \"1\" with this name a second time");
+    }
+
     @Test
     void a_file_of_names_without_its_entry_is_refused() throws IOException {
-        assertThat(read("III,1,X,oral\n", "III,1,X,Xylo,\n"))
+        assertThat(read("III,1,X,oral,,,,\n", "III,1,X,Xylo,\n"))
                 .singleElement()
                 .satisfies(entry -> assertThat(entry.names()).containsExactly("Xylo"));
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read("III,1,X,oral\n", "III,2,X,Xylo,\n"))
+                .isThrownBy(() -> read("III,1,X,oral,,,,\n", "III,2,X,Xylo,\n"))
                 .withMessageStartingWith("names, line 2, column 5: ref_no is \"2\", no entry left out");
     }
 }

@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -23,7 +25,13 @@ record RawEntry(
         String updated,
         String everything) {
 
+    private static final Map<String, List<RawEntry>> READ = new ConcurrentHashMap<>();
+
     static List<RawEntry> annex(String annex) {
+        return READ.computeIfAbsent(annex, RawEntry::read);
+    }
+
+    private static List<RawEntry> read(String annex) {
         Path file = Path.of("shared/limits/raw/annex" + annex + ".csv");
         try (CSVParser parser = CSVFormat.RFC4180.parse(Files.newBufferedReader(file))) {
             return parser.stream().skip(1).map(row -> of(annex, row)).toList();
