@@ -1,6 +1,5 @@
 package io.github.formulationmath.formula;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -228,7 +227,6 @@ final class CommonNames {
     private static final List<String> BEHIND =
             List.of("ESSENTIALOIL", "OIL", "ATHERISCHESOL", "OL", "OEL", "EO", "ABSOLUTE", "ABSOLUE");
 
-    private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}");
     private static final Pattern JOINTS = Pattern.compile("[ ,-]+");
     private static final Map<String, List<String>> PLANT_NAMES = read(OILS);
     private static final Map<String, List<String>> CHEMICAL_NAMES = read(CHEMICALS);
@@ -385,13 +383,7 @@ final class CommonNames {
     }
 
     private static String withoutAccents(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (text.charAt(i) > '~') {
-                return ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
-                        .replaceAll("");
-            }
-        }
-        return text;
+        return SubstanceName.withoutAccents(text);
     }
 
     /** A chemical name with its German or French words put into English. */

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -153,7 +152,7 @@ public record UsageLimit(
         String name = SubstanceName.normalise(inciName)
                 .replaceAll("[^\\p{L}\\p{N}]+", "-")
                 .replaceAll("^-|-$", "");
-        String id = "OWN-" + (name.isEmpty() ? "" : name + "-") + kind.code().toUpperCase(Locale.ROOT);
+        String id = "OWN-" + (name.isEmpty() ? "" : name + "-") + SubstanceName.normalise(kind.code());
         return of(id, group, kind, share)
                 .within(Objects.requireNonNull(scope, "scope"))
                 .citing(Citation.of(source, "", null, null));

@@ -7,7 +7,6 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -81,7 +80,7 @@ record VerdictText(Verdict verdict, Wording wording) {
     String answer() {
         String answer = wording.say(
                 verdict.conformity().key() + "." + verdict.limit().kind().code().replace('_', '-'));
-        return answer.substring(0, 1).toUpperCase(Locale.ROOT) + answer.substring(1);
+        return Character.toTitleCase(answer.charAt(0)) + answer.substring(1);
     }
 
     /** What is counted, its share, the limit, and the verdict. */

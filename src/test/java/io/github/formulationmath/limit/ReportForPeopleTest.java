@@ -37,9 +37,9 @@ class ReportForPeopleTest {
         LimitReport report = CHECKER.check(salt(percent));
         Verdict verdict = report.binding().orElseThrow();
         assertThat(verdict.isTie()).isEqualTo(tie);
-        assertThat(String.join("\n", report.describe(Wording.english())).contains("a tie"))
+        assertThat(String.join("\n", report.describe(Wording.english())).contains("exactly at the limit"))
                 .isEqualTo(tie);
-        assertThat(String.join("\n", report.describeInFull(Wording.english())).contains("a tie"))
+        assertThat(String.join("\n", report.describeInFull(Wording.english())).contains("exactly at the limit"))
                 .isEqualTo(tie);
     }
 
