@@ -6,11 +6,11 @@ import io.github.formulationmath.annex.*;
 import io.github.formulationmath.batch.*;
 import io.github.formulationmath.chemistry.*;
 import io.github.formulationmath.choice.*;
+import io.github.formulationmath.classroom.*;
 import io.github.formulationmath.csv.*;
 import io.github.formulationmath.document.*;
 import io.github.formulationmath.emulsion.*;
 import io.github.formulationmath.exercise.*;
-import io.github.formulationmath.emulsion.*;
 import io.github.formulationmath.formula.*;
 import io.github.formulationmath.json.*;
 import io.github.formulationmath.label.*;
@@ -23,6 +23,7 @@ import io.github.formulationmath.pot.*;
 import io.github.formulationmath.quantity.*;
 import io.github.formulationmath.reckoning.*;
 import io.github.formulationmath.record.*;
+import io.github.formulationmath.series.*;
 import io.github.formulationmath.sheet.*;
 import io.github.formulationmath.shelf.*;
 import io.github.formulationmath.simulation.*;
@@ -31,8 +32,6 @@ import io.github.formulationmath.soap.*;
 import io.github.formulationmath.solution.*;
 import io.github.formulationmath.verification.*;
 import io.github.formulationmath.weighing.*;
-import io.github.formulationmath.reckoning.*;
-import io.github.formulationmath.simulation.*;
 import javax.measure.quantity.*;
 
 // A formula, a balance and a plan to play with.
@@ -64,3 +63,14 @@ void why(BatchWindow window) {
 
 /** Prints the sheet of a plan. */
 void sheet(WeighingPlan plan) { System.out.print(BatchSheet.of(plan).print(Format.TEXT)); }
+
+/** Prints the sheet of a soap on the balance above: what to weigh, the judgement on hydroxide, the cautions. */
+void sheet(LyeCalculation lye) {
+    System.out.print(SoapSheet.of(lye.soap(), lye.expectedOn(balance, WeighingMethod.TARE_EACH)).print(Format.TEXT));
+}
+
+/** Prints the sheet of a series of trials. */
+void sheet(SeriesPlan plan) { System.out.print(SeriesSheet.of(plan).print(Format.TEXT)); }
+
+/** A plan on the balance at hand. */
+WeighingPlan plan(Formula formula, String mass) { return WeighingPlan.of(Batch.of(formula, BatchSize.ofMass(mass)), balance); }

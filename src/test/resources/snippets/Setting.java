@@ -31,6 +31,13 @@ public final class Setting {
     public static final Vessel boat = Vessel.of("boat", "2 g");
     public static final Bench bench = Bench.of(balance).with(beaker);
     public static final List<Bench> benches = List.of(bench, Bench.of(kitchen));
+    public static final List<Formula> versions = List.of(formula, secondFormula);
+    public static final TrialSeries series = TrialSeries.of(versions, Bench.of(pocket), "20 g", "5 %");
+    public static final SeriesPlan seriesPlan = series.best().orElseThrow();
+    public static final List<Equipment> candidates = List.of(
+            Equipment.balance(kitchen, "0 EUR"), Equipment.balance(pocket, "24.90 EUR"), Equipment.boat(boat, "0.80 EUR"));
+    public static final List<Demand> demands = List.of(Demand.of(formula, "20 g", "100 g", "5 %"));
+    public static final Shelf shelf = Shelf.of(List.of(Lot.of("Glycerin", "G-17", "12 g")));
     public static final BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision());
 
     public static final Batch batch = Batch.of(formula, BatchSize.ofMass("500 g"));
@@ -61,6 +68,28 @@ public final class Setting {
             MonteCarlo.of(List.of(InputQuantity.rectangular(1, 2)), x -> x[0]).withMostTrials(20_000);
     public static final MonteCarlo.Result result = simulate();
     public static final Bar bar = new Bar();
+
+    /** A soap of one oil, its flakes, its standard. */
+    public static final Source standard = Source.published("a standard of this setting", "table 2");
+    public static final SaponificationValue oliveValue =
+            SaponificationValue.ofStandard("184 mg KOH/g", "196 mg KOH/g", standard);
+    public static final Fat olive = Fat.triglycerides("Olive oil", oliveValue, InertMatter.countedInTheValue());
+    public static final AlkaliGrade flakes = AlkaliGrade.assay(
+                    Alkali.SODIUM_HYDROXIDE, "97 %", "99 %", AlkaliGrade.Stated.TOTAL_ALKALI)
+            .carbonate("0 %", "1 %", Evidence.MAXIMUM_ERROR, standard);
+    public static final AlkaliGrade potash = AlkaliGrade.assay(
+                    Alkali.POTASSIUM_HYDROXIDE, "89 %", "91 %", AlkaliGrade.Stated.HYDROXIDE)
+            .carbonate("0 %", "1 %", Evidence.MAXIMUM_ERROR, standard);
+    public static final LyeWater twice = LyeWater.perAlkali("2", LyeWater.Of.ALKALI_AS_WEIGHED);
+    public static final Unsaponified five = Unsaponified.alkaliShortfall("5 %");
+    public static final LyeCalculation lye = LyeCalculation.named("Kitchen bar")
+            .fat(olive, "1000 g").alkali(flakes).leaving(five, Reckoned.FOR_EVERY_LOT).water("Aqua", twice).build();
+    public static final AlkaliBalance judged = AlkaliBalance.of(lye, balance, WeighingMethod.TARE_EACH);
+    public static final AcidConstants benzoic =
+            AcidTable.shipped().constants("benzoic acid", Amount.temperature("25 °C"), "0.005");
+    public static final Emulsifier oily = Emulsifier.of("oily", "4.3", "0.5", standard);
+    public static final Emulsifier watery = Emulsifier.of("watery", "15", "0.5", standard);
+    public static final Titrant acid = Titrant.of("HCl", "0.5 mol/L", "1.000");
 
     private static MonteCarlo.Result simulate() {
         try {

@@ -52,6 +52,8 @@ public final class BackTitration {
      * @throws IllegalArgumentException if a volume is negative, or the blank smaller than the sample
      */
     public static BackTitration of(Titrant titrant, Estimate<Volume> blank, Estimate<Volume> sample) {
+        Objects.requireNonNull(blank, "blank");
+        Objects.requireNonNull(sample, "sample");
         Input whole = Consumed.volume(BLANK, blank);
         Input left = Consumed.volume(SAMPLE, sample);
         Consumed.requireNotLess(
@@ -83,6 +85,7 @@ public final class BackTitration {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public Determination<AlkaliNumber> saponificationValue(Estimate<Mass> sample) {
+        Objects.requireNonNull(sample, "sample");
         return new Determination<>(saponification(sample), Result.ALKALI_NUMBER);
     }
 
@@ -97,6 +100,9 @@ public final class BackTitration {
      * @throws IllegalArgumentException if a mass is not above 0, or the acid value is the greater
      */
     public Determination<AlkaliNumber> esterValue(Estimate<Mass> sample, Titration acids, Estimate<Mass> acidSample) {
+        Objects.requireNonNull(sample, "sample");
+        Objects.requireNonNull(acids, "acids");
+        Objects.requireNonNull(acidSample, "acidSample");
         Esters esters = new Esters(saponification(sample), acids.acids(acidSample));
         Ratio difference = esters.in(Reckoning.plain());
         if (difference.signum() < 0) {
@@ -136,6 +142,7 @@ public final class BackTitration {
      * @throws IllegalArgumentException if the mass is not above 0, or nothing was consumed
      */
     public Determination<SaponificationEquivalent> saponificationEquivalent(Estimate<Mass> sample) {
+        Objects.requireNonNull(sample, "sample");
         Input mass = Consumed.mass(SAMPLE, sample);
         if (consumed.moles(Reckoning.plain()).isZero()) {
             throw new IllegalArgumentException("sample " + Excerpt.of(sample)
@@ -173,6 +180,7 @@ public final class BackTitration {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public Determination<IodineValue> iodineValue(Estimate<Mass> sample) {
+        Objects.requireNonNull(sample, "sample");
         return new Determination<>(
                 perMass("question.iodine-value", IODINE, sample, I2, Ratio.of(1, 2)), Result.IODINE_VALUE);
     }

@@ -12,7 +12,7 @@ import io.github.formulationmath.reckoning.Symbol;
 record Input(Symbol symbol, Subject subject, Estimate<?> estimate) {
 
     <V> V in(Reckoning<V> r) {
-        return r.given(symbol, subject, estimate.value().canonical(), Source.user());
+        return r.given(symbol, subject, estimate.value(), Source.user());
     }
 
     Sensitivities.Key key() {

@@ -74,6 +74,9 @@ public final class LyeAssay {
             Estimate<Volume> toPhenolphthalein,
             Estimate<Volume> toMethylOrange,
             Estimate<Mass> sample) {
+        Objects.requireNonNull(toPhenolphthalein, "toPhenolphthalein");
+        Objects.requireNonNull(toMethylOrange, "toMethylOrange");
+        Objects.requireNonNull(sample, "sample");
         Input first = Consumed.volume(FIRST, toPhenolphthalein);
         Input second = Consumed.volume(SECOND, toMethylOrange);
         Consumed.requireNotLess(

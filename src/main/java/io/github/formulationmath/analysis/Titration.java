@@ -43,6 +43,7 @@ public final class Titration {
      * @throws IllegalArgumentException if the volume is negative
      */
     public static Titration of(Titrant titrant, Estimate<Volume> volume) {
+        Objects.requireNonNull(volume, "volume");
         return new Titration(new Consumed(
                 Objects.requireNonNull(titrant, "titrant"), SAMPLE, Consumed.volume(SAMPLE, volume), null));
     }
@@ -57,6 +58,8 @@ public final class Titration {
      * @throws IllegalArgumentException if a volume is negative, or the solvent alone consumed more than with the sample
      */
     public static Titration of(Titrant titrant, Estimate<Volume> volume, Estimate<Volume> blank) {
+        Objects.requireNonNull(volume, "volume");
+        Objects.requireNonNull(blank, "blank");
         Input sample = Consumed.volume(SAMPLE, volume);
         Input solvent = Consumed.volume(BLANK, blank);
         Consumed.requireNotLess(
@@ -83,6 +86,7 @@ public final class Titration {
      * @throws IllegalArgumentException if the mass is not above 0
      */
     public Determination<AlkaliNumber> acidValue(Estimate<Mass> sample) {
+        Objects.requireNonNull(sample, "sample");
         return new Determination<>(acids(sample), Result.ALKALI_NUMBER);
     }
 
@@ -96,6 +100,7 @@ public final class Titration {
      * @throws IllegalArgumentException if the mass is not above 0, or the share above 100 %
      */
     public Determination<MassFraction> freeFattyAcids(Estimate<Mass> sample, MolarMass as) {
+        Objects.requireNonNull(sample, "sample");
         return new Determination<>(
                 perMass("question.free-fatty-acids", FREE_ACIDS, sample, Objects.requireNonNull(as, "as")),
                 Result.SHARE);
@@ -110,6 +115,8 @@ public final class Titration {
      * @throws IllegalArgumentException if the mass is not above 0, or the share above 100 %
      */
     public Determination<MassFraction> freeAlkali(Estimate<Mass> sample, Alkali as) {
+        Objects.requireNonNull(sample, "sample");
+        Objects.requireNonNull(as, "as");
         return new Determination<>(perMass("question.free-alkali", FREE_ALKALI, sample, as.molarMass()), Result.SHARE);
     }
 }

@@ -3,6 +3,7 @@ package io.github.formulationmath.batch;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
@@ -76,10 +77,13 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
     /**
      * The mass of the whole batch.
      *
-     * @return the exact mass in grams, above 0, with its working
+     * @return the exact mass, above 0, with its working; in the unit of the mass that fixed the size, if one did, else in grams
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams).withWorking(origin());
+        return size.statedMass()
+                .map(unit -> Amount.grams(grams).inUnitOf(unit))
+                .orElseGet(() -> Amount.grams(grams))
+                .withWorking(origin());
     }
 
     @Override
@@ -119,6 +123,6 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
 
     @Override
     public String toString() {
-        return formula.name() + ", " + mass();
+        return formula.name() + ", " + NumberText.exact(mass().exactValue(), mass().symbol());
     }
 }

@@ -48,10 +48,15 @@ public final class BatchLine implements Line, Explained, Serializable {
     /**
      * The exact mass.
      *
-     * @return the mass in grams, with its working
+     * @return the mass with its working; in grams, or in ounces if the batch is in ounces or pounds
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams).withWorking(origin());
+        Amount<Mass> mass = Amount.grams(grams);
+        return batch.size()
+                .statedMass()
+                .map(unit -> mass.inUnitOf(unit.inSmallerUnit()))
+                .orElse(mass)
+                .withWorking(origin());
     }
 
     /** The exact mass. */

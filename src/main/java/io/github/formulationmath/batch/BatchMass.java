@@ -30,7 +30,7 @@ final class BatchMass {
     /** The batch mass of a formula in grams. */
     static <V> V in(Reckoning<V> r, BatchSize size, Formula formula) {
         if (size instanceof BatchSize.OfMass stated) {
-            return r.given(BATCH_MASS, stated.mass().canonical(), Source.user());
+            return r.given(BATCH_MASS, stated.mass(), Source.user());
         }
         if (size instanceof BatchSize.OfPacks packs) {
             return r.named(BATCH_MASS, of(r, packs));
@@ -43,14 +43,14 @@ final class BatchMass {
 
     private static <V> V of(Reckoning<V> r, BatchSize.OfPacks packs) {
         V n = r.given(PACKS, Ratio.of(packs.packs()), Source.user());
-        V fill = r.given(FILL, packs.fillMass().canonical(), Source.user());
+        V fill = r.given(FILL, packs.fillMass(), Source.user());
         V extra = r.given(OVERAGE, packs.overage().fraction(), Source.user());
         return r.product(r.product(n, fill), r.sum(r.literal(1), extra));
     }
 
     private static <V> V of(Reckoning<V> r, BatchSize.OfStock stock, Formula formula) {
         FormulaLine line = formula.line(stock.line());
-        V inStock = r.given(STOCK, line, stock.stock().canonical(), Source.user());
+        V inStock = r.given(STOCK, line, stock.stock(), Source.user());
         List<V> shares = new ArrayList<>(1);
         for (FormulaLine each : formula.lines()) {
             if (each.isNamed(line.name())) {
@@ -61,7 +61,7 @@ final class BatchMass {
     }
 
     private static <V> V of(Reckoning<V> r, BatchSize.OfVolume size, Formula formula) {
-        V space = r.given(VOLUME, size.volume().canonical(), Source.user());
+        V space = r.given(VOLUME, size.volume(), Source.user());
         return r.product(
                 space,
                 size.density()

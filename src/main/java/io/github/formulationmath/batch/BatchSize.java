@@ -1,7 +1,10 @@
 package io.github.formulationmath.batch;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
@@ -29,6 +32,19 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable and thread-safe.
  */
 public sealed interface BatchSize extends Serializable {
+
+    /**
+     * The mass that was given, in whose unit the batch is told.
+     *
+     * @return the mass; empty if a volume fixes the size
+     */
+    default Optional<Amount<Mass>> statedMass() {
+        return this instanceof OfMass one
+                ? Optional.of(one.mass())
+                : this instanceof OfPacks packs
+                        ? Optional.of(packs.fillMass())
+                        : this instanceof OfStock stock ? Optional.of(stock.stock()) : Optional.empty();
+    }
 
     /**
      * A batch of a stated mass M.
@@ -167,7 +183,16 @@ public sealed interface BatchSize extends Serializable {
      * @throws IllegalArgumentException if the text is no mass, or the mass not above 0
      */
     static BatchSize ofMass(String mass) {
-        return ofMass(Amount.mass(mass));
+        try {
+            return ofMass(Amount.mass(Objects.requireNonNull(mass, "mass")));
+        } catch (NumberTextException e) {
+            if (AmountFormat.volumeIn(mass).isEmpty()) {
+                throw e;
+            }
+            throw new IllegalArgumentException(
+                    "mass is " + Excerpt.of(mass) + ", a volume: give the size as one, with the density of the product,"
+                            + " BatchSize.ofVolume(\"" + mass.strip() + "\", \"0.97 g/mL\")");
+        }
     }
 
     /**

@@ -5,6 +5,7 @@ import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.Bench;
@@ -28,6 +29,7 @@ import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingStation;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -37,6 +39,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
@@ -59,6 +62,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable and thread-safe.
  */
 public final class BalanceAssignment implements Weighed {
+
+    /** No error is said to be less than it may be. */
+    private static final Rounding UPWARDS = Rounding.toSignificantDigits(3).with(RoundingMode.CEILING);
 
     private final Batch batch;
     private final Asked asked;
@@ -249,6 +255,13 @@ public final class BalanceAssignment implements Weighed {
         }
     }
 
+    private static String place(WeighingStation station) {
+        String name = station.balance().name();
+        return (name.isEmpty() ? "d = " + station.balance().readability() : name)
+                + (station.isBoat() ? ", from " : ", in ")
+                + station.vessel().name();
+    }
+
     private static Optional<AssignedLine.Candidate> best(List<AssignedLine.Candidate> candidates) {
         return candidates.stream()
                 .filter(AssignedLine.Candidate::isUsable)
@@ -321,7 +334,18 @@ public final class BalanceAssignment implements Weighed {
 
     @Override
     public String toString() {
-        return batch + ": " + lines + (unassigned.isEmpty() ? "" : ", not " + unassigned);
+        List<String> said = new ArrayList<>(List.of(batch.toString()));
+        for (BatchLine line : batch.lines()) {
+            said.add(lines.stream()
+                    .filter(each -> each.line().equals(line))
+                    .findFirst()
+                    .map(AssignedLine::toString)
+                    .orElseGet(() -> line.name() + " " + line.mass() + " nowhere: "
+                            + candidates(line.line()).stream()
+                                    .map(each -> place(each.station()) + ": " + each.verdict())
+                                    .collect(Collectors.joining("; "))));
+        }
+        return String.join("\n", said);
     }
 
     /**
@@ -446,7 +470,7 @@ public final class BalanceAssignment implements Weighed {
                 V d = r.given(
                         Divisions.READABILITY,
                         Subject.of(name, name),
-                        station.balance().readability().canonical(),
+                        station.balance().readability(),
                         Source.user());
                 V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
                 return r.named(READING, line, r.product(divisions, d));
@@ -455,7 +479,8 @@ public final class BalanceAssignment implements Weighed {
 
         @Override
         public String toString() {
-            return line.name() + " at " + station();
+            return line.name() + ": " + addition().reading() + " on " + place(station()) + ", off by at most "
+                    + NumberText.percent(UPWARDS.apply(relativeError().canonical()));
         }
     }
 }

@@ -39,7 +39,7 @@ public record Demand(Formula formula, Interval<Amount<Mass>> sizes, Criterion cr
                 "sizes.least", Objects.requireNonNull(sizes, "sizes").least());
         Amount.requirePositive("sizes.greatest", sizes.greatest());
         Objects.requireNonNull(criterion, "criterion");
-        step.ifPresent(every -> Amount.requirePositive("step", every));
+        Objects.requireNonNull(step, "step").ifPresent(every -> Amount.requirePositive("step", every));
     }
 
     /**

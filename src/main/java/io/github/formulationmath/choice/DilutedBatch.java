@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.ExpectedProduct;
@@ -39,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A stock is made in one step, or in two where one step would make more stock than batch.
  *
- * <p>Example: {@code DilutedBatch.of(batch).diluting(colour, oil, balance, Tolerances.of("5 %")).stocks()}.
+ * <p>Example: {@code DilutedBatch.of(batch).diluting(line, oil, balance, Tolerances.of("0.5 %")).stocks()}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -93,7 +94,9 @@ public final class DilutedBatch implements Serializable {
 
     private void requireFree(int place, int giver) {
         for (StockMixture stock : stocks) {
-            if (stock.line() == place || stock.line() == giver || stock.carrier() == place) {
+            if (stock.line().index() == place
+                    || stock.line().index() == giver
+                    || stock.carrier().index() == place) {
                 String name = asWritten.formula().lines().get(place).name();
                 throw new IllegalArgumentException("line is " + Excerpt.of(name) + ", diluted in "
                         + Excerpt.of(asWritten.formula().lines().get(giver).name())
@@ -110,11 +113,16 @@ public final class DilutedBatch implements Serializable {
             Ratio begin = plan.substance().canonical();
             boolean absurd = begin.times(plan.factor()).compareTo(batch.mass().canonical()) > 0;
             Optional<StockMixture> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
-            return two.orElseGet(() -> StockMixture.of(batch, place, giver, balance, List.of(plan.factor()), begin));
+            return two.orElseGet(() ->
+                    StockMixture.of(batch, written(place), written(giver), balance, List.of(plan.factor()), begin));
         }
         return inTwoSteps(place, giver, balance, tolerances)
                 .orElseThrow(() -> new IllegalArgumentException("line is " + Excerpt.of(line.name())
                         + ", which no dilution helps: " + ((Predilution.None) one).reason()));
+    }
+
+    private FormulaLine written(int place) {
+        return asWritten.formula().lines().get(place);
     }
 
     /** The smallest of two like steps; of more parts in a step there are none at a bench. */
@@ -138,7 +146,8 @@ public final class DilutedBatch implements Serializable {
                 Ratio d = balance.readability().canonical();
                 Ratio begin = aliquot.dividedBy(d).toWhole(RoundingMode.CEILING).times(d);
                 if (isCarried(balance, begin.times(parts + 1L))) {
-                    StockMixture stock = StockMixture.of(batch, place, giver, balance, factors, begin);
+                    StockMixture stock =
+                            StockMixture.of(batch, written(place), written(giver), balance, factors, begin);
                     if (delivered(stock, aliquot, exact, balance).compareTo(allowed) <= 0) {
                         return Optional.of(stock);
                     }
@@ -167,7 +176,7 @@ public final class DilutedBatch implements Serializable {
     private DilutedBatch with(StockMixture stock) {
         Ratio moved = batch.formula()
                 .lines()
-                .get(stock.line())
+                .get(stock.line().index())
                 .fraction()
                 .times(stock.parts().minus(Ratio.ONE));
         Ingredient diluted = stock.ingredient(batch);
@@ -175,12 +184,12 @@ public final class DilutedBatch implements Serializable {
         for (Phase phase : batch.formula().phases()) {
             builder.phase(phase.name());
             for (FormulaLine line : phase.lines()) {
-                if (line.index() == stock.line()) {
+                if (line.index() == stock.line().index()) {
                     builder.line(diluted, MassFraction.of(line.fraction().times(stock.parts())));
                 } else if (line.isQuantitySufficient()) {
                     builder.quantitySufficient(line.ingredient());
                 } else {
-                    Ratio less = line.index() == stock.carrier() ? moved : Ratio.ZERO;
+                    Ratio less = line.index() == stock.carrier().index() ? moved : Ratio.ZERO;
                     builder.line(
                             line.ingredient(), MassFraction.of(line.fraction().minus(less)));
                 }
@@ -268,6 +277,22 @@ public final class DilutedBatch implements Serializable {
 
     @Override
     public String toString() {
-        return batch + (stocks.isEmpty() ? "" : ", from " + stocks);
+        List<String> said = new ArrayList<>(List.of(asWritten.toString()));
+        for (StockMixture stock : stocks) {
+            said.add(stock.toString());
+            said.add("then " + changed(stock.line().index()) + ", and "
+                    + changed(stock.carrier().index()));
+        }
+        return String.join("\n", said);
+    }
+
+    /** What is weighed of a line now, and what it was. */
+    private String changed(int place) {
+        return said(batch.lines().get(place)) + " instead of "
+                + said(asWritten.lines().get(place));
+    }
+
+    private static String said(BatchLine line) {
+        return NumberText.exact(line.mass().exactValue(), line.mass().symbol()) + " " + line.name();
     }
 }

@@ -50,14 +50,14 @@ record DilutedMasses(
             Ratio low = strength.least().fraction();
             Ratio high = strength.greatest().fraction();
             Ratio middle = stock.estimate(steps.get(i));
-            Part aliquot = parts.get(stock.line());
+            Part aliquot = parts.get(stock.line().index());
             Part own = aliquot.times(middle, low, high);
             Part diluent = aliquot.times(Ratio.ONE.minus(middle), Ratio.ONE.minus(high), Ratio.ONE.minus(low));
             Ratio unbounded = deviation(steps.get(i)).times(aliquot.estimate());
-            parts.set(stock.line(), own.plus(new Part(Ratio.ZERO, Ratio.ZERO, Ratio.ZERO, unbounded)));
+            parts.set(stock.line().index(), own.plus(new Part(Ratio.ZERO, Ratio.ZERO, Ratio.ZERO, unbounded)));
             parts.set(
-                    stock.carrier(),
-                    parts.get(stock.carrier())
+                    stock.carrier().index(),
+                    parts.get(stock.carrier().index())
                             .plus(diluent)
                             .plus(new Part(Ratio.ZERO, Ratio.ZERO, Ratio.ZERO, unbounded)));
         }

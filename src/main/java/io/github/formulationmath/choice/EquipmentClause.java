@@ -32,7 +32,7 @@ public record EquipmentClause(Optional<Demand> demand, Optional<Amount<Mass>> to
     public EquipmentClause {
         Objects.requireNonNull(demand, "demand");
         Objects.requireNonNull(totalBelow, "totalBelow");
-        oneOf = List.copyOf(oneOf);
+        oneOf = List.copyOf(Objects.requireNonNull(oneOf, "oneOf"));
     }
 
     @Override

@@ -112,5 +112,11 @@ public sealed interface Predilution permits PredilutionPlan, Predilution.None {
      *
      * @param reason the reason in words
      */
-    record None(Phrase reason) implements Predilution {}
+    record None(Phrase reason) implements Predilution {
+
+        @Override
+        public String toString() {
+            return reason.toString();
+        }
+    }
 }

@@ -274,7 +274,8 @@ public final class PredilutionPlan implements Predilution, Explained {
 
     @Override
     public String toString() {
-        return line.name() + " 1 in " + factor + ": " + substance() + " and " + diluent() + " of " + carrier.name()
-                + ", of which " + aliquot();
+        return substance() + " " + line.name() + " and " + diluent() + " " + carrier.name() + " make a stock, "
+                + line.name() + " 1 in " + factor + "; weigh " + aliquot() + " of it instead of " + line.mass() + " "
+                + line.name() + ", and " + carrierLeft() + " " + carrier.name() + " instead of " + carrier.mass();
     }
 }

@@ -63,6 +63,17 @@ public final class ServingPlan implements Weighed, Explained {
     public record AtStation(BatchLine line, WeighingStation station) {
 
         /**
+         * Refuses null.
+         *
+         * @param line the line with its exact mass
+         * @param station the balance with the pot or a boat on it
+         */
+        public AtStation {
+            Objects.requireNonNull(line, "line");
+            Objects.requireNonNull(station, "station");
+        }
+
+        /**
          * The line as it is weighed there.
          *
          * @return target, reading, balance and method
@@ -148,14 +159,14 @@ public final class ServingPlan implements Weighed, Explained {
     }
 
     private <V> V size(Reckoning<V> r) {
-        V wanted = r.given(WANTED, demand.sizes().least().canonical(), Source.user());
+        V wanted = r.given(WANTED, demand.sizes().least(), Source.user());
         boolean isWanted = grams.equals(demand.sizes().least().canonical());
         V size = pushed.isPresent() ? r.known(pushed.orElseThrow()) : isWanted ? wanted : r.literal(grams);
         V named = r.named(SIZE, size);
         r.note(() -> Phrase.of("note.no-smaller-size-serves"));
         r.holds(named, Comparison.AT_LEAST, wanted);
-        V vessel = r.given(VESSEL, pot.vessel().mass().canonical(), Source.user());
-        V capacity = r.given(CAPACITY, pot.balance().capacity().canonical(), Source.user());
+        V vessel = r.given(VESSEL, pot.vessel().mass(), Source.user());
+        V capacity = r.given(CAPACITY, pot.balance().capacity(), Source.user());
         r.holds(r.sum(vessel, named), Comparison.AT_MOST, capacity);
         return named;
     }

@@ -3,6 +3,7 @@ package io.github.formulationmath.choice;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
@@ -33,12 +34,12 @@ import javax.measure.quantity.Mass;
  *
  * <p>Immutable and thread-safe.
  *
- * @param line the place of the line that is diluted, from 0
- * @param carrier the place of the line that gives the diluent, from 0
+ * @param line the line that is diluted, of the formula as written
+ * @param carrier the line that gives the diluent
  * @param factors the parts of each step, each at least 2; the parts of the stock are their product
  * @param steps the plan of each step: the substance, or the stock before, and the diluent
  */
-public record StockMixture(int line, int carrier, List<Ratio> factors, List<WeighingPlan> steps)
+public record StockMixture(FormulaLine line, FormulaLine carrier, List<Ratio> factors, List<WeighingPlan> steps)
         implements Serializable {
 
     @Serial
@@ -47,20 +48,23 @@ public record StockMixture(int line, int carrier, List<Ratio> factors, List<Weig
     /**
      * Copies the lists.
      *
-     * @param line the place of the line that is diluted, from 0
-     * @param carrier the place of the line that gives the diluent, from 0
+     * @param line the line that is diluted, of the formula as written
+     * @param carrier the line that gives the diluent
      * @param factors the parts of each step
      * @param steps the plan of each step
      */
     public StockMixture {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(carrier, "carrier");
         factors = List.copyOf(Objects.requireNonNull(factors, "factors"));
         steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
     }
 
     /** The stock of which each step begins with so many grams. */
-    static StockMixture of(Batch batch, int line, int carrier, Balance balance, List<Ratio> factors, Ratio begin) {
-        Ingredient diluent = batch.formula().lines().get(carrier).ingredient();
-        Ingredient substance = batch.formula().lines().get(line).ingredient();
+    static StockMixture of(
+            Batch batch, FormulaLine line, FormulaLine carrier, Balance balance, List<Ratio> factors, Ratio begin) {
+        Ingredient diluent = batch.formula().lines().get(carrier.index()).ingredient();
+        Ingredient substance = batch.formula().lines().get(line.index()).ingredient();
         Ingredient before = substance;
         List<WeighingPlan> steps = new ArrayList<>();
         Ratio all = Ratio.ONE;
@@ -115,8 +119,8 @@ public record StockMixture(int line, int carrier, List<Ratio> factors, List<Weig
     /** What is weighed into the batch, as a material. */
     Ingredient ingredient(Batch batch) {
         return diluted(
-                batch.formula().lines().get(line).ingredient(),
-                batch.formula().lines().get(carrier).ingredient(),
+                batch.formula().lines().get(line.index()).ingredient(),
+                batch.formula().lines().get(carrier.index()).ingredient(),
                 parts());
     }
 

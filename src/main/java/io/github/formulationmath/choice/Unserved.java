@@ -27,7 +27,7 @@ public record Unserved(Demand demand, Phrase reason, List<Phrase> openings) {
     public Unserved {
         Objects.requireNonNull(demand, "demand");
         Objects.requireNonNull(reason, "reason");
-        openings = List.copyOf(openings);
+        openings = List.copyOf(Objects.requireNonNull(openings, "openings"));
     }
 
     @Override

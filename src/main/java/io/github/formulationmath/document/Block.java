@@ -101,16 +101,34 @@ sealed interface Block {
         }
     }
 
-    /** A symbol and the answers to choose its value from: in a row, or one below the other if something is said of them. */
-    record Question(Expression symbol, String text, List<Choice> choices) implements Block {
+    /** Ruled lines to write on, each with the words it begins with; none of them breaks away from the others. */
+    record Lines(List<String> labels) implements Block {
+        public Lines {
+            labels = Objects.requireNonNull(labels, "labels").stream()
+                    .map(label -> Clean.text(label, "label"))
+                    .toList();
+        }
+    }
+
+    /**
+     * What is asked and the answers to choose from: in a row, or one below the other if something is said of them.
+     *
+     * @param symbol what the value is called; null where words alone ask, and each answer has a box to tick
+     * @param text what it stands for, or what is asked
+     * @param choices the answers
+     */
+    record Question(@Nullable Expression symbol, String text, List<Choice> choices) implements Block {
         public Question {
-            Objects.requireNonNull(symbol, "symbol");
             text = Clean.text(text, "text");
             choices = List.copyOf(Objects.requireNonNull(choices, "choices"));
         }
 
         Question with(Choice choice) {
             return new Question(symbol, text, longer(choices, choice));
+        }
+
+        boolean hasBoxes() {
+            return symbol == null && isInRow();
         }
 
         boolean isInRow() {

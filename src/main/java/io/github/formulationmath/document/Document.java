@@ -203,7 +203,27 @@ public final class Document {
      * @return the longer document
      */
     public Document question(Expression symbol, String text) {
-        return with(new Block.Question(symbol, text, List.of()));
+        return with(new Block.Question(Objects.requireNonNull(symbol, "symbol"), text, List.of()));
+    }
+
+    /**
+     * Asks in words alone, with a box to tick at each answer; {@link #choice} gives the answers to choose from.
+     *
+     * @param text what is asked; empty if that stands above
+     * @return the longer document
+     */
+    public Document question(String text) {
+        return with(new Block.Question(null, text, List.of()));
+    }
+
+    /**
+     * Ruled lines to write on by hand, 8 mm apart on paper.
+     *
+     * @param labels for each line the words that it begins with; empty for none
+     * @return the longer document
+     */
+    public Document writingLines(List<String> labels) {
+        return with(new Block.Lines(labels));
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.formulationmath.document;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The kinds of expressions, as the writers see them. */
@@ -40,8 +41,21 @@ sealed interface ExpressionNode extends Expression {
             subscript = Clean.text(subscript, "subscript");
         }
 
+        /** What stands on the line: the letter without the mark behind its underscore. */
+        String base() {
+            int mark = letter.indexOf('_');
+            return mark > 0 ? letter.substring(0, mark) : letter;
+        }
+
+        /** What stands below, in order: the mark of the letter, then the index. */
+        List<String> below() {
+            String mark = base().length() < letter.length() ? letter.substring(base().length() + 1) : "";
+            return Stream.of(mark, subscript).filter(text -> !text.isEmpty()).toList();
+        }
+
+        /** Along the line: {@code φ_hi,3}. */
         String text() {
-            return subscript.isEmpty() ? letter : letter + "_" + subscript;
+            return below().isEmpty() ? letter : base() + "_" + String.join(",", below());
         }
     }
 

@@ -3,6 +3,7 @@ package io.github.formulationmath.document;
 import io.github.formulationmath.document.Document.Column;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * HTML with MathML: no script, no picture, nothing fetched. The markup is well-formed XML too. All colours are the
@@ -30,6 +31,9 @@ final class HtmlWriter extends PageWriter {
             .next { padding-left: 3rem; }
             ul.row li { display: inline-block; margin-right: 2rem; }
             .filled { font-weight: bold; }
+            .write div { align-items: end; border-bottom: 1px solid; display: flex; height: 8mm; margin: 0; }
+            .boxes li::before { border: 1px solid; content: ""; display: inline-block; }
+            .boxes li::before { height: 0.8em; margin: 0 0.4em; width: 0.8em; }
             math { font-size: 1.1rem; overflow-wrap: normal; white-space: nowrap; }
             article + article { break-before: page; }
             @media print {
@@ -42,6 +46,9 @@ final class HtmlWriter extends PageWriter {
               ol, ul { margin: 0.2em 0; }
               li { margin: 0.2rem 0; }
               li p, li li { margin: 0.05rem 0; }
+              .task { break-inside: avoid; }
+              .task h2, .task p, .task li { margin-bottom: 0; margin-top: 0; }
+              .task ul { margin: 0.3em 0 0.4em; padding: 0; }
             }
             """;
 
@@ -52,6 +59,11 @@ final class HtmlWriter extends PageWriter {
     private static final int NARROW = 4;
 
     private boolean inSection;
+
+    /** Where attributes of the open section go, and whether it is one to be worked on, which is not parted by a page. */
+    private int sectionAt;
+
+    private boolean isTask;
     private boolean inList;
     private String section = "";
 
@@ -89,8 +101,10 @@ final class HtmlWriter extends PageWriter {
     @Override
     void heading(String text, int level) {
         endSection();
-        out.append("<section>\n");
         inSection = true;
+        isTask = false;
+        sectionAt = out.append("<section").length();
+        out.append(">\n");
         section = text;
         element("h" + Math.min(level, 6), text);
     }
@@ -203,17 +217,44 @@ final class HtmlWriter extends PageWriter {
     }
 
     @Override
+    void lines(List<String> labels) {
+        endList();
+        if (inSection && !isTask) {
+            out.insert(sectionAt, " class=\"task\"");
+            isTask = true;
+        }
+        out.append("<div class=\"write\">\n");
+        labels.forEach(label -> element("div", label));
+        out.append("</div>\n");
+    }
+
+    @Override
     void question(Block.Question question) {
+        Expression symbol = question.symbol();
+        if (symbol == null) {
+            endList();
+            if (!question.text().isEmpty()) {
+                element("p", question.text());
+            }
+            choices(question, question.hasBoxes() ? "row boxes" : "");
+            return;
+        }
         beginItem();
-        out.append("<p>").append(MathMl.of(question.symbol())).append(", ");
+        out.append("<p>").append(MathMl.of(symbol)).append(", ");
         out.append(escaped(question.text())).append("</p>\n");
-        out.append(question.isInRow() ? "<ul class=\"row\">\n" : "<ul>\n");
+        choices(question, question.isInRow() ? "row" : "");
+        out.append("</li>\n");
+    }
+
+    private void choices(Block.Question question, String kind) {
+        out.append(kind.isEmpty() ? "<ul>\n" : "<ul class=\"" + kind + "\">\n");
         for (Block.Choice choice : question.choices()) {
             String answer = escaped(choice.answer());
             out.append("<li>").append(choice.isRight() ? "<strong>" + answer + "</strong>" : answer);
             out.append(escaped(choice.rest())).append("</li>\n");
         }
-        out.append("</ul></li>\n");
+        out.append("</ul>");
+        out.append(question.symbol() == null ? "\n" : "");
     }
 
     @Override
@@ -266,15 +307,17 @@ final class HtmlWriter extends PageWriter {
 
         @Override
         void symbol(ExpressionNode.Symbol symbol) {
-            String letter = "<mi>" + escaped(symbol.letter()) + "</mi>";
-            math.append(
-                    symbol.subscript().isEmpty()
-                            ? letter
-                            : "<msub>" + letter + subscript(symbol.subscript()) + "</msub>");
+            String letter = "<mi>" + escaped(symbol.base()) + "</mi>";
+            math.append(symbol.below().isEmpty() ? letter : "<msub>" + letter + below(symbol.below()) + "</msub>");
             started = true;
         }
 
-        private static String subscript(String text) {
+        private static String below(List<String> texts) {
+            String all = texts.stream().map(MathMl::below).collect(Collectors.joining("<mo>,</mo>"));
+            return texts.size() == 1 ? all : "<mrow>" + all + "</mrow>";
+        }
+
+        private static String below(String text) {
             boolean number = text.chars().allMatch(c -> c >= '0' && c <= '9');
             return number ? "<mn>" + text + "</mn>" : "<mtext>" + escaped(text) + "</mtext>";
         }

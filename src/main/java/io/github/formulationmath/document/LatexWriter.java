@@ -2,18 +2,22 @@ package io.github.formulationmath.document;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** LaTeX: a document, or what stands between its begin and its end. */
 final class LatexWriter extends PageWriter {
 
     private static final String PREAMBLE = """
-            \\documentclass{article}
+            \\documentclass[a4paper,fleqn]{article}
+            \\usepackage[margin=18mm]{geometry}
             \\usepackage{iftex}
             \\ifPDFTeX
               \\usepackage[T1]{fontenc}
               \\usepackage[utf8]{inputenc}
               \\usepackage{textcomp}
+              \\IfFileExists{lmodern.sty}{\\usepackage{lmodern}}{}
             \\else
               \\usepackage{fontspec}
             \\fi
@@ -22,17 +26,29 @@ final class LatexWriter extends PageWriter {
             \\usepackage{array}
             \\setlength{\\parindent}{0pt}
             \\setlength{\\parskip}{\\medskipamount}
+            \\setlength{\\emergencystretch}{3em}
+            \\setlength{\\mathindent}{2em}
+            \\setlength{\\tabcolsep}{4pt}
+            \\setlength{\\LTleft}{0pt}
             \\allowdisplaybreaks
             \\begin{document}
             """;
+
+    /** A square of about the height of a small letter. */
+    private static final String BOX = "\\fbox{\\rule{0pt}{1ex}\\rule{1ex}{0pt}}~";
 
     private static final List<String> HEADINGS =
             List.of("section", "subsection", "subsubsection", "paragraph", "subparagraph");
 
     private static final Map<Integer, String> ESCAPES = LatexCharacters.map();
 
-    /** In a table of more columns than this no cell of words is carried over. */
+    /** In a table of more columns than this only cells with many words are carried over. */
     private static final int NARROW = 3;
+
+    private static final int LONG_WORD = 24;
+
+    /** A column of values in which one is wider than this takes more of the line. */
+    private static final int WIDE = 48;
 
     static String escaped(String text) {
         return replaced(text, ESCAPES);
@@ -77,22 +93,54 @@ final class LatexWriter extends PageWriter {
 
     @Override
     void table(Block.Table table) {
-        boolean formulas = table.rows().stream().anyMatch(row -> row.value() != null);
-        String words = table.columns().size() > NARROW ? "l" : ">{\\raggedright\\arraybackslash}p{0.3\\linewidth}";
-        out.append("\\begin{longtable}{@{}");
-        for (int i = 0; i < table.columns().size(); i++) {
-            boolean formula = formulas && i == 0;
-            out.append(formula ? "l" : table.columns().get(i).isNumber() ? "r" : words);
-        }
-        out.append("@{}}\n");
+        out.append("\\begin{longtable}{@{}").append(columns(table)).append("@{}}\n");
         row(table.columns().stream().map(column -> escaped(column.name())).toList());
-        out.append("\\hline\n\\endhead\n");
+        out.append("\\hline\\noalign{\\vskip 2pt}\n\\endhead\n");
         table.rows().forEach(this::row);
         out.append("\\end{longtable}\n");
     }
 
+    /** Columns of words share what the values leave of the line; among many columns only the names are carried over. */
+    private static String columns(Block.Table table) {
+        List<Expression> values = table.rows().stream()
+                .map(Block.Row::value)
+                .filter(Objects::nonNull)
+                .toList();
+        boolean wide = values.stream().anyMatch(value -> Linear.width(value) > WIDE);
+        int many = table.columns().size();
+        String words = values.isEmpty() ? cells("0.3") : many < NARROW ? cells("0.4") : cells(wide ? "0.2" : "0.27");
+        StringBuilder kinds = new StringBuilder();
+        for (int i = 0; i < many; i++) {
+            Document.Column column = table.columns().get(i);
+            String other = many > NARROW && !column.namesRow() && !isLong(table, i) ? "l" : words;
+            boolean formula = !values.isEmpty() && i == 0;
+            kinds.append(formula ? cells(wide ? "0.54" : "0.38") : column.isNumber() ? "r" : other);
+        }
+        return kinds.toString();
+    }
+
+    private static boolean isLong(Block.Table table, int column) {
+        return table.rows().stream().anyMatch(row -> Columns.width(row.cells().get(column)) > LONG_WORD);
+    }
+
+    /** Cells as wide as this share of the line; words in them, and formulas at their signs, go on below. */
+    private static String cells(String share) {
+        return ">{\\raggedright\\arraybackslash}p{" + share + "\\linewidth}";
+    }
+
+    /** An address or a long fraction may go on below, behind a sign of it; names and dates are left alone. */
+    private static String breakable(String cell) {
+        return Stream.of(cell.split(" ", -1))
+                .map(word -> word.length() <= LONG_WORD
+                        ? escaped(word)
+                        : Stream.of(word.split("(?<=[-/._])"))
+                                .map(LatexWriter::escaped)
+                                .collect(Collectors.joining("\\allowbreak{}")))
+                .collect(Collectors.joining(" "));
+    }
+
     private void row(Block.Row row) {
-        List<String> cells = row.cells().stream().map(LatexWriter::escaped).collect(Collectors.toList());
+        List<String> cells = row.cells().stream().map(LatexWriter::breakable).collect(Collectors.toList());
         if (row.value() != null) {
             cells.set(0, "$" + Formula.line(row.value()).replace(" &", " ") + "$");
         }
@@ -107,8 +155,9 @@ final class LatexWriter extends PageWriter {
 
     @Override
     void equations(Block.Equations equations) {
+        // No empty line before a display, which would begin a paragraph of its own.
         if (!equations.text().isEmpty()) {
-            paragraph(equations.text());
+            out.append(escaped(equations.text().strip())).append('\n');
         }
         out.append("\\begin{align*}\n");
         out.append(equations.lines().stream().map(Formula::line).collect(Collectors.joining(" \\\\\n")));
@@ -125,12 +174,27 @@ final class LatexWriter extends PageWriter {
     }
 
     @Override
+    void lines(List<String> labels) {
+        for (String label : labels) {
+            out.append("\\par\\nobreak\\parbox[b][8mm][b]{\\linewidth}{").append(escaped(label));
+            out.append("\\hrulefill}\n");
+        }
+        out.append('\n');
+    }
+
+    @Override
     void question(Block.Question question) {
-        out.append('$').append(Formula.line(question.symbol())).append("$, ");
-        paragraph(question.text());
+        Expression symbol = question.symbol();
+        if (symbol != null) {
+            out.append('$').append(Formula.line(symbol)).append("$, ");
+        }
+        if (!question.text().isEmpty()) {
+            paragraph(question.text());
+        }
+        String box = question.hasBoxes() ? BOX : "";
         if (question.isInRow()) {
             out.append(question.choices().stream()
-                    .map(LatexWriter::choice)
+                    .map(choice -> box + choice(choice))
                     .collect(Collectors.joining(" \\qquad\n", "", "\n\n")));
             return;
         }
@@ -170,29 +234,30 @@ final class LatexWriter extends PageWriter {
             Formula formula = new Formula(Linear.width(line) > LONG);
             formula.write(line);
             String outcome = line instanceof ExpressionNode.Relation relation ? relation.outcome() : "";
-            return formula.math + (outcome.isEmpty() ? "" : " \\quad \\text{" + escaped(outcome) + "}");
+            return formula.math + (outcome.isEmpty() ? "" : " \\quad " + LatexCharacters.inFormula(outcome));
         }
 
         @Override
         void symbol(ExpressionNode.Symbol symbol) {
             column += symbol.text().length();
-            math.append(letters(symbol.letter()));
-            if (!symbol.subscript().isEmpty()) {
-                math.append("_{").append(letters(symbol.subscript())).append('}');
+            math.append(letters(symbol.base()));
+            if (!symbol.below().isEmpty()) {
+                math.append(symbol.below().stream().map(Formula::letters).collect(Collectors.joining(",", "_{", "}")));
             }
         }
 
-        /** One Latin letter or a number as it is; a word upright. */
+        /** One Latin letter or a number as it is, with its primes; a word upright. */
         private static String letters(String text) {
-            boolean simple = text.length() == 1 && Character.isLetterOrDigit(text.charAt(0)) && text.charAt(0) < 128
-                    || text.chars().allMatch(c -> c >= '0' && c <= '9');
-            return simple ? text : "\\text{" + escaped(text) + "}";
+            String bare = text.replace("′", "");
+            boolean simple = bare.length() == 1 && Character.isLetterOrDigit(bare.charAt(0)) && bare.charAt(0) < 128
+                    || !bare.isEmpty() && bare.chars().allMatch(c -> c >= '0' && c <= '9');
+            return simple ? text.replace("′", "'") : LatexCharacters.inFormula(text);
         }
 
         @Override
         void number(ExpressionNode.Numeral number) {
             column += number.text().length();
-            math.append(number.isBold() ? "\\boldsymbol{" : "").append(number.isNegative() ? "-" : "");
+            math.append(number.isBold() ? "\\mathbf{" : "").append(number.isNegative() ? "-" : "");
             if (number.isFraction()) {
                 math.append("\\tfrac{").append(digits(number.digits())).append("}{");
                 math.append(digits(number.below())).append('}');
@@ -201,7 +266,7 @@ final class LatexWriter extends PageWriter {
             }
             math.append(number.isBold() ? "}" : "");
             if (!number.unit().isEmpty()) {
-                math.append("\\,\\text{").append(escaped(number.unit())).append('}');
+                math.append("\\,").append(LatexCharacters.inFormula(number.unit()));
             }
         }
 
@@ -240,9 +305,14 @@ final class LatexWriter extends PageWriter {
         @Override
         void open(String name, char bracket) {
             column += name.length();
-            math.append(name.isEmpty() ? "" : "\\operatorname{\\text{" + escaped(name) + "}}");
+            math.append(name.isEmpty() ? "" : function(name));
             String mark = bracket == '|' ? "\\lvert " : "(";
             math.append(isLong ? mark : "\\left" + mark);
+        }
+
+        private static String function(String name) {
+            boolean plain = name.chars().allMatch(c -> c < 128 && Character.isLetter(c));
+            return "\\operatorname{" + (plain ? name : LatexCharacters.inFormula(name)) + "}";
         }
 
         @Override
@@ -263,7 +333,7 @@ final class LatexWriter extends PageWriter {
             for (String part : words.split("(?<=, )|(?= \\()", -1)) {
                 carryOver(part.length());
                 column += part.length();
-                math.append("\\text{ ").append(escaped(part)).append('}');
+                math.append(LatexCharacters.inFormula(" " + part));
             }
         }
 

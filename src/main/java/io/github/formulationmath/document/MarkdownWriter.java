@@ -92,8 +92,19 @@ final class MarkdownWriter extends PageWriter {
     }
 
     @Override
+    void lines(List<String> labels) {
+        for (String label : labels) {
+            paragraph((label.isEmpty() ? "" : label + " ") + ExpressionNode.Numeral.LINE.repeat(3));
+        }
+    }
+
+    @Override
     void question(Block.Question question) {
-        paragraph(Linear.plain(question.symbol()) + ", " + question.text());
+        Expression symbol = question.symbol();
+        String asked = symbol == null ? question.text() : Linear.plain(symbol) + ", " + question.text();
+        if (!asked.isEmpty()) {
+            paragraph(asked);
+        }
         String before = question.isInRow() ? "" : "- ";
         String between = question.isInRow() ? " &emsp; " : "\n- ";
         out.append(question.choices().stream()

@@ -24,6 +24,8 @@ abstract class PageWriter extends Writer {
 
     abstract void note(Block.Note note);
 
+    abstract void lines(List<String> labels);
+
     abstract void question(Block.Question question);
 
     /** What has to follow the last block of a document. */
@@ -58,6 +60,8 @@ abstract class PageWriter extends Writer {
             equations(equations);
         } else if (block instanceof Block.Note note) {
             note(note);
+        } else if (block instanceof Block.Lines lines) {
+            lines(lines.labels());
         } else if (block instanceof Block.Question question) {
             question(question);
         }

@@ -17,6 +17,8 @@ final class TextWriter extends PageWriter {
     private static final String INDENT = "  ";
     private static final int WIDEST_VALUE = 30;
     private static final int LONGEST_ROW = 76;
+    private static final int SHORTEST_LINE = 20;
+    private static final String BOX = "[ ] ";
 
     /** Tables with the same columns are set to the same widths, so that the eye runs down the page. */
     private final Map<List<Column>, int[]> widths = new HashMap<>();
@@ -164,16 +166,32 @@ final class TextWriter extends PageWriter {
     }
 
     @Override
+    void lines(List<String> labels) {
+        for (String label : labels) {
+            begin();
+            String start = label.isEmpty() ? "" : label + " ";
+            line(start + "_".repeat(Math.max(SHORTEST_LINE, Columns.PAGE - Columns.width(start))));
+        }
+    }
+
+    @Override
     void question(Block.Question question) {
         afterHeading = false;
-        fill(INDENT, INDENT, Linear.plain(question.symbol()) + ", " + question.text());
-        String row = question.choices().stream().map(Block.Choice::answer).collect(Collectors.joining("    "));
+        Expression symbol = question.symbol();
+        String asked = symbol == null ? question.text() : Linear.plain(symbol) + ", " + question.text();
+        if (!asked.isEmpty()) {
+            fill(INDENT, INDENT, asked);
+        }
+        String box = question.hasBoxes() ? BOX : "";
+        String row =
+                question.choices().stream().map(choice -> box + choice.answer()).collect(Collectors.joining("    "));
         if (question.isInRow() && Columns.width(row) <= LONGEST_ROW) {
             line(INDENT + INDENT + row);
             return;
         }
         question.choices()
-                .forEach(choice -> fill(INDENT + INDENT, INDENT + INDENT + INDENT, choice.answer() + choice.rest()));
+                .forEach(choice ->
+                        fill(INDENT + INDENT, INDENT + INDENT + INDENT, box + choice.answer() + choice.rest()));
     }
 
     private void fill(String first, String rest, String words) {

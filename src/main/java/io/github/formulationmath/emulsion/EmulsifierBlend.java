@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**
@@ -154,6 +155,7 @@ public final class EmulsifierBlend {
      * @throws IllegalArgumentException if a mass is below 0, or all are 0
      */
     public static Hlb valueOfMasses(Map<Emulsifier, Amount<Mass>> masses) {
+        Objects.requireNonNull(masses, "masses");
         Amount<Mass> all = Amount.grams(Ratio.ZERO);
         for (Map.Entry<Emulsifier, Amount<Mass>> each : masses.entrySet()) {
             all = all.plus(Amount.requireNotNegative("mass of " + each.getKey().name(), each.getValue()));
@@ -172,7 +174,7 @@ public final class EmulsifierBlend {
             for (Map.Entry<Emulsifier, Amount<Mass>> each : poured) {
                 Emulsifier emulsifier = each.getKey();
                 Subject subject = Subject.of(emulsifier.name(), emulsifier.name());
-                V mass = r.given(MASS, subject, each.getValue().canonical(), Source.user());
+                V mass = r.given(MASS, subject, each.getValue(), Source.user());
                 V own = r.given(OWN, subject, Hlb.middle(emulsifier.hlb()).value(), emulsifier.source());
                 masses.add(mass);
                 values.add(r.product(mass, own));
@@ -383,5 +385,12 @@ public final class EmulsifierBlend {
      */
     public List<Phrase> notCovered() {
         return List.of(Phrase.of("emulsion.approximate"));
+    }
+
+    /** The question in a line, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return "HLB " + target + " from "
+                + emulsifiers.stream().map(Emulsifier::name).collect(Collectors.joining(", "));
     }
 }

@@ -128,9 +128,13 @@ public final class Hlb implements Explained, Comparable<Hlb>, Serializable {
      * @param groups how many of each group that likes water
      * @param lipophilic n, how many of CH, CH₂, CH₃ and =CH− there are
      * @return the value
-     * @throws IllegalArgumentException if a count is below 0, or the value lies outside 0 to 40
+     * @throws IllegalArgumentException if there is no group, a count is below 0, or the value lies outside 0 to 40
      */
     public static Hlb byDavies(Map<DaviesGroup, Integer> groups, int lipophilic) {
+        if (Objects.requireNonNull(groups, "groups").isEmpty()) {
+            throw new IllegalArgumentException(
+                    "groups is empty: what has no group that likes water is no emulsifier;" + " name at least one");
+        }
         Ratio sum = SEVEN.minus(PER_LIPOPHILIC_GROUP.times(count("lipophilic", lipophilic)));
         for (Map.Entry<DaviesGroup, Integer> group :
                 Objects.requireNonNull(groups, "groups").entrySet()) {

@@ -1,6 +1,7 @@
 package io.github.formulationmath.emulsion;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -13,6 +14,7 @@ import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**
@@ -121,7 +123,7 @@ public final class OilPhase {
         List<V> masses = new ArrayList<>();
         for (Oil oil : oils) {
             Subject subject = Subject.of(oil.name(), oil.name());
-            V mass = r.given(MASS, subject, oil.mass().canonical(), Source.user());
+            V mass = r.given(MASS, subject, oil.mass(), Source.user());
             masses.add(mass);
             values.add(r.product(
                     mass, r.given(OWN, subject, Hlb.middle(oil.required()).value(), oil.source())));
@@ -145,5 +147,12 @@ public final class OilPhase {
             greatest = greatest.plus(mass.times(oil.required().greatest().value()));
         }
         return Interval.of(Hlb.of(least.dividedBy(whole)), Hlb.of(greatest.dividedBy(whole)));
+    }
+
+    /** The oils and the value they require, shortened for reading at a prompt. */
+    @Override
+    public String toString() {
+        return oils.stream().map(Oil::name).collect(Collectors.joining(", ")) + ": HLB "
+                + NumberText.of(required().value());
     }
 }

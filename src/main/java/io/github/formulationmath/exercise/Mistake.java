@@ -29,6 +29,41 @@ public enum Mistake {
     /** A percentage is used as if it were the plain number: 2.5 % as 2.5. */
     PERCENT_AS_NUMBER((step, working) ->
             exchanged(step, Mistake::isShare, share -> share.value().times(100))),
+    /** A percentage is read as the number of grams: 2.5 % as 2.5 g. */
+    PERCENT_AS_UNITS((step, working) -> exchanged(
+            step, Mistake::isShareOfWhole, product -> factors(product).share().times(100))),
+    /** The whole is divided by the percentage. */
+    DIVIDED_BY_PERCENT((step, working) -> exchanged(
+            step,
+            Mistake::isShareOfWhole,
+            product ->
+                    factors(product).whole().dividedBy(factors(product).share().times(100)))),
+    /** The percentage is taken of the others, not of the whole. */
+    OF_THE_OTHERS((step, working) -> exchanged(
+            step,
+            Mistake::isShareOfWhole,
+            product ->
+                    product.value().dividedBy(Ratio.ONE.minus(factors(product).share())))),
+    /** The share of another line is taken. */
+    OTHER_SHARE((step, working) -> exchangedStep(step, working, Arithmetic.PRODUCT, Kind.SHARE)),
+    /** The sum is not taken from the whole. */
+    NOT_TAKEN_FROM_WHOLE((step, working) ->
+            exchanged(step, Mistake::isRest, rest -> inputs(rest).get(1).value())),
+    /** The divisor is exchanged for another value of the same kind. */
+    WRONG_DIVISOR((step, working) -> exchangedDivisor(step, working)),
+    /** The smallest is taken where the largest was asked for, or the other way round. */
+    OTHER_END((step, working) -> exchanged(step, Mistake::isEnd, Mistake::otherEnd)),
+    /** Divided where multiplication was asked for. */
+    DIVIDED((step, working) -> exchanged(
+            step,
+            Mistake::isProductOfWholes,
+            product -> inputs(product)
+                    .get(0)
+                    .value()
+                    .dividedBy(inputs(product).get(1).value()))),
+    /** The last factor is left out. */
+    FACTOR_LEFT_OUT((step, working) -> exchanged(
+            step, Mistake::isProductOfWholes, product -> inputs(product).get(0).value())),
     /** The decimal point is one place too far to the right. */
     POINT_TO_THE_RIGHT((step, working) -> Optional.of(Wrong.of(step.value().times(10)))),
     /** The decimal point is one place too far to the left. */
@@ -51,6 +86,11 @@ public enum Mistake {
     ALWAYS_UP(rounding(rounding -> true, by(RoundingMode.UP))),
     /** Rounded to a tenth of the grid first, and the outcome once more. */
     ROUNDED_TWICE(rounding(Mistake::isToNearest, Mistake::twice)),
+    /** Rounded to ten times the grid. */
+    ROUNDED_COARSER(rounding(Mistake::isToNearest, Mistake::coarser)),
+    /** A value that goes on to the next step is rounded to two digits before. */
+    ROUNDED_EARLY(
+            (step, working) -> isRounded(step) ? Optional.empty() : Optional.of(Wrong.of(inTwoDigits(step.value())))),
     /** What is impure is weighed as if it were pure: the division by its share is left out. */
     PURITY_LEFT_OUT((step, working) -> exchanged(
             step, Mistake::isDividedByShare, quotient -> inputs(quotient).get(0).value())),
@@ -127,6 +167,69 @@ public enum Mistake {
                 .filter(other -> other.definition().isEmpty())
                 .findFirst()
                 .or(() -> others.stream().findFirst());
+    }
+
+    /** A share and what it is taken of. */
+    private record Factors(Ratio share, Ratio whole) {}
+
+    private static boolean isShareOfWhole(Term term) {
+        return isOperation(term, Arithmetic.PRODUCT)
+                && inputs(term).size() == 2
+                && inputs(term).stream().filter(Mistake::isShare).count() == 1
+                && inputs(term).stream().filter(Mistake::isWhole).count() == 1;
+    }
+
+    private static Factors factors(Term product) {
+        boolean first = isShare(inputs(product).get(0));
+        return new Factors(
+                inputs(product).get(first ? 0 : 1).value(),
+                inputs(product).get(first ? 1 : 0).value());
+    }
+
+    private static boolean isProductOfWholes(Term term) {
+        return isOperation(term, Arithmetic.PRODUCT)
+                && inputs(term).size() == 2
+                && inputs(term).stream().noneMatch(Mistake::isShare)
+                && inputs(term).stream().allMatch(input -> input instanceof Step);
+    }
+
+    private static boolean isRest(Term term) {
+        return isOperation(term, Arithmetic.DIFFERENCE)
+                && inputs(term).get(0) instanceof Term.Literal one
+                && one.value().equals(Ratio.ONE)
+                && isOperation(inputs(term).get(1), Arithmetic.SUM);
+    }
+
+    private static boolean isEnd(Term term) {
+        return isOperation(term, Arithmetic.MINIMUM) || isOperation(term, Arithmetic.MAXIMUM);
+    }
+
+    private static Ratio otherEnd(Term end) {
+        Arithmetic other = isOperation(end, Arithmetic.MINIMUM) ? Arithmetic.MAXIMUM : Arithmetic.MINIMUM;
+        return other.apply(inputs(end).stream().map(Term::value).toList());
+    }
+
+    /** An input of a kind exchanged for another value of that kind. */
+    private static Optional<Wrong> exchangedStep(Step step, Working working, Arithmetic operation, Kind kind) {
+        return find(definition(step), term -> isOperation(term, operation))
+                .flatMap(found -> inputs(found).stream()
+                        .filter(input ->
+                                input instanceof Step named && named.symbol().kind() == kind)
+                        .findFirst())
+                .flatMap(right -> wrong((Step) right, step, working));
+    }
+
+    private static Optional<Wrong> exchangedDivisor(Step step, Working working) {
+        return find(
+                        definition(step),
+                        term -> isOperation(term, Arithmetic.QUOTIENT)
+                                && isWhole(inputs(term).get(1)))
+                .flatMap(found -> wrong((Step) inputs(found).get(1), step, working));
+    }
+
+    private static Optional<Wrong> wrong(Step right, Step step, Working working) {
+        return other(right, step, working)
+                .map(wrong -> new Wrong(exchange(definition(step), right, wrong.value()), List.of(wrong, right)));
     }
 
     private static List<Term> inputs(Term term) {
@@ -214,6 +317,23 @@ public enum Mistake {
         Rounding finer =
                 Rounding.toMultipleOf(rounding.stepFor(value).dividedBy(10)).with(RoundingMode.HALF_UP);
         return rounding.with(RoundingMode.HALF_UP).apply(finer.apply(value));
+    }
+
+    private static Ratio coarser(Rounding rounding, Ratio value) {
+        return Rounding.toMultipleOf(rounding.stepFor(value).times(10))
+                .with(RoundingMode.HALF_UP)
+                .apply(value);
+    }
+
+    private static Ratio inTwoDigits(Ratio value) {
+        return Rounding.toSignificantDigits(2).with(RoundingMode.HALF_UP).apply(value);
+    }
+
+    /** Whether a step rounds, or is given: then nothing is rounded before. */
+    private static boolean isRounded(Step step) {
+        return step.definition().isEmpty()
+                || find(definition(step), term -> rounds(term, rounding -> true))
+                        .isPresent();
     }
 
     /** A rounding made another way: in the step itself, or in one whose value it uses. */

@@ -11,6 +11,7 @@ import java.util.Comparator;
 final class Plausible {
 
     private static final int LONGEST = 12;
+    private static final Ratio TEN = Ratio.of(10);
     private static final Rounding FEW_DIGITS = Rounding.toSignificantDigits(NumberText.DIGITS);
 
     private final Step step;
@@ -37,6 +38,23 @@ final class Plausible {
     /** Whether two values look the same on a sheet. */
     static boolean looksLike(Ratio a, Ratio b) {
         return FEW_DIGITS.apply(a).equals(FEW_DIGITS.apply(b));
+    }
+
+    /** Whether two values have the same digits, with the decimal point in another place. */
+    static boolean isMoved(Ratio a, Ratio b) {
+        return a.signum() == b.signum() && a.signum() != 0 && digits(a.abs()).equals(digits(b.abs()));
+    }
+
+    /** A value above 0 with its decimal point moved until it is not below 1 and below 10. */
+    private static Ratio digits(Ratio value) {
+        Ratio moved = value;
+        while (moved.compareTo(TEN) >= 0) {
+            moved = moved.dividedBy(TEN);
+        }
+        while (moved.compareTo(Ratio.ONE) < 0) {
+            moved = moved.times(TEN);
+        }
+        return moved;
     }
 
     /** A long number among short ones is seen to be wrong. */

@@ -7,6 +7,7 @@ import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reckoning.Working;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
@@ -44,10 +45,10 @@ public final class Worksheet {
         this.seed = seed;
     }
 
-    private static Worksheet of(Working working, Set<Step> chosen, long seed, Random random) {
+    private static Worksheet blank(Set<Step> chosen, Working working, long seed) {
         List<Blank> blanks = working.steps().stream()
                 .filter(chosen::contains)
-                .map(step -> Blank.of(step, working, random))
+                .map(step -> Blank.of(step, working, chosen, random(seed + about(step, working))))
                 .toList();
         return new Worksheet(working, blanks, seed);
     }
@@ -74,7 +75,7 @@ public final class Worksheet {
             throw new IllegalArgumentException("labels is " + labels + ": choose from "
                     + working.steps().stream().map(Step::label).toList());
         }
-        return of(working, new Followers(working).closed(steps), seed, random(seed));
+        return blank(new Followers(working).closed(steps), working, seed);
     }
 
     /**
@@ -96,8 +97,14 @@ public final class Worksheet {
             throw new IllegalArgumentException("count is " + count + ": it must lie between 1 and " + computed.size()
                     + ", the number of computed steps");
         }
-        Random random = random(seed);
-        return of(working, BlankChoice.of(working, computed, count, random), seed, random);
+        return blank(BlankChoice.of(working, computed, count, random(seed)), working, seed);
+    }
+
+    /** So that the letter of one blank does not tell that of another blank or sheet of the same number. */
+    private static long about(Step step, Working working) {
+        long question = 31L * working.question().key().hashCode()
+                + working.question().arguments().hashCode();
+        return 31 * question + step.label().hashCode();
     }
 
     /** Neighbouring seeds, as those of a class are, make {@link Random} begin alike; mixed first they do not. */
@@ -223,7 +230,6 @@ public final class Worksheet {
      */
     public static final class Blank {
 
-        private static final int MOST_DISTRACTORS = 4;
         private static final int FEWEST_CHOICES = 3;
 
         private final Step step;
@@ -242,34 +248,15 @@ public final class Worksheet {
             return step.label() + ": one of " + choices;
         }
 
-        static Blank of(Step step, Working working, Random random) {
-            List<Distractor> distractors = new ArrayList<>();
-            Plausible plausible = new Plausible(step, working);
-            for (Mistake mistake : Mistake.values()) {
-                outcome(mistake, step, working)
-                        .filter(wrong -> plausible.test(wrong.value()))
-                        .filter(wrong -> !Plausible.looksLike(wrong.value(), step.value()))
-                        .filter(wrong -> distractors.stream()
-                                .noneMatch(known -> Plausible.looksLike(known.value(), wrong.value())))
-                        .ifPresent(distractors::add);
-            }
-            Collections.shuffle(distractors, random);
-            List<Distractor> kept = distractors.subList(0, Math.min(MOST_DISTRACTORS, distractors.size()));
+        /** A blank among others of the same working: what goes wrong in one of them is carried on into this one. */
+        static Blank of(Step step, Working working, Collection<Step> blanks, Random random) {
+            List<Distractor> kept = new WrongAnswers(step, working).of(blanks, random);
             List<Ratio> choices =
                     new ArrayList<>(kept.stream().map(Distractor::value).toList());
             choices.add(step.value());
             Collections.shuffle(choices, random);
             Blank blank = new Blank(step, kept, choices);
             return choices.size() < FEWEST_CHOICES ? blank.withoutChoices() : blank;
-        }
-
-        private static Optional<Distractor> outcome(Mistake mistake, Step step, Working working) {
-            try {
-                return step.definition().isEmpty() ? Optional.empty() : mistake.make(step, working);
-            } catch (ArithmeticException e) {
-                // A mistake that cannot even be worked out is no answer anybody comes to.
-                return Optional.empty();
-            }
         }
 
         Blank withoutChoices() {

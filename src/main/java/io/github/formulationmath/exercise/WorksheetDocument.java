@@ -123,6 +123,8 @@ final class WorksheetDocument {
             names.add(step.label());
             names.add(words.text(step.meaning()));
         }
-        return words.say(distractor.mistake().key(), names.toArray(String[]::new));
+        String slip = words.say(distractor.mistake().key(), names.toArray(String[]::new));
+        Step from = distractor.from();
+        return from == null ? slip : words.say("worksheet.carried", from.label(), slip);
     }
 }

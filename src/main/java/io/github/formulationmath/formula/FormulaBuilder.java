@@ -4,14 +4,17 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 
 /**
  * Lines of a formula being written down, phase by phase, all in percent, all in parts or all in masses, as it was started by
@@ -125,16 +128,34 @@ public final class FormulaBuilder {
     }
 
     /**
-     * Adds a line with its amount as text.
+     * Adds a line with its amount as text. In a formula in masses a volume, {@code "2 US tbsp"}, is taken as the mass that it
+     * comes to by the density of the ingredient.
      *
      * @param ingredient the ingredient, not yet in this phase
      * @param amount the amount as this formula is written: {@code "2.50 %"}, {@code "1/2"} parts or {@code "12.5 g"}
      * @return this
-     * @throws IllegalArgumentException as {@link #line(Ingredient, LineAmount)}, or if the text is no such amount
+     * @throws IllegalArgumentException as {@link #line(Ingredient, LineAmount)}, if the text is no such amount, or if it is a
+     *     volume and the density of the ingredient is not known
      */
     public FormulaBuilder line(Ingredient ingredient, String amount) {
         Objects.requireNonNull(ingredient, "ingredient");
-        return line(ingredient, read(ingredient.name(), amount, rule::read));
+        LineAmount written = read(ingredient.name(), amount, text -> amount(ingredient, text));
+        return line(ingredient, written);
+    }
+
+    private LineAmount amount(Ingredient ingredient, String text) {
+        try {
+            return rule.read(text);
+        } catch (NumberTextException e) {
+            Optional<Amount<Volume>> volume = rule.isOfMasses() ? AmountFormat.volumeIn(text) : Optional.empty();
+            Amount<Volume> poured = volume.orElseThrow(() -> e);
+            return new LineAmount.Weight(ingredient
+                    .density()
+                    .orElseThrow(() -> new IllegalArgumentException(Excerpt.of(text)
+                            + " is a volume, and the density of " + Excerpt.of(ingredient)
+                            + " is not known: weigh it, or give it, Ingredient.of(\"…\").withDensity(\"0.92 g/mL\")"))
+                    .massOf(poured));
+        }
     }
 
     /**

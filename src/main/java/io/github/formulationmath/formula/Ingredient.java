@@ -89,6 +89,17 @@ public final class Ingredient implements Serializable {
     }
 
     /**
+     * The same material with its density, as text.
+     *
+     * @param newDensity the density, for example {@code "0.91 g/mL"}
+     * @return the ingredient with the density
+     * @throws IllegalArgumentException if the text is no density or not above 0
+     */
+    public Ingredient withDensity(String newDensity) {
+        return withDensity(Density.parse(Objects.requireNonNull(newDensity, "newDensity")));
+    }
+
+    /**
      * The name used at the bench.
      *
      * @return the name

@@ -80,6 +80,10 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explained,
             };
         }
 
+        boolean isOfMasses() {
+            return this == MASSES || this == MASSES_TO_MAKE;
+        }
+
         /** Whether an amount that is not q.s. is of the kind in which such formulas are written. */
         boolean takes(LineAmount amount) {
             return switch (this) {
@@ -180,6 +184,6 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explained,
 
     private <V> V written(Reckoning<V> r, Written line) {
         LineAmount amount = line.amount();
-        return r.given(rule.written, line, number(amount), Source.written(amount.toString()));
+        return r.given(rule.written, line, number(amount), () -> Source.written(amount.toString()));
     }
 }

@@ -5,6 +5,7 @@ import io.github.formulationmath.packing.PriceList;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.shelf.Shelf;
 import io.github.formulationmath.soap.LyeCalculation;
@@ -22,8 +23,9 @@ import java.util.function.Function;
 
 /**
  * Batch records ({@link #records}), formulas ({@link #formulas}), plans, batches that are only begun, benches, prices, shelves
- * ({@link #shelves}), soaps ({@link #soaps}) and lyes ({@link #lyes}) as JSON. Needs Jackson's streaming library ({@code
- * com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; nothing else in this library does.
+ * ({@link #shelves}), soaps ({@link #soaps}) and lyes ({@link #lyes}) as JSON, and workings ({@link #ofWorking}). Reading needs
+ * Jackson's streaming library ({@code com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; writing does not, nor
+ * does anything else in this library.
  *
  * <p>The form of a record is described by the JSON Schema {@code
  * io/github/formulationmath/record/batch-record-1.schema.json} in the jar, that of a formula by {@code
@@ -98,6 +100,32 @@ public final class Json<T> {
      */
     public static Json<Formula> formulas() {
         return FORMULAS;
+    }
+
+    /**
+     * A working, or the certificate of an answer, which is one, for whoever wants to check it without Java: numbered lines of
+     * one number, operation, comparison or remark each, in the form of {@code working-1.schema.json} in the jar. Needs no
+     * Jackson. {@code shared/workings/check_working.py} in the source of this library computes all of it again in exact
+     * fractions, with nothing but Python.
+     *
+     * <p>Numbers are kept exactly, in the one unit of their kind that the line names (grams, millilitres, shares as parts of
+     * 1); a reader who works in another converts them. The SHA-256 of the canonical form (RFC 8785) stands last.
+     *
+     * <p>Example: {@code Json.ofWorking(plan.line("Glycerin").working())}.
+     *
+     * @param working the working
+     * @return JSON text, in one line
+     * @throws IllegalArgumentException if there are more than a million values in it, or a name holds half a surrogate pair
+     * @throws UncheckedIOException never, as memory takes every text
+     */
+    public static String ofWorking(Working working) {
+        StringWriter text = new StringWriter();
+        try {
+            JsonWriter.write(Seal.on(ReckonedDocument.write(Objects.requireNonNull(working, "working"))), text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
     }
 
     /**
@@ -178,7 +206,6 @@ public final class Json<T> {
      * @param value the record or formula
      * @return JSON text
      * @throws IllegalArgumentException if the text would be too long to be read again
-     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws UncheckedIOException never, as memory takes every text
      */
     public String write(T value) {
@@ -196,18 +223,13 @@ public final class Json<T> {
      *
      * @param value the record or formula
      * @param writer where the JSON text goes; it is flushed, not closed
-     * @throws IllegalStateException if Jackson is not on the class path; the message names the dependency
      * @throws IOException if the writer fails
      * @throws IllegalArgumentException if the text would be too long to be read again; part of it has been written then
      */
     public void write(T value, Writer writer) throws IOException {
         Written document = toDocument.apply(Objects.requireNonNull(value, "value"));
         Objects.requireNonNull(writer, "writer");
-        try {
-            JsonText.write(document, new Limited(writer));
-        } catch (NoClassDefFoundError e) {
-            throw translated(e);
-        }
+        JsonWriter.write(document, new Limited(writer));
     }
 
     /**
@@ -252,7 +274,7 @@ public final class Json<T> {
             throw e;
         }
         return new IllegalStateException(
-                "reading and writing JSON needs Jackson, which is not on the class path: add the dependency"
+                "reading JSON needs Jackson, which is not on the class path: add the dependency"
                         + " com.fasterxml.jackson.core:jackson-core (2.x) to your build",
                 e);
     }

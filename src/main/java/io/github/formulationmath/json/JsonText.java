@@ -1,30 +1,25 @@
 package io.github.formulationmath.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.StreamWriteFeature;
 import io.github.formulationmath.record.BenchEntry;
 import java.io.IOException;
 import java.io.Reader;
-import java.io.Writer;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** JSON text to maps, lists and texts and back, within limits that keep the memory bounded. */
+/** JSON text to maps, lists and texts, within limits that keep the memory bounded; {@link JsonWriter} is the way back. */
 final class JsonText {
 
     static final int MAX_DEPTH = 32;
-    static final int MAX_VALUES = 1_000_000;
     private static final int MAX_NAME = 100;
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
@@ -38,7 +33,6 @@ final class JsonText {
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
             .disable(StreamReadFeature.AUTO_CLOSE_SOURCE)
-            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .disable(JsonFactory.Feature.CANONICALIZE_FIELD_NAMES)
             .build();
@@ -72,8 +66,8 @@ final class JsonText {
 
     /** No deeper than the parser's limit on nesting. */
     private Object value(JsonParser parser, JsonToken token) throws IOException {
-        if (++values > MAX_VALUES) {
-            throw wrong(parser, "there are more than " + MAX_VALUES + " values: this is no batch record");
+        if (++values > JsonWriter.MAX_VALUES) {
+            throw wrong(parser, "there are more than " + JsonWriter.MAX_VALUES + " values: this is no batch record");
         }
         return switch (token) {
             case VALUE_STRING -> parser.getText();
@@ -107,45 +101,5 @@ final class JsonText {
     private static RecordFormatException wrong(JsonParser parser, String reason) {
         return new RecordFormatException(
                 parser.getParsingContext().pathAsPointer().toString(), reason + place(parser.currentLocation()));
-    }
-
-    static void write(Object document, Writer writer) throws IOException {
-        if (count(document) > MAX_VALUES) {
-            throw new IllegalArgumentException("the record has more than " + MAX_VALUES
-                    + " values, which could not be read again: split the formula or start a new record");
-        }
-        try (JsonGenerator generator = FACTORY.createGenerator(writer)) {
-            write(document, generator);
-        }
-    }
-
-    private static long count(Object value) {
-        Collection<?> parts = value instanceof Written object
-                ? object.fields().values()
-                : value instanceof List<?> list ? list : List.of();
-        long count = 1;
-        for (Object part : parts) {
-            count += count(part);
-        }
-        return count;
-    }
-
-    private static void write(Object value, JsonGenerator generator) throws IOException {
-        if (value instanceof Written object) {
-            generator.writeStartObject();
-            for (Map.Entry<String, Object> entry : object.fields().entrySet()) {
-                generator.writeFieldName(entry.getKey());
-                write(entry.getValue(), generator);
-            }
-            generator.writeEndObject();
-        } else if (value instanceof List<?> list) {
-            generator.writeStartArray();
-            for (Object item : list) {
-                write(item, generator);
-            }
-            generator.writeEndArray();
-        } else {
-            generator.writeString((String) value);
-        }
     }
 }

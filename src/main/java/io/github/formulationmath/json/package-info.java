@@ -1,10 +1,12 @@
 /**
- * Documents: formulas and records as JSON, and back. The only room that needs Jackson, which is optional.
+ * Documents: formulas and records as JSON, and back, and workings as JSON for whoever checks them without Java. The only
+ * room that needs Jackson, which is optional, and for reading alone.
  *
  * <p><b>What comes in and goes out:</b> {@link io.github.formulationmath.json.Json} writes and reads; a {@link
  * io.github.formulationmath.json.Json.Read} is the value with what was not understood. Numbers are exact text.
  *
- * <p>Reading order: {@link io.github.formulationmath.json.Json}, {@code FormulaDocument}, {@code RecordDocument}, {@code Node}.
+ * <p>Reading order: {@link io.github.formulationmath.json.Json}, {@code FormulaDocument}, {@code RecordDocument}, {@code Node}, {@code
+ * ReckonedDocument}, {@code JsonWriter}.
  *
  * <p><b>Why it is right:</b> a document is read by the same factories that made the value, so that it brings in nothing that nobody could
  * make; a mistake is told with its place, and schemas come with the library.

@@ -99,9 +99,9 @@ public final class NetContents<Q extends Quantity<Q>> implements Explained {
 
     private <V> V contents(Reckoning<V> r) {
         Density known = density;
-        V mass = r.given(FILL, fill.canonical(), Source.user());
+        V mass = r.given(FILL, fill, Source.user());
         V filled = known == null ? mass : r.quotient(mass, r.given(DENSITY, known.gramsPerMillilitre(), Source.user()));
-        V one = r.given(known == null ? MASS_STEP : VOLUME_STEP, step.canonical(), Source.user());
+        V one = r.given(known == null ? MASS_STEP : VOLUME_STEP, step, Source.user());
         V steps = r.rounded(r.quotient(filled, one), Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR));
         return r.named(known == null ? MASS : VOLUME, r.product(steps, one));
     }

@@ -30,11 +30,11 @@ import java.util.stream.IntStream;
  */
 record AcceptableTarget(Tally tally, MadeMasses masses, DecisionRule rule) {
 
-    private static final Symbol TARGET = Symbol.of("yt", "acceptable-target", Kind.SHARE);
-    private static final Symbol OWN = Symbol.of("Av", "own-relative-variance", Kind.NUMBER);
-    private static final Symbol COMMON = Symbol.of("Bv", "common-relative-variance", Kind.NUMBER);
-    private static final Symbol WHOLE = Symbol.of("Cv", "whole-relative-variance", Kind.NUMBER);
-    private static final Symbol FACTOR = Symbol.of("kG", "guard-band-factor", Kind.NUMBER);
+    private static final Symbol TARGET = Symbol.of("y_t", "acceptable-target", Kind.SHARE);
+    private static final Symbol OWN = Symbol.of("A_v", "own-relative-variance", Kind.NUMBER);
+    private static final Symbol COMMON = Symbol.of("B_v", "common-relative-variance", Kind.NUMBER);
+    private static final Symbol WHOLE = Symbol.of("C_v", "whole-relative-variance", Kind.NUMBER);
+    private static final Symbol FACTOR = Symbol.of("k_G", "guard-band-factor", Kind.NUMBER);
     private static final Symbol STRENGTH = Symbol.of("C", "counted-per-line", Kind.SHARE);
 
     /** As fine as a {@code double} can tell near 1. */

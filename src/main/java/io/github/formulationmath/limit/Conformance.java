@@ -31,7 +31,7 @@ import javax.measure.quantity.Dimensionless;
 public record Conformance(Bounds tolerance, Ratio value, Ratio standardUncertainty) implements Explained {
 
     private static final Symbol VALUE = Symbol.of("y", "found-value", Kind.NUMBER);
-    private static final Symbol UNCERTAINTY = Symbol.of("uy", "found-uncertainty", Kind.NUMBER);
+    private static final Symbol UNCERTAINTY = Symbol.of("u_y", "found-uncertainty", Kind.NUMBER);
     private static final Symbol UPPER = Symbol.of("b", "upper-tolerance", Kind.NUMBER);
     private static final Symbol LOWER = Symbol.of("a", "lower-tolerance", Kind.NUMBER);
     private static final Symbol PROBABILITY = Symbol.of("p", "conformance-probability", Kind.SHARE);

@@ -154,7 +154,7 @@ sealed interface Conversion {
     /** Anything from nothing to the greatest factor possible. */
     record Unknown(Ratio greatest) implements Conversion {
 
-        private static final Symbol GREATEST = Symbol.of("qmax", "greatest-content", Kind.SHARE);
+        private static final Symbol GREATEST = Symbol.of("q_max", "greatest-content", Kind.SHARE);
 
         @Override
         public Ratio factor() {

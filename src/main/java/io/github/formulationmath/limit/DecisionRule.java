@@ -40,7 +40,7 @@ public final class DecisionRule implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private static final Symbol LENGTH = Symbol.of("kG", "guard-band-factor", Kind.NUMBER);
+    private static final Symbol LENGTH = Symbol.of("k_G", "guard-band-factor", Kind.NUMBER);
     private static final DecisionRule SIMPLE = new DecisionRule(Form.SIMPLE, Ratio.ZERO);
     private static final DecisionRule WORST_CASE = new DecisionRule(Form.WORST_CASE, Ratio.ZERO);
     private static final DecisionRule EXPANDED = new DecisionRule(Form.GUARD_BAND, Ratio.of(2));

@@ -21,6 +21,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 
@@ -85,21 +88,69 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
         return new DisplayedAdditions(made, rules, additions, quality);
     }
 
+    /** Lines from boats in which something stays, of which every choice is tried; it doubles with each. */
+    private static final int MOST_CHOSEN = 5;
+
     /** The smallest additions in steps, if there are any and they are found; else the nearest to exact ones. */
     static DisplayedAdditions smallest(MadeBatch made, CorrectionRules rules, List<Ratio> grams) {
-        List<LinearProgram.Row> rows =
-                rows(made, rules).map(row -> row.dense(made.lines().size())).toList();
-        StepProgram program = new StepProgram(rows, steps(made));
-        StepProgram.Answer answer =
-                program.solve(rules.roomFor(made).minus(made.mass().canonical()));
-        if (answer.values().isPresent()) {
-            Quality quality = answer.isCertain() ? Quality.SMALLEST : Quality.WITHIN;
-            return of(made, rules, answer.values().get(), quality);
+        NetAdditions net = NetAdditions.of(made);
+        List<Integer> leaving = net.leaving();
+        List<Set<Integer>> choices = leaving.size() <= MOST_CHOSEN
+                ? subsets(leaving)
+                : List.of(
+                        leaving.stream().filter(j -> !grams.get(j).isZero()).collect(Collectors.toSet()),
+                        Set.copyOf(leaving));
+        boolean all = leaving.size() <= MOST_CHOSEN;
+        boolean certain = true;
+        Ratio upTo = net.mostShown(rules.roomFor(made).minus(made.mass().canonical()));
+        Optional<List<Ratio>> best = Optional.empty();
+        for (Set<Integer> added : choices) {
+            StepProgram.Answer answer = new StepProgram(rows(made, rules, net, added), net.steps()).solve(upTo);
+            certain &= answer.isCertain();
+            if (answer.values().isPresent()
+                    && (best.isEmpty() || sum(answer.values().get()).compareTo(upTo) < 0)) {
+                best = answer.values();
+                upTo = sum(best.get());
+            }
+            if (!certain) {
+                // What was broken off once is broken off again: no choice can be ruled out any more.
+                break;
+            }
+        }
+        if (best.isPresent()) {
+            return of(made, rules, best.get(), all && certain ? Quality.SMALLEST : Quality.WITHIN);
         }
         DisplayedAdditions nearest = nearest(made, rules, grams);
-        return answer.isCertain()
-                ? new DisplayedAdditions(made, rules, nearest.additions, Quality.NONE_WITHIN)
-                : nearest;
+        return all && certain ? new DisplayedAdditions(made, rules, nearest.additions, Quality.NONE_WITHIN) : nearest;
+    }
+
+    private static List<Set<Integer>> subsets(List<Integer> all) {
+        List<Set<Integer>> subsets = new ArrayList<>();
+        for (int word = 0; word < 1 << all.size(); word++) {
+            Set<Integer> chosen = new TreeSet<>();
+            for (int bit = 0; bit < all.size(); bit++) {
+                if ((word >> bit & 1) == 1) {
+                    chosen.add(all.get(bit));
+                }
+            }
+            subsets.add(chosen);
+        }
+        return subsets;
+    }
+
+    /** What additions have to keep: in the pot by what gets there, of a stock or a balance by what is shown. */
+    private static List<LinearProgram.Row> rows(
+            MadeBatch made, CorrectionRules rules, NetAdditions net, Set<Integer> added) {
+        int count = made.lines().size();
+        List<LinearProgram.Row> rows = new ArrayList<>(net.choosing(added));
+        for (PotConstraint each : PotConstraints.of(made, rules)) {
+            PotRow row = PotRow.of(each, count);
+            rows.add(PotConstraints.isOfShown(each) ? row.dense(count) : net.shown(row, added));
+        }
+        PotConstraints.carried(made)
+                .map(each -> PotRow.of(each, count).dense(count))
+                .forEach(rows::add);
+        return rows;
     }
 
     /**
@@ -107,17 +158,25 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
      * is room for, to the step below, those first that were rounded up most.
      */
     static DisplayedAdditions nearest(MadeBatch made, CorrectionRules rules, List<Ratio> exact) {
-        List<Ratio> steps = steps(made);
+        NetAdditions net = NetAdditions.of(made);
+        List<Ratio> wanted = new ArrayList<>();
         List<Ratio> shown = new ArrayList<>();
         for (int j = 0; j < exact.size(); j++) {
-            shown.add(Rounding.toMultipleOf(steps.get(j)).apply(exact.get(j)));
+            wanted.add(net.shown(j, exact.get(j)));
+            shown.add(Rounding.toMultipleOf(net.steps().get(j)).apply(wanted.get(j)));
         }
         for (PotConstraint condition : PotConstraints.ofBench(made, rules)) {
-            lower(PotRow.of(condition, exact.size()), shown, exact, steps);
+            lower(PotRow.of(condition, exact.size()), shown, wanted, net.steps());
         }
-        Ratio total = sum(shown);
-        boolean within =
-                rows(made, rules).allMatch(row -> row.slack(shown, total).signum() >= 0);
+        List<Ratio> put = net.net(shown);
+        Ratio allShown = sum(shown);
+        Ratio allPut = sum(put);
+        boolean within = Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
+                .allMatch(each -> {
+                    PotRow row = PotRow.of(each, exact.size());
+                    Ratio slack = PotConstraints.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
+                    return slack.signum() >= 0;
+                });
         return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
     }
 
@@ -144,12 +203,6 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
         }
     }
 
-    /** What additions in whole steps have to keep. */
-    private static Stream<PotRow> rows(MadeBatch made, CorrectionRules rules) {
-        return Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
-                .map(each -> PotRow.of(each, made.lines().size()));
-    }
-
     private static List<Ratio> steps(MadeBatch made) {
         return made.lines().stream()
                 .map(line -> line.balance().readability().canonical())
@@ -157,7 +210,8 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
     }
 
     /**
-     * Whether every line is within its tolerance and every cap kept after them, the readings taken as they are.
+     * Whether every line is within its tolerance and every cap kept after them: by what is most likely in the pot, each
+     * reading corrected for what stays in its boat and for the air, as {@link #after()} has it.
      *
      * @return true if so
      */

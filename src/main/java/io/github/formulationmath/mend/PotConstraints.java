@@ -123,6 +123,11 @@ final class PotConstraints {
         return amount.canonical();
     }
 
+    /** Whether it is about what displays show, as what is taken of a stock, and not about what is in the pot. */
+    static boolean isOfShown(PotConstraint constraint) {
+        return constraint instanceof Stock;
+    }
+
     /** What every line that is weighed in one go on a balance of its own must not pass: what that balance carries. */
     static Stream<PotConstraint> carried(MadeBatch made) {
         return made.lines().stream()

@@ -23,7 +23,7 @@ import javax.measure.quantity.Mass;
 final class RestoringCorrection extends Correction {
 
     private static final Symbol NEEDED = Symbol.of("G", "batch-for-line", Kind.MASS);
-    private static final Symbol NEW_MASS = Symbol.of("Mnew", "restored-batch-mass", Kind.MASS);
+    private static final Symbol NEW_MASS = Symbol.of("M_new", "restored-batch-mass", Kind.MASS);
     private static final Symbol ADDITION = Symbol.of("x", "addition-to-restore", Kind.MASS);
 
     private final Amount<Mass> newMass;

@@ -10,6 +10,7 @@ import io.github.formulationmath.pot.LineCheck;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -137,11 +138,14 @@ public final class StillToGo {
         return reading.shown().isPresent() && !missed(reading).isZero();
     }
 
+    /** By how much its display read otherwise than planned; on top of others, by how much the line did. */
     private Ratio missed(Reading reading) {
-        return soFar().line(reading.line())
-                .mass()
-                .canonical()
-                .minus(begun.plan().line(reading.line()).reading().canonical());
+        PlannedLine planned = begun.plan().line(reading.line());
+        boolean onTop = begun.method() == WeighingMethod.CUMULATIVE && planned.isOnBench();
+        Ratio own = onTop
+                ? soFar().line(reading.line()).mass().canonical()
+                : reading.shown().orElseThrow().canonical();
+        return own.minus(planned.reading().canonical());
     }
 
     private String slip(Reading reading) {

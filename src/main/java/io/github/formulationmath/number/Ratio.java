@@ -235,6 +235,11 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
         return big == null ? den : big.den().longValueExact();
     }
 
+    /** Whether it is 1, which changes no factor. */
+    private boolean isOne() {
+        return big == null && num == 1 && den == 1;
+    }
+
     /**
      * This number plus another.
      *
@@ -242,7 +247,12 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
      * @return the exact sum
      */
     public Ratio plus(Ratio other) {
-        Objects.requireNonNull(other, "other");
+        if (Objects.requireNonNull(other, "other").isZero()) {
+            return this;
+        }
+        if (isZero()) {
+            return other;
+        }
         return big == null && other.big == null
                 ? Longs.add(num, den, other.num, other.den)
                 : BigRatio.add(numerator(), denominator(), other.numerator(), other.denominator());
@@ -255,7 +265,9 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
      * @return the exact difference
      */
     public Ratio minus(Ratio other) {
-        Objects.requireNonNull(other, "other");
+        if (Objects.requireNonNull(other, "other").isZero()) {
+            return this;
+        }
         return big == null && other.big == null
                 ? Longs.add(num, den, -other.num, other.den)
                 : BigRatio.add(numerator(), denominator(), other.numerator().negate(), other.denominator());
@@ -268,7 +280,12 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
      * @return the exact product
      */
     public Ratio times(Ratio other) {
-        Objects.requireNonNull(other, "other");
+        if (Objects.requireNonNull(other, "other").isOne()) {
+            return this;
+        }
+        if (isOne()) {
+            return other;
+        }
         return big == null && other.big == null
                 ? Longs.multiply(num, den, other.num, other.den)
                 : BigRatio.multiply(numerator(), denominator(), other.numerator(), other.denominator());

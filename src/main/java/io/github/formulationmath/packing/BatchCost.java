@@ -198,7 +198,7 @@ public record BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding
 
     @Override
     public String toString() {
-        return "cost " + total() + ", to buy " + purchaseCost();
+        return "cost " + shown(total()) + ", to buy " + shown(purchaseCost());
     }
 
     /**

@@ -40,7 +40,7 @@ public final class ExpectedLoss implements Serializable {
 
     private static final Symbol PAST = Symbol.of("r", "past-loss", Kind.MASS);
     private static final Symbol COUNT = Symbol.of("k", "past-batches", Kind.NUMBER);
-    private static final Symbol MEAN = Symbol.of("rmean", "mean-loss", Kind.MASS);
+    private static final Symbol MEAN = Symbol.of("r_mean", "mean-loss", Kind.MASS);
     private static final Symbol SPREAD = Symbol.of("s", "loss-spread", Kind.MASS);
     private static final Symbol SHARE = Symbol.of("l", "lost-share", Kind.SHARE);
 
@@ -146,7 +146,7 @@ public final class ExpectedLoss implements Serializable {
 
     <V> V mean(Reckoning<V> r) {
         if (past.isEmpty()) {
-            return r.given(MEAN, mean.canonical(), Source.written(mean.toString()));
+            return r.given(MEAN, mean, Source.written(mean.toString()));
         }
         return r.named(MEAN, r.quotient(r.sum(all(r)), count(r)));
     }
@@ -154,7 +154,7 @@ public final class ExpectedLoss implements Serializable {
     /** s = √(Σ(r − r̄)²/(k − 1)) · √(1 + 1/k). */
     <V> V spread(Reckoning<V> r) {
         if (past.isEmpty()) {
-            return r.given(SPREAD, spread.canonical(), Source.written(spread.toString()));
+            return r.given(SPREAD, spread, Source.written(spread.toString()));
         }
         List<V> squares = new ArrayList<>();
         for (V loss : all(r)) {
@@ -179,7 +179,7 @@ public final class ExpectedLoss implements Serializable {
         for (int i = 0; i < past.size(); i++) {
             Amount<Mass> loss = past.get(i);
             String number = Integer.toString(i + 1);
-            losses.add(r.given(PAST, Subject.of(number, number), loss.canonical(), Source.written(loss.toString())));
+            losses.add(r.given(PAST, Subject.of(number, number), loss, Source.written(loss.toString())));
         }
         return losses;
     }

@@ -31,12 +31,12 @@ import javax.measure.quantity.Mass;
  */
 public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) implements Explained {
 
-    private static final Symbol MADE = Symbol.of("Zfill", "mass-made", Kind.MASS);
+    private static final Symbol MADE = Symbol.of("Z_fill", "mass-made", Kind.MASS);
     private static final Symbol RESIDUE = Symbol.of("res", "residue", Kind.MASS);
     private static final Symbol AVAILABLE = Symbol.of("F", "mass-to-fill", Kind.MASS);
     private static final Symbol PACKS = Symbol.of("n", "full-packs", Kind.NUMBER);
     private static final Symbol LAST = Symbol.of("last", "last-pack", Kind.MASS);
-    private static final Symbol PLANNED = Symbol.of("nplan", "planned-packs", Kind.NUMBER);
+    private static final Symbol PLANNED = Symbol.of("n_plan", "planned-packs", Kind.NUMBER);
     private static final Symbol OVERAGE = Symbol.of("over", "overage-reached", Kind.SHARE);
     private static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
 
@@ -126,8 +126,8 @@ public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) im
     }
 
     private <V> V available(Reckoning<V> r) {
-        V there = r.given(MADE, made.canonical(), Source.written(made.toString()));
-        V stays = r.given(RESIDUE, residue.canonical(), Source.written(residue.toString()));
+        V there = r.given(MADE, made, Source.written(made.toString()));
+        V stays = r.given(RESIDUE, residue, Source.written(residue.toString()));
         return r.named(AVAILABLE, r.difference(there, stays));
     }
 

@@ -107,12 +107,12 @@ public final class PackFill implements Serializable {
 
     private <V> V mass(Reckoning<V> r) {
         if (volume != null && density != null) {
-            V space = r.given(VOLUME, volume.canonical(), Source.written(volume.toString()));
+            V space = r.given(VOLUME, volume, Source.written(volume.toString()));
             V perVolume = r.given(DENSITY, density.gramsPerMillilitre(), Source.user());
             return r.named(FILL, r.product(space, perVolume));
         }
         Amount<Mass> given = Objects.requireNonNull(mass);
-        return r.given(FILL, given.canonical(), Source.written(given.toString()));
+        return r.given(FILL, given, Source.written(given.toString()));
     }
 
     @Override

@@ -155,7 +155,7 @@ public record PriceList(Map<String, List<Offer>> offers) implements Serializable
         }
 
         <V> V packSize(Reckoning<V> r, Subject ingredient) {
-            return r.given(SIZE, ingredient, packSize.canonical(), Source.written(packSize.toString()));
+            return r.given(SIZE, ingredient, packSize, Source.written(packSize.toString()));
         }
 
         @Override

@@ -203,7 +203,7 @@ public final class Bench implements Serializable {
 
         <V> V capacity(Reckoning<V> r) {
             V load = PlannedLoad.of(batch.formula(), bench).derive(r, r.known(batch), Subject.none());
-            V empty = r.given(VESSEL, bench.vessel.mass().canonical(), Source.user());
+            V empty = r.given(VESSEL, bench.vessel.mass(), Source.user());
             return r.named(CAPACITY, r.sum(empty, load));
         }
     }

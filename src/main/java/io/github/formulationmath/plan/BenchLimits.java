@@ -1,6 +1,7 @@
 package io.github.formulationmath.plan;
 
 import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -32,20 +33,19 @@ record BenchLimits(WeighingPlan plan) {
 
     /** Refuses what a balance does not carry or a vessel does not hold. */
     void require() {
+        Ratio grams = batch().mass().canonical().max(total());
         if (plan.stations().isEmpty()) {
-            requireCarried();
+            requireCarried(grams);
         } else {
             requireCarriedAtStations();
         }
-        Ratio grams = batch().mass().canonical().max(total());
         if (bench().productDensity().isPresent()) {
             requireRoom(Amount.grams(grams), bench().productDensity().get());
         }
     }
 
-    private void requireCarried() {
+    private void requireCarried(Ratio grams) {
         Amount<Mass> vessel = bench().vessel().mass();
-        Ratio grams = batch().mass().canonical().max(total());
         Ratio load = vessel.isZero() ? grams : grams.plus(vessel.canonical());
         if (load.compareTo(bench().balance().capacity().canonical()) > 0) {
             throw OverloadException.of(said(), bench(), excess(load, bench().balance()), largest());
@@ -122,9 +122,10 @@ record BenchLimits(WeighingPlan plan) {
     /** The batch as it was asked for, and what its readings come to if that is more. */
     private String said() {
         Amount<Mass> readings = BalanceUnit.amount(bench().balance(), total());
+        String mass = NumberText.of(batch().mass().exactValue(), batch().mass().symbol());
         return total().compareTo(batch().mass().canonical()) > 0
-                ? "a batch of " + batch().mass() + ", whose rounded lines add up to " + readings + ","
-                : "a batch of " + batch().mass();
+                ? "a batch of " + mass + ", whose rounded lines add up to " + readings + ","
+                : "a batch of " + mass;
     }
 
     /** The largest batch of the formula whose plan the bench carries and holds. */

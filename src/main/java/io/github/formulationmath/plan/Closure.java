@@ -11,7 +11,9 @@ public enum Closure {
     INDEPENDENT,
     /**
      * The lines add up to the batch rounded to the display: floors first, then one division each to the largest remainders,
-     * ties to the earlier line.
+     * ties to the earlier line. On several balances the lines of the coarsest step close first, to what they should be
+     * together; what that leaves over goes to the lines of the next finer step, as far as one division each can take it, and
+     * what is left in the end is told.
      */
     CLOSED,
     /**
@@ -28,6 +30,9 @@ public enum Closure {
      * outside any tolerance; {@link PlannedLine#relativeRoundingError()} tells.
      */
     WITHIN_TOLERANCE,
-    /** Every line but the q.s. line is rounded by itself; the q.s. line takes what is left of the rounded batch. */
+    /**
+     * Every line but the q.s. line is rounded by itself; the q.s. line takes what is left of the rounded batch, or, where the
+     * steps differ, what is left of the batch, rounded to its own display.
+     */
     QS_TAKES_REST
 }

@@ -93,7 +93,7 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
      * @return d as a given value
      */
     public static <V> V readability(Reckoning<V> r, Balance balance) {
-        return r.given(READABILITY, balance.readability().canonical(), Source.user());
+        return r.displayStep(READABILITY, Subject.none(), balance.readability(), Source.user());
     }
 
     /** The step of the display on which a line is weighed; one d for all while there is one balance. */
@@ -103,8 +103,7 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
             return readability(r, balance);
         }
         String name = balance.name();
-        return r.given(
-                READABILITY, Subject.of(name, name), balance.readability().canonical(), Source.user());
+        return r.displayStep(READABILITY, Subject.of(name, name), balance.readability(), Source.user());
     }
 
     Balance balance(int line) {
@@ -255,12 +254,14 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
                 others.add(sameSteps ? divisions : r.product(divisions, readability(r, i)));
             }
         }
-        V total = total(r, taker);
-        V rest = total;
-        if (!others.isEmpty() && sameSteps) {
-            rest = r.difference(total, r.sum(others));
-        } else if (!others.isEmpty()) {
-            V grams = r.difference(r.product(total, readability(r, taker)), r.sum(others));
+        V rest;
+        if (others.isEmpty()) {
+            rest = total(r, taker);
+        } else if (sameSteps) {
+            rest = r.difference(total(r, taker), r.sum(others));
+        } else {
+            // Rounded once: a batch rounded to this display first could be off by a whole step of it.
+            V grams = r.difference(r.known(batch), r.sum(others));
             rest = r.rounded(r.quotient(grams, readability(r, taker)), NEAREST);
         }
         requireSomething(r.number(rest), taker);

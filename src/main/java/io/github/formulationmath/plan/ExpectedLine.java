@@ -30,7 +30,7 @@ public final class ExpectedLine implements Line, Explained {
 
     private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE);
     private static final Symbol RELATIVE = Symbol.of("δ", "largest-relative-deviation", Kind.SHARE);
-    private static final Symbol ALLOWED = Symbol.of("Δmax", "allowed-deviation", Kind.SHARE);
+    private static final Symbol ALLOWED = Symbol.of("Δ_max", "allowed-deviation", Kind.SHARE);
 
     private final PlannedLine planned;
     private final AdditionError addition;
@@ -84,7 +84,7 @@ public final class ExpectedLine implements Line, Explained {
     }
 
     /**
-     * The largest possible difference to the share in the formula, {@code Δ = max(φhi − w, w − φlo)}.
+     * The largest possible difference to the share in the formula, {@code Δ = max(φ_hi − w, w − φ_lo)}.
      *
      * @return Δ, in percent of the whole
      */

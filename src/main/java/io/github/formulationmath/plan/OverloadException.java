@@ -1,6 +1,7 @@
 package io.github.formulationmath.plan;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Refusal;
 import io.github.formulationmath.number.Sentence;
 import io.github.formulationmath.quantity.Amount;
@@ -32,7 +33,7 @@ public final class OverloadException extends IllegalArgumentException implements
                         "capacity",
                         Excerpt.of(bench.balance().capacity()),
                         "excess",
-                        Excerpt.of(excess),
+                        NumberText.of(excess.exactValue(), excess.symbol()),
                         "largest",
                         Excerpt.of(largestContent)),
                 excess,

@@ -170,8 +170,11 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
      * @return the total in the unit of the balance
      */
     public Amount<Mass> total() {
-        return BalanceUnit.amount(finest(), grams(lines.size()))
-                .withWorking(plan -> Phrase.of("question.readings-total"), this, WeighingPlan::total);
+        int all = lines.size();
+        Amount<Mass> total = rule.stations().isEmpty()
+                ? bench.balance().readability().times(divisions(all))
+                : BalanceUnit.amount(finest(), grams(all));
+        return total.withWorking(plan -> Phrase.of("question.readings-total"), this, WeighingPlan::total);
     }
 
     private <V> V total(Reckoning<V> r) {
@@ -238,12 +241,20 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         return rule.stations();
     }
 
+    /** What the first lines read together in divisions, all on the balance of the bench. */
+    private Ratio divisions(int count) {
+        return count == 0 ? Ratio.ZERO : lines.get(count - 1).divisionsSince();
+    }
+
     /** What the first lines read together, in grams. */
     Ratio grams(int count) {
+        if (rule.stations().isEmpty()) {
+            return divisions(count).times(bench.balance().readability().canonical());
+        }
         Ratio sum = Ratio.ZERO;
-        for (PlannedLine line : lines.subList(0, count)) {
+        for (int i = 0; i < count; i++) {
             sum = sum.plus(
-                    line.divisions().times(balance(line.index()).readability().canonical()));
+                    lines.get(i).divisions().times(balance(i).readability().canonical()));
         }
         return sum;
     }

@@ -6,6 +6,8 @@ import io.github.formulationmath.reckoning.Symbol;
 /** The letters for what is in the pot; each mending has its own, so that before and after can meet in one working. */
 record PotSymbols(int stage) {
 
+    private static final int PRIMES = 3;
+
     Symbol mass() {
         return Symbol.of("z" + mark(), "made-mass", Kind.MASS);
     }
@@ -23,7 +25,7 @@ record PotSymbols(int stage) {
     }
 
     Symbol contentNow() {
-        return Symbol.of("Znow" + mark(), "content-now", Kind.MASS);
+        return Symbol.of("Z" + mark() + (stage > PRIMES ? "" : "_") + "now", "content-now", Kind.MASS);
     }
 
     Symbol evaporated() {
@@ -34,7 +36,8 @@ record PotSymbols(int stage) {
         return new PotSymbols(stage + 1);
     }
 
+    /** z, z′, z′′, z′′′, and then z_(4): no plain number, which would be the index of a line. */
     private String mark() {
-        return stage == 0 ? "" : Integer.toString(stage);
+        return stage > PRIMES ? "_(" + stage + ")" : "′".repeat(stage);
     }
 }

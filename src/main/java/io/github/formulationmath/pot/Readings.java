@@ -139,6 +139,23 @@ public final class Readings implements Serializable {
     }
 
     /**
+     * A whole batch, every line read as it was planned, tared before each.
+     *
+     * <p>Example: {@code MadeBatch.of(Readings.asPlanned(plan))}.
+     *
+     * @param plan what was weighed
+     * @return the readings of all lines
+     */
+    public static Readings asPlanned(WeighingPlan plan) {
+        return of(
+                plan,
+                WeighingMethod.TARE_EACH,
+                Objects.requireNonNull(plan, "plan").lines().stream()
+                        .map(line -> Reading.of(line.line(), line.reading()))
+                        .toList());
+    }
+
+    /**
      * The same batch with one reading more.
      *
      * @param next what was read next

@@ -4,9 +4,12 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.InUnit;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Origin.Figure;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.reckoning.Working;
 import java.io.InvalidObjectException;
 import java.io.NotSerializableException;
 import java.io.ObjectInputStream;
@@ -41,7 +44,7 @@ import org.jspecify.annotations.Nullable;
  * @param <Q> what is measured, such as {@link Mass}
  */
 public final class Amount<Q extends Quantity<Q>>
-        implements Quantity<Q>, Explained, Comparable<Amount<Q>>, Serializable {
+        implements Quantity<Q>, Explained, InUnit, Comparable<Amount<Q>>, Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
@@ -218,8 +221,35 @@ public final class Amount<Q extends Quantity<Q>>
      *
      * @return the value in that unit
      */
+    @Override
     public Ratio canonical() {
         return scale.toCounted(value);
+    }
+
+    @Override
+    public Ratio unitSize() {
+        return scale.factor();
+    }
+
+    /** How the amount came about, told in its own unit unless a display has another. */
+    @Override
+    public Working working() {
+        Working working = origin().working();
+        return switch (scale.kind()) {
+            case MASS -> working.in(Kind.MASS, this);
+            case VOLUME -> working.in(Kind.VOLUME, this);
+            default -> working;
+        };
+    }
+
+    /**
+     * The same amount in the unit in which parts of it are weighed: grams for kilograms, ounces for pounds, millilitres for litres.
+     *
+     * @return the amount, in its own unit if that has no such part
+     */
+    public Amount<Q> inSmallerUnit() {
+        KnownUnit smaller = KnownUnit.partOf(scale);
+        return smaller == null ? this : new Amount<>(inScale(smaller), smaller, origin);
     }
 
     /**
@@ -438,6 +468,7 @@ public final class Amount<Q extends Quantity<Q>>
      *
      * @return the symbol; empty for a pure number
      */
+    @Override
     public String symbol() {
         return scale.symbol();
     }

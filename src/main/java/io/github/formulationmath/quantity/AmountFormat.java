@@ -1,6 +1,7 @@
 package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.io.Serial;
 import java.io.Serializable;
@@ -8,6 +9,7 @@ import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -112,6 +114,20 @@ public final class AmountFormat implements Serializable {
     }
 
     /**
+     * What a text that should be a mass is, if it is a volume; so that a refusal can say what helps.
+     *
+     * @param text number and unit, perhaps of volume, with a decimal point
+     * @return the volume; empty if it is none
+     */
+    public static Optional<Amount<Volume>> volumeIn(String text) {
+        try {
+            return Optional.of(Amount.volume(text));
+        } catch (NumberTextException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
      * Reads a temperature.
      *
      * @param text number and unit of temperature
@@ -186,6 +202,32 @@ public final class AmountFormat implements Serializable {
         String number = rounding.format(amount.exactValue()).replace('.', decimalMark);
         String symbol = amount.scale().symbol();
         return symbol.isEmpty() ? number : number + " " + symbol;
+    }
+
+    /**
+     * Prints an amount in two units where its own is a pound, a kilogram or a litre: {@code 2 lb 3.5 oz}. What the smaller unit
+     * is rounded to is carried: there are never 16 ounces behind a pound.
+     *
+     * @param amount the amount
+     * @param rounding the grid and the mode for the smaller unit
+     * @return whole large units, if there are any, and small ones, if there are any or nothing else; an amount in any other unit
+     *     as {@link #format(Amount, Rounding)}; {@link #parse} reads it again
+     * @throws ArithmeticException if the rounding refuses to lose digits and would have to
+     */
+    public String formatInTwoUnits(Amount<?> amount, Rounding rounding) {
+        Amount<?> small = Objects.requireNonNull(amount, "amount").inSmallerUnit();
+        if (small.scale().isSameAs(amount.scale())) {
+            return format(amount, rounding);
+        }
+        Ratio per = amount.scale().factor().dividedBy(small.scale().factor());
+        Ratio rounded = Objects.requireNonNull(rounding, "rounding").apply(small.exactValue());
+        Ratio whole = rounded.abs().dividedBy(per).floor();
+        Ratio rest = rounded.abs().minus(whole.times(per));
+        String large = whole.isZero() ? "" : whole + " " + amount.symbol();
+        String little = rest.isZero() && !whole.isZero()
+                ? ""
+                : rounding.format(rest).replace('.', decimalMark) + " " + small.symbol();
+        return (rounded.signum() < 0 ? "-" : "") + (large + " " + little).strip();
     }
 
     @Override

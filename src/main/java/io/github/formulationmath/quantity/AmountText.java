@@ -14,13 +14,44 @@ record AmountText(Ratio number, UnitScale scale) {
     private static final int MAX_LENGTH = 1000;
 
     // Possessive quantifiers: no backtracking, whatever the text. Group 1 is the number, the rest is the unit.
-    private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++ ++[0-9]++/[0-9]++|[0-9]++/[0-9]++"
+    private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++(?: ++|-)[0-9]++/[0-9]++|[0-9]++/[0-9]++"
             + "|(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?)) *+");
+
+    /** A unit, and another number with a unit behind it. */
+    private static final Pattern TWO_UNITS = Pattern.compile("([^0-9,;]++),?+ ?+([0-9][^,;]*+)");
 
     /** Reads strictly; what to write instead is added by the {@link TextReader}. */
     static AmountText read(String text, char decimalMark, @Nullable Measured wanted) {
         NumberAndRest parts = NumberAndRest.split(text, decimalMark);
+        Matcher two = TWO_UNITS.matcher(parts.rest());
+        if (two.matches()
+                && UnitNames.known(two.group(1)).map(KnownUnit::partOf).isPresent()) {
+            return twoUnits(text, parts.number(), two, decimalMark);
+        }
         return new AmountText(parts.number(), UnitNames.find(text, parts.rest(), wanted));
+    }
+
+    /** {@code 2 lb 3 1/2 oz}: whole pounds, and ounces that are less than one. */
+    private static AmountText twoUnits(String text, Ratio large, Matcher two, char decimalMark) {
+        UnitScale larger = UnitNames.known(two.group(1)).orElseThrow();
+        NumberAndRest rest = NumberAndRest.split(two.group(2), decimalMark);
+        UnitScale smaller = UnitNames.known(rest.rest()).orElse(null);
+        if (smaller == null || smaller != KnownUnit.partOf(larger)) {
+            throw refused(text, "refusal.text.two-units", "these two units do not make one amount");
+        }
+        Ratio part = rest.number().times(smaller.factor()).dividedBy(larger.factor());
+        if (!large.isInteger() || part.compareTo(Ratio.ONE) >= 0) {
+            throw refused(
+                    text,
+                    "refusal.text.carry",
+                    "before {smaller} the number of {larger} is whole, and {smaller} are less than one {larger}",
+                    "smaller",
+                    smaller.symbol(),
+                    "larger",
+                    larger.symbol());
+        }
+        boolean isNegative = text.strip().startsWith("-") || text.strip().startsWith("\u2212");
+        return new AmountText(isNegative ? large.minus(part) : large.plus(part), larger);
     }
 
     /** The number at the head of a text, and what follows it. */
@@ -30,8 +61,9 @@ record AmountText(Ratio number, UnitScale scale) {
             if (text.length() > MAX_LENGTH) {
                 throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
             }
-            requirePlainCharacters(text, decimalMark);
-            String plain = text.strip().replace(decimalMark, '.');
+            String typed = TypedText.plain(text, decimalMark);
+            requirePlainCharacters(text, typed, decimalMark);
+            String plain = typed.replace(decimalMark, '.');
             Matcher m = NUMBER.matcher(plain);
             if (!m.lookingAt()) {
                 throw refused(text, "refusal.text.no-amount", "a number and a unit are needed");
@@ -43,7 +75,10 @@ record AmountText(Ratio number, UnitScale scale) {
 
         private static Ratio number(String text, String number) {
             try {
-                return Ratio.parse(number);
+                return Ratio.parse(
+                        number.lastIndexOf('-') > 0 && number.indexOf('/') > 0
+                                ? number.charAt(0) + number.substring(1).replace('-', ' ')
+                                : number);
             } catch (NumberTextException e) {
                 throw e.in(text);
             }
@@ -55,31 +90,34 @@ record AmountText(Ratio number, UnitScale scale) {
         return new NumberTextException(text, Sentence.of(key, english, namesAndValues));
     }
 
-    private static void requirePlainCharacters(String text, char decimalMark) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c != ' ' && (Character.isWhitespace(c) || Character.isSpaceChar(c) || Character.isISOControl(c))) {
+    private static void requirePlainCharacters(String text, String typed, char decimalMark) {
+        for (int i = 0; i < typed.length(); i++) {
+            char c = typed.charAt(i);
+            if (c != ' ' && (Character.isWhitespace(c) || Character.isISOControl(c))
+                    || Character.getType(c) == Character.FORMAT) {
                 throw refused(
                         text,
                         "refusal.text.space",
-                        "character {at} is U+{code}, and only the plain space is read",
-                        "at",
-                        String.valueOf(i + 1),
+                        "it holds the character U+{code}, which nobody sees and which is not read",
                         "code",
                         String.format(Locale.ROOT, "%04X", (int) c));
             }
-            if ((c == '.' || c == ',') && c != decimalMark) {
+            if ((c == '.' || c == ',') && c != decimalMark && (isDigitAt(typed, i - 1) || isDigitAt(typed, i + 1))) {
                 throw refused(
                         text,
                         "refusal.text.decimal-mark",
-                        "the decimal mark here is \"{mark}\", and grouping marks are not read: \"{found}\" could mean"
-                                + " either",
+                        "the decimal mark here is \"{mark}\": \"{found}\" may part groups of digits or be a decimal mark, so that it"
+                                + " could mean either",
                         "mark",
                         String.valueOf(decimalMark),
                         "found",
                         String.valueOf(c));
             }
         }
+    }
+
+    private static boolean isDigitAt(String text, int at) {
+        return at >= 0 && at < text.length() && Character.isDigit(text.charAt(at));
     }
 
     private static void requireUnit(String text, String rest, char decimalMark) {

@@ -1,8 +1,9 @@
 package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.NumberTextException;
+import io.github.formulationmath.number.Ratio;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Densities as text. */
@@ -10,7 +11,16 @@ final class DensityText {
 
     static final String AT = " at ";
 
-    private static final Set<String> UNITS = Set.of("g/mL", "g/ml", "g/cm³", "g/cm3", "kg/L", "kg/l");
+    /** How many grams per millilitre each is. */
+    private static final Map<String, Ratio> UNITS = Map.of(
+            "g/ml", Ratio.ONE,
+            "g/cm³", Ratio.ONE,
+            "g/cm3", Ratio.ONE,
+            "g/cc", Ratio.ONE,
+            "kg/l", Ratio.ONE,
+            "g/l", Ratio.of(1, 1000),
+            "kg/m³", Ratio.of(1, 1000),
+            "kg/m3", Ratio.of(1, 1000));
 
     private static final TextReader<Density> READER =
             new TextReader<>(DensityText::read, DensityText::proposals, List.of("0.92 g/mL", "0.92 g/mL at 20 °C"));
@@ -24,15 +34,16 @@ final class DensityText {
     private static Density read(String text) {
         int at = text.indexOf(AT);
         AmountText.NumberAndRest parts = numberAndUnit(text, at < 0 ? text : text.substring(0, at));
-        if (!UNITS.contains(parts.rest())) {
+        Ratio gramsPerMillilitre = UNITS.get(UnitNames.plain(parts.rest()));
+        if (gramsPerMillilitre == null) {
             throw AmountText.refused(
                     text,
                     "refusal.text.no-density",
-                    "{unit} is not a unit of density that is read here: g/mL, g/cm³ or kg/L",
+                    "{unit} is not a unit of density that is read here: g/mL, g/cm³, kg/L, g/L or kg/m³",
                     "unit",
                     UnitNames.quoted(parts.rest()));
         }
-        Density density = Density.ofGramsPerMillilitre(parts.number());
+        Density density = Density.ofGramsPerMillilitre(parts.number().times(gramsPerMillilitre));
         return at < 0 ? density : density.at(Amount.temperature(text.substring(at + AT.length())));
     }
 
@@ -44,7 +55,7 @@ final class DensityText {
         }
     }
 
-    /** All units of density that are read here are the same, so that a missing one is no guess. */
+    /** A missing unit is g/mL in nearly every document of a material; it is proposed, never read. */
     private static Stream<String> proposals(String text) {
         int at = text.indexOf(AT);
         if (at < 0) {

@@ -1,6 +1,7 @@
 package io.github.formulationmath.quantity;
 
 import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.DECI;
 import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
 
@@ -71,6 +72,12 @@ public final class FormulationUnits {
 
     /** Millilitre, mL: 1/1000 L exactly; the unit to which {@link #factorOf} leads for volume. */
     public static final Unit<Volume> MILLILITRE = known(KnownUnit.MILLILITRE, MILLI(LITRE));
+
+    /** Centilitre, cL: 10 mL exactly. */
+    public static final Unit<Volume> CENTILITRE = known(KnownUnit.CENTILITRE, CENTI(LITRE));
+
+    /** Decilitre, dL: 100 mL exactly. */
+    public static final Unit<Volume> DECILITRE = known(KnownUnit.DECILITRE, DECI(LITRE));
 
     /** Cubic centimetre, cm³: 1 mL exactly. */
     public static final Unit<Volume> CUBIC_CENTIMETRE =

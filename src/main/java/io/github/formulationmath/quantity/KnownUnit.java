@@ -20,6 +20,8 @@ enum KnownUnit implements UnitScale {
     TROY_OUNCE("oz t", Measured.MASS, "31.1034768"),
     MILLILITRE("mL", Measured.VOLUME, "1"),
     CUBIC_CENTIMETRE("cm³", Measured.VOLUME, "1"),
+    CENTILITRE("cL", Measured.VOLUME, "10"),
+    DECILITRE("dL", Measured.VOLUME, "100"),
     LITRE("L", Measured.VOLUME, "1000"),
     US_FLUID_OUNCE("US fl oz", Measured.VOLUME, "29.5735295625"),
     IMPERIAL_FLUID_OUNCE("imp fl oz", Measured.VOLUME, "28.4130625"),
@@ -100,6 +102,11 @@ enum KnownUnit implements UnitScale {
             }
         }
         return null;
+    }
+
+    /** The unit in which less than one of another is told; null for units that have none. */
+    static @Nullable KnownUnit partOf(UnitScale larger) {
+        return larger == POUND ? OUNCE : larger == KILOGRAM ? GRAM : larger == LITRE ? MILLILITRE : null;
     }
 
     static KnownUnit bySymbol(String symbol) {

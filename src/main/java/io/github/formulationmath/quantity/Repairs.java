@@ -1,6 +1,5 @@
 package io.github.formulationmath.quantity;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -71,31 +70,13 @@ final class Repairs {
         return number.replaceAll("[^0-9]++", "");
     }
 
-    /** Plain digits, spaces, signs and slashes for those of other scripts and keyboards; invisible characters go. */
+    /** As {@link TypedText#characters}, and invisible characters go. */
     private static String clean(String text) {
         StringBuilder clean = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            String known = Normalizer.normalize(Character.toString(c), Normalizer.Form.NFKC);
-            if (Character.getType(c) == Character.FORMAT) {
-                return;
-            }
-            if (Character.isDigit(c)) {
-                clean.append(Character.digit(c, 10));
-            } else if (known.indexOf('\u2044') > 0) {
-                clean.append(' ').append(known.replace('\u2044', '/'));
-            } else if (Character.isWhitespace(c) || Character.isSpaceChar(c) || Character.isISOControl(c)) {
-                clean.append(' ');
-            } else if (c == '\u2212' || c == '\u2013') {
-                clean.append('-');
-            } else if (c == '\u2044' || c == '\u2215') {
-                clean.append('/');
-            } else {
-                clean.append(
-                        c >= '\uff00' && c <= '\uff5e' || c == '\u2103' || c == '\u2109'
-                                ? known
-                                : Character.toString(c));
-            }
+        text.codePoints().filter(c -> Character.getType(c) != Character.FORMAT).forEach(c -> {
+            boolean blank = Character.isWhitespace(c) || Character.isISOControl(c);
+            clean.appendCodePoint(blank ? ' ' : c == '\u2013' ? '-' : c);
         });
-        return clean.toString().replaceAll(" ++", " ").strip();
+        return TypedText.characters(clean.toString());
     }
 }

@@ -80,18 +80,15 @@ final class ShareText {
     }
 
     private static Ratio factor(String text, String unit) {
-        return switch (unit) {
-            case "%" -> Ratio.of(1, 100);
-            case "‰" -> Ratio.of(1, 1000);
-            case "ppm" -> Ratio.of(1, 1_000_000);
-            default ->
-                throw AmountText.refused(
+        return UnitNames.known(unit)
+                .filter(scale -> scale.kind() == Measured.NUMBER)
+                .map(UnitScale::factor)
+                .orElseThrow(() -> AmountText.refused(
                         text,
                         "refusal.text.no-share",
                         "{unit} is not a unit of a share that is read here: %, ‰ or ppm",
                         "unit",
-                        UnitNames.quoted(unit));
-        };
+                        UnitNames.quoted(unit)));
     }
 
     static Ratio requireShare(String name, Ratio fraction) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -48,13 +49,16 @@ final class UnitNames {
             Map.entry("teaspoon", TEASPOONS),
             Map.entry("teaspoons", TEASPOONS));
 
-    /** Refused, but it is plain what to write; by plain form. */
+    /** Other words for one unit and no other; by plain form. */
     private static final Map<String, String> MEANT = meant();
 
     /** The megagram of the SI is no unit of a bench, and a slip of the shift key is not proposed as one. */
     private static final String MEGAGRAM = "Mg";
 
     private static final Map<String, UnitScale> NAMES = names();
+
+    /** The same without regard to case; symbols and plain forms of them. */
+    private static final Map<String, UnitScale> PLAIN_NAMES = plainNames();
 
     /** The units that one name stands for: the last part of the key, the words, and their symbols. */
     private record Choice(String key, String words, List<String> symbols) {}
@@ -69,7 +73,15 @@ final class UnitNames {
         alias(names, "µg", "\u03bcg", "ug", "mcg");
         alias(names, "mL", "ml");
         alias(names, "L", "l");
+        alias(names, "cL", "cl");
+        alias(names, "dL", "dl");
         alias(names, "cm³", "cm3");
+        return Map.copyOf(names);
+    }
+
+    private static Map<String, UnitScale> plainNames() {
+        Map<String, UnitScale> names = new HashMap<>(NAMES);
+        NAMES.forEach((name, scale) -> names.putIfAbsent(plain(name), scale));
         return Map.copyOf(names);
     }
 
@@ -93,17 +105,29 @@ final class UnitNames {
                         "%", "percent pct",
                         "g/mL", "g/cc gm/ml")
                 .forEach((symbol, names) -> Stream.of(names.split(" ")).forEach(name -> meant.put(name, symbol)));
+        Stream.of("centilitre", "centilitres", "centiliter", "centiliters").forEach(name -> meant.put(name, "cL"));
+        Stream.of("decilitre", "decilitres", "deciliter", "deciliters").forEach(name -> meant.put(name, "dL"));
         meant.put("cc", "cm³");
         meant.put("c", "°C");
         meant.put("f", "°F");
         return Map.copyOf(meant);
     }
 
+    /** The unit that a name means for certain. */
+    static Optional<UnitScale> known(String name) {
+        UnitScale scale = NAMES.get(name);
+        if (scale == null && !name.equals(MEGAGRAM)) {
+            String plain = plain(name);
+            scale = PLAIN_NAMES.get(MEANT.getOrDefault(plain, plain));
+        }
+        return Optional.ofNullable(scale);
+    }
+
     /** The unit of a name, whatever it measures. */
     static UnitScale find(String text, String name, @Nullable Measured wanted) {
-        UnitScale scale = NAMES.get(name);
-        if (scale != null) {
-            return scale;
+        Optional<UnitScale> known = known(name);
+        if (known.isPresent()) {
+            return known.get();
         }
         Choice choice = AMBIGUOUS.get(plain(name));
         throw choice == null
@@ -125,6 +149,10 @@ final class UnitNames {
 
     /** The symbols that a name may have meant, likeliest first; the name itself among them. */
     static Stream<String> meantBy(String name) {
+        Optional<UnitScale> certain = known(name);
+        if (certain.isPresent()) {
+            return Stream.of(certain.get().symbol());
+        }
         String plain = plain(name);
         Choice choice = AMBIGUOUS.get(plain);
         Stream<String> known = name.equals(MEGAGRAM)
@@ -151,7 +179,7 @@ final class UnitNames {
     }
 
     /** Without regard to letter case, full stops and repeated spaces. */
-    private static String plain(String name) {
+    static String plain(String name) {
         return name.toLowerCase(Locale.ROOT)
                 .replace(".", " ")
                 .replaceAll(" ++", " ")

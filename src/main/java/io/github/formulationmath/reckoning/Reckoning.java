@@ -71,6 +71,57 @@ public interface Reckoning<V> {
     V given(Symbol symbol, Subject subject, Ratio value, Source source);
 
     /**
+     * A quantity that comes from outside; a working that is told no other unit for its kind is told in this one.
+     *
+     * @param symbol what it is called
+     * @param subject what it is about
+     * @param amount the quantity
+     * @param source where it comes from
+     * @return the value
+     */
+    default V given(Symbol symbol, Subject subject, InUnit amount, Source source) {
+        return given(symbol, subject, amount.canonical(), source);
+    }
+
+    /**
+     * A quantity that comes from outside and needs no index.
+     *
+     * @param symbol what it is called
+     * @param amount the quantity
+     * @param source where it comes from
+     * @return the value
+     */
+    default V given(Symbol symbol, InUnit amount, Source source) {
+        return given(symbol, Subject.none(), amount, source);
+    }
+
+    /**
+     * The step of a display: whatever else was given, the masses of the working are told in its unit.
+     *
+     * @param symbol what it is called
+     * @param subject what it is about
+     * @param step the step
+     * @param source where it comes from
+     * @return the value
+     */
+    default V displayStep(Symbol symbol, Subject subject, InUnit step, Source source) {
+        return given(symbol, subject, step, source);
+    }
+
+    /**
+     * A number that comes from outside, its source made only if somebody records it.
+     *
+     * @param symbol what it is called
+     * @param subject what it is about
+     * @param value the number in the canonical unit of the symbol's kind
+     * @param source makes where it comes from
+     * @return the value
+     */
+    default V given(Symbol symbol, Subject subject, Ratio value, Supplier<Source> source) {
+        return given(symbol, subject, value, source.get());
+    }
+
+    /**
      * A number that comes from outside and needs no index.
      *
      * @param symbol what it is called

@@ -20,6 +20,9 @@ final class Recorder implements Reckoning<Term> {
     private final Map<Origin, Term> byOrigin = new HashMap<>();
     private final Set<Entry.Note> notes = new HashSet<>();
 
+    private UnitChoice units = UnitChoice.canonical();
+    private UnitChoice ofDisplay = UnitChoice.canonical();
+
     List<Entry> entries() {
         return entries;
     }
@@ -42,6 +45,27 @@ final class Recorder implements Reckoning<Term> {
     @Override
     public Term given(Symbol symbol, Subject subject, Ratio value, Source source) {
         return enter(Step.given(symbol, subject, value, source));
+    }
+
+    @Override
+    public Term given(Symbol symbol, Subject subject, InUnit amount, Source source) {
+        units = units.orElse(symbol.kind(), amount);
+        return given(symbol, subject, amount.canonical(), source);
+    }
+
+    @Override
+    public Term displayStep(Symbol symbol, Subject subject, InUnit step, Source source) {
+        ofDisplay = ofDisplay.orElse(symbol.kind(), step);
+        return given(symbol, subject, step.canonical(), source);
+    }
+
+    /** The units of the displays, else those in which something was given. */
+    UnitChoice units() {
+        return ofDisplay.orElse(units);
+    }
+
+    UnitChoice ofDisplay() {
+        return ofDisplay;
     }
 
     @Override

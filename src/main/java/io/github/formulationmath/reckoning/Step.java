@@ -62,10 +62,13 @@ public final class Step implements Term, Entry {
     /**
      * The symbol with its index.
      *
-     * @return for example {@code m_3}
+     * @return for example {@code m_3}, or {@code φ_hi,3} where the symbol has a mark of its own below
      */
     public String label() {
-        return subject.subscript().isEmpty() ? symbol.letter() : symbol.letter() + "_" + subject.subscript();
+        String letter = symbol.letter();
+        return subject.subscript().isEmpty()
+                ? letter
+                : letter + (letter.indexOf('_') > 0 ? "," : "_") + subject.subscript();
     }
 
     /**

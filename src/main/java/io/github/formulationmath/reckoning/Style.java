@@ -107,6 +107,18 @@ public final class Style {
     }
 
     /**
+     * The same style with the unit of a quantity for all numbers of a kind: {@code Style.steps().in(Kind.MASS, Amount.mass("1 oz"))}.
+     *
+     * @param kind the kind
+     * @param unit a quantity in the unit; how many of it does not matter
+     * @return the style
+     */
+    public Style in(Kind kind, InUnit unit) {
+        Objects.requireNonNull(unit, "unit");
+        return in(kind, unit.symbol(), unit.unitSize());
+    }
+
+    /**
      * The same style with the digits and the decimal sign of a locale.
      *
      * @param newLocale the locale
@@ -215,6 +227,11 @@ public final class Style {
 
     Depth depth() {
         return depth;
+    }
+
+    /** The same style; where no unit is chosen, another choice. */
+    Style orIn(UnitChoice others) {
+        return new Style(depth, units.orElse(others), significantDigits, locale, wording, filling);
     }
 
     UnitChoice units() {

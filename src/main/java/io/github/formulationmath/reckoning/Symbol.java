@@ -32,15 +32,20 @@ public final class Symbol implements Serializable {
     /**
      * A symbol.
      *
-     * @param letter the letter or short word, for example {@code m} or {@code M}; Greek letters as such
+     * @param letter the letter or short word, for example {@code m}, {@code M} or {@code pH}; Greek letters as such. What stands
+     *     behind an underscore is printed below: {@code φ_hi}
      * @param meaningKey the key of the meaning in the {@link Wording}, without the prefix {@code symbol.}
      * @param kind the kind of quantity
      * @return the symbol
-     * @throws IllegalArgumentException if the letter is blank
+     * @throws IllegalArgumentException if the letter is blank, or nothing stands before or behind its underscore
      */
     public static Symbol of(String letter, String meaningKey, Kind kind) {
         if (Objects.requireNonNull(letter, "letter").isBlank()) {
             throw new IllegalArgumentException("letter is blank: a symbol needs a letter");
+        }
+        if (letter.startsWith("_") || letter.endsWith("_")) {
+            throw new IllegalArgumentException("letter is \"" + letter
+                    + "\": an underscore stands between a letter and what is below it, as in φ_hi");
         }
         return new Symbol(
                 letter, Objects.requireNonNull(meaningKey, "meaningKey"), Objects.requireNonNull(kind, "kind"));

@@ -30,25 +30,51 @@ final class UnitChoice {
 
     /** The same choice with another unit for one kind; checks what a unit may be. */
     UnitChoice with(Kind kind, String unit, Ratio size) {
-        if (unit.isEmpty() || unit.length() > LONGEST || !unit.codePoints().allMatch(UnitChoice::mayStandInUnit)) {
+        if (unit.isBlank()
+                || !unit.equals(unit.strip())
+                || unit.length() > LONGEST
+                || !unit.codePoints().allMatch(UnitChoice::mayStandInUnit)) {
             throw new IllegalArgumentException("unit is \"" + unit + "\": it must be 1 to " + LONGEST
-                    + " characters long, without spaces, digits or control characters");
+                    + " characters long, without digits, control characters or spaces at its ends");
         }
         if (size.signum() <= 0) {
             throw new IllegalArgumentException("size of the unit " + unit + " is " + size + ": it must be above 0");
         }
-        Map<Kind, Measure> changed = new EnumMap<>(chosen.isEmpty() ? new EnumMap<>(Kind.class) : chosen);
-        changed.put(kind, new Measure(unit, size));
+        return with(kind, new Measure(unit, size));
+    }
+
+    /** The same choice with the unit of an amount, if none is chosen for its kind; only masses and volumes come in many. */
+    UnitChoice orElse(Kind kind, InUnit amount) {
+        return kind != Kind.MASS && kind != Kind.VOLUME || chosen.containsKey(kind)
+                ? this
+                : with(kind, new Measure(amount.symbol(), amount.unitSize()));
+    }
+
+    /** The same choice, and another's where it has none. */
+    UnitChoice orElse(UnitChoice other) {
+        if (other.chosen.isEmpty()) {
+            return this;
+        }
+        Map<Kind, Measure> all = new EnumMap<>(other.chosen);
+        all.putAll(chosen);
+        return new UnitChoice(all);
+    }
+
+    private UnitChoice with(Kind kind, Measure measure) {
+        Map<Kind, Measure> changed = new EnumMap<>(Kind.class);
+        changed.putAll(chosen);
+        changed.put(kind, measure);
         return new UnitChoice(changed);
     }
 
     private static boolean mayStandInUnit(int c) {
-        return !Character.isWhitespace(c)
-                && !Character.isSpaceChar(c)
-                && !Character.isDigit(c)
-                && !Character.isISOControl(c)
-                && Character.getType(c) != Character.FORMAT
-                && Character.getType(c) != Character.SURROGATE;
+        return c == ' '
+                || !Character.isWhitespace(c)
+                        && !Character.isSpaceChar(c)
+                        && !Character.isDigit(c)
+                        && !Character.isISOControl(c)
+                        && Character.getType(c) != Character.FORMAT
+                        && Character.getType(c) != Character.SURROGATE;
     }
 
     /** The unit of a kind. */

@@ -28,8 +28,14 @@ public final class Working {
     private final Phrase question;
     private final List<Entry> entries;
     private final Term answer;
+    /** The units in which it is told, if a style says nothing else; those of displays, which nothing but a style changes. */
+    private final UnitChoice units;
 
-    private Working(Phrase question, List<Entry> entries, Term answer) {
+    private final UnitChoice ofDisplay;
+
+    private Working(Phrase question, List<Entry> entries, Term answer, UnitChoice units, UnitChoice ofDisplay) {
+        this.units = units;
+        this.ofDisplay = ofDisplay;
         this.question = question;
         this.entries = List.copyOf(entries);
         this.answer = answer;
@@ -45,7 +51,12 @@ public final class Working {
     public static Working of(Phrase question, Function<Reckoning<Term>, Term> relation) {
         Recorder recorder = new Recorder();
         Term answer = Objects.requireNonNull(relation, "relation").apply(recorder);
-        return new Working(Objects.requireNonNull(question, "question"), recorder.entries(), answer);
+        return new Working(
+                Objects.requireNonNull(question, "question"),
+                recorder.entries(),
+                answer,
+                recorder.units(),
+                recorder.ofDisplay());
     }
 
     /**
@@ -107,6 +118,18 @@ public final class Working {
     }
 
     /**
+     * The same working, told in the unit of an amount unless a display has another.
+     *
+     * @param kind what the amount is
+     * @param unit the amount that it leads to, or another in the unit
+     * @return the working
+     */
+    public Working in(Kind kind, InUnit unit) {
+        UnitChoice own = ofDisplay.orElse(Objects.requireNonNull(kind, "kind"), Objects.requireNonNull(unit, "unit"));
+        return new Working(question, entries, answer, own.orElse(units), ofDisplay);
+    }
+
+    /**
      * Computes every operation and comparison again from its inputs.
      *
      * @throws IllegalStateException if one of them gives another result than the recorded one
@@ -164,7 +187,18 @@ public final class Working {
      * @throws IllegalArgumentException if the wording lacks a text that the working asks for; the message names the key
      */
     public Document document(Style style) {
-        return new WorkingDocument(Objects.requireNonNull(style, "style")).of(this);
+        return new WorkingDocument(Objects.requireNonNull(style, "style").orIn(units)).of(this);
+    }
+
+    /**
+     * The given values and the steps alone, without headings, to stand in another document.
+     *
+     * @param style how much of it is told, in which units and words
+     * @return a document without a title; without anything if the style tells the answer alone
+     * @throws IllegalArgumentException if the wording lacks a text that the working asks for; the message names the key
+     */
+    public Document derivation(Style style) {
+        return new WorkingDocument(Objects.requireNonNull(style, "style")).derivation(this);
     }
 
     /**
@@ -176,7 +210,7 @@ public final class Working {
     public Working with(Entry.Note note) {
         List<Entry> more = new ArrayList<>(entries);
         more.add(Objects.requireNonNull(note, "note"));
-        return new Working(question, more, answer);
+        return new Working(question, more, answer, units, ofDisplay);
     }
 
     /**

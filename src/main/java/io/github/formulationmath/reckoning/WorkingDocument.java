@@ -28,14 +28,28 @@ final class WorkingDocument {
     Document of(Working working) {
         Document document = Document.titled(words.text(working.question()), words.say("language"));
         if (depth != Depth.ANSWER) {
-            document = steps(givens(document, working), working);
+            document =
+                    steps(givens(document, working, words.say("working.given")), working, words.say("working.steps"));
         }
         Term answer = working.answer();
         return document.heading(words.say("working.answer"))
                 .equations(answer instanceof Step step ? words.text(step.meaning()) : "", answer(answer));
     }
 
-    private Document givens(Document document, Working working) {
+    /** The given values and the steps, to stand in another document. */
+    Document derivation(Working working) {
+        Document document = Document.titled("", words.say("language"));
+        if (depth == Depth.ANSWER) {
+            return document;
+        }
+        return steps(givens(document, working, ""), working, "");
+    }
+
+    private static Document headed(Document document, String heading) {
+        return heading.isEmpty() ? document : document.heading(heading);
+    }
+
+    private Document givens(Document document, Working working, String heading) {
         List<Step> givens = working.steps().stream()
                 .filter(step -> step.definition().isEmpty())
                 .toList();
@@ -47,7 +61,7 @@ final class WorkingDocument {
         if (depth == Depth.EVERYTHING) {
             columns.add(Column.text(words.say("working.column.origin")));
         }
-        return document.heading(words.say("working.given"))
+        return headed(document, heading)
                 .values(
                         columns,
                         givens.stream().map(this::value).toList(),
@@ -69,9 +83,9 @@ final class WorkingDocument {
                 : words.say("working.as-written", source.writtenText());
     }
 
-    private Document steps(Document document, Working working) {
+    private Document steps(Document document, Working working, String heading) {
         List<Entry> shown = working.entries().stream().filter(this::isShown).toList();
-        Document all = shown.isEmpty() ? document : document.heading(words.say("working.steps"));
+        Document all = shown.isEmpty() ? document : headed(document, heading);
         for (Entry entry : shown) {
             all = entry(all, entry);
         }

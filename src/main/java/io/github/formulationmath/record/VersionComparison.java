@@ -5,10 +5,12 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
@@ -25,7 +27,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Two versions of a formula, or two batches, side by side: lines are matched by phase and ingredient name and compared by
@@ -47,7 +51,17 @@ public record VersionComparison(List<LineDifference> lines) {
         }
     }
 
-    private record Side(FormulaLine line, MassFraction share) {}
+    /** A line in one version; of a batch also where its share is sure to lie. */
+    private record Side(FormulaLine line, MassFraction share, Optional<Interval<MassFraction>> bounds) {
+
+        static Side of(FormulaLine line) {
+            return new Side(line, line.share(), Optional.empty());
+        }
+
+        static Side of(MadeLine line) {
+            return new Side(line.line(), line.share(), Optional.of(line.shareBounds()));
+        }
+    }
 
     /**
      * Copies the lines.
@@ -67,8 +81,34 @@ public record VersionComparison(List<LineDifference> lines) {
                 side.line().phase(),
                 side.line().name(),
                 Optional.ofNullable(first.get(key)).map(Side::share),
-                Optional.ofNullable(second.get(key)).map(Side::share))));
+                Optional.ofNullable(second.get(key)).map(Side::share),
+                bounds(first.get(key), second.get(key)))));
         return new VersionComparison(all);
+    }
+
+    /** Two batches are weighed apart: the difference is least where the first is most and the second least. */
+    private static Optional<Interval<Amount<Dimensionless>>> bounds(@Nullable Side first, @Nullable Side second) {
+        boolean weighed = Stream.of(Optional.ofNullable(first), Optional.ofNullable(second))
+                .anyMatch(side -> side.flatMap(Side::bounds).isPresent());
+        return weighed
+                ? Optional.of(Interval.of(
+                        percent(least(second).minus(most(first))),
+                        percent(most(second).minus(least(first)))))
+                : Optional.empty();
+    }
+
+    private static Amount<Dimensionless> percent(Ratio share) {
+        return Amount.percent(share.times(100));
+    }
+
+    private static Ratio least(@Nullable Side side) {
+        return side == null ? Ratio.ZERO : side.bounds().orElseThrow().least().fraction();
+    }
+
+    private static Ratio most(@Nullable Side side) {
+        return side == null
+                ? Ratio.ZERO
+                : side.bounds().orElseThrow().greatest().fraction();
     }
 
     /**
@@ -81,11 +121,12 @@ public record VersionComparison(List<LineDifference> lines) {
     public static VersionComparison of(Formula first, Formula second) {
         Objects.requireNonNull(first, "first");
         Objects.requireNonNull(second, "second");
-        return of(shares(first, FormulaLine::share), shares(second, FormulaLine::share));
+        return of(sides(first, Side::of), sides(second, Side::of));
     }
 
     /**
-     * Compares what two batches really contain.
+     * Compares what two batches really contain, two of one version above all: which differences are surely there, and which
+     * the errors of weighing may explain.
      *
      * @param first the first batch
      * @param second the second batch
@@ -94,7 +135,7 @@ public record VersionComparison(List<LineDifference> lines) {
     public static VersionComparison of(MadeBatch first, MadeBatch second) {
         Objects.requireNonNull(first, "first");
         Objects.requireNonNull(second, "second");
-        return of(shares(first, MadeLine::share), shares(second, MadeLine::share));
+        return of(sides(first, Side::of), sides(second, Side::of));
     }
 
     /**
@@ -109,12 +150,12 @@ public record VersionComparison(List<LineDifference> lines) {
         return of(Objects.requireNonNull(first, "first").made(), second.made());
     }
 
-    private static <L extends Line> Map<Key, Side> shares(Lines<L> all, Function<L, MassFraction> share) {
-        Map<Key, Side> shares = new LinkedHashMap<>();
+    private static <L extends Line> Map<Key, Side> sides(Lines<L> all, Function<L, Side> side) {
+        Map<Key, Side> sides = new LinkedHashMap<>();
         for (L line : all.lines()) {
-            shares.put(Key.of(line.line()), new Side(line.line(), share.apply(line)));
+            sides.put(Key.of(line.line()), side.apply(line));
         }
-        return shares;
+        return sides;
     }
 
     /**
@@ -145,14 +186,20 @@ public record VersionComparison(List<LineDifference> lines) {
      * @param name the name of the ingredient
      * @param first the share in the first version; empty if the line does not stand there
      * @param second the share in the second version; empty if the line does not stand there
+     * @param bounds between which ends the difference is sure to lie, in percent of the whole, if batches are compared
      */
     public record LineDifference(
-            int number, String phase, String name, Optional<MassFraction> first, Optional<MassFraction> second)
+            int number,
+            String phase,
+            String name,
+            Optional<MassFraction> first,
+            Optional<MassFraction> second,
+            Optional<Interval<Amount<Dimensionless>>> bounds)
             implements Explained {
 
-        private static final Symbol FIRST = Symbol.of("wfirst", "share-in-first", Kind.SHARE);
-        private static final Symbol SECOND = Symbol.of("wsecond", "share-in-second", Kind.SHARE);
-        private static final Symbol DIFFERENCE = Symbol.of("Δw", "share-difference", Kind.SHARE);
+        private static final Symbol FIRST = Symbol.of("w_first", "share-in-first", Kind.SHARE);
+        private static final Symbol SECOND = Symbol.of("w_second", "share-in-second", Kind.SHARE);
+        private static final Symbol DIFFERENCE = Symbol.of("Δ_w", "share-difference", Kind.SHARE);
 
         /** What became of a line. */
         public enum Change {
@@ -174,12 +221,26 @@ public record VersionComparison(List<LineDifference> lines) {
          * @param name the name of the ingredient
          * @param first the share in the first version
          * @param second the share in the second version
+         * @param bounds between which ends the difference is sure to lie
          */
         public LineDifference {
             Objects.requireNonNull(phase, "phase");
             Objects.requireNonNull(name, "name");
             Objects.requireNonNull(first, "first");
             Objects.requireNonNull(second, "second");
+            Objects.requireNonNull(bounds, "bounds");
+        }
+
+        /**
+         * Whether there is a difference that no errors of weighing explain.
+         *
+         * @return true if the shares are not the same and, of batches, 0 lies outside the {@link #bounds()}
+         */
+        public boolean isSure() {
+            return change() != Change.SAME
+                    && bounds.map(between -> between.least().signum() > 0
+                                    || between.greatest().signum() < 0)
+                            .orElse(true);
         }
 
         /**
@@ -229,11 +290,19 @@ public record VersionComparison(List<LineDifference> lines) {
 
         @Override
         public String toString() {
-            return name + " " + change() + " " + text(first) + " -> " + text(second);
+            return name
+                    + switch (change()) {
+                        case SAME -> " " + text(second) + " in both";
+                        case CHANGED ->
+                            " " + text(second) + " instead of " + text(first)
+                                    + (isSure() ? "" : ", which the errors of weighing may explain");
+                        case ADDED -> " " + text(second) + " instead of none";
+                        case REMOVED -> " none instead of " + text(first);
+                    };
         }
 
         private static String text(Optional<MassFraction> share) {
-            return share.map(MassFraction::toString).orElse("none");
+            return share.map(each -> NumberText.percent(each.fraction())).orElse("none");
         }
     }
 }

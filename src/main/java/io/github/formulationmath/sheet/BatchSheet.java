@@ -137,7 +137,8 @@ public final class BatchSheet {
                         words.say("sheet.closure." + plan.bench().closure().name()));
     }
 
-    private Document plan() {
+    /** What is made and on what, and what the displays read. */
+    Document plan() {
         Document document = head();
         for (StockMixture stock : stocks) {
             for (WeighingPlan step : stock.steps()) {

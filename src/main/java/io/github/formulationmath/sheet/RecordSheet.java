@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**
@@ -78,7 +79,38 @@ public final class RecordSheet {
         for (FormulaLine line : record.readings().missing()) {
             document = document.paragraph(words.say("sheet.record.missing", line.name()));
         }
-        return filling(entries(document)).caution(words.say("sheet.record.caution"));
+        return filling(entries(noted(document))).caution(words.say("sheet.record.caution"));
+    }
+
+    /** Who read what when, from which lot, and what else was noted there; nothing if nothing was. */
+    private Document noted(Document document) {
+        List<List<String>> rows = record.readings().taken().stream()
+                .filter(reading -> reading.time().isPresent()
+                        || reading.person().isPresent()
+                        || reading.lot().isPresent()
+                        || !reading.notes().isEmpty())
+                .map(reading -> List.of(
+                        reading.line().subscript(),
+                        reading.line().name(),
+                        time(reading.time()),
+                        reading.person().orElse(""),
+                        reading.lot().orElse(""),
+                        reading.notes().entrySet().stream()
+                                .map(note -> note.getKey() + ": " + note.getValue())
+                                .collect(Collectors.joining("; "))))
+                .toList();
+        return rows.isEmpty()
+                ? document
+                : document.heading(words.say("sheet.record.noted"))
+                        .table(
+                                List.of(
+                                        Column.number(words.say("sheet.column.number")),
+                                        Column.name(words.say("sheet.column.ingredient")),
+                                        Column.text(words.say("sheet.record.column.time")),
+                                        Column.text(words.say("sheet.record.column.who")),
+                                        Column.text(words.say("sheet.record.column.lot")),
+                                        Column.text(words.say("sheet.record.column.notes"))),
+                                rows);
     }
 
     private Document facts(MadeBatch made) {

@@ -4,6 +4,7 @@ import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.Balance;
@@ -18,7 +19,11 @@ final class SheetNumbers {
     private SheetNumbers() {}
 
     static String amount(Amount<?> amount) {
-        return NumberText.of(amount.exactValue(), amount.symbol());
+        Amount<?> parts = amount.inSmallerUnit();
+        boolean isMixed = amount.symbol().equals("lb") && !amount.exactValue().isInteger();
+        return isMixed && NumberText.isShort(parts.exactValue())
+                ? AmountFormat.standard().formatInTwoUnits(amount, Rounding.none())
+                : NumberText.of(amount.exactValue(), amount.symbol());
     }
 
     /** A reading as the display shows it, with the zeros that its step keeps: 1.0 g. */

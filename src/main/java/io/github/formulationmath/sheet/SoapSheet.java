@@ -22,7 +22,7 @@ import java.util.Objects;
  * fats, what is added when they have reacted, and the rest. Beside each alkali stands the largest reading that leaves no hydroxide
  * for certain; the judgement on the whole follows, and the cautions, once.
  *
- * <p>Example: {@code SoapSheet.of(soap, ExpectedProduct.of(plan, WeighingMethod.TARE_EACH)).print(Format.TEXT)}.
+ * <p>Example: {@code SoapSheet.of(lye.soap(), lye.expectedOn(balance, WeighingMethod.TARE_EACH)).print(Format.TEXT)}.
  */
 public final class SoapSheet {
 

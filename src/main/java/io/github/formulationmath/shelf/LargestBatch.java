@@ -52,6 +52,17 @@ public final class LargestBatch implements Explained {
      */
     public record Shortage(String ingredientName, Amount<Mass> missing) {
 
+        /**
+         * Refuses null.
+         *
+         * @param ingredientName the ingredient
+         * @param missing how much more there would have to be
+         */
+        public Shortage {
+            Objects.requireNonNull(ingredientName, "ingredientName");
+            Objects.requireNonNull(missing, "missing");
+        }
+
         @Override
         public String toString() {
             return ingredientName + " " + BalanceUnit.text(missing);
@@ -98,11 +109,7 @@ public final class LargestBatch implements Explained {
 
     static <V> V stock(Reckoning<V> r, FormulaLine line, int number, Lot lot) {
         Subject subject = Subject.of(line.subscript() + "," + (number + 1), lot.ingredientName() + " " + lot.code());
-        return r.given(
-                STOCK,
-                subject,
-                lot.left().canonical(),
-                Source.written(lot.left().toString()));
+        return r.given(STOCK, subject, lot.left(), Source.written(lot.left().toString()));
     }
 
     static LargestBatch of(Shelf shelf, Formula formula, Picking picking) {

@@ -6,6 +6,7 @@ import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.size.Sizes;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
@@ -22,6 +23,21 @@ import javax.measure.quantity.Mass;
  */
 public record Makeable(
         Formula formula, Optional<Amount<Mass>> smallest, Optional<Amount<Mass>> largest, LargestBatch limit) {
+
+    /**
+     * Refuses null.
+     *
+     * @param formula the formula
+     * @param smallest the smallest passing size
+     * @param largest the largest passing size that the shelf gives
+     * @param limit what the shelf gives
+     */
+    public Makeable {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(smallest, "smallest");
+        Objects.requireNonNull(largest, "largest");
+        Objects.requireNonNull(limit, "limit");
+    }
 
     static Makeable of(Sizes sizes, LargestBatch limit) {
         Optional<Amount<Mass>> smallest = sizes.smallest();

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
@@ -52,6 +53,19 @@ public final class Taking implements Explained {
      * @param mass how much of it goes into the line, above 0
      */
     public record Use(FormulaLine line, Lot lot, Amount<Mass> mass) {
+
+        /**
+         * Refuses null.
+         *
+         * @param line the line
+         * @param lot the lot
+         * @param mass how much of it
+         */
+        public Use {
+            Objects.requireNonNull(line, "line");
+            Objects.requireNonNull(lot, "lot");
+            Objects.requireNonNull(mass, "mass");
+        }
 
         @Override
         public String toString() {
@@ -219,6 +233,7 @@ public final class Taking implements Explained {
      * @return an unmodifiable list; empty if it needs nothing, or nothing was there
      */
     public List<Lot> lotsOf(FormulaLine line) {
+        Objects.requireNonNull(line, "line");
         return uses.stream()
                 .filter(use -> use.line().equals(line))
                 .map(Use::lot)
@@ -256,7 +271,7 @@ public final class Taking implements Explained {
                     Integer.toString(number),
                     use.lot().ingredientName() + " " + use.lot().code());
             Subject there = Subject.of(use.line().subscript() + "," + number, lot.name());
-            V mass = r.given(TAKEN, there, use.mass().canonical(), Source.user());
+            V mass = r.given(TAKEN, there, use.mass(), Source.user());
             V price = r.given(
                     PRICE,
                     lot,
@@ -265,7 +280,7 @@ public final class Taking implements Explained {
             V contents = r.given(
                     CONTENTS,
                     lot,
-                    offer.packSize().canonical(),
+                    offer.packSize(),
                     Source.written(offer.packSize().toString()));
             costs.add(r.quotient(r.product(mass, price), contents));
         }

@@ -28,8 +28,12 @@ final class Bands implements SizeSearch {
 
     private final List<Band> bands;
 
-    private Bands(List<Band> bands) {
+    /** What a size must be a multiple of, if lines must be exact. */
+    private final Optional<Ratio> period;
+
+    private Bands(List<Band> bands, Optional<Ratio> period) {
         this.bands = List.copyOf(bands);
+        this.period = period;
     }
 
     /** Bands of lines for sizes in divisions of the display. */
@@ -52,16 +56,22 @@ final class Bands implements SizeSearch {
                 bands.add(Band.of(i, shares.get(i), factors));
             }
         }
-        exactLine.ifPresent(line ->
-                bands.add(Band.of(line, CommonPeriod.of(exact).reciprocal(), Factors.of(Ratio.ZERO, Ratio.ONE))));
+        Optional<Ratio> period = Optional.empty();
+        if (exactLine.isPresent()) {
+            Ratio common = CommonPeriod.of(exact);
+            period = Optional.of(common);
+            bands.add(Band.of(exactLine.getAsInt(), common.reciprocal(), Factors.of(Ratio.ZERO, Ratio.ONE)));
+        }
         // The line with the widest gaps first: it makes the largest jumps.
         bands.sort((one, other) -> one.up().compareSlope(other.up()));
-        return new Bands(bands);
+        return new Bands(bands, period);
     }
 
     /** The band of one line by itself, for sizes in grams and a step in grams. */
     static Bands ofLine(int line, Ratio share, Ratio tolerance, Ratio step) {
-        return new Bands(List.of(Band.of(line, share, Factors.of(tolerance, step))));
+        Band band = Band.of(line, share, Factors.of(tolerance, step));
+        return new Bands(
+                List.of(band), Optional.of(band.up().slope().reciprocal()).filter(each -> tolerance.isZero()));
     }
 
     /** What the share of a line is multiplied with at the two ends of its band; most lines have the tolerance of the one before. */
@@ -82,7 +92,12 @@ final class Bands implements SizeSearch {
 
     @Override
     public boolean passes(Ratio size) {
-        return bands.stream().allMatch(band -> band.passes(size));
+        for (Band band : bands) {
+            if (!band.passes(size)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override
@@ -132,10 +147,7 @@ final class Bands implements SizeSearch {
 
     @Override
     public Optional<Ratio> period() {
-        return bands.stream()
-                .filter(band -> band.tolerance().isZero())
-                .map(band -> band.up().slope().reciprocal())
-                .findFirst();
+        return period;
     }
 
     @Override

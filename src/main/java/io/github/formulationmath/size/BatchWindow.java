@@ -216,6 +216,24 @@ public abstract sealed class BatchWindow {
         return search.sizes();
     }
 
+    /**
+     * The whole multiples of a step in a range that can be made: those of {@link Sizes#within(String, String, String)} that
+     * the bench carries and holds.
+     *
+     * <p>Example: {@code BatchWindow.of(formula, bench, constraints).within("50 g", "500 g", "10 g")}.
+     *
+     * @param least the smallest batch wanted, for example {@code "50 g"}
+     * @param greatest the largest
+     * @param step the step, for example {@code "10 g"}
+     * @return the sizes in ascending order, both ends counted in; an unmodifiable list
+     * @throws IllegalArgumentException as {@link Sizes#within(String, String, String)}
+     */
+    public final List<Amount<Mass>> within(String least, String greatest, String step) {
+        return sizes().within(least, greatest, step).stream()
+                .filter(this::contains)
+                .toList();
+    }
+
     final WindowSearch search() {
         return search;
     }

@@ -120,8 +120,8 @@ sealed interface Ceiling extends WindowBound {
         @Override
         public <V> V room(Reckoning<V> r) {
             return r.difference(
-                    r.given(CAPACITY, bench.balance().capacity().canonical(), Source.user()),
-                    r.given(VESSEL, bench.vessel().mass().canonical(), Source.user()));
+                    r.given(CAPACITY, bench.balance().capacity(), Source.user()),
+                    r.given(VESSEL, bench.vessel().mass(), Source.user()));
         }
 
         @Override
@@ -155,7 +155,7 @@ sealed interface Ceiling extends WindowBound {
         @Override
         public <V> V room(Reckoning<V> r) {
             return r.product(
-                    r.given(VOLUME, volume.canonical(), Source.user()),
+                    r.given(VOLUME, volume, Source.user()),
                     r.given(DENSITY, density.gramsPerMillilitre(), Source.user()));
         }
 
@@ -181,7 +181,7 @@ sealed interface Ceiling extends WindowBound {
         }
 
         private <V> V stock(Reckoning<V> r) {
-            return r.given(STOCK, limit.lines().get(0), inStock.canonical(), Source.user());
+            return r.given(STOCK, limit.lines().get(0), inStock, Source.user());
         }
 
         private <V> V exact(Reckoning<V> r) {

@@ -23,12 +23,14 @@ final class ClosedBands implements SizeSearch {
     private final List<Band> bands;
     private final Ratio division;
     private final Ratio period;
+    private final boolean everyWhole;
     private final boolean fitsLongs;
 
     private ClosedBands(List<Band> bands, Ratio division, Ratio period) {
         this.bands = List.copyOf(bands);
         this.division = division;
         this.period = period;
+        this.everyWhole = period.equals(Ratio.ONE);
         this.fitsLongs = bands.stream().allMatch(Band::fitsLongs);
     }
 
@@ -99,6 +101,9 @@ final class ClosedBands implements SizeSearch {
 
     /** The nearest multiple of the period that does not lie before a number. */
     private Ratio aligned(Ratio from, boolean up) {
+        if (everyWhole && from.isInteger()) {
+            return from;
+        }
         Ratio multiples = from.dividedBy(period);
         return (up ? multiples.ceil() : multiples.floor()).times(period);
     }

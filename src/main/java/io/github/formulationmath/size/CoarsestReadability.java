@@ -111,11 +111,7 @@ final class CoarsestReadability {
     private <V> V mass(Reckoning<V> r, BatchLine line, int index) {
         return batches.size() == 1
                 ? r.known(line)
-                : r.given(
-                        BatchSymbols.LINE_MASS,
-                        subject(line, index),
-                        line.mass().canonical(),
-                        Source.user());
+                : r.given(BatchSymbols.LINE_MASS, subject(line, index), line.mass(), Source.user());
     }
 
     private static Subject subject(BatchLine line, int index) {

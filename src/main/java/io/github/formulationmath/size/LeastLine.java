@@ -86,7 +86,7 @@ sealed interface LeastLine extends OfWeighings {
 
         @Override
         public <V> V least(Reckoning<V> r, Balance balance) {
-            return r.given(LEAST_NET, Subject.of("least", ""), least.canonical(), Source.user());
+            return r.given(LEAST_NET, Subject.of("least", ""), least, Source.user());
         }
 
         @Override

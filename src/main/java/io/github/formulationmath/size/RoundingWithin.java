@@ -8,6 +8,7 @@ import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,10 +22,14 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings {
         Objects.requireNonNull(bench, "bench");
         tolerances.checkedFor(formula);
         Ratio d = bench.balance().readability().canonical();
-        Bands bands = Bands.of(
-                formula.lines().stream().map(FormulaLine::fraction).toList(),
-                formula.lines().stream().map(tolerances::fraction).toList(),
-                d);
+        List<FormulaLine> lines = formula.lines();
+        List<Ratio> shares = new ArrayList<>(lines.size());
+        List<Ratio> allowed = new ArrayList<>(lines.size());
+        for (FormulaLine line : lines) {
+            shares.add(line.fraction());
+            allowed.add(tolerances.fraction(line));
+        }
+        Bands bands = Bands.of(shares, allowed, d);
         return sizes(formula, bench, bands, formula.lines());
     }
 

@@ -64,14 +64,19 @@ public final class Sizes {
         this.effort = effort;
         this.parts = List.copyOf(parts);
         this.obstacle = obstacle;
-        this.aligning = parts.stream()
-                .filter(part -> part.search().period().isPresent() && !(part.search() instanceof Bands))
-                .reduce((first, last) -> last);
-        List<Ratio> periods =
-                parts.stream().flatMap(part -> part.search().period().stream()).toList();
-        this.common = aligning.isPresent() && periods.size() > 1
-                ? periods.stream().reduce(Ratio::leastCommonMultiple).orElseThrow()
-                : Ratio.ZERO;
+        Optional<Part> last = Optional.empty();
+        Optional<Ratio> all = Optional.empty();
+        int many = 0;
+        for (Part part : this.parts) {
+            Optional<Ratio> own = part.search().period();
+            if (own.isPresent()) {
+                many++;
+                last = part.search() instanceof Bands ? last : Optional.of(part);
+                all = all.map(own.get()::leastCommonMultiple).or(() -> own);
+            }
+        }
+        this.aligning = last;
+        this.common = last.isPresent() && many > 1 ? all.orElseThrow() : Ratio.ZERO;
     }
 
     /** The least size that a line asks for, as one relation that finds it and explains it. */
@@ -360,7 +365,7 @@ public final class Sizes {
     /**
      * The whole multiples of a step that pass in a range, both ends included: sizes that one would choose.
      *
-     * <p>Example: {@code sizes.within("50 g", "500 g", "10 g")}.
+     * <p>Example: {@code Criterion.oneDivision().on(formula, bench).within("50 g", "500 g", "10 g")}.
      *
      * @param least the least size looked at, at least 0, for example {@code "50 g"}
      * @param greatest the greatest size looked at, for example {@code "500 g"}
@@ -370,9 +375,9 @@ public final class Sizes {
      *     #MOST_ISLANDS} steps
      */
     public List<Amount<Mass>> within(String least, String greatest, String step) {
-        Amount<Mass> every = Amount.requirePositive("step", Amount.mass(step));
-        Amount<Mass> first = Amount.requireNotNegative("least", Amount.mass(least));
-        Interval<Amount<Mass>> range = Interval.of(first, Amount.mass(greatest));
+        Amount<Mass> first = Amount.requireNotNegative("least", Amount.mass(Objects.requireNonNull(least, "least")));
+        Interval<Amount<Mass>> range = Interval.of(first, Amount.mass(Objects.requireNonNull(greatest, "greatest")));
+        Amount<Mass> every = Amount.requirePositive("step", Amount.mass(Objects.requireNonNull(step, "step")));
         Ratio from = range.least().ratioTo(every).ceil().max(Ratio.ONE);
         Ratio to = range.greatest().ratioTo(every).floor();
         if (to.minus(from).compareTo(Ratio.of(MOST_ISLANDS)) >= 0) {

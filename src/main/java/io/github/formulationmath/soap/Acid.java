@@ -8,6 +8,7 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * A free acid in a soap: it takes its alkali before any fat does, and takes all of it. Its salts, citrates or lactates, take
@@ -28,6 +29,9 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
 
     private static final int MOST_PROTONS = 12;
 
+    /** What free acids of this trade are made of; a metal in the formula, or boron, makes it a salt or something else. */
+    private static final Set<String> OF_FREE_ACIDS = Set.of("C", "H", "O", "N", "S", "P", "F", "Cl", "Br", "I");
+
     /**
      * Checks the figures.
      *
@@ -35,7 +39,8 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
      * @param molarMass of what is weighed
      * @param protons how many hydroxides one formula unit takes, 1 to 12
      * @param assay the share of the acid in what is weighed
-     * @throws IllegalArgumentException if the name is blank or the protons are none
+     * @throws IllegalArgumentException if the name is blank, the protons are none or more than the hydrogen atoms, or the formula is
+     *     that of a salt
      */
     public Acid {
         if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -46,6 +51,23 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
         if (protons < 1 || protons > MOST_PROTONS) {
             throw new IllegalArgumentException("protons of " + Excerpt.of(name) + " is " + protons
                     + ": it must be 1 to " + MOST_PROTONS + "; a salt is no acid and takes no alkali");
+        }
+        requireFreeAcid(name, molarMass.formula(), protons);
+    }
+
+    private static void requireFreeAcid(String name, MolecularFormula formula, int protons) {
+        for (String element : formula.counts().keySet()) {
+            if (!OF_FREE_ACIDS.contains(element)) {
+                throw new IllegalArgumentException("formula of " + Excerpt.of(name) + " is " + Excerpt.of(formula)
+                        + " with " + element + " in it: a salt takes no alkali, declare it with neither(…);"
+                        + " of an acid give the free one, such as C6H8O7");
+            }
+        }
+        Ratio hydrogen = formula.count("H").orElse(Ratio.ZERO);
+        if (hydrogen.compareTo(Ratio.of(protons)) < 0) {
+            throw new IllegalArgumentException(
+                    "protons of " + Excerpt.of(name) + " is " + protons + ", and " + Excerpt.of(formula) + " has "
+                            + hydrogen + " hydrogen atoms: count the acid groups, 3 in citric acid");
         }
     }
 
@@ -58,7 +80,7 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
      * @param leastAssay such as {@code "99.5 %"}
      * @param greatestAssay such as {@code "100 %"}
      * @return the acid
-     * @throws IllegalArgumentException if the formula is none, the protons are none, or the ends are reversed
+     * @throws IllegalArgumentException if the formula is none or that of a salt, the protons are none, or the ends are reversed
      */
     public static Acid of(String name, String formula, int protons, String leastAssay, String greatestAssay) {
         return new Acid(

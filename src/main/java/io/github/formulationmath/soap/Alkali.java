@@ -2,6 +2,9 @@ package io.github.formulationmath.soap;
 
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Origin;
 
 /** The two alkalis that make soap, with their carbonates. */
 public enum Alkali {
@@ -13,11 +16,17 @@ public enum Alkali {
     private final String inciName;
     private final MolarMass hydroxide;
     private final MolarMass carbonate;
+    private final Ratio gramsPerMole;
+    private final Ratio gramsOfCarbonate;
+    private final Origin origin;
 
     Alkali(String inciName, String hydroxide, String carbonate) {
         this.inciName = inciName;
         this.hydroxide = MolarMass.of(MolecularFormula.parse(hydroxide));
         this.carbonate = MolarMass.of(MolecularFormula.parse(carbonate));
+        this.origin = this.hydroxide.origin();
+        this.gramsPerMole = origin.number();
+        this.gramsOfCarbonate = this.carbonate.gramsPerMole();
     }
 
     /**
@@ -45,6 +54,25 @@ public enum Alkali {
      */
     public MolarMass carbonateMolarMass() {
         return carbonate;
+    }
+
+    /** The same as a number, added up once. */
+    Ratio gramsPerMole() {
+        return gramsPerMole;
+    }
+
+    /** Grams of this hydroxide that do what a gram of potassium hydroxide does, in which sums are kept. */
+    Ratio gramsPerGramOfPotassiumHydroxide() {
+        return gramsPerMole.dividedBy(POTASSIUM_HYDROXIDE.gramsPerMole);
+    }
+
+    Ratio gramsPerMoleOfCarbonate() {
+        return gramsOfCarbonate;
+    }
+
+    /** The molar mass as relations take it up. */
+    Explained known() {
+        return () -> origin;
     }
 
     /** The formula of the hydroxide: {@code NaOH}. */

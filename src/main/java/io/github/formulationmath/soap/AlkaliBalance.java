@@ -1,15 +1,11 @@
 package io.github.formulationmath.soap;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.ExpectedProduct;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -27,6 +23,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 
@@ -47,13 +45,17 @@ import javax.measure.quantity.Mass;
  */
 public final class AlkaliBalance {
 
-    private final Soap soap;
+    private final Declared lines;
     private final MassRange masses;
     private final boolean withLateFat;
     private final boolean coverage;
 
     AlkaliBalance(Soap soap, MassRange masses, boolean coverage, boolean withLateFat) {
-        this.soap = soap;
+        this(new Declared.Whole(soap), masses, coverage, withLateFat);
+    }
+
+    private AlkaliBalance(Declared lines, MassRange masses, boolean coverage, boolean withLateFat) {
+        this.lines = lines;
         this.masses = masses;
         this.coverage = coverage;
         this.withLateFat = withLateFat;
@@ -94,13 +96,17 @@ public final class AlkaliBalance {
                     + Excerpt.of(soap.formula().name())
                     + ": the two are not the same formula; declare the formula that was weighed");
         }
+        return of(new Declared.Whole(soap), masses);
+    }
+
+    private static AlkaliBalance of(Declared lines, MadeMasses masses) {
         if (masses.leavesErrorsOut()) {
             throw new IllegalArgumentException(
                     "the balance has an error without a bound, such as its repeatability, so that"
                             + " nothing is sure: take it in with covering(CoverageFactor.of(2)) or more");
         }
         return new AlkaliBalance(
-                soap, new WeighedRange(masses), masses.coverage().isPresent(), true);
+                lines, new WeighedRange(masses), masses.coverage().isPresent(), true);
     }
 
     /**
@@ -110,12 +116,11 @@ public final class AlkaliBalance {
      * @param balance the balance
      * @param method how it is weighed
      * @return the balance of alkali of the masses as that display shows them
-     * @throws IllegalArgumentException if the balance does not carry the batch, or has errors without a bound
+     * @throws IllegalArgumentException if the balance has errors without a bound, and as {@link LyeCalculation#expectedOn}
      */
     public static AlkaliBalance of(LyeCalculation lye, Balance balance, WeighingMethod method) {
-        Soap soap = Objects.requireNonNull(lye, "lye").soap();
-        Batch batch = Batch.of(soap.formula(), BatchSize.ofMass(lye.mass()));
-        return of(soap, ExpectedProduct.of(WeighingPlan.of(batch, balance), method));
+        LyeCalculation calculated = Objects.requireNonNull(lye, "lye");
+        return of(new Declared.Calculated(calculated, calculated.roles()), calculated.weighed(balance, method));
     }
 
     /**
@@ -124,7 +129,7 @@ public final class AlkaliBalance {
      * @return what is shown of hydroxide that is left; {@link HydroxideVerdict#NOT_SHOWN} while a line is undeclared
      */
     public HydroxideVerdict verdict() {
-        if (!soap.undeclared().isEmpty()) {
+        if (!lines.undeclared().isEmpty()) {
             return HydroxideVerdict.NOT_SHOWN;
         }
         if (excess(true).signum() <= 0) {
@@ -139,7 +144,11 @@ public final class AlkaliBalance {
      * @return the lines, empty if all are declared
      */
     public List<FormulaLine> undeclared() {
-        return soap.undeclared();
+        return lines.undeclared();
+    }
+
+    private List<FormulaLine> formulaLines() {
+        return lines.soap().formula().lines();
     }
 
     /**
@@ -148,7 +157,7 @@ public final class AlkaliBalance {
      * @return true if it is not for certain
      */
     public boolean isWithinCoverage() {
-        return coverage || !coverageInputs().isEmpty();
+        return coverage || roles().anyMatch(role -> !role.isBounded());
     }
 
     /**
@@ -157,8 +166,8 @@ public final class AlkaliBalance {
      * @return the lines in the order of the formula
      */
     public List<FormulaLine> coverageInputs() {
-        return soap.formula().lines().stream()
-                .filter(line -> soap.role(line.index())
+        return formulaLines().stream()
+                .filter(line -> lines.role(line.index())
                         .filter(role -> !role.isBounded())
                         .isPresent())
                 .toList();
@@ -171,7 +180,7 @@ public final class AlkaliBalance {
      * @return the least and the most that may be left
      */
     public Interval<Amount<Mass>> excess() {
-        Ratio grams = reference().molarMass().gramsPerMole();
+        Ratio grams = reference().gramsPerGramOfPotassiumHydroxide();
         return Interval.of(
                 Amount.grams(excess(false).times(grams)),
                 Amount.grams(excess(true).times(grams)));
@@ -184,11 +193,15 @@ public final class AlkaliBalance {
                 : Alkali.POTASSIUM_HYDROXIDE;
     }
 
+    private Stream<SoapRole> roles() {
+        return IntStream.range(0, lines.size()).mapToObj(lines::role).flatMap(Optional::stream);
+    }
+
     private Map<Integer, AlkaliGrade> grades() {
         Map<Integer, AlkaliGrade> grades = new LinkedHashMap<>();
-        for (int i = 0; i < soap.formula().lines().size(); i++) {
+        for (int i = 0; i < lines.size(); i++) {
             int line = i;
-            soap.role(i).ifPresent(role -> {
+            lines.role(i).ifPresent(role -> {
                 if (role instanceof SoapRole.Gives gives) {
                     grades.put(line, gives.grade());
                 }
@@ -197,7 +210,7 @@ public final class AlkaliBalance {
         return grades;
     }
 
-    /** Moles of hydroxide left, at the end where most or least is left. */
+    /** The hydroxide left in grams of potassium hydroxide, at the end where most or least is left. */
     private Ratio excess(boolean most) {
         return masses.sum(weights(role -> true, most, Ratio.ONE), most);
     }
@@ -209,9 +222,7 @@ public final class AlkaliBalance {
         for (Map.Entry<Integer, Ratio> each : weights.entrySet()) {
             asShown = asShown.plus(each.getValue().times(shown.get(each.getKey())));
         }
-        return masses.sum(weights, true)
-                .minus(asShown)
-                .times(Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole());
+        return masses.sum(weights, true).minus(asShown);
     }
 
     /** Whether no hydroxide is left even if the fats are to get only a share of what they could take; acids are paid in full. */
@@ -225,17 +236,18 @@ public final class AlkaliBalance {
         return weights;
     }
 
-    /** What a gram of each line brings, at one end; lines that bring nothing are left out. */
+    /** What a gram of each line brings, in grams of potassium hydroxide, at one end; lines that bring nothing are left out. */
     private Map<Integer, Ratio> weights(Predicate<SoapRole> wanted, boolean most, Ratio times) {
         Map<Integer, Ratio> weights = new LinkedHashMap<>();
-        for (int i = 0; i < soap.formula().lines().size(); i++) {
-            int line = i;
-            soap.role(i)
-                    .filter(this::takesPart)
-                    .filter(wanted)
-                    .map(role -> most ? role.most() : role.least())
-                    .filter(weight -> !weight.isZero())
-                    .ifPresent(weight -> weights.put(line, weight.times(times)));
+        for (int line = 0; line < lines.size(); line++) {
+            Optional<SoapRole> role = lines.role(line);
+            if (role.isEmpty() || !takesPart(role.get()) || !wanted.test(role.get())) {
+                continue;
+            }
+            Ratio weight = most ? role.get().most() : role.get().least();
+            if (!weight.isZero()) {
+                weights.put(line, weight.times(times));
+            }
         }
         return weights;
     }
@@ -252,6 +264,7 @@ public final class AlkaliBalance {
      * @throws IllegalStateException if the acids may take all of the hydroxide, or no fat is sure to take any
      */
     public Interval<Amount<Dimensionless>> shortfall() {
+        requireShortfall();
         return Interval.of(percent(shortfall(true)), percent(shortfall(false)));
     }
 
@@ -281,8 +294,7 @@ public final class AlkaliBalance {
         return weights(SoapRole.Takes.class::isInstance, most, Ratio.ONE.unaryMinus());
     }
 
-    /** 1 − (hydroxide − acids)/fats, with the hydroxide most or least. */
-    private Ratio shortfall(boolean most) {
+    private void requireShortfall() {
         if (!fatsTakeSome()) {
             throw new IllegalStateException(
                     "no fat is sure to take up any alkali, so that there is no shortfall to state:"
@@ -293,6 +305,10 @@ public final class AlkaliBalance {
                     "the acids may take all of the hydroxide, so that there is no shortfall of the"
                             + " fats to state: ask for excess()");
         }
+    }
+
+    /** 1 − (hydroxide − acids)/fats, with the hydroxide most or least. */
+    private Ratio shortfall(boolean most) {
         return Ratio.ONE.minus(masses.quotient(lye(most), fats(most), most));
     }
 
@@ -303,7 +319,7 @@ public final class AlkaliBalance {
      * @return the least and the most
      */
     public Interval<Amount<Mass>> carbonate() {
-        Ratio grams = reference().molarMass().gramsPerMole();
+        Ratio grams = reference().gramsPerMole();
         return Interval.of(
                 Amount.grams(carbonate(false).times(grams)),
                 Amount.grams(carbonate(true).times(grams)));
@@ -315,10 +331,7 @@ public final class AlkaliBalance {
             Ratio share =
                     (most ? grade.carbonate().greatest() : grade.carbonate().least()).fraction();
             if (!share.isZero()) {
-                weights.put(
-                        line,
-                        share.times(2)
-                                .dividedBy(grade.alkali().carbonateMolarMass().gramsPerMole()));
+                weights.put(line, share.times(2).dividedBy(grade.alkali().gramsPerMoleOfCarbonate()));
             }
         });
         return weights.isEmpty() ? Ratio.ZERO : masses.sum(weights, most);
@@ -350,8 +363,8 @@ public final class AlkaliBalance {
      */
     public List<InputWidth> widths() {
         List<InputWidth> widths = new ArrayList<>();
-        for (FormulaLine line : soap.formula().lines()) {
-            soap.role(line.index()).filter(this::takesPart).ifPresent(role -> {
+        for (FormulaLine line : formulaLines()) {
+            lines.role(line.index()).filter(this::takesPart).ifPresent(role -> {
                 Ratio high = role.most();
                 Ratio low = role.least();
                 // Each at the middle of the other, so that both together are the width of the product.
@@ -364,12 +377,10 @@ public final class AlkaliBalance {
         return List.copyOf(widths);
     }
 
-    private void add(List<InputWidth> widths, InputWidth.Kind kind, FormulaLine line, Ratio moles) {
-        if (moles.signum() > 0) {
+    private void add(List<InputWidth> widths, InputWidth.Kind kind, FormulaLine line, Ratio koh) {
+        if (koh.signum() > 0) {
             widths.add(new InputWidth(
-                    kind,
-                    line.name(),
-                    Amount.grams(moles.times(reference().molarMass().gramsPerMole()))));
+                    kind, line.name(), Amount.grams(koh.times(reference().gramsPerGramOfPotassiumHydroxide()))));
         }
     }
 
@@ -401,7 +412,7 @@ public final class AlkaliBalance {
      */
     public AlkaliBalance ifCertified(String line, SaponificationValue value) {
         return new AlkaliBalance(
-                soap.certified(line, Objects.requireNonNull(value, "value")), masses, coverage, withLateFat);
+                lines.soap().certified(line, Objects.requireNonNull(value, "value")), masses, coverage, withLateFat);
     }
 
     /**
@@ -413,15 +424,14 @@ public final class AlkaliBalance {
     public List<Phrase> corner() {
         List<Phrase> corner = new ArrayList<>();
         Ratio inTheMiddle = Ratio.ZERO;
-        for (FormulaLine line : soap.formula().lines()) {
-            Optional<SoapRole> role = soap.role(line.index()).filter(this::takesPart);
+        for (FormulaLine line : formulaLines()) {
+            Optional<SoapRole> role = lines.role(line.index()).filter(this::takesPart);
             if (role.isPresent()) {
                 role.get().corner(line.name()).ifPresent(corner::add);
                 inTheMiddle = inTheMiddle.plus(role.get().most().times(middle(line)));
             }
         }
-        Ratio weighings =
-                excess(true).minus(inTheMiddle).times(reference().molarMass().gramsPerMole());
+        Ratio weighings = excess(true).minus(inTheMiddle).times(reference().gramsPerGramOfPotassiumHydroxide());
         corner.add(Phrase.of(
                 "soap.corner.weighings", AlkaliReport.up(weighings), reference().toString()));
         return List.copyOf(corner);
@@ -463,7 +473,7 @@ public final class AlkaliBalance {
 
     /** The name of what is judged. */
     String name() {
-        return soap.formula().name();
+        return lines.soap().formula().name();
     }
 
     /**
@@ -517,11 +527,8 @@ public final class AlkaliBalance {
      * @return the balance without the late fat; empty if no fat is late
      */
     public Optional<AlkaliBalance> cookAlone() {
-        boolean late = soap.formula().lines().stream()
-                .anyMatch(line -> soap.role(line.index())
-                        .filter(role -> role instanceof SoapRole.Takes takes && takes.late())
-                        .isPresent());
-        return withLateFat && late ? Optional.of(new AlkaliBalance(soap, masses, coverage, false)) : Optional.empty();
+        boolean late = roles().anyMatch(role -> role instanceof SoapRole.Takes takes && takes.late());
+        return withLateFat && late ? Optional.of(new AlkaliBalance(lines, masses, coverage, false)) : Optional.empty();
     }
 
     /**

@@ -39,6 +39,10 @@ public record AlkaliGrade(
     static final MassFraction STRONGEST_LYE = MassFraction.parse("50 %");
 
     private static final Ratio HIGHEST_ASSAY = Ratio.parse("1.01");
+
+    /** Hydroxide and carbonate beyond the whole by more than two titrations may err are not of one lot. */
+    private static final Ratio MOST_TOGETHER = Ratio.parse("1.05");
+
     private static final MassFraction LEAST_SOLID = MassFraction.parse("50 %");
 
     /** Solid or dissolved. */
@@ -66,7 +70,8 @@ public record AlkaliGrade(
      * @param form solid or dissolved
      * @param evidence what the range rests on
      * @param source where it was read
-     * @throws IllegalArgumentException if a solid has less than 50 % hydroxide, a solution more than 50 %, or no hydroxide at all
+     * @throws IllegalArgumentException if a solid has less than 50 % hydroxide, a solution more than 50 %, or no hydroxide at all, or if
+     *     hydroxide and carbonate are more than the whole
      */
     public AlkaliGrade {
         Objects.requireNonNull(alkali, "alkali");
@@ -74,6 +79,11 @@ public record AlkaliGrade(
         Objects.requireNonNull(evidence, "evidence");
         Objects.requireNonNull(source, "source");
         MassFraction least = Objects.requireNonNull(hydroxide, "hydroxide").least();
+        if (least.fraction().plus(carbonate.least().fraction()).compareTo(MOST_TOGETHER) > 0) {
+            throw new IllegalArgumentException(
+                    "hydroxide in " + alkali + " is " + hydroxide + ", carbonate " + carbonate
+                            + ": even the least of both make more than 105 %; are the two figures of the same lot?");
+        }
         if (Objects.requireNonNull(form, "form") == Form.SOLID && least.compareTo(LEAST_SOLID) < 0) {
             throw new IllegalArgumentException("hydroxide in " + alkali + " is " + hydroxide
                     + ": a solid has at least 50 %; a lye is given with solution(…)");
@@ -129,10 +139,7 @@ public record AlkaliGrade(
 
     /** How much hydroxide, in grams, one gram of carbonate counts as in a total alkali: two moles for one. */
     static Ratio carbonateFactor(Alkali alkali) {
-        return alkali.molarMass()
-                .gramsPerMole()
-                .times(2)
-                .dividedBy(alkali.carbonateMolarMass().gramsPerMole());
+        return alkali.molarMass().gramsPerMole().times(2).dividedBy(alkali.gramsPerMoleOfCarbonate());
     }
 
     private static MassFraction cut(Ratio share) {
@@ -152,8 +159,13 @@ public record AlkaliGrade(
     public static Assayed assay(Alkali alkali, String least, String greatest, Stated stated) {
         Objects.requireNonNull(alkali, "alkali");
         Objects.requireNonNull(stated, "stated");
-        Interval<Ratio> ends = Interval.of(percent("least", least), percent("greatest", greatest));
-        return new Assayed(alkali, ends, stated);
+        Ratio low = percent("least", least);
+        Ratio high = percent("greatest", greatest);
+        if (low.compareTo(high) > 0) {
+            throw new IllegalArgumentException("assay is " + Excerpt.of(least) + " to " + Excerpt.of(greatest)
+                    + ": the least must not be above the greatest, the two may have been exchanged");
+        }
+        return new Assayed(alkali, Interval.of(low, high), stated);
     }
 
     private static Ratio percent(String name, String text) {
@@ -194,11 +206,18 @@ public record AlkaliGrade(
 
     /** Moles of hydroxide in one gram as weighed, at most. */
     Ratio greatestSupply() {
-        return hydroxide.greatest().fraction().dividedBy(alkali.molarMass().gramsPerMole());
+        return hydroxide.greatest().fraction().dividedBy(alkali.gramsPerMole());
     }
 
     /** Moles of hydroxide in one gram as weighed, at least. */
     Ratio leastSupply() {
-        return hydroxide.least().fraction().dividedBy(alkali.molarMass().gramsPerMole());
+        return hydroxide.least().fraction().dividedBy(alkali.gramsPerMole());
+    }
+
+    /** The alkali and how much of it is hydroxide, rounded outward, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return alkali + ", " + AlkaliReport.down(hydroxide.least().percent()) + " to "
+                + AlkaliReport.up(hydroxide.greatest().percent()) + " % hydroxide";
     }
 }

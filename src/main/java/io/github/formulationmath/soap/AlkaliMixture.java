@@ -26,14 +26,19 @@ public record AlkaliMixture(MassFraction sodium, Basis basis) implements Seriali
     }
 
     /**
-     * Checks presence.
+     * Checks that there are two.
      *
-     * @param sodium the share of sodium hydroxide
+     * @param sodium the share of sodium hydroxide, above 0 and below 100 %
      * @param basis what it is a share of
+     * @throws IllegalArgumentException if one of the two would be left out
      */
     public AlkaliMixture {
         Objects.requireNonNull(sodium, "sodium");
         Objects.requireNonNull(basis, "basis");
+        if (sodium.equals(MassFraction.ZERO) || sodium.equals(MassFraction.WHOLE)) {
+            throw new IllegalArgumentException("sodium is " + sodium
+                    + ": then there is one alkali and nothing to divide;" + " give it with alkali(…)");
+        }
     }
 
     /**
@@ -76,10 +81,9 @@ public record AlkaliMixture(MassFraction sodium, Basis basis) implements Seriali
         Ratio x = sodium.fraction();
         Ratio rest = Ratio.ONE.minus(x);
         boolean impure = basis == Basis.MASS_AS_WEIGHED;
-        Ratio na = x.times(impure ? sodiumStrength : Ratio.ONE)
-                .dividedBy(Alkali.SODIUM_HYDROXIDE.molarMass().gramsPerMole());
-        Ratio k = rest.times(impure ? potassiumStrength : Ratio.ONE)
-                .dividedBy(Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole());
+        Ratio na = x.times(impure ? sodiumStrength : Ratio.ONE).dividedBy(Alkali.SODIUM_HYDROXIDE.gramsPerMole());
+        Ratio k =
+                rest.times(impure ? potassiumStrength : Ratio.ONE).dividedBy(Alkali.POTASSIUM_HYDROXIDE.gramsPerMole());
         return basis == Basis.MOLES ? x : na.dividedBy(na.plus(k));
     }
 }

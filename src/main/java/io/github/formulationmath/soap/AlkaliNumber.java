@@ -40,8 +40,8 @@ public final class AlkaliNumber implements Comparable<AlkaliNumber>, Serializabl
     }
 
     private static Map<String, Ratio> units() {
-        Ratio potassium = Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole();
-        Ratio sodium = potassium.dividedBy(Alkali.SODIUM_HYDROXIDE.molarMass().gramsPerMole());
+        Ratio potassium = Alkali.POTASSIUM_HYDROXIDE.gramsPerMole();
+        Ratio sodium = potassium.dividedBy(Alkali.SODIUM_HYDROXIDE.gramsPerMole());
         Ratio milli = Ratio.of(1, 1000);
         return new TreeMap<>(
                 Map.of("mg KOH/g", milli, "g KOH/g", Ratio.ONE, "mg NaOH/g", sodium.times(milli), "g NaOH/g", sodium));
@@ -120,7 +120,7 @@ public final class AlkaliNumber implements Comparable<AlkaliNumber>, Serializabl
 
     /** Moles of hydroxide per gram of fat. */
     Ratio molesPerGram() {
-        return gramsPerGram.dividedBy(Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole());
+        return gramsPerGram.dividedBy(Alkali.POTASSIUM_HYDROXIDE.gramsPerMole());
     }
 
     @Override

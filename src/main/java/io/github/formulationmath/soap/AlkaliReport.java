@@ -28,6 +28,12 @@ record AlkaliReport(AlkaliBalance balance, Wording wording) {
         return NEAREST.with(RoundingMode.CEILING).apply(number).toString();
     }
 
+    /** Both ends with their unit, rounded outward. */
+    static String between(Interval<? extends Amount<?>> range) {
+        return down(range.least().exactValue()) + " to " + up(range.greatest().exactValue()) + " "
+                + range.least().symbol();
+    }
+
     static String percentUp(Ratio share) {
         return up(share.times(100));
     }

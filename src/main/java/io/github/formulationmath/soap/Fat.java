@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -227,9 +228,9 @@ public record Fat(String name, Nature nature, SaponificationValue saponification
         return new Fat(name, nature, second, acid, inert);
     }
 
-    /** Moles of hydroxide that one gram as weighed is sure to take up. */
-    Ratio leastDemand() {
-        return leastNumber().molesPerGram().times(Ratio.ONE.minus(inert.most().fraction()));
+    /** Grams of potassium hydroxide that one gram as weighed is sure to take up. */
+    Ratio leastTaken() {
+        return leastNumber().gramsPerGram().times(Ratio.ONE.minus(inert.most().fraction()));
     }
 
     /** What one gram without inert matter is sure to take up: of a wax its acids alone. */
@@ -239,13 +240,31 @@ public record Fat(String name, Nature nature, SaponificationValue saponification
                 : saponification.range().least();
     }
 
-    /** Moles of hydroxide that one gram as weighed may take up. */
+    /** Grams of potassium hydroxide that one gram as weighed may take up. */
+    Ratio greatestTaken() {
+        return saponification.range().greatest().gramsPerGram();
+    }
+
+    /** The same in moles of hydroxide. */
     Ratio greatestDemand() {
         return saponification.range().greatest().molesPerGram();
     }
 
-    /** Moles of hydroxide per gram in the middle of the range, as recipes are reckoned. */
+    /** Grams of potassium hydroxide per gram in the middle of the range, as recipes are reckoned. */
+    Ratio middleTaken() {
+        return saponification.middle().gramsPerGram();
+    }
+
+    /** The same in moles of hydroxide. */
     Ratio middleDemand() {
         return saponification.middle().molesPerGram();
+    }
+
+    /** What it is and the range of its value, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return name + " (" + nature.name().toLowerCase(Locale.ROOT).replace('_', ' ') + "), "
+                + saponification.range().least() + " to "
+                + saponification.range().greatest();
     }
 }

@@ -84,6 +84,8 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
      * @param entries the rows
      */
     public FatTable {
+        Objects.requireNonNull(remarks, "remarks");
+        Objects.requireNonNull(entries, "entries");
         remarks = List.copyOf(remarks);
         entries = List.copyOf(entries);
     }
@@ -192,7 +194,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
     }
 
     /**
-     * What every source says of a fat, side by side.
+     * What every source says of a fat, side by side. A common name finds its kinds too: "olive oil" finds "Olive oil, refined".
      *
      * @param fat its INCI name or common name, letter case forgiven
      * @return the entries in the order of the table, at least one
@@ -202,11 +204,12 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
         String wanted = folded(Objects.requireNonNull(fat, "fat"));
         List<FatEntry> found = entries.stream()
                 .filter(entry -> folded(entry.inci()).equals(wanted)
-                        || folded(entry.name()).equals(wanted))
+                        || folded(entry.name()).equals(wanted)
+                        || folded(entry.name()).startsWith(wanted + ","))
                 .toList();
         if (found.isEmpty()) {
             throw new IllegalArgumentException(
-                    "fat is \"" + Excerpt.of(fat) + "\", which the table does not have; it has " + names(FatEntry::inci)
+                    "fat is \"" + Excerpt.of(fat) + "\", which the table does not have; it has " + names(FatEntry::name)
                             + "; read a table of your own with FatTable.read(…)");
         }
         return found;
@@ -239,7 +242,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
     }
 
     private String names(Function<FatEntry, String> name) {
-        return entries.stream().map(name).distinct().sorted().collect(Collectors.joining(", "));
+        return Excerpt.ofAll(entries.stream().map(name).distinct().sorted().toList());
     }
 
     private static String folded(String text) {

@@ -4,6 +4,7 @@ import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.number.Ratio;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A straight fatty acid by its carbon atoms and double bonds, written {@code C18:1} for oleic acid: C(n)H(2n−2d)O2.
@@ -43,6 +44,7 @@ public record FattyAcid(int carbons, int doubleBonds) implements Comparable<Fatt
      * @throws IllegalArgumentException if the text is not of that form
      */
     public static FattyAcid parse(String text) {
+        Objects.requireNonNull(text, "text");
         if (!text.matches("C[0-9]{1,2}:[0-9]")) {
             throw new IllegalArgumentException("fatty acid is \"" + text
                     + "\": write C, the carbon atoms, a colon and the double bonds, as in C18:1");

@@ -41,7 +41,7 @@ public final class FattyAcidProfile implements Serializable {
     private static final Ratio GLYCEROL = mass("C3H8O3");
     private static final Ratio WATER = mass("H2O");
     private static final Ratio IODINE = mass("I2");
-    private static final Ratio KOH = Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole();
+    private static final Ratio KOH = Alkali.POTASSIUM_HYDROXIDE.gramsPerMole();
 
     private final TreeMap<FattyAcid, Interval<MassFraction>> shares;
     private final boolean methylEsters;

@@ -98,13 +98,13 @@ public final class LyeBuilder {
     public LyeBuilder alkalis(AlkaliMixture division, AlkaliGrade sodium, AlkaliGrade potassium) {
         mixture = Objects.requireNonNull(division, "division");
         grades.clear();
-        grades.add(of(Alkali.SODIUM_HYDROXIDE, sodium));
-        grades.add(of(Alkali.POTASSIUM_HYDROXIDE, potassium));
+        grades.add(of(Alkali.SODIUM_HYDROXIDE, "sodium", sodium));
+        grades.add(of(Alkali.POTASSIUM_HYDROXIDE, "potassium", potassium));
         return this;
     }
 
-    private static AlkaliGrade of(Alkali wanted, AlkaliGrade grade) {
-        if (grade.alkali() != wanted) {
+    private static AlkaliGrade of(Alkali wanted, String name, AlkaliGrade grade) {
+        if (Objects.requireNonNull(grade, name).alkali() != wanted) {
             throw new IllegalArgumentException(
                     "grade is of " + grade.alkali() + " where " + wanted + " is meant: were the two exchanged?");
         }

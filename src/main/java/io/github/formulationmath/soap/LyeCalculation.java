@@ -1,10 +1,17 @@
 package io.github.formulationmath.soap;
 
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
@@ -12,6 +19,10 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -36,6 +47,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LyeCalculation {
 
+    private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
+
     private static final Symbol FAT = Symbol.of("m", "fat-mass", Kind.MASS);
     private static final Symbol VALUE = Symbol.of("S", "saponification-value", Kind.ALKALI_NUMBER);
     private static final Symbol ACID = Symbol.of("c", "acid-mass", Kind.MASS);
@@ -43,7 +56,7 @@ public final class LyeCalculation {
     private static final Symbol PROTONS = Symbol.of("z", "protons", Kind.NUMBER);
     private static final Symbol OF_FAT = Symbol.of("n", "demand-of-fat", Kind.SUBSTANCE);
     private static final Symbol OF_ACID = Symbol.of("a", "demand-of-acid", Kind.SUBSTANCE);
-    private static final Symbol FATS = Symbol.of("n₀", "demand-of-fats", Kind.SUBSTANCE);
+    private static final Symbol FATS = Symbol.of("n_0", "demand-of-fats", Kind.SUBSTANCE);
     private static final Symbol SHORTFALL = Symbol.of("d", "alkali-shortfall", Kind.SHARE);
     private static final Symbol SHARE_OF_MOLES = Symbol.of("x", "share-of-moles", Kind.SHARE);
     private static final Symbol HYDROXIDE = Symbol.of("N", "hydroxide-wanted", Kind.SUBSTANCE);
@@ -69,7 +82,19 @@ public final class LyeCalculation {
      * @param mass how much
      * @param <T> the kind of thing
      */
-    public record Portion<T>(T what, Amount<Mass> mass) {}
+    public record Portion<T>(T what, Amount<Mass> mass) {
+
+        /**
+         * Checks presence.
+         *
+         * @param what what it is
+         * @param mass how much
+         */
+        public Portion {
+            Objects.requireNonNull(what, "what");
+            Objects.requireNonNull(mass, "mass");
+        }
+    }
 
     LyeCalculation(
             String name,
@@ -91,6 +116,7 @@ public final class LyeCalculation {
         this.mixture = mixture;
         this.waterFigure = waterFigure;
         this.waterName = waterName;
+        requireDemand();
         List<Portion<AlkaliGrade>> portions = new ArrayList<>();
         Ratio pure = Ratio.ZERO;
         Ratio weighed = Ratio.ZERO;
@@ -115,6 +141,15 @@ public final class LyeCalculation {
         return new LyeBuilder(name);
     }
 
+    private void requireDemand() {
+        if (fats.stream().allMatch(p -> value(p.what()).isZero())) {
+            throw new IllegalArgumentException("fats are "
+                    + Excerpt.ofAll(fats.stream().map(p -> p.what().name()).toList())
+                    + ": none is sure to take up any alkali, so that none is to be weighed; for a wax give its acid value,"
+                    + " or state that its esters react with whoseEstersReact()");
+        }
+    }
+
     private Ratio shareOfMoles(AlkaliGrade grade, List<AlkaliGrade> grades, @Nullable AlkaliMixture mixture) {
         if (mixture == null) {
             return Ratio.ONE;
@@ -136,8 +171,7 @@ public final class LyeCalculation {
     }
 
     private Ratio value(Fat fat) {
-        Ratio potassium = Alkali.POTASSIUM_HYDROXIDE.molarMass().gramsPerMole();
-        return (reckoned == Reckoned.FOR_EVERY_LOT ? fat.leastDemand() : fat.middleDemand()).times(potassium);
+        return reckoned == Reckoned.FOR_EVERY_LOT ? fat.leastTaken() : fat.middleTaken();
     }
 
     private Ratio assay(Acid acid) {
@@ -169,7 +203,7 @@ public final class LyeCalculation {
             return r.named(
                     ALKALI,
                     subject,
-                    r.quotient(r.product(moles, r.known(grade.alkali().molarMass())), purity));
+                    r.quotient(r.product(moles, r.known(grade.alkali().known())), purity));
         }
     }
 
@@ -192,16 +226,16 @@ public final class LyeCalculation {
     private <V> V demand(Reckoning<V> r, int i) {
         Fat fat = fats.get(i).what();
         Subject subject = Subject.of(String.valueOf(i + 1), fat.name());
-        V mass = r.given(FAT, subject, fats.get(i).mass().canonical(), Source.user());
+        V mass = r.given(FAT, subject, fats.get(i).mass(), Source.user());
         V value = r.given(VALUE, subject, value(fat), fat.saponification().source());
         return r.named(
-                OF_FAT, subject, r.quotient(r.product(mass, value), r.known(Alkali.POTASSIUM_HYDROXIDE.molarMass())));
+                OF_FAT, subject, r.quotient(r.product(mass, value), r.known(Alkali.POTASSIUM_HYDROXIDE.known())));
     }
 
     private <V> V acidDemand(Reckoning<V> r, int i) {
         Acid acid = acids.get(i).what();
         Subject subject = Subject.of(String.valueOf(i + 1), acid.name());
-        V mass = r.given(ACID, subject, acids.get(i).mass().canonical(), Source.user());
+        V mass = r.given(ACID, subject, acids.get(i).mass(), Source.user());
         V share = r.given(ACID_SHARE, subject, assay(acid), Source.user());
         V protons = r.given(PROTONS, subject, Ratio.of(acid.protons()), Source.user());
         V pure = r.product(mass, share);
@@ -330,6 +364,66 @@ public final class LyeCalculation {
         return waterName;
     }
 
+    /** The masses on a balance, as {@link #expectedOn} has them, without a formula and its plan. */
+    MadeMasses weighed(Balance balance, WeighingMethod method) {
+        Objects.requireNonNull(balance, "balance");
+        Objects.requireNonNull(method, "method");
+        Weighings weighings = new Weighings(balance, method);
+        fats.forEach(p -> weighings.add(p.what().name(), p.mass(), true));
+        alkalis.forEach(p -> weighings.add(p.what().alkali().inciName(), p.mass(), true));
+        weighings.add(waterName, water, true);
+        acids.forEach(p -> weighings.add(p.what().name(), p.mass(), true));
+        others.forEach(p -> weighings.add(p.what().name(), p.mass(), false));
+        // What cannot be weighed is refused by the plan, with its reason.
+        return weighings.areFine()
+                ? weighings.masses()
+                : expectedOn(balance, method).masses();
+    }
+
+    /** What each line is, in the order of the formula. */
+    List<SoapRole> roles() {
+        List<SoapRole> roles = new ArrayList<>();
+        fats.forEach(p -> roles.add(new SoapRole.Takes(p.what(), false)));
+        alkalis.forEach(p -> roles.add(new SoapRole.Gives(p.what())));
+        roles.add(SoapRole.Neither.LYE_WATER);
+        acids.forEach(p -> roles.add(new SoapRole.TakesFirst(p.what())));
+        others.forEach(p -> roles.add(SoapRole.Neither.INSTANCE));
+        return roles;
+    }
+
+    /** Weighings on one balance, one after the other. */
+    private static final class Weighings {
+
+        private final Balance balance;
+        private final WeighingMethod method;
+        private final List<Addition> additions = new ArrayList<>();
+        private Ratio shown = Ratio.ZERO;
+        private Ratio wanted = Ratio.ZERO;
+        private boolean isAllShown = true;
+
+        Weighings(Balance balance, WeighingMethod method) {
+            this.balance = balance;
+            this.method = method;
+        }
+
+        void add(String name, Amount<Mass> mass, boolean needed) {
+            Amount<Mass> reading = balance.readability().times(NEAREST.apply(balance.divisions(mass)));
+            Subject subject = Subject.of(String.valueOf(additions.size() + 1), name);
+            additions.add(Addition.of(subject, mass, reading, balance).by(method));
+            shown = shown.plus(reading.canonical());
+            wanted = wanted.plus(mass.canonical());
+            isAllShown &= !needed || !reading.isZero();
+        }
+
+        boolean areFine() {
+            return isAllShown && shown.max(wanted).compareTo(balance.capacity().canonical()) <= 0;
+        }
+
+        MadeMasses masses() {
+            return MadeMasses.of(additions);
+        }
+    }
+
     /**
      * All of it as a formula, which batches, plans and sheets take like any other: fats, acids, alkali, water, the rest.
      *
@@ -369,6 +463,42 @@ public final class LyeCalculation {
             soap = soap.neither(p.what().name());
         }
         return soap;
+    }
+
+    /**
+     * The soap as it is going to be weighed: what the display has to read of each line, and between which ends the errors of the balance
+     * leave it.
+     *
+     * <p>Example, by hand: 1000 g of an oil of at least 184 mg KOH/g, 5 % short, take 125.872 g of flakes of at most 99 %, so that
+     * {@code lye.expectedOn(balance, WeighingMethod.TARE_EACH).plan().line("Sodium Hydroxide").reading()} is 125.9 g. The sheet for
+     * the bench takes the same.
+     *
+     * @param balance the balance for every line
+     * @param method how it is weighed
+     * @return the plan and the errors of its weighings
+     * @throws IllegalArgumentException if the balance does not carry the batch, or a fat, an acid or the alkali is so little that the
+     *     display shows nothing
+     */
+    public ExpectedProduct expectedOn(Balance balance, WeighingMethod method) {
+        Objects.requireNonNull(balance, "balance");
+        Objects.requireNonNull(method, "method");
+        Formula formula = formula();
+        WeighingPlan plan = WeighingPlan.of(Batch.of(formula, BatchSize.ofMass(mass())), balance);
+        requireShown(plan);
+        return ExpectedProduct.of(plan, method);
+    }
+
+    private void requireShown(WeighingPlan plan) {
+        int reacting = fats.size() + alkalis.size() + 1 + acids.size();
+        for (PlannedLine planned : plan.lines().subList(0, reacting)) {
+            if (planned.reading().isZero()) {
+                throw new IllegalArgumentException(
+                        "mass of " + Excerpt.of(planned.line().name()) + " is "
+                                + NumberText.of(planned.target().mass().canonical(), "g") + ": a display in steps of "
+                                + plan.bench().balance().readability()
+                                + " shows nothing of it; make more, or take a finer balance");
+            }
+        }
     }
 
     @Override

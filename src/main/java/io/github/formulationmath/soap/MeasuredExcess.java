@@ -31,7 +31,7 @@ import javax.measure.quantity.Mass;
 public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implements Serializable {
 
     private static final Symbol SOAP = Symbol.of("m", "soap-mass", Kind.MASS);
-    private static final Symbol FOUND = Symbol.of("f", "hydroxide-found", Kind.SHARE);
+    private static final Symbol FOUND = Symbol.of("f", "hydroxide-at-least", Kind.SHARE);
     private static final Symbol PROTONS = Symbol.of("z", "protons", Kind.NUMBER);
     private static final Symbol STRENGTH = Symbol.of("q", "acid-assay", Kind.SHARE);
     private static final Symbol ADDED = Symbol.of("A", "acid-at-most", Kind.MASS);
@@ -83,9 +83,9 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
 
         <V> V in(Reckoning<V> r) {
             V found = r.product(
-                    r.given(SOAP, soap.canonical(), Source.user()),
+                    r.given(SOAP, soap, Source.user()),
                     r.given(FOUND, of.share.least().fraction(), Source.user()));
-            V moles = r.quotient(found, r.known(of.alkali.molarMass()));
+            V moles = r.quotient(found, r.known(of.alkali.known()));
             V taken = r.product(
                     r.given(PROTONS, Ratio.of(acid.protons()), Source.user()),
                     r.given(STRENGTH, acid.assay().greatest().fraction(), Source.user()));
@@ -106,10 +106,10 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
         Amount<Mass> most = acidAtMost(acid, soap);
         if (Amount.requireNotNegative("added", added).compareTo(most) > 0) {
             throw new IllegalArgumentException("added is " + Excerpt.of(added) + ", and at most "
-                    + Excerpt.of(most.withoutWorking()) + " is neutralised for certain: more sets fatty acids free;"
+                    + AlkaliReport.down(most.canonical()) + " g is neutralised for certain: more sets fatty acids free;"
                     + " titrate the soap again, and reckon from what is found");
         }
-        Ratio perMole = alkali.molarMass().gramsPerMole();
+        Ratio perMole = alkali.gramsPerMole();
         Ratio grams = added.canonical();
         return Interval.of(
                 Amount.grams(found(share.least(), soap)

@@ -101,6 +101,11 @@ public record SaponificationValue(Interval<AlkaliNumber> range, Evidence evidenc
     private static Interval<AlkaliNumber> around(String value, String plusMinus) {
         Ratio middle = AlkaliNumber.parse(value).gramsPerGram();
         Ratio half = AlkaliNumber.parse(plusMinus).gramsPerGram();
+        if (half.compareTo(middle) >= 0) {
+            throw new IllegalArgumentException(
+                    "saponification value is " + Excerpt.of(value) + " ± " + Excerpt.of(plusMinus)
+                            + ": it would reach 0 or less; were the two exchanged, or is a unit wrong?");
+        }
         return Interval.of(
                 AlkaliNumber.ofGramsPerGram(middle.minus(half)), AlkaliNumber.ofGramsPerGram(middle.plus(half)));
     }

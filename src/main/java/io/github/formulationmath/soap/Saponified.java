@@ -95,7 +95,7 @@ final class Saponified {
 
     private void addAlkali(FormulaLine line, AlkaliGrade grade) {
         Ratio pure = mass(line).times(middle(grade.hydroxide()));
-        moles.merge(grade.alkali(), pure.dividedBy(grade.alkali().molarMass().gramsPerMole()), Ratio::plus);
+        moles.merge(grade.alkali(), pure.dividedBy(grade.alkali().gramsPerMole()), Ratio::plus);
         Ratio rest = Ratio.ONE.minus(middle(grade.hydroxide())).minus(middle(grade.carbonate()));
         water = water.plus(mass(line).times(rest.max(Ratio.ZERO)));
     }
@@ -204,7 +204,7 @@ final class Saponified {
         String salt = names.of(line.name()).orElseThrow();
         moles.forEach((alkali, own) -> {
             Ratio share = own.dividedBy(allMoles());
-            Ratio hydroxide = taken.times(alkali.molarMass().gramsPerMole());
+            Ratio hydroxide = taken.times(alkali.gramsPerMole());
             items.add(new Item(
                     Ingredient.of(SaltNames.metal(alkali) + salt),
                     grams.plus(hydroxide).times(share)));

@@ -114,7 +114,7 @@ record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast, boolean withLa
         V pure = r.product(
                 r.given(PROTONS, line, Ratio.of(acid.protons()), Source.user()),
                 r.given(ACID_SHARE, line, assay.fraction(), Source.user()));
-        return r.product(pure, r.quotient(r.known(Alkali.POTASSIUM_HYDROXIDE.molarMass()), r.known(acid.molarMass())));
+        return r.product(pure, r.quotient(r.known(Alkali.POTASSIUM_HYDROXIDE.known()), r.known(acid.molarMass())));
     }
 
     private <V> V alkali(Reckoning<V> r, FormulaLine line, AlkaliGrade grade) {
@@ -123,7 +123,7 @@ record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast, boolean withLa
         return r.product(
                 r.given(PURITY, line, share.fraction(), grade.source()),
                 r.quotient(
-                        r.known(Alkali.POTASSIUM_HYDROXIDE.molarMass()),
-                        r.known(grade.alkali().molarMass())));
+                        r.known(Alkali.POTASSIUM_HYDROXIDE.known()),
+                        r.known(grade.alkali().known())));
     }
 }

@@ -63,13 +63,13 @@ public final class SoapComposition {
      */
     public static SoapComposition of(Soap soap, Weighed weighed) {
         AlkaliBalance balance = AlkaliBalance.of(soap, weighed);
+        soap.formula()
+                .lines()
+                .forEach(line -> soap.role(line.index()).ifPresent(role -> requireGlycerides(line, role)));
         if (balance.verdict() != HydroxideVerdict.NO_HYDROXIDE_LEFT) {
             throw new IllegalArgumentException("the judgement on hydroxide is " + balance.verdict()
                     + ": what a soap consists of is told only if all hydroxide is sure to react; take less alkali");
         }
-        soap.formula()
-                .lines()
-                .forEach(line -> soap.role(line.index()).ifPresent(role -> requireGlycerides(line, role)));
         return new SoapComposition(soap, new WeighedRange(weighed.masses()), balance);
     }
 
@@ -91,8 +91,9 @@ public final class SoapComposition {
 
     /** Moles of hydroxide that the fats get: all of it, less what the acids take. */
     private Ratio forFats(boolean most) {
-        return masses.sum(
+        Ratio koh = masses.sum(
                 weights(role -> role instanceof SoapRole.Takes ? Ratio.ZERO : most ? role.most() : role.least()), most);
+        return koh.dividedBy(SoapRole.KOH);
     }
 
     /** Moles of free fatty acids. */
@@ -265,5 +266,12 @@ public final class SoapComposition {
         }
         Amount<Mass> most = part.greatest().compareTo(mass) > 0 ? mass : part.greatest();
         return Interval.of(MassFraction.of(part.least(), mass), MassFraction.of(Objects.requireNonNull(most), mass));
+    }
+
+    /** What the soap consists of, each end rounded outward, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return soap.formula().name() + ": glycerol " + AlkaliReport.between(glycerol()) + ", soap "
+                + AlkaliReport.between(this.soap()) + ", fatty matter " + AlkaliReport.between(totalFattyMatter());
     }
 }

@@ -27,7 +27,7 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
 
     /** The moles that the fats could still take, by the most and by the least that a gram of any fat takes. */
     Interval<Amount<Mass>> fatLeft() {
-        Ratio perMole = balance.reference().molarMass().gramsPerMole();
+        Ratio perMole = balance.reference().gramsPerMole();
         Ratio leastMoles = balance.excess().greatest().canonical().unaryMinus().dividedBy(perMole);
         Ratio mostMoles = balance.excess().least().canonical().unaryMinus().dividedBy(perMole);
         List<Fat> fats =
@@ -53,8 +53,7 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
     Interval<Amount<Mass>> pure() {
         List<AlkaliGrade> grades =
                 all(SoapRole.Gives.class).stream().map(SoapRole.Gives::grade).toList();
-        Function<AlkaliGrade, Ratio> perMole =
-                grade -> grade.alkali().molarMass().gramsPerMole();
+        Function<AlkaliGrade, Ratio> perMole = grade -> grade.alkali().gramsPerMole();
         Ratio least = fat(false)
                 .minus(fatLeft().greatest().canonical())
                 .plus(of.reacted().least().times(end(grades, perMole, false)))
@@ -82,7 +81,8 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
             return most ? takes.fat().inert().most().fraction() : Ratio.ZERO;
         }
         if (role instanceof SoapRole.TakesFirst takes) {
-            return (most ? role.least() : role.most()).unaryMinus().times(SoapComposition.WATER);
+            Ratio demand = most ? takes.acid().greatestDemand() : takes.acid().leastDemand();
+            return demand.times(SoapComposition.WATER);
         }
         if (role instanceof SoapRole.Gives gives) {
             return rest(gives.grade(), most);

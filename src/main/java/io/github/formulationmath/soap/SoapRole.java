@@ -8,7 +8,13 @@ import java.util.Optional;
 /** What a line of a soap is as far as alkali is concerned: whether it gives hydroxide, takes it, or does neither. */
 sealed interface SoapRole extends Serializable {
 
-    /** Moles of hydroxide that one gram as weighed brings, at the end that leaves most hydroxide; negative if it takes them. */
+    /** Grams of potassium hydroxide in a mole. */
+    Ratio KOH = Alkali.POTASSIUM_HYDROXIDE.gramsPerMole();
+
+    /**
+     * What one gram as weighed brings of hydroxide, in grams of potassium hydroxide, at the end that leaves most; negative if it takes
+     * them. In this unit the figures of fats are short decimals.
+     */
     Ratio most();
 
     /** The same at the end that leaves least. */
@@ -34,12 +40,12 @@ sealed interface SoapRole extends Serializable {
 
         @Override
         public Ratio most() {
-            return grade.greatestSupply();
+            return grade.greatestSupply().times(KOH);
         }
 
         @Override
         public Ratio least() {
-            return grade.leastSupply();
+            return grade.leastSupply().times(KOH);
         }
 
         @Override
@@ -65,12 +71,12 @@ sealed interface SoapRole extends Serializable {
 
         @Override
         public Ratio most() {
-            return fat.leastDemand().unaryMinus();
+            return fat.leastTaken().unaryMinus();
         }
 
         @Override
         public Ratio least() {
-            return fat.greatestDemand().unaryMinus();
+            return fat.greatestTaken().unaryMinus();
         }
 
         @Override
@@ -102,12 +108,12 @@ sealed interface SoapRole extends Serializable {
 
         @Override
         public Ratio most() {
-            return acid.leastDemand().unaryMinus();
+            return acid.leastDemand().times(KOH).unaryMinus();
         }
 
         @Override
         public Ratio least() {
-            return acid.greatestDemand().unaryMinus();
+            return acid.greatestDemand().times(KOH).unaryMinus();
         }
 
         @Override

@@ -36,7 +36,8 @@ public record Unsaponified(MassFraction shortfall, Convention convention) implem
     public Unsaponified {
         Objects.requireNonNull(convention, "convention");
         if (Objects.requireNonNull(shortfall, "shortfall").equals(MassFraction.WHOLE)) {
-            throw new IllegalArgumentException("shortfall is 100 %: then there is no alkali and no soap");
+            throw new IllegalArgumentException(
+                    "shortfall is 100 %: then there is no alkali and no soap; take less, such as 5 %");
         }
     }
 
@@ -54,12 +55,16 @@ public record Unsaponified(MassFraction shortfall, Convention convention) implem
     /**
      * By the fat over what the alkali takes, d = x/(1 + x).
      *
-     * @param share such as {@code "5 %"}, from 0 to 100 %
+     * @param share such as {@code "5 %"}, from 0 to below 100 %
      * @return the goal
-     * @throws IllegalArgumentException if the share is negative: an excess of alkali is not planned here
+     * @throws IllegalArgumentException if the share is negative, which would be an excess of alkali, or 100 % and more
      */
     public static Unsaponified fatOverEquivalence(String share) {
         Ratio x = MassFraction.parse(notNegative(share)).fraction();
+        if (x.equals(Ratio.ONE)) {
+            throw new IllegalArgumentException("share is 100 % of fat over equivalence: half of the fat would stay;"
+                    + " take less, such as 5 %, or state it as alkaliShortfall(\"50 %\") if that is meant");
+        }
         return new Unsaponified(MassFraction.of(x.dividedBy(x.plus(Ratio.ONE))), Convention.FAT_OVER_EQUIVALENCE);
     }
 

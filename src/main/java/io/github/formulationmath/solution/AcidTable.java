@@ -132,6 +132,7 @@ public final class AcidTable {
      * @throws IllegalArgumentException if the table has no such acid, or none at that temperature
      */
     public AcidConstants constants(String acid, Amount<Temperature> temperature, String off) {
+        Objects.requireNonNull(temperature, "temperature");
         List<Row> found = of(acid).stream().filter(row -> row.isAt(temperature)).toList();
         if (found.isEmpty()) {
             throw new IllegalArgumentException("there is no pK of " + Excerpt.of(acid) + " at " + temperature

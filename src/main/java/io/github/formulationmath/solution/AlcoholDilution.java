@@ -1,5 +1,6 @@
 package io.github.formulationmath.solution;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -114,7 +115,7 @@ public final class AlcoholDilution {
     }
 
     private <V> V diluted(Reckoning<V> r) {
-        V pure = r.product(r.given(VOLUME, volume.canonical(), Source.user()), byVolume(r, BEFORE, from));
+        V pure = r.product(r.given(VOLUME, volume, Source.user()), byVolume(r, BEFORE, from));
         return r.named(DILUTED, r.quotient(pure, byVolume(r, AFTER, to)));
     }
 
@@ -146,8 +147,7 @@ public final class AlcoholDilution {
         }
 
         <V> V in(Reckoning<V> r) {
-            V pure = r.product(
-                    r.given(VOLUME, dilution.volume.canonical(), Source.user()), byVolume(r, BEFORE, dilution.from));
+            V pure = r.product(r.given(VOLUME, dilution.volume, Source.user()), byVolume(r, BEFORE, dilution.from));
             V density = r.given(DENSITY, dilution.density(Ratio.ONE), LAW);
             V ethanol = r.named(ETHANOL, r.product(pure, density));
             V before = r.quotient(ethanol, r.given(BY_MASS, BEFORE, strong.fraction(), LAW));
@@ -175,5 +175,13 @@ public final class AlcoholDilution {
         Ratio ofWater = water.canonical().dividedBy(density(Ratio.ZERO));
         Ratio left = volume.canonical().plus(ofWater).minus(diluted(Reckoning.plain()));
         return Amount.millilitres(left).to(volume.getUnit());
+    }
+
+    /** What is poured, what is added and what it becomes, shortened for reading at a prompt. */
+    @Override
+    public String toString() {
+        Interval<Amount<Mass>> water = water();
+        return volume + " of " + from + " with " + NumberText.of(water.least().canonical(), "g") + " of water becomes "
+                + NumberText.of(becomes().exactValue(), becomes().symbol()) + " of " + to;
     }
 }

@@ -204,7 +204,7 @@ public final class Alligation {
             V a = strength(r, of);
             V b = strength(r, other);
             V share = r.quotient(r.difference(rule.target(r), b), r.difference(a, b));
-            V whole = r.given(WHOLE, blend.canonical(), Source.user());
+            V whole = r.given(WHOLE, blend, Source.user());
             return r.named(TAKEN, Subject.of(of.name(), of.name()), r.product(whole, share));
         }
     }
@@ -233,7 +233,7 @@ public final class Alligation {
         <V> V in(Reckoning<V> r) {
             V t = rule.target(r);
             V parts = r.quotient(r.difference(strength(r, from), t), r.difference(t, strength(r, wanted)));
-            V m = r.given(GIVEN, Subject.of(from.name(), from.name()), known.canonical(), Source.user());
+            V m = r.given(GIVEN, Subject.of(from.name(), from.name()), known, Source.user());
             return r.named(TAKEN, Subject.of(wanted.name(), wanted.name()), r.product(m, parts));
         }
     }
@@ -268,15 +268,17 @@ public final class Alligation {
             List<V> all = new ArrayList<>();
             for (Map.Entry<Stock, Amount<Mass>> each : poured) {
                 Stock stock = each.getKey();
-                V mass = r.given(
-                        GIVEN,
-                        Subject.of(stock.name(), stock.name()),
-                        each.getValue().canonical(),
-                        Source.user());
+                V mass = r.given(GIVEN, Subject.of(stock.name(), stock.name()), each.getValue(), Source.user());
                 all.add(mass);
                 substance.add(r.product(mass, strength(r, stock)));
             }
             return r.named(BLENDED, r.quotient(r.sum(substance), r.sum(all)));
         }
+    }
+
+    /** The parts by mass, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return stronger.name() + " to " + weaker.name() + " by mass " + parts() + ", for " + target;
     }
 }

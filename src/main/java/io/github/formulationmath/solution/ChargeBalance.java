@@ -82,6 +82,7 @@ public final class ChargeBalance {
      * @throws IllegalArgumentException if the constants hold elsewhere than the ion product
      */
     public ChargeBalance with(AcidConstants acid, MolarMass molarMass, MassConcentration concentration, int cations) {
+        Objects.requireNonNull(concentration, "concentration");
         return with(acid, molarMass, Interval.of(concentration, concentration), cations);
     }
 
@@ -97,6 +98,9 @@ public final class ChargeBalance {
      */
     public ChargeBalance with(
             AcidConstants acid, MolarMass molarMass, Interval<MassConcentration> concentration, int cations) {
+        Objects.requireNonNull(acid, "acid");
+        Objects.requireNonNull(molarMass, "molarMass");
+        Objects.requireNonNull(concentration, "concentration");
         requireBesideWater(acid);
         return plus(new Dissolved(acid, moles(molarMass, concentration), cations));
     }
@@ -119,6 +123,7 @@ public final class ChargeBalance {
      * @return the solution with it
      */
     public ChargeBalance withStrong(MolarMass molarMass, MassConcentration concentration, int charges) {
+        Objects.requireNonNull(concentration, "concentration");
         return withStrong(molarMass, Interval.of(concentration, concentration), charges);
     }
 
@@ -131,6 +136,8 @@ public final class ChargeBalance {
      * @return the solution with it
      */
     public ChargeBalance withStrong(MolarMass molarMass, Interval<MassConcentration> concentration, int charges) {
+        Objects.requireNonNull(molarMass, "molarMass");
+        Objects.requireNonNull(concentration, "concentration");
         return plus(new Dissolved(null, moles(molarMass, concentration), charges));
     }
 
@@ -248,6 +255,8 @@ public final class ChargeBalance {
      */
     public Interval<MassConcentration> toReach(
             String target, AcidConstants acid, MolarMass molarMass, int addedCations) {
+        Objects.requireNonNull(acid, "acid");
+        Objects.requireNonNull(molarMass, "molarMass");
         Ratio ph = Ph.parse(target).value();
         if (ph.compareTo(ACID_END) < 0 || ph.compareTo(ALKALINE_END) > 0) {
             throw new IllegalArgumentException("target is pH " + Excerpt.of(ph) + ": it must lie between 0 and 14");

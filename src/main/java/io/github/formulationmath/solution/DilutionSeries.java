@@ -128,9 +128,7 @@ public final class DilutionSeries {
         <V> V in(Reckoning<V> r) {
             return r.named(
                     TAKEN,
-                    r.quotient(
-                            r.given(MADE, made.canonical(), Source.user()),
-                            r.given(FACTOR, series.factor, Source.user())));
+                    r.quotient(r.given(MADE, made, Source.user()), r.given(FACTOR, series.factor, Source.user())));
         }
     }
 
@@ -142,5 +140,11 @@ public final class DilutionSeries {
      */
     public Amount<Mass> diluentFor(Amount<Mass> made) {
         return made.minus(takenFor(made).withoutWorking());
+    }
+
+    /** The stock and the factor of a step, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return stock.name() + ", each step 1/" + factor + " as strong as the one before";
     }
 }

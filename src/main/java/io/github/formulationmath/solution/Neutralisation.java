@@ -42,7 +42,15 @@ public final class Neutralisation {
      * @throws IllegalArgumentException if they are exchanged
      */
     public static Neutralisation ofAcidValue(String least, String greatest) {
-        return new Neutralisation(Interval.of(acidValue(least), acidValue(greatest)));
+        return between("acid value", least, acidValue(least), greatest, acidValue(greatest));
+    }
+
+    private static Neutralisation between(String what, String least, Ratio low, String greatest, Ratio high) {
+        if (low.compareTo(high) > 0) {
+            throw new IllegalArgumentException(what + " is " + Excerpt.of(least) + " to " + Excerpt.of(greatest)
+                    + ": the least must not be above the greatest, the two may have been exchanged");
+        }
+        return new Neutralisation(Interval.of(low, high));
     }
 
     private static Ratio acidValue(String text) {
@@ -70,9 +78,12 @@ public final class Neutralisation {
      * @throws IllegalArgumentException if they are exchanged, or no shares
      */
     public static Neutralisation ofCarboxyl(String least, String greatest) {
-        return new Neutralisation(Interval.of(
+        return between(
+                "carboxyl content",
+                least,
                 MassFraction.parse(least).fraction().dividedBy(CARBOXYL.gramsPerMole()),
-                MassFraction.parse(greatest).fraction().dividedBy(CARBOXYL.gramsPerMole())));
+                greatest,
+                MassFraction.parse(greatest).fraction().dividedBy(CARBOXYL.gramsPerMole()));
     }
 
     /**
@@ -102,6 +113,7 @@ public final class Neutralisation {
      * @throws IllegalArgumentException if taken is below 1 or the mass below 0
      */
     public Interval<Amount<Mass>> needs(Amount<Mass> acid, MolarMass base, int taken) {
+        Objects.requireNonNull(base, "base");
         Amount.requireNotNegative("acid", acid);
         Ratio perMole = perMole(base, taken);
         return Interval.of(
@@ -120,6 +132,8 @@ public final class Neutralisation {
      * @throws IllegalArgumentException if a mass or taken is out of range, or the acid may have no protons to give
      */
     public Interval<MassFraction> neutralised(Amount<Mass> acid, Amount<Mass> baseWeighed, MolarMass base, int taken) {
+        Objects.requireNonNull(baseWeighed, "baseWeighed");
+        Objects.requireNonNull(base, "base");
         Amount.requirePositive("acid", acid);
         Amount.requireNotNegative("base", baseWeighed);
         if (molesPerGram.least().isZero()) {

@@ -5,6 +5,7 @@ import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.StepProgram;
 import io.github.formulationmath.quantity.Amount;
@@ -23,6 +24,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /**
@@ -132,6 +134,22 @@ public final class StrengthBlend {
             masses = Collections.unmodifiableMap(new LinkedHashMap<>(masses));
             Objects.requireNonNull(strength, "strength");
             Objects.requireNonNull(cost, "cost");
+        }
+
+        @Override
+        public String toString() {
+            String poured = masses.entrySet().stream()
+                    .map(each -> NumberText.exact(
+                                    each.getValue().exactValue(),
+                                    each.getValue().symbol()) + " " + each.getKey())
+                    .collect(Collectors.joining(", "));
+            return poured + ": "
+                    + NumberText.percent(
+                            strength.least().fraction(),
+                            Bounds.closed(
+                                    strength.least().fraction(),
+                                    strength.greatest().fraction()))
+                    + cost.map(price -> ", " + price).orElse("");
         }
     }
 
@@ -319,6 +337,7 @@ public final class StrengthBlend {
      * @throws IllegalArgumentException if the mass to make is no whole number of steps, or more than the balance carries
      */
     public InSteps inSteps(Balance balance) {
+        Objects.requireNonNull(balance, "balance");
         Ratio step = balance.readability().canonical();
         if (!whole.canonical().dividedBy(step).isInteger()) {
             throw new IllegalArgumentException("mass is " + Excerpt.of(whole) + ": it is no whole number of steps of "
@@ -363,5 +382,12 @@ public final class StrengthBlend {
         public InSteps {
             Objects.requireNonNull(blend, "blend");
         }
+    }
+
+    /** The question in a line, for reading at a prompt. */
+    @Override
+    public String toString() {
+        return whole + " of " + (target.least().equals(target.greatest()) ? target.least() : target) + " from "
+                + stocks.stream().map(Stock::name).collect(Collectors.joining(", "));
     }
 }

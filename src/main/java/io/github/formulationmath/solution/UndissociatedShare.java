@@ -70,15 +70,17 @@ public final class UndissociatedShare {
      * @param ph the reading, such as {@code "5.0"}
      * @param off what it may be off by, such as {@code "0.1"} for a meter or {@code "0.5"} for paper
      * @return the share
-     * @throws IllegalArgumentException if the pH may lie outside 0 to 14
+     * @throws IllegalArgumentException if the pH may lie outside 0 to 14, or it may be off by less than 0
      */
     public static UndissociatedShare of(AcidConstants acid, String ph, String off) {
         Objects.requireNonNull(acid, "acid");
         Ratio reading = Ratio.parse(ph);
         Ratio half = Ratio.parse(off);
-        if (half.signum() < 0
-                || reading.minus(half).compareTo(ZERO_PH) < 0
-                || reading.plus(half).compareTo(FOURTEEN) > 0) {
+        if (half.signum() < 0) {
+            throw new IllegalArgumentException("off is " + Excerpt.of(half) + ": what a pH of " + Excerpt.of(reading)
+                    + " may be off by is 0 or more, such as 0.1 for a meter");
+        }
+        if (reading.minus(half).compareTo(ZERO_PH) < 0 || reading.plus(half).compareTo(FOURTEEN) > 0) {
             throw new IllegalArgumentException("pH is " + Excerpt.of(reading) + " and off by " + Excerpt.of(half)
                     + ": it must lie between 0 and 14, and be of a product with water");
         }
@@ -136,6 +138,7 @@ public final class UndissociatedShare {
      *     at 25 °C
      */
     public Interval<MassFraction> upToIonicStrength(IonicStrength most) {
+        Objects.requireNonNull(most, "most");
         if (!acid.ionicStrength().equals(IonicStrength.ZERO)
                 || !acid.temperature().canonical().equals(DAVIES_KELVIN)) {
             throw new IllegalArgumentException("the constants of " + Excerpt.of(acid.name()) + " hold at "
@@ -252,6 +255,7 @@ public final class UndissociatedShare {
      * @return a warning; empty if it stays dissolved for every value in the ranges
      */
     public Optional<Phrase> crystallises(Interval<MassConcentration> asAcid, MassConcentration solubility) {
+        Objects.requireNonNull(asAcid, "asAcid");
         Interval<MassFraction> share = ideal();
         Ratio least = share.least().fraction().times(asAcid.least().gramsPerMillilitre());
         Ratio most = share.greatest().fraction().times(asAcid.greatest().gramsPerMillilitre());
@@ -273,6 +277,8 @@ public final class UndissociatedShare {
      * @throws IllegalArgumentException if the constants cannot be moved to that ionic strength
      */
     public Document document(IonicStrength most, Wording wording) {
+        Objects.requireNonNull(most, "most");
+        Objects.requireNonNull(wording, "wording");
         Document document = Document.titled(wording.say("solution.share.title", acid.name()), wording.say("language"))
                 .fact(wording.say("solution.share.ph"), between(ph))
                 .fact(

@@ -38,7 +38,7 @@ import org.jspecify.annotations.Nullable;
 public final class Verification {
 
     private static final Phrase LARGEST_DEVIATION = Phrase.of("question.largest-claim-deviation");
-    private static final Symbol LARGEST = Symbol.of("Δmax", "largest-claim-deviation", Kind.MASS);
+    private static final Symbol LARGEST = Symbol.of("Δ_max", "largest-claim-deviation", Kind.MASS);
 
     private final Claim claim;
     private final Batch batch;

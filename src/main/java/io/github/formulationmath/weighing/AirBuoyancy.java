@@ -16,7 +16,7 @@ import java.util.Objects;
 
 /**
  * The factor from what a balance shows to the true mass: air carries light matter more than the weights the balance was
- * adjusted with, {@code K = (1 − ρair/ρref) / (1 − ρair/ρ)}.
+ * adjusted with, {@code K = (1 − ρ_air/ρ_ref) / (1 − ρ_air/ρ)}.
  *
  * <p>Balances are adjusted to conventional mass: air of 1.2 kg/m³, weights of 8000 kg/m³. Oils and waters come out some 0.1
  * % heavier than shown, all by nearly the same; what matters to a formula is the difference between its ingredients.
@@ -40,8 +40,8 @@ public record AirBuoyancy(Density matter, Density air, Density weights) implemen
     public static final Density CONVENTIONAL_WEIGHTS = Density.ofGramsPerMillilitre("8");
 
     private static final Symbol MATTER = Symbol.of("ρ", "weighed-density", Kind.DENSITY);
-    private static final Symbol AIR = Symbol.of("ρair", "air-density", Kind.DENSITY);
-    private static final Symbol WEIGHTS = Symbol.of("ρref", "weights-density", Kind.DENSITY);
+    private static final Symbol AIR = Symbol.of("ρ_air", "air-density", Kind.DENSITY);
+    private static final Symbol WEIGHTS = Symbol.of("ρ_ref", "weights-density", Kind.DENSITY);
     private static final Symbol FACTOR = Symbol.of("K", "buoyancy-factor", Kind.NUMBER);
     private static final Source CONVENTION = Source.published("OIML D 28:2004", "conventional mass");
 

@@ -132,8 +132,8 @@ record ErrorTerm(
     static final Symbol LINEARITY = Symbol.of("a", "linearity", Kind.MASS);
     static final Symbol REPEATABILITY = Symbol.of("s", "repeatability", Kind.MASS);
     static final Symbol CALIBRATION = Symbol.of("q", "calibration", Kind.SHARE);
-    static final Symbol LEAST_RESIDUE = Symbol.of("glo", "least-residue", Kind.MASS);
-    static final Symbol MOST_RESIDUE = Symbol.of("ghi", "most-residue", Kind.MASS);
-    static final Symbol LEAST_BUOYANCY = Symbol.of("blo", "least-buoyancy", Kind.SHARE);
-    static final Symbol MOST_BUOYANCY = Symbol.of("bhi", "most-buoyancy", Kind.SHARE);
+    static final Symbol LEAST_RESIDUE = Symbol.of("g_lo", "least-residue", Kind.MASS);
+    static final Symbol MOST_RESIDUE = Symbol.of("g_hi", "most-residue", Kind.MASS);
+    static final Symbol LEAST_BUOYANCY = Symbol.of("b_lo", "least-buoyancy", Kind.SHARE);
+    static final Symbol MOST_BUOYANCY = Symbol.of("b_hi", "most-buoyancy", Kind.SHARE);
 }

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Several additions together, with everything their errors have in common: where each mass and each share of the whole is
@@ -38,14 +39,17 @@ import javax.measure.quantity.Mass;
 public final class MadeMasses {
 
     private static final Symbol TOTAL = Symbol.of("S", "made-total", Kind.MASS);
-    private static final Symbol VARIANCE = Symbol.of("vS", "total-variance", Kind.MASS_SQUARED);
+    private static final Symbol VARIANCE = Symbol.of("v_S", "total-variance", Kind.MASS_SQUARED);
 
     private final MassRelations relations;
     private final List<AdditionError> additions;
     private final MassBox box;
     private final Amount<Mass> total;
-    private final Map<ErrorSource, Ratio> variances;
-    private final Derived variance;
+
+    /** Added up when somebody first asks how uncertain the whole is; bounds alone need none of it. */
+    private volatile @Nullable Uncertainty uncertainty;
+
+    private record Uncertainty(Map<ErrorSource, Ratio> bySource, Derived variance) {}
 
     private MadeMasses(MassRelations relations) {
         this.relations = relations;
@@ -56,12 +60,6 @@ public final class MadeMasses {
         Ratio grams = total(Reckoning.plain());
         this.total =
                 Amount.grams(grams).withWorking(whole -> Phrase.of("question.made-total"), this, MadeMasses::total);
-        this.variances = relations.bySource(Weights.TOTAL, Weights.TOTAL);
-        this.variance = Derived.of(
-                whole -> Phrase.of("question.total-variance"),
-                variances.values().stream().reduce(Ratio.ZERO, Ratio::plus),
-                this,
-                MadeMasses::variance);
         if (grams.signum() <= 0) {
             throw new IllegalArgumentException("additions are " + Excerpt.of(relations.additions())
                     + ": after what stays behind in boats " + Excerpt.of(grams)
@@ -219,8 +217,41 @@ public final class MadeMasses {
     }
 
     /**
-     * Where the quotient of two weighted sums of the masses is sure to lie. Searched for as Dinkelbach does: while a corner has
-     * more of upper − t · lower than 0, its quotient is larger than t, and there are finitely many corners.
+     * The least that a weighted sum of the masses may be, the lower end of {@link #sum}.
+     *
+     * @param weights the weights c by line, from 0, of either sign; lines that are not in it have none
+     * @return the least sum, with its working
+     * @throws IndexOutOfBoundsException if there is no such line
+     */
+    public Amount<Mass> leastSum(Map<Integer, Ratio> weights) {
+        return new SumExtreme(this, perLine("weights", weights), false).sum();
+    }
+
+    /**
+     * The most that a weighted sum of the masses may be, the upper end of {@link #sum}.
+     *
+     * @param weights the weights c by line, from 0, of either sign; lines that are not in it have none
+     * @return the greatest sum, with its working
+     * @throws IndexOutOfBoundsException if there is no such line
+     */
+    public Amount<Mass> greatestSum(Map<Integer, Ratio> weights) {
+        return new SumExtreme(this, perLine("weights", weights), true).sum();
+    }
+
+    /**
+     * Whether an error enters more than one of the masses, as the reading between two of them does. If none does, the masses are at
+     * their ends independently of each other.
+     *
+     * @return true if some masses have an error in common
+     */
+    public boolean shareErrors() {
+        return box.sharesAnything();
+    }
+
+    /**
+     * Where the quotient of two weighted sums of the masses is sure to lie. If no error enters both sums, their ends are independent and
+     * the quotient of ends is the end of the quotient. Else it is searched for as Dinkelbach does: while a corner has more of
+     * upper − t · lower than 0, its quotient is larger than t, and there are finitely many corners.
      *
      * @param upper the weights of the dividend by line, from 0
      * @param lower the weights of the divisor
@@ -230,18 +261,32 @@ public final class MadeMasses {
      */
     public Interval<Ratio> quotient(Map<Integer, Ratio> upper, Map<Integer, Ratio> lower) {
         Weights divisor = perLine("lower", lower);
-        Ratio least = new SumExtreme(this, divisor, false).value();
-        if (least.signum() <= 0) {
-            throw new IllegalArgumentException("the sum to divide by may be " + Excerpt.of(least)
+        SumExtreme least = new SumExtreme(this, divisor, false);
+        if (least.value().signum() <= 0) {
+            throw new IllegalArgumentException("the sum to divide by may be " + Excerpt.of(least.value())
                     + " g: it must be above 0 whatever the masses are");
         }
-        perLine("upper", upper);
-        return Interval.of(quotient(upper, lower, divisor, false), quotient(upper, lower, divisor, true));
+        Weights dividend = perLine("upper", upper);
+        SumExtreme low = new SumExtreme(this, dividend, false);
+        SumExtreme high = new SumExtreme(this, dividend, true);
+        if (least.sharesNothingWith(high)) {
+            Ratio most = new SumExtreme(this, divisor, true).value();
+            return Interval.of(
+                    low.value().dividedBy(low.value().signum() >= 0 ? most : least.value()),
+                    high.value().dividedBy(high.value().signum() >= 0 ? least.value() : most));
+        }
+        return Interval.of(
+                quotient(upper, lower, low, dividend, divisor, false),
+                quotient(upper, lower, high, dividend, divisor, true));
     }
 
-    private Ratio quotient(Map<Integer, Ratio> upper, Map<Integer, Ratio> lower, Weights divisor, boolean largest) {
-        Weights dividend = perLine("upper", upper);
-        SumExtreme start = new SumExtreme(this, dividend, largest);
+    private Ratio quotient(
+            Map<Integer, Ratio> upper,
+            Map<Integer, Ratio> lower,
+            SumExtreme start,
+            Weights dividend,
+            Weights divisor,
+            boolean largest) {
         Ratio t = start.value().dividedBy(start.at(divisor));
         while (true) {
             SumExtreme next = new SumExtreme(this, Weights.strengths(less(upper, lower, t)), largest);
@@ -301,14 +346,30 @@ public final class MadeMasses {
         return total;
     }
 
+    private Uncertainty uncertainty() {
+        Uncertainty known = uncertainty;
+        if (known == null) {
+            Map<ErrorSource, Ratio> bySource = relations.bySource(Weights.TOTAL, Weights.TOTAL);
+            known = new Uncertainty(
+                    bySource,
+                    Derived.of(
+                            whole -> Phrase.of("question.total-variance"),
+                            bySource.values().stream().reduce(Ratio.ZERO, Ratio::plus),
+                            this,
+                            MadeMasses::variance));
+            uncertainty = known;
+        }
+        return known;
+    }
+
     /** The variance of the sum of all masses, in g². */
     Derived variance() {
-        return variance;
+        return uncertainty().variance();
     }
 
     /** The same, source by source. */
     Map<ErrorSource, Ratio> variances() {
-        return variances;
+        return uncertainty().bySource();
     }
 
     private <V> V total(Reckoning<V> r) {

@@ -40,10 +40,10 @@ import org.jspecify.annotations.Nullable;
 public final class MadeShare implements Explained {
 
     private static final Symbol SHARE = Symbol.of("φ", "made-share", Kind.SHARE);
-    private static final Symbol OWN_VARIANCE = Symbol.of("vN", "part-variance", Kind.MASS_SQUARED);
-    private static final Symbol COVARIANCE = Symbol.of("vNS", "part-total-covariance", Kind.MASS_SQUARED);
-    private static final Symbol VARIANCE = Symbol.of("vφ", "share-variance", Kind.NUMBER);
-    private static final Symbol UNCERTAINTY = Symbol.of("uφ", "share-uncertainty", Kind.SHARE);
+    private static final Symbol OWN_VARIANCE = Symbol.of("v_N", "part-variance", Kind.MASS_SQUARED);
+    private static final Symbol COVARIANCE = Symbol.of("v_NS", "part-total-covariance", Kind.MASS_SQUARED);
+    private static final Symbol VARIANCE = Symbol.of("v_φ", "share-variance", Kind.NUMBER);
+    private static final Symbol UNCERTAINTY = Symbol.of("u_φ", "share-uncertainty", Kind.SHARE);
 
     private final MadeMasses whole;
     private final Weights weights;

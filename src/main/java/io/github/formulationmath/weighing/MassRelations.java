@@ -30,7 +30,7 @@ final class MassRelations {
 
     private static final Symbol COVERAGE = Symbol.of("k", "coverage-factor", Kind.NUMBER);
     private static final Symbol STRENGTH = Symbol.of("c", "strength-in-line", Kind.SHARE);
-    private static final Symbol SCALE_TOTAL = Symbol.of("Rq", "scale-total", Kind.MASS);
+    private static final Symbol SCALE_TOTAL = Symbol.of("R_q", "scale-total", Kind.MASS);
 
     /** How a term enters a line, or a weighted sum of lines. */
     record Entry(int place, ErrorTerm term, Ratio factor) {}

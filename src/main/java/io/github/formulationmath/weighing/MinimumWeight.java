@@ -32,10 +32,10 @@ import javax.measure.quantity.Mass;
  */
 public final class MinimumWeight {
 
-    private static final Symbol LEAST = Symbol.of("mmin", "minimum-weight", Kind.MASS);
+    private static final Symbol LEAST = Symbol.of("m_min", "minimum-weight", Kind.MASS);
     private static final Symbol TOLERANCE = Symbol.of("τ", "permitted-error", Kind.SHARE);
     private static final Symbol FACTOR = Symbol.of("k", "coverage-factor", Kind.NUMBER);
-    private static final Symbol FLOOR = Symbol.of("s0", "least-repeatability", Kind.MASS);
+    private static final Symbol FLOOR = Symbol.of("s_0", "least-repeatability", Kind.MASS);
     private static final Symbol SENSITIVITY = Symbol.of("SR", "sensitivity-requirement", Kind.MASS);
     private static final Symbol CONSTANT = Symbol.of("α", "uncertainty-constant", Kind.MASS);
     private static final Symbol SLOPE = Symbol.of("β", "uncertainty-slope", Kind.NUMBER);

@@ -31,8 +31,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class ShareExtreme {
 
-    private static final Symbol LOWEST = Symbol.of("φlo", "lowest-made-share", Kind.SHARE);
-    private static final Symbol HIGHEST = Symbol.of("φhi", "highest-made-share", Kind.SHARE);
+    private static final Symbol LOWEST = Symbol.of("φ_lo", "lowest-made-share", Kind.SHARE);
+    private static final Symbol HIGHEST = Symbol.of("φ_hi", "highest-made-share", Kind.SHARE);
 
     private final MadeShare share;
     private final boolean largest;

@@ -6,6 +6,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import javax.measure.quantity.Mass;
@@ -16,8 +17,8 @@ import javax.measure.quantity.Mass;
  */
 final class SumExtreme {
 
-    private static final Symbol LOWEST = Symbol.of("Slo", "lowest-weighted-sum", Kind.MASS);
-    private static final Symbol HIGHEST = Symbol.of("Shi", "highest-weighted-sum", Kind.MASS);
+    private static final Symbol LOWEST = Symbol.of("S_lo", "lowest-weighted-sum", Kind.MASS);
+    private static final Symbol HIGHEST = Symbol.of("S_hi", "highest-weighted-sum", Kind.MASS);
 
     private final MadeMasses masses;
     private final Weights weights;
@@ -42,6 +43,11 @@ final class SumExtreme {
 
     Ratio value() {
         return value;
+    }
+
+    /** Whether no variable that this sum feels is felt by another. */
+    boolean sharesNothingWith(SumExtreme other) {
+        return Collections.disjoint(high.keySet(), other.high.keySet());
     }
 
     /** Another sum of the masses at the corner where this one is extreme; variables that it does not feel give most of the other. */

@@ -32,8 +32,8 @@ import javax.measure.quantity.Temperature;
 public record WaterDensity(Amount<Temperature> temperature) implements Explained {
 
     private static final Symbol TEMPERATURE = Symbol.of("t", "water-temperature", Kind.NUMBER);
-    private static final Symbol DENSITY = Symbol.of("ρw", "water-density", Kind.DENSITY);
-    private static final Symbol LARGEST = Symbol.of("a5", "largest-water-density", Kind.DENSITY);
+    private static final Symbol DENSITY = Symbol.of("ρ_w", "water-density", Kind.DENSITY);
+    private static final Symbol LARGEST = Symbol.of("a_5", "largest-water-density", Kind.DENSITY);
     private static final Source TABLE = Source.published("Tanaka et al., Metrologia 38 (2001) 301-309", "");
     private static final Ratio WARMEST = Ratio.of(40);
     private static final Ratio A1 = Ratio.parse("-3.983035");

@@ -46,6 +46,8 @@ final class ArchitectureTest {
                     Ladder.ROOT + "..",
                     "org.jspecify.annotations..",
                     "javax.measure..",
+                    // The writer of XML of the JDK.
+                    "javax.xml.stream..",
                     "tech.units..",
                     "org.apache.commons.math3..",
                     "com.fasterxml.jackson.."));

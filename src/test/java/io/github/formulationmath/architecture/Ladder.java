@@ -76,6 +76,7 @@ final class Ladder {
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
             may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "size", "packing"),
+            may("series", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan", "pot"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -108,6 +109,20 @@ final class Ladder {
                     "limit",
                     "soap"),
             may(
+                    "classroom",
+                    "number",
+                    "document",
+                    "reckoning",
+                    "quantity",
+                    "formula",
+                    "chemistry",
+                    "batch",
+                    "weighing",
+                    "plan",
+                    "size",
+                    "soap",
+                    "solution"),
+            may(
                     "sheet",
                     "choice",
                     "number",
@@ -121,6 +136,7 @@ final class Ladder {
                     "pot",
                     "packing",
                     "record",
+                    "series",
                     "batch",
                     "soap"));
 

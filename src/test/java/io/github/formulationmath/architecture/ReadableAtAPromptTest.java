@@ -27,6 +27,7 @@ class ReadableAtAPromptTest {
             Map.entry("sheet.BatchSheet", WRITES),
             Map.entry("sheet.RecordSheet", WRITES),
             Map.entry("sheet.SoapSheet", WRITES),
+            Map.entry("sheet.SeriesSheet", WRITES),
             Map.entry("reckoning.Wording", WRITES),
             Map.entry("plan.BulkPlanner", COMPUTES),
             Map.entry("json.Json", WRITES),

@@ -173,10 +173,12 @@ class WorksheetTest {
         assertThat(key).startsWith("Answer key, sheet 11: What must the display read for Cetearyl Alcohol?\n\nGiven\n");
         assertThat(linesFrom("Answers", key))
                 .contains(
-                        "    c) 0.00676 g: multiplied by d (readability of the balance) instead of M",
+                        "    a) 0.00676 g: multiplied by d (readability of the balance) instead of M",
                         "      (batch mass)",
-                        "    a) 85: half was rounded up; here a tie goes to the even step",
-                        "    a) 84.0 g: decimal point one place too far to the right",
+                        "    b) 6.76 g: the percentage was read as the number of units",
+                        "    a) 8.45: decimal point one place too far to the left",
+                        "    b) 85: half was rounded up; here a tie goes to the even step",
+                        "    a) 68: carried on from m_5: the percentage was read as the number of units",
                         "    c) 8.5 g: half was rounded up; here a tie goes to the even step",
                         "    b) 8.4 g: right");
         assertThat(key).doesNotContain("whatever the digits");
@@ -237,16 +239,19 @@ class WorksheetTest {
 
     @Test
     void what_a_look_at_the_sheet_rules_out_is_not_offered() {
-        // 676 % of 125 g is more than the batch; 0.84 g lies between two steps of the display.
+        // 676 % of 125 g is more than the batch; 18.5 g, the batch divided by 6.76, and 9.06 g, of the others, are no
+        // decimals.
         assertThat(blank(TIE, "m_5").choices())
                 .containsExactlyInAnyOrder(
-                        Ratio.parse("8.45"), Ratio.parse("84.5"), Ratio.parse("0.845"), Ratio.parse("0.00676"));
+                        Ratio.parse("8.45"), Ratio.parse("6.76"), Ratio.parse("8.5"), Ratio.parse("0.00676"));
+        // 0.84 g lies between two steps of the display.
         assertThat(blank(TIE, "r_5").choices())
-                .containsExactlyInAnyOrder(Ratio.parse("8.4"), Ratio.parse("8.5"), Ratio.of(84));
+                .contains(Ratio.parse("8.4"), Ratio.parse("8.5"), Ratio.of(8))
+                .doesNotContain(Ratio.parse("0.84"));
         // 0.1 / 8.45 is no decimal, while the right answer is one.
         assertThat(blank(TIE, "x_5").choices())
-                .containsExactlyInAnyOrder(
-                        Ratio.parse("84.5"), Ratio.of(845), Ratio.parse("8.45"), Ratio.parse("0.845"));
+                .contains(Ratio.parse("84.5"), Ratio.of(85), Ratio.parse("0.0676"))
+                .doesNotContain(Ratio.of(2, 169));
     }
 
     @Test
@@ -294,26 +299,28 @@ class WorksheetTest {
         Worksheet worksheet = Worksheet.of(TIE, 2, 7);
         assertThat(linesFrom(
                         "Which value is right?", worksheet.sheet(Style.steps()).print(Format.TEXT)))
-                .contains("    a) 84.0 g    b) 8.5 g    c) 8.4 g");
+                .contains("    a) 8.0 g    b) 8.4 g    c) 84.0 g    d) 8.5 g");
         assertThat(worksheet.sheet(Style.steps()).print(Format.MARKDOWN))
-                .contains("a\\) 84\\.0 g &emsp; b\\) 8\\.5 g &emsp; c\\) 8\\.4 g\n\n");
+                .contains("a\\) 8\\.0 g &emsp; b\\) 8\\.4 g &emsp; c\\) 84\\.0 g &emsp; d\\) 8\\.5 g\n\n");
         assertThat(worksheet.sheet(Style.steps()).printPart(Format.LATEX, 1))
-                .contains("$r_{5}$, reading for Cetearyl Alcohol\n\na) 84.0 g \\qquad\nb) 8.5 g \\qquad\nc) 8.4 g\n\n");
+                .contains(
+                        "$r_{5}$, reading for Cetearyl Alcohol\n\na) 8.0 g \\qquad\nb) 8.4 g \\qquad\nc) 84.0 g \\qquad\nd) 8.5 g\n\n");
         assertThat(worksheet.sheet(Style.steps()).printPart(Format.HTML, 2))
-                .contains("<li><p><math><msub><mi>r</mi><mn>5</mn></msub></math>, reading for Cetearyl Alcohol</p>\n"
-                        + "<ul class=\"row\">\n<li>a) 84.0 g</li>\n<li>b) 8.5 g</li>\n<li>c) 8.4 g</li>\n</ul></li>\n");
+                .contains(
+                        "<li><p><math><msub><mi>r</mi><mn>5</mn></msub></math>, reading for Cetearyl Alcohol</p>\n"
+                                + "<ul class=\"row\">\n<li>a) 8.0 g</li>\n<li>b) 8.4 g</li>\n<li>c) 84.0 g</li>\n<li>d) 8.5 g</li>\n</ul></li>\n");
     }
 
     @Test
     void the_key_prints_what_is_right_in_bold() {
         Worksheet worksheet = Worksheet.of(TIE, 2, 7);
         assertThat(worksheet.key(Style.steps()).print(Format.MARKDOWN))
-                .contains("even step\n- **c\\) 8\\.4 g**\\: right\n");
+                .contains("ten times the step\n- **b\\) 8\\.4 g**\\: right\n");
         assertThat(worksheet.key(Style.steps()).printPart(Format.LATEX, 1))
-                .contains("\\item[] \\textbf{c) 8.4 g}: right\n", "r_{5} &= \\boldsymbol{8.4}\\,\\text{g}");
+                .contains("\\item[] \\textbf{b) 8.4 g}: right\n", "r_{5} &= \\mathbf{8.4}\\,\\text{g}");
         assertThat(worksheet.key(Style.steps()).printPart(Format.HTML, 2))
                 .contains(
-                        "<li><strong>c) 8.4 g</strong>: right</li>\n",
+                        "<li><strong>b) 8.4 g</strong>: right</li>\n",
                         "<mrow class=\"filled\"><mn>8.4</mn><mtext>\u00A0g</mtext></mrow>",
                         "<mrow><mn>8.45</mn>");
     }
@@ -383,7 +390,7 @@ class WorksheetTest {
     @Test
     void a_choice_knows_the_mistake_behind_it() {
         Worksheet.Blank blank = blank(TIE, "m_5");
-        assertThat(blank.mistakeBehind(Ratio.parse("84.5"))).contains(Mistake.POINT_TO_THE_RIGHT);
+        assertThat(blank.mistakeBehind(Ratio.parse("6.76"))).contains(Mistake.PERCENT_AS_UNITS);
         assertThat(blank.mistakeBehind(Ratio.parse("8.45"))).isEmpty();
     }
 

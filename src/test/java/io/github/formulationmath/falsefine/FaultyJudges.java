@@ -3,6 +3,9 @@ package io.github.formulationmath.falsefine;
 import io.github.formulationmath.falsefine.Corners.Way;
 import io.github.formulationmath.falsefine.LimitCase.Asked;
 import io.github.formulationmath.falsefine.MadeCase.Event;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.math.BigInteger;
 import java.util.Set;
 
@@ -107,6 +110,13 @@ final class FaultyJudges {
             }
         }
         return false;
+    }
+
+    /** All lines of a plan have the errors of one balance, the second. */
+    static boolean boundsOfOneBalance(BenchCase asked) {
+        WeighingPlan plan = WeighingPlan.of(BenchJudge.batch(asked), BenchJudge.balance(asked, 1));
+        return asked.event() == BenchCase.Event.PLANNED
+                && BenchJudge.excludes(asked, ExpectedProduct.of(plan, WeighingMethod.TARE_EACH));
     }
 
     /** A stock is counted against one line alone. */

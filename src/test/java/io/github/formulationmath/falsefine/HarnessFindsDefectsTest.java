@@ -29,6 +29,7 @@ class HarnessFindsDefectsTest {
                 defect("missing figures are skipped", ClaimsFalseFineTest.LEFT_OUT, FaultyJudges::claimSkipsMissing),
                 defect("0 g agrees", ClaimsFalseFineTest.NOTHING, FaultyJudges::nothingAgrees),
                 defect("two half steps are all", BoundsFalseFineTest.MADE, FaultyJudges::boundsByTwoHalfSteps),
+                defect("one balance for all lines", BenchFalseFineTest.BENCH, FaultyJudges::boundsOfOneBalance),
                 defect("a stock against one line", CapsFalseFineTest.STOCK, FaultyJudges::stockByOneLine),
                 defect("the least absolute excess", PlansFalseFineTest.BEST, FaultyJudges::bestByAbsoluteExcess),
                 defect("the load by the target", PlansFalseFineTest.BAD, FaultyJudges::loadByTarget));

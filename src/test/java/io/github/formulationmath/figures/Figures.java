@@ -25,6 +25,7 @@ public final class Figures {
                 WindowAgainstReadability.draw(),
                 ShortfallAgainstBatch.draw(),
                 UndissociatedAgainstPh.draw(),
+                FrontOfPrice.draw(),
                 GrowthOfCost.draw(),
                 GrowthOfBulk.draw());
     }

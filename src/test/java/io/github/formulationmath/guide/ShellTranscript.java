@@ -28,7 +28,7 @@ final class ShellTranscript {
     static List<List<String>> of(List<Fence> blocks) throws Exception {
         List<String> inputs =
                 blocks.stream().flatMap(block -> inputs(block).stream()).toList();
-        List<String> answers = answers(inputs);
+        List<String> answers = answers(inputs, classPath());
         List<List<String>> transcripts = new ArrayList<>();
         int next = 0;
         for (Fence block : blocks) {
@@ -40,6 +40,14 @@ final class ShellTranscript {
             transcripts.add(lines);
         }
         return transcripts;
+    }
+
+    /** Types what blocks of a page show and one line more, against another class path; what is answered is not looked at. */
+    static void run(List<Fence> blocks, String classPath, String last) throws Exception {
+        List<String> inputs = new ArrayList<>();
+        blocks.forEach(block -> inputs.addAll(inputs(block)));
+        inputs.add(last);
+        answers(inputs, classPath);
     }
 
     /** Without the echo of what was typed and the lines that say where in the library an exception was thrown. */
@@ -57,7 +65,7 @@ final class ShellTranscript {
                 .toList();
     }
 
-    private static List<String> answers(List<String> inputs) throws Exception {
+    private static List<String> answers(List<String> inputs, String classPath) throws Exception {
         String typed = String.join("\n", inputs) + "\n/exit 0\n";
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         Map<String, String> preferences = new HashMap<>();
@@ -70,7 +78,7 @@ final class ShellTranscript {
                 .run(
                         "-R-Dfile.encoding=UTF-8",
                         "--class-path",
-                        classPath(),
+                        classPath,
                         "--startup",
                         "DEFAULT",
                         "--startup",
@@ -84,7 +92,7 @@ final class ShellTranscript {
         return List.of(parts).subList(1, inputs.size() + 1);
     }
 
-    private static String classPath() {
+    static String classPath() {
         return System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
     }
 }

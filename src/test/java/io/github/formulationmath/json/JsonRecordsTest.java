@@ -265,10 +265,10 @@ final class JsonRecordsTest {
 
     @Test
     void nothing_is_written_that_could_not_be_read_again() {
-        List<String> most = Collections.nCopies(JsonText.MAX_VALUES - 1, "");
-        assertThatCode(() -> JsonText.write(most, Writer.nullWriter())).doesNotThrowAnyException();
+        List<String> most = Collections.nCopies(JsonWriter.MAX_VALUES - 1, "");
+        assertThatCode(() -> JsonWriter.write(most, Writer.nullWriter())).doesNotThrowAnyException();
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> JsonText.write(List.of(most), Writer.nullWriter()))
+                .isThrownBy(() -> JsonWriter.write(List.of(most), Writer.nullWriter()))
                 .withMessageContaining("more than 1000000 values");
     }
 

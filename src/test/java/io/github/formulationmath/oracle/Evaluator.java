@@ -38,7 +38,7 @@ final class Evaluator {
     private int at;
 
     private Evaluator(String text, Units units, Map<String, Quantity> symbols) {
-        this.text = text;
+        this.text = Units.inOneWord(text);
         this.units = units;
         // The longest first, so that m_12 is not read as m_1.
         this.symbols = new ArrayList<>(symbols.entrySet());

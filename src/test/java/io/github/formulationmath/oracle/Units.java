@@ -45,6 +45,13 @@ final class Units {
         known.put(unit, new Quantity(Fraction.read(size), basic, true));
     }
 
+    /** Units that are printed in several words, in one. */
+    static String inOneWord(String text) {
+        return text.replace("US fl oz", "fl_oz_us")
+                .replace("imp fl oz", "fl_oz_imp")
+                .replace("oz t", "ozt");
+    }
+
     /** One of a unit such as {@code g/mL}, {@code g²} or {@code /g}. */
     Quantity read(String unit) {
         Quantity whole = known.get(unit);

@@ -52,14 +52,24 @@ class DensityTest implements ValueContract<Density> {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"0.92", "0.92 g", "0.92 g/L", "0.92 g/mL at noon", "0,92 g/mL", "g/mL", "0.92 g/mL at 20 g"})
+    @ValueSource(strings = {"0.92", "0.92 g", "0.92 g/mL at noon", "0,92 g/mL", "g/mL", "0.92 g/mL at 20 g"})
     void other_texts_are_refused(String text) {
         assertThatThrownBy(() -> Density.parse(text)).isInstanceOf(NumberTextException.class);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1.5 g/ml", "1.5 g/cm³", "1.5 g/cm3", "1.5 kg/l", "3/2 g/mL"})
+    @ValueSource(
+            strings = {
+                "1500 kg/m³",
+                "1500 kg/m3",
+                "1500 g/L",
+                "1.5 g/cc",
+                "1.5 g/ml",
+                "1.5 g/cm³",
+                "1.5 g/cm3",
+                "1.5 kg/l",
+                "3/2 g/mL"
+            })
     void spellings_are_read(String text) {
         assertThat(Density.parse(text)).hasToString("1.5 g/mL");
     }

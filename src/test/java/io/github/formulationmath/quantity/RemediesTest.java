@@ -19,7 +19,6 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -263,29 +262,17 @@ class RemediesTest {
         assertThat(typed).isGreaterThan(2_000);
     }
 
-    /** What the JDK prints for people of a locale is taken, or the same number is among what is proposed. */
+    /** What the JDK prints for people of a locale is read as the same number. */
     @Test
-    void the_number_as_the_jdk_prints_it_is_taken_or_proposed_in_every_locale() {
-        int refused = 0;
+    void the_number_as_the_jdk_prints_it_is_taken_in_every_locale() {
         for (Locale locale : DecimalFormatSymbols.getAvailableLocales()) {
             AmountFormat format = AmountFormat.forLocale(locale);
             String printed = NumberFormat.getNumberInstance(locale).format(new BigDecimal("1234567.5")) + " g";
             Amount<?> meant = Amount.mass("1234567.5 g");
-            try {
-                assertThat(format.parseMass(printed)).as(printed).isEqualTo(meant);
-            } catch (NumberTextException e) {
-                refused++;
-                List<Amount<Mass>> proposed =
-                        e.remedies().stream().map(format::parseMass).toList();
-                assertThat(proposed).as("%s: %s", locale, e.getMessage()).isNotEmpty();
-                // In a few locales groups are of two (India; tok in the newer data of the JDK): there an example has to
-                // do.
-                if (!printed.matches(".*\\p{Nd}{1,2}\\D\\p{Nd}{2}\\D.*")) {
-                    assertThat(proposed).as("%s: %s", locale, e.getMessage()).contains(Amount.mass("1234567.5 g"));
-                }
-            }
+            assertThat(format.parseMass(printed))
+                    .as("%s in %s", printed, locale)
+                    .isEqualTo(meant);
         }
-        assertThat(refused).isPositive();
     }
 
     @ParameterizedTest
@@ -320,15 +307,11 @@ class RemediesTest {
             value = {
                 "en-US | 1 234,5 g | write 1234.5 g",
                 "en-US | 1'234,5 g | write 1234.5 g",
-                "de-DE | 8 oz. | write 8 oz",
                 "de-DE | 12.5 Gramm | write 12,5 g",
                 "de-DE | 12.5\u00a0g | write 12,5 g",
                 "de-DE | 5. g | write 5 g",
                 "de-DE | 1 234,5 g | write 1234,5 g",
                 "de-DE | ca. 5 g | write it like 12,5 g or 1 3/4 oz",
-                "en-US | 1½ oz | write 1 1/2 oz",
-                "en-US | −5 g | write -5 g",
-                "en-US | １２.5 g | write 12.5 g",
                 "en-US | 12.5 | the unit is missing; write it like 12.5 g or 1 3/4 oz",
                 "ar-EG | 12.5 g | write 12٫5 g",
             })

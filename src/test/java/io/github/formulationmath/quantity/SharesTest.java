@@ -36,7 +36,7 @@ class SharesTest {
         "0.5 % v/v, VolumeFraction.parse",
         "0.5, unit is missing",
         "0.5 g, not a unit of a share",
-        "0.5 percent, not a unit of a share",
+        "0.5 per cent, not a unit of a share",
         "0.5 % w/w w/v, MassConcentration.parse",
     })
     void another_basis_is_refused_with_the_way_out(String text, String reason) {

@@ -29,6 +29,11 @@ class RefusalsTest {
         assertThat(ROWS).extracting(Refusal::call).doesNotHaveDuplicates();
     }
 
+    @Test
+    void what_can_burn_has_a_file_of_its_own() {
+        assertThat(ROWS).filteredOn(row -> row.place().startsWith("soap.txt")).hasSizeGreaterThanOrEqualTo(40);
+    }
+
     @TestFactory
     Stream<DynamicTest> bad_input_is_refused_with_argument_value_and_remedy() {
         List<Outcome> outcomes =

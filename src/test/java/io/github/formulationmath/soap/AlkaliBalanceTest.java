@@ -1,12 +1,18 @@
 package io.github.formulationmath.soap;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.plan.OverloadException;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** A kilo of three fats with masses in boxes of their own; every figure was worked out by hand in fractions beforehand. */
@@ -128,5 +134,57 @@ class AlkaliBalanceTest {
                 true);
         assertThat(made.verdict()).isEqualTo(HydroxideVerdict.NOT_SHOWN);
         assertThat(made.undeclared()).hasSize(1);
+    }
+
+    /** The short way from a calculation to its judgement leads to the same as the long one over formula, batch and plan. */
+    @Test
+    void a_calculation_is_judged_as_its_plan_is() {
+        Random random = new Random(7);
+        for (int i = 0; i < 60; i++) {
+            LyeBuilder builder = LyeCalculation.named("bar " + i);
+            for (int fat = 0; fat <= random.nextInt(8); fat++) {
+                int least = 180 + random.nextInt(60);
+                builder.fat(
+                        Bar.fat("Fat " + fat, String.valueOf(least), String.valueOf(least + random.nextInt(12))),
+                        10 + random.nextInt(9000) / 10.0 + " g");
+            }
+            if (random.nextBoolean()) {
+                builder.acid(Acid.of("Citric Acid", "C6H8O7·H2O", 3, "99 %", "100 %"), 1 + random.nextInt(9) + " g");
+            }
+            if (random.nextBoolean()) {
+                builder.neither("Parfum", "0.3 g");
+            }
+            LyeCalculation lye = builder.alkali(
+                            Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
+                    .leaving(Unsaponified.alkaliShortfall(random.nextInt(9) + " %"), Reckoned.WITH_THE_MIDDLES)
+                    .water("Aqua", LyeWater.perAlkali("2", LyeWater.Of.PURE_HYDROXIDE))
+                    .build();
+            Balance balance = Balance.of(i % 2 == 0 ? "0.1 g" : "1 g", "20 kg");
+            WeighingMethod method = WeighingMethod.values()[i % WeighingMethod.values().length];
+            AlkaliBalance short1 = AlkaliBalance.of(lye, balance, method);
+            AlkaliBalance long1 = AlkaliBalance.of(lye.soap(), lye.expectedOn(balance, method));
+            assertThat(short1.excess()).isEqualTo(long1.excess());
+            assertThat(short1.shortfall()).isEqualTo(long1.shortfall());
+            assertThat(short1.carbonate()).isEqualTo(long1.carbonate());
+            assertThat(short1.widths()).isEqualTo(long1.widths());
+            assertThat(short1).hasToString(long1.toString());
+        }
+    }
+
+    @Test
+    void what_cannot_be_weighed_is_refused_on_the_short_way_too() {
+        LyeCalculation lye = LyeCalculation.named("bar")
+                .fat(Bar.fat("Olive", "184", "196"), "1000 g")
+                .alkali(Bar.SOAP.alkaliOf("Sodium Hydroxide").orElseThrow())
+                .leaving(Unsaponified.alkaliShortfall("2 %"), Reckoned.FOR_EVERY_LOT)
+                .water("Aqua", LyeWater.ofFats("33 %"))
+                .build();
+        assertThatThrownBy(() -> AlkaliBalance.of(lye, Balance.of("0.1 g", "1 kg"), WeighingMethod.TARE_EACH))
+                .isInstanceOf(OverloadException.class)
+                .hasMessageContaining("make less");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> AlkaliBalance.of(lye, Balance.of("500 g", "5 kg"), WeighingMethod.TARE_EACH))
+                .withMessageContaining("Sodium Hydroxide is ≈ 129.847 g")
+                .withMessageContaining("shows nothing of it");
     }
 }

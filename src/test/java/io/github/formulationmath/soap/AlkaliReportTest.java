@@ -132,8 +132,8 @@ class AlkaliReportTest {
                 .water("Aqua", LyeWater.ofFats("33 %"))
                 .build();
         AlkaliBalance balance = AlkaliBalance.of(lye, Balance.of("0.1 g", "5 kg"), WeighingMethod.TARE_EACH);
-        // 0.98 · 184/56.10564 · 39.99711/0.99 = 129.8438 g, 129.8 g on the display.
-        assertThat(lye).hasToString("bar: Sodium Hydroxide ≈ 129.844 g, Aqua 330 g");
+        // 0.98 · 184/56.10564 · 39.99711/0.99 = 129.8468 g, 129.8 g on the display.
+        assertThat(lye).hasToString("bar: Sodium Hydroxide ≈ 129.847 g, Aqua 330 g");
         assertThat(balance.verdict()).isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
         assertThat(balance.toString()).contains("no hydroxide is left").contains("Not covered");
     }

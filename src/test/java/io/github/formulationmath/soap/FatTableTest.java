@@ -142,7 +142,7 @@ class FatTableTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> table.of("Snake oil"))
                 .withMessageContaining("\"Snake oil\"")
-                .withMessageContaining("Ricinus Communis Seed Oil");
+                .withMessageContaining("Castor oil");
     }
 
     /** A guarantee cannot rest on one sample of 1908. */
@@ -161,8 +161,8 @@ class FatTableTest {
     void a_wax_is_a_wax() {
         Fat carnauba = FatTable.bundled().entry("Carnauba wax", "USP 35").fat(InertMatter.countedInTheValue());
         assertThat(carnauba.nature()).isEqualTo(Fat.Nature.WAX);
-        assertThat(carnauba.leastDemand())
-                .isEqualTo(AlkaliNumber.parse("2 mg KOH/g").molesPerGram());
+        assertThat(carnauba.leastTaken())
+                .isEqualTo(AlkaliNumber.parse("2 mg KOH/g").gramsPerGram());
         assertThat(carnauba.greatestDemand())
                 .isEqualTo(AlkaliNumber.parse("95 mg KOH/g").molesPerGram());
     }

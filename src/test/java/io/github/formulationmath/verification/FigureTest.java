@@ -51,7 +51,7 @@ class FigureTest {
                 "3/4",
                 "3.5 1/2 oz",
                 "½½ oz",
-                "1 lb 3 oz",
+                "1 lb 30 oz",
                 "-1/2 oz",
                 "3 /4 oz",
                 "3 3/ 4 oz",

@@ -56,7 +56,7 @@ class MadeShareTest {
         String text =
                 text(share(TENTH, WeighingMethod.TARE_EACH, "10", "20", "30").variance());
         assertThat(text)
-                .contains("vS = 3 · (d / 2 · (d / 2) / 3) + 3 · (d / 2 · (d / 2) / 3) =")
+                .contains("v_S = 3 · (d / 2 · (d / 2) / 3) + 3 · (d / 2 · (d / 2) / 3) =")
                 .contains("vN_L1 = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =")
                 .contains("vNS_L1 = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =");
     }
@@ -67,7 +67,7 @@ class MadeShareTest {
         String text =
                 text(share(TENTH, WeighingMethod.CUMULATIVE, "10", "20", "30").variance());
         assertThat(text)
-                .contains("vS = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =")
+                .contains("v_S = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =")
                 .contains("vNS_L1 = d / 2 · (d / 2) / 3 =");
     }
 
@@ -76,7 +76,7 @@ class MadeShareTest {
         MadeMasses made = MadeMassesTest.masses(SCALED, WeighingMethod.TARE_EACH, "10", "30");
         assertThat(text(made.madeShare(0).variance()))
                 .contains("vN_L1 = q · q · r_L1 · r_L1 + d / 2")
-                .contains("vNS_L1 = q · q · r_L1 · Rq + d / 2");
+                .contains("v_NS,L1 = q · q · r_L1 · R_q + d / 2");
         MadeShare mixture = madeShare(made, Subject.of("Y", "dye"), List.of(Ratio.ZERO, Ratio.of(1, 4)));
         assertThat(text(mixture.variance()))
                 .contains("vN_Y = d / 2 · (d / 2) / 3 · c_L2 · (−1) · c_L2 · (−1) + d / 2")
@@ -88,10 +88,10 @@ class MadeShareTest {
         assertThat(WorkingAssertions.values(share(SCALED, WeighingMethod.TARE_EACH, "10", "30")
                         .variance()
                         .working()))
-                .containsEntry("Rq", "40");
+                .containsEntry("R_q", "40");
         assertThat(WorkingAssertions.values(
                         share(SCALED, WeighingMethod.TARE_EACH, "10").variance().working()))
-                .doesNotContainKey("Rq");
+                .doesNotContainKey("R_q");
     }
 
     @Test

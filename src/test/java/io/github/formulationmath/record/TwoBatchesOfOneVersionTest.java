@@ -1,0 +1,166 @@
+package io.github.formulationmath.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.document.Format;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.limit.Conformity;
+import io.github.formulationmath.limit.DecisionRule;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitTable;
+import io.github.formulationmath.limit.Product;
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.oracle.Rational;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.ExpectedProduct;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.record.VersionComparison.LineDifference;
+import io.github.formulationmath.sheet.RecordSheet;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.weighing.WeighingStation;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** One version made twice on two balances: what differs surely, and what the errors of weighing may explain. */
+class TwoBatchesOfOneVersionTest {
+
+    private static final Formula CREAM = Formula.inPercent("Cream")
+            .quantitySufficient("Aqua")
+            .line("Glycerin", "5 %")
+            .line("Phenoxyethanol", "0.98 %")
+            .build();
+
+    private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
+
+    private static final WeighingPlan PLAN = WeighingPlan.of(
+            Batch.of(CREAM, BatchSize.ofMass("100 g")),
+            BENCH,
+            List.of(
+                    BENCH.station(),
+                    BENCH.station(),
+                    WeighingStation.fromBoat(Balance.of("0.01 g", "200 g").named("pocket"), Vessel.of("boat", "2 g"))));
+
+    private static BatchRecord record(int number, String... shown) {
+        List<Reading> readings = new ArrayList<>();
+        for (int i = 0; i < shown.length; i++) {
+            readings.add(Reading.of(CREAM.lines().get(i), shown[i]));
+        }
+        return BatchRecord.of(
+                BatchCode.of("CREAM", LocalDate.of(2025, 5, 2), number),
+                Readings.of(PLAN, WeighingMethod.TARE_EACH, readings),
+                Tolerances.of("5 %"));
+    }
+
+    @Test
+    void a_difference_is_sure_only_where_no_errors_explain_it() {
+        VersionComparison comparison =
+                VersionComparison.of(record(1, "94.0 g", "5.0 g", "0.98 g"), record(2, "94.0 g", "5.1 g", "1.01 g"));
+        assertThat(comparison.lines()).extracting(LineDifference::isSure).containsExactly(false, false, true);
+        assertThat(comparison.lines().get(1))
+                .asString()
+                .isEqualTo("Glycerin ≈ 5.09440 % instead of ≈ 5.00100 %, which the errors of weighing may explain");
+        assertThat(comparison.lines().get(2)).asString().doesNotContain("errors");
+        assertThat(VersionComparison.of(CREAM, CREAM).changes()).isEmpty();
+    }
+
+    /** In hundredths: every corner of the errors of both batches stays inside the bounds of the difference. */
+    @Test
+    void no_errors_of_either_batch_leave_the_bounds_of_the_difference() {
+        SplittableRandom r = new SplittableRandom(86);
+        int cases = 40 * Math.max(1, Integer.getInteger("formulationmath.cases", 1));
+        long[] error = {10, 10, 1};
+        for (int k = 0; k < cases; k++) {
+            long[][] read = {
+                {10 * r.nextLong(930, 950), 10 * r.nextLong(45, 55), r.nextLong(90, 106)},
+                {10 * r.nextLong(930, 950), 10 * r.nextLong(45, 55), r.nextLong(90, 106)}
+            };
+            VersionComparison comparison = VersionComparison.of(record(1, texts(read[0])), record(2, texts(read[1])));
+            for (int corner = 0; corner < 64; corner++) {
+                long[][] true_ = new long[2][3];
+                for (int bit = 0; bit < 6; bit++) {
+                    true_[bit / 3][bit % 3] =
+                            read[bit / 3][bit % 3] + ((corner >> bit & 1) == 1 ? error[bit % 3] : -error[bit % 3]);
+                }
+                for (int i = 0; i < 3; i++) {
+                    Rational percent =
+                            share(true_[1], i).subtract(share(true_[0], i)).multiply(Rational.of(100, 1));
+                    var bounds = comparison.lines().get(i).bounds().orElseThrow();
+                    assertThat(percent.compare(rational(bounds.least().exactValue())))
+                            .isGreaterThanOrEqualTo(0);
+                    assertThat(percent.compare(rational(bounds.greatest().exactValue())))
+                            .isLessThanOrEqualTo(0);
+                }
+            }
+        }
+    }
+
+    private static String[] texts(long[] hundredths) {
+        String[] texts = new String[hundredths.length];
+        for (int i = 0; i < texts.length; i++) {
+            texts[i] = hundredths[i] / 100 + "." + hundredths[i] / 10 % 10 + hundredths[i] % 10 + " g";
+        }
+        return texts;
+    }
+
+    private static Rational share(long[] masses, int line) {
+        return Rational.of(masses[line], masses[0] + masses[1] + masses[2]);
+    }
+
+    private static Rational rational(Ratio value) {
+        return new Rational(value.numerator(), value.denominator());
+    }
+
+    /** 0.98 g within 0.2 g, or within 0.02 g, against 1 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
+    @Test
+    void a_limit_is_judged_by_the_balance_of_the_line() {
+        LimitChecker checker =
+                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+        WeighingPlan coarse = WeighingPlan.of(PLAN.batch(), BENCH);
+        assertThat(conformity(checker, coarse)).isNotEqualTo(Conformity.WITHIN);
+        assertThat(conformity(checker, PLAN)).isEqualTo(Conformity.WITHIN);
+    }
+
+    private static Conformity conformity(LimitChecker checker, WeighingPlan plan) {
+        return checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH))
+                .verdict("EU-V-29")
+                .orElseThrow()
+                .conformity();
+    }
+
+    @Test
+    void the_sheet_of_the_record_says_the_balance_and_what_was_noted() {
+        BatchRecord record = BatchRecord.of(
+                BatchCode.of("CREAM", LocalDate.of(2025, 5, 2), 3),
+                Readings.of(
+                        PLAN,
+                        WeighingMethod.TARE_EACH,
+                        List.of(
+                                Reading.of(CREAM.line("Aqua"), "94.0 g"),
+                                Reading.of(CREAM.line("Glycerin"), "5.0 g")
+                                        .by("second person")
+                                        .fromLot("G-4"),
+                                Reading.of(CREAM.line("Phenoxyethanol"), "0.98 g")
+                                        .at(Instant.parse("2025-05-02T10:00:00Z"))
+                                        .withNote("room", "21 °C"))),
+                Tolerances.of("5 %"));
+        String sheet = RecordSheet.of(record).print(Format.TEXT);
+        assertThat(sheet)
+                .contains("0.98 g (balance pocket)")
+                .contains("Noted with the readings")
+                .containsPattern("2  Glycerin +second person +G-4")
+                .containsPattern("3  Phenoxyethanol +2025-05-02T10:00:00Z +room: 21 °C");
+        assertThat(RecordSheet.of(record(1, "94.0 g", "5.0 g", "0.98 g")).print(Format.TEXT))
+                .doesNotContain("Noted with");
+    }
+}
