@@ -43,10 +43,12 @@ final class OneIdentityTest {
             "document/Document.java", // the direction of a language
             "exercise/Mistake.java",
             "json/ValueDocument.java",
+            "label/LabelName.java", // letters as a label prints them
             "limit/Conformity.java",
             "limit/DecisionRule.java",
             "limit/LimitOutcome.java",
             "limit/ProductWords.java",
+            "limit/ShortRules.java",
             "number/Rounding.java",
             "quantity/AmountFormat.java",
             "quantity/TypedText.java", // names of units
@@ -67,6 +69,7 @@ final class OneIdentityTest {
     private static final Set<String> LISTS_OF_SUBSTANCES = Set.of(
             "formula/BlendBuilder.java",
             "formula/Ingredient.java",
+            "label/LabelDraft.java",
             "limit/CheckIndex.java", // a memory of what was asked, as written
             "limit/LimitCheck.java",
             "limit/LimitReport.java",
