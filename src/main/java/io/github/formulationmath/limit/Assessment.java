@@ -95,7 +95,19 @@ final class Assessment {
             return false;
         }
         Ratio limit = tally.limit().share().fraction();
-        return decideAt(End.LOWEST, limit) != decideAt(End.HIGHEST, limit);
+        return isNear(limit) && decideAt(End.LOWEST, limit) != decideAt(End.HIGHEST, limit);
+    }
+
+    /**
+     * Whether the share, or an end of its interval, is so near that atomic masses could matter. None is uncertain by a part in
+     * a thousand, so that no factor is off by a part in a hundred; a guard band is looked at always.
+     */
+    private boolean isNear(Ratio limit) {
+        Reckoning<Ratio> r = Reckoning.plain();
+        Ratio hundredfold = limit.times(100);
+        return rule.isGuardBand()
+                || known.highest(r).times(101).compareTo(hundredfold) >= 0
+                        && known.lowest(r).times(99).compareTo(hundredfold) <= 0;
     }
 
     private Conformity decideAt(End end, Ratio limit) {

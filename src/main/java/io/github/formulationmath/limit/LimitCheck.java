@@ -54,8 +54,9 @@ final class LimitCheck {
         formula.lines().forEach(this::countLine);
         List<Verdict> verdicts = new ArrayList<>(verdicts());
         List<Verdict> told = new ArrayList<>();
-        if (!amended.isEmpty() && checker.later().isPresent()) {
-            LimitCheck later = new LimitCheck(checker.later().orElseThrow(), formula, masses);
+        LimitChecker acts = checker.later().orElse(null);
+        if (acts != null && hasLaterFigures(acts)) {
+            LimitCheck later = new LimitCheck(acts, formula, masses);
             formula.lines().forEach(later::countLine);
             later.verdicts().forEach(verdict -> (isBinding(verdict) ? verdicts : told).add(verdict));
         }
@@ -71,6 +72,20 @@ final class LimitCheck {
                 unusedPurposes,
                 readings,
                 toBreakDown.values());
+    }
+
+    /** Whether a later act has figures for anything that was changed; most changes are only told. */
+    private boolean hasLaterFigures(LimitChecker acts) {
+        for (Substance substance : amended.keySet()) {
+            Substance named = formula.composition()
+                    .shareOf(substance)
+                    .map(SubstanceShare::inAllNames)
+                    .orElse(substance);
+            if (!acts.index().known(named).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<Verdict> verdicts() {

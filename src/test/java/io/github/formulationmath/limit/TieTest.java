@@ -226,6 +226,13 @@ class TieTest {
                 .isEqualTo(verdict.isTie());
     }
 
+    /** By this no factor is off by a part in a hundred. */
+    @Test
+    void no_atomic_mass_is_uncertain_by_a_part_in_a_thousand() {
+        ATOMS.forEach((element, atom) ->
+                assertThat(atom[1].movePointRight(3)).as(element).isLessThan(atom[0]));
+    }
+
     @Test
     void there_are_many_salts_to_try() {
         assertThat(SALTS.stream().filter(TieTest::isSimple).count()).isGreaterThan(100);
