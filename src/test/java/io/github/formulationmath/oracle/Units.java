@@ -49,7 +49,7 @@ final class Units {
     static String inOneWord(String text) {
         return text.replace("US fl oz", "fl_oz_us")
                 .replace("imp fl oz", "fl_oz_imp")
-                .replace("oz t", "ozt");
+                .replaceAll("oz t\\b", "ozt");
     }
 
     /** One of a unit such as {@code g/mL}, {@code g²} or {@code /g}. */
