@@ -106,8 +106,8 @@ final class Assessment {
         Reckoning<Ratio> r = Reckoning.plain();
         Ratio hundredfold = limit.times(100);
         return rule.isGuardBand()
-                || known.highest(r).times(101).compareTo(hundredfold) >= 0
-                        && known.lowest(r).times(99).compareTo(hundredfold) <= 0;
+                || knownNumbers.highest(r).times(101).compareTo(hundredfold) >= 0
+                        && knownNumbers.lowest(r).times(99).compareTo(hundredfold) <= 0;
     }
 
     private Conformity decideAt(End end, Ratio limit) {

@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.WrittenName;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -129,7 +130,7 @@ final class CheckIndex {
             NameBook.@Nullable Reading reading,
             boolean smells,
             List<UsageLimit> alike,
-            List<LegalChange> amendments) {
+            Set<LegalChange> amendments) {
 
         boolean isBlend() {
             return reading != null && reading.how() == NameBook.How.BLEND;
@@ -247,11 +248,11 @@ final class CheckIndex {
                 .toList();
     }
 
-    private List<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
+    private Set<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
         Set<LegalChange> found = new LinkedHashSet<>(table.amendments().of(named));
         limits.forEach(limit -> found.addAll(table.amendments().touching(limit.place())));
         found.removeIf(amendment -> !amendment.later());
-        return List.copyOf(found);
+        return Collections.unmodifiableSet(found);
     }
 
     /** What is known of a substance under any of its names and its number. */

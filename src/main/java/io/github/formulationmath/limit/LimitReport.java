@@ -12,7 +12,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -74,18 +73,20 @@ public final class LimitReport {
             Collection<Substance> toBreakDown) {
         this.checker = checker;
         this.formula = formula;
-        this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
-        Map<Substance, Set<LegalChange>> copy = new LinkedHashMap<>();
-        amended.forEach(
-                (substance, changes) -> copy.put(substance, Collections.unmodifiableSet(new LinkedHashSet<>(changes))));
-        this.amended = Collections.unmodifiableMap(copy);
-        this.later = later.stream().sorted(BINDING_FIRST).toList();
+        this.verdicts = bindingFirst(verdicts);
+        this.amended = Collections.unmodifiableMap(amended);
+        this.later = bindingFirst(later);
         this.uncounted = List.copyOf(uncounted);
         this.withoutLimit = List.copyOf(withoutLimit);
         this.conflicts = List.copyOf(conflicts);
         this.unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
         this.readings = Collections.unmodifiableMap(readings);
         this.toBreakDown = List.copyOf(toBreakDown);
+    }
+
+    private static List<Verdict> bindingFirst(List<Verdict> found) {
+        found.sort(BINDING_FIRST);
+        return List.copyOf(found);
     }
 
     /**

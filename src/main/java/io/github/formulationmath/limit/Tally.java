@@ -234,8 +234,12 @@ final class Tally implements Subject {
 
     /** Whether something is converted by a factor that is known no better than atomic masses are. */
     boolean isRounded() {
-        return contributions.stream()
-                .anyMatch(one -> one.counting().conversion().isRounded());
+        for (Contribution contribution : contributions) {
+            if (contribution.counting().conversion().isRounded()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The share at one end, with every factor as far off in the same way as atomic masses allow. */
