@@ -10,7 +10,6 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -59,13 +58,13 @@ final class LimitCheck {
     }
 
     LimitReport report() {
-        formula.lines().forEach(this::countLine);
-        List<Verdict> verdicts = new ArrayList<>(verdicts());
+        countLines();
+        List<Verdict> verdicts = verdicts();
         List<Verdict> told = new ArrayList<>();
         LimitChecker acts = checker.later().orElse(null);
         if (acts != null && hasLaterFigures(acts)) {
             LimitCheck later = new LimitCheck(acts, formula, wholes, false);
-            formula.lines().forEach(later::countLine);
+            later.countLines();
             later.verdicts().forEach(verdict -> (isBinding(verdict) ? verdicts : told).add(verdict));
         }
         return new LimitReport(
@@ -98,7 +97,9 @@ final class LimitCheck {
 
     private List<Verdict> verdicts() {
         List<Verdict> verdicts = new ArrayList<>(tallies.size());
-        tallies.values().forEach(tally -> verdicts.add(new Verdict(checker, tally)));
+        for (Tally tally : tallies.values()) {
+            verdicts.add(new Verdict(checker, tally));
+        }
         return verdicts;
     }
 
@@ -112,13 +113,19 @@ final class LimitCheck {
                 .orElse(false);
     }
 
+    private void countLines() {
+        for (FormulaLine line : formula.lines()) {
+            countLine(line);
+        }
+    }
+
     private void countLine(FormulaLine line) {
         String ownName = line.ingredient().normalName();
         boolean namedAmongParts = false;
-        Iterator<SubstanceShare> substances =
-                formula.composition().sharesIn(line).iterator();
+        List<SubstanceShare> substances = formula.composition().sharesIn(line);
+        int part = 0;
         for (MassFraction strength : line.ingredient().parts().values()) {
-            SubstanceShare one = substances.next();
+            SubstanceShare one = substances.get(part++);
             Substance substance = one.substance();
             CheckIndex.Known known = checker.index().known(one.inAllNames());
             namedAmongParts |= known.named().keys().contains(ownName);

@@ -34,11 +34,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LimitReport {
 
-    private static final Comparator<Verdict> BINDING_FIRST = Comparator.comparing(
-                    (Verdict verdict) -> !verdict.limit().kind().restrictsContents())
-            .thenComparing(Verdict::conformity, Comparator.reverseOrder())
-            .thenComparing(Verdict::applicability)
-            .thenComparing(Verdict::used, Comparator.reverseOrder())
+    /** Of verdicts that {@link #roughly} leaves equal. */
+    private static final Comparator<Verdict> USED_MOST = Comparator.comparing(Verdict::used, Comparator.reverseOrder())
             .thenComparing(verdict -> verdict.limit().group().members().size())
             .thenComparing(verdict -> verdict.limit().id())
             .thenComparing(Verdict::counted);
@@ -85,8 +82,24 @@ public final class LimitReport {
     }
 
     private static List<Verdict> bindingFirst(List<Verdict> found) {
-        found.sort(BINDING_FIRST);
+        if (found.size() > 1) {
+            found.sort(LimitReport::roughly);
+        }
         return List.copyOf(found);
+    }
+
+    /** What restricts the contents first, then the worst, then what surely applies; written out because it is asked often. */
+    private static int roughly(Verdict one, Verdict other) {
+        int order = Boolean.compare(
+                other.limit().kind().restrictsContents(),
+                one.limit().kind().restrictsContents());
+        if (order == 0) {
+            order = other.conformity().compareTo(one.conformity());
+        }
+        if (order == 0) {
+            order = one.applicability().compareTo(other.applicability());
+        }
+        return order == 0 ? USED_MOST.compare(one, other) : order;
     }
 
     /**

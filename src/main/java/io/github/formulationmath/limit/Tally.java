@@ -185,6 +185,9 @@ final class Tally implements Subject {
 
     /** Contributions that are part of the whole, in a phase only the lines of that phase, as far as an end has them. */
     private List<Contribution> inWhole(End end) {
+        if (end == End.HIGHEST && limit().isOfProduct()) {
+            return contributions;
+        }
         List<Contribution> counted = new ArrayList<>(contributions.size());
         for (Contribution contribution : contributions) {
             boolean part = limit().isOfProduct() || whole.isEmpty() || whole.contains(contribution.line());

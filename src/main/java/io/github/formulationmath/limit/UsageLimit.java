@@ -84,6 +84,7 @@ public record UsageLimit(
         if (Objects.requireNonNull(whole, "phase").isBlank()) {
             throw new IllegalArgumentException("phase is blank: name the phase");
         }
+        whole = whole.equals(PRODUCT) ? PRODUCT : whole; // the same object, which is quickly seen to be equal
         Objects.requireNonNull(outside, "outside");
         Objects.requireNonNull(entry, "entry");
         Objects.requireNonNull(declaredAs, "declaredAs");
