@@ -5,14 +5,15 @@ import io.github.formulationmath.number.Refusal.Place;
 import io.github.formulationmath.number.Sentence;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a table with its fields by the names of their columns; every complaint carries the place. */
@@ -73,11 +74,14 @@ public final class CsvRow {
      * @return an unmodifiable list of those that are not blank, stripped, each once
      */
     public List<String> list(String column) {
-        return Stream.of(text(column).split(";", -1))
-                .map(String::strip)
-                .filter(word -> !word.isEmpty())
-                .distinct()
-                .toList();
+        Set<String> words = new LinkedHashSet<>();
+        for (String part : text(column).split(";", -1)) {
+            String word = part.strip();
+            if (!word.isEmpty()) {
+                words.add(word);
+            }
+        }
+        return List.copyOf(words);
     }
 
     /**
@@ -131,13 +135,16 @@ public final class CsvRow {
      * @throws CsvException if it is none of the words
      */
     public <T> T choice(String column, List<T> values, Function<T, String> code) {
-        return values.stream()
-                .filter(value -> code.apply(value).equals(text(column)))
-                .findFirst()
-                .orElseThrow(() -> wrong(
-                        column,
-                        "is " + quoted(text(column)) + ": it must be one of "
-                                + values.stream().map(code).collect(Collectors.joining(", "))));
+        String text = text(column);
+        for (T value : values) {
+            if (code.apply(value).equals(text)) {
+                return value;
+            }
+        }
+        throw wrong(
+                column,
+                "is " + quoted(text) + ": it must be one of "
+                        + values.stream().map(code).collect(Collectors.joining(", ")));
     }
 
     /**

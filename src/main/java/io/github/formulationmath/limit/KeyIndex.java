@@ -27,7 +27,7 @@ final class KeyIndex<T> {
     }
 
     /** The very object: what is filled in once is one object under all its keys, and to compare two fields by field is dear. */
-    private static boolean has(List<?> all, Object found) {
+    static boolean has(List<?> all, Object found) {
         for (Object one : all) {
             if (one == found) {
                 return true;

@@ -10,7 +10,6 @@ import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.reckoning.Wording;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,12 +32,6 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable and thread-safe.
  */
 public final class LimitReport {
-
-    /** Of verdicts that {@link #roughly} leaves equal. */
-    private static final Comparator<Verdict> USED_MOST = Comparator.comparing(Verdict::used, Comparator.reverseOrder())
-            .thenComparing(verdict -> verdict.limit().group().members().size())
-            .thenComparing(verdict -> verdict.limit().id())
-            .thenComparing(Verdict::counted);
 
     private static final int MOST_SUGGESTIONS = 3;
 
@@ -83,13 +76,16 @@ public final class LimitReport {
 
     private static List<Verdict> bindingFirst(List<Verdict> found) {
         if (found.size() > 1) {
-            found.sort(LimitReport::roughly);
+            found.sort(LimitReport::byHarm);
         }
         return List.copyOf(found);
     }
 
-    /** What restricts the contents first, then the worst, then what surely applies; written out because it is asked often. */
-    private static int roughly(Verdict one, Verdict other) {
+    /**
+     * What restricts the contents first, then the worst, then what surely applies, then what uses up most of its limit, then
+     * the limit on fewer substances; written out because it is asked often.
+     */
+    private static int byHarm(Verdict one, Verdict other) {
         int order = Boolean.compare(
                 other.limit().kind().restrictsContents(),
                 one.limit().kind().restrictsContents());
@@ -99,7 +95,18 @@ public final class LimitReport {
         if (order == 0) {
             order = one.applicability().compareTo(other.applicability());
         }
-        return order == 0 ? USED_MOST.compare(one, other) : order;
+        if (order == 0) {
+            order = other.used().compareTo(one.used());
+        }
+        if (order == 0) {
+            order = Integer.compare(
+                    one.limit().group().members().size(),
+                    other.limit().group().members().size());
+        }
+        if (order == 0) {
+            order = one.limit().id().compareTo(other.limit().id());
+        }
+        return order == 0 ? one.counted().compareTo(other.counted()) : order;
     }
 
     /**
