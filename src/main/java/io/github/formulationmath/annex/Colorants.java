@@ -102,14 +102,13 @@ public final class Colorants {
      */
     public Finding find(Substance substance) {
         List<String> keys = Objects.requireNonNull(substance, "substance").keys();
-        Set<ColorantEntry> listed = new LinkedHashSet<>();
+        List<ColorantEntry> listed = new ArrayList<>();
         Set<String> unlisted = new LinkedHashSet<>();
         for (String key : keys) {
             for (Map.Entry<String, String> one : numbers(key).entrySet()) {
                 Map<String, List<ColorantEntry>> all = Entries.BY_NUMBER;
-                List<ColorantEntry> found =
-                        all.getOrDefault(one.getKey(), all.getOrDefault(one.getValue(), List.of()));
-                listed.addAll(found);
+                List<ColorantEntry> found = all.getOrDefault(one.getKey(), all.getOrDefault(one.getValue(), List.of()));
+                addTo(listed, found);
                 if (found.isEmpty()) {
                     unlisted.add("CI " + one.getKey());
                 }
@@ -119,7 +118,7 @@ public final class Colorants {
             for (String key : keys) {
                 String loose = Spelling.loose(key);
                 if (KeyFile.bundled().mayHave(KeyFile.COLORANT, loose)) {
-                    listed.addAll(Entries.BY_KEY.getOrDefault(loose, List.of()));
+                    addTo(listed, Entries.BY_KEY.getOrDefault(loose, List.of()));
                 }
             }
         }
@@ -170,8 +169,21 @@ public final class Colorants {
         return false;
     }
 
+    /** Each once; the entries of the list are each one object. */
+    private static void addTo(List<ColorantEntry> listed, List<ColorantEntry> found) {
+        for (ColorantEntry entry : found) {
+            boolean known = false;
+            for (ColorantEntry one : listed) {
+                known |= one == entry;
+            }
+            if (!known) {
+                listed.add(entry);
+            }
+        }
+    }
+
     /** Where a colorant and its nano form share a number, the name tells which one it is. */
-    private static List<ColorantEntry> ofTheSameSize(Set<ColorantEntry> listed, List<String> keys) {
+    private static List<ColorantEntry> ofTheSameSize(List<ColorantEntry> listed, List<String> keys) {
         boolean nano = keys.stream().anyMatch(key -> key.contains("NANO"));
         Set<String> ours = listed.stream()
                 .filter(entry -> isNano(entry) == nano)

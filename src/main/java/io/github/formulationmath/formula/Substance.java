@@ -150,8 +150,8 @@ public final class Substance implements Serializable {
                 || other instanceof Substance that
                         && hashCode() == that.hashCode()
                         && name.equals(that.name)
-                && Objects.equals(cas, that.cas)
-                && synonyms.equals(that.synonyms);
+                        && Objects.equals(cas, that.cas)
+                        && synonyms.equals(that.synonyms);
     }
 
     @Override

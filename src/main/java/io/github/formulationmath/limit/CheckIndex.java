@@ -41,6 +41,8 @@ final class CheckIndex {
     private final Map<Content, Conversion> stated;
     /** By name or number, the number that tells its form, and the purpose of the substance, each on a line. */
     private final Map<String, Entry> entries = new ConcurrentHashMap<>();
+
+    private final Map<String, Applicability> applicabilities = new ConcurrentHashMap<>();
     private final Map<Substance, Known> known = new ConcurrentHashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<Content, Conversion> stated) {
@@ -389,7 +391,12 @@ final class CheckIndex {
     }
 
     private Applicability applicability(UsageLimit limit) {
-        return limit.scope().applicabilityTo(product, table.words());
+        Applicability found = applicabilities.get(limit.id());
+        if (found == null) {
+            found = limit.scope().applicabilityTo(product, table.words());
+            applicabilities.put(limit.id(), found);
+        }
+        return found;
     }
 
     private Counting inProduct(Counting counting) {

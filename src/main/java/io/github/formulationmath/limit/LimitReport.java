@@ -87,8 +87,7 @@ public final class LimitReport {
      */
     private static int byHarm(Verdict one, Verdict other) {
         int order = Boolean.compare(
-                other.limit().kind().restrictsContents(),
-                one.limit().kind().restrictsContents());
+                other.limit().kind().restrictsContents(), one.limit().kind().restrictsContents());
         if (order == 0) {
             order = other.conformity().compareTo(one.conformity());
         }
