@@ -72,7 +72,7 @@ public record UsageLimit(
      * @throws IllegalArgumentException if the id is blank or holds white space, or the whole is blank
      */
     public UsageLimit {
-        if (Objects.requireNonNull(id, "id").isBlank() || id.chars().anyMatch(Character::isWhitespace)) {
+        if (Objects.requireNonNull(id, "id").isBlank() || hasSpace(id)) {
             throw new IllegalArgumentException("id is \"" + Excerpt.of(id) + "\": give a key without spaces");
         }
         Objects.requireNonNull(group, "group");
@@ -84,6 +84,7 @@ public record UsageLimit(
         if (Objects.requireNonNull(whole, "phase").isBlank()) {
             throw new IllegalArgumentException("phase is blank: name the phase");
         }
+        whole = whole.equals(PRODUCT) ? PRODUCT : whole; // the same object, which is quickly seen to be equal
         Objects.requireNonNull(outside, "outside");
         Objects.requireNonNull(entry, "entry");
         Objects.requireNonNull(declaredAs, "declaredAs");
@@ -255,6 +256,15 @@ public record UsageLimit(
     public UsageLimit saying(EntryText words) {
         return new UsageLimit(
                 id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, citation, words);
+    }
+
+    private static boolean hasSpace(String id) {
+        for (int i = 0; i < id.length(); i++) {
+            if (Character.isWhitespace(id.charAt(i))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Annex and number of its entry, for example {@code VI 18}; of an entry of one's own, its first two words. */
