@@ -133,7 +133,7 @@ public final class BatchSheet {
         for (WeighingStation station : stations()) {
             document = document.fact(words.say("sheet.balance"), balance(station));
         }
-        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
+        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().text(words))
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
