@@ -206,8 +206,9 @@ final class CheckIndex {
         if (!table.asksEuAnnexes()) {
             return AnnexFindings.NONE;
         }
-        boolean other = reading != null && reading.how() != NameBook.How.BLEND;
-        Substance meant = other ? substance.withSynonyms(reading.names().toArray(new String[0])) : substance;
+        Substance meant = reading == null || reading.how() == NameBook.How.BLEND
+                ? substance
+                : substance.withSynonyms(reading.names().toArray(new String[0]));
         return AnnexFindings.of(meant, product, table.words());
     }
 
