@@ -18,8 +18,10 @@ record VerdictText(Verdict verdict, Wording wording) {
         phrases.add(head());
         phrases.add(Phrase.of(
                 "limit.basis",
-                verdict.limit().basis().toString(),
-                verdict.limit().whole(),
+                wording.text(verdict.limit().basis().phrase()),
+                verdict.limit().isOfProduct()
+                        ? wording.say("limit.whole.product")
+                        : verdict.limit().whole(),
                 verdict.limit().citation().toString()));
         interval().ifPresent(phrases::add);
         phrases.addAll(entryTexts(verdict.limit().text()));
@@ -147,7 +149,7 @@ record VerdictText(Verdict verdict, Wording wording) {
                 "limit.interval",
                 NumberText.percent(lower),
                 NumberText.percent(upper.get()),
-                verdict.rule().toString()));
+                wording.text(verdict.rule().phrase())));
     }
 
     private static List<Phrase> entryTexts(EntryText text) {

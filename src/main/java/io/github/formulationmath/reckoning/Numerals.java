@@ -1,19 +1,18 @@
 package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.document.Expression;
+import io.github.formulationmath.number.LocalDigits;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import java.text.DecimalFormatSymbols;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Numbers as a reader wants to see them: exact, in the chosen units, with the digits of a locale if one was asked for. */
 final class Numerals {
 
     private final UnitChoice units;
     private final int significantDigits;
-    private final @Nullable DecimalFormatSymbols symbols;
+    private final LocalDigits local;
     private final Style.Filling filling;
     private final Grid grid = new Grid();
 
@@ -32,7 +31,7 @@ final class Numerals {
     Numerals(Style style) {
         this.units = style.units();
         this.significantDigits = style.significantDigits();
-        this.symbols = style.locale() == null ? null : DecimalFormatSymbols.getInstance(style.locale());
+        this.local = LocalDigits.of(style.locale());
         this.filling = style.filling();
     }
 
@@ -118,18 +117,6 @@ final class Numerals {
     }
 
     private String localised(String digits) {
-        StringBuilder text = new StringBuilder(digits.length());
-        digits.chars().forEach(c -> text.append(localised((char) c)));
-        return text.toString();
-    }
-
-    private char localised(char c) {
-        if (c == '-') {
-            return '−';
-        }
-        if (symbols == null) {
-            return c;
-        }
-        return c == '.' ? symbols.getDecimalSeparator() : (char) (symbols.getZeroDigit() + (c - '0'));
+        return local.digits(digits).replace('-', '−');
     }
 }

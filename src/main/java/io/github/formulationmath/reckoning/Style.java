@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>Each number is exact: a decimal, or a fraction such as 400/3. One that is not short is followed by ≈ and a decimal of the
- * chosen number of significant digits. Numbers do not depend on the locale of the machine; a locale is used only if asked
- * for.
+ * chosen number of significant digits. Numbers do not depend on the locale of the machine: they follow that of the wording, or
+ * the one asked for.
  *
  * <p>Immutable and thread-safe.
  */
@@ -242,9 +242,9 @@ public final class Style {
         return significantDigits;
     }
 
-    @Nullable
+    /** The locale that was asked for, or that of the words. */
     Locale locale() {
-        return locale;
+        return locale == null ? wording.locale() : locale;
     }
 
     Filling filling() {

@@ -127,11 +127,13 @@ public final class BatchSheet {
     Document head() {
         Document document = Document.titled(
                         words.say("sheet.batch-title", plan.batch().formula().name()), words.say("language"))
-                .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()));
+                .fact(
+                        words.say("sheet.batch"),
+                        SheetNumbers.amount(words, plan.batch().mass()));
         for (WeighingStation station : stations()) {
             document = document.fact(words.say("sheet.balance"), balance(station));
         }
-        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
+        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().text(words))
                 .fact(
                         words.say("sheet.closure"),
                         words.say("sheet.closure." + plan.bench().closure().name()));
@@ -162,12 +164,12 @@ public final class BatchSheet {
     Document total(Document document) {
         return document.fact(
                         words.say("sheet.total"),
-                        SheetNumbers.total(plan.total(), plan.finest().readability()))
+                        SheetNumbers.total(words, plan.total(), plan.finest().readability()))
                 .fact(
                         words.say("sheet.difference"),
-                        NumberText.signed(
+                        words.number(NumberText.signed(
                                 plan.difference().exactValue(),
-                                plan.difference().symbol()));
+                                plan.difference().symbol())));
     }
 
     /** The places that are used, that of the bench first. */
@@ -185,8 +187,8 @@ public final class BatchSheet {
     private String balance(WeighingStation station) {
         String facts = words.say(
                 "sheet.balance-facts",
-                SheetNumbers.amount(station.balance().readability()),
-                SheetNumbers.amount(station.balance().capacity()));
+                SheetNumbers.amount(words, station.balance().readability()),
+                SheetNumbers.amount(words, station.balance().capacity()));
         return plan.stations().isEmpty() ? facts : words.say("sheet.balance-at", place(station), facts);
     }
 
@@ -231,9 +233,9 @@ public final class BatchSheet {
         row.addAll(List.of(
                 reading(line.reading(), line.balance()),
                 line.isOnBench() ? reading(line.cumulativeReading(), line.balance()) : "",
-                NumberText.percent(line.target().line().fraction()),
-                SheetNumbers.amount(line.target().mass().inUnitOf(line.reading())),
-                SheetNumbers.error(line.relativeRoundingError().canonical())));
+                SheetNumbers.percent(words, line.target().line().fraction()),
+                SheetNumbers.amount(words, line.target().mass().inUnitOf(line.reading())),
+                SheetNumbers.error(words, line.relativeRoundingError().canonical())));
         return row;
     }
 
@@ -248,13 +250,14 @@ public final class BatchSheet {
                 .map(line -> List.of(
                         line.subscript(),
                         line.name(),
-                        NumberText.percent(line.planned().target().line().fraction()),
-                        SheetNumbers.interval(line.bounds()),
+                        SheetNumbers.percent(
+                                words, line.planned().target().line().fraction()),
+                        SheetNumbers.interval(words, line.bounds()),
                         words.say("sheet.verdict." + line.verdict(tolerances).name())))
                 .toList();
         return document.heading(words.say("sheet.expected"))
                 .table(columns, rows)
-                .paragraph(words.say("sheet.guaranteed", tolerances.toString()));
+                .paragraph(words.say("sheet.guaranteed", tolerances.text(words)));
     }
 
     private Document ending(Document document) {
@@ -275,14 +278,14 @@ public final class BatchSheet {
             } else if (line.divisions().isZero()) {
                 all = all.paragraph(words.say("sheet.below-display", line.name()));
             } else if (line.isBelowMinimumLoad()) {
-                String least = SheetNumbers.amount(line.balance().minimumLoad());
+                String least = SheetNumbers.amount(words, line.balance().minimumLoad());
                 all = all.paragraph(words.say("sheet.below-minimum", line.name(), least));
             }
         }
         return all;
     }
 
-    static String reading(Amount<Mass> reading, Balance balance) {
-        return SheetNumbers.reading(reading, balance.readability());
+    String reading(Amount<Mass> reading, Balance balance) {
+        return SheetNumbers.reading(words, reading, balance.readability());
     }
 }

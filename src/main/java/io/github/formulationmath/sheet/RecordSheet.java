@@ -4,7 +4,6 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.Filling;
 import io.github.formulationmath.pot.LineCheck;
@@ -119,13 +118,13 @@ public final class RecordSheet {
                 .fact(words.say("sheet.record.day"), record.code().day().toString())
                 .fact(
                         words.say("sheet.record.planned"),
-                        SheetNumbers.amount(record.plan().batch().mass()))
-                .fact(words.say("sheet.record.made"), SheetNumbers.amount(made.mass()))
+                        SheetNumbers.amount(words, record.plan().batch().mass()))
+                .fact(words.say("sheet.record.made"), SheetNumbers.amount(words, made.mass()))
                 .fact(
                         words.say("sheet.record.method"),
                         words.say("sheet.record.method."
                                 + record.readings().method().name()))
-                .fact(words.say("sheet.record.tolerances"), record.tolerances().toString());
+                .fact(words.say("sheet.record.tolerances"), record.tolerances().text(words));
     }
 
     private List<Column> columns() {
@@ -146,18 +145,21 @@ public final class RecordSheet {
         return List.of(
                 line.subscript(),
                 line.name(),
-                SheetNumbers.amount(record.plan().batch().line(line.line()).mass()),
+                SheetNumbers.amount(
+                        words, record.plan().batch().line(line.line()).mass()),
                 reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
-                SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
-                NumberText.percent(line.line().fraction()),
-                line.isAssumed() ? "?" : NumberText.percent(line.share().fraction()),
+                SheetNumbers.amount(words, line.mass()) + (line.isAssumed() ? " ?" : ""),
+                SheetNumbers.percent(words, line.line().fraction()),
+                line.isAssumed()
+                        ? "?"
+                        : SheetNumbers.percent(words, line.share().fraction()),
                 line.isAssumed() ? "?" : off(check.deviation().canonical()),
                 words.say("sheet.record.verdict." + check.verdict().name()));
     }
 
-    private static String off(Ratio deviation) {
+    private String off(Ratio deviation) {
         String sign = deviation.signum() < 0 ? "−" : deviation.signum() > 0 ? "+" : "";
-        return sign + SheetNumbers.error(deviation.abs());
+        return sign + SheetNumbers.error(words, deviation.abs());
     }
 
     private String read(Reading reading) {
@@ -177,12 +179,12 @@ public final class RecordSheet {
     /** A reading with the digits of its display, and on which balance if it was not that of the bench. */
     private String shown(Amount<Mass> mass, Balance used) {
         Amount<Mass> step = used.readability();
-        String text = SheetNumbers.reading(mass.inUnitOf(step), step);
+        String text = SheetNumbers.reading(words, mass.inUnitOf(step), step);
         if (used.equals(record.plan().bench().balance())) {
             return text;
         }
         return used.name().isEmpty()
-                ? words.say("sheet.record.on-unnamed-balance", text, SheetNumbers.amount(step))
+                ? words.say("sheet.record.on-unnamed-balance", text, SheetNumbers.amount(words, step))
                 : words.say("sheet.record.on-balance", text, used.name());
     }
 
@@ -239,12 +241,12 @@ public final class RecordSheet {
     }
 
     private Document filled(Document document, Filling filling) {
-        return document.fact(words.say("sheet.record.residue"), SheetNumbers.amount(filling.residue()))
+        return document.fact(words.say("sheet.record.residue"), SheetNumbers.amount(words, filling.residue()))
                 .fact(
                         words.say("sheet.record.fill"),
-                        SheetNumbers.amount(filling.fill().mass()))
-                .fact(words.say("sheet.record.packs"), Integer.toString(filling.fullPacks()))
-                .fact(words.say("sheet.record.last-pack"), SheetNumbers.amount(filling.lastPack()));
+                        SheetNumbers.amount(words, filling.fill().mass()))
+                .fact(words.say("sheet.record.packs"), words.number(Integer.toString(filling.fullPacks())))
+                .fact(words.say("sheet.record.last-pack"), SheetNumbers.amount(words, filling.lastPack()));
     }
 
     private static String time(Optional<Instant> time) {

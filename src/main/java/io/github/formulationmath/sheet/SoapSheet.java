@@ -4,7 +4,6 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.reckoning.Wording;
@@ -133,10 +132,10 @@ public final class SoapSheet {
                 "[ ]",
                 line.subscript(),
                 line.name(),
-                BatchSheet.reading(planned.reading(), planned.balance()),
-                NumberText.percent(line.fraction()),
-                SheetNumbers.amount(planned.target().mass().inUnitOf(planned.reading())),
-                SheetNumbers.error(planned.relativeRoundingError().canonical()));
+                sheet.reading(planned.reading(), planned.balance()),
+                SheetNumbers.percent(words, line.fraction()),
+                SheetNumbers.amount(words, planned.target().mass().inUnitOf(planned.reading())),
+                SheetNumbers.error(words, planned.relativeRoundingError().canonical()));
     }
 
     /** The largest reading of each alkali, the others being as they are planned. */
@@ -158,7 +157,7 @@ public final class SoapSheet {
     private String largest(Soap judged, FormulaLine line) {
         return AlkaliBalance.largestReading(judged, expected, line.name(), NONE_LEFT)
                 .map(reading ->
-                        BatchSheet.reading(reading, expected.plan().line(line).balance()))
+                        sheet.reading(reading, expected.plan().line(line).balance()))
                 .orElseGet(() -> words.say("sheet.soap.no-reading"));
     }
 }
