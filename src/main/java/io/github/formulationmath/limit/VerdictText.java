@@ -7,6 +7,7 @@ import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** A verdict in words. */
 record VerdictText(Verdict verdict, Wording wording) {
@@ -37,7 +38,8 @@ record VerdictText(Verdict verdict, Wording wording) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
         boolean due = !limit.kind().restrictsContents() && verdict.conformity() == Conformity.EXCEEDS;
-        return share + " (" + limit.kind().code() + " " + limit.share().percent() + " %, " + limit.id() + "): "
+        return share + " (" + limit.kind().code() + " "
+                + NumberText.percent(limit.share().fraction()) + ", " + limit.id() + "): "
                 + (due ? "DUE" : verdict.conformity());
     }
 
@@ -60,14 +62,15 @@ record VerdictText(Verdict verdict, Wording wording) {
                 "limit.head." + kind,
                 verdict.shortName(),
                 share(),
-                verdict.limit().share().percent() + " %",
+                NumberText.percent(verdict.limit().share().fraction()),
                 wording.say(words));
     }
 
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
         return verdict.tally().isAssessable()
-                ? NumberText.percent(verdict.share().canonical())
+                ? NumberText.percentBeside(
+                        verdict.share().canonical(), verdict.limit().share().fraction())
                 : NumberText.percent(verdict.share().canonical(), verdict.bounds());
     }
 
@@ -79,9 +82,18 @@ record VerdictText(Verdict verdict, Wording wording) {
         }
         return Optional.of(Phrase.of(
                 "limit.interval",
-                NumberText.percent(lower),
-                NumberText.percent(upper.get()),
+                outwards(lower, false),
+                outwards(upper.get(), true),
                 verdict.rule().toString()));
+    }
+
+    /** An end of what the share surely lies between, rounded outwards, on the side of the limit where it truly lies. */
+    private String outwards(Ratio end, boolean up) {
+        Ratio limit = verdict.limit().share().percent();
+        Ratio percent = end.times(100);
+        int side = percent.compareTo(limit);
+        Predicate<Ratio> passes = shown -> shown.compareTo(limit) == side;
+        return up ? NumberText.least(percent, "%", passes) : NumberText.greatest(percent, "%", passes);
     }
 
     private static List<Phrase> entryTexts(EntryText text) {

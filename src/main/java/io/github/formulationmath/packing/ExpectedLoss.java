@@ -2,6 +2,7 @@ package io.github.formulationmath.packing;
 
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
@@ -200,7 +201,7 @@ public final class ExpectedLoss implements Serializable {
 
     @Override
     public String toString() {
-        return "loss " + mean + " ± " + spread + (share.fraction().isZero() ? "" : " and " + share)
-                + (past.isEmpty() ? "" : ", from " + past);
+        return "loss " + BalanceUnit.brief(mean) + " ± " + BalanceUnit.brief(spread)
+                + (share.fraction().isZero() ? "" : " and " + share) + (past.isEmpty() ? "" : ", from " + past);
     }
 }
