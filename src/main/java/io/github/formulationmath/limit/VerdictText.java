@@ -89,11 +89,10 @@ record VerdictText(Verdict verdict, Wording wording) {
 
     /** An end of what the share surely lies between, rounded outwards, on the side of the limit where it truly lies. */
     private String outwards(Ratio end, boolean up) {
-        Ratio limit = verdict.limit().share().percent();
-        Ratio percent = end.times(100);
-        int side = percent.compareTo(limit);
+        Ratio limit = verdict.limit().share().fraction();
+        int side = end.compareTo(limit);
         Predicate<Ratio> passes = shown -> shown.compareTo(limit) == side;
-        return up ? NumberText.least(percent, "%", passes) : NumberText.greatest(percent, "%", passes);
+        return up ? NumberText.leastPercent(end, passes) : NumberText.greatestPercent(end, passes);
     }
 
     private static List<Phrase> entryTexts(EntryText text) {

@@ -21,7 +21,8 @@ public record ExceededCap(Substance substance, MassFraction cap, MassFraction le
     @Override
     public String toString() {
         return substance.name() + " at least "
-                + NumberText.greatest(least.percent(), "%", part -> part.compareTo(cap.percent()) > 0) + ", its cap is "
+                + NumberText.greatestPercent(least.fraction(), part -> part.compareTo(cap.fraction()) > 0)
+                + ", its cap is "
                 + NumberText.percent(cap.fraction());
     }
 }

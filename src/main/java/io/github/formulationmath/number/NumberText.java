@@ -108,7 +108,34 @@ public final class NumberText {
         return end(value, unit, RoundingMode.FLOOR, passes);
     }
 
+    /**
+     * A least share in percent that passes itself, as {@link #least}.
+     *
+     * @param share the least share as a plain fraction
+     * @param passes whether a share, as a plain fraction, will do
+     * @return the text
+     */
+    public static String leastPercent(Ratio share, Predicate<Ratio> passes) {
+        Objects.requireNonNull(passes, "passes");
+        return least(
+                Objects.requireNonNull(share, "share").times(100), "%", shown -> passes.test(shown.dividedBy(100)));
+    }
+
+    /**
+     * A greatest share in percent that passes itself, as {@link #greatest}.
+     *
+     * @param share the greatest share as a plain fraction
+     * @param passes whether a share, as a plain fraction, will do
+     * @return the text
+     */
+    public static String greatestPercent(Ratio share, Predicate<Ratio> passes) {
+        Objects.requireNonNull(passes, "passes");
+        return greatest(
+                Objects.requireNonNull(share, "share").times(100), "%", shown -> passes.test(shown.dividedBy(100)));
+    }
+
     private static String end(Ratio value, String unit, RoundingMode mode, Predicate<Ratio> passes) {
+        Objects.requireNonNull(value, "value");
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(passes, "passes");
         return isShort(value)

@@ -1,8 +1,8 @@
 package io.github.formulationmath.packing;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
@@ -201,7 +201,8 @@ public final class ExpectedLoss implements Serializable {
 
     @Override
     public String toString() {
-        return "loss " + BalanceUnit.brief(mean) + " ± " + BalanceUnit.brief(spread)
+        return "loss " + NumberText.of(mean.exactValue(), mean.symbol()) + " ± "
+                + NumberText.of(spread.exactValue(), spread.symbol())
                 + (share.fraction().isZero() ? "" : " and " + share) + (past.isEmpty() ? "" : ", from " + past);
     }
 }

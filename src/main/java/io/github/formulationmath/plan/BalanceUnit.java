@@ -45,7 +45,7 @@ public final class BalanceUnit {
      * @return its text in its own unit
      */
     public static String brief(Amount<?> amount) {
-        return NumberText.of(amount.exactValue(), amount.symbol());
+        return NumberText.of(Objects.requireNonNull(amount, "amount").exactValue(), amount.symbol());
     }
 
     /**
@@ -57,6 +57,7 @@ public final class BalanceUnit {
      * @return its text in its own unit
      */
     public static <Q extends Quantity<Q>> String least(Amount<Q> amount, Predicate<? super Amount<Q>> passes) {
+        Objects.requireNonNull(amount, "amount");
         Objects.requireNonNull(passes, "passes");
         return NumberText.least(amount.exactValue(), amount.symbol(), value -> passes.test(like(amount, value)));
     }
@@ -70,6 +71,7 @@ public final class BalanceUnit {
      * @return its text in its own unit
      */
     public static <Q extends Quantity<Q>> String greatest(Amount<Q> amount, Predicate<? super Amount<Q>> passes) {
+        Objects.requireNonNull(amount, "amount");
         Objects.requireNonNull(passes, "passes");
         return NumberText.greatest(amount.exactValue(), amount.symbol(), value -> passes.test(like(amount, value)));
     }
@@ -87,7 +89,7 @@ public final class BalanceUnit {
      * @return its text; that of {@link #text} if the display cannot show it
      */
     public static String reading(Amount<Mass> reading, Amount<Mass> step) {
-        Amount<Mass> shown = reading.inUnitOf(step);
+        Amount<Mass> shown = Objects.requireNonNull(reading, "reading").inUnitOf(Objects.requireNonNull(step, "step"));
         return shown.exactValue().dividedBy(step.exactValue()).isInteger()
                         && step.exactValue().isDecimal()
                 ? Rounding.toMultipleOf(step.exactValue())

@@ -1,5 +1,6 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -36,6 +37,16 @@ final class SheetNumbers {
     static String total(Amount<?> total, Amount<?> finest) {
         boolean shown = total.exactValue().dividedBy(finest.exactValue()).isInteger();
         return shown ? reading(total, finest) : amount(total);
+    }
+
+    /** The heading of a phase; a phase that is called one already is not called so twice. */
+    static String phase(Wording words, Phase phase) {
+        String word = words.say("sheet.phase", "").strip();
+        String name = phase.name();
+        boolean says = !word.isEmpty()
+                && (name.regionMatches(true, 0, word, 0, word.length())
+                        || name.regionMatches(true, name.length() - word.length(), word, 0, word.length()));
+        return says ? name : words.say("sheet.phase", name);
     }
 
     /** A balance by its name, or else by its step. */

@@ -93,6 +93,6 @@ public final class CapTarget implements Explained {
 
     @Override
     public String toString() {
-        return substance + " at most " + NumberText.greatest(share.times(100), "%", percent -> true);
+        return substance + " at most " + NumberText.greatestPercent(share, less -> true);
     }
 }
