@@ -1,5 +1,6 @@
 // Starts JShell with the library at hand:
 //   jshell --class-path ... --startup DEFAULT --startup docs/formulation-math.jsh
+import io.github.formulationmath.amendment.*;
 import io.github.formulationmath.analysis.*;
 import io.github.formulationmath.annex.*;
 import io.github.formulationmath.batch.*;

@@ -2,10 +2,10 @@ package io.github.formulationmath.annex;
 
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.quantity.MassFraction;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -18,16 +18,37 @@ final class AnnexFiles {
     static final LocalDate SNAPSHOT = LocalDate.of(2024, 2, 25);
 
     private static final String FOLDER = "/io/github/formulationmath/limit/eu-1223-2009-2024-02-";
-    private static final CsvFormat PROHIBITED =
-            format("ref_no,printed,reach,applies,lets_through,cas_numbers,names,listed,amending_act,entry_updated");
-    private static final CsvFormat READINGS = format("ref_no,match,text,why");
-    private static final CsvFormat COLORANTS = format("ref_no,printed,ci_numbers,colour,field,max_percent,"
-            + "field_as_printed,limit_as_printed,conditions,cas_numbers,names,amending_act,entry_updated");
+    private static final CsvFormat PROHIBITED = format(
+            "ref_no",
+            "printed",
+            "reach",
+            "applies",
+            "lets_through",
+            "cas_numbers",
+            "names",
+            "listed",
+            "amending_act",
+            "entry_updated");
+    private static final CsvFormat READINGS = format("ref_no", "match", "text", "why");
+    private static final CsvFormat COLORANTS = format(
+            "ref_no",
+            "printed",
+            "ci_numbers",
+            "colour",
+            "field",
+            "max_percent",
+            "field_as_printed",
+            "limit_as_printed",
+            "conditions",
+            "cas_numbers",
+            "names",
+            "amending_act",
+            "entry_updated");
 
     private AnnexFiles() {}
 
-    private static CsvFormat format(String header) {
-        return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
+    private static CsvFormat format(String... columns) {
+        return CsvFormat.of(List.of(columns)).withCommentHead();
     }
 
     static List<ProhibitedEntry> prohibited() {
@@ -83,7 +104,7 @@ final class AnnexFiles {
                 row.choice("field", List.of(ColorantEntry.Field.values()), ColorantEntry.Field::code),
                 row.text("max_percent").isEmpty()
                         ? Optional.empty()
-                        : Optional.of(new BigDecimal(row.decimal("max_percent"))),
+                        : Optional.of(MassFraction.ofPercent(row.decimal("max_percent"))),
                 row.text("field_as_printed"),
                 row.text("limit_as_printed"),
                 row.text("conditions"),

@@ -1,6 +1,6 @@
 package io.github.formulationmath.annex;
 
-import java.math.BigDecimal;
+import io.github.formulationmath.quantity.MassFraction;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param colourIndexNumbers its colour index numbers, for example {@code 77491}; empty if it has none
  * @param colour the colour as printed
  * @param field in which products it is allowed
- * @param maxPercent the highest share in percent by mass in the product ready for use, if one is printed
+ * @param most the highest share by mass in the product ready for use, if one is printed
  * @param fieldAsPrinted the field of use as printed; empty for every product
  * @param limitAsPrinted the highest share as printed
  * @param conditions other conditions as printed, for example on purity
@@ -32,7 +32,7 @@ public record ColorantEntry(
         List<String> colourIndexNumbers,
         String colour,
         Field field,
-        Optional<BigDecimal> maxPercent,
+        Optional<MassFraction> most,
         String fieldAsPrinted,
         String limitAsPrinted,
         String conditions,
@@ -68,7 +68,7 @@ public record ColorantEntry(
      * @param colourIndexNumbers its colour index numbers
      * @param colour the colour
      * @param field the field of use
-     * @param maxPercent the highest share
+     * @param most the highest share
      * @param fieldAsPrinted the field as printed
      * @param limitAsPrinted the highest share as printed
      * @param conditions other conditions
@@ -83,7 +83,7 @@ public record ColorantEntry(
         colourIndexNumbers = List.copyOf(Objects.requireNonNull(colourIndexNumbers, "colourIndexNumbers"));
         Objects.requireNonNull(colour, "colour");
         Objects.requireNonNull(field, "field");
-        Objects.requireNonNull(maxPercent, "maxPercent");
+        Objects.requireNonNull(most, "most");
         Objects.requireNonNull(fieldAsPrinted, "fieldAsPrinted");
         Objects.requireNonNull(limitAsPrinted, "limitAsPrinted");
         Objects.requireNonNull(conditions, "conditions");

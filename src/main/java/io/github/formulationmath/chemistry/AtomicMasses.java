@@ -1,6 +1,8 @@
 package io.github.formulationmath.chemistry;
 
 import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Source;
@@ -8,6 +10,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.Serializable;
 import java.io.UncheckedIOException;
+import java.math.BigInteger;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -31,6 +35,9 @@ public record AtomicMasses(Source source, Map<String, Ratio> masses) implements 
     private static final CsvFormat TABLE = CsvFormat.of(List.of(
                     "symbol", "atomic_number", "name", "atomic_mass", "uncertainty_in_last_digits", "source", "tag"))
             .withCommentHead();
+
+    /** What stands in brackets behind each mass of the bundled edition, by symbol. */
+    private static final Map<String, Ratio> UNCERTAINTIES = new HashMap<>();
 
     private static final AtomicMasses IUPAC_2007 = bundled();
 
@@ -93,11 +100,34 @@ public record AtomicMasses(Source source, Map<String, Ratio> masses) implements 
         return mass;
     }
 
+    /**
+     * Where the mass of one element lies: as far on both sides as the uncertainty that the edition prints beside it.
+     *
+     * @param element the symbol, for example {@code Na}
+     * @return the bounds in g/mol; the mass itself for masses of one's own, which state no uncertainty
+     * @throws IllegalArgumentException if the table has no such element
+     */
+    public Bounds boundsOf(String element) {
+        Ratio mass = massOf(element);
+        Ratio either = equals(IUPAC_2007) ? UNCERTAINTIES.getOrDefault(element, Ratio.ZERO) : Ratio.ZERO;
+        return Bounds.closed(mass.minus(either), mass.plus(either));
+    }
+
+    /** The figure in brackets counts in the last digit of the mass: 12.0107(8) is 12.0107 ± 0.0008. */
+    private static Ratio uncertainty(String mass, String lastDigits) {
+        int decimals = mass.indexOf('.') < 0 ? 0 : mass.length() - mass.indexOf('.') - 1;
+        return Ratio.parse(lastDigits).dividedBy(Ratio.of(BigInteger.TEN.pow(decimals)));
+    }
+
     private static AtomicMasses bundled() {
         try (InputStream in = Objects.requireNonNull(
                 AtomicMasses.class.getResourceAsStream("atomic-masses.csv"),
                 "atomic-masses.csv is missing from the jar")) {
-            Map<String, Ratio> masses = TABLE.read("atomic-masses.csv", in).rows().stream()
+            List<CsvRow> rows = TABLE.read("atomic-masses.csv", in).rows();
+            rows.forEach(row -> UNCERTAINTIES.put(
+                    row.required("symbol"),
+                    uncertainty(row.decimal("atomic_mass"), row.decimal("uncertainty_in_last_digits"))));
+            Map<String, Ratio> masses = rows.stream()
                     .collect(Collectors.toMap(
                             row -> row.required("symbol"), row -> Ratio.parse(row.decimal("atomic_mass"))));
             return of(

@@ -1,5 +1,6 @@
 package io.github.formulationmath.chemistry;
 
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Explained;
@@ -83,6 +84,24 @@ public final class GravimetricFactor implements Explained, Serializable {
      */
     public Ratio factor() {
         return factor;
+    }
+
+    /**
+     * Where the factor lies, both molar masses as far off as the uncertainties of the atomic masses allow: {@code z ·
+     * M_ref,least / M_greatest} to {@code z · M_ref,greatest / M_least}. What the two have in common is taken as far off in
+     * opposite ways, so that the factor surely lies between; of a substance that is the reference it is exactly z.
+     *
+     * @return grams of the reference per gram of the substance
+     */
+    public Bounds bounds() {
+        if (substance.equals(reference)) {
+            return Bounds.closed(units, units);
+        }
+        Bounds above = reference.bounds();
+        Bounds below = substance.bounds();
+        return Bounds.closed(
+                units.times(above.lower().orElseThrow()).dividedBy(below.upper().orElseThrow()),
+                units.times(above.upper().orElseThrow()).dividedBy(below.lower().orElseThrow()));
     }
 
     /**

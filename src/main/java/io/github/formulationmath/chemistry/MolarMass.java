@@ -1,5 +1,6 @@
 package io.github.formulationmath.chemistry;
 
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
@@ -11,6 +12,7 @@ import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -72,6 +74,22 @@ public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements
      */
     public Ratio gramsPerMole() {
         return gramsPerMoleIn(Reckoning.plain());
+    }
+
+    /**
+     * Where the molar mass lies, every atomic mass as far off as its uncertainty allows.
+     *
+     * @return grams per mole
+     */
+    public Bounds bounds() {
+        Ratio least = Ratio.ZERO;
+        Ratio greatest = Ratio.ZERO;
+        for (Map.Entry<String, Ratio> part : formula.counts().entrySet()) {
+            Bounds atom = atoms.boundsOf(part.getKey());
+            least = least.plus(part.getValue().times(atom.lower().orElseThrow()));
+            greatest = greatest.plus(part.getValue().times(atom.upper().orElseThrow()));
+        }
+        return Bounds.closed(least, greatest);
     }
 
     /** The molar mass. */

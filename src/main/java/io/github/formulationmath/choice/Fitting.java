@@ -195,16 +195,16 @@ final class Fitting {
     }
 
     /** A balance of the set beside the pot, and how far its boats carry each line. */
-    private record Way(int balance, @Nullable Ratio[] most) {}
+    private record Way(int balance, List<Optional<Ratio>> most) {}
 
     private List<Way> ways(long set) {
         List<Way> ways = new ArrayList<>();
         for (int b = 0; b < list.size(); b++) {
             if (isIn(set, b) && list.at(b) instanceof Equipment.OfBalance) {
-                @Nullable Ratio[] most = new Ratio[lines.size()];
+                List<Optional<Ratio>> most = new ArrayList<>(lines.size());
                 for (int i = 0; i < lines.size(); i++) {
                     Integer boat = boatFor(set, i, b);
-                    most[i] = boat == null ? null : carried[i][b][boat];
+                    most.add(boat == null ? Optional.empty() : Optional.ofNullable(carried[i][b][boat]));
                 }
                 ways.add(new Way(b, most));
             }
@@ -269,7 +269,7 @@ final class Fitting {
     }
 
     private @Nullable Ratio next(Way way, int line, Ratio size) {
-        Ratio most = way.most()[line];
+        Ratio most = way.most().get(line).orElse(null);
         if (most == null || size.compareTo(most) > 0) {
             return null;
         }

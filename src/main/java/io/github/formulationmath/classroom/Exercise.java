@@ -38,7 +38,7 @@ public final class Exercise {
     /** Numbers are drawn until there are enough mistakes that lead to different answers. */
     static Exercise of(Topic topic, Ties ties, long seed, long learner) {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            Draw draw = Draw.of(seed, learner, topic.ordinal(), attempt);
+            Draw draw = Draw.of(seed, learner, List.of(Topic.values()).indexOf(topic), attempt);
             Draft draft = topic.draw(draw, ties);
             Step answer = (Step) draft.working().answer();
             List<Misstep> wrong = Choices.of(draft, answer.value(), draw);

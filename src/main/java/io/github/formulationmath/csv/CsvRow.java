@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a table with its fields by the names of their columns; every complaint carries the place. */
@@ -63,6 +64,20 @@ public final class CsvRow {
             throw wrong(column, "is empty: fill it in");
         }
         return text(column);
+    }
+
+    /**
+     * Several texts in one field, with semicolons between them.
+     *
+     * @param column the name of its column
+     * @return an unmodifiable list of those that are not blank, stripped, each once
+     */
+    public List<String> list(String column) {
+        return Stream.of(text(column).split(";", -1))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .distinct()
+                .toList();
     }
 
     /**

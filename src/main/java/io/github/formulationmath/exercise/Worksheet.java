@@ -21,7 +21,8 @@ import java.util.SplittableRandom;
  * that names the mistake behind each wrong answer.
  *
  * <p>The wrong answers are worked out from the terms of the same step. For {@code m_3 = w_3 · M} with 0.5 % of 400 g, right
- * is 2 g, and the percentage used as a plain number gives 200 g. Wrong answers that a look at the sheet rules out are not
+ * is 2 g, and the percentage read as grams gives 0.5 g; or a mistake made in an earlier blank is carried on. A decimal point in
+ * another place is offered seldom, once at most, and beside two others. Wrong answers that a look at the sheet rules out are not
  * offered: more than the largest mass on the sheet, less than nothing, between two steps of a display. A blank for which
  * fewer than two are left has no choices.
  *

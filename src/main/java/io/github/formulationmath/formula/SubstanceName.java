@@ -70,6 +70,19 @@ public final class SubstanceName {
         return name;
     }
 
+    /** A name in normal form without accents, for a search; with and without them are two names. */
+    static String withoutAccents(String normal) {
+        if (isPlain(normal)) {
+            return normal;
+        }
+        StringBuilder kept = new StringBuilder(normal.length());
+        Normalizer.normalize(normal, Normalizer.Form.NFD)
+                .codePoints()
+                .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
+                .forEach(kept::appendCodePoint);
+        return kept.toString();
+    }
+
     /** The mandatory breaks of the Unicode Standard, Annex 14. */
     private static boolean isLineBreak(char c) {
         return c >= '\n' && c <= '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';

@@ -43,9 +43,16 @@ import org.jspecify.annotations.Nullable;
  * @param ordered the ingredients that must stand in descending order
  * @param free the ingredients that may stand in any order after those
  * @param colorants the colorants, which may stand in any order at the end
+ * @param mayContain colorants of other shades of the range, printed behind +/-
+ * @param remarks what to look after: a perfume without its word, a material that needs a breakdown
  */
 public record IngredientList(
-        LabelRule rule, List<ListedIngredient> ordered, List<ListedIngredient> free, List<ListedIngredient> colorants) {
+        LabelRule rule,
+        List<ListedIngredient> ordered,
+        List<ListedIngredient> free,
+        List<ListedIngredient> colorants,
+        List<String> mayContain,
+        List<Phrase> remarks) {
 
     /**
      * Copies; {@link Label#list(io.github.formulationmath.formula.Formula)} makes such lists.
@@ -54,12 +61,16 @@ public record IngredientList(
      * @param ordered the ingredients in descending order
      * @param free the ingredients after those
      * @param colorants the colorants
+     * @param mayContain colorants of other shades
+     * @param remarks what to look after
      */
     public IngredientList {
         Objects.requireNonNull(rule, "rule");
         ordered = List.copyOf(ordered);
         free = List.copyOf(free);
         colorants = List.copyOf(colorants);
+        mayContain = List.copyOf(mayContain);
+        remarks = List.copyOf(remarks);
     }
 
     /**
@@ -101,10 +112,11 @@ public record IngredientList(
     /**
      * The list as printed on a label.
      *
-     * @return the names, separated by commas
+     * @return the names, separated by commas; at the end, behind +/-, the colorants that other shades of the range have
      */
     public String text() {
-        return all().stream().map(ListedIngredient::name).collect(Collectors.joining(", "));
+        String listed = all().stream().map(ListedIngredient::name).collect(Collectors.joining(", "));
+        return mayContain.isEmpty() ? listed : listed + " [+/- " + String.join(", ", mayContain) + "]";
     }
 
     /**
@@ -127,6 +139,7 @@ public record IngredientList(
                     doubt.name(),
                     NumberText.percent(rule.threshold().fraction())));
         }
+        remarks.forEach(remark -> lines.add(wording.text(remark)));
         lines.add(wording.say("caution.label", rule.source().toString()));
         return List.copyOf(lines);
     }

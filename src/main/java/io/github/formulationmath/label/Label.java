@@ -6,8 +6,10 @@ import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.limit.WeighedLines;
 import io.github.formulationmath.weighing.Weighed;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -17,7 +19,9 @@ import org.jspecify.annotations.Nullable;
  * What is needed besides the formula to make an ingredient list: the rule of order, which ingredients are colorants, which
  * materials are perfumes that are named by one word, and which substances have to be declared.
  *
- * <p>Names like {@code CI 77891} are colorants without being told.
+ * <p>Names with a colour index number, like {@code CI 77891}, {@code CI77491} or {@code Iron Oxides (CI 77491)}, are colorants
+ * without being told, and printed by that number. A mark for nanomaterials, however written, is printed "(nano)". A volatile oil
+ * that is entered with its constituents is listed under its own name, and of those only what has to be declared.
  *
  * <p>Example: {@code Label.of(LabelRule.eu()).withPerfume("Lavender fragrance", "Parfum").declaring(report).list(formula)}.
  *
@@ -29,6 +33,8 @@ public final class Label {
     private final Set<String> colorants;
     private final Map<String, String> perfumes;
     private final Map<String, String> declared;
+    private final List<String> mayContain;
+    private final boolean capitals;
     private final @Nullable Formula declaredOf;
 
     private Label(
@@ -36,11 +42,15 @@ public final class Label {
             Set<String> colorants,
             Map<String, String> perfumes,
             Map<String, String> declared,
+            List<String> mayContain,
+            boolean capitals,
             @Nullable Formula declaredOf) {
         this.rule = rule;
         this.colorants = Set.copyOf(colorants);
         this.perfumes = Map.copyOf(perfumes);
         this.declared = Map.copyOf(declared);
+        this.mayContain = List.copyOf(mayContain);
+        this.capitals = capitals;
         this.declaredOf = declaredOf;
     }
 
@@ -51,7 +61,7 @@ public final class Label {
      * @return the label, no colorants and perfumes named, nothing to be declared
      */
     public static Label of(LabelRule rule) {
-        return new Label(Objects.requireNonNull(rule, "rule"), Set.of(), Map.of(), Map.of(), null);
+        return new Label(Objects.requireNonNull(rule, "rule"), Set.of(), Map.of(), Map.of(), List.of(), false, null);
     }
 
     /**
@@ -65,7 +75,7 @@ public final class Label {
         for (String name : Objects.requireNonNull(names, "names")) {
             more.add(SubstanceName.normalise(Objects.requireNonNull(name, "names")));
         }
-        return new Label(rule, more, perfumes, declared, declaredOf);
+        return new Label(rule, more, perfumes, declared, mayContain, capitals, declaredOf);
     }
 
     /**
@@ -81,7 +91,33 @@ public final class Label {
         more.put(
                 SubstanceName.normalise(Objects.requireNonNull(material, "material")),
                 Objects.requireNonNull(word, "word"));
-        return new Label(rule, colorants, more, declared, declaredOf);
+        return new Label(rule, colorants, more, declared, mayContain, capitals, declaredOf);
+    }
+
+    /**
+     * The same label of a decorative product that is sold in several shades, with the colorants that the other shades have. They
+     * stand at the end behind +/-, without those that the formula itself has. (Article 19(1)(g) of Regulation (EC) No 1223/2009
+     * allows it for decorative products, and not for colorants that colour the hair.)
+     *
+     * @param names colour index numbers in any spelling, or INCI names
+     * @return the label
+     */
+    public Label mayContain(String... names) {
+        List<String> more = new ArrayList<>(mayContain);
+        for (String name : Objects.requireNonNull(names, "names")) {
+            more.add(Objects.requireNonNull(name, "names"));
+        }
+        return new Label(rule, colorants, perfumes, declared, more, capitals, declaredOf);
+    }
+
+    /**
+     * The same label all in capitals. Without it names keep the letters they are written in, and those that are all in capitals
+     * or all in small letters take the style of the rest: Linalool, BHT, PEG-40 Stearate.
+     *
+     * @return the label
+     */
+    public Label inCapitals() {
+        return new Label(rule, colorants, perfumes, declared, mayContain, true, declaredOf);
     }
 
     /**
@@ -99,7 +135,7 @@ public final class Label {
                     .forEach(substance -> more.put(
                             SubstanceName.normalise(substance.name()), name.isEmpty() ? substance.name() : name));
         }
-        return new Label(rule, colorants, perfumes, more, report.formula());
+        return new Label(rule, colorants, perfumes, more, mayContain, capitals, report.formula());
     }
 
     /**
@@ -151,6 +187,14 @@ public final class Label {
 
     Map<String, String> declared() {
         return declared;
+    }
+
+    List<String> mayContain() {
+        return mayContain;
+    }
+
+    boolean capitals() {
+        return capitals;
     }
 
     @Override

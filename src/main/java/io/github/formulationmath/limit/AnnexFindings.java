@@ -9,7 +9,6 @@ import io.github.formulationmath.annex.ProhibitedSubstances.Naming;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.LimitReport.Uncounted;
 import io.github.formulationmath.quantity.MassFraction;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -124,7 +123,7 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                 continue;
             }
             Applicability applicability = limit.scope().applicabilityTo(product, words);
-            if (entry.maxPercent().isPresent() && applicability != Applicability.OUT_OF_SCOPE) {
+            if (entry.most().isPresent() && applicability != Applicability.OUT_OF_SCOPE) {
                 countings.add(counting(limit, substance, applicability));
             }
             boolean open = applicability == Applicability.MAY_APPLY
@@ -165,8 +164,7 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                 entry.amendingAct(),
                 entry.updated(),
                 Colorants.eu2024February().snapshot());
-        MassFraction share = MassFraction.ofPercent(
-                entry.maxPercent().map(BigDecimal::toPlainString).orElse("100"));
+        MassFraction share = entry.most().orElse(MassFraction.ofPercent("100"));
         return UsageLimit.of(COLORANT + entry.number(), group(entry.printed(), substance), LimitKind.MAXIMUM, share)
                 .within(scope(entry.field()))
                 .citing(citation)

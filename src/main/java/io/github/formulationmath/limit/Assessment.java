@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
@@ -85,20 +86,61 @@ final class Assessment {
                 : Optional.of(left.times(whole).dividedBy(own));
     }
 
-    /** What holds at both ends; a highest share that the known part alone exceeds is exceeded, whatever the rest. */
+    /**
+     * Whether it depends on the last digits of atomic masses what holds: a share that is at the limit as closely as anybody
+     * can say. Where contents are unknown, what is known may be such a share; then that is told instead.
+     */
+    boolean isTie() {
+        if (!tally.isRounded() || !tally.hasWhole() || !tally.isAssessable()) {
+            return false;
+        }
+        Ratio limit = tally.limit().share().fraction();
+        return isNear(limit) && decideAt(End.LOWEST, limit) != decideAt(End.HIGHEST, limit);
+    }
+
+    /**
+     * Whether the share, or an end of its interval, is so near that atomic masses could matter. None is uncertain by a part in
+     * a thousand, so that no factor is off by a part in a hundred; a guard band is looked at always.
+     */
+    private boolean isNear(Ratio limit) {
+        Reckoning<Ratio> r = Reckoning.plain();
+        Ratio hundredfold = limit.times(100);
+        return rule.isGuardBand()
+                || known.highest(r).times(101).compareTo(hundredfold) >= 0
+                        && known.lowest(r).times(99).compareTo(hundredfold) <= 0;
+    }
+
+    private Conformity decideAt(End end, Ratio limit) {
+        return rule.decide(Reckoning.plain(), tally.limit().kind(), limit, tally.evidenceAt(end));
+    }
+
+    /** What holds, as far as the rule by which the members are added was seen. */
     Conformity decide() {
+        Conformity found = isTie() ? Conformity.NOT_SHOWN_WITHIN : decideAsAdded();
+        boolean unseen = tally.limit().sumRule() == SumRule.PERHAPS_SUM;
+        return unseen && found != Conformity.WITHIN && found != Conformity.PROHIBITED
+                ? Conformity.NOT_ASSESSABLE
+                : found;
+    }
+
+    /** What holds at both ends; a highest share that the known part alone exceeds is exceeded, whatever the rest. */
+    private Conformity decideAsAdded() {
         if (!tally.hasWhole()) {
             return Conformity.NOT_ASSESSABLE;
         }
-        Conformity first = decide(Reckoning.plain(), knownNumbers);
+        boolean rounded = tally.isRounded() && !tally.isAssessable();
+        Conformity first = decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.LOWEST) : knownNumbers);
         if (tally.applicability() == Applicability.OUT_OF_SCOPE) {
-            return first == Conformity.WITHIN ? Conformity.WITHIN : Conformity.PROHIBITED;
+            return first == Conformity.WITHIN && tally.isAssessable() ? Conformity.WITHIN : Conformity.PROHIBITED;
         }
         if (tally.isAssessable() || first == Conformity.EXCEEDS && isMonotone()) {
             return first;
         }
         boolean endsDecide = tally.isBounded() && (isMonotone() || tally.isUnknownInOneLine());
-        return endsDecide && decide(Reckoning.plain(), possibleNumbers) == first ? first : Conformity.NOT_ASSESSABLE;
+        return endsDecide
+                        && decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.HIGHEST) : possibleNumbers) == first
+                ? first
+                : Conformity.NOT_ASSESSABLE;
     }
 
     /**

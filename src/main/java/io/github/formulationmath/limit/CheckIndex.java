@@ -1,11 +1,15 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.formula.WrittenName;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -81,6 +85,14 @@ final class CheckIndex {
                     Set.copyOf(both(casNumbers, other.casNumbers)));
         }
 
+        /** Every limit that speaks of it, for this product or another. */
+        List<UsageLimit> limits() {
+            List<UsageLimit> all = new ArrayList<>(CheckIndex.limits(countings));
+            all.addAll(outside);
+            all.addAll(otherPurpose);
+            return all;
+        }
+
         private boolean addsNothing(Entry other) {
             return countings.equals(other.countings)
                     && outside.equals(other.outside)
@@ -103,20 +115,44 @@ final class CheckIndex {
      * @param omitted entries that speak of it and are not transcribed
      * @param mentioning limits whose entries name it without counting it
      * @param annexes what Annexes II and IV say of the names that the formula has for it
+     * @param reading what its name is taken for, if no list has the name itself
+     * @param smells whether it is a perfume, a volatile oil or the like, whose constituents matter to the table
+     * @param alike limits on salts that do not name it, and may mean it
+     * @param amendments acts later than the table that name it, or touch an entry that speaks of it
      */
     record Known(
             Substance named,
             @Nullable Entry entry,
             List<OmittedEntry> omitted,
             List<UsageLimit> mentioning,
-            AnnexFindings annexes) {
+            AnnexFindings annexes,
+            NameBook.@Nullable Reading reading,
+            boolean smells,
+            List<UsageLimit> alike,
+            List<LegalChange> amendments) {
+
+        boolean isBlend() {
+            return reading != null && reading.how() == NameBook.How.BLEND;
+        }
+
+        /** The names of a blend that is written as one name. */
+        List<Substance> blended() {
+            return reading == null
+                    ? List.of()
+                    : reading.names().stream().map(Substance::of).toList();
+        }
 
         List<Counting> countings() {
             return entry == null ? List.of() : entry.countings();
         }
 
         boolean isEmpty() {
-            return entry == null && omitted.isEmpty() && mentioning.isEmpty() && annexes.isEmpty();
+            return entry == null
+                    && omitted.isEmpty()
+                    && mentioning.isEmpty()
+                    && annexes.isEmpty()
+                    && alike.isEmpty()
+                    && amendments.isEmpty();
         }
     }
 
@@ -134,11 +170,89 @@ final class CheckIndex {
 
     private Known work(Substance substance) {
         TableIndex index = table.index();
+        NameBook.Reading reading = index.read(substance).orElse(null);
         Substance named = index.known(substance);
-        AnnexFindings annexes =
-                table.asksEuAnnexes() ? AnnexFindings.of(substance, product, table.words()) : AnnexFindings.NONE;
+        AnnexFindings annexes = annexes(substance, reading);
+        if (annexes.isEmpty() && (reading == null || reading.how() != NameBook.How.BLEND)) {
+            for (Map.Entry<String, NameBook.How> variant :
+                    WrittenName.of(substance.name()).readings().entrySet()) {
+                Substance meant = substance.withSynonyms(variant.getKey());
+                AnnexFindings found = annexes(meant, null);
+                boolean amended = !table.amendments().of(meant).isEmpty();
+                if (!found.isEmpty() || amended) {
+                    annexes = found;
+                    named = amended ? named.withSynonyms(variant.getKey()) : named;
+                    reading = reading == null
+                            ? new NameBook.Reading(substance.name(), List.of(variant.getKey()), variant.getValue())
+                            : reading;
+                    break;
+                }
+            }
+        }
+        Entry entry = find(named);
         return new Known(
-                named, find(named), annexes.speaking(index.omitted(named), product), index.mentioning(named), annexes);
+                named,
+                entry,
+                annexes.speaking(index.omitted(named), product),
+                index.mentioning(named),
+                annexes,
+                reading,
+                smells(substance.name(), entry),
+                alike(named, entry == null ? List.of() : entry.limits()),
+                amendments(named, entry == null ? List.of() : entry.limits()));
+    }
+
+    private AnnexFindings annexes(Substance substance, NameBook.@Nullable Reading reading) {
+        if (!table.asksEuAnnexes()) {
+            return AnnexFindings.NONE;
+        }
+        Substance meant = reading == null || reading.how() == NameBook.How.BLEND
+                ? substance
+                : substance.withSynonyms(reading.names().toArray(new String[0]));
+        return AnnexFindings.of(meant, product, table.words());
+    }
+
+    private boolean smells(String name, @Nullable Entry entry) {
+        if (!table.index().declares()) {
+            return false;
+        }
+        WrittenName written = WrittenName.of(name);
+        return written.isAromatic()
+                || entry != null
+                        && written.isPreparation()
+                        && entry.countings().stream()
+                                .anyMatch(counting -> counting.limit().kind() == LimitKind.DECLARE_ABOVE);
+    }
+
+    /** Whether a material, as its line is called, is a perfume, a volatile oil or the like. */
+    boolean smells(String material) {
+        return known(Substance.of(material)).smells();
+    }
+
+    /** A salt that an entry names, or one on the same acid counts, needs no guess. */
+    private List<UsageLimit> alike(Substance named, List<UsageLimit> limits) {
+        List<UsageLimit> likely = table.index().saltsLike(named);
+        if (likely.isEmpty()) {
+            return likely;
+        }
+        Set<String> known = new HashSet<>();
+        limits.forEach(
+                limit -> known.addAll(List.of(limit.place(), limit.basis().toString())));
+        table.index().mentioning(named).forEach(limit -> known.add(limit.place()));
+        String purpose = product.purposeOf(named).orElse(EVERY_PURPOSE);
+        return likely.stream()
+                .filter(limit -> !known.contains(limit.place()))
+                .filter(limit -> !limit.basis().isReference()
+                        || !known.contains(limit.basis().toString()))
+                .filter(limit -> serves(limit, purpose))
+                .toList();
+    }
+
+    private List<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
+        Set<LegalChange> found = new LinkedHashSet<>(table.amendments().of(named));
+        limits.forEach(limit -> found.addAll(table.amendments().touching(limit.place())));
+        found.removeIf(amendment -> !amendment.later());
+        return List.copyOf(found);
     }
 
     /** What is known of a substance under any of its names and its number. */
@@ -174,15 +288,15 @@ final class CheckIndex {
             return null;
         }
         Map<Boolean, List<Counting>> serving =
-                all.stream().collect(Collectors.partitioningBy(counting -> serves(counting, asked.purpose())));
+                all.stream().collect(Collectors.partitioningBy(counting -> serves(counting.limit(), asked.purpose())));
         List<Counting> meant = serving.getOrDefault(true, List.of());
         List<Counting> countings = new ArrayList<>();
         meant.stream()
                 .filter(counting -> !isOutside(counting))
-                .map(this::inProduct)
+                .map(counting -> counting.isForbidden() ? counting : inProduct(counting))
                 .forEach(countings::add);
         List<UsageLimit> outside = new ArrayList<>();
-        for (List<Counting> entry : byEntry(meant)) {
+        for (List<Counting> entry : byEntry(restricting(meant))) {
             if (isForbidden(entry)) {
                 countings.add(entry.get(0).forbidden());
             } else if (entry.stream().allMatch(this::isOutside)) {
@@ -198,8 +312,15 @@ final class CheckIndex {
         return countings.stream().map(Counting::limit).toList();
     }
 
-    private static boolean serves(Counting counting, String purpose) {
-        return purpose.equals(EVERY_PURPOSE) || counting.limit().scope().coversPurpose(purpose);
+    private static boolean serves(UsageLimit limit, String purpose) {
+        return purpose.equals(EVERY_PURPOSE) || limit.scope().coversPurpose(purpose);
+    }
+
+    /** Those that say what a product may hold; what only has to be declared allows nothing. */
+    private static List<Counting> restricting(List<Counting> all) {
+        return all.stream()
+                .filter(counting -> counting.limit().kind().restrictsContents())
+                .toList();
     }
 
     private static Iterable<List<Counting>> byEntry(List<Counting> all) {

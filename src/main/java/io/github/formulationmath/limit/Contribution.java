@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -34,6 +35,13 @@ record Contribution(int place, FormulaLine line, Substance substance, Ratio stre
                                 this,
                                 own.share().fraction(),
                                 own.citation().source()));
+    }
+
+    /** The same as a bare number, if what is converted through molar masses is as little, or as much, as it surely is. */
+    Ratio weightAt(End end) {
+        Ratio converted = strength.times(counting.conversion().factorAt(end));
+        UsageLimit own = counting.own();
+        return own == null ? converted : converted.dividedBy(own.share().fraction());
     }
 
     private <V> V converted(Reckoning<V> r, V strengthOrOne) {

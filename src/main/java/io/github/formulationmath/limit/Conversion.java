@@ -4,6 +4,8 @@ import io.github.formulationmath.chemistry.GravimetricFactor;
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.limit.LimitKind.End;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -25,6 +27,16 @@ sealed interface Conversion {
 
     /** The factor as a bare number; 1 if the substance counts as it is, the greatest possible if nothing says. */
     Ratio factor();
+
+    /** The factor as it surely is at least, or at most. */
+    default Ratio factorAt(End end) {
+        return factor();
+    }
+
+    /** Whether the factor is known no better than atomic masses are. */
+    default boolean isRounded() {
+        return !factorAt(End.LOWEST).equals(factorAt(End.HIGHEST));
+    }
 
     /** The factor with its working. */
     <V> V in(Reckoning<V> r, Subject subject);
@@ -53,7 +65,7 @@ sealed interface Conversion {
             boolean itself = SubstanceName.normalise(members.get(i).substance().name())
                     .equals(SubstanceName.normalise(basis.referenceName()));
             conversions.add(factors.get(i)
-                    .<Conversion>map(Computed::new)
+                    .<Conversion>map(Computed::of)
                     .orElseGet(() -> itself ? NONE : new Unknown(greatest)));
         }
         return conversions;
@@ -68,7 +80,7 @@ sealed interface Conversion {
     }
 
     default boolean isKnown() {
-        return !(this instanceof Unknown);
+        return !(this instanceof Unknown || this instanceof Unstated);
     }
 
     default boolean isIdentity() {
@@ -90,7 +102,18 @@ sealed interface Conversion {
     }
 
     /** Through molar masses. */
-    record Computed(GravimetricFactor gravimetric) implements Conversion {
+    record Computed(GravimetricFactor gravimetric, Ratio least, Ratio greatest) implements Conversion {
+
+        static Computed of(GravimetricFactor gravimetric) {
+            Bounds bounds = gravimetric.bounds();
+            return new Computed(
+                    gravimetric, bounds.lower().orElseThrow(), bounds.upper().orElseThrow());
+        }
+
+        @Override
+        public Ratio factorAt(End end) {
+            return end == End.LOWEST ? least : greatest;
+        }
 
         @Override
         public Ratio factor() {
@@ -111,6 +134,20 @@ sealed interface Conversion {
         @Override
         public <V> V in(Reckoning<V> r, Subject subject) {
             return r.given(CONTENT, subject, factor, source);
+        }
+    }
+
+    /** One of the names of a blend written as one: as much of it as the whole line, or next to nothing. */
+    record Unstated(Ratio factor) implements Conversion {
+
+        /** What is said of it; the report says it once, beside the names. */
+        static final String PROBLEM = "problem.blend";
+
+        private static final Symbol GREATEST = Symbol.of("qmax", "greatest-content", Kind.SHARE);
+
+        @Override
+        public <V> V in(Reckoning<V> r, Subject subject) {
+            return factor.equals(Ratio.ONE) ? r.literal(1) : r.given(GREATEST, subject, factor, Source.user());
         }
     }
 

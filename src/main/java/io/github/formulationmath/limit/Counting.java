@@ -46,7 +46,18 @@ record Counting(
         List<Counting> all = new ArrayList<>(members.size());
         for (int i = 0; i < conversions.size(); i++) {
             GroupMember member = members.get(i);
-            if (member.isCounted()) {
+            if (!member.isAllowed()) {
+                all.add(new Counting(
+                                limit,
+                                member.countsAs(),
+                                limit.id(),
+                                member,
+                                Conversion.NONE,
+                                Applicability.APPLIES,
+                                null,
+                                false)
+                        .forbidden());
+            } else if (member.isCounted()) {
                 String name = alone
                         ? names.getOrDefault(countedAs(member), member.countsAs())
                         : limit.group().name();
@@ -98,6 +109,24 @@ record Counting(
         String place = "forbidden\n" + limit.id() + "\n" + SubstanceName.normalise(name);
         return new Counting(
                 limit.allowingNothing(), name, place, member, Conversion.NONE, Applicability.OUT_OF_SCOPE, null, false);
+    }
+
+    /** The same in a blend that does not say how much of it is this substance. */
+    Counting inBlend() {
+        return new Counting(
+                limit,
+                counted,
+                key,
+                member,
+                new Conversion.Unstated(conversion.factor()),
+                applicability,
+                own,
+                formGuessed);
+    }
+
+    /** Whether the entry does not allow the substance where the limit is for the product. */
+    boolean isForbidden() {
+        return applicability == Applicability.OUT_OF_SCOPE;
     }
 
     boolean isNamed(String name) {

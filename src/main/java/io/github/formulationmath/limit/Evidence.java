@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -90,6 +91,11 @@ sealed interface Evidence {
             Ratio low = interval.lower().orElseThrow(() -> open(interval));
             Ratio high = interval.upper().orElseThrow(() -> open(interval));
             return new Numbers(value, low, high, variance);
+        }
+
+        /** A number that has no uncertainty. */
+        static Numbers of(Ratio value) {
+            return new Numbers(value, value, value, Ratio.ZERO);
         }
 
         private static IllegalArgumentException open(Bounds interval) {

@@ -31,6 +31,7 @@ public final class GroupMember implements Serializable {
     private final Ratio referenceUnits;
     private final String countsAs;
     private final boolean counted;
+    private final boolean allowed;
 
     private GroupMember(
             Substance substance,
@@ -38,13 +39,15 @@ public final class GroupMember implements Serializable {
             @Nullable MolecularFormula formula,
             Ratio referenceUnits,
             String countsAs,
-            boolean counted) {
+            boolean counted,
+            boolean allowed) {
         this.substance = substance;
         this.form = form;
         this.formula = formula;
         this.referenceUnits = referenceUnits;
         this.countsAs = countsAs;
         this.counted = counted;
+        this.allowed = allowed;
     }
 
     /**
@@ -55,7 +58,7 @@ public final class GroupMember implements Serializable {
      */
     public static GroupMember of(Substance substance) {
         Objects.requireNonNull(substance, "substance");
-        return new GroupMember(substance, "", null, Ratio.ONE, substance.name(), true);
+        return new GroupMember(substance, "", null, Ratio.ONE, substance.name(), true, true);
     }
 
     /**
@@ -71,7 +74,7 @@ public final class GroupMember implements Serializable {
             throw new IllegalArgumentException("units is " + Excerpt.of(units) + ": it must be above 0");
         }
         return new GroupMember(
-                substance, form, Objects.requireNonNull(newFormula, "newFormula"), units, countsAs, counted);
+                substance, form, Objects.requireNonNull(newFormula, "newFormula"), units, countsAs, counted, allowed);
     }
 
     /**
@@ -82,7 +85,13 @@ public final class GroupMember implements Serializable {
      */
     public GroupMember inForm(String newForm) {
         return new GroupMember(
-                substance, Objects.requireNonNull(newForm, "newForm"), formula, referenceUnits, countsAs, counted);
+                substance,
+                Objects.requireNonNull(newForm, "newForm"),
+                formula,
+                referenceUnits,
+                countsAs,
+                counted,
+                allowed);
     }
 
     /**
@@ -92,7 +101,8 @@ public final class GroupMember implements Serializable {
      * @return the member
      */
     public GroupMember countedAs(String name) {
-        return new GroupMember(substance, form, formula, referenceUnits, Objects.requireNonNull(name, "name"), counted);
+        return new GroupMember(
+                substance, form, formula, referenceUnits, Objects.requireNonNull(name, "name"), counted, allowed);
     }
 
     /**
@@ -101,7 +111,16 @@ public final class GroupMember implements Serializable {
      * @return the member
      */
     public GroupMember mentionedOnly() {
-        return new GroupMember(substance, form, formula, referenceUnits, countsAs, false);
+        return new GroupMember(substance, form, formula, referenceUnits, countsAs, false, true);
+    }
+
+    /**
+     * The same member, named in the entry to say that it is not allowed where the limit applies.
+     *
+     * @return the member, not counted
+     */
+    public GroupMember asNotAllowed() {
+        return new GroupMember(substance, form, formula, referenceUnits, countsAs, false, false);
     }
 
     /**
@@ -158,8 +177,17 @@ public final class GroupMember implements Serializable {
         return counted;
     }
 
+    /**
+     * Whether the entry allows the member at all.
+     *
+     * @return false if the entry names it to say that it is not allowed
+     */
+    public boolean isAllowed() {
+        return allowed;
+    }
+
     private List<Object> parts() {
-        return List.of(substance, form, formula(), referenceUnits, countsAs, counted);
+        return List.of(substance, form, formula(), referenceUnits, countsAs, counted, allowed);
     }
 
     @Override

@@ -1,7 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
@@ -32,20 +34,74 @@ final class LimitCheck {
     /** Substances whose number is not one that the table has for their name. */
     private final Set<Substance> conflicts = new LinkedHashSet<>();
 
+    private final Map<Substance, NameBook.Reading> readings = new LinkedHashMap<>();
+    private final Map<String, Substance> toBreakDown = new LinkedHashMap<>();
+    /** What acts beside the table changed of a substance, by its own name. */
+    private final Map<Substance, Set<LegalChange>> amended = new LinkedHashMap<>();
+
+    private final @Nullable MadeMasses masses;
     private final Set<String> unusedPurposes;
 
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
         this.checker = checker;
         this.formula = formula;
         this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
+        this.masses = masses;
         this.wholes = new Wholes(formula, masses);
     }
 
     LimitReport report() {
         formula.lines().forEach(this::countLine);
+        List<Verdict> verdicts = new ArrayList<>(verdicts());
+        List<Verdict> told = new ArrayList<>();
+        LimitChecker acts = checker.later().orElse(null);
+        if (acts != null && hasLaterFigures(acts)) {
+            LimitCheck later = new LimitCheck(acts, formula, masses);
+            formula.lines().forEach(later::countLine);
+            later.verdicts().forEach(verdict -> (isBinding(verdict) ? verdicts : told).add(verdict));
+        }
+        return new LimitReport(
+                checker,
+                formula,
+                verdicts,
+                amended,
+                told,
+                uncounted,
+                withoutLimit,
+                conflicts,
+                unusedPurposes,
+                readings,
+                toBreakDown.values());
+    }
+
+    /** Whether a later act has figures for anything that was changed; most changes are only told. */
+    private boolean hasLaterFigures(LimitChecker acts) {
+        for (Substance substance : amended.keySet()) {
+            Substance named = formula.composition()
+                    .shareOf(substance)
+                    .map(SubstanceShare::inAllNames)
+                    .orElse(substance);
+            if (!acts.index().known(named).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<Verdict> verdicts() {
         List<Verdict> verdicts = new ArrayList<>(tallies.size());
         tallies.values().forEach(tally -> verdicts.add(new Verdict(checker, tally)));
-        return new LimitReport(checker, formula, verdicts, uncounted, withoutLimit, conflicts, unusedPurposes);
+        return verdicts;
+    }
+
+    /** Whether a day was given, and the act of a later limit binds on it for what the limit counts. */
+    private boolean isBinding(Verdict verdict) {
+        String act = verdict.limit().citation().amendingAct();
+        return checker.asOf()
+                .map(asOf -> verdict.substances().stream()
+                        .flatMap(substance -> amended.getOrDefault(substance, Set.of()).stream())
+                        .anyMatch(amendment -> amendment.act().equals(act) && asOf.isBoundBy(amendment)))
+                .orElse(false);
     }
 
     private void countLine(FormulaLine line) {
@@ -59,9 +115,12 @@ final class LimitCheck {
             CheckIndex.Known known = checker.index().known(one.inAllNames());
             namedAmongParts |= known.named().keys().contains(ownName);
             addFindings(substance, known);
-            if (known.isEmpty()) {
+            if (known.isBlend()) {
+                countBlend(line, strength, known.blended());
+            } else if (known.isEmpty()) {
                 withoutLimit.add(substance);
             }
+            askForBreakdown(line, substance, known);
             for (Counting counting : known.countings()) {
                 tally(counting).add(line, substance, strength, counting);
             }
@@ -72,6 +131,50 @@ final class LimitCheck {
         if (!namedAmongParts) {
             countUnderOwnName(line);
         }
+    }
+
+    /**
+     * Several names written as one: each counts with as much as the whole, or next to nothing. Of those that go into one sum
+     * the one that weighs most stands for all, because together they are no more than the whole.
+     */
+    private void countBlend(FormulaLine line, MassFraction strength, List<Substance> parts) {
+        Map<String, Counting> heaviest = new LinkedHashMap<>();
+        Map<String, Substance> meant = new LinkedHashMap<>();
+        for (Substance part : parts) {
+            CheckIndex.Known known = checker.index().known(part);
+            addFindings(part, known);
+            if (known.isEmpty()) {
+                withoutLimit.add(part);
+            }
+            List<Counting> all = new ArrayList<>(known.countings());
+            all.addAll(known.annexes().countings());
+            for (Counting counting : all) {
+                Counting other = heaviest.get(counting.key());
+                if (other == null || counting.weight().compareTo(other.weight()) > 0) {
+                    heaviest.put(counting.key(), counting);
+                    meant.put(counting.key(), part);
+                }
+            }
+        }
+        heaviest.forEach((key, counting) -> {
+            Counting unstated = counting.inBlend();
+            tally(unstated).add(line, meant.getOrDefault(key, Substance.of(line.name())), strength, unstated);
+        });
+    }
+
+    /** A material that smells and tells nothing of its constituents, once; what is left of a breakdown is none. */
+    private void askForBreakdown(FormulaLine line, Substance substance, CheckIndex.Known known) {
+        boolean parted = line.ingredient().parts().size() > 1;
+        if (known.smells() ? !parted || !lineSmells(line, known) : !parted && lineSmells(line, known)) {
+            toBreakDown.putIfAbsent(substance.keys().get(0), substance);
+        }
+    }
+
+    private boolean lineSmells(FormulaLine line, CheckIndex.Known known) {
+        String name = line.ingredient().normalName();
+        return known.named().keys().get(0).equals(name)
+                ? known.smells()
+                : checker.index().smells(line.name());
     }
 
     /**
@@ -93,6 +196,12 @@ final class LimitCheck {
     /** Tells all that is not counted. */
     private void addFindings(Substance substance, CheckIndex.Known known) {
         usePurpose(known.named());
+        if (known.reading() != null) {
+            readings.put(substance, known.reading());
+        }
+        if (!known.amendments().isEmpty()) {
+            amended.computeIfAbsent(substance, key -> new LinkedHashSet<>()).addAll(known.amendments());
+        }
         for (LimitReport.Uncounted finding : known.annexes().findings()) {
             uncounted.add(new LimitReport.Uncounted(substance, finding.why(), finding.limits(), finding.entries()));
         }
@@ -101,6 +210,7 @@ final class LimitCheck {
                     substance, LimitReport.Uncounted.Why.NOT_TRANSCRIBED, List.of(), known.omitted()));
         }
         addUncounted(substance, LimitReport.Uncounted.Why.MENTIONED, known.mentioning());
+        addUncounted(substance, LimitReport.Uncounted.Why.MAY_BE_MEANT, known.alike());
         CheckIndex.Entry entry = known.entry();
         if (entry == null) {
             return;

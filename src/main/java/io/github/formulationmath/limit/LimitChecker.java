@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.AsOf;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
@@ -10,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -34,15 +36,25 @@ public final class LimitChecker {
     private final Product product;
     private final DecisionRule rule;
     private final Map<CheckIndex.Content, Conversion> stated;
+    private final @Nullable AsOf asOf;
     private final CheckIndex index;
+    private final @Nullable LimitChecker later;
 
     private LimitChecker(
-            LimitTable table, Product product, DecisionRule rule, Map<CheckIndex.Content, Conversion> stated) {
+            LimitTable table,
+            Product product,
+            DecisionRule rule,
+            Map<CheckIndex.Content, Conversion> stated,
+            @Nullable AsOf asOf) {
         this.table = table;
         this.product = product;
         this.rule = rule;
         this.stated = Map.copyOf(stated);
+        this.asOf = asOf;
         this.index = new CheckIndex(table, product, this.stated);
+        this.later = table.later()
+                .map(acts -> new LimitChecker(acts, product, rule, stated, asOf))
+                .orElse(null);
     }
 
     /**
@@ -58,7 +70,7 @@ public final class LimitChecker {
     public static LimitChecker of(LimitTable table, Product product, DecisionRule rule) {
         Objects.requireNonNull(product, "product");
         requirePurposes(Objects.requireNonNull(table, "table"), product);
-        return new LimitChecker(table, product, Objects.requireNonNull(rule, "rule"), Map.of());
+        return new LimitChecker(table, product, Objects.requireNonNull(rule, "rule"), Map.of(), null);
     }
 
     private static void requirePurposes(LimitTable table, Product product) {
@@ -100,7 +112,33 @@ public final class LimitChecker {
                     + "\": name both as the table does, see LimitTable.limits()");
         }
         meant.forEach(key -> more.put(key, statement));
-        return new LimitChecker(table, product, rule, more);
+        return new LimitChecker(table, product, rule, more, asOf);
+    }
+
+    /**
+     * The same checker as of a day: which later acts bind on it is told of every entry and substance that they touch, and
+     * their figures decide as far as they were seen. There is no day by default: without one the report says so, and later
+     * figures are only told.
+     *
+     * @param day the day, and whether the product is to be placed on the market or made available
+     * @return the checker
+     */
+    public LimitChecker asOf(AsOf day) {
+        return new LimitChecker(table, product, rule, stated, Objects.requireNonNull(day, "day"));
+    }
+
+    /**
+     * The day as of which it checks.
+     *
+     * @return the day and the question, if they were given
+     */
+    public Optional<AsOf> asOf() {
+        return Optional.ofNullable(asOf);
+    }
+
+    /** The same for the figures of later acts, if the table has any. */
+    Optional<LimitChecker> later() {
+        return Optional.ofNullable(later);
     }
 
     /** The members that the table counts as a reference and knows under a name or number, each by its own name. */
@@ -177,7 +215,8 @@ public final class LimitChecker {
                 && table.equals(that.table)
                 && product.equals(that.product)
                 && rule.equals(that.rule)
-                && stated.equals(that.stated);
+                && stated.equals(that.stated)
+                && Objects.equals(asOf, that.asOf);
     }
 
     @Override
@@ -187,6 +226,6 @@ public final class LimitChecker {
 
     @Override
     public String toString() {
-        return table.name() + "; " + product + "; " + rule;
+        return table.name() + "; " + product + "; " + rule + (asOf == null ? "" : "; " + asOf);
     }
 }

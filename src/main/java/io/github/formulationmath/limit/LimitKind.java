@@ -48,4 +48,12 @@ public enum LimitKind {
     End harmful() {
         return isUpper() ? End.HIGHEST : End.LOWEST;
     }
+
+    /** Which end of what may be, where contents are known only in part. */
+    enum End {
+        /** What is known alone. */
+        LOWEST,
+        /** What is known, and all the rest at the greatest content possible. */
+        HIGHEST
+    }
 }

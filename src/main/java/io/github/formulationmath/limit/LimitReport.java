@@ -1,13 +1,18 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.AsOf;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.reckoning.Wording;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * and what the table does not say. {@link #outcome()} is the worst of it.
  *
  * <p>Every substance of the formula stands in at least one of {@link #verdicts()}, {@link #outOfScope()}, {@link
- * #notTranscribed()} and {@link #withoutLimit()}.
+ * #notTranscribed()}, {@link #amended()} and {@link #withoutLimit()}.
  *
  * <p>A substance in {@link #withoutLimit()} has no limit in this table; that does not mean that it is safe or allowed. It
  * may also be the slip of a pen: a formula with {@code Phenoxyethanoll} is not checked for phenoxyethanol, and
@@ -44,26 +49,43 @@ public final class LimitReport {
     private final LimitChecker checker;
     private final Formula formula;
     private final List<Verdict> verdicts;
+    private final Map<Substance, Set<LegalChange>> amended;
+    private final List<Verdict> later;
     private final List<Uncounted> uncounted;
     private final List<Substance> withoutLimit;
     private final List<Substance> conflicts;
     private final Set<String> unusedPurposes;
+    private final Map<Substance, NameBook.Reading> readings;
+    private final List<Substance> toBreakDown;
+    /** Looked for when first asked for. */
+    private volatile @Nullable Map<Substance, List<String>> suggestions;
 
     LimitReport(
             LimitChecker checker,
             Formula formula,
             List<Verdict> verdicts,
+            Map<Substance, Set<LegalChange>> amended,
+            List<Verdict> later,
             Set<Uncounted> uncounted,
             Set<Substance> withoutLimit,
             Set<Substance> conflicts,
-            Set<String> unusedPurposes) {
+            Set<String> unusedPurposes,
+            Map<Substance, NameBook.Reading> readings,
+            Collection<Substance> toBreakDown) {
         this.checker = checker;
         this.formula = formula;
         this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
+        Map<Substance, Set<LegalChange>> copy = new LinkedHashMap<>();
+        amended.forEach(
+                (substance, changes) -> copy.put(substance, Collections.unmodifiableSet(new LinkedHashSet<>(changes))));
+        this.amended = Collections.unmodifiableMap(copy);
+        this.later = later.stream().sorted(BINDING_FIRST).toList();
         this.uncounted = List.copyOf(uncounted);
         this.withoutLimit = List.copyOf(withoutLimit);
         this.conflicts = List.copyOf(conflicts);
         this.unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
+        this.readings = Collections.unmodifiableMap(readings);
+        this.toBreakDown = List.copyOf(toBreakDown);
     }
 
     /**
@@ -164,6 +186,40 @@ public final class LimitReport {
     }
 
     /**
+     * The substances that acts later than the table name, or whose entries they touch, each with those acts: its figures
+     * here may be out of date, and there may be figures where the table has none.
+     *
+     * @return an unmodifiable map in the order of the formula
+     */
+    public Map<Substance, Set<LegalChange>> amended() {
+        return amended;
+    }
+
+    /**
+     * The verdicts by figures of later acts that are only told: no day was given, or the act does not bind on it. Those
+     * that bind are among {@link #verdicts()}.
+     *
+     * @return an unmodifiable list, the worst first
+     */
+    public List<Verdict> laterVerdicts() {
+        return later;
+    }
+
+    /**
+     * The day as of which was checked.
+     *
+     * @return the day and the question, if they were given
+     */
+    public Optional<AsOf> asOf() {
+        return checker.asOf();
+    }
+
+    /** Whether a change is one to be read before the product is called fine: it binds, or nobody said on which day. */
+    private boolean matters(LegalChange amendment) {
+        return asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
+    }
+
+    /**
      * What all of it comes to: the worst that was found.
      *
      * @return the outcome
@@ -188,8 +244,11 @@ public final class LimitReport {
     /** A substance with a CAS number of its own is not the slip of a pen. */
     private boolean hasOpenFindings() {
         return !casConflicts().isEmpty()
+                || amended.values().stream().flatMap(Set::stream).anyMatch(this::matters)
                 || !closestWords().isEmpty()
                 || uncounted.stream().anyMatch(this::isOpen)
+                || !toBreakDown.isEmpty()
+                || readings.values().stream().anyMatch(reading -> reading.how() != NameBook.How.SPELLING)
                 || suggestions().keySet().stream()
                         .anyMatch(substance -> substance.cas().isEmpty());
     }
@@ -206,20 +265,52 @@ public final class LimitReport {
     /**
      * The substances without a limit whose names are so close to names of the table that those are probably meant: one
      * letter is wrong, or at most one in six. Nothing was counted under them. Correct the name and check again, or leave
-     * it if the substance is another: sodium chloride is close to sodium chlorate.
+     * it if the substance is another.
      *
      * @return an unmodifiable map in the order of the formula, from the substance to at most three names as the table
      *     writes them, the closest first; substances that no name is close to are not in it
      */
     public Map<Substance, List<String>> suggestions() {
+        Map<Substance, List<String>> found = suggestions;
+        if (found == null) {
+            found = closestNames();
+            suggestions = found;
+        }
+        return found;
+    }
+
+    private Map<Substance, List<String>> closestNames() {
         Map<Substance, List<String>> close = new LinkedHashMap<>();
         for (Substance substance : withoutLimit()) {
-            List<String> names = table().index().names().slips(substance.name(), MOST_SUGGESTIONS);
+            List<String> names = table().index().names().suggest(substance.name(), MOST_SUGGESTIONS);
             if (!names.isEmpty()) {
                 close.put(substance, names);
             }
         }
         return Collections.unmodifiableMap(close);
+    }
+
+    /**
+     * The names that are not names of the table and were taken for some of it, each with how: a common name in brackets left
+     * out, a part of the plant, sulphide for sulfide. Everything was counted under what they were taken for; where that is not
+     * meant, write the name that is. A blend written as one name was taken apart, and of each part it is not known how much
+     * there is: enter the material as {@link io.github.formulationmath.formula.Ingredient#blend}.
+     *
+     * @return an unmodifiable map in the order of the formula
+     */
+    public Map<Substance, NameBook.Reading> readings() {
+        return readings;
+    }
+
+    /**
+     * Perfumes, volatile oils and other aromatic materials that are entered as one substance, so that nothing is known of the
+     * constituents that are to be declared or limited. Take the breakdown from the supplier's documents and enter them as
+     * {@link io.github.formulationmath.formula.Ingredient#blend}.
+     *
+     * @return an unmodifiable list, each once; empty if the table has nothing to be declared
+     */
+    public List<Substance> withoutBreakdown() {
+        return toBreakDown;
     }
 
     /**
@@ -241,13 +332,14 @@ public final class LimitReport {
     }
 
     /**
-     * The substances that entries of the table name without counting them, for example to say that they are not allowed.
+     * The substances that entries of the table name without counting them, for example to say that they are not allowed, and
+     * salts that an entry on "X and its salts" does not name and may mean.
      * Those entries have to be read.
      *
      * @return an unmodifiable list
      */
     public List<Uncounted> mentioned() {
-        return because(Uncounted.Why.MENTIONED);
+        return because(Uncounted.Why.MENTIONED, Uncounted.Why.MAY_BE_MEANT);
     }
 
     /**
@@ -310,18 +402,30 @@ public final class LimitReport {
     }
 
     /**
-     * The report in words: what the table does not hold, the outcome, the verdicts, the other findings, and at the end,
-     * once, the cautions.
+     * The report in words, short: what the table does not hold, the outcome; one line to each verdict on a highest or lowest
+     * share, with the room that is left and the conditions it depends on, what is prohibited first; all declarations that are
+     * due in one line; the other findings; and at the end, once, the cautions. {@link #describeInFull} has everything.
      *
      * @param wording the words
      * @return the lines
      */
     public List<String> describe(Wording wording) {
+        return new ReportText(this, Objects.requireNonNull(wording, "wording")).shortLines();
+    }
+
+    /**
+     * The same with all that the entries say: several lines to a verdict, with its basis, the products it is for, the wording
+     * that is required, and remarks.
+     *
+     * @param wording the words
+     * @return the lines
+     */
+    public List<String> describeInFull(Wording wording) {
         return new ReportText(this, Objects.requireNonNull(wording, "wording")).lines();
     }
 
     /**
-     * The report as a document: the same words in paragraphs, the cautions last.
+     * The report as a document: the words of {@link #describeInFull} in paragraphs, the cautions last.
      *
      * @param wording the words
      * @return the document, to be printed in any format
@@ -336,10 +440,14 @@ public final class LimitReport {
                 && checker.equals(that.checker)
                 && formula.equals(that.formula)
                 && verdicts.equals(that.verdicts)
+                && amended.equals(that.amended)
+                && later.equals(that.later)
                 && uncounted.equals(that.uncounted)
                 && withoutLimit.equals(that.withoutLimit)
                 && conflicts.equals(that.conflicts)
-                && unusedPurposes.equals(that.unusedPurposes);
+                && unusedPurposes.equals(that.unusedPurposes)
+                && readings.equals(that.readings)
+                && toBreakDown.equals(that.toBreakDown);
     }
 
     @Override
@@ -367,6 +475,12 @@ public final class LimitReport {
                 names(outOfScope().stream().filter(Uncounted::mustBeRead).toList()));
         append(text, "not transcribed", names(notTranscribed()));
         append(text, "to read, named there", names(mentioned()));
+        readings.forEach((substance, reading) -> text.append(", ")
+                .append(substance)
+                .append(" taken for ")
+                .append(String.join(" and ", reading.names())));
+        append(text, "breakdown to be asked for", toBreakDown);
+        append(text, "changed since the table", List.copyOf(amended.keySet()));
         append(text, "no limit in this table", withoutLimit());
         suggestions()
                 .forEach((substance, names) -> text.append(", ")
@@ -405,6 +519,8 @@ public final class LimitReport {
             NOT_TRANSCRIBED,
             /** Entries name it without counting it, for example to say that it is not meant, or not allowed. */
             MENTIONED,
+            /** Entries on somebody's salts or sulphites do not name it, but its name reads like one of them. */
+            MAY_BE_MEANT,
             /** Annex II names a group that it may belong to. */
             MAY_BE_PROHIBITED,
             /** Annex II names it with words that let something through. */

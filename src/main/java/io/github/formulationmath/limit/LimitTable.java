@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.Amendments;
 import io.github.formulationmath.annex.Colorants;
 import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.csv.CsvException;
@@ -15,6 +16,7 @@ import java.io.Serializable;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -44,7 +46,7 @@ import org.jspecify.annotations.Nullable;
 public final class LimitTable implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 3L;
+    private static final long serialVersionUID = 4L;
 
     private static final String NOT_HELD = "not held:";
 
@@ -52,6 +54,8 @@ public final class LimitTable implements Serializable {
     private final List<String> provenance;
     private final List<UsageLimit> limits;
     private final List<OmittedEntry> omitted;
+    private final Amendments amendments;
+    private final @Nullable LimitTable later;
     /** Whether Annexes II and IV of the EU regulation are asked as well. */
     private final boolean euAnnexes;
     /** Made when first asked for: what only reads or changes a table does not wait for it. */
@@ -70,11 +74,15 @@ public final class LimitTable implements Serializable {
             List<String> provenance,
             List<UsageLimit> limits,
             List<OmittedEntry> omitted,
+            Amendments amendments,
+            @Nullable LimitTable later,
             boolean euAnnexes) {
         this.name = name;
         this.provenance = List.copyOf(provenance);
         this.limits = List.copyOf(limits);
         this.omitted = List.copyOf(omitted);
+        this.amendments = amendments;
+        this.later = later;
         this.euAnnexes = euAnnexes;
     }
 
@@ -119,7 +127,7 @@ public final class LimitTable implements Serializable {
                         "two limits have the id " + Excerpt.of(limit.id()) + ": give each its own");
             }
         }
-        return new LimitTable(name, provenance, limits, List.of(), false);
+        return new LimitTable(name, provenance, limits, List.of(), Amendments.of(List.of()), null, false);
     }
 
     /**
@@ -130,7 +138,55 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withOmitted(List<OmittedEntry> entries) {
-        return new LimitTable(name, provenance, limits, Objects.requireNonNull(entries, "entries"), euAnnexes);
+        return new LimitTable(
+                name, provenance, limits, Objects.requireNonNull(entries, "entries"), amendments, later, euAnnexes);
+    }
+
+    /**
+     * The same table with the changes that are known beside it. A check tells those that touch a substance or an entry.
+     *
+     * @param changes all of them
+     * @return the table
+     */
+    public LimitTable withAmendments(Amendments changes) {
+        return new LimitTable(
+                name, provenance, limits, omitted, Objects.requireNonNull(changes, "changes"), later, euAnnexes);
+    }
+
+    /**
+     * The same table with the figures of later acts beside its own. A check as of a day judges by those of them that bind on
+     * it, and only tells the others.
+     *
+     * @param laterLimits limits whose {@link Citation#amendingAct()} is the act of an amendment
+     * @return the table
+     */
+    public LimitTable withLater(LimitTable laterLimits) {
+        return new LimitTable(
+                name,
+                provenance,
+                limits,
+                omitted,
+                amendments,
+                Objects.requireNonNull(laterLimits, "laterLimits"),
+                euAnnexes);
+    }
+
+    /**
+     * The changes that are known beside the table.
+     *
+     * @return the changes; none if nobody said any
+     */
+    public Amendments amendments() {
+        return amendments;
+    }
+
+    /**
+     * The figures of later acts.
+     *
+     * @return the limits as a table of their own, if there are any
+     */
+    public Optional<LimitTable> later() {
+        return Optional.ofNullable(later);
     }
 
     /**
@@ -141,7 +197,7 @@ public final class LimitTable implements Serializable {
      * @return the table
      */
     public LimitTable withEuAnnexes() {
-        return new LimitTable(name, provenance, limits, omitted, true);
+        return new LimitTable(name, provenance, limits, omitted, amendments, later, true);
     }
 
     /**
@@ -151,6 +207,111 @@ public final class LimitTable implements Serializable {
      */
     public boolean asksEuAnnexes() {
         return euAnnexes;
+    }
+
+    /**
+     * The same table with more limits. What was there and where it came from stays; every new limit is told in {@link
+     * #provenance()} with its source.
+     *
+     * @param more the limits, each with an id of its own
+     * @return the table
+     * @throws IllegalArgumentException if two limits have the same id
+     */
+    public LimitTable adding(UsageLimit... more) {
+        List<UsageLimit> all = new ArrayList<>(limits);
+        List<String> lines = new ArrayList<>(provenance);
+        for (UsageLimit limit : Objects.requireNonNull(more, "more")) {
+            all.add(Objects.requireNonNull(limit, "more"));
+            lines.add("added: " + limit.id() + ", " + limit.citation());
+        }
+        return of(name, lines, all).withOmitted(omitted);
+    }
+
+    /**
+     * The same table with the limits of another, for example those of the house beside those of the law. All of them hold;
+     * the provenance of both is kept.
+     *
+     * @param other the other table
+     * @return the table, named like both
+     * @throws IllegalArgumentException if a limit of each has the same id
+     */
+    public LimitTable adding(LimitTable other) {
+        Objects.requireNonNull(other, "other");
+        return of(name + "; " + other.name, joined(provenance, other.provenance), joined(limits, other.limits))
+                .withOmitted(joined(omitted, other.omitted));
+    }
+
+    private static <T> List<T> joined(List<T> some, List<T> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    /**
+     * The same table with one limit replaced, for example because a later act changed it. The exchange is told in {@link
+     * #provenance()} with the new source.
+     *
+     * @param id the key of the limit that no longer holds
+     * @param instead what holds instead, one limit or several
+     * @return the table
+     * @throws IllegalArgumentException if there is no such limit, nothing is given instead, or two limits have the same id
+     */
+    public LimitTable replacing(String id, UsageLimit... instead) {
+        UsageLimit old = limit(id);
+        if (Objects.requireNonNull(instead, "instead").length == 0) {
+            throw new IllegalArgumentException("instead is empty: give the limit that holds instead of "
+                    + Excerpt.of(id) + "; one that allows nothing is UsageLimit.atMost(name, \"0 %\", scope, source)");
+        }
+        List<UsageLimit> all = new ArrayList<>();
+        for (UsageLimit limit : limits) {
+            if (limit.equals(old)) {
+                all.addAll(List.of(instead));
+            } else {
+                all.add(limit);
+            }
+        }
+        List<String> lines = new ArrayList<>(provenance);
+        for (UsageLimit limit : instead) {
+            lines.add("replaced: " + id + " by " + limit.id() + ", " + limit.citation());
+        }
+        return of(name, lines, all).withOmitted(omitted);
+    }
+
+    /**
+     * Reads a table of one's own in its short form from a file in UTF-8: one rule to a row with the four facts {@code
+     * substance,limit,scope,source}.
+     *
+     * <pre>{@code
+     * substance,limit,scope,source
+     * Phenoxyethanol,max 0.9 %,leave_on; area=face,"Data sheet of the supplier, edition 3 of 2026-02-01"
+     * }</pre>
+     *
+     * <p>A limit is {@code max}, {@code min}, {@code declare above} or {@code warn above} with a percentage, and {@code as
+     * supplied} if the material counts as bought, carrier and all. A scope is {@code any}, or facts parted by semicolons: {@code
+     * leave_on}, {@code rinse_off}, {@code area=face}, {@code product=shampoo}, {@code form=not:spray}, {@code
+     * user=professional}, {@code purpose=preservative}.
+     *
+     * @param rules the file
+     * @return the table, named like the file, with the lines at its head as provenance
+     * @throws IOException if the file cannot be read
+     * @throws CsvException if it is not as it should be, or not in UTF-8; it names file, line and column, and what to write
+     */
+    public static LimitTable read(Path rules) throws IOException {
+        Objects.requireNonNull(rules, "rules");
+        return ShortRules.table(String.valueOf(rules.getFileName()), ShortRules.FORMAT.read(rules));
+    }
+
+    /**
+     * Reads a table of one's own in its short form.
+     *
+     * @param name what it is
+     * @param rules the text, as in {@link #read(Path)}
+     * @return the table
+     * @throws IOException if the reader fails
+     * @throws CsvException if the text is not as it should be; it tells the name, line and column, and what to write
+     */
+    public static LimitTable read(String name, Reader rules) throws IOException {
+        return ShortRules.table(
+                Objects.requireNonNull(name, "name"),
+                ShortRules.FORMAT.read(name, Objects.requireNonNull(rules, "rules")));
     }
 
     /**
@@ -328,7 +489,7 @@ public final class LimitTable implements Serializable {
 
     @Serial
     private Object readResolve() {
-        return new LimitTable(name, provenance, limits, omitted, euAnnexes);
+        return new LimitTable(name, provenance, limits, omitted, amendments, later, euAnnexes);
     }
 
     @Override
@@ -338,6 +499,8 @@ public final class LimitTable implements Serializable {
                 && provenance.equals(that.provenance)
                 && limits.equals(that.limits)
                 && omitted.equals(that.omitted)
+                && amendments.equals(that.amendments)
+                && Objects.equals(later, that.later)
                 && euAnnexes == that.euAnnexes;
     }
 
@@ -362,10 +525,16 @@ public final class LimitTable implements Serializable {
                 return LimitTableReader.read(
                                 "Regulation (EC) No 1223/2009, Annexes II, III (in part), IV, V and VI, snapshot of February 2024",
                                 part("", LimitTableReader.LIMITS),
-                                part("-substances", LimitTableReader.SUBSTANCES))
+                                part("-substances", LimitTableReader.SUBSTANCES),
+                                part("-synonyms", LimitTableReader.SYNONYMS))
                         .withOmitted(LimitTableReader.omitted(
                                 part("-omitted", LimitTableReader.OMITTED),
                                 part("-omitted-substances", LimitTableReader.OMITTED_NAMES)))
+                        .withAmendments(Amendments.read(part("-known-changes", Amendments.FILE)))
+                        .withLater(LimitTableReader.read(
+                                "Acts later than February 2024, as far as their figures were seen",
+                                part("-later", LimitTableReader.LIMITS),
+                                part("-later-substances", LimitTableReader.SUBSTANCES)))
                         .withEuAnnexes();
             } catch (IOException e) {
                 throw new UncheckedIOException("the bundled table cannot be read", e);

@@ -4,10 +4,12 @@ import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,9 +32,12 @@ final class LimitTableReader {
             format("annex,ref_no,substance_group,reason,scope_as_printed,limit_as_printed,conditions,warning_text");
     static final CsvFormat OMITTED_NAMES = format("annex,ref_no,substance_group,name,cas_number");
 
+    static final CsvFormat SYNONYMS = format("inci_name,synonym,printed_in");
+
     private static final List<String> BASES = List.of("active", "as_supplied", "as_reference");
 
     private final Map<String, List<GroupMember>> members = new LinkedHashMap<>();
+    private final Map<String, List<String>> synonyms = new HashMap<>();
     private final Map<String, SubstanceGroup> groups = new LinkedHashMap<>();
 
     private static CsvFormat format(String header) {
@@ -41,6 +46,17 @@ final class LimitTableReader {
 
     static LimitTable read(String name, CsvFormat.Table limits, CsvFormat.Table substances) {
         return new LimitTableReader().table(name, limits, substances);
+    }
+
+    /** The same with other names under which the source prints its substances. */
+    static LimitTable read(String name, CsvFormat.Table limits, CsvFormat.Table substances, CsvFormat.Table synonyms) {
+        LimitTableReader reader = new LimitTableReader();
+        for (CsvRow row : synonyms.rows()) {
+            reader.synonyms
+                    .computeIfAbsent(SubstanceName.normalise(row.required("inci_name")), key -> new ArrayList<>())
+                    .add(row.required("synonym"));
+        }
+        return reader.table(name, limits, substances);
     }
 
     private LimitTable table(String name, CsvFormat.Table limits, CsvFormat.Table substances) {
@@ -67,11 +83,13 @@ final class LimitTableReader {
 
     /** What only names a part of another material says nothing of that part by itself. */
     private static String role(CsvRow row) {
-        return row.choice("role", List.of("member", "mentioned", "part"), word -> word);
+        return row.choice("role", List.of("member", "mentioned", "not_allowed", "part"), word -> word);
     }
 
-    private static GroupMember member(CsvRow row) {
-        Substance named = row.read("inci_name", Substance::of);
+    private GroupMember member(CsvRow row) {
+        Substance plain = row.read("inci_name", Substance::of);
+        List<String> others = synonyms.getOrDefault(plain.keys().get(0), List.of());
+        Substance named = others.isEmpty() ? plain : plain.withSynonyms(others.toArray(new String[0]));
         Substance substance = row.text("cas_number").isEmpty() ? named : row.read("cas_number", named::withCas);
         GroupMember member = GroupMember.of(substance).inForm(row.text("form")).countedAs(row.required("counts_as"));
         if (!row.text("molecular_formula").isEmpty()) {
@@ -79,7 +97,11 @@ final class LimitTableReader {
                     row.read("molecular_formula", MolecularFormula::parse),
                     Ratio.parse(row.decimal("reference_units")));
         }
-        return role(row).equals("mentioned") ? member.mentionedOnly() : member;
+        return switch (role(row)) {
+            case "mentioned" -> member.mentionedOnly();
+            case "not_allowed" -> member.asNotAllowed();
+            default -> member;
+        };
     }
 
     private UsageLimit limit(CsvRow row) {
@@ -137,8 +159,9 @@ final class LimitTableReader {
         Set<String> areas = row.read("scope_area", Scope::parse);
         Set<String> products = row.read("scope_product", Scope::parse);
         Set<String> forms = row.read("scope_form", Scope::parse);
-        Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Scope.ANY, Scope.ANY));
-        Scope used = row.text("scope_user").equals(Scope.ANY) ? scope : row.read("scope_user", scope::withUser);
+        Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Set.of(), Scope.ANY));
+        Scope used =
+                row.read("scope_user", list -> scope.withUsers(Scope.parse(list).toArray(new String[0])));
         return row.read("purpose", used::withPurpose);
     }
 

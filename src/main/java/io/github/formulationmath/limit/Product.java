@@ -20,13 +20,15 @@ import java.util.stream.Collectors;
  * who uses it.
  *
  * <p>What is not stated is not known: limits that ask for it are then reported as ones that may apply. What is stated is
- * complete: a product for the hair is for the hair only. Hands, face and body are skin; a pump spray is a spray.
+ * complete: a product for the hair is for the hair only. Some words say more than themselves: hands, face and body are
+ * skin; lips, mouth, eyes and {@code intimate} are mucous membranes; a pump spray is a spray, and what is sprayed is
+ * inhaled; {@code nappy_cream} is for children under three.
  *
  * <p>What can be stated is in {@link LimitTable#words()}. A word that a table does not know settles nothing: limits that
  * ask for such a word may apply, and the report names it. The word {@code other} says: none of those the table names.
  *
- * <p>Unless told otherwise the user is the general public, and a substance serves every purpose a limit asks for, which
- * is the stricter reading.
+ * <p>Unless told otherwise the user is the general public of an age that is not known, and a substance serves every
+ * purpose a limit asks for, which is the stricter reading.
  *
  * <p>Example: {@code Product.leaveOn().on("face").ofKind("face_cream").inForm("cream")}.
  *
@@ -36,11 +38,17 @@ import java.util.stream.Collectors;
  * @param areas parts of the body; empty if not stated
  * @param kinds kinds of product; empty if not stated
  * @param forms forms of the product; empty if not stated
- * @param user {@code general} or {@code professional}
+ * @param users who uses it: {@code professional}, or else the general public; and how young the youngest is, such as
+ *     {@code under_3} or {@code from_3}; what is not stated is not known
  * @param purposes the one purpose of substances, by their names in capital letters
  */
 public record Product(
-        String use, Set<String> areas, Set<String> kinds, Set<String> forms, String user, Map<String, String> purposes)
+        String use,
+        Set<String> areas,
+        Set<String> kinds,
+        Set<String> forms,
+        Set<String> users,
+        Map<String, String> purposes)
         implements Serializable {
 
     /**
@@ -50,16 +58,17 @@ public record Product(
      * @param areas parts of the body
      * @param kinds kinds of product
      * @param forms forms of the product
-     * @param user {@code general} or {@code professional}
+     * @param users who uses it
      * @param purposes purposes by the names of substances
-     * @throws IllegalArgumentException if a word is blank, or the use or the user is another word
+     * @throws IllegalArgumentException if a word is blank, the use is another word, or a word for the
+     *     users is not one of those that {@link ProductWords#users()} lists
      */
     public Product {
         Scope.requireOneOf("use", use, Scope.LEAVE_ON, Scope.RINSE_OFF);
         areas = terms("bodyAreas", areas);
         kinds = terms("productKinds", kinds);
         forms = terms("productForms", forms);
-        Scope.requireOneOf("user", user, Scope.GENERAL, Scope.PROFESSIONAL);
+        users = UserWords.requireKnown(terms("users", users));
         Map<String, String> normal = new HashMap<>();
         purposes.forEach((name, purpose) -> normal.put(
                 SubstanceName.normalise(Objects.requireNonNull(name, "inciName")), term("purpose", purpose)));
@@ -87,7 +96,7 @@ public record Product(
      * @return the product, nothing else stated
      */
     public static Product leaveOn() {
-        return new Product(Scope.LEAVE_ON, Set.of(), Set.of(), Set.of(), Scope.GENERAL, Map.of());
+        return new Product(Scope.LEAVE_ON, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());
     }
 
     /**
@@ -96,7 +105,7 @@ public record Product(
      * @return the product, nothing else stated
      */
     public static Product rinseOff() {
-        return new Product(Scope.RINSE_OFF, Set.of(), Set.of(), Set.of(), Scope.GENERAL, Map.of());
+        return new Product(Scope.RINSE_OFF, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());
     }
 
     /**
@@ -106,7 +115,7 @@ public record Product(
      * @return the product
      */
     public Product on(String... bodyAreas) {
-        return new Product(use, stated("bodyAreas", bodyAreas), kinds, forms, user, purposes);
+        return new Product(use, stated("bodyAreas", bodyAreas), kinds, forms, users, purposes);
     }
 
     /**
@@ -116,7 +125,7 @@ public record Product(
      * @return the product
      */
     public Product ofKind(String... productKinds) {
-        return new Product(use, areas, stated("productKinds", productKinds), forms, user, purposes);
+        return new Product(use, areas, stated("productKinds", productKinds), forms, users, purposes);
     }
 
     /**
@@ -126,7 +135,7 @@ public record Product(
      * @return the product
      */
     public Product inForm(String... productForms) {
-        return new Product(use, areas, kinds, stated("productForms", productForms), user, purposes);
+        return new Product(use, areas, kinds, stated("productForms", productForms), users, purposes);
     }
 
     /**
@@ -135,7 +144,22 @@ public record Product(
      * @return the product
      */
     public Product forProfessionals() {
-        return new Product(use, areas, kinds, forms, Scope.PROFESSIONAL, purposes);
+        Set<String> more = new LinkedHashSet<>(users);
+        more.remove(Scope.GENERAL);
+        more.add(Scope.PROFESSIONAL);
+        return new Product(use, areas, kinds, forms, more, purposes);
+    }
+
+    /**
+     * The same product for users in words: {@code general} or {@code professional}, and how young the youngest is for whom
+     * it is meant, for example {@code under_3}, {@code from_3} or {@code adults}.
+     *
+     * @param words all that is to be said; the words are in {@link ProductWords#users()}
+     * @return the product
+     * @throws IllegalArgumentException if there is no word, or one is another
+     */
+    public Product forUsers(String... words) {
+        return new Product(use, areas, kinds, forms, stated("users", words), purposes);
     }
 
     /**
@@ -150,7 +174,26 @@ public record Product(
     public Product using(String inciName, String purpose) {
         Map<String, String> more = new HashMap<>(purposes);
         more.put(SubstanceName.normalise(Objects.requireNonNull(inciName, "inciName")), term("purpose", purpose));
-        return new Product(use, areas, kinds, forms, user, more);
+        return new Product(use, areas, kinds, forms, users, more);
+    }
+
+    boolean isProfessional() {
+        return users.contains(Scope.PROFESSIONAL);
+    }
+
+    /** The areas, kinds or forms of a scope, beside those that the product states, read with the words of a table. */
+    StatedWords statedAreas(ProductWords words) {
+        return StatedWords.of(ProductWords.withAreasFrom(kinds, areas), words.areas(), ProductWords.Vocabulary.AREAS);
+    }
+
+    StatedWords statedKinds(ProductWords words) {
+        Set<String> all = ProductWords.withKindsFrom(ProductWords.withAreasFrom(kinds, areas), kinds);
+        StatedWords stated = StatedWords.of(all, words.kinds(), ProductWords.Vocabulary.KINDS);
+        return kinds.isEmpty() ? stated.asPart() : stated;
+    }
+
+    StatedWords statedForms(ProductWords words) {
+        return StatedWords.of(ProductWords.withFormsFrom(kinds, forms), words.forms(), ProductWords.Vocabulary.FORMS);
     }
 
     private static Set<String> stated(String name, String... words) {
@@ -173,10 +216,7 @@ public record Product(
     /** The words that a table does not know, each with those of the table that may be meant. */
     SortedMap<String, List<String>> unknownWords(ProductWords words) {
         SortedMap<String, List<String>> unknown = new TreeMap<>();
-        for (StatedWords side : List.of(
-                StatedWords.of(areas, words.areas()),
-                StatedWords.of(kinds, words.kinds()),
-                StatedWords.of(forms, words.forms()))) {
+        for (StatedWords side : List.of(statedAreas(words), statedKinds(words), statedForms(words))) {
             side.unknownWhereAsked().forEach(word -> unknown.put(word, ProductWords.close(word, side.vocabulary())));
         }
         return unknown;
@@ -184,8 +224,8 @@ public record Product(
 
     @Override
     public String toString() {
-        return use + ", area " + text(areas) + ", kind " + text(kinds) + ", form " + text(forms) + ", user " + user
-                + (purposes.isEmpty() ? "" : ", purposes " + new TreeMap<>(purposes));
+        return use + ", area " + text(areas) + ", kind " + text(kinds) + ", form " + text(forms) + ", user "
+                + text(users) + (purposes.isEmpty() ? "" : ", purposes " + new TreeMap<>(purposes));
     }
 
     private static String text(Set<String> words) {

@@ -1,20 +1,31 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.formula.NameBook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * The words by which a table tells products apart, and the purposes it asks for: what {@link Product#on},
- * {@link Product#ofKind}, {@link Product#inForm} and {@link Product#using} can say that settles anything.
+ * {@link Product#ofKind}, {@link Product#inForm}, {@link Product#forUsers} and {@link Product#using} can say that settles
+ * anything.
  *
  * <p>A word that is not among them settles nothing: limits that ask for such a word are reported as ones that may apply.
  * The word {@code other} is always among them; it says that the product is none of the things the table names.
@@ -28,34 +39,25 @@ import java.util.stream.Stream;
  * @param kinds kinds of product
  * @param forms forms of product
  * @param purposes what a substance may be used for; empty if the table does not ask
+ * @param users who may use a product; the same in every table
  */
-public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> forms, Set<String> purposes) {
+public record ProductWords(
+        Set<String> areas, Set<String> kinds, Set<String> forms, Set<String> purposes, Set<String> users) {
 
     /** None of the things a table names. */
     static final String OTHER = "other";
 
+    private static final String SPRAY = "spray";
+    private static final String POWDER = "powder";
+    private static final String PRESSED = "pressed_powder";
+
+    /** What may come to the lungs. */
+    private static final Set<String> AIRBORNE = Set.of(SPRAY, POWDER, "inhaled");
+
+    private static final Set<String> SPRAY_PARTS = Set.of(SPRAY, "aerosol", "mist");
+
     private static final Pattern GAP = Pattern.compile("[\\s_-]+");
     private static final int MOST_CLOSE = 5;
-
-    /** What a word also is: a pump spray is a spray. */
-    private static final Map<String, List<String>> ALSO = Map.of(
-            "propellant_spray", List.of("spray"),
-            "pump_spray", List.of("spray"),
-            "aerosol", List.of("propellant_spray", "spray"),
-            "face", List.of("skin"),
-            "hands", List.of("skin"),
-            "body", List.of("skin"),
-            "mouth", List.of("oral", "mucous_membranes"),
-            "oral", List.of("mucous_membranes"),
-            "antidandruff_shampoo", List.of("shampoo"),
-            "mouthwash_age_6_to_10", List.of("mouthwash"));
-
-    private static final Set<String> AIRBORNE =
-            Set.of("spray", "propellant_spray", "pump_spray", "aerosol", "loose_powder");
-
-    /** Forms that are no spray and no powder, whatever else a table may name. */
-    private static final Set<String> NOT_AIRBORNE =
-            Set.of("cream", "gel", "ointment", "balm", "paste", "stick", "bar", "lotion", "emulsion");
 
     /**
      * Sorts and copies.
@@ -64,12 +66,14 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
      * @param kinds kinds of product
      * @param forms forms of product
      * @param purposes purposes of a substance
+     * @param users who may use a product
      */
     public ProductWords {
         areas = sorted(Objects.requireNonNull(areas, "areas"));
         kinds = sorted(Objects.requireNonNull(kinds, "kinds"));
         forms = sorted(Objects.requireNonNull(forms, "forms"));
         purposes = sorted(Objects.requireNonNull(purposes, "purposes"));
+        users = sorted(Objects.requireNonNull(users, "users"));
     }
 
     /** A word as it is compared: letter case, spaces and hyphens make no difference. */
@@ -79,27 +83,24 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
 
     static ProductWords of(List<UsageLimit> limits) {
         return new ProductWords(
-                side(limits, Scope::areas),
-                side(limits, Scope::products),
-                side(limits, Scope::forms),
-                purposes(limits));
+                side(limits, Scope::areas, Vocabulary.AREAS),
+                side(limits, Scope::products, Vocabulary.KINDS),
+                side(limits, Scope::forms, Vocabulary.FORMS),
+                purposes(limits),
+                UserWords.all());
     }
 
-    private static Set<String> side(List<UsageLimit> limits, Function<Scope, Set<String>> terms) {
+    /** The words of the table; and all others that are known, if the table has one of them. */
+    private static Set<String> side(
+            List<UsageLimit> limits, Function<Scope, Set<String>> terms, Vocabulary vocabulary) {
         Set<String> words = new TreeSet<>();
         for (UsageLimit limit : limits) {
             for (String word : terms.apply(limit.scope())) {
-                words.add(word.startsWith(Scope.NOT) ? word.substring(Scope.NOT.length()) : word);
+                words.add(word.substring(Scope.prefix(word).length()));
             }
         }
-        Set<String> named = Set.copyOf(words);
-        ALSO.forEach((word, also) -> {
-            if (also.stream().anyMatch(named::contains)) {
-                words.add(word);
-            }
-        });
-        if (named.stream().anyMatch(AIRBORNE::contains)) {
-            words.addAll(NOT_AIRBORNE);
+        if (words.stream().anyMatch(vocabulary::has)) {
+            words.addAll(vocabulary.words());
         }
         words.add(OTHER);
         return words;
@@ -120,24 +121,85 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
         return java.util.Collections.unmodifiableSet(new LinkedHashSet<>(new TreeSet<>(words)));
     }
 
-    /** A word with everything else that it is. */
-    static Stream<String> withImplied(String word) {
-        return Stream.concat(Stream.of(word), ALSO.getOrDefault(word, List.of()).stream());
+    /**
+     * Everything that a word says beside itself: {@code lip_balm} is for the lips, and what is on the lips is on mucous
+     * membranes.
+     *
+     * @param word an area, a kind or a form
+     * @return the other words, sorted; empty if it says nothing more
+     */
+    public Set<String> impliedBy(String word) {
+        String term = term(Objects.requireNonNull(word, "word"));
+        Set<String> all = new TreeSet<>(Vocabulary.AREAS.also(term));
+        all.addAll(Vocabulary.FORMS.also(term));
+        all.addAll(Vocabulary.KINDS.also(term));
+        withAreasFrom(Set.of(term), Set.of()).forEach(area -> all.addAll(Vocabulary.AREAS.also(area)));
+        withFormsFrom(Set.of(term), Set.of()).forEach(form -> all.addAll(Vocabulary.FORMS.also(form)));
+        all.remove(term);
+        return sorted(all);
     }
 
-    /** Whether a form is surely none of the terms, although no table may name it. */
-    static boolean isSurelyNot(String word, String term) {
-        return word.equals(OTHER) || NOT_AIRBORNE.contains(word) && AIRBORNE.contains(term);
+    /** What is stated of the area, and what the kinds of product are for. */
+    static Set<String> withAreasFrom(Set<String> kinds, Set<String> areas) {
+        Set<String> all = new LinkedHashSet<>(areas);
+        kinds.forEach(kind -> all.addAll(Vocabulary.KINDS.areas(kind)));
+        return all;
+    }
+
+    /** What is stated of the form, and that a kind of product called a spray or a powder is one. */
+    static Set<String> withFormsFrom(Set<String> kinds, Set<String> forms) {
+        Set<String> parts = kinds.stream()
+                .flatMap(kind -> Vocabulary.KINDS.also(kind).stream())
+                .flatMap(kind -> Stream.of(kind.split("_", -1)))
+                .collect(Collectors.toUnmodifiableSet());
+        boolean airborne = forms.stream()
+                .flatMap(form -> Vocabulary.FORMS.also(form).stream())
+                .anyMatch(AIRBORNE::contains);
+        if (!airborne && parts.stream().anyMatch(SPRAY_PARTS::contains)) {
+            return with(forms, SPRAY);
+        }
+        return forms.isEmpty() && parts.contains(POWDER) ? with(forms, POWDER) : forms;
+    }
+
+    /** What is stated of the kind, and that a product for the nappy area or the face is one. */
+    static Set<String> withKindsFrom(Set<String> areas, Set<String> kinds) {
+        Set<String> all = new LinkedHashSet<>(kinds);
+        for (String area : areas) {
+            Set<String> meant = Vocabulary.AREAS.also(area);
+            if (meant.contains("nappy_area")) {
+                all.add("nappy_product");
+            }
+            if (meant.contains("face")) {
+                all.add("face_product");
+            }
+        }
+        return all;
+    }
+
+    private static Set<String> with(Set<String> words, String word) {
+        Set<String> more = new LinkedHashSet<>(words);
+        more.add(word);
+        return more;
     }
 
     /** Whether a word says nothing but that the product is no spray and no powder. */
     static boolean isPlain(String word) {
-        return NOT_AIRBORNE.contains(word);
+        Set<String> all = Vocabulary.FORMS.also(word);
+        return Vocabulary.FORMS.has(word)
+                && (all.contains(PRESSED)
+                        || Vocabulary.FORMS.mayBe(word).isEmpty()
+                                && all.stream().noneMatch(AIRBORNE::contains));
+    }
+
+    /** Whether a form is surely none of the terms, although no table may name it. */
+    static boolean isSurelyNot(String word, String term) {
+        return word.equals(OTHER)
+                || isPlain(word) && Vocabulary.FORMS.also(term).stream().anyMatch(AIRBORNE::contains);
     }
 
     /** Known words that may be meant by one that is not: spelt alike, of the same letters, or with a part in common. */
     static List<String> close(String word, Collection<String> known) {
-        List<String> alike = new KnownNames(known).alike(word, MOST_CLOSE);
+        List<String> alike = NameBook.of(known).alike(word, MOST_CLOSE);
         List<String> parts = List.of(word.split("_", -1));
         return alike.isEmpty()
                 ? known.stream()
@@ -151,5 +213,112 @@ public record ProductWords(Set<String> areas, Set<String> kinds, Set<String> for
 
     private static List<Integer> letters(String word) {
         return word.chars().sorted().boxed().toList();
+    }
+
+    /**
+     * What is known of the words that describe a product, whatever a table asks: what each is besides, and what it may be. They
+     * stand in {@code product-words.csv}.
+     */
+    static final class Vocabulary {
+
+        private static final CsvFormat FORMAT =
+                CsvFormat.of(List.of("side", "word", "also", "may_be", "area")).withCommentHead();
+
+        private static final Map<String, Vocabulary> SIDES = read();
+
+        /** Parts of the body. */
+        static final Vocabulary AREAS = side("area");
+
+        /** Kinds of product. */
+        static final Vocabulary KINDS = side("kind");
+
+        /** Forms of product. */
+        static final Vocabulary FORMS = side("form");
+
+        private final Map<String, Word> words = new TreeMap<>();
+
+        /**
+         * What a word says.
+         *
+         * @param also everything that it is, itself included, through all steps
+         * @param mayBe everything that it may be besides, through all steps
+         * @param areas the parts of the body that it is for
+         */
+        private record Word(Set<String> also, Set<String> mayBe, Set<String> areas) {}
+
+        private Vocabulary(List<CsvRow> rows) {
+            Map<String, CsvRow> byWord =
+                    rows.stream().collect(Collectors.toMap(row -> row.required("word"), row -> row));
+            for (String word : byWord.keySet()) {
+                Set<String> also = all(Set.of(word), byWord, "also");
+                Set<String> mayBe = all(listed(also, byWord, "may_be"), byWord, "also");
+                words.put(word, new Word(also, mayBe, listed(also, byWord, "area")));
+            }
+        }
+
+        private static Vocabulary side(String name) {
+            return Objects.requireNonNull(SIDES.get(name), name);
+        }
+
+        private static Map<String, Vocabulary> read() {
+            String file = "product-words.csv";
+            try (InputStream in = Objects.requireNonNull(
+                    Vocabulary.class.getResourceAsStream(file), file + " is missing from the jar")) {
+                CsvFormat.Table table = FORMAT.read(file, in);
+                return table.rows().stream()
+                        .collect(Collectors.groupingBy(
+                                row -> row.required("side"),
+                                Collectors.collectingAndThen(Collectors.toList(), Vocabulary::new)));
+            } catch (IOException e) {
+                throw new UncheckedIOException(file + " cannot be read", e);
+            }
+        }
+
+        /** The words that a column of these rows lists. */
+        private static Set<String> listed(Set<String> words, Map<String, CsvRow> rows, String column) {
+            return words.stream()
+                    .map(rows::get)
+                    .filter(Objects::nonNull)
+                    .flatMap(row -> row.list(column).stream())
+                    .collect(Collectors.toUnmodifiableSet());
+        }
+
+        /** The words with all that a column lists, through all steps. */
+        private static Set<String> all(Set<String> words, Map<String, CsvRow> rows, String column) {
+            Set<String> found = new LinkedHashSet<>(words);
+            Deque<String> left = new ArrayDeque<>(words);
+            while (!left.isEmpty()) {
+                listed(Set.of(left.remove()), rows, column).stream()
+                        .filter(found::add)
+                        .forEach(left::add);
+            }
+            return Set.copyOf(found);
+        }
+
+        Set<String> words() {
+            return words.keySet();
+        }
+
+        boolean has(String word) {
+            return words.containsKey(word);
+        }
+
+        /** A word with everything else that it is. */
+        Set<String> also(String word) {
+            Word known = words.get(word);
+            return known == null ? Set.of(word) : known.also;
+        }
+
+        /** What a word may be as well, although it does not say so: what stands there is never settled by that word. */
+        Set<String> mayBe(String word) {
+            Word known = words.get(word);
+            return known == null ? Set.of() : known.mayBe;
+        }
+
+        /** The parts of the body that something called so is for; none if it does not say. */
+        Set<String> areas(String word) {
+            Word known = words.get(word);
+            return known == null ? Set.of() : known.areas;
+        }
     }
 }

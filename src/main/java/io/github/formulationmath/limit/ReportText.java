@@ -1,18 +1,75 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.AsOf;
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.formula.NameBook;
+import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A report in words. */
 record ReportText(LimitReport report, Wording wording) {
 
+    /** Everything, several lines to a verdict. */
     List<String> lines() {
         List<String> lines = new ArrayList<>(found());
         lines.addAll(cautions());
         return List.copyOf(lines);
+    }
+
+    /** One line to a verdict on contents, one to all declarations that are due, and so on. */
+    List<String> shortLines() {
+        Set<String> lines = new LinkedHashSet<>(head());
+        for (Verdict verdict : report.verdicts()) {
+            if (verdict.limit().kind().restrictsContents()) {
+                lines.add(new VerdictText(verdict, wording).inOneLine());
+            }
+        }
+        lines.addAll(grouped());
+        lines.addAll(later());
+        lines.addAll(texts(findings()));
+        lines.addAll(cautions());
+        return List.copyOf(lines);
+    }
+
+    /** Declarations and warnings with the same answer in one line; where their entries say more, that is told once. */
+    private List<String> grouped() {
+        Map<String, List<String>> named = new LinkedHashMap<>();
+        Set<String> remarks = new LinkedHashSet<>();
+        boolean conditions = false;
+        for (Verdict verdict : report.verdicts()) {
+            if (!verdict.limit().kind().restrictsContents()) {
+                VerdictText text = new VerdictText(verdict, wording);
+                List<String> names = named.computeIfAbsent(text.answer(), key -> new ArrayList<>());
+                if (!names.contains(text.named())) {
+                    names.add(text.named());
+                }
+                if (verdict.conformity() != Conformity.WITHIN) {
+                    conditions |= !verdict.limit().text().conditions().isEmpty();
+                    remarks.addAll(texts(verdict.remarks().stream()
+                            .filter(remark -> !remark.key().equals(Conversion.Unstated.PROBLEM))
+                            .toList()));
+                }
+            }
+        }
+        List<String> lines = new ArrayList<>();
+        named.forEach((answer, names) -> lines.add(wording.say("limit.grouped", answer, String.join("; ", names))));
+        lines.addAll(remarks);
+        if (conditions) {
+            lines.add(wording.say("limit.grouped-conditions"));
+        }
+        return lines;
     }
 
     Document document() {
@@ -27,19 +84,76 @@ record ReportText(LimitReport report, Wording wording) {
     }
 
     private List<String> found() {
+        List<String> lines = new ArrayList<>(head());
+        report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
+        lines.addAll(later());
+        lines.addAll(texts(findings()));
+        return lines;
+    }
+
+    /** What acts later than the table say. */
+    private List<String> later() {
+        List<String> lines = new ArrayList<>(texts(amendments()));
+        report.laterVerdicts().forEach(verdict -> lines.add(wording.say("limit.later", VerdictText.brief(verdict))));
+        return lines;
+    }
+
+    private List<String> head() {
         List<String> lines = new ArrayList<>();
+        age().map(wording::text).ifPresent(lines::add);
         if (!report.table().notHeld().isEmpty()) {
             lines.add(wording.say(
                     "limit.not-held", String.join("; ", report.table().notHeld())));
         }
         lines.add(wording.say(outcome()));
-        report.verdicts().forEach(verdict -> lines.addAll(verdict.describeAlone(wording)));
-        lines.addAll(texts(findings()));
         return lines;
     }
 
     private List<String> cautions() {
         return texts(List.of(Phrase.of("caution.limit"), report.table().caution()));
+    }
+
+    /** How old the table is, and how many acts are known to be later: first, and once. */
+    private Optional<Phrase> age() {
+        List<String> acts = report.table().amendments().laterActs();
+        LocalDate made = report.table().snapshot().orElse(null);
+        if (acts.isEmpty() || made == null) {
+            return Optional.empty();
+        }
+        AsOf asOf = report.asOf().orElse(null);
+        if (asOf == null) {
+            return Optional.of(Phrase.of(
+                    "limit.age-no-date", made.toString(), String.valueOf(acts.size()), String.join(", ", acts)));
+        }
+        Period age = Period.between(made, asOf.day());
+        return Optional.of(Phrase.of(
+                "limit.age",
+                age.isNegative() ? "0" : String.valueOf(age.getYears()),
+                age.isNegative() ? "0" : String.valueOf(age.getMonths()),
+                asOf.toString(),
+                String.valueOf(acts.size()),
+                String.valueOf(report.table().amendments().laterActs(asOf).size()),
+                String.valueOf(
+                        report.table().amendments().endedTransitions(made, asOf).size()),
+                made.toString()));
+    }
+
+    private List<Phrase> amendments() {
+        List<Phrase> phrases = new ArrayList<>();
+        report.amended()
+                .forEach((substance, changes) -> changes.forEach(change -> phrases.add(Phrase.of(
+                        key(report.asOf(), change),
+                        substance.toString(),
+                        change.toString(),
+                        change.placedUntil().toString(),
+                        change.availableUntil().toString(),
+                        report.asOf().map(AsOf::toString).orElse("")))));
+        return phrases;
+    }
+
+    private static String key(Optional<AsOf> asOf, LegalChange change) {
+        return asOf.map(day -> day.isBoundBy(change) ? "remark.amended-binds" : "remark.amended-not-yet")
+                .orElse("remark.amended");
     }
 
     /** Where nothing was compared, nothing was passed either, and that must not read like a result. */
@@ -51,6 +165,10 @@ record ReportText(LimitReport report, Wording wording) {
 
     private List<String> texts(List<Phrase> phrases) {
         return phrases.stream().map(wording::text).toList();
+    }
+
+    private static String mentioned(LimitReport.Uncounted finding) {
+        return finding.why() == LimitReport.Uncounted.Why.MAY_BE_MEANT ? "remark.may-be-meant" : "remark.mentioned";
     }
 
     private List<Phrase> findings() {
@@ -65,10 +183,20 @@ record ReportText(LimitReport report, Wording wording) {
                     .map(limit -> limit.citation().toString())
                     .distinct()
                     .forEach(citation -> phrases.add(
-                            Phrase.of("remark.mentioned", finding.substance().toString(), citation)));
+                            Phrase.of(mentioned(finding), finding.substance().toString(), citation)));
         }
         report.outOfScope().forEach(finding -> phrases.add(outOfScope(finding)));
-        report.withoutLimit().forEach(substance -> phrases.add(Phrase.of("remark.no-limit", substance.toString())));
+        report.readings().forEach((substance, reading) -> phrases.add(reading(substance, reading)));
+        if (!report.withoutBreakdown().isEmpty()) {
+            phrases.add(Phrase.of("remark.breakdown", names(report.withoutBreakdown())));
+        }
+        List<Substance> unknown = report.withoutLimit().stream()
+                .filter(substance -> !report.suggestions().containsKey(substance))
+                .filter(substance -> !report.withoutBreakdown().contains(substance))
+                .toList();
+        if (!unknown.isEmpty()) {
+            phrases.add(Phrase.of("remark.no-limit", names(unknown)));
+        }
         report.suggestions()
                 .forEach((substance, names) ->
                         phrases.add(Phrase.of("remark.close-name", substance.toString(), String.join("; ", names))));
@@ -80,6 +208,24 @@ record ReportText(LimitReport report, Wording wording) {
                                 : Phrase.of("remark.unknown-word-close", word, String.join(", ", close))));
         report.unusedPurposes().forEach(name -> phrases.add(Phrase.of("remark.unused-purpose", name)));
         return phrases;
+    }
+
+    private static String names(List<Substance> substances) {
+        return substances.stream().map(Substance::toString).collect(Collectors.joining("; "));
+    }
+
+    private Phrase reading(Substance substance, NameBook.Reading reading) {
+        String key = switch (reading.how()) {
+            case SPELLING -> "remark.reading.spelling";
+            case QUALIFIER -> "remark.reading.qualifier";
+            case STRENGTH -> "remark.reading.strength";
+            case COMMON_NAME -> "remark.reading.common-name";
+            case BRACKET -> "remark.reading.bracket";
+            case PLANT_PART -> "remark.reading.plant-part";
+            case NANO -> "remark.reading.nano";
+            case BLEND -> "remark.reading.blend";
+        };
+        return Phrase.of(key, substance.toString(), String.join("; ", reading.names()));
     }
 
     private static Phrase notTranscribed(LimitReport.Uncounted finding, OmittedEntry entry) {

@@ -15,7 +15,8 @@ import java.util.stream.Stream;
  * their form, who uses them, and what the substance is used for.
  *
  * <p>Words are written as in a table: {@code hair}, {@code face_cream}, {@code not:oral}. Letter case, spaces and hyphens
- * make no difference. Several words that are meant: one of them is enough. Words with {@code not:} are left out.
+ * make no difference. Several words that are meant: one of them is enough. Words with {@code not:} are left out. Words with
+ * {@code perhaps_not:} may be left out by something that was not seen, such as a footnote: there the limit may apply.
  *
  * <p>Example: {@code Scope.leaveOn().withAreas("not:oral", "not:lips").withForms("not:spray")}.
  *
@@ -25,10 +26,11 @@ import java.util.stream.Stream;
  * @param areas parts of the body; none for all
  * @param products kinds of products; none for all
  * @param forms forms of products; none for all
- * @param user {@code general}, {@code professional} or {@code any}
+ * @param users {@code general} or {@code professional}, and ages left out, such as {@code not:under_3}; none for all
  * @param purpose what the substance is used for when this limit applies, such as {@code preservative}, or {@code any}
  */
-public record Scope(String use, Set<String> areas, Set<String> products, Set<String> forms, String user, String purpose)
+public record Scope(
+        String use, Set<String> areas, Set<String> products, Set<String> forms, Set<String> users, String purpose)
         implements Serializable {
 
     /** The word for everything. */
@@ -39,6 +41,9 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
 
     /** How the words begin that are left out. */
     static final String NOT = "not:";
+
+    /** How the words begin that may be left out, by something that was not seen. */
+    static final String PERHAPS_NOT = "perhaps_not:";
 
     static final String LEAVE_ON = "leave_on";
     static final String RINSE_OFF = "rinse_off";
@@ -52,9 +57,9 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @param areas parts of the body
      * @param products kinds of products
      * @param forms forms of products
-     * @param user {@code general}, {@code professional} or {@code any}
+     * @param users {@code general} or {@code professional}, and ages left out, such as {@code not:under_3}; none for all
      * @param purpose what the substance is used for, or {@code any}
-     * @throws IllegalArgumentException if a word is blank, or the use or the user is another word
+     * @throws IllegalArgumentException if a word is blank, or the use or a word for users is another
      */
     public Scope {
         if (!Objects.requireNonNull(use, "use").equals(ANY)) {
@@ -63,9 +68,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
         areas = terms(areas);
         products = terms(products);
         forms = terms(forms);
-        if (!Objects.requireNonNull(user, "user").equals(ANY)) {
-            requireOneOf("user", user, GENERAL, PROFESSIONAL);
-        }
+        users = UserWords.requireScope(terms(users));
         purpose = ProductWords.term(Objects.requireNonNull(purpose, "purpose"));
         if (purpose.isEmpty()) {
             throw new IllegalArgumentException("purpose is blank: name one, for example preservative");
@@ -77,13 +80,18 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
     }
 
     private static String term(String word) {
-        String left = Objects.requireNonNull(word, "words").startsWith(NOT) ? NOT : "";
+        String left = prefix(Objects.requireNonNull(word, "words"));
         String term = ProductWords.term(word.substring(left.length()));
         if (term.isEmpty() || term.equals(ANY)) {
             throw new IllegalArgumentException("a word of the list is \"" + Excerpt.of(word)
                     + "\": write any alone, or words such as hair;face or not:oral");
         }
         return left + term;
+    }
+
+    /** What a word begins with: {@code not:}, {@code perhaps_not:} or nothing. */
+    static String prefix(String word) {
+        return word.startsWith(NOT) ? NOT : word.startsWith(PERHAPS_NOT) ? PERHAPS_NOT : "";
     }
 
     private static Set<String> set(String... words) {
@@ -103,7 +111,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @return the scope without restriction
      */
     public static Scope any() {
-        return new Scope(ANY, Set.of(), Set.of(), Set.of(), ANY, ANY);
+        return new Scope(ANY, Set.of(), Set.of(), Set.of(), Set.of(), ANY);
     }
 
     /**
@@ -112,7 +120,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @return the scope
      */
     public static Scope leaveOn() {
-        return new Scope(LEAVE_ON, Set.of(), Set.of(), Set.of(), ANY, ANY);
+        return new Scope(LEAVE_ON, Set.of(), Set.of(), Set.of(), Set.of(), ANY);
     }
 
     /**
@@ -121,7 +129,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @return the scope
      */
     public static Scope rinseOff() {
-        return new Scope(RINSE_OFF, Set.of(), Set.of(), Set.of(), ANY, ANY);
+        return new Scope(RINSE_OFF, Set.of(), Set.of(), Set.of(), Set.of(), ANY);
     }
 
     /**
@@ -132,7 +140,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope withAreas(String... words) {
-        return new Scope(use, set(words), products, forms, user, purpose);
+        return new Scope(use, set(words), products, forms, users, purpose);
     }
 
     /**
@@ -143,7 +151,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope withProducts(String... words) {
-        return new Scope(use, areas, set(words), forms, user, purpose);
+        return new Scope(use, areas, set(words), forms, users, purpose);
     }
 
     /**
@@ -154,18 +162,18 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @throws IllegalArgumentException if a word is blank
      */
     public Scope withForms(String... words) {
-        return new Scope(use, areas, products, set(words), user, purpose);
+        return new Scope(use, areas, products, set(words), users, purpose);
     }
 
     /**
-     * The same scope for one sort of user.
+     * The same scope for some users.
      *
-     * @param word {@code general} or {@code professional}
+     * @param words {@code general} or {@code professional}, and ages left out, for example {@code not:under_3}
      * @return the scope
-     * @throws IllegalArgumentException if it is another word
+     * @throws IllegalArgumentException if one is another word
      */
-    public Scope withUser(String word) {
-        return new Scope(use, areas, products, forms, requireOneOf("user", word, GENERAL, PROFESSIONAL), purpose);
+    public Scope withUsers(String... words) {
+        return new Scope(use, areas, products, forms, set(words), purpose);
     }
 
     /**
@@ -176,7 +184,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      * @throws IllegalArgumentException if the word is blank
      */
     public Scope withPurpose(String word) {
-        return new Scope(use, areas, products, forms, user, Objects.requireNonNull(word, "word"));
+        return new Scope(use, areas, products, forms, users, Objects.requireNonNull(word, "word"));
     }
 
     static String requireOneOf(String name, String word, String one, String other) {
@@ -197,26 +205,25 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
      */
     public Applicability applicabilityTo(Product product, ProductWords words) {
         Objects.requireNonNull(words, "words");
-        return isForOthers(Objects.requireNonNull(product, "product"))
+        return isForOtherUse(Objects.requireNonNull(product, "product"))
                 ? Applicability.OUT_OF_SCOPE
-                : StatedWords.of(product.areas(), words.areas())
-                        .applicabilityOf(areas)
-                        .and(StatedWords.of(product.kinds(), words.kinds()).applicabilityOf(products))
-                        .and(StatedWords.of(product.forms(), words.forms()).applicabilityOf(forms));
+                : UserWords.applicability(users, product)
+                        .and(product.statedAreas(words).applicabilityOf(areas))
+                        .and(product.statedKinds(words).applicabilityOf(products))
+                        .and(product.statedForms(words).applicabilityOf(forms));
     }
 
     /** Whether the product is outside the scope if the known words are all there is to say of it. */
     boolean excludes(Product product, ProductWords words) {
-        return isForOthers(product)
-                || StatedWords.of(product.areas(), words.areas()).areOutside(areas)
-                || StatedWords.of(product.kinds(), words.kinds()).areOutside(products)
-                || StatedWords.of(product.forms(), words.forms()).areOutside(forms);
+        return isForOtherUse(product)
+                || UserWords.applicability(users, product) == Applicability.OUT_OF_SCOPE
+                || product.statedAreas(words).areOutside(areas)
+                || product.statedKinds(words).areOutside(products)
+                || product.statedForms(words).areOutside(forms);
     }
 
-    private boolean isForOthers(Product product) {
-        boolean otherUse = !use.equals(ANY) && !use.equals(product.use());
-        boolean otherUser = !user.equals(ANY) && !user.equals(product.user());
-        return otherUse || otherUser;
+    private boolean isForOtherUse(Product product) {
+        return !use.equals(ANY) && !use.equals(product.use());
     }
 
     /**
@@ -242,7 +249,7 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
     @Override
     public String toString() {
         String text = "use " + use + ", area " + text(areas) + ", product " + text(products) + ", form " + text(forms)
-                + ", user " + user + ", purpose " + purpose;
+                + ", user " + text(users) + ", purpose " + purpose;
         return equals(any()) ? ANY : text;
     }
 
@@ -251,7 +258,8 @@ public record Scope(String use, Set<String> areas, Set<String> products, Set<Str
         return words.isEmpty()
                 ? ANY
                 : words.stream()
-                        .sorted(Comparator.comparing((String word) -> word.startsWith(NOT))
+                        .sorted(Comparator.comparing(
+                                        (String word) -> !prefix(word).isEmpty())
                                 .thenComparing(word -> word))
                         .collect(Collectors.joining(";"));
     }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -10,8 +11,15 @@ import java.util.stream.Collectors;
  * @param written the words as the product has them
  * @param vocabulary the words the table knows on this side
  * @param known those of the product that the table knows, with everything else that they are
+ * @param general what is known of words of this side whatever the table
+ * @param isPart whether the words are only what something else says, so that nothing is left out by them
  */
-record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> known) {
+record StatedWords(
+        Set<String> written,
+        Set<String> vocabulary,
+        Set<String> known,
+        ProductWords.Vocabulary general,
+        boolean isPart) {
 
     /** Whether a word is a thing that a scope names: unknown words, and words for more than that thing, may be. */
     private enum Match {
@@ -20,12 +28,17 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
         NO
     }
 
-    static StatedWords of(Set<String> written, Set<String> vocabulary) {
+    static StatedWords of(Set<String> written, Set<String> vocabulary, ProductWords.Vocabulary general) {
         Set<String> known = written.stream()
                 .filter(vocabulary::contains)
-                .flatMap(ProductWords::withImplied)
+                .flatMap(word -> general.also(word).stream())
                 .collect(Collectors.toUnmodifiableSet());
-        return new StatedWords(written, vocabulary, known);
+        return new StatedWords(written, vocabulary, known, general, false);
+    }
+
+    /** The same words if nothing was stated on this side. */
+    StatedWords asPart() {
+        return new StatedWords(written, vocabulary, known, general, true);
     }
 
     /**
@@ -46,7 +59,7 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
         if (in == Match.NO || out == Match.YES) {
             return Applicability.OUT_OF_SCOPE;
         }
-        boolean settled = in == Match.YES && out == Match.NO;
+        boolean settled = in == Match.YES && out == Match.NO && match(with(Scope.PERHAPS_NOT, scope)) == Match.NO;
         return settled ? Applicability.APPLIES : Applicability.MAY_APPLY;
     }
 
@@ -56,18 +69,23 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
             return false;
         }
         Set<String> meant = meant(scope);
-        boolean in = meant.isEmpty() || !Collections.disjoint(meant, known);
+        boolean in = isPart || meant.isEmpty() || !Collections.disjoint(meant, known);
         return !in || !Collections.disjoint(leftOut(scope), known);
     }
 
     private static Set<String> meant(Set<String> scope) {
-        return scope.stream().filter(word -> !word.startsWith(Scope.NOT)).collect(Collectors.toUnmodifiableSet());
+        return with("", scope);
     }
 
     private static Set<String> leftOut(Set<String> scope) {
+        return with(Scope.NOT, scope);
+    }
+
+    /** The words that begin so, without what they begin with. */
+    private static Set<String> with(String prefix, Set<String> scope) {
         return scope.stream()
-                .filter(word -> word.startsWith(Scope.NOT))
-                .map(word -> word.substring(Scope.NOT.length()))
+                .filter(word -> Scope.prefix(word).equals(prefix))
+                .map(word -> word.substring(prefix.length()))
                 .collect(Collectors.toUnmodifiableSet());
     }
 
@@ -93,11 +111,26 @@ record StatedWords(Set<String> written, Set<String> vocabulary, Set<String> know
     }
 
     private Match match(String word, String term) {
-        if (ProductWords.withImplied(word).anyMatch(term::equals)) {
+        if (general.also(word).contains(term)) {
             return Match.YES;
         }
-        boolean broader = ProductWords.withImplied(term).anyMatch(word::equals);
-        boolean toldApart = vocabulary.contains(word) && !ProductWords.isPlain(word);
-        return ProductWords.isSurelyNot(word, term) || toldApart && !broader ? Match.NO : Match.MAYBE;
+        if (isForms() && ProductWords.isSurelyNot(word, term) || word.equals(ProductWords.OTHER)) {
+            return Match.NO;
+        }
+        boolean broader =
+                general.also(term).contains(word) || general.mayBe(word).contains(term);
+        boolean toldApart = !isPart && vocabulary.contains(word) && !(isForms() && ProductWords.isPlain(word));
+        return toldApart && !broader && !isAlike(word, term) ? Match.NO : Match.MAYBE;
+    }
+
+    private boolean isForms() {
+        return general.equals(ProductWords.Vocabulary.FORMS);
+    }
+
+    /** Whether a word of a table's own may mean the same, as it has a part in common: balm, of lip_balm. */
+    private boolean isAlike(String word, String term) {
+        return general.has(word)
+                && !general.has(term)
+                && !Collections.disjoint(List.of(word.split("_", -1)), List.of(term.split("_", -1)));
     }
 }

@@ -6,6 +6,11 @@ public enum SumRule {
     SINGLE("single"),
     /** All members added, on the stated basis. */
     SUM("sum"),
+    /**
+     * Perhaps all members added: the text that says how they count together was not seen. What keeps the limit even so is
+     * within it; what does not cannot be assessed before somebody reads that text.
+     */
+    PERHAPS_SUM("perhaps_sum"),
     /** Every member's share divided by its own single limit, added; the sum must not pass 1. */
     SUM_OF_RATIOS("sum_of_ratios");
 

@@ -1,7 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +13,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -28,9 +32,13 @@ final class TableIndex {
     private final KeyIndex<OmittedEntry> omitted = new KeyIndex<>();
     private final Map<String, List<Counting>> byLimit = new ConcurrentHashMap<>();
     private final Set<String> written = new TreeSet<>();
-    private @Nullable KnownNames names;
+    private final boolean declares;
+    private final List<UsageLimit> all;
+    private volatile @Nullable NameBook names;
+    private @Nullable SaltNames salts;
 
     TableIndex(List<UsageLimit> limits, List<OmittedEntry> entries) {
+        all = limits;
         Set<Substance> known = new HashSet<>();
         for (UsageLimit limit : limits) {
             for (GroupMember member : limit.group().members()) {
@@ -38,25 +46,72 @@ final class TableIndex {
                 if (known.add(member.substance())) {
                     members.add(keys, member.substance());
                 }
-                (member.isCounted() ? counting : mentioning).add(keys, limit);
-                if (member.isCounted()) {
-                    written.add(member.substance().name());
-                }
+                boolean told = member.isCounted() || !member.isAllowed();
+                (told ? counting : mentioning).add(keys, limit);
+                written.add(member.substance().name());
+                written.addAll(member.substance().synonyms());
             }
         }
-        entries.forEach(entry -> omitted.add(entry.keys(), entry));
+        for (OmittedEntry entry : entries) {
+            omitted.add(entry.keys(), entry);
+            written.addAll(entry.names());
+        }
+        declares = limits.stream().anyMatch(limit -> limit.kind() == LimitKind.DECLARE_ABOVE);
     }
 
-    /** The names of what is counted, as the table writes them. */
-    synchronized KnownNames names() {
-        KnownNames known = names == null ? new KnownNames(written) : names;
-        names = known;
+    /** All names that the table has, as it writes them. */
+    NameBook names() {
+        NameBook known = names;
+        if (known == null) {
+            known = NameBook.of(written);
+            names = known;
+        }
         return known;
+    }
+
+    /** Whether the table has substances to be declared, so that constituents of natural materials matter. */
+    boolean declares() {
+        return declares;
+    }
+
+    /** What a substance of a formula is taken for of which the table has no name itself. */
+    Optional<NameBook.Reading> read(Substance asked) {
+        NameBook book = names();
+        for (String key : asked.keys()) {
+            if (book.has(key)) {
+                return Optional.empty();
+            }
+        }
+        Optional<NameBook.Reading> found = book.read(asked.name());
+        for (int i = 0; found.isEmpty() && i < asked.synonyms().size(); i++) {
+            found = book.read(asked.synonyms().get(i));
+        }
+        return found;
+    }
+
+    /** The substance with the names of the table that it is taken for; those of a blend are other substances. */
+    private Substance asRead(Substance asked) {
+        return read(asked)
+                .filter(reading -> reading.how() != NameBook.How.BLEND)
+                .map(reading -> asked.withSynonyms(reading.names().toArray(new String[0])))
+                .orElse(asked);
     }
 
     /** The limits whose entries name a substance without counting it. */
     List<UsageLimit> mentioning(Substance substance) {
         return mentioning.find(substance.keys());
+    }
+
+    /** The limits on "X and its salts" that do not name a substance, but are of a salt that its name reads like. */
+    List<UsageLimit> saltsLike(Substance substance) {
+        String name = substance.keys().get(0);
+        return name.indexOf(' ') < 0 && name.indexOf('-') < 0 ? List.of() : salts().like(name);
+    }
+
+    private synchronized SaltNames salts() {
+        SaltNames known = salts == null ? new SaltNames(all) : salts;
+        salts = known;
+        return known;
     }
 
     /** The entries that speak of a substance and are not transcribed. */
@@ -130,7 +185,8 @@ final class TableIndex {
      * used. A name that the table has with several numbers stands for several forms, and says nothing of which number is
      * meant. A number stands for a substance and for its nano form alike, which are two: no name leads to the other's.
      */
-    Substance known(Substance asked) {
+    Substance known(Substance written) {
+        Substance asked = asRead(written);
         Set<String> keys = new LinkedHashSet<>(asked.keys());
         String cas = asked.cas().orElse(null);
         List<String> fresh = asked.keys();
@@ -167,5 +223,110 @@ final class TableIndex {
                 .distinct()
                 .toList();
         return numbers.size() == 1 ? numbers.get(0) : null;
+    }
+
+    /**
+     * Names of salts taken apart: SODIUM BENZOATE is a base and an acid. An entry on "X and its salts" means salts that it does
+     * not print, and some of them are only to be told by their names.
+     */
+    private static final class SaltNames {
+
+        private static final Pattern SALTS =
+                Pattern.compile("\\b(salts|sulphites|sulfites)\\b", Pattern.CASE_INSENSITIVE);
+
+        /** How the names of salts begin that are called after their acid. */
+        private static final Pattern BASE = Pattern.compile(
+                "(?:(?:DI|TRI|TETRA|MONO)?(?:SODIUM|POTASSIUM|AMMONIUM|LITHIUM)|CALCIUM|MAGNESIUM|ZINC|ALUMINUM|ALUMINIUM"
+                        + "|COPPER|SILVER|STRONTIUM|BARIUM|MANGANESE|BISMUTH|IRON|FERROUS|FERRIC|CHOLINE|LYSINE|ARGININE"
+                        + "|BETAINE|TROMETHAMINE|(?:MONO|DI|TRI)?ETHANOLAMINE|[MDT]EA|[MDT]IPA)[ -](.+)");
+
+        private static final Pattern AMINE = Pattern.compile("ETHANOLAMINE|[MDT]EA|[MDT]IPA");
+
+        /** Zinc salts that water does not dissolve: an entry on water-soluble ones does not mean them. */
+        private static final Set<String> INSOLUBLE = Set.of(
+                "OXIDE",
+                "HYDROXIDE",
+                "CARBONATE",
+                "SULFIDE",
+                "STEARATE",
+                "LAURATE",
+                "MYRISTATE",
+                "PALMITATE",
+                "RICINOLEATE",
+                "UNDECYLENATE",
+                "PYRITHIONE");
+
+        private final Map<String, Set<UsageLimit>> byAcid = new HashMap<>();
+        private final Map<String, Set<UsageLimit>> byBase = new HashMap<>();
+
+        SaltNames(List<UsageLimit> limits) {
+            for (UsageLimit limit : limits) {
+                if (SALTS.matcher(limit.group().name()).find() && limit.kind().restrictsContents()) {
+                    add(limit);
+                }
+            }
+        }
+
+        /**
+         * An acid is one of the entry's if the entry prints salts of it with two bases: by ZINC LACTATE alone it is the zinc that
+         * counts, and by salts of amines alone the amines. Where it prints none, what its names begin with in common counts.
+         */
+        private void add(UsageLimit limit) {
+            Map<String, Set<String>> basesOf = new HashMap<>();
+            Map<String, String> begins = new HashMap<>();
+            Map<String, Integer> times = new HashMap<>();
+            for (GroupMember member : limit.group().members()) {
+                String name = member.substance().keys().get(0);
+                Matcher salt = BASE.matcher(name);
+                if (salt.matches()) {
+                    basesOf.computeIfAbsent(salt.group(1), key -> new HashSet<>())
+                            .add(name.substring(0, salt.start(1)));
+                }
+                String first = name.split(" ", 2)[0];
+                begins.merge(first, name, SaltNames::commonWords);
+                times.merge(first, 1, Integer::sum);
+            }
+            basesOf.values()
+                    .removeIf(bases -> bases.size() < 2
+                            || bases.stream()
+                                    .allMatch(base -> AMINE.matcher(base).find()));
+            basesOf.keySet()
+                    .forEach(acid -> byAcid.computeIfAbsent(acid, key -> new LinkedHashSet<>())
+                            .add(limit));
+            if (basesOf.isEmpty()) {
+                times.forEach((first, count) -> {
+                    if (count > 1) {
+                        byBase.computeIfAbsent(begins.getOrDefault(first, first), key -> new LinkedHashSet<>())
+                                .add(limit);
+                    }
+                });
+            }
+        }
+
+        /** The words that both begin with. */
+        private static String commonWords(String one, String other) {
+            String[] some = one.split(" ", -1);
+            String[] more = other.split(" ", -1);
+            int same = 0;
+            while (same < Math.min(some.length, more.length) && some[same].equals(more[same])) {
+                same++;
+            }
+            return String.join(" ", List.of(some).subList(0, same));
+        }
+
+        List<UsageLimit> like(String name) {
+            Set<UsageLimit> found = new LinkedHashSet<>();
+            Matcher salt = BASE.matcher(name);
+            if (salt.matches()) {
+                found.addAll(byAcid.getOrDefault(salt.group(1), Set.of()));
+            }
+            byBase.forEach((base, limits) -> {
+                boolean isSalt = name.startsWith(base + " ");
+                if (isSalt && !INSOLUBLE.contains(name.substring(base.length() + 1))) {
+                    found.addAll(limits);
+                }
+            });
+            return List.copyOf(found);
+        }
     }
 }

@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
@@ -16,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Everything in one formula that counts towards one slot: {@code y = Σ w_i · c_i · F_i / W}, with W the share of the phase
@@ -175,9 +177,10 @@ final class Tally implements Subject {
             return Optional.of("problem.no-phase");
         }
         return withoutConversion()
-                .map(contribution -> contribution.counting().conversion().isKnown()
-                        ? "problem.no-own-limit"
-                        : "problem.no-conversion");
+                .map(contribution -> contribution.counting().conversion())
+                .map(conversion -> conversion instanceof Conversion.Unstated
+                        ? Conversion.Unstated.PROBLEM
+                        : conversion.isKnown() ? "problem.no-own-limit" : "problem.no-conversion");
     }
 
     /** Contributions that are part of the whole, in a phase only the lines of that phase, as far as an end has them. */
@@ -229,6 +232,28 @@ final class Tally implements Subject {
                 .orElseGet(() -> new Evidence.Written(this, end));
     }
 
+    /** Whether something is converted by a factor that is known no better than atomic masses are. */
+    boolean isRounded() {
+        return contributions.stream()
+                .anyMatch(one -> one.counting().conversion().isRounded());
+    }
+
+    /** The share at one end, with every factor as far off in the same way as atomic masses allow. */
+    Evidence evidenceAt(End end) {
+        Map<Integer, Ratio> counted = byPlace(byPosition(end, contribution -> contribution.weightAt(end)));
+        return whole.masses()
+                .<Evidence>map(masses -> new Evidence.Made(masses.madeShare(this, counted)))
+                .orElseGet(() -> Evidence.Numbers.of(written(end)));
+    }
+
+    private Ratio written(End end) {
+        Ratio sum = Ratio.ZERO;
+        for (Contribution contribution : inWhole(end)) {
+            sum = sum.plus(contribution.line().fraction().times(contribution.weightAt(end)));
+        }
+        return limit().isOfProduct() || whole.isEmpty() ? sum : sum.dividedBy(whole.share());
+    }
+
     /** The share of what is unknown in one line, all of it taken as there. */
     Evidence evidenceOfUnknown(MadeMasses masses, FormulaLine line) {
         return new Evidence.Made(masses.madeShare(this, byPlace(Map.of(line.position(), unknownStrength(line)))));
@@ -245,10 +270,14 @@ final class Tally implements Subject {
     }
 
     private Map<Integer, Ratio> byPosition(End end) {
+        return byPosition(end, contribution -> contribution.weight(Reckoning.plain()));
+    }
+
+    private Map<Integer, Ratio> byPosition(End end, Function<Contribution, Ratio> weight) {
         Map<Integer, Ratio> counted = new HashMap<>();
         for (Contribution contribution : contributions) {
             if (end == End.HIGHEST || contribution.counting().isAssessable()) {
-                counted.merge(contribution.line().position(), contribution.weight(Reckoning.plain()), Ratio::plus);
+                counted.merge(contribution.line().position(), weight.apply(contribution), Ratio::plus);
             }
         }
         return counted;

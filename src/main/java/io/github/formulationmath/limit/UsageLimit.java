@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.quantity.MassFraction;
@@ -119,6 +120,78 @@ public record UsageLimit(
     }
 
     /**
+     * A rule of one's own in four facts: the substance, how much of it at most, in which products, and who says so.
+     *
+     * @param inciName the substance
+     * @param percent the highest share, for example {@code 0.9 %}
+     * @param scope in which products
+     * @param source where it stands, for example the data sheet of the supplier with its edition and day
+     * @return the limit; its id is made of the name, see {@link #withId}
+     * @throws IllegalArgumentException if the name or the source is blank, or the share is no percentage
+     */
+    public static UsageLimit atMost(String inciName, String percent, Scope scope, String source) {
+        return own(inciName, LimitKind.MAXIMUM, MassFraction.parse(percent), scope, source);
+    }
+
+    /**
+     * A rule of one's own in four facts: the substance, how much of it at least so that it works, in which products, and who
+     * says so.
+     *
+     * @param inciName the substance
+     * @param percent the lowest effective share, for example {@code 0.3 %}
+     * @param scope in which products
+     * @param source where it stands
+     * @return the limit; its id is made of the name, see {@link #withId}
+     * @throws IllegalArgumentException if the name or the source is blank, or the share is no percentage
+     */
+    public static UsageLimit atLeast(String inciName, String percent, Scope scope, String source) {
+        return own(inciName, LimitKind.MINIMUM, MassFraction.parse(percent), scope, source);
+    }
+
+    static UsageLimit own(String inciName, LimitKind kind, MassFraction share, Scope scope, String source) {
+        SubstanceGroup group = SubstanceGroup.of(inciName);
+        String name = SubstanceName.normalise(inciName)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
+        String id = "OWN-" + (name.isEmpty() ? "" : name + "-") + SubstanceName.normalise(kind.code());
+        return of(id, group, kind, share)
+                .within(Objects.requireNonNull(scope, "scope"))
+                .citing(Citation.of(source, "", null, null));
+    }
+
+    /**
+     * The same limit under another key.
+     *
+     * @param newId a key of its own, without spaces
+     * @return the limit; one that was an entry by itself still is
+     * @throws IllegalArgumentException if the id is blank or holds white space
+     */
+    public UsageLimit withId(String newId) {
+        String ownEntry = entry.equals(id) ? newId : entry;
+        return new UsageLimit(
+                newId, group, kind, share, basis, sumRule, scope, whole, outside, ownEntry, declaredAs, citation, text);
+    }
+
+    /**
+     * The same limit with the name under which the substance is declared in the ingredient list.
+     *
+     * @param name the name
+     * @return the limit
+     */
+    public UsageLimit toBeDeclaredAs(String name) {
+        return inEntry(outside, entry, Objects.requireNonNull(name, "name"));
+    }
+
+    /**
+     * The same limit of an entry that allows its substances only in the products that its limits are for.
+     *
+     * @return the limit; in other products the substance is {@link Conformity#PROHIBITED}
+     */
+    public UsageLimit allowedNowhereElse() {
+        return inEntry(OutsideScope.NOT_ALLOWED, entry, declaredAs);
+    }
+
+    /**
      * The same limit on another basis.
      *
      * @param newBasis what is weighed
@@ -183,6 +256,12 @@ public record UsageLimit(
     public UsageLimit saying(EntryText words) {
         return new UsageLimit(
                 id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, citation, words);
+    }
+
+    /** Annex and number of its entry, for example {@code VI 18}; of an entry of one's own, its first two words. */
+    String place() {
+        String[] words = entry.split(" ", 3);
+        return words.length < 2 ? entry : words[0] + " " + words[1];
     }
 
     /** What is left of the limit for products in which its entry does not allow the substance: nothing, of the product. */

@@ -1,22 +1,26 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Wording;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -214,6 +218,20 @@ public final class Verdict implements Explained {
                         Verdict::decided);
     }
 
+    /**
+     * The same room in grams of what was or is to be weighed.
+     *
+     * @return the mass on the basis of the limit, of the whole or the phase that the limit is a share of, rounded down to
+     *     whole milligrams; negative if the share is not within; empty if nothing was weighed
+     */
+    public Optional<Amount<Mass>> headroomMass() {
+        return tally.whole()
+                .masses()
+                .map(masses -> masses.total()
+                        .times(headroom().canonical())
+                        .rounded(Rounding.toDecimalPlaces(3).with(RoundingMode.FLOOR)));
+    }
+
     private <V> V decided(Reckoning<V> r) {
         if (conformity != Conformity.NOT_ASSESSABLE) {
             assessment.decide(r);
@@ -325,17 +343,34 @@ public final class Verdict implements Explained {
 
     /**
      * Whether the limit says anything that no number settles: it may not be meant for the product, it comes with
-     * conditions, wording or remarks, or it is of one phase and something of what it counts stands in another.
+     * conditions, wording or remarks, its entry was changed by a later act that binds (or no day was given), or it is of
+     * one phase and something of what it counts stands in another.
      *
      * @return true if there is something to read
      */
     public boolean leavesOpen() {
         EntryText text = limit().text();
         return applicability() == Applicability.MAY_APPLY
+                || amendments().stream().anyMatch(this::matters)
                 || !text.conditions().isEmpty()
                 || !text.warnings().isEmpty()
                 || !text.note().isEmpty()
                 || !tally.outsideWhole().isEmpty();
+    }
+
+    /**
+     * What is known to have been changed of the entry beside the table, with act and tag: by acts later than the table, and
+     * by transitions that its rows carry.
+     *
+     * @return an unmodifiable list
+     */
+    public List<LegalChange> amendments() {
+        return checker.table().amendments().touching(limit().place());
+    }
+
+    private boolean matters(LegalChange amendment) {
+        return amendment.later()
+                && checker.asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
     }
 
     /**
@@ -380,6 +415,16 @@ public final class Verdict implements Explained {
 
     LimitChecker checker() {
         return checker;
+    }
+
+    /**
+     * Whether the share is at the limit as closely as anybody can say: converted through molar masses it is on one side or
+     * the other, depending on the last digits of atomic masses. Such a share is neither shown to be within nor to exceed.
+     *
+     * @return true for example for 0.59 % of sodium benzoate under 0.5 % as benzoic acid
+     */
+    public boolean isTie() {
+        return conformity == Conformity.NOT_SHOWN_WITHIN && assessment.isTie();
     }
 
     /** How much of the limit is used up: y/T, or T/y for a lowest share. */

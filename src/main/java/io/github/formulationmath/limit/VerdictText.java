@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Phrase;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** A verdict in words. */
 record VerdictText(Verdict verdict, Wording wording) {
@@ -26,6 +28,62 @@ record VerdictText(Verdict verdict, Wording wording) {
         return phrases.stream().map(wording::text).toList();
     }
 
+    /** Verdict, room, conditions and remarks beside each other, so that none is read without the others. */
+    String inOneLine() {
+        List<Phrase> phrases = new ArrayList<>();
+        String source = verdict.limit().citation().text();
+        int annex = source.indexOf("Annex ");
+        phrases.add(Phrase.of(
+                "limit.line",
+                wording.text(head()),
+                room().map(wording::text).orElse(""),
+                annex < 0 ? source : source.substring(annex)));
+        if (verdict.isMade()) {
+            interval().ifPresent(phrases::add);
+        }
+        add(phrases, "limit.conditions", verdict.limit().text().conditions());
+        if (!verdict.limit().text().warnings().isEmpty()) {
+            phrases.add(Phrase.of("limit.warnings-there"));
+        }
+        verdict.remarks().stream()
+                .filter(remark -> !remark.key().equals(Conversion.Unstated.PROBLEM))
+                .forEach(phrases::add);
+        return phrases.stream().map(wording::text).map(VerdictText::sentence).collect(Collectors.joining(" "));
+    }
+
+    /** Some texts of the source end without a full stop. */
+    private static String sentence(String text) {
+        String end = text.stripTrailing();
+        return end.endsWith(".") || end.endsWith(":") || end.endsWith(";") ? end : end + ".";
+    }
+
+    /** What is left of a highest share that is kept, in percent and, of what is weighed, in grams. */
+    private Optional<Phrase> room() {
+        if (verdict.conformity() != Conformity.WITHIN
+                || verdict.limit().kind() != LimitKind.MAXIMUM
+                || verdict.applicability() == Applicability.OUT_OF_SCOPE) {
+            return Optional.empty();
+        }
+        String left = NumberText.percent(verdict.headroom().canonical());
+        String basis =
+                verdict.limit().basis().isReference() ? " " + verdict.limit().basis() : "";
+        return Optional.of(verdict.headroomMass()
+                .map(mass -> Phrase.of("limit.room-in-grams", left + basis, mass.toString()))
+                .orElseGet(() -> Phrase.of("limit.room", left + basis)));
+    }
+
+    /** What is declared or warned of, with its share. */
+    String named() {
+        return verdict.shortName() + " " + share();
+    }
+
+    /** The answer to whether it is due. */
+    String answer() {
+        String answer = wording.say(
+                verdict.conformity().key() + "." + verdict.limit().kind().code().replace('_', '-'));
+        return Character.toTitleCase(answer.charAt(0)) + answer.substring(1);
+    }
+
     /** What is counted, its share, the limit, and the verdict. */
     static String brief(Verdict verdict) {
         UsageLimit limit = verdict.limit();
@@ -40,7 +98,7 @@ record VerdictText(Verdict verdict, Wording wording) {
         boolean due = !limit.kind().restrictsContents() && verdict.conformity() == Conformity.EXCEEDS;
         return share + " (" + limit.kind().code() + " "
                 + NumberText.percent(limit.share().fraction()) + ", " + limit.id() + "): "
-                + (due ? "DUE" : verdict.conformity());
+                + (due ? "DUE" : verdict.conformity()) + (verdict.isTie() ? ", a tie" : "");
     }
 
     private Phrase head() {
@@ -51,13 +109,14 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Phrase.of(
                     "limit.head.prohibited",
                     verdict.shortName(),
-                    NumberText.percent(verdict.share().canonical()),
+                    share(),
                     wording.say(verdict.conformity().key()));
         }
         String kind = verdict.limit().kind().code().replace('_', '-');
-        String words = verdict.limit().kind().restrictsContents()
-                ? verdict.conformity().key()
-                : verdict.conformity().key() + "." + kind;
+        String words = verdict.conformity().key();
+        if (!verdict.limit().kind().restrictsContents()) {
+            words += "." + kind;
+        }
         return Phrase.of(
                 "limit.head." + kind,
                 verdict.shortName(),
@@ -68,10 +127,17 @@ record VerdictText(Verdict verdict, Wording wording) {
 
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
-        return verdict.tally().isAssessable()
-                ? NumberText.percentBeside(
-                        verdict.share().canonical(), verdict.limit().share().fraction())
-                : NumberText.percent(verdict.share().canonical(), verdict.bounds());
+        if (verdict.tally().isAssessable()) {
+            return NumberText.percentBeside(
+                    verdict.share().canonical(), verdict.limit().share().fraction());
+        }
+        return verdict.bounds()
+                .upper()
+                .map(most -> wording.say(
+                        "limit.between",
+                        outwards(verdict.bounds().lower().orElse(Ratio.ZERO), false),
+                        outwards(most, true)))
+                .orElseGet(() -> NumberText.percent(verdict.share().canonical(), verdict.bounds()));
     }
 
     private Optional<Phrase> interval() {
@@ -119,6 +185,23 @@ record VerdictText(Verdict verdict, Wording wording) {
             if (limit.outside() == OutsideScope.NOT_ALLOWED) {
                 remarks.add(Phrase.of("remark.allowed-only-there", verdict.shortName()));
             }
+        }
+        for (LegalChange change : verdict.amendments()) {
+            remarks.add(Phrase.of(
+                    change.later() ? "remark.entry-amended" : "remark.entry-transition",
+                    change.toString(),
+                    change.placedUntil().toString(),
+                    change.availableUntil().toString()));
+        }
+        if (verdict.isTie()) {
+            remarks.add(Phrase.of(
+                    "remark.tie",
+                    verdict.shortName(),
+                    limit.basis().referenceName(),
+                    NumberText.percent(limit.share().fraction())));
+        }
+        if (limit.sumRule() == SumRule.PERHAPS_SUM) {
+            remarks.add(Phrase.of("remark.perhaps-sum", limit.group().name()));
         }
         remarks.addAll(purposeRemarks(verdict));
         tally.problem()

@@ -3,7 +3,7 @@ package io.github.formulationmath.series;
 /** How many sizes may still be tried, so that no question hangs. */
 final class Effort {
 
-    private static final int MOST = 400_000;
+    private static final int MOST = 300_000;
 
     private int left = MOST;
 

@@ -26,7 +26,7 @@ import java.util.Optional;
  */
 final class Portion {
 
-    private static final int MOST_JUMPS = 1000;
+    private static final int MOST_JUMPS = 50;
 
     private final Formula version;
     private final Formula weighed;
@@ -34,6 +34,7 @@ final class Portion {
     private final Tolerances tolerances;
     private final boolean hasBase;
     private final List<Place> places;
+    private final Range conceivable;
     private final Map<Ratio, Optional<Tried>> plans = new HashMap<>();
 
     /** A line of the version: its place in what is weighed and in the base, -1 if it is not there, and the ends of its share. */
@@ -46,10 +47,7 @@ final class Portion {
     }
 
     /** Between which ends a share of what is weighed has to lie. */
-    private record Range(Ratio low, Ratio high) {
-
-        static final Range ANY = new Range(Ratio.ZERO, Ratio.ONE);
-    }
+    private record Range(Ratio low, Ratio high) {}
 
     /** A plan with its divisions, line by line and together. */
     private record Tried(WeighingPlan plan, List<Ratio> divisions, Ratio whole) {
@@ -73,6 +71,7 @@ final class Portion {
                 .map(line ->
                         Place.of(index(own, line), index(common, line), line.fraction(), tolerances.fraction(line)))
                 .toList();
+        this.conceivable = conceivable();
     }
 
     private static int index(Map<LineKey, FormulaLine> lines, FormulaLine line) {
@@ -169,9 +168,25 @@ final class Portion {
         }
     }
 
+    /**
+     * Between which ends the share of any base has to lie: all its lines together, if they come with it alone, are it; if one of them is
+     * weighed beside it, too, it is more than the others together.
+     */
+    private Range conceivable() {
+        Ratio low = Ratio.ZERO;
+        Ratio high = Ratio.ZERO;
+        for (Place place : places) {
+            if (place.inBase() >= 0) {
+                low = low.plus(place.own() < 0 ? place.low() : Ratio.ZERO);
+                high = high.plus(place.own() < 0 ? place.high() : Ratio.ONE);
+            }
+        }
+        return new Range(low, high.min(Ratio.ONE));
+    }
+
     /** Between which ends the share of the base has to lie, so that the lines that come with it alone pass. */
     private Range portionRange(List<Ratio> base, Ratio ofBase) {
-        Range range = Range.ANY;
+        Range range = conceivable;
         for (Place place : places) {
             if (hasBase && place.own() < 0) {
                 Ratio there = base.get(place.inBase());
@@ -192,7 +207,7 @@ final class Portion {
         Ratio size = from;
         // A few jumps are all that is needed of a bound; a tolerance of 0 could go on for ever.
         for (int i = 0; i < MOST_JUMPS; i++) {
-            Ratio next = skipped(size.dividedBy(division), Range.ANY).times(division);
+            Ratio next = skipped(size.dividedBy(division), conceivable).times(division);
             if (next.compareTo(size) <= 0) {
                 break;
             }

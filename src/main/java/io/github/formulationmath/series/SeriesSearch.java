@@ -96,7 +96,7 @@ final class SeriesSearch {
         Optional<Found> best = Optional.empty();
         Ratio bound = below;
         for (List<Integer> some : partsInOrder()) {
-            if (bound != null && leastTotal(some).compareTo(bound) >= 0) {
+            if (effort.isSpent() || (bound != null && leastTotal(some).compareTo(bound) >= 0)) {
                 break;
             }
             Optional<Found> found = onBase(some, bound);

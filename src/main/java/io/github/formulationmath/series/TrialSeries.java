@@ -244,10 +244,15 @@ public final class TrialSeries {
     /**
      * The way with the least total; of equal ones from scratch before a base, and a base for all before one for some.
      *
-     * @return the plan; empty if there is none, {@link #obstacles()} says why
+     * @return the plan; empty if there is none, {@link #obstacles()} says why. It {@link SeriesPlan#isLeast() is least} if no way at all
+     *     has a smaller total
      */
     public Optional<SeriesPlan> best() {
-        return ways().stream().reduce((a, b) -> b.total().compareTo(a.total()) < 0 ? b : a);
+        SeriesSearch search = new SeriesSearch(wanted);
+        return found(search).stream()
+                .map(Way::found)
+                .reduce((a, b) -> b.total().compareTo(a.total()) < 0 ? b : a)
+                .map(least -> new SeriesPlan(least, wanted.method(), !search.isCutShort()));
     }
 
     /**
@@ -256,16 +261,21 @@ public final class TrialSeries {
      * @return an unmodifiable list of up to three plans, each the least of its way; empty if there is none
      */
     public List<SeriesPlan> ways() {
-        SeriesSearch search = new SeriesSearch(wanted);
-        List<SeriesSearch.Found> all = new ArrayList<>();
-        search.fromScratch().ifPresent(all::add);
-        search.fromBase().ifPresent(all::add);
-        Optional<Ratio> least = all.stream().map(SeriesSearch.Found::total).reduce(Ratio::min);
-        search.split(least.orElse(null)).ifPresent(all::add);
-        boolean isLeast = !search.isCutShort();
-        return all.stream()
-                .map(found -> new SeriesPlan(found, wanted.method(), isLeast))
+        return found(new SeriesSearch(wanted)).stream()
+                .map(way -> new SeriesPlan(way.found(), wanted.method(), way.isLeast()))
                 .toList();
+    }
+
+    /** What was found one way, and whether that was searched to the end. */
+    private record Way(SeriesSearch.Found found, boolean isLeast) {}
+
+    private static List<Way> found(SeriesSearch search) {
+        List<Way> all = new ArrayList<>();
+        search.fromScratch().ifPresent(found -> all.add(new Way(found, !search.isCutShort())));
+        search.fromBase().ifPresent(found -> all.add(new Way(found, !search.isCutShort())));
+        Optional<Ratio> least = all.stream().map(way -> way.found().total()).reduce(Ratio::min);
+        search.split(least.orElse(null)).ifPresent(found -> all.add(new Way(found, !search.isCutShort())));
+        return List.copyOf(all);
     }
 
     /**

@@ -4,7 +4,6 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import java.io.Serializable;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -263,7 +262,7 @@ public record Fat(String name, Nature nature, SaponificationValue saponification
     /** What it is and the range of its value, for reading at a prompt. */
     @Override
     public String toString() {
-        return name + " (" + nature.name().toLowerCase(Locale.ROOT).replace('_', ' ') + "), "
+        return name + " (" + FatTable.word(nature) + "), "
                 + saponification.range().least() + " to "
                 + saponification.range().greatest();
     }

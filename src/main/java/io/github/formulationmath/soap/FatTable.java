@@ -189,7 +189,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
         return Optional.of(number(row, greatest, text -> Interval.of(low, factory.apply(text))));
     }
 
-    private static String word(Fat.Nature nature) {
+    static String word(Fat.Nature nature) {
         return nature.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 

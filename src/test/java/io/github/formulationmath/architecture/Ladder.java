@@ -25,9 +25,11 @@ final class Ladder {
             may("weighing", "number", "reckoning", "quantity", "simulation", "formula"),
             may("analysis", "number", "reckoning", "quantity", "simulation", "chemistry", "soap"),
             may("plan", "number", "reckoning", "quantity", "simulation", "formula", "batch", "weighing"),
-            may("annex", "csv", "formula"),
+            may("amendment", "number", "csv", "formula"),
+            may("annex", "csv", "quantity", "formula"),
             may(
                     "limit",
+                    "amendment",
                     "annex",
                     "number",
                     "csv",

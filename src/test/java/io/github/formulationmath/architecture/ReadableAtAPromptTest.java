@@ -34,15 +34,8 @@ class ReadableAtAPromptTest {
             Map.entry("analysis.BackTitration", COMPUTES),
             Map.entry("analysis.LyeAssay", COMPUTES),
             Map.entry("analysis.Titration", COMPUTES),
-            Map.entry("emulsion.EmulsifierBlend", COMPUTES),
-            Map.entry("emulsion.OilPhase", COMPUTES),
             Map.entry("soap.AlkaliGrade$Assayed", COMPUTES),
             Map.entry("soap.LyeBuilder", COMPUTES),
-            Map.entry("soap.SoapComposition", COMPUTES),
-            Map.entry("solution.AlcoholDilution", COMPUTES),
-            Map.entry("solution.Alligation", COMPUTES),
-            Map.entry("solution.DilutionSeries", COMPUTES),
-            Map.entry("solution.StrengthBlend", COMPUTES),
             Map.entry("simulation.MonteCarlo", COMPUTES));
 
     @Test

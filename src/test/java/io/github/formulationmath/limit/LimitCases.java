@@ -127,6 +127,7 @@ final class LimitCases {
     static Set<Substance> toldOf(LimitReport report) {
         Set<Substance> told = new HashSet<>(report.withoutLimit());
         report.verdicts().forEach(verdict -> told.addAll(verdict.substances()));
+        told.addAll(report.amended().keySet());
         report.outOfScope().forEach(finding -> told.add(finding.substance()));
         report.notTranscribed().forEach(finding -> told.add(finding.substance()));
         return told;

@@ -214,7 +214,7 @@ class LimitCheckerTest {
         assertThat(report.binding()).isEmpty();
         assertThat(report.withoutLimit()).extracting(Substance::name).containsExactly("Aqua", "Glycerin");
         assertThat(String.join("\n", report.describe(Wording.english())))
-                .contains("Glycerin: no limit in this table. That does not mean that it is safe")
+                .contains("Aqua; Glycerin: no limit in this table. That does not mean that it is safe")
                 .contains("qualified safety assessor")
                 .contains("2024-02-25");
     }

@@ -89,9 +89,7 @@ class LimitTableTest {
         "' Phenoxyethanol\t'"
     })
     void case_and_spacing_at_the_ends_are_forgiven(String name) {
-        boolean oneWord = !name.strip().contains(" ");
-        assertThat(LimitTable.eu2024February().limitsFor(Substance.of(name)).isEmpty())
-                .isEqualTo(!oneWord);
+        assertThat(LimitTable.eu2024February().limitsFor(Substance.of(name))).isNotEmpty();
     }
 
     @ParameterizedTest
@@ -112,16 +110,6 @@ class LimitTableTest {
     }
 
     /** kitten to sitting takes three steps, the example of every textbook. */
-    @Test
-    void spelling_distance_counts_steps() {
-        assertThat(KnownNames.distance("KITTEN", "SITTING", 9)).isEqualTo(3);
-        assertThat(KnownNames.distance("", "ABC", 9)).isEqualTo(3);
-        assertThat(KnownNames.distance("ABC", "ABC", 9)).isZero();
-        assertThat(KnownNames.distance("KITTEN", "SITTING", 3)).isEqualTo(3);
-        assertThat(KnownNames.distance("KITTEN", "SITTING", 2)).isGreaterThan(2);
-        assertThat(KnownNames.distance("ABC", "ABCDEF", 2)).isGreaterThan(2);
-    }
-
     @Test
     void a_table_of_ones_own_is_read(@TempDir Path folder) throws IOException {
         Path limits = Files.writeString(folder.resolve("house.csv"), "# title: house rules\n" + HEADER + ROW);

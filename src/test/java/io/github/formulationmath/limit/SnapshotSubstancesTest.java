@@ -20,7 +20,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 final class SnapshotSubstancesTest {
 
     private static final Pattern CAS = Pattern.compile("(?<!\\d)\\d{2,7}-\\d{2}-\\d(?!\\d)");
-    private static final Pattern ITEM = Pattern.compile("any|(?:not:)?[a-z][a-z0-9_]*(?:;(?:not:)?[a-z][a-z0-9_]*)*");
+    private static final Pattern ITEM =
+            Pattern.compile("any|(?:(?:perhaps_)?not:)?[a-z][a-z0-9_]*(?:;(?:(?:perhaps_)?not:)?[a-z][a-z0-9_]*)*");
 
     static Stream<RawEntry> transcribedEntries() {
         return SnapshotTranscriptionTest.transcribedEntries();
@@ -33,15 +34,24 @@ final class SnapshotSubstancesTest {
             assertThat(field(row, "kind")).isIn("max", "min", "declare_above", "warn_above");
             assertThat(field(row, "percent")).matches("\\d+(\\.\\d+)?");
             assertThat(field(row, "basis")).isIn("active", "as_supplied", "as_reference");
-            assertThat(field(row, "purpose")).isIn("preservative", "uv_filter", "other_than_preservative", "any");
+            assertThat(field(row, "purpose"))
+                    .isIn("preservative", "uv_filter", "other_than_preservative", "rust_inhibitor", "any");
             assertThat(field(row, "scope_use")).isIn("rinse_off", "leave_on", "any");
             assertThat(field(row, "scope_area")).matches(ITEM);
             assertThat(field(row, "scope_product")).matches(ITEM);
             assertThat(field(row, "scope_form")).matches(ITEM);
-            assertThat(field(row, "scope_user")).isIn("general", "professional", "any");
+            assertThat(field(row, "scope_user"))
+                    .isIn(
+                            "general",
+                            "professional",
+                            "any",
+                            "not:under_3",
+                            "not:under_6",
+                            "not:under_10",
+                            "not:under_18");
             assertThat(field(row, "outside_scope")).isIn("not_allowed", "read_entry", "none");
             assertThat(field(row, "whole")).isIn("product", "ethanol_and_isopropyl_alcohol");
-            assertThat(field(row, "sum_rule")).isIn("single", "sum", "sum_of_ratios");
+            assertThat(field(row, "sum_rule")).isIn("single", "sum", "perhaps_sum", "sum_of_ratios");
             assertThat(field(row, "snapshot_date")).isEqualTo("2024-02-25");
             assertThat(field(row, "citation")).startsWith("Regulation (EC) No 1223/2009, Annex ");
             assertThat(field(row, "declared_as").isEmpty())
@@ -70,7 +80,7 @@ final class SnapshotSubstancesTest {
                 .doesNotHaveDuplicates();
         assertThat(SnapshotTable.SUBSTANCES).allSatisfy(row -> {
             assertThat(field(row, "inci_name")).isNotBlank().isUpperCase();
-            assertThat(field(row, "role")).isIn("member", "mentioned", "part");
+            assertThat(field(row, "role")).isIn("member", "mentioned", "not_allowed", "part");
         });
     }
 

@@ -270,7 +270,7 @@ class OneIdentityPropertiesTest {
         String first =
                 c.formula.composition().shareOf(c.disguised()).orElseThrow().name();
         assertThat(listed.stream()
-                        .filter(one -> one.name().equals(first))
+                        .filter(one -> one.name().equalsIgnoreCase(first))
                         .map(one -> one.share().fraction()))
                 .containsExactly(Ratio.of(c.total(), 100_000_000));
     }

@@ -1,6 +1,5 @@
-package io.github.formulationmath.limit;
+package io.github.formulationmath.formula;
 
-import io.github.formulationmath.formula.SubstanceName;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -8,17 +7,17 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 
-/** The names of a table, sorted by length so that only those which can be close are looked at. */
-final class KnownNames {
+/** The names of a list, sorted by length so that only those which can be close are looked at. */
+final class CloseNames {
 
     /** A name longer than any of a table is close to none. */
     private static final int MAX_LENGTH = 200;
 
     private final NavigableMap<Integer, List<Name>> byLength = new TreeMap<>();
 
-    KnownNames(Collection<String> names) {
+    CloseNames(Collection<String> names) {
         for (String name : names) {
-            String plain = SubstanceName.normalise(name);
+            String plain = WrittenName.looseKey(name);
             byLength.computeIfAbsent(plain.length(), length -> new ArrayList<>())
                     .add(new Name(name, plain, letters(plain)));
         }
@@ -38,7 +37,7 @@ final class KnownNames {
     }
 
     private List<String> within(String text, int letters, int atLeast, int most) {
-        String wanted = text.length() > MAX_LENGTH ? "" : SubstanceName.normalise(text);
+        String wanted = text.length() > MAX_LENGTH ? "" : WrittenName.looseKey(text);
         int furthest = Math.max(atLeast, wanted.length() / letters);
         if (wanted.length() <= furthest) {
             return List.of();
