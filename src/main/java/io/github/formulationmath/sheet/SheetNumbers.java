@@ -43,9 +43,8 @@ final class SheetNumbers {
     static String phase(Wording words, Phase phase) {
         String word = words.say("sheet.phase", "").strip();
         String name = phase.name();
-        boolean says = !word.isEmpty()
-                && (name.regionMatches(true, 0, word, 0, word.length())
-                        || name.regionMatches(true, name.length() - word.length(), word, 0, word.length()));
+        // "Phase A" begins with the word, "Water phase" ends with it, but for the size of its first letter.
+        boolean says = !word.isEmpty() && (name.startsWith(word) || name.endsWith(word.substring(1)));
         return says ? name : words.say("sheet.phase", name);
     }
 

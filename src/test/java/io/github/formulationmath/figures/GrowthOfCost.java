@@ -54,13 +54,13 @@ final class GrowthOfCost {
                 Ink.chart(
                         "What a smallest batch costs as lines and 1/τ grow",
                         plot(series),
-                        "one random formula for each number of lines (markers): some are harder than larger ones",
+                        "display 0.1 g, smallest line 0.05 %; one formula for each number of lines (markers)",
                         "circles: each line rounded; squares: closed total; triangles: closed, readings ± d"),
                 1000,
                 600,
                 "Three panels, 1/τ = 20, 100 and 1000: microseconds against 5, 20 and 80 lines, both logarithmic. Rounding each"
                         + " line takes 0.3 to 6 µs, a closed total 3 to 44 µs, one with reading errors 2 to 39 µs; each grows"
-                        + " about as the number of lines, whatever τ. The peak at 20 lines and 1/τ = 1000 is one hard formula.",
+                        + " about as the number of lines, whatever τ. The peak at 20 lines and 1/τ = 1000 is of one formula; a larger one need not be harder.",
                 Grammar.NOTHING.with(
                         "line",
                         "",
