@@ -20,6 +20,7 @@ final class Units {
 
     Units() {
         put("%", "0.01", Map.of());
+        put("pp", "0.01", Map.of());
         put("‰", "0.001", Map.of());
         put("ppm", "0.000001", Map.of());
         put("g", "1", Map.of(GRAM, 1));
