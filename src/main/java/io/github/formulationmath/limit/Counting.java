@@ -98,7 +98,8 @@ record Counting(
         return COUNTED_AS + SubstanceName.normalise(member.countsAs());
     }
 
-    /** Whether another is made of the very same things. */
+    /** Whether another is made of the very same things; looked at in every check, so that it compares no texts of entries. */
+    @SuppressWarnings("ReferenceEquality") // What differs without being another only costs a second sum.
     boolean isSameAs(Counting other) {
         return limit == other.limit
                 && member == other.member
