@@ -51,7 +51,7 @@ record SecondHome(String idea, String name, Pattern sign, Pattern home, String p
                         "Amount and Share",
                         "a long number shortened",
                         "\"[^\"\\n]*≈",
-                        "^(quantity|document)/|/(NumberText|Numerals|WorkingDocument)\\.java",
+                        "^(quantity|document)/|/(NumberText|LocalDigits|Numerals|WorkingDocument)\\.java",
                         "return \"≈ \" + rounded;"),
                 of(
                         "Amount and Share",
