@@ -123,6 +123,12 @@ public record LegalChange(
         Objects.requireNonNull(what, "what");
     }
 
+    /** Cheap, and telling enough. */
+    @Override
+    public int hashCode() {
+        return act.hashCode() * 31 + what.hashCode();
+    }
+
     /** The names in normal form, and the numbers. */
     Set<String> keys() {
         Set<String> keys = new HashSet<>(casNumbers);

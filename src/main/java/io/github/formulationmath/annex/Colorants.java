@@ -30,6 +30,7 @@ import java.util.stream.Collectors;
 public final class Colorants {
 
     private static final Colorants EU = new Colorants();
+    private static final Finding NOTHING = new Finding(List.of(), List.of());
 
     private static final Pattern NUMBER =
             Pattern.compile("(?:^|[^A-Z])C\\.? ?I\\.?[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
@@ -101,25 +102,29 @@ public final class Colorants {
      */
     public Finding find(Substance substance) {
         List<String> keys = Objects.requireNonNull(substance, "substance").keys();
-        Set<ColorantEntry> listed = new LinkedHashSet<>();
+        List<ColorantEntry> listed = new ArrayList<>();
         Set<String> unlisted = new LinkedHashSet<>();
         for (String key : keys) {
-            numbers(key).forEach((number, base) -> {
+            for (Map.Entry<String, String> one : numbers(key).entrySet()) {
                 Map<String, List<ColorantEntry>> all = Entries.BY_NUMBER;
-                List<ColorantEntry> found = all.getOrDefault(number, all.getOrDefault(base, List.of()));
-                listed.addAll(found);
+                List<ColorantEntry> found = all.getOrDefault(one.getKey(), all.getOrDefault(one.getValue(), List.of()));
+                addTo(listed, found);
                 if (found.isEmpty()) {
-                    unlisted.add("CI " + number);
+                    unlisted.add("CI " + one.getKey());
                 }
-            });
+            }
         }
         if (listed.isEmpty() && unlisted.isEmpty()) {
-            keys.stream()
-                    .map(Spelling::loose)
-                    .filter(key -> KeyFile.bundled().mayHave(KeyFile.COLORANT, key))
-                    .forEach(key -> listed.addAll(Entries.BY_KEY.getOrDefault(key, List.of())));
+            for (String key : keys) {
+                String loose = Spelling.loose(key);
+                if (KeyFile.bundled().mayHave(KeyFile.COLORANT, loose)) {
+                    addTo(listed, Entries.BY_KEY.getOrDefault(loose, List.of()));
+                }
+            }
         }
-        return new Finding(ofTheSameSize(listed, keys), List.copyOf(unlisted));
+        return listed.isEmpty() && unlisted.isEmpty()
+                ? NOTHING
+                : new Finding(ofTheSameSize(listed, keys), List.copyOf(unlisted));
     }
 
     /**
@@ -129,8 +134,12 @@ public final class Colorants {
      * @return true if one of its names has such a number
      */
     public static boolean isColourIndexName(Substance substance) {
-        return Objects.requireNonNull(substance, "substance").keys().stream()
-                .anyMatch(key -> !numbers(key).isEmpty());
+        for (String key : Objects.requireNonNull(substance, "substance").keys()) {
+            if (!numbers(key).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The numbers in a name, each with the number of the colorant that it is a lake or salt of. */
@@ -160,8 +169,21 @@ public final class Colorants {
         return false;
     }
 
+    /** Each once; the entries of the list are each one object. */
+    private static void addTo(List<ColorantEntry> listed, List<ColorantEntry> found) {
+        for (ColorantEntry entry : found) {
+            boolean known = false;
+            for (ColorantEntry one : listed) {
+                known |= one == entry;
+            }
+            if (!known) {
+                listed.add(entry);
+            }
+        }
+    }
+
     /** Where a colorant and its nano form share a number, the name tells which one it is. */
-    private static List<ColorantEntry> ofTheSameSize(Set<ColorantEntry> listed, List<String> keys) {
+    private static List<ColorantEntry> ofTheSameSize(List<ColorantEntry> listed, List<String> keys) {
         boolean nano = keys.stream().anyMatch(key -> key.contains("NANO"));
         Set<String> ours = listed.stream()
                 .filter(entry -> isNano(entry) == nano)

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The standard atomic weights of one edition, as exact decimal numbers in grams per mole.
@@ -117,6 +118,18 @@ public record AtomicMasses(Source source, Map<String, Ratio> masses) implements 
     private static Ratio uncertainty(String mass, String lastDigits) {
         int decimals = mass.indexOf('.') < 0 ? 0 : mass.length() - mass.indexOf('.') - 1;
         return Ratio.parse(lastDigits).dividedBy(Ratio.of(BigInteger.TEN.pow(decimals)));
+    }
+
+    /** The same source and the same masses; the bundled edition, which nearly everybody uses, is one object. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other == this
+                || other instanceof AtomicMasses that && source.equals(that.source) && masses.equals(that.masses);
+    }
+
+    @Override
+    public int hashCode() {
+        return source.hashCode();
     }
 
     private static AtomicMasses bundled() {

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The mass of one mole of a substance: {@code M = Σ n · A} over its elements, with n the count of atoms and A the atomic
@@ -65,6 +66,18 @@ public record MolarMass(MolecularFormula formula, AtomicMasses atoms) implements
      */
     public static MolarMass of(MolecularFormula formula, AtomicMasses atoms) {
         return new MolarMass(formula, atoms);
+    }
+
+    /** The same formula and the same atomic masses. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other == this
+                || other instanceof MolarMass that && formula.equals(that.formula) && atoms.equals(that.atoms);
+    }
+
+    @Override
+    public int hashCode() {
+        return formula.hashCode();
     }
 
     /**

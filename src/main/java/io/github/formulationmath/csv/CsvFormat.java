@@ -6,11 +6,10 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * What a file must look like: its columns, whether lines of comment may stand at its head, and how long it may be. The first
@@ -29,7 +28,12 @@ public final class CsvFormat {
 
     private CsvFormat(List<String> columns, boolean commented, int longest) {
         this.columns = List.copyOf(columns);
-        this.places = IntStream.range(0, columns.size()).boxed().collect(Collectors.toMap(columns::get, i -> i));
+        this.places = new HashMap<>();
+        for (String column : columns) {
+            if (places.put(column, places.size()) != null) {
+                throw new IllegalArgumentException("columns has " + column + " a second time: name each another");
+            }
+        }
         this.commented = commented;
         this.longest = longest;
     }

@@ -5,23 +5,17 @@ import io.github.formulationmath.number.Refusal.Place;
 import io.github.formulationmath.number.Sentence;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a table with its fields by the names of their columns; every complaint carries the place. */
 public final class CsvRow {
-
-    private static final Pattern DECIMAL = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,18})?");
-
-    /** Read without a formatter, whose start costs more than a table of dates. */
-    private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
 
     private final Map<String, Integer> places;
     private final List<Field> fields;
@@ -73,11 +67,14 @@ public final class CsvRow {
      * @return an unmodifiable list of those that are not blank, stripped, each once
      */
     public List<String> list(String column) {
-        return Stream.of(text(column).split(";", -1))
-                .map(String::strip)
-                .filter(word -> !word.isEmpty())
-                .distinct()
-                .toList();
+        Set<String> words = new LinkedHashSet<>();
+        for (String part : text(column).split(";", -1)) {
+            String word = part.strip();
+            if (!word.isEmpty()) {
+                words.add(word);
+            }
+        }
+        return List.copyOf(words);
     }
 
     /**
@@ -88,7 +85,7 @@ public final class CsvRow {
      * @throws CsvException if it is not digits, with or without a point between them: at most 9 before and 18 behind it
      */
     public String decimal(String column) {
-        if (!DECIMAL.matcher(text(column)).matches()) {
+        if (!isDecimal(text(column))) {
             throw wrong(
                     column,
                     "is " + quoted(text(column)) + ": write a plain number such as 0.5, without sign,"
@@ -109,15 +106,46 @@ public final class CsvRow {
             return null;
         }
         try {
-            Matcher date = DATE.matcher(text(column));
-            if (!date.matches()) {
-                throw new DateTimeException(text(column));
-            }
-            return LocalDate.of(
-                    Integer.parseInt(date.group(1)), Integer.parseInt(date.group(2)), Integer.parseInt(date.group(3)));
+            return day(text(column));
         } catch (DateTimeException e) {
             throw wrong(column, "is " + quoted(text(column)) + ": write a date as 2024-02-25");
         }
+    }
+
+    /** At most 9 digits before and 18 behind a point; looked at without a pattern, as are dates, because tables are long. */
+    private static boolean isDecimal(String text) {
+        int point = text.indexOf('.');
+        int whole = point < 0 ? text.length() : point;
+        int decimals = text.length() - whole - 1;
+        return whole >= 1
+                && whole <= 9
+                && areDigits(text, 0, whole)
+                && (point < 0 || decimals >= 1 && decimals <= 18 && areDigits(text, whole + 1, text.length()));
+    }
+
+    private static LocalDate day(String text) {
+        boolean formed = text.length() == 10
+                && text.charAt(4) == '-'
+                && text.charAt(7) == '-'
+                && areDigits(text, 0, 4)
+                && areDigits(text, 5, 7)
+                && areDigits(text, 8, 10);
+        if (!formed) {
+            throw new DateTimeException(text);
+        }
+        return LocalDate.of(
+                Integer.parseInt(text.substring(0, 4)),
+                Integer.parseInt(text.substring(5, 7)),
+                Integer.parseInt(text.substring(8)));
+    }
+
+    private static boolean areDigits(String text, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -131,13 +159,16 @@ public final class CsvRow {
      * @throws CsvException if it is none of the words
      */
     public <T> T choice(String column, List<T> values, Function<T, String> code) {
-        return values.stream()
-                .filter(value -> code.apply(value).equals(text(column)))
-                .findFirst()
-                .orElseThrow(() -> wrong(
-                        column,
-                        "is " + quoted(text(column)) + ": it must be one of "
-                                + values.stream().map(code).collect(Collectors.joining(", "))));
+        String text = text(column);
+        for (T value : values) {
+            if (code.apply(value).equals(text)) {
+                return value;
+            }
+        }
+        throw wrong(
+                column,
+                "is " + quoted(text) + ": it must be one of "
+                        + values.stream().map(code).collect(Collectors.joining(", ")));
     }
 
     /**

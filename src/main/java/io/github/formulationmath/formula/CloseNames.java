@@ -2,7 +2,7 @@ package io.github.formulationmath.formula;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -44,17 +44,22 @@ final class CloseNames {
         }
         int bits = letters(wanted);
         List<Near> near = new ArrayList<>();
-        byLength.subMap(wanted.length() - furthest, true, wanted.length() + furthest, true).values().stream()
-                .flatMap(List::stream)
-                .filter(name -> name.mayBeWithin(furthest, bits))
-                .forEach(name -> {
-                    int distance = distance(wanted, name.plain(), furthest);
-                    if (distance <= furthest) {
-                        near.add(new Near(distance, name.written()));
-                    }
-                });
-        near.sort(Comparator.comparingInt(Near::distance).thenComparing(Near::name));
-        return near.stream().limit(most).map(Near::name).toList();
+        for (List<Name> names : byLength.subMap(wanted.length() - furthest, true, wanted.length() + furthest, true)
+                .values()) {
+            for (Name name : names) {
+                int distance =
+                        name.mayBeWithin(furthest, bits) ? distance(wanted, name.plain(), furthest) : furthest + 1;
+                if (distance <= furthest) {
+                    near.add(new Near(distance, name.written()));
+                }
+            }
+        }
+        Collections.sort(near);
+        List<String> closest = new ArrayList<>(Math.min(most, near.size()));
+        for (int i = 0; i < Math.min(most, near.size()); i++) {
+            closest.add(near.get(i).name());
+        }
+        return Collections.unmodifiableList(closest);
     }
 
     /** Which letters occur, one bit each; letters that share a bit make the sieve coarser, not wrong. */
@@ -107,5 +112,12 @@ final class CloseNames {
         }
     }
 
-    private record Near(int distance, String name) {}
+    /** The nearest first. */
+    private record Near(int distance, String name) implements Comparable<Near> {
+
+        @Override
+        public int compareTo(Near other) {
+            return distance == other.distance ? name.compareTo(other.name) : Integer.compare(distance, other.distance);
+        }
+    }
 }

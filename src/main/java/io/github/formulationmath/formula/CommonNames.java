@@ -238,21 +238,34 @@ final class CommonNames {
     private static Map<String, List<String>> read(String lines) {
         Map<String, List<String>> meant = new HashMap<>();
         for (String line : lines.strip().split("\n", -1)) {
-            String[] sides = line.strip().split(" = ", -1);
-            for (String name : sides[1].split(", (?=\\S)", -1)) {
-                List<String> all = meant.computeIfAbsent(WrittenName.looseKey(name), k -> new ArrayList<>(1));
-                if (!all.contains(sides[0])) {
-                    all.add(sides[0]);
+            int sign = line.indexOf(" = ");
+            String meaning = line.substring(0, sign).strip();
+            for (String name : listed(line.substring(sign + " = ".length()).strip())) {
+                List<String> all = meant.computeIfAbsent(WrittenName.looseKeyOf(name), k -> new ArrayList<>(1));
+                if (!all.contains(meaning)) {
+                    all.add(meaning);
                 }
             }
         }
         return meant;
     }
 
+    /** Names parted by a comma and a space; a comma alone is part of a name. */
+    private static List<String> listed(String names) {
+        List<String> all = new ArrayList<>();
+        int from = 0;
+        for (int to = names.indexOf(", "); to >= 0; to = names.indexOf(", ", from)) {
+            all.add(names.substring(from, to));
+            from = to + ", ".length();
+        }
+        all.add(names.substring(from));
+        return all;
+    }
+
     private static Set<String> keys(String names) {
         Set<String> all = new HashSet<>();
-        for (String name : names.split(", ", -1)) {
-            all.add(WrittenName.looseKey(name));
+        for (String name : listed(names)) {
+            all.add(WrittenName.looseKeyOf(name));
         }
         return Set.copyOf(all);
     }

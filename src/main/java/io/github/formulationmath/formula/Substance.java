@@ -146,10 +146,12 @@ public final class Substance implements Serializable {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Substance that
-                && name.equals(that.name)
-                && Objects.equals(cas, that.cas)
-                && synonyms.equals(that.synonyms);
+        return other == this
+                || other instanceof Substance that
+                        && hashCode() == that.hashCode()
+                        && name.equals(that.name)
+                        && Objects.equals(cas, that.cas)
+                        && synonyms.equals(that.synonyms);
     }
 
     @Override

@@ -118,7 +118,14 @@ public final class SubstanceName {
     /** Without what is not seen; dashes, apostrophes and spaces of one kind each. */
     private static String visible(String text) {
         StringBuilder kept = new StringBuilder(text.length());
-        text.codePoints().filter(c -> !isInvisible(c)).map(SubstanceName::plain).forEach(kept::appendCodePoint);
+        int i = 0;
+        while (i < text.length()) {
+            int c = text.codePointAt(i);
+            if (!isInvisible(c)) {
+                kept.appendCodePoint(plain(c));
+            }
+            i += Character.charCount(c);
+        }
         return kept.toString();
     }
 

@@ -309,7 +309,7 @@ public final class WrittenName {
 
         /** The names without a part, one for each form. */
         List<String> withoutPart() {
-            return forms.stream().map(form -> plant + " " + form).toList();
+            return named(plant.concat(" "));
         }
 
         /** The same preparation, part and all, of another plant. */
@@ -319,8 +319,17 @@ public final class WrittenName {
 
         /** The names with the part, one for each form. */
         List<String> withPart() {
-            String middle = parts.isEmpty() ? " " : " " + String.join(" ", parts) + " ";
-            return forms.stream().map(form -> plant + middle + form).toList();
+            StringBuilder beginning = new StringBuilder(plant).append(' ');
+            parts.forEach(part -> beginning.append(part).append(' '));
+            return named(beginning.toString());
+        }
+
+        private List<String> named(String beginning) {
+            List<String> names = new ArrayList<>(forms.size());
+            for (String form : forms) {
+                names.add(beginning.concat(form));
+            }
+            return names;
         }
     }
 

@@ -27,13 +27,14 @@ final class Assessment {
     private final Evidence knownNumbers;
 
     private final Evidence possibleNumbers;
+    private final boolean assessable;
 
     Assessment(Tally tally, DecisionRule rule) {
         this.tally = tally;
         this.rule = rule;
         this.known = tally.evidence(End.LOWEST);
         this.knownNumbers = known.plainly();
-        boolean assessable = tally.isAssessable();
+        this.assessable = tally.isAssessable();
         this.possible = assessable ? known : tally.evidence(End.HIGHEST);
         this.possibleNumbers = assessable ? knownNumbers : possible.plainly();
     }
@@ -91,7 +92,7 @@ final class Assessment {
      * can say. Where contents are unknown, what is known may be such a share; then that is told instead.
      */
     boolean isTie() {
-        if (!tally.isRounded() || !tally.hasWhole() || !tally.isAssessable()) {
+        if (!assessable || !tally.isRounded() || !tally.hasWhole()) {
             return false;
         }
         Ratio limit = tally.limit().share().fraction();
@@ -106,8 +107,8 @@ final class Assessment {
         Reckoning<Ratio> r = Reckoning.plain();
         Ratio hundredfold = limit.times(100);
         return rule.isGuardBand()
-                || known.highest(r).times(101).compareTo(hundredfold) >= 0
-                        && known.lowest(r).times(99).compareTo(hundredfold) <= 0;
+                || knownNumbers.highest(r).times(101).compareTo(hundredfold) >= 0
+                        && knownNumbers.lowest(r).times(99).compareTo(hundredfold) <= 0;
     }
 
     private Conformity decideAt(End end, Ratio limit) {
@@ -128,12 +129,12 @@ final class Assessment {
         if (!tally.hasWhole()) {
             return Conformity.NOT_ASSESSABLE;
         }
-        boolean rounded = tally.isRounded() && !tally.isAssessable();
+        boolean rounded = !assessable && tally.isRounded();
         Conformity first = decide(Reckoning.plain(), rounded ? tally.evidenceAt(End.LOWEST) : knownNumbers);
         if (tally.applicability() == Applicability.OUT_OF_SCOPE) {
-            return first == Conformity.WITHIN && tally.isAssessable() ? Conformity.WITHIN : Conformity.PROHIBITED;
+            return first == Conformity.WITHIN && assessable ? Conformity.WITHIN : Conformity.PROHIBITED;
         }
-        if (tally.isAssessable() || first == Conformity.EXCEEDS && isMonotone()) {
+        if (assessable || first == Conformity.EXCEEDS && isMonotone()) {
             return first;
         }
         boolean endsDecide = tally.isBounded() && (isMonotone() || tally.isUnknownInOneLine());

@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.WrittenName;
 import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -18,7 +19,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,7 +39,10 @@ final class CheckIndex {
     private final LimitTable table;
     private final Product product;
     private final Map<Content, Conversion> stated;
-    private final Map<Asked, Entry> entries = new ConcurrentHashMap<>();
+    /** By name or number, the number that tells its form, and the purpose of the substance, each on a line. */
+    private final Map<String, Entry> entries = new ConcurrentHashMap<>();
+
+    private final Map<String, Applicability> applicabilities = new ConcurrentHashMap<>();
     private final Map<Substance, Known> known = new ConcurrentHashMap<>();
 
     CheckIndex(LimitTable table, Product product, Map<Content, Conversion> stated) {
@@ -55,9 +58,6 @@ final class CheckIndex {
             return new Content(substance.keys().get(0), SubstanceName.normalise(reference));
         }
     }
-
-    /** A name or number of the table, with the number that tells its form, and the purpose of the substance. */
-    private record Asked(String key, String cas, String purpose) {}
 
     /**
      * What a checker knows of one substance.
@@ -94,10 +94,19 @@ final class CheckIndex {
         }
 
         private boolean addsNothing(Entry other) {
-            return countings.equals(other.countings)
+            return areSame(countings, other.countings)
                     && outside.equals(other.outside)
                     && otherPurpose.equals(other.otherPurpose)
                     && casNumbers.containsAll(other.casNumbers);
+        }
+
+        /** Made of the same things; to compare two of them part by part is dear, and others are only put together once more. */
+        private static boolean areSame(List<Counting> some, List<Counting> more) {
+            boolean same = some.size() == more.size();
+            for (int i = 0; same && i < some.size(); i++) {
+                same = some.get(i).isSameAs(more.get(i));
+            }
+            return same;
         }
 
         private static <T> List<T> both(Collection<T> some, Collection<T> more) {
@@ -129,7 +138,7 @@ final class CheckIndex {
             NameBook.@Nullable Reading reading,
             boolean smells,
             List<UsageLimit> alike,
-            List<LegalChange> amendments) {
+            Set<LegalChange> amendments) {
 
         boolean isBlend() {
             return reading != null && reading.how() == NameBook.How.BLEND;
@@ -198,7 +207,7 @@ final class CheckIndex {
                 annexes,
                 reading,
                 smells(substance.name(), entry),
-                alike(named, entry == null ? List.of() : entry.limits()),
+                alike(said(named, reading), entry == null ? List.of() : entry.limits()),
                 amendments(named, entry == null ? List.of() : entry.limits()));
     }
 
@@ -210,6 +219,13 @@ final class CheckIndex {
                 ? substance
                 : substance.withSynonyms(reading.names().toArray(new String[0]));
         return AnnexFindings.of(meant, product, table.words());
+    }
+
+    /** The name that was found in a written one. */
+    private static Substance said(Substance named, NameBook.@Nullable Reading reading) {
+        return reading == null || reading.how() == NameBook.How.BLEND
+                ? named
+                : Substance.of(reading.names().get(0));
     }
 
     private boolean smells(String name, @Nullable Entry entry) {
@@ -248,11 +264,11 @@ final class CheckIndex {
                 .toList();
     }
 
-    private List<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
+    private Set<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
         Set<LegalChange> found = new LinkedHashSet<>(table.amendments().of(named));
         limits.forEach(limit -> found.addAll(table.amendments().touching(limit.place())));
         found.removeIf(amendment -> !amendment.later());
-        return List.copyOf(found);
+        return Collections.unmodifiableSet(found);
     }
 
     /** What is known of a substance under any of its names and its number. */
@@ -262,54 +278,73 @@ final class CheckIndex {
         String cas = substance.cas().orElse("");
         Entry found = null;
         for (String key : substance.keys()) {
-            Entry named = entry(new Asked(key, "", purpose));
+            Entry named = entry(key, "", purpose);
             if (named != null && named.casNumbers().contains(cas)) {
-                named = entry(new Asked(key, cas, purpose));
+                named = entry(key, cas, purpose);
             }
             found = named == null ? found : named.and(found);
         }
         for (String key : substance.keys()) {
-            Entry numbered = entry(new Asked(key, ITSELF, purpose));
+            Entry numbered = entry(key, ITSELF, purpose);
             found = found == null ? numbered : found.and(numbered);
         }
         return found;
     }
 
     /** Only keys of the table are kept, so that what others ask for does not pile up. */
-    private @Nullable Entry entry(Asked asked) {
-        return table.index().counts(asked.key()) ? entries.computeIfAbsent(asked, this::worked) : null;
+    private @Nullable Entry entry(String key, String cas, String purpose) {
+        if (!table.index().counts(key)) {
+            return null;
+        }
+        String asked = String.join("\n", key, cas, purpose);
+        Entry found = entries.get(asked);
+        if (found == null) {
+            found = worked(key, cas, purpose);
+            if (found != null) {
+                entries.put(asked, found);
+            }
+        }
+        return found;
     }
 
-    private @Nullable Entry worked(Asked asked) {
-        boolean number = asked.cas().equals(ITSELF);
+    private @Nullable Entry worked(String key, String cas, String purpose) {
+        boolean number = cas.equals(ITSELF);
         List<Counting> all =
-                number ? table.index().numbered(asked.key()) : table.index().named(asked.key(), asked.cas());
+                number ? table.index().numbered(key) : table.index().named(key, cas);
         if (all.isEmpty()) {
             return null;
         }
-        Map<Boolean, List<Counting>> serving =
-                all.stream().collect(Collectors.partitioningBy(counting -> serves(counting.limit(), asked.purpose())));
-        List<Counting> meant = serving.getOrDefault(true, List.of());
-        List<Counting> countings = new ArrayList<>();
-        meant.stream()
-                .filter(counting -> !isOutside(counting))
-                .map(counting -> counting.isForbidden() ? counting : inProduct(counting))
-                .forEach(countings::add);
+        List<Counting> meant = new ArrayList<>(all.size());
+        List<UsageLimit> otherPurpose = new ArrayList<>();
+        List<Counting> countings = new ArrayList<>(all.size());
+        for (Counting counting : all) {
+            if (!serves(counting.limit(), purpose)) {
+                otherPurpose.add(counting.limit());
+                continue;
+            }
+            meant.add(counting);
+            if (!isOutside(counting)) {
+                countings.add(counting.isForbidden() ? counting : inProduct(counting));
+            }
+        }
         List<UsageLimit> outside = new ArrayList<>();
         for (List<Counting> entry : byEntry(restricting(meant))) {
             if (isForbidden(entry)) {
                 countings.add(entry.get(0).forbidden());
-            } else if (entry.stream().allMatch(this::isOutside)) {
+            } else if (areOutside(entry)) {
                 outside.addAll(limits(entry));
             }
         }
-        List<UsageLimit> otherPurpose = limits(serving.getOrDefault(false, List.of()));
-        Set<String> numbers = number ? Set.of() : table.index().casNumbersOf(asked.key());
-        return new Entry(List.copyOf(countings), List.copyOf(outside), otherPurpose, Set.copyOf(numbers));
+        Set<String> numbers = number ? Set.of() : table.index().casNumbersOf(key);
+        return new Entry(List.copyOf(countings), List.copyOf(outside), List.copyOf(otherPurpose), numbers);
     }
 
     private static List<UsageLimit> limits(List<Counting> countings) {
-        return countings.stream().map(Counting::limit).toList();
+        List<UsageLimit> limits = new ArrayList<>(countings.size());
+        for (Counting counting : countings) {
+            limits.add(counting.limit());
+        }
+        return limits;
     }
 
     private static boolean serves(UsageLimit limit, String purpose) {
@@ -318,23 +353,45 @@ final class CheckIndex {
 
     /** Those that say what a product may hold; what only has to be declared allows nothing. */
     private static List<Counting> restricting(List<Counting> all) {
-        return all.stream()
-                .filter(counting -> counting.limit().kind().restrictsContents())
-                .toList();
+        List<Counting> restricting = new ArrayList<>(all.size());
+        for (Counting counting : all) {
+            if (counting.limit().kind().restrictsContents()) {
+                restricting.add(counting);
+            }
+        }
+        return restricting;
     }
 
+    /** By the names of their entries, and of one entry by their ids. */
     private static Iterable<List<Counting>> byEntry(List<Counting> all) {
-        Map<String, List<Counting>> entries = all.stream()
-                .sorted(Comparator.comparing(counting -> counting.limit().id()))
-                .collect(
-                        Collectors.groupingBy(counting -> counting.limit().entry(), TreeMap::new, Collectors.toList()));
+        all.sort((one, other) -> one.limit().id().compareTo(other.limit().id()));
+        Map<String, List<Counting>> entries = new TreeMap<>();
+        for (Counting counting : all) {
+            entries.computeIfAbsent(counting.limit().entry(), entry -> new ArrayList<>(1))
+                    .add(counting);
+        }
         return entries.values();
     }
 
     /** Whether the entry allows its substances only where its limits apply, and none of them does. */
     private boolean isForbidden(List<Counting> entry) {
-        return entry.stream().allMatch(counting -> counting.limit().scope().excludes(product, table.words()))
-                && entry.stream().anyMatch(counting -> counting.limit().outside() == OutsideScope.NOT_ALLOWED);
+        boolean nowhereElse = false;
+        for (Counting counting : entry) {
+            if (!counting.limit().scope().excludes(product, table.words())) {
+                return false;
+            }
+            nowhereElse |= counting.limit().outside() == OutsideScope.NOT_ALLOWED;
+        }
+        return nowhereElse;
+    }
+
+    private boolean areOutside(List<Counting> entry) {
+        for (Counting counting : entry) {
+            if (!isOutside(counting)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean isOutside(Counting counting) {
@@ -342,7 +399,12 @@ final class CheckIndex {
     }
 
     private Applicability applicability(UsageLimit limit) {
-        return limit.scope().applicabilityTo(product, table.words());
+        Applicability found = applicabilities.get(limit.id());
+        if (found == null) {
+            found = limit.scope().applicabilityTo(product, table.words());
+            applicabilities.put(limit.id(), found);
+        }
+        return found;
     }
 
     private Counting inProduct(Counting counting) {

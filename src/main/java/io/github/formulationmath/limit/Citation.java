@@ -22,6 +22,8 @@ public final class Citation implements Serializable {
     private final String amendingAct;
     private final @Nullable LocalDate entryUpdated;
     private final @Nullable LocalDate snapshot;
+    /** Worked out when first asked for: a check asks for it again and again. */
+    private transient volatile @Nullable Source source;
 
     private Citation(String text, String amendingAct, @Nullable LocalDate entryUpdated, @Nullable LocalDate snapshot) {
         this.text = text;
@@ -93,7 +95,12 @@ public final class Citation implements Serializable {
     }
 
     Source source() {
-        return Source.published(text, snapshot == null ? "" : "snapshot of " + snapshot);
+        Source known = source;
+        if (known == null) {
+            known = Source.published(text, snapshot == null ? "" : "snapshot of " + snapshot);
+            source = known;
+        }
+        return known;
     }
 
     @Override

@@ -15,7 +15,6 @@ import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What one gram of a counted substance counts as on the basis of a limit. */
@@ -53,20 +52,19 @@ sealed interface Conversion {
         if (!basis.isReference()) {
             return Collections.nCopies(members.size(), NONE);
         }
-        List<Optional<GravimetricFactor>> factors = members.stream()
-                .map(member -> Optional.ofNullable(computed(basis, member)))
-                .toList();
-        Ratio greatest = factors.stream()
-                .flatMap(Optional::stream)
-                .map(GravimetricFactor::factor)
-                .reduce(Ratio.ONE, (one, other) -> one.compareTo(other) < 0 ? other : one);
+        List<@Nullable GravimetricFactor> factors = new ArrayList<>(members.size());
+        Ratio greatest = Ratio.ONE;
+        for (GroupMember member : members) {
+            GravimetricFactor factor = computed(basis, member);
+            factors.add(factor);
+            greatest = factor == null || factor.factor().compareTo(greatest) < 0 ? greatest : factor.factor();
+        }
+        String reference = SubstanceName.normalise(basis.referenceName());
         List<Conversion> conversions = new ArrayList<>(members.size());
         for (int i = 0; i < members.size(); i++) {
-            boolean itself = SubstanceName.normalise(members.get(i).substance().name())
-                    .equals(SubstanceName.normalise(basis.referenceName()));
-            conversions.add(factors.get(i)
-                    .<Conversion>map(Computed::of)
-                    .orElseGet(() -> itself ? NONE : new Unknown(greatest)));
+            GravimetricFactor factor = factors.get(i);
+            boolean itself = members.get(i).substance().keys().get(0).equals(reference);
+            conversions.add(factor != null ? Computed.of(factor) : itself ? NONE : new Unknown(greatest));
         }
         return conversions;
     }

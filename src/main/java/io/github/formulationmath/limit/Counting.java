@@ -98,6 +98,18 @@ record Counting(
         return COUNTED_AS + SubstanceName.normalise(member.countsAs());
     }
 
+    /** Whether another is made of the very same things. */
+    boolean isSameAs(Counting other) {
+        return limit == other.limit
+                && member == other.member
+                && conversion == other.conversion
+                && own == other.own
+                && applicability == other.applicability
+                && formGuessed == other.formGuessed
+                && key.equals(other.key)
+                && counted.equals(other.counted);
+    }
+
     /** The same in a product for which the limit is, or may be. */
     Counting in(Applicability product, Conversion stated, @Nullable UsageLimit ownLimit) {
         return new Counting(limit, counted, key, member, stated, product, ownLimit, formGuessed);

@@ -9,7 +9,7 @@ import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
-import java.util.Iterator;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,7 +28,7 @@ final class LimitCheck {
     /** By the key of what they count, in the order in which the formula needs them. */
     private final Map<String, Tally> tallies = new LinkedHashMap<>();
 
-    private final Set<Substance> withoutLimit = new LinkedHashSet<>();
+    private final Set<Substance> withoutLimit;
     private final Set<LimitReport.Uncounted> uncounted = new LinkedHashSet<>();
 
     /** Substances whose number is not one that the table has for their name. */
@@ -39,25 +39,32 @@ final class LimitCheck {
     /** What acts beside the table changed of a substance, by its own name. */
     private final Map<Substance, Set<LegalChange>> amended = new LinkedHashMap<>();
 
-    private final @Nullable MadeMasses masses;
     private final Set<String> unusedPurposes;
 
+    /** Whether all that is found is wanted, and not the verdicts alone. */
+    private final boolean tellsFindings;
+
     LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
+        this(checker, formula, new Wholes(formula, masses), true);
+    }
+
+    private LimitCheck(LimitChecker checker, Formula formula, Wholes wholes, boolean tellsFindings) {
         this.checker = checker;
         this.formula = formula;
+        this.withoutLimit = new LinkedHashSet<>(2 * formula.lines().size());
         this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
-        this.masses = masses;
-        this.wholes = new Wholes(formula, masses);
+        this.wholes = wholes;
+        this.tellsFindings = tellsFindings;
     }
 
     LimitReport report() {
-        formula.lines().forEach(this::countLine);
-        List<Verdict> verdicts = new ArrayList<>(verdicts());
+        countLines();
+        List<Verdict> verdicts = verdicts();
         List<Verdict> told = new ArrayList<>();
         LimitChecker acts = checker.later().orElse(null);
         if (acts != null && hasLaterFigures(acts)) {
-            LimitCheck later = new LimitCheck(acts, formula, masses);
-            formula.lines().forEach(later::countLine);
+            LimitCheck later = new LimitCheck(acts, formula, wholes, false);
+            later.countLines();
             later.verdicts().forEach(verdict -> (isBinding(verdict) ? verdicts : told).add(verdict));
         }
         return new LimitReport(
@@ -90,7 +97,9 @@ final class LimitCheck {
 
     private List<Verdict> verdicts() {
         List<Verdict> verdicts = new ArrayList<>(tallies.size());
-        tallies.values().forEach(tally -> verdicts.add(new Verdict(checker, tally)));
+        for (Tally tally : tallies.values()) {
+            verdicts.add(new Verdict(checker, tally));
+        }
         return verdicts;
     }
 
@@ -104,13 +113,19 @@ final class LimitCheck {
                 .orElse(false);
     }
 
+    private void countLines() {
+        for (FormulaLine line : formula.lines()) {
+            countLine(line);
+        }
+    }
+
     private void countLine(FormulaLine line) {
         String ownName = line.ingredient().normalName();
         boolean namedAmongParts = false;
-        Iterator<SubstanceShare> substances =
-                formula.composition().sharesIn(line).iterator();
+        List<SubstanceShare> substances = formula.composition().sharesIn(line);
+        int part = 0;
         for (MassFraction strength : line.ingredient().parts().values()) {
-            SubstanceShare one = substances.next();
+            SubstanceShare one = substances.get(part++);
             Substance substance = one.substance();
             CheckIndex.Known known = checker.index().known(one.inAllNames());
             namedAmongParts |= known.named().keys().contains(ownName);
@@ -195,12 +210,18 @@ final class LimitCheck {
 
     /** Tells all that is not counted. */
     private void addFindings(Substance substance, CheckIndex.Known known) {
+        if (!tellsFindings) {
+            return;
+        }
         usePurpose(known.named());
         if (known.reading() != null) {
             readings.put(substance, known.reading());
         }
+        if (known.isEmpty()) {
+            return;
+        }
         if (!known.amendments().isEmpty()) {
-            amended.computeIfAbsent(substance, key -> new LinkedHashSet<>()).addAll(known.amendments());
+            amended.merge(substance, known.amendments(), LimitCheck::both);
         }
         for (LimitReport.Uncounted finding : known.annexes().findings()) {
             uncounted.add(new LimitReport.Uncounted(substance, finding.why(), finding.limits(), finding.entries()));
@@ -222,6 +243,15 @@ final class LimitCheck {
                 && !entry.casNumbers().contains(known.named().cas().orElseThrow())) {
             conflicts.add(substance);
         }
+    }
+
+    private static Set<LegalChange> both(Set<LegalChange> some, Set<LegalChange> more) {
+        if (some.equals(more)) {
+            return some;
+        }
+        Set<LegalChange> all = new LinkedHashSet<>(some);
+        all.addAll(more);
+        return Collections.unmodifiableSet(all);
     }
 
     private void addUncounted(Substance substance, LimitReport.Uncounted.Why why, List<UsageLimit> limits) {

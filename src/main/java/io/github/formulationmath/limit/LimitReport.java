@@ -10,9 +10,7 @@ import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.reckoning.Wording;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -34,15 +32,6 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable and thread-safe.
  */
 public final class LimitReport {
-
-    private static final Comparator<Verdict> BINDING_FIRST = Comparator.comparing(
-                    (Verdict verdict) -> !verdict.limit().kind().restrictsContents())
-            .thenComparing(Verdict::conformity, Comparator.reverseOrder())
-            .thenComparing(Verdict::applicability)
-            .thenComparing(Verdict::used, Comparator.reverseOrder())
-            .thenComparing(verdict -> verdict.limit().group().members().size())
-            .thenComparing(verdict -> verdict.limit().id())
-            .thenComparing(Verdict::counted);
 
     private static final int MOST_SUGGESTIONS = 3;
 
@@ -74,18 +63,49 @@ public final class LimitReport {
             Collection<Substance> toBreakDown) {
         this.checker = checker;
         this.formula = formula;
-        this.verdicts = verdicts.stream().sorted(BINDING_FIRST).toList();
-        Map<Substance, Set<LegalChange>> copy = new LinkedHashMap<>();
-        amended.forEach(
-                (substance, changes) -> copy.put(substance, Collections.unmodifiableSet(new LinkedHashSet<>(changes))));
-        this.amended = Collections.unmodifiableMap(copy);
-        this.later = later.stream().sorted(BINDING_FIRST).toList();
+        this.verdicts = bindingFirst(verdicts);
+        this.amended = Collections.unmodifiableMap(amended);
+        this.later = bindingFirst(later);
         this.uncounted = List.copyOf(uncounted);
         this.withoutLimit = List.copyOf(withoutLimit);
         this.conflicts = List.copyOf(conflicts);
         this.unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
         this.readings = Collections.unmodifiableMap(readings);
         this.toBreakDown = List.copyOf(toBreakDown);
+    }
+
+    private static List<Verdict> bindingFirst(List<Verdict> found) {
+        if (found.size() > 1) {
+            found.sort(LimitReport::byHarm);
+        }
+        return List.copyOf(found);
+    }
+
+    /**
+     * What restricts the contents first, then the worst, then what surely applies, then what uses up most of its limit, then
+     * the limit on fewer substances; written out because it is asked often.
+     */
+    private static int byHarm(Verdict one, Verdict other) {
+        int order = Boolean.compare(
+                other.limit().kind().restrictsContents(), one.limit().kind().restrictsContents());
+        if (order == 0) {
+            order = other.conformity().compareTo(one.conformity());
+        }
+        if (order == 0) {
+            order = one.applicability().compareTo(other.applicability());
+        }
+        if (order == 0) {
+            order = other.used().compareTo(one.used());
+        }
+        if (order == 0) {
+            order = Integer.compare(
+                    one.limit().group().members().size(),
+                    other.limit().group().members().size());
+        }
+        if (order == 0) {
+            order = one.limit().id().compareTo(other.limit().id());
+        }
+        return order == 0 ? one.counted().compareTo(other.counted()) : order;
     }
 
     /**

@@ -34,11 +34,25 @@ final class LimitTableReader {
 
     static final CsvFormat SYNONYMS = format("inci_name,synonym,printed_in");
 
+    private static final List<String> ROLES = List.of("member", "mentioned", "not_allowed", "part");
+    private static final List<LimitKind> KINDS = List.of(LimitKind.values());
+    private static final List<SumRule> SUM_RULES = List.of(SumRule.values());
+    private static final List<OutsideScope> OUTSIDE = List.of(OutsideScope.values());
     private static final List<String> BASES = List.of("active", "as_supplied", "as_reference");
+
+    private static final Substance ANY = Substance.of("any");
 
     private final Map<String, List<GroupMember>> members = new LinkedHashMap<>();
     private final Map<String, List<String>> synonyms = new HashMap<>();
     private final Map<String, SubstanceGroup> groups = new LinkedHashMap<>();
+
+    /** What was read before from the same text: most rows say the same as another. */
+    private final Map<String, MolecularFormula> formulas = new HashMap<>();
+
+    private final Map<String, Ratio> units = new HashMap<>();
+    private final Map<String, MassFraction> shares = new HashMap<>();
+    private final Map<List<String>, Scope> scopes = new HashMap<>();
+    private final Map<String, Set<String>> words = new HashMap<>();
 
     private static CsvFormat format(String header) {
         return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
@@ -83,7 +97,7 @@ final class LimitTableReader {
 
     /** What only names a part of another material says nothing of that part by itself. */
     private static String role(CsvRow row) {
-        return row.choice("role", List.of("member", "mentioned", "not_allowed", "part"), word -> word);
+        return row.choice("role", ROLES, word -> word);
     }
 
     private GroupMember member(CsvRow row) {
@@ -94,8 +108,8 @@ final class LimitTableReader {
         GroupMember member = GroupMember.of(substance).inForm(row.text("form")).countedAs(row.required("counts_as"));
         if (!row.text("molecular_formula").isEmpty()) {
             member = member.withFormula(
-                    row.read("molecular_formula", MolecularFormula::parse),
-                    Ratio.parse(row.decimal("reference_units")));
+                    formula(row, "molecular_formula"),
+                    units.computeIfAbsent(row.decimal("reference_units"), Ratio::parse));
         }
         return switch (role(row)) {
             case "mentioned" -> member.mentionedOnly();
@@ -104,11 +118,29 @@ final class LimitTableReader {
         };
     }
 
-    private UsageLimit limit(CsvRow row) {
+    private MolecularFormula formula(CsvRow row, String column) {
+        MolecularFormula known = formulas.get(row.text(column));
+        if (known == null) {
+            known = row.read(column, MolecularFormula::parse);
+            formulas.put(row.text(column), known);
+        }
+        return known;
+    }
+
+    private MassFraction share(CsvRow row) {
         String percent = row.decimal("percent");
-        MassFraction share = row.read("percent", text -> MassFraction.ofPercent(percent));
+        MassFraction known = shares.get(percent);
+        if (known == null) {
+            known = row.read("percent", MassFraction::ofPercent);
+            shares.put(percent, known);
+        }
+        return known;
+    }
+
+    private UsageLimit limit(CsvRow row) {
+        MassFraction share = share(row);
         SubstanceGroup group = group(row);
-        LimitKind kind = row.choice("kind", List.of(LimitKind.values()), LimitKind::code);
+        LimitKind kind = row.choice("kind", KINDS, LimitKind::code);
         return row.read(
                 "limit_id",
                 id -> new UsageLimit(
@@ -117,11 +149,11 @@ final class LimitTableReader {
                         kind,
                         share,
                         basis(row),
-                        row.choice("sum_rule", List.of(SumRule.values()), SumRule::code),
+                        row.choice("sum_rule", SUM_RULES, SumRule::code),
                         scope(row),
                         row.required("whole"),
-                        row.choice("outside_scope", List.of(OutsideScope.values()), OutsideScope::code),
-                        row.text("annex") + " " + row.text("ref_no") + " " + row.text("substance_group"),
+                        row.choice("outside_scope", OUTSIDE, OutsideScope::code),
+                        String.join(" ", row.text("annex"), row.text("ref_no"), row.text("substance_group")),
                         row.text("declared_as"),
                         citation(row),
                         text(row)));
@@ -138,7 +170,7 @@ final class LimitTableReader {
         return groups.computeIfAbsent(id, key -> SubstanceGroup.of(row.required("substance_group"), found));
     }
 
-    private static LimitBasis basis(CsvRow row) {
+    private LimitBasis basis(CsvRow row) {
         String word = row.choice("basis", BASES, text -> text);
         boolean named = !row.text("reference_substance").isEmpty();
         if (named != word.equals("as_reference")) {
@@ -151,14 +183,38 @@ final class LimitTableReader {
         }
         return row.text("reference_formula").isEmpty()
                 ? LimitBasis.as(row.text("reference_substance"))
-                : LimitBasis.as(
-                        row.text("reference_substance"), row.read("reference_formula", MolecularFormula::parse));
+                : LimitBasis.as(row.text("reference_substance"), formula(row, "reference_formula"));
     }
 
-    private static Scope scope(CsvRow row) {
-        Set<String> areas = row.read("scope_area", Scope::parse);
-        Set<String> products = row.read("scope_product", Scope::parse);
-        Set<String> forms = row.read("scope_form", Scope::parse);
+    private Scope scope(CsvRow row) {
+        List<String> texts = List.of(
+                row.text("scope_use"),
+                row.text("scope_area"),
+                row.text("scope_product"),
+                row.text("scope_form"),
+                row.text("scope_user"),
+                row.text("purpose"));
+        Scope known = scopes.get(texts);
+        if (known == null) {
+            known = readScope(row);
+            scopes.put(texts, known);
+        }
+        return known;
+    }
+
+    private Set<String> words(CsvRow row, String column) {
+        Set<String> known = words.get(row.text(column));
+        if (known == null) {
+            known = row.read(column, Scope::parse);
+            words.put(row.text(column), known);
+        }
+        return known;
+    }
+
+    private Scope readScope(CsvRow row) {
+        Set<String> areas = words(row, "scope_area");
+        Set<String> products = words(row, "scope_product");
+        Set<String> forms = words(row, "scope_form");
         Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Set.of(), Scope.ANY));
         Scope used =
                 row.read("scope_user", list -> scope.withUsers(Scope.parse(list).toArray(new String[0])));
@@ -186,13 +242,10 @@ final class LimitTableReader {
 
     /** The entries that a table does not transcribe, each once, with the names and numbers of what they speak of. */
     static List<OmittedEntry> omitted(CsvFormat.Table entries, CsvFormat.Table names) {
-        Map<List<String>, String> reasons = new LinkedHashMap<>();
-        Map<List<String>, EntryText> texts = new LinkedHashMap<>();
-        Map<List<String>, List<String>> called = new LinkedHashMap<>();
-        Map<List<String>, List<String>> numbered = new LinkedHashMap<>();
+        Map<List<String>, Told> all = new LinkedHashMap<>();
         for (CsvRow row : entries.rows()) {
-            texts.put(key(row), printed(row));
-            if (reasons.put(key(row), row.required("reason")) != null) {
+            Told told = new Told(row.required("reason"), printed(row), new ArrayList<>(), new ArrayList<>());
+            if (all.put(key(row), told) != null) {
                 throw row.wrong(
                         "ref_no",
                         "is \"" + Excerpt.of(row.text("ref_no"))
@@ -200,29 +253,29 @@ final class LimitTableReader {
             }
         }
         for (CsvRow row : names.rows()) {
-            if (!reasons.containsKey(key(row))) {
+            Told told = all.get(key(row));
+            if (told == null) {
                 throw row.wrong(
                         "ref_no",
                         "is \"" + Excerpt.of(row.text("ref_no")) + "\", no entry left out: write the "
                                 + "three fields as in the file of entries");
             }
-            add(called, row, "name");
+            if (!row.text("name").isEmpty()) {
+                told.names().add(row.text("name"));
+            }
             if (!row.text("cas_number").isEmpty()) {
-                row.read("cas_number", Substance.of("any")::withCas);
-                add(numbered, row, "cas_number");
+                row.read("cas_number", ANY::withCas);
+                told.numbers().add(row.text("cas_number"));
             }
         }
-        return reasons.entrySet().stream()
-                .map(entry -> new OmittedEntry(
-                        entry.getKey().get(0),
-                        entry.getKey().get(1),
-                        entry.getKey().get(2),
-                        entry.getValue(),
-                        called.getOrDefault(entry.getKey(), List.of()),
-                        numbered.getOrDefault(entry.getKey(), List.of()),
-                        texts.getOrDefault(entry.getKey(), EntryText.NONE)))
-                .toList();
+        List<OmittedEntry> omitted = new ArrayList<>(all.size());
+        all.forEach((key, told) -> omitted.add(new OmittedEntry(
+                key.get(0), key.get(1), key.get(2), told.reason(), told.names(), told.numbers(), told.text())));
+        return List.copyOf(omitted);
     }
+
+    /** What is read of one entry. */
+    private record Told(String reason, EntryText text, List<String> names, List<String> numbers) {}
 
     private static EntryText printed(CsvRow row) {
         return new EntryText(
@@ -233,12 +286,6 @@ final class LimitTableReader {
                 "",
                 "",
                 "");
-    }
-
-    private static void add(Map<List<String>, List<String>> lists, CsvRow row, String column) {
-        if (!row.text(column).isEmpty()) {
-            lists.computeIfAbsent(key(row), key -> new ArrayList<>()).add(row.text(column));
-        }
     }
 
     private static List<String> key(CsvRow row) {

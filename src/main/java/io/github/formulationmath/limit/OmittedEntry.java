@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.SubstanceName;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -54,8 +55,12 @@ public record OmittedEntry(
 
     /** The names in normal form, and the numbers. */
     List<String> keys() {
-        return Stream.concat(names.stream().map(SubstanceName::normalise), casNumbers.stream())
-                .toList();
+        List<String> keys = new ArrayList<>(names.size() + casNumbers.size());
+        for (String one : names) {
+            keys.add(SubstanceName.normalise(one));
+        }
+        keys.addAll(casNumbers);
+        return keys;
     }
 
     /** For which products, how much, and on which conditions, as printed; wording for the label is not repeated. */

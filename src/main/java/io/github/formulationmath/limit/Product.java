@@ -205,6 +205,9 @@ public record Product(
 
     /** The purpose stated under any of its names; none if different ones are, which is the stricter reading. */
     Optional<String> purposeOf(Substance substance) {
+        if (purposes.isEmpty()) {
+            return Optional.empty();
+        }
         List<String> stated = substance.keys().stream()
                 .map(purposes::get)
                 .filter(Objects::nonNull)

@@ -7,8 +7,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -78,7 +81,22 @@ public record ProductWords(
 
     /** A word as it is compared: letter case, spaces and hyphens make no difference. */
     static String term(String word) {
-        return GAP.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
+        return isTerm(word)
+                ? word
+                : GAP.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
+    }
+
+    /** Whether a word is written as it is compared: small letters, digits and single low lines. */
+    private static boolean isTerm(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            char c = word.charAt(i);
+            boolean plain = c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+            boolean gap = c == '_' && (i == 0 || word.charAt(i - 1) != '_');
+            if (!plain && !gap) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static ProductWords of(List<UsageLimit> limits) {
@@ -247,8 +265,12 @@ public record ProductWords(
         private record Word(Set<String> also, Set<String> mayBe, Set<String> areas) {}
 
         private Vocabulary(List<CsvRow> rows) {
-            Map<String, CsvRow> byWord =
-                    rows.stream().collect(Collectors.toMap(row -> row.required("word"), row -> row));
+            Map<String, CsvRow> byWord = new HashMap<>();
+            for (CsvRow row : rows) {
+                if (byWord.put(row.required("word"), row) != null) {
+                    throw row.wrong("word", "stands there a second time: write each word once");
+                }
+            }
             for (String word : byWord.keySet()) {
                 Set<String> also = all(Set.of(word), byWord, "also");
                 Set<String> mayBe = all(listed(also, byWord, "may_be"), byWord, "also");
@@ -264,11 +286,14 @@ public record ProductWords(
             String file = "product-words.csv";
             try (InputStream in = Objects.requireNonNull(
                     Vocabulary.class.getResourceAsStream(file), file + " is missing from the jar")) {
-                CsvFormat.Table table = FORMAT.read(file, in);
-                return table.rows().stream()
-                        .collect(Collectors.groupingBy(
-                                row -> row.required("side"),
-                                Collectors.collectingAndThen(Collectors.toList(), Vocabulary::new)));
+                Map<String, List<CsvRow>> rows = new HashMap<>();
+                for (CsvRow row : FORMAT.read(file, in).rows()) {
+                    rows.computeIfAbsent(row.required("side"), side -> new ArrayList<>())
+                            .add(row);
+                }
+                Map<String, Vocabulary> sides = new HashMap<>();
+                rows.forEach((side, own) -> sides.put(side, new Vocabulary(own)));
+                return sides;
             } catch (IOException e) {
                 throw new UncheckedIOException(file + " cannot be read", e);
             }
@@ -276,11 +301,14 @@ public record ProductWords(
 
         /** The words that a column of these rows lists. */
         private static Set<String> listed(Set<String> words, Map<String, CsvRow> rows, String column) {
-            return words.stream()
-                    .map(rows::get)
-                    .filter(Objects::nonNull)
-                    .flatMap(row -> row.list(column).stream())
-                    .collect(Collectors.toUnmodifiableSet());
+            Set<String> listed = new HashSet<>();
+            for (String word : words) {
+                CsvRow row = rows.get(word);
+                if (row != null && !row.text(column).isEmpty()) {
+                    listed.addAll(row.list(column));
+                }
+            }
+            return Set.copyOf(listed);
         }
 
         /** The words with all that a column lists, through all steps. */
@@ -288,9 +316,11 @@ public record ProductWords(
             Set<String> found = new LinkedHashSet<>(words);
             Deque<String> left = new ArrayDeque<>(words);
             while (!left.isEmpty()) {
-                listed(Set.of(left.remove()), rows, column).stream()
-                        .filter(found::add)
-                        .forEach(left::add);
+                for (String word : listed(Set.of(left.remove()), rows, column)) {
+                    if (found.add(word)) {
+                        left.add(word);
+                    }
+                }
             }
             return Set.copyOf(found);
         }

@@ -4,11 +4,9 @@ import io.github.formulationmath.number.Excerpt;
 import java.io.Serializable;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The products a limit is meant for: whether they stay on or are rinsed off, the parts of the body, the kinds of product,
@@ -76,7 +74,11 @@ public record Scope(
     }
 
     private static Set<String> terms(Set<String> words) {
-        return Objects.requireNonNull(words, "words").stream().map(Scope::term).collect(Collectors.toUnmodifiableSet());
+        Set<String> terms = new HashSet<>();
+        for (String word : Objects.requireNonNull(words, "words")) {
+            terms.add(term(word));
+        }
+        return Set.copyOf(terms);
     }
 
     private static String term(String word) {
@@ -95,9 +97,11 @@ public record Scope(
     }
 
     private static Set<String> set(String... words) {
-        Objects.requireNonNull(words, "words");
-        Stream.of(words).forEach(word -> Objects.requireNonNull(word, "words"));
-        return new HashSet<>(List.of(words));
+        Set<String> all = new HashSet<>();
+        for (String word : Objects.requireNonNull(words, "words")) {
+            all.add(Objects.requireNonNull(word, "words"));
+        }
+        return all;
     }
 
     /** Reads {@code any}, {@code hair;face} or {@code not:oral;not:lips}. */

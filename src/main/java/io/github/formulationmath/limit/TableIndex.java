@@ -3,19 +3,19 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +40,9 @@ final class TableIndex {
     TableIndex(List<UsageLimit> limits, List<OmittedEntry> entries) {
         all = limits;
         Set<Substance> known = new HashSet<>();
+        boolean anyDeclares = false;
         for (UsageLimit limit : limits) {
+            anyDeclares |= limit.kind() == LimitKind.DECLARE_ABOVE;
             for (GroupMember member : limit.group().members()) {
                 List<String> keys = member.substance().keys();
                 if (known.add(member.substance())) {
@@ -56,7 +58,7 @@ final class TableIndex {
             omitted.add(entry.keys(), entry);
             written.addAll(entry.names());
         }
-        declares = limits.stream().anyMatch(limit -> limit.kind() == LimitKind.DECLARE_ABOVE);
+        declares = anyDeclares;
     }
 
     /** All names that the table has, as it writes them. */
@@ -91,10 +93,10 @@ final class TableIndex {
 
     /** The substance with the names of the table that it is taken for; those of a blend are other substances. */
     private Substance asRead(Substance asked) {
-        return read(asked)
-                .filter(reading -> reading.how() != NameBook.How.BLEND)
-                .map(reading -> asked.withSynonyms(reading.names().toArray(new String[0])))
-                .orElse(asked);
+        NameBook.Reading reading = read(asked).orElse(null);
+        return reading == null || reading.how() == NameBook.How.BLEND
+                ? asked
+                : asked.withSynonyms(reading.names().toArray(new String[0]));
     }
 
     /** The limits whose entries name a substance without counting it. */
@@ -125,18 +127,23 @@ final class TableIndex {
 
     /** What counts a substance of a name, once for each limit; a number that the limit has with the name tells the form. */
     List<Counting> named(String name, String cas) {
-        return oncePerLimit(name, cas, form -> form.isNamed(name));
+        return oncePerLimit(name, cas, false);
     }
 
     /** What counts a substance of a number, once for each limit. */
     List<Counting> numbered(String cas) {
-        return oncePerLimit(cas, cas, form -> form.isNumbered(cas));
+        return oncePerLimit(cas, cas, true);
     }
 
-    private List<Counting> oncePerLimit(String key, String cas, Predicate<Counting> isMeant) {
+    private List<Counting> oncePerLimit(String key, String cas, boolean isNumber) {
         List<Counting> found = new ArrayList<>();
         for (UsageLimit limit : counting.find(key)) {
-            List<Counting> forms = of(limit).stream().filter(isMeant).toList();
+            List<Counting> forms = new ArrayList<>(1);
+            for (Counting form : of(limit)) {
+                if (isNumber ? form.isNumbered(key) : form.isNamed(key)) {
+                    forms.add(form);
+                }
+            }
             if (!forms.isEmpty()) {
                 found.add(Counting.strictestOf(forms, cas));
             }
@@ -146,11 +153,15 @@ final class TableIndex {
 
     /** The CAS numbers that the table has for a name. */
     Set<String> casNumbersOf(String name) {
-        return counting.find(name).stream()
-                .flatMap(limit -> of(limit).stream())
-                .filter(form -> form.isNamed(name))
-                .flatMap(form -> form.member().substance().cas().stream())
-                .collect(Collectors.toUnmodifiableSet());
+        Set<String> numbers = new HashSet<>();
+        for (UsageLimit limit : counting.find(name)) {
+            for (Counting form : of(limit)) {
+                if (form.isNamed(name)) {
+                    form.member().substance().cas().ifPresent(numbers::add);
+                }
+            }
+        }
+        return Set.copyOf(numbers);
     }
 
     /** What counts a substance, once for each limit; a limit that has its name and its number counts it by the name. */
@@ -192,9 +203,11 @@ final class TableIndex {
         List<String> fresh = asked.keys();
         Set<Substance> alike = new LinkedHashSet<>();
         while (!fresh.isEmpty()) {
-            members.find(fresh).stream()
-                    .filter(member -> asked.cas().isPresent() || isNano(member) == isNano(asked))
-                    .forEach(alike::add);
+            for (Substance member : members.find(fresh)) {
+                if (asked.cas().isPresent() || isNano(member) == isNano(asked)) {
+                    alike.add(member);
+                }
+            }
             cas = cas == null ? onlyNumber(alike) : cas;
             List<String> found = new ArrayList<>();
             for (Substance member : alike) {
@@ -214,7 +227,12 @@ final class TableIndex {
     }
 
     private static boolean isNano(Substance substance) {
-        return substance.keys().stream().anyMatch(key -> key.endsWith(NANO));
+        for (String key : substance.keys()) {
+            if (key.endsWith(NANO)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static @Nullable String onlyNumber(Set<Substance> alike) {
@@ -223,6 +241,57 @@ final class TableIndex {
                 .distinct()
                 .toList();
         return numbers.size() == 1 ? numbers.get(0) : null;
+    }
+
+    /**
+     * What a table has under the keys of substances ({@link Substance#keys()}). Filled once, each with an object that stands
+     * for no other, then only read.
+     *
+     * @param <T> what is looked up
+     */
+    private static final class KeyIndex<T> {
+
+        private final Map<String, List<T>> byKey = new HashMap<>();
+
+        void add(Collection<String> keys, T found) {
+            for (String key : keys) {
+                List<T> all = byKey.computeIfAbsent(key, k -> new ArrayList<>(1));
+                if (!has(all, found)) {
+                    all.add(found);
+                }
+            }
+        }
+
+        /** The very object: what is filled in once is one object under all its keys, and to compare two fields by field is dear. */
+        static boolean has(List<?> all, Object found) {
+            for (Object one : all) {
+                if (one == found) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        boolean has(String key) {
+            return byKey.containsKey(key);
+        }
+
+        List<T> find(String key) {
+            return byKey.getOrDefault(key, List.of());
+        }
+
+        /** Each once, in the order of the keys. */
+        List<T> find(Collection<String> keys) {
+            List<T> found = new ArrayList<>();
+            for (String key : keys) {
+                for (T one : find(key)) {
+                    if (!has(found, one)) {
+                        found.add(one);
+                    }
+                }
+            }
+            return found;
+        }
     }
 
     /**
@@ -256,15 +325,21 @@ final class TableIndex {
                 "UNDECYLENATE",
                 "PYRITHIONE");
 
-        private final Map<String, Set<UsageLimit>> byAcid = new HashMap<>();
-        private final Map<String, Set<UsageLimit>> byBase = new HashMap<>();
+        private final KeyIndex<UsageLimit> byAcid = new KeyIndex<>();
+        private final KeyIndex<UsageLimit> byBase = new KeyIndex<>();
 
         SaltNames(List<UsageLimit> limits) {
             for (UsageLimit limit : limits) {
-                if (SALTS.matcher(limit.group().name()).find() && limit.kind().restrictsContents()) {
+                if (limit.kind().restrictsContents() && isOnSalts(limit.group().name())) {
                     add(limit);
                 }
             }
+        }
+
+        private static boolean isOnSalts(String group) {
+            String name = group.toLowerCase(Locale.ROOT);
+            return (name.contains("salts") || name.contains("fites"))
+                    && SALTS.matcher(name).find();
         }
 
         /**
@@ -290,14 +365,11 @@ final class TableIndex {
                     .removeIf(bases -> bases.size() < 2
                             || bases.stream()
                                     .allMatch(base -> AMINE.matcher(base).find()));
-            basesOf.keySet()
-                    .forEach(acid -> byAcid.computeIfAbsent(acid, key -> new LinkedHashSet<>())
-                            .add(limit));
+            byAcid.add(basesOf.keySet(), limit);
             if (basesOf.isEmpty()) {
                 times.forEach((first, count) -> {
                     if (count > 1) {
-                        byBase.computeIfAbsent(begins.getOrDefault(first, first), key -> new LinkedHashSet<>())
-                                .add(limit);
+                        byBase.add(Set.of(begins.getOrDefault(first, first)), limit);
                     }
                 });
             }
@@ -315,17 +387,17 @@ final class TableIndex {
         }
 
         List<UsageLimit> like(String name) {
-            Set<UsageLimit> found = new LinkedHashSet<>();
             Matcher salt = BASE.matcher(name);
-            if (salt.matches()) {
-                found.addAll(byAcid.getOrDefault(salt.group(1), Set.of()));
-            }
-            byBase.forEach((base, limits) -> {
-                boolean isSalt = name.startsWith(base + " ");
-                if (isSalt && !INSOLUBLE.contains(name.substring(base.length() + 1))) {
-                    found.addAll(limits);
+            List<UsageLimit> found = new ArrayList<>(salt.matches() ? byAcid.find(salt.group(1)) : List.of());
+            for (int end = name.indexOf(' '); end > 0; end = name.indexOf(' ', end + 1)) {
+                if (!INSOLUBLE.contains(name.substring(end + 1))) {
+                    for (UsageLimit limit : byBase.find(name.substring(0, end))) {
+                        if (!KeyIndex.has(found, limit)) {
+                            found.add(limit);
+                        }
+                    }
                 }
-            });
+            }
             return List.copyOf(found);
         }
     }

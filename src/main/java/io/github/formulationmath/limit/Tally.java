@@ -185,6 +185,9 @@ final class Tally implements Subject {
 
     /** Contributions that are part of the whole, in a phase only the lines of that phase, as far as an end has them. */
     private List<Contribution> inWhole(End end) {
+        if (end == End.HIGHEST && limit().isOfProduct()) {
+            return contributions;
+        }
         List<Contribution> counted = new ArrayList<>(contributions.size());
         for (Contribution contribution : contributions) {
             boolean part = limit().isOfProduct() || whole.isEmpty() || whole.contains(contribution.line());
@@ -234,8 +237,12 @@ final class Tally implements Subject {
 
     /** Whether something is converted by a factor that is known no better than atomic masses are. */
     boolean isRounded() {
-        return contributions.stream()
-                .anyMatch(one -> one.counting().conversion().isRounded());
+        for (Contribution contribution : contributions) {
+            if (contribution.counting().conversion().isRounded()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The share at one end, with every factor as far off in the same way as atomic masses allow. */

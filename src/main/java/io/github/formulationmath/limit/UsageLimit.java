@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
 import java.util.Objects;
@@ -72,7 +73,7 @@ public record UsageLimit(
      * @throws IllegalArgumentException if the id is blank or holds white space, or the whole is blank
      */
     public UsageLimit {
-        if (Objects.requireNonNull(id, "id").isBlank() || id.chars().anyMatch(Character::isWhitespace)) {
+        if (Objects.requireNonNull(id, "id").isBlank() || hasSpace(id)) {
             throw new IllegalArgumentException("id is \"" + Excerpt.of(id) + "\": give a key without spaces");
         }
         Objects.requireNonNull(group, "group");
@@ -84,6 +85,7 @@ public record UsageLimit(
         if (Objects.requireNonNull(whole, "phase").isBlank()) {
             throw new IllegalArgumentException("phase is blank: name the phase");
         }
+        whole = whole.equals(PRODUCT) ? PRODUCT : whole; // the same object, which is quickly seen to be equal
         Objects.requireNonNull(outside, "outside");
         Objects.requireNonNull(entry, "entry");
         Objects.requireNonNull(declaredAs, "declaredAs");
@@ -257,6 +259,15 @@ public record UsageLimit(
                 id, group, kind, share, basis, sumRule, scope, whole, outside, entry, declaredAs, citation, words);
     }
 
+    private static boolean hasSpace(String id) {
+        for (int i = 0; i < id.length(); i++) {
+            if (Character.isWhitespace(id.charAt(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Annex and number of its entry, for example {@code VI 18}; of an entry of one's own, its first two words. */
     String place() {
         String[] words = entry.split(" ", 3);
@@ -289,6 +300,7 @@ public record UsageLimit(
 
     @Override
     public String toString() {
-        return id + ": " + group + " " + kind.code() + " " + share.percent() + " % " + basis + " of " + whole;
+        return id + ": " + group + " " + kind.code() + " " + NumberText.percent(share.fraction()) + " " + basis + " of "
+                + whole;
     }
 }

@@ -14,6 +14,7 @@ final class Numerals {
     private final int significantDigits;
     private final LocalDigits local;
     private final Style.Filling filling;
+    private final Style.Digits style;
     private final Grid grid = new Grid();
 
     /** A number ready to print; nothing stands below a decimal. */
@@ -33,10 +34,25 @@ final class Numerals {
         this.significantDigits = style.significantDigits();
         this.local = LocalDigits.of(style.locale());
         this.filling = style.filling();
+        this.style = style.digits();
     }
 
     boolean isBlanked(Term term) {
         return filling.isBlank(term);
+    }
+
+    /** The value of a term as it stands in a line of arithmetic: exactly, or in decimals alone, if so asked. */
+    Expression inLine(Term term) {
+        return isShortened(term)
+                ? shown(term, few(term.value(), measure(term)).orElseThrow().expression())
+                : exact(term);
+    }
+
+    /** Whether a value stands there with fewer digits than it has. */
+    boolean isShortened(Term term) {
+        return style == Style.Digits.DECIMALS
+                && !isBlanked(term)
+                && few(term.value(), measure(term)).isPresent();
     }
 
     /** The value of a term, exactly; a rounded step keeps the zeros of its grid, a blanked one shows none. */
@@ -46,6 +62,20 @@ final class Numerals {
                 : shown(term, exact(term.value(), measure(term), grid.of(term)).expression());
     }
 
+    /** Whether two values compare as they do when both are shortened. */
+    boolean bearsOut(Term left, Term right) {
+        return shortened(left).compareTo(shortened(right)) == left.value().compareTo(right.value());
+    }
+
+    private Ratio shortened(Term term) {
+        Ratio size = measure(term).size();
+        return isShortened(term)
+                ? Rounding.toSignificantDigits(significantDigits)
+                        .apply(term.value().dividedBy(size))
+                        .times(size)
+                : term.value();
+    }
+
     /** A line to write on, with the unit of a term. */
     Expression blank(Term like) {
         return Expression.blank(measure(like).text());
@@ -53,7 +83,7 @@ final class Numerals {
 
     /** The value of a term in few digits, if its exact form is a fraction or a long decimal. */
     Optional<Expression> inFewDigits(Term term) {
-        return isBlanked(term)
+        return isBlanked(term) || style != Style.Digits.BOTH
                 ? Optional.empty()
                 : few(term.value(), measure(term)).map(few -> shown(term, few.expression()));
     }
@@ -64,7 +94,9 @@ final class Numerals {
 
     /** A value in the unit of a term, in few digits if it is long. */
     String text(Ratio value, Term like) {
-        return few(value, measure(like)).map(few -> "≈ " + few.text()).orElseGet(() -> exactText(value, like));
+        return style == Style.Digits.EXACT
+                ? exactText(value, like)
+                : few(value, measure(like)).map(few -> "≈ " + few.text()).orElseGet(() -> exactText(value, like));
     }
 
     /** A bare number, exactly. */

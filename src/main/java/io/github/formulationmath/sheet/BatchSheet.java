@@ -4,6 +4,7 @@ import io.github.formulationmath.choice.DilutedBatch;
 import io.github.formulationmath.choice.StockMixture;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
+import io.github.formulationmath.document.Document.Column.Use;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
@@ -136,7 +137,14 @@ public final class BatchSheet {
         return document.fact(words.say("sheet.vessel"), plan.bench().vessel().text(words))
                 .fact(
                         words.say("sheet.closure"),
-                        words.say("sheet.closure." + plan.bench().closure().name()));
+                        words.say("sheet.closure." + plan.bench().closure().name()))
+                .fields(List.of(
+                        words.say("sheet.field.code"),
+                        words.say("sheet.field.day"),
+                        words.say("sheet.field.by"),
+                        words.say("sheet.field.checked"),
+                        words.say("sheet.field.signature"),
+                        words.say("sheet.field.notes")));
     }
 
     /** What is made and on what, and what the displays read. */
@@ -155,7 +163,7 @@ public final class BatchSheet {
             }
         }
         for (Phase phase : plan.batch().formula().phases()) {
-            document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
+            document = document.heading(SheetNumbers.phase(words, phase)).table(columns(), rows(phase));
         }
         return total(document);
     }
@@ -206,18 +214,20 @@ public final class BatchSheet {
 
     private List<Column> columns() {
         List<Column> columns = new ArrayList<>(List.of(
-                Column.text(words.say("sheet.column.done")),
+                Column.of(words.say("sheet.column.done"), Use.TICK),
                 Column.number(words.say("sheet.column.number")),
                 Column.name(words.say("sheet.column.ingredient"))));
         if (!plan.stations().isEmpty()) {
             columns.add(Column.text(words.say("sheet.column.where")));
         }
         columns.addAll(List.of(
-                Column.number(words.say("sheet.column.reading")),
+                Column.of(words.say("sheet.column.reading"), Use.READING),
+                Column.of(words.say("sheet.column.actual"), Use.ROOM),
                 Column.number(words.say("sheet.column.cumulative")),
-                Column.number(words.say("sheet.column.share")),
-                Column.number(words.say("sheet.column.exact")),
-                Column.number(words.say("sheet.column.error"))));
+                Column.of(words.say("sheet.column.lot"), Use.ROOM),
+                Column.of(words.say("sheet.column.share"), Use.DETAIL),
+                Column.of(words.say("sheet.column.exact"), Use.DETAIL),
+                Column.of(words.say("sheet.column.error"), Use.DETAIL)));
         return columns;
     }
 
@@ -232,7 +242,9 @@ public final class BatchSheet {
         }
         row.addAll(List.of(
                 reading(line.reading(), line.balance()),
+                "",
                 line.isOnBench() ? reading(line.cumulativeReading(), line.balance()) : "",
+                "",
                 SheetNumbers.percent(words, line.target().line().fraction()),
                 SheetNumbers.amount(words, line.target().mass().inUnitOf(line.reading())),
                 SheetNumbers.error(words, line.relativeRoundingError().canonical())));

@@ -2,6 +2,7 @@ package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
+import io.github.formulationmath.document.Document.Column.Use;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
@@ -67,7 +68,7 @@ public final class RecordSheet {
         record.readings().taken().forEach(reading -> readings.put(reading.line().position(), reading));
         Document document = facts(made);
         for (Phase phase : record.formula().phases()) {
-            document = document.heading(words.say("sheet.phase", phase.name()))
+            document = document.heading(SheetNumbers.phase(words, phase))
                     .table(
                             columns(),
                             phase.lines().stream()
@@ -78,7 +79,13 @@ public final class RecordSheet {
         for (FormulaLine line : record.readings().missing()) {
             document = document.paragraph(words.say("sheet.record.missing", line.name()));
         }
-        return filling(entries(noted(document))).caution(words.say("sheet.record.caution"));
+        return filling(entries(noted(document)))
+                .fields(List.of(
+                        words.say("sheet.field.by"),
+                        words.say("sheet.field.checked"),
+                        words.say("sheet.field.signature"),
+                        words.say("sheet.field.notes")))
+                .caution(words.say("sheet.record.caution"));
     }
 
     /** Who read what when, from which lot, and what else was noted there; nothing if nothing was. */
@@ -131,13 +138,14 @@ public final class RecordSheet {
         return List.of(
                 Column.number(words.say("sheet.column.number")),
                 Column.name(words.say("sheet.column.ingredient")),
-                Column.number(words.say("sheet.record.column.planned")),
-                Column.number(words.say("sheet.record.column.read")),
+                Column.of(words.say("sheet.record.column.planned"), Use.DETAIL),
+                Column.of(words.say("sheet.record.column.read"), Use.READING),
                 Column.number(words.say("sheet.record.column.in-pot")),
-                Column.number(words.say("sheet.record.column.asked")),
+                Column.of(words.say("sheet.record.column.asked"), Use.DETAIL),
                 Column.number(words.say("sheet.record.column.share")),
-                Column.number(words.say("sheet.record.column.off")),
-                Column.text(words.say("sheet.record.column.verdict")));
+                Column.of(words.say("sheet.record.column.off"), Use.DETAIL),
+                Column.text(words.say("sheet.record.column.verdict")),
+                Column.of(words.say("sheet.record.column.remark"), Use.ROOM));
     }
 
     private List<String> row(MadeLine line, Optional<Reading> reading) {
@@ -154,7 +162,8 @@ public final class RecordSheet {
                         ? "?"
                         : SheetNumbers.percent(words, line.share().fraction()),
                 line.isAssumed() ? "?" : off(check.deviation().canonical()),
-                words.say("sheet.record.verdict." + check.verdict().name()));
+                words.say("sheet.record.verdict." + check.verdict().name()),
+                "");
     }
 
     private String off(Ratio deviation) {

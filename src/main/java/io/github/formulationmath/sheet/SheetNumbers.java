@@ -1,5 +1,6 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -43,6 +44,15 @@ final class SheetNumbers {
     static String total(Wording words, Amount<?> total, Amount<?> finest) {
         boolean shown = total.exactValue().dividedBy(finest.exactValue()).isInteger();
         return shown ? reading(words, total, finest) : amount(words, total);
+    }
+
+    /** The heading of a phase; a phase that is called one already is not called so twice. */
+    static String phase(Wording words, Phase phase) {
+        String word = words.say("sheet.phase", "").strip();
+        String name = phase.name();
+        // "Phase A" begins with the word, "Water phase" ends with it, but for the size of its first letter.
+        boolean says = !word.isEmpty() && (name.startsWith(word) || name.endsWith(word.substring(1)));
+        return says ? name : words.say("sheet.phase", name);
     }
 
     /** A balance by its name, or else by its step. */

@@ -139,8 +139,8 @@ class BatchSheetTest {
         Document document = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new InputSource(new StringReader(body)));
-        assertThat(document.getElementsByTagName("th").getLength()).isEqualTo(8 + 3);
-        assertThat(document.getElementsByTagName("td").getLength()).isEqualTo(3 * 7);
+        assertThat(document.getElementsByTagName("th").getLength()).isEqualTo(8 + 2 + 3);
+        assertThat(document.getElementsByTagName("td").getLength()).isEqualTo(3 * 9);
         assertThat(document.getElementsByTagName("h1").getLength()).isEqualTo(1);
     }
 
