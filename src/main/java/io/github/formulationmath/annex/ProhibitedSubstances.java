@@ -20,7 +20,7 @@ import java.util.Set;
  * lists under it; besides, by words of groups ({@code mercury and its compounds}), which tell only that an entry may be
  * meant. British and American spelling are one.
  *
- * <p>Example: {@code find(Substance.of("Tretinoin"))} has entry 375 as {@link Naming#NAMED}; mercurous chloride has entry
+ * <p>Example: {@code ProhibitedSubstances.eu2024February().find(Substance.of("Tretinoin"))} has entry 375 as {@link Naming#NAMED}; mercurous chloride has entry
  * 221 as {@link Naming#MAY_BE}; petrolatum has entry 904 as {@link Naming#LET_THROUGH}.
  *
  * <p>Immutable and thread-safe.
@@ -131,7 +131,7 @@ public final class ProhibitedSubstances {
         }
     }
 
-    /** {@code X(Y)}: what stands before the bracket, and in it. */
+    /** What stands before a bracket, and in it. */
     private static void byBracket(String name, Map<ProhibitedEntry, Naming> found) {
         int open = name.lastIndexOf('(');
         if (open > 0 && name.endsWith(")")) {

@@ -274,8 +274,11 @@ public final class PredilutionPlan implements Predilution, Explained {
 
     @Override
     public String toString() {
-        return substance() + " " + line.name() + " and " + diluent() + " " + carrier.name() + " make a stock, "
-                + line.name() + " 1 in " + factor + "; weigh " + aliquot() + " of it instead of " + line.mass() + " "
-                + line.name() + ", and " + carrierLeft() + " " + carrier.name() + " instead of " + carrier.mass();
+        return BalanceUnit.brief(substance()) + " " + line.name() + " and " + BalanceUnit.brief(diluent()) + " "
+                + carrier.name() + " make a stock, "
+                + line.name() + " 1 in " + factor + "; weigh " + BalanceUnit.brief(aliquot()) + " of it instead of "
+                + BalanceUnit.brief(line.mass()) + " "
+                + line.name() + ", and " + BalanceUnit.brief(carrierLeft()) + " " + carrier.name() + " instead of "
+                + BalanceUnit.brief(carrier.mass());
     }
 }

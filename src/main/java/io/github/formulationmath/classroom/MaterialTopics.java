@@ -104,7 +104,7 @@ final class MaterialTopics {
 
     /** V = m / ρ. */
     private record Volume(Ratio mass, Ratio density) implements Explained {
-        private static final Symbol MASS = Symbol.of("m", "mass-to-fill", Kind.MASS);
+        private static final Symbol MASS = Symbol.of("m", "mass-of-the-volume", Kind.MASS);
         private static final Symbol DENSITY = Symbol.of("ρ", "density-of-the-material", Kind.DENSITY);
         private static final Symbol VOLUME = Symbol.of("V", "volume-taken", Kind.VOLUME);
 

@@ -131,7 +131,7 @@ final class RecipeTopics {
                 .slip("part-to-the-rest", mine.times(batch).dividedBy(all.minus(mine)))
                 .slip("one-part-only", batch.dividedBy(all))
                 .slip("divided-by-the-part", batch.dividedBy(mine))
-                .slip("parts-as-percent", mine.times(batch).dividedBy(100))
+                .slip("parts-for-percent", mine.times(batch).dividedBy(100))
                 .slip("line-not-counted", mine.times(batch).dividedBy(all.minus(p.get(2))), Inset.name(names.get(2)))
                 .slip(
                         "other-line",

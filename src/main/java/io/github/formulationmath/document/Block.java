@@ -4,6 +4,8 @@ import io.github.formulationmath.document.Document.Column;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A part of a document. Texts are cleaned when a block is made, and stay data until a writer escapes them. */
@@ -59,6 +61,28 @@ sealed interface Block {
             }
         }
 
+        /** The table without room to write on by hand. */
+        Table written() {
+            List<Integer> kept = IntStream.range(0, columns.size())
+                    .filter(i -> columns.get(i).use() != Column.Use.ROOM)
+                    .boxed()
+                    .toList();
+            return kept.size() == columns.size()
+                    ? this
+                    : new Table(
+                            kept.stream().map(columns::get).toList(),
+                            rows.stream()
+                                    .map(row -> new Row(
+                                            row.value(),
+                                            kept.stream().map(row.cells()::get).toList()))
+                                    .toList());
+        }
+
+        /** Whether it is worked with by hand. */
+        boolean isWorkedWith() {
+            return columns.stream().anyMatch(column -> column.use() == Column.Use.ROOM);
+        }
+
         boolean hasNumbers() {
             return columns.stream().anyMatch(Column::isNumber);
         }
@@ -98,6 +122,23 @@ sealed interface Block {
         public Note {
             lead = Clean.text(lead, "lead");
             text = Clean.text(text, "text");
+        }
+    }
+
+    /** Blanks with their names. */
+    record Fields(List<String> labels) implements Block {
+
+        private static final String BLANK = "_".repeat(16);
+
+        public Fields {
+            labels = Objects.requireNonNull(labels, "labels").stream()
+                    .map(label -> Clean.text(label, "label"))
+                    .toList();
+        }
+
+        /** One after the other: {@code Made on ____ Made by ____}. */
+        String inLine() {
+            return labels.stream().map(label -> label + "\u00A0" + BLANK).collect(Collectors.joining("  "));
         }
     }
 

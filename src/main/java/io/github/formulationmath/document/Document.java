@@ -227,6 +227,16 @@ public final class Document {
     }
 
     /**
+     * Blanks to fill in by hand, each with its name: who, when, which lot. In HTML the last one is a wide one, for notes.
+     *
+     * @param labels the names of the blanks
+     * @return the longer document
+     */
+    public Document fields(List<String> labels) {
+        return with(new Block.Fields(labels));
+    }
+
+    /**
      * An answer to the question before it.
      *
      * @param answer the answer
@@ -386,20 +396,55 @@ public final class Document {
      * A column of a table.
      *
      * @param name the name at its head
-     * @param isNumber whether it holds numbers, which are set flush right
-     * @param namesRow whether what stands in it names the row
+     * @param use what stands in it
      */
-    public record Column(String name, boolean isNumber, boolean namesRow) {
+    public record Column(String name, Use use) {
+
+        /** What stands in a column, and how it is set on paper. */
+        public enum Use {
+            /** Words. */
+            TEXT,
+            /** What names the row. */
+            NAME,
+            /** Numbers, flush right, never broken. */
+            NUMBER,
+            /** Numbers that are read at arm's length; on a page they are large. */
+            READING,
+            /** Numbers to look up; where a page is narrow they go below the name of the row. */
+            DETAIL,
+            /** {@code [ ]}: a box to tick; on a page it is drawn. */
+            TICK,
+            /** Nothing: room to write on by hand. Only pages have it, other formats leave the column out. */
+            ROOM
+        }
 
         /**
          * Cleans the name.
          *
          * @param name the name at its head
-         * @param isNumber whether it holds numbers
-         * @param namesRow whether what stands in it names the row
+         * @param use what stands in it
          */
         public Column {
             name = Clean.text(Objects.requireNonNull(name, "name"));
+            Objects.requireNonNull(use, "use");
+        }
+
+        /**
+         * Whether it holds numbers, which are set flush right.
+         *
+         * @return true for numbers of all kinds
+         */
+        public boolean isNumber() {
+            return use == Use.NUMBER || use == Use.READING || use == Use.DETAIL;
+        }
+
+        /**
+         * Whether what stands in it names the row.
+         *
+         * @return true for one column at most
+         */
+        public boolean namesRow() {
+            return use == Use.NAME;
         }
 
         /**
@@ -409,7 +454,7 @@ public final class Document {
          * @return the column
          */
         public static Column text(String name) {
-            return new Column(name, false, false);
+            return new Column(name, Use.TEXT);
         }
 
         /**
@@ -419,7 +464,7 @@ public final class Document {
          * @return the column
          */
         public static Column name(String name) {
-            return new Column(name, false, true);
+            return new Column(name, Use.NAME);
         }
 
         /**
@@ -429,7 +474,18 @@ public final class Document {
          * @return the column
          */
         public static Column number(String name) {
-            return new Column(name, true, false);
+            return new Column(name, Use.NUMBER);
+        }
+
+        /**
+         * A column of another use.
+         *
+         * @param name its name
+         * @param use what stands in it
+         * @return the column
+         */
+        public static Column of(String name, Use use) {
+            return new Column(name, use);
         }
     }
 }

@@ -26,6 +26,16 @@ abstract class PageWriter extends Writer {
 
     abstract void lines(List<String> labels);
 
+    /** Blanks to fill in, each with its name. */
+    void fields(Block.Fields fields) {
+        paragraph(fields.inLine());
+    }
+
+    /** Whether a table may have columns to write on. */
+    boolean hasRoom() {
+        return false;
+    }
+
     abstract void question(Block.Question question);
 
     /** What has to follow the last block of a document. */
@@ -55,7 +65,9 @@ abstract class PageWriter extends Writer {
         } else if (block instanceof Block.Facts facts) {
             facts(facts.facts());
         } else if (block instanceof Block.Table table) {
-            table(table);
+            table(hasRoom() ? table : table.written());
+        } else if (block instanceof Block.Fields fields) {
+            fields(fields);
         } else if (block instanceof Block.Equations equations) {
             equations(equations);
         } else if (block instanceof Block.Note note) {

@@ -30,7 +30,8 @@ final class SheetWriter extends Writer {
         }
     }
 
-    private void table(Block.Table table) {
+    private void table(Block.Table whole) {
+        Block.Table table = whole.written();
         row(table.columns().stream().map(Column::name).toList());
         for (Block.Row row : table.rows()) {
             List<String> cells = new ArrayList<>();

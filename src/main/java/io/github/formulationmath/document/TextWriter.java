@@ -31,7 +31,7 @@ final class TextWriter extends PageWriter {
         afterHeading = false;
         for (Block block : document.blocks()) {
             if (block instanceof Block.Table table && table.hasNumbers()) {
-                widen(table);
+                widen(table.written());
             }
         }
         fill("", "", document.title());

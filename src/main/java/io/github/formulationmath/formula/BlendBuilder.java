@@ -2,9 +2,11 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -17,9 +19,21 @@ public final class BlendBuilder {
     private final Map<Substance, MassFraction> parts = new LinkedHashMap<>();
     private final Map<String, Substance> byKey = new HashMap<>();
     private Ratio total = Ratio.ZERO;
+    private AmountFormat format = AmountFormat.standard();
 
     BlendBuilder(String name) {
         this.name = name;
+    }
+
+    /**
+     * Has the strengths that follow read as the people of a locale write them: {@code part("Phenoxyethanol", "90,5 %")} in German.
+     *
+     * @param locale the locale
+     * @return this
+     */
+    public BlendBuilder inLocale(Locale locale) {
+        format = AmountFormat.forLocale(Objects.requireNonNull(locale, "locale"));
+        return this;
     }
 
     /**
@@ -72,7 +86,7 @@ public final class BlendBuilder {
      */
     public BlendBuilder part(String inciName, String percent) {
         Substance substance = Substance.of(inciName);
-        return part(substance, FormulaBuilder.read(inciName + " in " + name, percent, MassFraction::parse));
+        return part(substance, FormulaBuilder.read(inciName + " in " + name, percent, format::parseMassFraction));
     }
 
     /**

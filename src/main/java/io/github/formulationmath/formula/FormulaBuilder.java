@@ -9,6 +9,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -38,10 +39,23 @@ public final class FormulaBuilder {
     private final Map<String, Ingredient> namesInPhase = new HashMap<>();
     private String phase = "";
     private boolean hasQuantitySufficient;
+    private AmountFormat format = AmountFormat.standard();
 
     FormulaBuilder(String name, Shares.Rule rule) {
         this.name = SubstanceName.require("name", name);
         this.rule = rule;
+    }
+
+    /**
+     * Has the amounts that follow read as the people of a locale write them: {@code line("Glycerin", "3,33 %")} in German. Only
+     * the decimal mark differs; the formula that is built is the same.
+     *
+     * @param locale the locale
+     * @return this
+     */
+    public FormulaBuilder inLocale(Locale locale) {
+        format = AmountFormat.forLocale(Objects.requireNonNull(locale, "locale"));
+        return this;
     }
 
     /**
@@ -143,11 +157,19 @@ public final class FormulaBuilder {
         return line(ingredient, written);
     }
 
+    private Optional<Amount<Volume>> volume(String text) {
+        try {
+            return Optional.of(format.parseVolume(text));
+        } catch (NumberTextException e) {
+            return Optional.empty();
+        }
+    }
+
     private LineAmount amount(Ingredient ingredient, String text) {
         try {
-            return rule.read(text);
+            return rule.read(text, format);
         } catch (NumberTextException e) {
-            Optional<Amount<Volume>> volume = rule.isOfMasses() ? AmountFormat.volumeIn(text) : Optional.empty();
+            Optional<Amount<Volume>> volume = rule.isOfMasses() ? volume(text) : Optional.empty();
             Amount<Volume> poured = volume.orElseThrow(() -> e);
             return new LineAmount.Weight(ingredient
                     .density()

@@ -1,8 +1,7 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
@@ -72,11 +71,11 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explained,
             this.example = example;
         }
 
-        LineAmount read(String text) {
+        LineAmount read(String text, AmountFormat format) {
             return switch (this) {
-                case PERCENT, NORMALISED -> new LineAmount.Share(MassFraction.parse(text));
-                case PARTS -> new LineAmount.Parts(Ratio.parse(text));
-                case MASSES, MASSES_TO_MAKE -> new LineAmount.Weight(Amount.mass(text));
+                case PERCENT, NORMALISED -> new LineAmount.Share(format.parseMassFraction(text));
+                case PARTS -> new LineAmount.Parts(format.parseNumber(text));
+                case MASSES, MASSES_TO_MAKE -> new LineAmount.Weight(format.parseMass(text));
             };
         }
 

@@ -84,8 +84,7 @@ public final class SubstanceShare implements Subject, Explained {
     }
 
     /**
-     * The substance as the formula first names it, with all other names and the number that the formula has for it: {@code
-     * as(substance())}, worked out once.
+     * The substance as the formula first names it, with all other names and the number that the formula has for it, worked out once.
      *
      * @return the substance
      */

@@ -183,7 +183,7 @@ final class ReckonedDocument {
     /** The unit in which numbers of a kind are kept, which for some is not the one in which they are shown. */
     private static String unit(Kind kind) {
         return switch (kind) {
-            case SHARE, NUMBER -> "1";
+            case SHARE, SHARE_DIFFERENCE, NUMBER -> "1";
             case ALKALI_NUMBER, IODINE_NUMBER -> "g/g";
             case SUBSTANCE_CONCENTRATION -> "mol/mL";
             case MONEY -> "money";

@@ -207,7 +207,7 @@ final class CheckIndex {
                 annexes,
                 reading,
                 smells(substance.name(), entry),
-                alike(named, entry == null ? List.of() : entry.limits()),
+                alike(said(named, reading), entry == null ? List.of() : entry.limits()),
                 amendments(named, entry == null ? List.of() : entry.limits()));
     }
 
@@ -215,9 +215,17 @@ final class CheckIndex {
         if (!table.asksEuAnnexes()) {
             return AnnexFindings.NONE;
         }
-        boolean other = reading != null && reading.how() != NameBook.How.BLEND;
-        Substance meant = other ? substance.withSynonyms(reading.names().toArray(new String[0])) : substance;
+        Substance meant = reading == null || reading.how() == NameBook.How.BLEND
+                ? substance
+                : substance.withSynonyms(reading.names().toArray(new String[0]));
         return AnnexFindings.of(meant, product, table.words());
+    }
+
+    /** The name that was found in a written one. */
+    private static Substance said(Substance named, NameBook.@Nullable Reading reading) {
+        return reading == null || reading.how() == NameBook.How.BLEND
+                ? named
+                : Substance.of(reading.names().get(0));
     }
 
     private boolean smells(String name, @Nullable Entry entry) {

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
@@ -103,6 +104,8 @@ public record Conformance(Bounds tolerance, Ratio value, Ratio standardUncertain
 
     @Override
     public String toString() {
-        return "probability " + probability().canonical().doubleValue() + " of lying in " + tolerance;
+        return "probability " + NumberText.percent(probability().canonical()) + " of lying in "
+                + tolerance.lower().map(end -> "[" + NumberText.of(end)).orElse("(−∞") + ", "
+                + tolerance.upper().map(end -> NumberText.of(end) + "]").orElse("∞)");
     }
 }

@@ -5,6 +5,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
+import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
@@ -203,6 +204,15 @@ public final class DecisionRule implements Serializable {
     @Override
     public int hashCode() {
         return Objects.hash(form, factor);
+    }
+
+    /** The rule in words. */
+    Phrase phrase() {
+        return switch (form) {
+            case SIMPLE -> Phrase.of("limit.rule.simple");
+            case GUARD_BAND -> Phrase.of("limit.rule.guard-band", factor.toString());
+            case WORST_CASE -> Phrase.of("limit.rule.worst-case");
+        };
     }
 
     @Override

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.chemistry.MolecularFormula;
+import io.github.formulationmath.reckoning.Phrase;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -112,6 +113,13 @@ public final class LimitBasis implements Serializable {
      */
     public Optional<MolecularFormula> reference() {
         return Optional.ofNullable(reference);
+    }
+
+    /** The basis in words. */
+    Phrase phrase() {
+        return isReference()
+                ? Phrase.of("limit.basis.reference", referenceName)
+                : Phrase.of(isAsSupplied() ? "limit.basis.as-supplied" : "limit.basis.active");
     }
 
     boolean isReference() {

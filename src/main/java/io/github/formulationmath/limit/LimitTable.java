@@ -279,10 +279,10 @@ public final class LimitTable implements Serializable {
      * Reads a table of one's own in its short form from a file in UTF-8: one rule to a row with the four facts {@code
      * substance,limit,scope,source}.
      *
-     * <pre>{@code
+     * <pre>
      * substance,limit,scope,source
      * Phenoxyethanol,max 0.9 %,leave_on; area=face,"Data sheet of the supplier, edition 3 of 2026-02-01"
-     * }</pre>
+     * </pre>
      *
      * <p>A limit is {@code max}, {@code min}, {@code declare above} or {@code warn above} with a percentage, and {@code as
      * supplied} if the material counts as bought, carrier and all. A scope is {@code any}, or facts parted by semicolons: {@code

@@ -2,6 +2,7 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
 import java.util.Objects;
@@ -299,6 +300,7 @@ public record UsageLimit(
 
     @Override
     public String toString() {
-        return id + ": " + group + " " + kind.code() + " " + share.percent() + " % " + basis + " of " + whole;
+        return id + ": " + group + " " + kind.code() + " " + NumberText.percent(share.fraction()) + " " + basis + " of "
+                + whole;
     }
 }

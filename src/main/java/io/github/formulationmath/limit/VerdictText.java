@@ -8,6 +8,7 @@ import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** A verdict in words. */
@@ -18,8 +19,10 @@ record VerdictText(Verdict verdict, Wording wording) {
         phrases.add(head());
         phrases.add(Phrase.of(
                 "limit.basis",
-                verdict.limit().basis().toString(),
-                verdict.limit().whole(),
+                wording.text(verdict.limit().basis().phrase()),
+                verdict.limit().isOfProduct()
+                        ? wording.say("limit.whole.product")
+                        : verdict.limit().whole(),
                 verdict.limit().citation().toString()));
         interval().ifPresent(phrases::add);
         phrases.addAll(entryTexts(verdict.limit().text()));
@@ -95,7 +98,8 @@ record VerdictText(Verdict verdict, Wording wording) {
             return share + " (not allowed in such a product, " + limit.id() + "): " + verdict.conformity();
         }
         boolean due = !limit.kind().restrictsContents() && verdict.conformity() == Conformity.EXCEEDS;
-        return share + " (" + limit.kind().code() + " " + limit.share().percent() + " %, " + limit.id() + "): "
+        return share + " (" + limit.kind().code() + " "
+                + NumberText.percent(limit.share().fraction()) + ", " + limit.id() + "): "
                 + (due ? "DUE" : verdict.conformity()) + (verdict.isTie() ? ", a tie" : "");
     }
 
@@ -119,21 +123,22 @@ record VerdictText(Verdict verdict, Wording wording) {
                 "limit.head." + kind,
                 verdict.shortName(),
                 share(),
-                verdict.limit().share().percent() + " %",
+                NumberText.percent(verdict.limit().share().fraction()),
                 wording.say(words));
     }
 
     /** The share; where contents are unknown, all that it may be. */
     private String share() {
         if (verdict.tally().isAssessable()) {
-            return NumberText.percent(verdict.share().canonical());
+            return NumberText.percentBeside(
+                    verdict.share().canonical(), verdict.limit().share().fraction());
         }
         return verdict.bounds()
                 .upper()
                 .map(most -> wording.say(
                         "limit.between",
-                        NumberText.percent(verdict.bounds().lower().orElse(Ratio.ZERO)),
-                        NumberText.percent(most)))
+                        outwards(verdict.bounds().lower().orElse(Ratio.ZERO), false),
+                        outwards(most, true)))
                 .orElseGet(() -> NumberText.percent(verdict.share().canonical(), verdict.bounds()));
     }
 
@@ -145,9 +150,17 @@ record VerdictText(Verdict verdict, Wording wording) {
         }
         return Optional.of(Phrase.of(
                 "limit.interval",
-                NumberText.percent(lower),
-                NumberText.percent(upper.get()),
-                verdict.rule().toString()));
+                outwards(lower, false),
+                outwards(upper.get(), true),
+                wording.text(verdict.rule().phrase())));
+    }
+
+    /** An end of what the share surely lies between, rounded outwards, on the side of the limit where it truly lies. */
+    private String outwards(Ratio end, boolean up) {
+        Ratio limit = verdict.limit().share().fraction();
+        int side = end.compareTo(limit);
+        Predicate<Ratio> passes = shown -> shown.compareTo(limit) == side;
+        return up ? NumberText.leastPercent(end, passes) : NumberText.greatestPercent(end, passes);
     }
 
     private static List<Phrase> entryTexts(EntryText text) {

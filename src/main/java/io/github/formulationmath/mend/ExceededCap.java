@@ -1,6 +1,7 @@
 package io.github.formulationmath.mend;
 
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.quantity.MassFraction;
 
 /**
@@ -19,6 +20,9 @@ public record ExceededCap(Substance substance, MassFraction cap, MassFraction le
 
     @Override
     public String toString() {
-        return substance.name() + " at least " + least + ", its cap is " + cap;
+        return substance.name() + " at least "
+                + NumberText.greatestPercent(least.fraction(), part -> part.compareTo(cap.fraction()) > 0)
+                + ", its cap is "
+                + NumberText.percent(cap.fraction());
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.mend;
 
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Phrase;
 import java.util.Objects;
@@ -77,6 +78,6 @@ public record Obstacle(Kind kind, String name, Optional<Amount<Mass>> shortBy) {
     public String toString() {
         return kind
                 + (name.isEmpty() ? "" : " " + name)
-                + shortBy.map(mass -> ", short by " + mass).orElse("");
+                + shortBy.map(mass -> ", short by " + BalanceUnit.brief(mass)).orElse("");
     }
 }

@@ -2,6 +2,8 @@ package io.github.formulationmath.number;
 
 import java.math.RoundingMode;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Numbers as people read them, in one way for every page and every prompt: exact where that is a decimal of at most {@value
@@ -16,6 +18,11 @@ public final class NumberText {
     public static final int DIGITS = 6;
 
     private static final int LONGEST = 10;
+
+    /** Significant digits that a least or greatest value is printed with: at least so many, and at most. */
+    private static final int FEWEST = 4;
+
+    private static final int MOST = 12;
     private static final Rounding FEW = Rounding.toSignificantDigits(DIGITS);
 
     private NumberText() {}
@@ -72,6 +79,104 @@ public final class NumberText {
      */
     public static String exact(Ratio value, String unit) {
         return isShort(value) ? of(value, unit) : value + " " + unit + " " + of(value, unit);
+    }
+
+    /**
+     * A least value as a number that passes itself: exact where that is short, else the next one above of 4 significant digits, or
+     * of so many as it takes. Never below the value, and at most a thousandth above it.
+     *
+     * <p>Example: 125/42 oz is told as {@code 2.977 oz}; the nearest of 6 digits, 2.97619 oz, is too little.
+     *
+     * @param value the least number in that unit
+     * @param unit the unit as printed
+     * @param passes whether a number will do
+     * @return the text; the exact number and the nearest of 6 digits, as {@link #exact}, if none of at most 12 digits passes
+     */
+    public static String least(Ratio value, String unit, Predicate<Ratio> passes) {
+        return end(value, unit, RoundingMode.CEILING, passes);
+    }
+
+    /**
+     * A greatest value as a number that passes itself: as {@link #least}, but never above the value.
+     *
+     * @param value the greatest number in that unit
+     * @param unit the unit as printed
+     * @param passes whether a number will do
+     * @return the text
+     */
+    public static String greatest(Ratio value, String unit, Predicate<Ratio> passes) {
+        return end(value, unit, RoundingMode.FLOOR, passes);
+    }
+
+    /**
+     * A least share in percent that passes itself, as {@link #least}.
+     *
+     * @param share the least share as a plain fraction
+     * @param passes whether a share, as a plain fraction, will do
+     * @return the text
+     */
+    public static String leastPercent(Ratio share, Predicate<Ratio> passes) {
+        Objects.requireNonNull(passes, "passes");
+        return least(
+                Objects.requireNonNull(share, "share").times(100), "%", shown -> passes.test(shown.dividedBy(100)));
+    }
+
+    /**
+     * A greatest share in percent that passes itself, as {@link #greatest}.
+     *
+     * @param share the greatest share as a plain fraction
+     * @param passes whether a share, as a plain fraction, will do
+     * @return the text
+     */
+    public static String greatestPercent(Ratio share, Predicate<Ratio> passes) {
+        Objects.requireNonNull(passes, "passes");
+        return greatest(
+                Objects.requireNonNull(share, "share").times(100), "%", shown -> passes.test(shown.dividedBy(100)));
+    }
+
+    private static String end(Ratio value, String unit, RoundingMode mode, Predicate<Ratio> passes) {
+        Objects.requireNonNull(value, "value");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(passes, "passes");
+        return isShort(value)
+                ? of(value, unit)
+                : printable(value, mode, passes)
+                        .map(shown -> (shown.signum() < 0 ? "−" : "") + shown.abs() + " " + unit)
+                        .orElseGet(() -> exact(value, unit));
+    }
+
+    private static Optional<Ratio> printable(Ratio value, RoundingMode mode, Predicate<Ratio> passes) {
+        for (int digits = FEWEST; digits <= MOST; digits++) {
+            Ratio shown = Rounding.toSignificantDigits(digits).with(mode).apply(value);
+            if (passes.test(shown)) {
+                return Optional.of(shown);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * A share in percent with so many digits, 6 at least, that it lies on the same side of another as it truly does: 1.000000004 %
+     * is not told as 1 % beside a limit of 1 %.
+     *
+     * @param share the share as a plain fraction
+     * @param other what it is compared with
+     * @return the share in percent, as {@link #percent(Ratio)}
+     */
+    public static String percentBeside(Ratio share, Ratio other) {
+        Ratio shown = Objects.requireNonNull(share, "share").times(100);
+        Ratio mark = Objects.requireNonNull(other, "other").times(100);
+        int side = shown.compareTo(mark);
+        if (isShort(shown) || FEW.apply(shown).compareTo(mark) == side) {
+            return of(shown, "%");
+        }
+        for (int digits = DIGITS + 1; digits <= Rounding.MAX_DIGITS; digits++) {
+            Rounding more = Rounding.toSignificantDigits(digits);
+            if (more.apply(shown).compareTo(mark) == side) {
+                return "≈ " + more.format(shown) + " %";
+            }
+        }
+        return exact(shown, "%");
     }
 
     private static String text(Ratio value, String plus) {

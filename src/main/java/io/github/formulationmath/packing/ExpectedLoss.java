@@ -1,6 +1,7 @@
 package io.github.formulationmath.packing;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -200,7 +201,8 @@ public final class ExpectedLoss implements Serializable {
 
     @Override
     public String toString() {
-        return "loss " + mean + " ± " + spread + (share.fraction().isZero() ? "" : " and " + share)
-                + (past.isEmpty() ? "" : ", from " + past);
+        return "loss " + NumberText.of(mean.exactValue(), mean.symbol()) + " ± "
+                + NumberText.of(spread.exactValue(), spread.symbol())
+                + (share.fraction().isZero() ? "" : " and " + share) + (past.isEmpty() ? "" : ", from " + past);
     }
 }

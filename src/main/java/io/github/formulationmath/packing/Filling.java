@@ -1,6 +1,7 @@
 package io.github.formulationmath.packing;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -141,6 +142,7 @@ public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) im
 
     @Override
     public String toString() {
-        return fullPacks() + " packs of " + fill + " and " + lastPack() + " left";
+        return fullPacks() + " packs of " + fill + " and "
+                + NumberText.of(lastPack().exactValue(), lastPack().symbol()) + " left";
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.packing;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.reckoning.Kind;
@@ -130,6 +131,6 @@ public final class PackFill implements Serializable {
 
     @Override
     public String toString() {
-        return volume == null ? mass().toString() : volume + " at " + density;
+        return volume == null ? NumberText.of(mass().exactValue(), mass().symbol()) : volume + " at " + density;
     }
 }

@@ -28,9 +28,9 @@ import javax.measure.quantity.Dimensionless;
  */
 public final class ExpectedLine implements Line, Explained {
 
-    private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE);
+    private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE_DIFFERENCE);
     private static final Symbol RELATIVE = Symbol.of("δ", "largest-relative-deviation", Kind.SHARE);
-    private static final Symbol ALLOWED = Symbol.of("Δ_max", "allowed-deviation", Kind.SHARE);
+    private static final Symbol ALLOWED = Symbol.of("Δ_max", "allowed-deviation", Kind.SHARE_DIFFERENCE);
 
     private final PlannedLine planned;
     private final AdditionError addition;

@@ -252,6 +252,7 @@ public final class PlannedLine implements Line, Explained, Serializable {
 
     @Override
     public String toString() {
-        return name() + ": " + reading() + (isOnBench() ? "" : " (" + station() + ")");
+        return name() + ": " + BalanceUnit.reading(reading(), balance().readability())
+                + (isOnBench() ? "" : " (" + station() + ")");
     }
 }

@@ -10,8 +10,10 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Wording;
 import java.io.Serial;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -310,6 +312,20 @@ public final class Tolerances implements Serializable {
     @Override
     public int hashCode() {
         return Objects.hash(general, byPhase, byIngredient);
+    }
+
+    /**
+     * The tolerances in words.
+     *
+     * @param wording the words
+     * @return {@code ± 2 %}, then each phase and ingredient that has one of its own
+     */
+    public String text(Wording wording) {
+        List<String> all = new ArrayList<>();
+        all.add(Objects.requireNonNull(wording, "wording").say("tolerance.general", general.toString()));
+        byPhase.forEach((name, own) -> all.add(wording.say("tolerance.of-phase", name, own.toString())));
+        byIngredient.forEach((name, own) -> all.add(wording.say("tolerance.of-line", name, own.toString())));
+        return String.join(", ", all);
     }
 
     @Override

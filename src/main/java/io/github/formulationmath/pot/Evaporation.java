@@ -3,6 +3,7 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
@@ -151,6 +152,6 @@ public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine f
 
     @Override
     public String toString() {
-        return loss() + " of " + from.name() + " went off";
+        return BalanceUnit.brief(loss()) + " of " + from.name() + " went off";
     }
 }

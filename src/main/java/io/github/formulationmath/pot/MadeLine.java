@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -203,6 +204,6 @@ public final class MadeLine implements Line, Explained {
 
     @Override
     public String toString() {
-        return name() + " " + mass();
+        return name() + " " + BalanceUnit.brief(mass());
     }
 }

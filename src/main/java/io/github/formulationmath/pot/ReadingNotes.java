@@ -3,7 +3,6 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.number.Excerpt;
 import java.io.Serial;
 import java.io.Serializable;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -32,9 +31,10 @@ record ReadingNotes(@Nullable String person, @Nullable String lot, Map<String, S
         fields = new LinkedHashMap<>(fields);
     }
 
+    /** A copy: serializers that set fields do not see into the views of the JDK. */
     @Override
     public Map<String, String> fields() {
-        return Collections.unmodifiableMap(fields);
+        return new LinkedHashMap<>(fields);
     }
 
     ReadingNotes by(String who) {

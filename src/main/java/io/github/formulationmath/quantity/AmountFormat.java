@@ -66,6 +66,10 @@ public final class AmountFormat implements Serializable {
     public static AmountFormat forLocale(Locale locale) {
         Objects.requireNonNull(locale, "locale");
         char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        return with(mark);
+    }
+
+    static AmountFormat with(char mark) {
         return mark == '.' ? STANDARD : new AmountFormat(mark);
     }
 
@@ -147,6 +151,84 @@ public final class AmountFormat implements Serializable {
      */
     public Amount<Dimensionless> parseShare(String text) {
         return parse(text, Measured.NUMBER, "share: %, ‰ or ppm", List.of("0.5 %", "200 ppm"));
+    }
+
+    /**
+     * Reads a share by mass.
+     *
+     * @param text number and one of %, ‰, ppm; {@code w/w} may follow
+     * @return the share; it keeps the digits as written, with a decimal point
+     * @throws NumberTextException if the text is not such a share
+     * @throws IllegalArgumentException if the share lies outside 0 to 1
+     */
+    public MassFraction parseMassFraction(String text) {
+        return MassFraction.parse(Objects.requireNonNull(text, "text"), decimalMark);
+    }
+
+    /**
+     * Reads a share by volume.
+     *
+     * @param text number, one of %, ‰, ppm, and {@code v/v}
+     * @return the share; it keeps the digits as written, with a decimal point
+     * @throws NumberTextException if the text is not such a share
+     * @throws IllegalArgumentException if the share lies outside 0 to 1
+     */
+    public VolumeFraction parseVolumeFraction(String text) {
+        return VolumeFraction.parse(Objects.requireNonNull(text, "text"), decimalMark);
+    }
+
+    /**
+     * Reads a mass in a volume.
+     *
+     * @param text number, one of %, ‰, ppm, and {@code w/v}
+     * @return the concentration; it keeps the digits as written, with a decimal point
+     * @throws NumberTextException if the text is not such a share
+     * @throws IllegalArgumentException if the number is below 0
+     */
+    public MassConcentration parseMassConcentration(String text) {
+        return MassConcentration.parse(Objects.requireNonNull(text, "text"), decimalMark);
+    }
+
+    /**
+     * Reads a density, optionally with its temperature behind the word "at".
+     *
+     * @param text as {@link Density#parse} reads it, with this decimal mark: {@code "0,92 g/mL"}
+     * @return the density
+     * @throws NumberTextException if the text is not a density
+     * @throws IllegalArgumentException if the number is not above 0
+     */
+    public Density parseDensity(String text) {
+        return new DensityText(decimalMark).parse(Objects.requireNonNull(text, "text"));
+    }
+
+    /**
+     * Reads a sum of money.
+     *
+     * @param text a number, a space, the currency: {@code "12,50 EUR"}
+     * @return the sum
+     * @throws NumberTextException if the text is not of that form
+     * @throws IllegalArgumentException if the currency is none, as {@link Money#of} tells
+     */
+    public Money parseMoney(String text) {
+        return Money.parse(Objects.requireNonNull(text, "text"), this);
+    }
+
+    /**
+     * Reads a number without a unit, such as a number of parts.
+     *
+     * @param text the number: {@code "2,5"}, {@code "1 3/4"}
+     * @return the number
+     * @throws NumberTextException if the text is not a number
+     */
+    public Ratio parseNumber(String text) {
+        Objects.requireNonNull(text, "text");
+        return decimalMark == '.'
+                ? Ratio.parse(text)
+                : new TextReader<>(
+                                typed -> AmountText.number(typed, decimalMark),
+                                typed -> Repairs.of(typed, decimalMark),
+                                List.of("2" + decimalMark + "5", "1 3/4"))
+                        .read(text);
     }
 
     private <Q extends Quantity<Q>> Amount<Q> parse(

@@ -54,6 +54,20 @@ record AmountText(Ratio number, UnitScale scale) {
         return new AmountText(isNegative ? large.minus(part) : large.plus(part), larger);
     }
 
+    /** A number alone. */
+    static Ratio number(String text, char decimalMark) {
+        if (text.length() > MAX_LENGTH) {
+            throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
+        }
+        String typed = TypedText.plain(text, decimalMark);
+        requirePlainCharacters(text, typed, decimalMark);
+        try {
+            return Ratio.parse(typed.replace(decimalMark, '.'));
+        } catch (NumberTextException e) {
+            throw e.in(text);
+        }
+    }
+
     /** The number at the head of a text, and what follows it. */
     record NumberAndRest(Ratio number, String rest) {
 

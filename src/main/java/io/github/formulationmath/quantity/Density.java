@@ -115,7 +115,7 @@ public final class Density implements Comparable<Density>, Serializable {
      * @throws IllegalArgumentException if the number is not above 0
      */
     public static Density parse(String text) {
-        return DensityText.parse(Objects.requireNonNull(text, "text"));
+        return new DensityText('.').parse(Objects.requireNonNull(text, "text"));
     }
 
     /**

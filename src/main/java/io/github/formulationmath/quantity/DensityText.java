@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** Densities as text. */
-final class DensityText {
+/** Densities as text, with a decimal mark. */
+record DensityText(char decimalMark) {
 
     static final String AT = " at ";
 
@@ -22,16 +22,16 @@ final class DensityText {
             "kg/m³", Ratio.of(1, 1000),
             "kg/m3", Ratio.of(1, 1000));
 
-    private static final TextReader<Density> READER =
-            new TextReader<>(DensityText::read, DensityText::proposals, List.of("0.92 g/mL", "0.92 g/mL at 20 °C"));
+    private static final List<String> EXAMPLES = List.of("0.92 g/mL", "0.92 g/mL at 20 °C");
 
-    private DensityText() {}
-
-    static Density parse(String text) {
-        return READER.read(text);
+    Density parse(String text) {
+        List<String> examples = EXAMPLES.stream()
+                .map(example -> example.replace('.', decimalMark))
+                .toList();
+        return new TextReader<>(this::read, this::proposals, examples).read(text);
     }
 
-    private static Density read(String text) {
+    private Density read(String text) {
         int at = text.indexOf(AT);
         AmountText.NumberAndRest parts = numberAndUnit(text, at < 0 ? text : text.substring(0, at));
         Ratio gramsPerMillilitre = UNITS.get(UnitNames.plain(parts.rest()));
@@ -44,25 +44,27 @@ final class DensityText {
                     UnitNames.quoted(parts.rest()));
         }
         Density density = Density.ofGramsPerMillilitre(parts.number().times(gramsPerMillilitre));
-        return at < 0 ? density : density.at(Amount.temperature(text.substring(at + AT.length())));
+        return at < 0
+                ? density
+                : density.at(AmountFormat.with(decimalMark).parseTemperature(text.substring(at + AT.length())));
     }
 
-    private static AmountText.NumberAndRest numberAndUnit(String text, String density) {
+    private AmountText.NumberAndRest numberAndUnit(String text, String density) {
         try {
-            return AmountText.NumberAndRest.split(density, '.');
+            return AmountText.NumberAndRest.split(density, decimalMark);
         } catch (NumberTextException e) {
             throw e.in(text);
         }
     }
 
     /** A missing unit is g/mL in nearly every document of a material; it is proposed, never read. */
-    private static Stream<String> proposals(String text) {
+    private Stream<String> proposals(String text) {
         int at = text.indexOf(AT);
         if (at < 0) {
-            return Repairs.of(text, '.').flatMap(density -> Stream.of(density, density + " g/mL"));
+            return Repairs.of(text, decimalMark).flatMap(density -> Stream.of(density, density + " g/mL"));
         }
         List<String> temperatures =
-                Repairs.of(text.substring(at + AT.length()), '.').toList();
+                Repairs.of(text.substring(at + AT.length()), decimalMark).toList();
         return proposals(text.substring(0, at))
                 .flatMap(density -> temperatures.stream().map(temperature -> density + AT + temperature));
     }

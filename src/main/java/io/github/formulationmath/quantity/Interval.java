@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import io.github.formulationmath.number.NumberText;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -53,9 +54,15 @@ public record Interval<T extends Comparable<? super T>>(T least, T greatest) imp
         return least.compareTo(Objects.requireNonNull(value, "value")) <= 0 && value.compareTo(greatest) <= 0;
     }
 
-    /** Both ends: {@code [2.4 g, 2.6 g]}. */
+    /** Both ends, exact: {@code [2.4 g, 2.6 g]}; beside what is no short decimal stands one, {@code 100/21 g ≈ 4.76190 g}. */
     @Override
     public String toString() {
-        return "[" + least + ", " + greatest + "]";
+        return "[" + text(least) + ", " + text(greatest) + "]";
+    }
+
+    private static String text(Object end) {
+        return end instanceof Amount<?> amount
+                ? NumberText.exact(amount.exactValue(), amount.symbol())
+                : end.toString();
     }
 }

@@ -98,7 +98,11 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
      */
     public static MassConcentration parse(String text) {
         Objects.requireNonNull(text, "text");
-        return ShareText.parse(text, ShareText.Basis.W_V, MassConcentration::new);
+        return parse(text, '.');
+    }
+
+    static MassConcentration parse(String text, char decimalMark) {
+        return ShareText.parse(text, decimalMark, ShareText.Basis.W_V, MassConcentration::new);
     }
 
     /**

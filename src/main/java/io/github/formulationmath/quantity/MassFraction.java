@@ -115,7 +115,11 @@ public final class MassFraction implements Explained, Comparable<MassFraction>, 
      */
     public static MassFraction parse(String text) {
         Objects.requireNonNull(text, "text");
-        return ShareText.parse(text, ShareText.Basis.W_W, MassFraction::new);
+        return parse(text, '.');
+    }
+
+    static MassFraction parse(String text, char decimalMark) {
+        return ShareText.parse(text, decimalMark, ShareText.Basis.W_W, MassFraction::new);
     }
 
     /**

@@ -74,6 +74,10 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
      * @throws IllegalArgumentException if the currency is none, as {@link #of} tells
      */
     public static Money parse(String text) {
+        return parse(text, AmountFormat.standard());
+    }
+
+    static Money parse(String text, AmountFormat format) {
         int space = Objects.requireNonNull(text, "text").lastIndexOf(' ');
         if (space < 1 || space == text.length() - 1) {
             throw AmountText.refused(
@@ -81,7 +85,7 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
                     "refusal.text.no-money",
                     "a number, a space and a currency are needed, such as \"12.50 EUR\"");
         }
-        return of(Ratio.parse(text.substring(0, space)), text.substring(space + 1));
+        return of(format.parseNumber(text.substring(0, space)), text.substring(space + 1));
     }
 
     /**

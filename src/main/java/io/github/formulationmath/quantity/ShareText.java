@@ -28,17 +28,24 @@ final class ShareText {
     private ShareText() {}
 
     /** Reads a share and makes a value of it with the text as written; what the value refuses is not proposed either. */
-    static <T> T parse(String text, Basis expected, BiFunction<Ratio, String, T> make) {
+    static <T> T parse(String text, char decimalMark, Basis expected, BiFunction<Ratio, String, T> make) {
         return new TextReader<T>(
-                        typed -> make.apply(read(typed, expected), typed.strip()),
-                        typed -> proposals(typed, expected),
-                        examples(expected))
+                        typed -> make.apply(read(typed, decimalMark, expected), written(typed, decimalMark)),
+                        typed -> proposals(typed, decimalMark, expected),
+                        examples(expected).stream()
+                                .map(example -> example.replace('.', decimalMark))
+                                .toList())
                 .read(text);
     }
 
+    /** The digits as written, with the decimal point of data. */
+    private static String written(String text, char decimalMark) {
+        return text.strip().replace(decimalMark, '.');
+    }
+
     /** A share that is said to be of another basis is not proposed as one of this. */
-    private static Stream<String> proposals(String text, Basis expected) {
-        return Repairs.of(text, '.')
+    private static Stream<String> proposals(String text, char decimalMark, Basis expected) {
+        return Repairs.of(text, decimalMark)
                 .flatMap(share ->
                         expected == Basis.W_W ? Stream.of(share) : Stream.of(share, share + " " + expected.suffix));
     }
@@ -49,8 +56,8 @@ final class ShareText {
                 : List.of("0.5 % " + expected.suffix, "200 ppm " + expected.suffix);
     }
 
-    private static Ratio read(String text, Basis expected) {
-        AmountText.NumberAndRest parts = AmountText.NumberAndRest.split(text, '.');
+    private static Ratio read(String text, char decimalMark, Basis expected) {
+        AmountText.NumberAndRest parts = AmountText.NumberAndRest.split(text, decimalMark);
         String unit = parts.rest();
         Basis said = Basis.W_W;
         for (Basis basis : Basis.values()) {

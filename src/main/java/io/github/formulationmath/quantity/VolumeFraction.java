@@ -79,7 +79,11 @@ public final class VolumeFraction implements Comparable<VolumeFraction>, Seriali
      */
     public static VolumeFraction parse(String text) {
         Objects.requireNonNull(text, "text");
-        return ShareText.parse(text, ShareText.Basis.V_V, VolumeFraction::new);
+        return parse(text, '.');
+    }
+
+    static VolumeFraction parse(String text, char decimalMark) {
+        return ShareText.parse(text, decimalMark, ShareText.Basis.V_V, VolumeFraction::new);
     }
 
     /**

@@ -10,7 +10,7 @@ record Dimension(int mass, int volume, int substance, int money, int temperature
             case MASS -> new Dimension(1, 0, 0, 0, 0);
             case VOLUME -> new Dimension(0, 1, 0, 0, 0);
             case DENSITY -> new Dimension(1, -1, 0, 0, 0);
-            case SHARE, NUMBER, ALKALI_NUMBER, IODINE_NUMBER -> NONE;
+            case SHARE, SHARE_DIFFERENCE, NUMBER, ALKALI_NUMBER, IODINE_NUMBER -> NONE;
             case SUBSTANCE -> new Dimension(0, 0, 1, 0, 0);
             case SUBSTANCE_CONCENTRATION -> new Dimension(0, -1, 1, 0, 0);
             case MASS_SQUARED -> new Dimension(2, 0, 0, 0, 0);

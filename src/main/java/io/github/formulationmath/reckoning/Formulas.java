@@ -39,7 +39,7 @@ final class Formulas {
     private Expression write(Term given, boolean numbers) {
         Term term = unwrapped(given);
         if (!(term instanceof Term.Applied applied)) {
-            return term instanceof Step step && !numbers ? symbol(step) : numerals.exact(term);
+            return term instanceof Step step && !numbers ? symbol(step) : numerals.inLine(term);
         }
         Deque<Term.Applied> links = new ArrayDeque<>();
         Term first = term;

@@ -13,6 +13,8 @@ public enum Kind {
     DENSITY("g/mL"),
     /** A mass fraction, tolerance or other share of a whole; kept as a plain fraction, shown in percent. */
     SHARE("%"),
+    /** A difference of two shares of one whole; kept as a plain fraction, shown in percentage points, pp. */
+    SHARE_DIFFERENCE("pp"),
     /** A plain number: a count, a number of divisions, a factor. */
     NUMBER(""),
     /** The square of a mass, as variances of masses are; kept in grams squared. */

@@ -43,7 +43,8 @@ final class KindOf {
 
     private static Nature nature(Term term) {
         if (term instanceof Step step) {
-            return new Nature(Dimension.of(step.symbol().kind()), step.symbol().kind() == Kind.SHARE);
+            Kind kind = step.symbol().kind();
+            return new Nature(Dimension.of(kind), kind == Kind.SHARE || kind == Kind.SHARE_DIFFERENCE);
         }
         return term instanceof Term.Applied applied ? nature(applied) : Nature.PLAIN;
     }

@@ -1,20 +1,20 @@
 package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.document.Expression;
+import io.github.formulationmath.number.LocalDigits;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import java.text.DecimalFormatSymbols;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Numbers as a reader wants to see them: exact, in the chosen units, with the digits of a locale if one was asked for. */
 final class Numerals {
 
     private final UnitChoice units;
     private final int significantDigits;
-    private final @Nullable DecimalFormatSymbols symbols;
+    private final LocalDigits local;
     private final Style.Filling filling;
+    private final Style.Digits style;
     private final Grid grid = new Grid();
 
     /** A number ready to print; nothing stands below a decimal. */
@@ -32,12 +32,27 @@ final class Numerals {
     Numerals(Style style) {
         this.units = style.units();
         this.significantDigits = style.significantDigits();
-        this.symbols = style.locale() == null ? null : DecimalFormatSymbols.getInstance(style.locale());
+        this.local = LocalDigits.of(style.locale());
         this.filling = style.filling();
+        this.style = style.digits();
     }
 
     boolean isBlanked(Term term) {
         return filling.isBlank(term);
+    }
+
+    /** The value of a term as it stands in a line of arithmetic: exactly, or in decimals alone, if so asked. */
+    Expression inLine(Term term) {
+        return isShortened(term)
+                ? shown(term, few(term.value(), measure(term)).orElseThrow().expression())
+                : exact(term);
+    }
+
+    /** Whether a value stands there with fewer digits than it has. */
+    boolean isShortened(Term term) {
+        return style == Style.Digits.DECIMALS
+                && !isBlanked(term)
+                && few(term.value(), measure(term)).isPresent();
     }
 
     /** The value of a term, exactly; a rounded step keeps the zeros of its grid, a blanked one shows none. */
@@ -47,6 +62,20 @@ final class Numerals {
                 : shown(term, exact(term.value(), measure(term), grid.of(term)).expression());
     }
 
+    /** Whether two values compare as they do when both are shortened. */
+    boolean bearsOut(Term left, Term right) {
+        return shortened(left).compareTo(shortened(right)) == left.value().compareTo(right.value());
+    }
+
+    private Ratio shortened(Term term) {
+        Ratio size = measure(term).size();
+        return isShortened(term)
+                ? Rounding.toSignificantDigits(significantDigits)
+                        .apply(term.value().dividedBy(size))
+                        .times(size)
+                : term.value();
+    }
+
     /** A line to write on, with the unit of a term. */
     Expression blank(Term like) {
         return Expression.blank(measure(like).text());
@@ -54,7 +83,7 @@ final class Numerals {
 
     /** The value of a term in few digits, if its exact form is a fraction or a long decimal. */
     Optional<Expression> inFewDigits(Term term) {
-        return isBlanked(term)
+        return isBlanked(term) || style != Style.Digits.BOTH
                 ? Optional.empty()
                 : few(term.value(), measure(term)).map(few -> shown(term, few.expression()));
     }
@@ -65,7 +94,9 @@ final class Numerals {
 
     /** A value in the unit of a term, in few digits if it is long. */
     String text(Ratio value, Term like) {
-        return few(value, measure(like)).map(few -> "≈ " + few.text()).orElseGet(() -> exactText(value, like));
+        return style == Style.Digits.EXACT
+                ? exactText(value, like)
+                : few(value, measure(like)).map(few -> "≈ " + few.text()).orElseGet(() -> exactText(value, like));
     }
 
     /** A bare number, exactly. */
@@ -118,18 +149,6 @@ final class Numerals {
     }
 
     private String localised(String digits) {
-        StringBuilder text = new StringBuilder(digits.length());
-        digits.chars().forEach(c -> text.append(localised((char) c)));
-        return text.toString();
-    }
-
-    private char localised(char c) {
-        if (c == '-') {
-            return '−';
-        }
-        if (symbols == null) {
-            return c;
-        }
-        return c == '.' ? symbols.getDecimalSeparator() : (char) (symbols.getZeroDigit() + (c - '0'));
+        return local.digits(digits).replace('-', '−');
     }
 }

@@ -17,16 +17,16 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>Each number is exact: a decimal, or a fraction such as 400/3. One that is not short is followed by ≈ and a decimal of the
- * chosen number of significant digits. Numbers do not depend on the locale of the machine; a locale is used only if asked
- * for.
+ * chosen number of significant digits. Numbers do not depend on the locale of the machine: they follow that of the wording, or
+ * the one asked for.
  *
  * <p>Immutable and thread-safe.
  */
 public final class Style {
 
     private static final int MOST_DIGITS = 100;
-    private static final Style PLAIN =
-            new Style(Depth.STEPS, UnitChoice.canonical(), NumberText.DIGITS, null, Wording.english(), Filling.NONE);
+    private static final Style PLAIN = new Style(
+            Depth.STEPS, UnitChoice.canonical(), NumberText.DIGITS, null, Wording.english(), Filling.NONE, Digits.BOTH);
 
     private final Depth depth;
     private final UnitChoice units;
@@ -34,6 +34,7 @@ public final class Style {
     private final @Nullable Locale locale;
     private final Wording wording;
     private final Filling filling;
+    private final Digits digits;
 
     private Style(
             Depth depth,
@@ -41,7 +42,9 @@ public final class Style {
             int significantDigits,
             @Nullable Locale locale,
             Wording wording,
-            Filling filling) {
+            Filling filling,
+            Digits digits) {
+        this.digits = digits;
         this.depth = depth;
         this.units = units;
         this.significantDigits = significantDigits;
@@ -78,7 +81,7 @@ public final class Style {
     }
 
     Style with(Depth newDepth) {
-        return new Style(newDepth, units, significantDigits, locale, wording, filling);
+        return new Style(newDepth, units, significantDigits, locale, wording, filling, digits);
     }
 
     /**
@@ -103,7 +106,8 @@ public final class Style {
                 significantDigits,
                 locale,
                 wording,
-                filling);
+                filling,
+                digits);
     }
 
     /**
@@ -126,7 +130,13 @@ public final class Style {
      */
     public Style with(Locale newLocale) {
         return new Style(
-                depth, units, significantDigits, Objects.requireNonNull(newLocale, "newLocale"), wording, filling);
+                depth,
+                units,
+                significantDigits,
+                Objects.requireNonNull(newLocale, "newLocale"),
+                wording,
+                filling,
+                digits);
     }
 
     /**
@@ -137,21 +147,47 @@ public final class Style {
      */
     public Style with(Wording newWording) {
         return new Style(
-                depth, units, significantDigits, locale, Objects.requireNonNull(newWording, "newWording"), filling);
+                depth,
+                units,
+                significantDigits,
+                locale,
+                Objects.requireNonNull(newWording, "newWording"),
+                filling,
+                digits);
     }
 
     /**
      * The same style with another number of digits after ≈.
      *
-     * @param digits significant digits, from 1 to 100
+     * @param many significant digits, from 1 to 100
      * @return the style
-     * @throws IllegalArgumentException if digits lies outside that range
+     * @throws IllegalArgumentException if the number lies outside that range
      */
-    public Style withSignificantDigits(int digits) {
-        if (digits < 1 || digits > MOST_DIGITS) {
-            throw new IllegalArgumentException("digits is " + digits + ": it must lie between 1 and " + MOST_DIGITS);
+    public Style withSignificantDigits(int many) {
+        if (many < 1 || many > MOST_DIGITS) {
+            throw new IllegalArgumentException("digits is " + many + ": it must lie between 1 and " + MOST_DIGITS);
         }
-        return new Style(depth, units, digits, locale, wording, filling);
+        return new Style(depth, units, many, locale, wording, filling, digits);
+    }
+
+    /**
+     * The same style with decimals alone: where the exact number is a fraction or long, the shorter decimal stands in its place
+     * everywhere, and the line has ≈ for its sign. A comparison that the shorter decimals would not bear out keeps its exact
+     * numbers. What is computed stays exact.
+     *
+     * @return the style, for readers who do not work with fractions
+     */
+    public Style inDecimals() {
+        return new Style(depth, units, significantDigits, locale, wording, filling, Digits.DECIMALS);
+    }
+
+    /**
+     * The same style with exact numbers alone, fractions as fractions, and no decimal beside them.
+     *
+     * @return the style
+     */
+    public Style inFractions() {
+        return new Style(depth, units, significantDigits, locale, wording, filling, Digits.EXACT);
     }
 
     /**
@@ -167,7 +203,8 @@ public final class Style {
                 significantDigits,
                 locale,
                 wording,
-                new Filling(Set.copyOf(Objects.requireNonNull(steps, "steps")), false));
+                new Filling(Set.copyOf(Objects.requireNonNull(steps, "steps")), false),
+                digits);
     }
 
     /**
@@ -183,7 +220,8 @@ public final class Style {
                 significantDigits,
                 locale,
                 wording,
-                new Filling(Set.copyOf(Objects.requireNonNull(steps, "steps")), true));
+                new Filling(Set.copyOf(Objects.requireNonNull(steps, "steps")), true),
+                digits);
     }
 
     /**
@@ -231,7 +269,7 @@ public final class Style {
 
     /** The same style; where no unit is chosen, another choice. */
     Style orIn(UnitChoice others) {
-        return new Style(depth, units.orElse(others), significantDigits, locale, wording, filling);
+        return new Style(depth, units.orElse(others), significantDigits, locale, wording, filling, digits);
     }
 
     UnitChoice units() {
@@ -242,9 +280,13 @@ public final class Style {
         return significantDigits;
     }
 
-    @Nullable
+    /** The locale that was asked for, or that of the words. */
     Locale locale() {
-        return locale;
+        return locale == null ? wording.locale() : locale;
+    }
+
+    Digits digits() {
+        return digits;
     }
 
     Filling filling() {
@@ -254,7 +296,16 @@ public final class Style {
     /** How much is told, with how many digits: {@code STEPS, 6 digits}. */
     @Override
     public String toString() {
-        return depth + ", " + significantDigits + " digits" + (locale == null ? "" : ", " + locale);
+        return depth + ", " + significantDigits + " digits"
+                + (digits == Digits.BOTH ? "" : digits == Digits.DECIMALS ? ", decimals" : ", fractions")
+                + (locale == null ? "" : ", " + locale);
+    }
+
+    /** What stands for a number that is no short decimal. */
+    enum Digits {
+        BOTH,
+        DECIMALS,
+        EXACT
     }
 
     /** What a printed working does with some of its values: it leaves them blank or, in a key, makes them stand out. */

@@ -85,7 +85,7 @@ final class UnitChoice {
         }
         return switch (kind) {
             case SHARE -> Measure.PERCENT;
-            case IODINE_NUMBER -> new Measure(kind.canonicalUnit(), Ratio.of(1, 100));
+            case SHARE_DIFFERENCE, IODINE_NUMBER -> new Measure(kind.canonicalUnit(), Ratio.of(1, 100));
             case ALKALI_NUMBER, SUBSTANCE_CONCENTRATION -> new Measure(kind.canonicalUnit(), Ratio.of(1, 1000));
             case MASS_SQUARED ->
                 mass().map(m -> new Measure(m.text() + "²", m.size().times(m.size())))

@@ -1,6 +1,7 @@
 package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.document.Document;
+import io.github.formulationmath.number.LocalDigits;
 import io.github.formulationmath.number.Refusal;
 import io.github.formulationmath.number.Sentence;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
@@ -22,30 +24,88 @@ import org.jspecify.annotations.Nullable;
  * The words of one language: every text the library prints stands under a key in the {@code words-en.properties} of the
  * room that says it, so that a translation is one file.
  *
- * <p>The English wording comes with the library. Another language is a properties file in UTF-8 that is laid over it by
- * {@link #read(Reader)}: what it does not say is said in English. Placeholders are {@code {0}}, {@code {1}} …; in the sentences
- * of a {@link Refusal} the names of its fields, such as {@code {capacity}}.
+ * <p>English, German and French come with the library. Another language is a properties file in UTF-8 that is laid over one of
+ * them by {@link #read(Reader)} or {@link #withTexts}: what it does not say is said as before. Placeholders are {@code {0}},
+ * {@code {1}} …; in the sentences of a {@link Refusal} the names of its fields, such as {@code {capacity}}.
+ *
+ * <p>Numbers that are put in have the decimal mark and the digits of the {@linkplain #locale locale}: that of the language, if
+ * no other is chosen.
+ *
+ * <p>Example: {@code Wording.german().say("sheet.unnamed-balance", "0.1 g")} is {@code Schritte von 0,1 g}.
  *
  * <p>Immutable and thread-safe.
  */
 public final class Wording {
 
     private static final String ROOMS = "/io/github/formulationmath/";
-    private static final Wording ENGLISH = load();
+    private static final String LANGUAGE = "language";
+    private static final Wording ENGLISH = load("en", Map.of());
+
+    /** Read when first asked for. */
+    private static final class German {
+        static final Wording WORDS = load("de", ENGLISH.texts);
+    }
+
+    /** Read when first asked for. */
+    private static final class French {
+        static final Wording WORDS = load("fr", ENGLISH.texts);
+    }
 
     private final Map<String, String> texts;
+    private final Locale locale;
+    private final LocalDigits digits;
 
-    private Wording(Map<String, String> texts) {
+    private Wording(Map<String, String> texts, Locale locale) {
         this.texts = Map.copyOf(texts);
+        this.locale = locale;
+        this.digits = LocalDigits.of(locale);
     }
 
     /**
-     * The English wording.
+     * The English wording, with the decimal point.
      *
-     * @return the wording that comes with the library
+     * @return the wording
      */
     public static Wording english() {
         return ENGLISH;
+    }
+
+    /**
+     * The German wording, with the decimal comma.
+     *
+     * @return the wording
+     */
+    public static Wording german() {
+        return German.WORDS;
+    }
+
+    /**
+     * The French wording, with the decimal comma.
+     *
+     * @return the wording
+     */
+    public static Wording french() {
+        return French.WORDS;
+    }
+
+    /**
+     * The wording for a reader: that of the language, with the decimal mark and the digits of the locale.
+     *
+     * @param locale the reader's, such as de, fr-CA or de-CH
+     * @return the wording
+     * @throws IllegalArgumentException if the library has no words in that language; the message names those it has
+     */
+    public static Wording of(Locale locale) {
+        Wording wording = switch (Objects.requireNonNull(locale, "locale").getLanguage()) {
+            case "en" -> ENGLISH;
+            case "de" -> german();
+            case "fr" -> french();
+            default ->
+                throw new IllegalArgumentException("locale is \"" + locale.toLanguageTag()
+                        + "\": the library speaks en, de and fr; take one of them, or lay your own words over one with"
+                        + " Wording.read");
+        };
+        return wording.with(locale);
     }
 
     /**
@@ -58,11 +118,52 @@ public final class Wording {
      *     puts in; the message names the key, and the placeholders or what the key may have meant
      */
     public static Wording read(Reader reader) throws IOException {
-        Map<String, String> texts = properties(reader);
-        texts.forEach(Wording::requireLikeEnglish);
-        Map<String, String> all = new TreeMap<>(ENGLISH.texts);
-        all.putAll(texts);
-        return new Wording(all);
+        return ENGLISH.withTexts(reader);
+    }
+
+    /**
+     * The same wording with some texts in place of its own. If {@code language} is among them, the numbers follow it.
+     *
+     * @param reader the properties file; it may hold as few keys as its author wants to say otherwise
+     * @return the wording
+     * @throws IOException if the reader fails
+     * @throws IllegalArgumentException as {@link #read}
+     */
+    public Wording withTexts(Reader reader) throws IOException {
+        Map<String, String> own = properties(Objects.requireNonNull(reader, "reader"));
+        own.forEach(Wording::requireLikeEnglish);
+        Map<String, String> all = new TreeMap<>(texts);
+        all.putAll(own);
+        return new Wording(all, own.containsKey(LANGUAGE) ? Locale.forLanguageTag(own.get(LANGUAGE)) : locale);
+    }
+
+    /**
+     * The same words with the decimal mark and the digits of a locale.
+     *
+     * @param newLocale the locale, such as de-CH, where numbers have a decimal point
+     * @return the wording
+     */
+    public Wording with(Locale newLocale) {
+        return new Wording(texts, Objects.requireNonNull(newLocale, "newLocale"));
+    }
+
+    /**
+     * The locale of the numbers.
+     *
+     * @return that of the language, if no other was chosen
+     */
+    public Locale locale() {
+        return locale;
+    }
+
+    /**
+     * A number for a person who reads these words.
+     *
+     * @param number a number as the library prints it, with or without a unit: {@code 12.5 g}
+     * @return the text as {@link LocalDigits#text} gives it
+     */
+    public String number(String number) {
+        return digits.text(number);
     }
 
     private static void requireLikeEnglish(String key, String text) {
@@ -110,11 +211,14 @@ public final class Wording {
         return Sentence.filled(pattern, name -> argument(phrase, name));
     }
 
-    private static @Nullable String argument(Phrase phrase, String name) {
+    private @Nullable String argument(Phrase phrase, String name) {
         int index = name.matches("[0-9]{1,3}") ? Integer.parseInt(name) : Integer.MAX_VALUE;
-        return index < phrase.arguments().size()
-                ? Document.clean(phrase.arguments().get(index))
-                : null;
+        return index < phrase.arguments().size() ? put(phrase.arguments().get(index)) : null;
+    }
+
+    /** A name as it is, a number in the digits of these words. */
+    private String put(String argument) {
+        return number(Document.clean(argument));
     }
 
     /**
@@ -134,17 +238,21 @@ public final class Wording {
 
     private @Nullable String field(Refusal refusal, String name) {
         return switch (name) {
-            case "reason" ->
-                refusal.because()
-                        .map(this::text)
-                        .orElseGet(() -> clean(refusal.fields().get(name)));
+            case "reason" -> refusal.because().map(this::text).orElseGet(() -> put(refusal, name));
             case "remedies" -> either(refusal.remedies());
-            default -> clean(refusal.fields().get(name));
+            default -> put(refusal, name);
         };
     }
 
-    private static @Nullable String clean(@Nullable String field) {
-        return field == null ? null : Document.clean(field);
+    /** What somebody typed stays as it was typed. */
+    private @Nullable String put(Refusal refusal, String name) {
+        String field = refusal.fields().get(name);
+        if (field == null) {
+            return null;
+        }
+        boolean typed =
+                refusal.key().startsWith("refusal.text.") || refusal.key().startsWith("refusal.number-text");
+        return typed ? Document.clean(field) : put(field);
     }
 
     /** a, b or c. */
@@ -183,13 +291,14 @@ public final class Wording {
         return texts.keySet();
     }
 
-    private static Wording load() {
+    /** The words of a language, over those of another where it has none. */
+    private static Wording load(String language, Map<String, String> others) {
         try {
-            Map<String, String> texts = new TreeMap<>();
+            Map<String, String> texts = new TreeMap<>(others);
             for (String room : rooms()) {
-                texts.putAll(properties(new StringReader(text(ROOMS + room + "/words-en.properties"))));
+                texts.putAll(properties(new StringReader(text(ROOMS + room + "/words-" + language + ".properties"))));
             }
-            return new Wording(texts);
+            return new Wording(texts, Locale.forLanguageTag(language));
         } catch (IOException e) {
             throw new UncheckedIOException("the words of the library cannot be read", e);
         }

@@ -127,7 +127,7 @@ final class WorkingDocument {
 
     /** The value of a step in one line: {@code m_3 = 400/3 g ≈ 133.333 g}. */
     private Expression value(Step step) {
-        return Expression.relation(Formulas.symbol(step), "=", result(step));
+        return Expression.relation(Formulas.symbol(step), numerals.isShortened(step) ? "≈" : "=", result(step));
     }
 
     /** How a computed step came about. */
@@ -140,9 +140,9 @@ final class WorkingDocument {
         List<Expression> lines = new ArrayList<>();
         lines.add(Expression.relation(Formulas.symbol(step), "=", formulas.symbols(definition)));
         if (definition instanceof Term.Applied) {
-            lines.add(Expression.continued("=", formulas.numbers(definition)));
+            lines.add(Expression.continued(isShortened(definition) ? "≈" : "=", formulas.numbers(definition)));
         }
-        lines.add(Expression.continued(sign(definition), result(step)));
+        lines.add(Expression.continued(sign(definition, step), result(step)));
         return lines;
     }
 
@@ -156,10 +156,20 @@ final class WorkingDocument {
             lines.add(Expression.relation(formulas.numbers(left), sign, formulas.numbers(right)));
         }
         if (!anywhere(left, numerals::isBlanked) && !anywhere(right, numerals::isBlanked)) {
-            lines.add(Expression.relation(numerals.exact(left), sign, numerals.exact(right))
+            boolean few = numerals.bearsOut(left, right);
+            lines.add(Expression.relation(compared(left, few), sign, compared(right, few))
                     .judged(words.say(decision.holds() ? "decision.holds" : "decision.fails")));
         }
         return lines;
+    }
+
+    private Expression compared(Term term, boolean few) {
+        return few ? numerals.inLine(term) : numerals.exact(term);
+    }
+
+    /** Whether a number in a line of arithmetic has fewer digits than it should. */
+    private boolean isShortened(Term definition) {
+        return anywhere(definition, numerals::isShortened);
     }
 
     private List<Expression> answer(Term answer) {
@@ -171,20 +181,24 @@ final class WorkingDocument {
         }
         Expression result = anywhere(answer, numerals::isBlanked) ? numerals.blank(answer) : result(answer);
         return List.of(
-                Expression.relation(formulas.symbols(answer), "=", formulas.numbers(answer)),
-                Expression.continued(sign(answer), result));
+                Expression.relation(
+                        formulas.symbols(answer), isShortened(answer) ? "≈" : "=", formulas.numbers(answer)),
+                Expression.continued(sign(answer, answer), result));
     }
 
     private Expression result(Term term) {
-        Expression exact = numerals.exact(term);
+        Expression exact = numerals.inLine(term);
         return numerals.inFewDigits(term)
                 .map(few -> Expression.relation(exact, "≈", few))
                 .orElse(exact);
     }
 
     /** A root, a power of ten and a statistical function are not exact, and their results do not claim to be. */
-    private static String sign(Term definition) {
-        return anywhere(definition, WorkingDocument::isInexact) ? "≈" : "=";
+    private String sign(Term definition, Term result) {
+        boolean inexact = anywhere(definition, WorkingDocument::isInexact)
+                || isShortened(definition)
+                || numerals.isShortened(result);
+        return inexact ? "≈" : "=";
     }
 
     private static boolean isInexact(Term term) {

@@ -199,7 +199,7 @@ public record VersionComparison(List<LineDifference> lines) {
 
         private static final Symbol FIRST = Symbol.of("w_first", "share-in-first", Kind.SHARE);
         private static final Symbol SECOND = Symbol.of("w_second", "share-in-second", Kind.SHARE);
-        private static final Symbol DIFFERENCE = Symbol.of("Δ_w", "share-difference", Kind.SHARE);
+        private static final Symbol DIFFERENCE = Symbol.of("Δ_w", "share-difference", Kind.SHARE_DIFFERENCE);
 
         /** What became of a line. */
         public enum Change {

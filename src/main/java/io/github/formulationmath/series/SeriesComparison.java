@@ -185,9 +185,9 @@ public final class SeriesComparison {
         private static final Rounding TWO_DIGITS = Rounding.toSignificantDigits(2);
         private static final Symbol WANTED = Symbol.of("w", "share-wanted", Kind.SHARE);
         private static final Symbol THERE = Symbol.of("s", "share-there", Kind.SHARE);
-        private static final Symbol DIFFERENCE = Symbol.of("Δs", "difference-of-shares", Kind.SHARE);
-        private static final Symbol ON_PURPOSE = Symbol.of("Δw", "difference-on-purpose", Kind.SHARE);
-        private static final Symbol BY_WEIGHING = Symbol.of("ε", "difference-by-weighing", Kind.SHARE);
+        private static final Symbol DIFFERENCE = Symbol.of("Δs", "difference-of-shares", Kind.SHARE_DIFFERENCE);
+        private static final Symbol ON_PURPOSE = Symbol.of("Δw", "difference-on-purpose", Kind.SHARE_DIFFERENCE);
+        private static final Symbol BY_WEIGHING = Symbol.of("ε", "difference-by-weighing", Kind.SHARE_DIFFERENCE);
 
         private final int number;
         private final @Nullable FormulaLine first;

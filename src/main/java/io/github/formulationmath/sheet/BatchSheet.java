@@ -4,6 +4,7 @@ import io.github.formulationmath.choice.DilutedBatch;
 import io.github.formulationmath.choice.StockMixture;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
+import io.github.formulationmath.document.Document.Column.Use;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
@@ -127,14 +128,23 @@ public final class BatchSheet {
     Document head() {
         Document document = Document.titled(
                         words.say("sheet.batch-title", plan.batch().formula().name()), words.say("language"))
-                .fact(words.say("sheet.batch"), SheetNumbers.amount(plan.batch().mass()));
+                .fact(
+                        words.say("sheet.batch"),
+                        SheetNumbers.amount(words, plan.batch().mass()));
         for (WeighingStation station : stations()) {
             document = document.fact(words.say("sheet.balance"), balance(station));
         }
-        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().toString())
+        return document.fact(words.say("sheet.vessel"), plan.bench().vessel().text(words))
                 .fact(
                         words.say("sheet.closure"),
-                        words.say("sheet.closure." + plan.bench().closure().name()));
+                        words.say("sheet.closure." + plan.bench().closure().name()))
+                .fields(List.of(
+                        words.say("sheet.field.code"),
+                        words.say("sheet.field.day"),
+                        words.say("sheet.field.by"),
+                        words.say("sheet.field.checked"),
+                        words.say("sheet.field.signature"),
+                        words.say("sheet.field.notes")));
     }
 
     /** What is made and on what, and what the displays read. */
@@ -153,7 +163,7 @@ public final class BatchSheet {
             }
         }
         for (Phase phase : plan.batch().formula().phases()) {
-            document = document.heading(words.say("sheet.phase", phase.name())).table(columns(), rows(phase));
+            document = document.heading(SheetNumbers.phase(words, phase)).table(columns(), rows(phase));
         }
         return total(document);
     }
@@ -162,12 +172,12 @@ public final class BatchSheet {
     Document total(Document document) {
         return document.fact(
                         words.say("sheet.total"),
-                        SheetNumbers.total(plan.total(), plan.finest().readability()))
+                        SheetNumbers.total(words, plan.total(), plan.finest().readability()))
                 .fact(
                         words.say("sheet.difference"),
-                        NumberText.signed(
+                        words.number(NumberText.signed(
                                 plan.difference().exactValue(),
-                                plan.difference().symbol()));
+                                plan.difference().symbol())));
     }
 
     /** The places that are used, that of the bench first. */
@@ -185,8 +195,8 @@ public final class BatchSheet {
     private String balance(WeighingStation station) {
         String facts = words.say(
                 "sheet.balance-facts",
-                SheetNumbers.amount(station.balance().readability()),
-                SheetNumbers.amount(station.balance().capacity()));
+                SheetNumbers.amount(words, station.balance().readability()),
+                SheetNumbers.amount(words, station.balance().capacity()));
         return plan.stations().isEmpty() ? facts : words.say("sheet.balance-at", place(station), facts);
     }
 
@@ -204,18 +214,20 @@ public final class BatchSheet {
 
     private List<Column> columns() {
         List<Column> columns = new ArrayList<>(List.of(
-                Column.text(words.say("sheet.column.done")),
+                Column.of(words.say("sheet.column.done"), Use.TICK),
                 Column.number(words.say("sheet.column.number")),
                 Column.name(words.say("sheet.column.ingredient"))));
         if (!plan.stations().isEmpty()) {
             columns.add(Column.text(words.say("sheet.column.where")));
         }
         columns.addAll(List.of(
-                Column.number(words.say("sheet.column.reading")),
+                Column.of(words.say("sheet.column.reading"), Use.READING),
+                Column.of(words.say("sheet.column.actual"), Use.ROOM),
                 Column.number(words.say("sheet.column.cumulative")),
-                Column.number(words.say("sheet.column.share")),
-                Column.number(words.say("sheet.column.exact")),
-                Column.number(words.say("sheet.column.error"))));
+                Column.of(words.say("sheet.column.lot"), Use.ROOM),
+                Column.of(words.say("sheet.column.share"), Use.DETAIL),
+                Column.of(words.say("sheet.column.exact"), Use.DETAIL),
+                Column.of(words.say("sheet.column.error"), Use.DETAIL)));
         return columns;
     }
 
@@ -230,10 +242,12 @@ public final class BatchSheet {
         }
         row.addAll(List.of(
                 reading(line.reading(), line.balance()),
+                "",
                 line.isOnBench() ? reading(line.cumulativeReading(), line.balance()) : "",
-                NumberText.percent(line.target().line().fraction()),
-                SheetNumbers.amount(line.target().mass().inUnitOf(line.reading())),
-                SheetNumbers.error(line.relativeRoundingError().canonical())));
+                "",
+                SheetNumbers.percent(words, line.target().line().fraction()),
+                SheetNumbers.amount(words, line.target().mass().inUnitOf(line.reading())),
+                SheetNumbers.error(words, line.relativeRoundingError().canonical())));
         return row;
     }
 
@@ -248,13 +262,14 @@ public final class BatchSheet {
                 .map(line -> List.of(
                         line.subscript(),
                         line.name(),
-                        NumberText.percent(line.planned().target().line().fraction()),
-                        SheetNumbers.interval(line.bounds()),
+                        SheetNumbers.percent(
+                                words, line.planned().target().line().fraction()),
+                        SheetNumbers.interval(words, line.bounds()),
                         words.say("sheet.verdict." + line.verdict(tolerances).name())))
                 .toList();
         return document.heading(words.say("sheet.expected"))
                 .table(columns, rows)
-                .paragraph(words.say("sheet.guaranteed", tolerances.toString()));
+                .paragraph(words.say("sheet.guaranteed", tolerances.text(words)));
     }
 
     private Document ending(Document document) {
@@ -275,14 +290,14 @@ public final class BatchSheet {
             } else if (line.divisions().isZero()) {
                 all = all.paragraph(words.say("sheet.below-display", line.name()));
             } else if (line.isBelowMinimumLoad()) {
-                String least = SheetNumbers.amount(line.balance().minimumLoad());
+                String least = SheetNumbers.amount(words, line.balance().minimumLoad());
                 all = all.paragraph(words.say("sheet.below-minimum", line.name(), least));
             }
         }
         return all;
     }
 
-    static String reading(Amount<Mass> reading, Balance balance) {
-        return SheetNumbers.reading(reading, balance.readability());
+    String reading(Amount<Mass> reading, Balance balance) {
+        return SheetNumbers.reading(words, reading, balance.readability());
     }
 }

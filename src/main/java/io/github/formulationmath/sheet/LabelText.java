@@ -3,6 +3,8 @@ package io.github.formulationmath.sheet;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.label.IngredientList;
 import io.github.formulationmath.label.NetContents;
+import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchRecord;
 import java.util.ArrayList;
@@ -24,11 +26,14 @@ public final class LabelText {
 
     private final BatchRecord record;
     private final @Nullable IngredientList ingredients;
-    private final @Nullable String contents;
+    private final @Nullable Amount<?> contents;
     private final List<String> notices;
 
     private LabelText(
-            BatchRecord record, @Nullable IngredientList ingredients, @Nullable String contents, List<String> notices) {
+            BatchRecord record,
+            @Nullable IngredientList ingredients,
+            @Nullable Amount<?> contents,
+            List<String> notices) {
         this.record = record;
         this.ingredients = ingredients;
         this.contents = contents;
@@ -42,14 +47,14 @@ public final class LabelText {
      * @return the label with name, day and code; net contents as filled, if that is in the record
      */
     public static LabelText of(BatchRecord record) {
-        String filled = Objects.requireNonNull(record, "record")
-                .filling()
-                .map(filling -> filling.fill()
-                        .volume()
-                        .map(SheetNumbers::amount)
-                        .orElseGet(() -> SheetNumbers.amount(filling.fill().mass())))
-                .orElse(null);
+        Objects.requireNonNull(record, "record");
+        Amount<?> filled =
+                record.filling().map(filling -> filled(filling.fill())).orElse(null);
         return new LabelText(record, null, filled, List.of());
+    }
+
+    private static Amount<?> filled(PackFill fill) {
+        return fill.volume().isPresent() ? fill.volume().get() : fill.mass();
     }
 
     /**
@@ -69,8 +74,8 @@ public final class LabelText {
      * @return the label
      */
     public LabelText with(NetContents<?> net) {
-        String declared = SheetNumbers.amount(Objects.requireNonNull(net, "net").declared());
-        return new LabelText(record, ingredients, declared, notices);
+        return new LabelText(
+                record, ingredients, Objects.requireNonNull(net, "net").declared(), notices);
     }
 
     /**
@@ -103,7 +108,7 @@ public final class LabelText {
     public Document document(Wording wording) {
         Document label = Document.titled(record.formula().name(), wording.say("language"));
         if (contents != null) {
-            label = label.fact(wording.say("sheet.label.contents"), contents);
+            label = label.fact(wording.say("sheet.label.contents"), SheetNumbers.amount(wording, contents));
         }
         if (ingredients != null) {
             label = label.fact(wording.say("sheet.label.ingredients"), ingredients.text());

@@ -2,9 +2,9 @@ package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
+import io.github.formulationmath.document.Document.Column.Use;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.Filling;
 import io.github.formulationmath.pot.LineCheck;
@@ -68,7 +68,7 @@ public final class RecordSheet {
         record.readings().taken().forEach(reading -> readings.put(reading.line().position(), reading));
         Document document = facts(made);
         for (Phase phase : record.formula().phases()) {
-            document = document.heading(words.say("sheet.phase", phase.name()))
+            document = document.heading(SheetNumbers.phase(words, phase))
                     .table(
                             columns(),
                             phase.lines().stream()
@@ -79,7 +79,13 @@ public final class RecordSheet {
         for (FormulaLine line : record.readings().missing()) {
             document = document.paragraph(words.say("sheet.record.missing", line.name()));
         }
-        return filling(entries(noted(document))).caution(words.say("sheet.record.caution"));
+        return filling(entries(noted(document)))
+                .fields(List.of(
+                        words.say("sheet.field.by"),
+                        words.say("sheet.field.checked"),
+                        words.say("sheet.field.signature"),
+                        words.say("sheet.field.notes")))
+                .caution(words.say("sheet.record.caution"));
     }
 
     /** Who read what when, from which lot, and what else was noted there; nothing if nothing was. */
@@ -119,26 +125,27 @@ public final class RecordSheet {
                 .fact(words.say("sheet.record.day"), record.code().day().toString())
                 .fact(
                         words.say("sheet.record.planned"),
-                        SheetNumbers.amount(record.plan().batch().mass()))
-                .fact(words.say("sheet.record.made"), SheetNumbers.amount(made.mass()))
+                        SheetNumbers.amount(words, record.plan().batch().mass()))
+                .fact(words.say("sheet.record.made"), SheetNumbers.amount(words, made.mass()))
                 .fact(
                         words.say("sheet.record.method"),
                         words.say("sheet.record.method."
                                 + record.readings().method().name()))
-                .fact(words.say("sheet.record.tolerances"), record.tolerances().toString());
+                .fact(words.say("sheet.record.tolerances"), record.tolerances().text(words));
     }
 
     private List<Column> columns() {
         return List.of(
                 Column.number(words.say("sheet.column.number")),
                 Column.name(words.say("sheet.column.ingredient")),
-                Column.number(words.say("sheet.record.column.planned")),
-                Column.number(words.say("sheet.record.column.read")),
+                Column.of(words.say("sheet.record.column.planned"), Use.DETAIL),
+                Column.of(words.say("sheet.record.column.read"), Use.READING),
                 Column.number(words.say("sheet.record.column.in-pot")),
-                Column.number(words.say("sheet.record.column.asked")),
+                Column.of(words.say("sheet.record.column.asked"), Use.DETAIL),
                 Column.number(words.say("sheet.record.column.share")),
-                Column.number(words.say("sheet.record.column.off")),
-                Column.text(words.say("sheet.record.column.verdict")));
+                Column.of(words.say("sheet.record.column.off"), Use.DETAIL),
+                Column.text(words.say("sheet.record.column.verdict")),
+                Column.of(words.say("sheet.record.column.remark"), Use.ROOM));
     }
 
     private List<String> row(MadeLine line, Optional<Reading> reading) {
@@ -146,18 +153,22 @@ public final class RecordSheet {
         return List.of(
                 line.subscript(),
                 line.name(),
-                SheetNumbers.amount(record.plan().batch().line(line.line()).mass()),
+                SheetNumbers.amount(
+                        words, record.plan().batch().line(line.line()).mass()),
                 reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
-                SheetNumbers.amount(line.mass()) + (line.isAssumed() ? " ?" : ""),
-                NumberText.percent(line.line().fraction()),
-                line.isAssumed() ? "?" : NumberText.percent(line.share().fraction()),
+                SheetNumbers.amount(words, line.mass()) + (line.isAssumed() ? " ?" : ""),
+                SheetNumbers.percent(words, line.line().fraction()),
+                line.isAssumed()
+                        ? "?"
+                        : SheetNumbers.percent(words, line.share().fraction()),
                 line.isAssumed() ? "?" : off(check.deviation().canonical()),
-                words.say("sheet.record.verdict." + check.verdict().name()));
+                words.say("sheet.record.verdict." + check.verdict().name()),
+                "");
     }
 
-    private static String off(Ratio deviation) {
+    private String off(Ratio deviation) {
         String sign = deviation.signum() < 0 ? "−" : deviation.signum() > 0 ? "+" : "";
-        return sign + SheetNumbers.error(deviation.abs());
+        return sign + SheetNumbers.error(words, deviation.abs());
     }
 
     private String read(Reading reading) {
@@ -177,12 +188,12 @@ public final class RecordSheet {
     /** A reading with the digits of its display, and on which balance if it was not that of the bench. */
     private String shown(Amount<Mass> mass, Balance used) {
         Amount<Mass> step = used.readability();
-        String text = SheetNumbers.reading(mass.inUnitOf(step), step);
+        String text = SheetNumbers.reading(words, mass.inUnitOf(step), step);
         if (used.equals(record.plan().bench().balance())) {
             return text;
         }
         return used.name().isEmpty()
-                ? words.say("sheet.record.on-unnamed-balance", text, SheetNumbers.amount(step))
+                ? words.say("sheet.record.on-unnamed-balance", text, SheetNumbers.amount(words, step))
                 : words.say("sheet.record.on-balance", text, used.name());
     }
 
@@ -239,12 +250,12 @@ public final class RecordSheet {
     }
 
     private Document filled(Document document, Filling filling) {
-        return document.fact(words.say("sheet.record.residue"), SheetNumbers.amount(filling.residue()))
+        return document.fact(words.say("sheet.record.residue"), SheetNumbers.amount(words, filling.residue()))
                 .fact(
                         words.say("sheet.record.fill"),
-                        SheetNumbers.amount(filling.fill().mass()))
-                .fact(words.say("sheet.record.packs"), Integer.toString(filling.fullPacks()))
-                .fact(words.say("sheet.record.last-pack"), SheetNumbers.amount(filling.lastPack()));
+                        SheetNumbers.amount(words, filling.fill().mass()))
+                .fact(words.say("sheet.record.packs"), words.number(Integer.toString(filling.fullPacks())))
+                .fact(words.say("sheet.record.last-pack"), SheetNumbers.amount(words, filling.lastPack()));
     }
 
     private static String time(Optional<Instant> time) {

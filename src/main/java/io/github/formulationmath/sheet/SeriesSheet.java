@@ -2,7 +2,6 @@ package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
@@ -55,18 +54,18 @@ public final class SeriesSheet {
                 .fact(
                         words.say("sheet.series-way"),
                         words.say("way." + plan.way().name()))
-                .fact(words.say("sheet.series-total"), SheetNumbers.amount(plan.total()))
+                .fact(words.say("sheet.series-total"), SheetNumbers.amount(words, plan.total()))
                 .table(
                         List.of(
                                 Column.name(words.say("sheet.column.ingredient")),
                                 Column.number(words.say("sheet.column.needed"))),
-                        plan.needs().entrySet().stream().map(SeriesSheet::need).toList());
+                        plan.needs().entrySet().stream().map(this::need).toList());
         Optional<WeighingPlan> base = plan.base();
         if (base.isPresent()) {
             document = weighed(document.heading(words.say("sheet.series-base")), base.get())
                     .paragraph(words.say(
                             "sheet.series-stir",
-                            SheetNumbers.amount(plan.leftOfBase().orElseThrow())));
+                            SheetNumbers.amount(words, plan.leftOfBase().orElseThrow())));
         }
         for (Trial trial : plan.trials()) {
             document = weighed(
@@ -78,8 +77,8 @@ public final class SeriesSheet {
         return document.paragraph(words.say("sheet.series-guaranteed")).caution(words.say("sheet.caution"));
     }
 
-    private static List<String> need(Map.Entry<String, Amount<Mass>> entry) {
-        return List.of(entry.getKey(), SheetNumbers.amount(entry.getValue()));
+    private List<String> need(Map.Entry<String, Amount<Mass>> entry) {
+        return List.of(entry.getKey(), SheetNumbers.amount(words, entry.getValue()));
     }
 
     private Document weighed(Document document, WeighingPlan own) {
@@ -102,9 +101,9 @@ public final class SeriesSheet {
                 .map(share -> List.of(
                         share.subscript(),
                         share.name(),
-                        NumberText.percent(share.line().fraction()),
-                        NumberText.percent(share.share().canonical()),
-                        SheetNumbers.interval(share.bounds()),
+                        SheetNumbers.percent(words, share.line().fraction()),
+                        SheetNumbers.percent(words, share.share().canonical()),
+                        SheetNumbers.interval(words, share.bounds()),
                         words.say("sheet.verdict." + share.verdict().name())))
                 .toList();
     }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.sheet;
 
+import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -11,14 +12,21 @@ import io.github.formulationmath.weighing.Balance;
 import java.math.RoundingMode;
 import javax.measure.quantity.Dimensionless;
 
-/** Numbers as sheets show them: what a display shows, errors and guarantees; all others are {@link NumberText}. */
+/**
+ * Numbers as sheets show them, in the digits of their words: what a display shows, errors and guarantees; all others are {@link
+ * NumberText}.
+ */
 final class SheetNumbers {
 
     private static final Rounding TWO_DIGITS = Rounding.toSignificantDigits(2);
 
     private SheetNumbers() {}
 
-    static String amount(Amount<?> amount) {
+    static String amount(Wording words, Amount<?> amount) {
+        return words.number(amount(amount));
+    }
+
+    private static String amount(Amount<?> amount) {
         Amount<?> parts = amount.inSmallerUnit();
         boolean isMixed = amount.symbol().equals("lb") && !amount.exactValue().isInteger();
         return isMixed && NumberText.isShort(parts.exactValue())
@@ -27,36 +35,53 @@ final class SheetNumbers {
     }
 
     /** A reading as the display shows it, with the zeros that its step keeps: 1.0 g. */
-    static String reading(Amount<?> reading, Amount<?> step) {
+    static String reading(Wording words, Amount<?> reading, Amount<?> step) {
         Rounding display = Rounding.toMultipleOf(step.exactValue()).with(RoundingMode.UNNECESSARY);
-        return display.format(reading.exactValue()) + " " + reading.symbol();
+        return words.number(display.format(reading.exactValue()) + " " + reading.symbol());
     }
 
     /** A sum of readings, with the digits of the finest display where it has no others: steps of 0.2 g and 0.5 g add up to 0.7 g. */
-    static String total(Amount<?> total, Amount<?> finest) {
+    static String total(Wording words, Amount<?> total, Amount<?> finest) {
         boolean shown = total.exactValue().dividedBy(finest.exactValue()).isInteger();
-        return shown ? reading(total, finest) : amount(total);
+        return shown ? reading(words, total, finest) : amount(words, total);
+    }
+
+    /** The heading of a phase; a phase that is called one already is not called so twice. */
+    static String phase(Wording words, Phase phase) {
+        String word = words.say("sheet.phase", "").strip();
+        String name = phase.name();
+        // "Phase A" begins with the word, "Water phase" ends with it, but for the size of its first letter.
+        boolean says = !word.isEmpty() && (name.startsWith(word) || name.endsWith(word.substring(1)));
+        return says ? name : words.say("sheet.phase", name);
     }
 
     /** A balance by its name, or else by its step. */
     static String balance(Wording words, Balance balance) {
         return balance.name().isEmpty()
-                ? words.say("sheet.unnamed-balance", amount(balance.readability()))
+                ? words.say("sheet.unnamed-balance", amount(words, balance.readability()))
                 : balance.name();
     }
 
     /** An error in percent, to the two digits that say anything. */
-    static String error(Ratio fraction) {
-        return fraction.isZero() ? "0 %" : TWO_DIGITS.format(fraction.times(100)) + " %";
+    static String error(Wording words, Ratio fraction) {
+        return fraction.isZero() ? words.number("0 %") : words.number(TWO_DIGITS.format(fraction.times(100)) + " %");
+    }
+
+    /** A share in percent. */
+    static String percent(Wording words, Ratio share) {
+        return words.number(NumberText.percent(share));
     }
 
     /** A guaranteed interval of shares in percent, rounded outwards so that it stays guaranteed. */
-    static String interval(Interval<Amount<Dimensionless>> shares) {
+    static String interval(Wording words, Interval<Amount<Dimensionless>> shares) {
         Ratio low = shares.least().canonical().times(100);
         Ratio high = shares.greatest().canonical().times(100);
         Ratio step = low.equals(high) ? TWO_DIGITS.stepFor(low) : TWO_DIGITS.stepFor(high.minus(low));
         Rounding grid = Rounding.toMultipleOf(step);
-        return grid.with(RoundingMode.FLOOR).format(low) + " to "
-                + grid.with(RoundingMode.CEILING).format(high) + " %";
+        return words.say(
+                "sheet.range",
+                grid.with(RoundingMode.FLOOR).format(low),
+                grid.with(RoundingMode.CEILING).format(high),
+                "%");
     }
 }

@@ -2,9 +2,9 @@ package io.github.formulationmath.sheet;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
+import io.github.formulationmath.document.Document.Column.Use;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.reckoning.Wording;
@@ -116,13 +116,15 @@ public final class SoapSheet {
             return document;
         }
         List<Column> columns = List.of(
-                Column.text(words.say("sheet.column.done")),
+                Column.of(words.say("sheet.column.done"), Use.TICK),
                 Column.number(words.say("sheet.column.number")),
                 Column.name(words.say("sheet.column.ingredient")),
-                Column.number(words.say("sheet.column.reading")),
-                Column.number(words.say("sheet.column.share")),
-                Column.number(words.say("sheet.column.exact")),
-                Column.number(words.say("sheet.column.error")));
+                Column.of(words.say("sheet.column.reading"), Use.READING),
+                Column.of(words.say("sheet.column.actual"), Use.ROOM),
+                Column.of(words.say("sheet.column.lot"), Use.ROOM),
+                Column.of(words.say("sheet.column.share"), Use.DETAIL),
+                Column.of(words.say("sheet.column.exact"), Use.DETAIL),
+                Column.of(words.say("sheet.column.error"), Use.DETAIL));
         return document.heading(words.say(heading))
                 .table(columns, lines.stream().map(this::row).toList());
     }
@@ -133,10 +135,12 @@ public final class SoapSheet {
                 "[ ]",
                 line.subscript(),
                 line.name(),
-                BatchSheet.reading(planned.reading(), planned.balance()),
-                NumberText.percent(line.fraction()),
-                SheetNumbers.amount(planned.target().mass().inUnitOf(planned.reading())),
-                SheetNumbers.error(planned.relativeRoundingError().canonical()));
+                sheet.reading(planned.reading(), planned.balance()),
+                "",
+                "",
+                SheetNumbers.percent(words, line.fraction()),
+                SheetNumbers.amount(words, planned.target().mass().inUnitOf(planned.reading())),
+                SheetNumbers.error(words, planned.relativeRoundingError().canonical()));
     }
 
     /** The largest reading of each alkali, the others being as they are planned. */
@@ -158,7 +162,7 @@ public final class SoapSheet {
     private String largest(Soap judged, FormulaLine line) {
         return AlkaliBalance.largestReading(judged, expected, line.name(), NONE_LEFT)
                 .map(reading ->
-                        BatchSheet.reading(reading, expected.plan().line(line).balance()))
+                        sheet.reading(reading, expected.plan().line(line).balance()))
                 .orElseGet(() -> words.say("sheet.soap.no-reading"));
     }
 }

@@ -393,7 +393,7 @@ public final class MonteCarlo {
         /**
          * An interval that holds the value of a quantity with a stated probability.
          *
-         * <p>Example: {@code new CoverageInterval(-3.92, 3.92)} for a normal law with u = 2 and 95 %.
+         * <p>Example: {@code new MonteCarlo.Result.CoverageInterval(-3.92, 3.92)} for a normal law with u = 2 and 95 %.
          *
          * @param low the lower end
          * @param high the upper end, not below the lower

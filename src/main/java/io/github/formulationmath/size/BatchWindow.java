@@ -385,8 +385,8 @@ public abstract sealed class BatchWindow {
         /** Both ends, where the gaps between them end, and what was not considered. */
         @Override
         public String toString() {
-            return formula().name() + ": from " + BalanceUnit.text(smallest.mass()) + " to "
-                    + BalanceUnit.text(largest.mass()) + gaps() + bench().unconsideredText();
+            return formula().name() + ": from " + BalanceUnit.least(smallest.mass(), this::contains) + " to "
+                    + BalanceUnit.greatest(largest.mass(), this::contains) + gaps() + bench().unconsideredText();
         }
 
         private String gaps() {
@@ -396,7 +396,7 @@ public abstract sealed class BatchWindow {
             }
             return start.compareTo(largest.mass()) == 0
                     ? ", with gaps between"
-                    : ", with gaps below " + BalanceUnit.text(start);
+                    : ", with gaps below " + BalanceUnit.least(start, this::contains);
         }
     }
 
@@ -478,7 +478,8 @@ public abstract sealed class BatchWindow {
         /** What would open it, and what was not considered. */
         @Override
         public String toString() {
-            return formula().name() + ": no batch; " + openings + bench().unconsideredText();
+            return formula().name() + ": no batch; "
+                    + openings.stream().map(WindowOpening::phrase).toList() + bench().unconsideredText();
         }
     }
 
@@ -495,8 +496,10 @@ public abstract sealed class BatchWindow {
         private final boolean lower;
         private final Landing at;
         private final WindowBound bound;
+        private final Sizes sizes;
 
-        End(Formula formula, Bench bench, boolean lower, Landing at, WindowBound bound) {
+        End(Formula formula, Bench bench, boolean lower, Landing at, WindowBound bound, Sizes sizes) {
+            this.sizes = sizes;
             this.formula = formula;
             this.bench = bench;
             this.lower = lower;
@@ -573,7 +576,13 @@ public abstract sealed class BatchWindow {
 
         @Override
         public String toString() {
-            return BalanceUnit.text(mass()) + " (" + boundBy() + ")";
+            Amount<Mass> mass = BalanceUnit.amount(bench.balance(), at.at());
+            // Where the bench allows too little, its end is no size that passes.
+            boolean passes = sizes.contains(mass);
+            return (lower
+                            ? BalanceUnit.least(mass, size -> !passes || sizes.contains(size))
+                            : BalanceUnit.greatest(mass, size -> !passes || sizes.contains(size)))
+                    + " (" + boundBy() + ")";
         }
     }
 }

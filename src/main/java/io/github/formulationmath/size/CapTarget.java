@@ -93,6 +93,6 @@ public final class CapTarget implements Explained {
 
     @Override
     public String toString() {
-        return substance + " at most " + NumberText.percent(share);
+        return substance + " at most " + NumberText.greatestPercent(share, less -> true);
     }
 }

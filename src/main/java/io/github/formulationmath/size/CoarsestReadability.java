@@ -121,8 +121,14 @@ final class CoarsestReadability {
     @Override
     public String toString() {
         String finer = everyFinerFrom()
-                .map(from -> "; every d of at most " + BalanceUnit.text(from) + " passes, some in between may fail")
+                .map(from -> "; every d of at most " + greatest(from) + " passes, some in between may fail")
                 .orElse("");
-        return "d at most " + BalanceUnit.text(step()) + ", counting the rounding of the display alone" + finer;
+        return "d at most " + greatest(step().withoutWorking()) + ", counting the rounding of the display alone"
+                + finer;
+    }
+
+    /** In the unit in which parts of the first batch are weighed. */
+    private String greatest(Amount<Mass> step) {
+        return BalanceUnit.greatest(step.inUnitOf(batches.get(0).mass().inSmallerUnit()), this::serves);
     }
 }

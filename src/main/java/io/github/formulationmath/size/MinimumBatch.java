@@ -251,7 +251,7 @@ public abstract sealed class MinimumBatch {
 
         @Override
         String finding() {
-            return "at least " + BalanceUnit.text(smallest());
+            return "at least " + BalanceUnit.least(smallest(), sizes()::contains);
         }
     }
 
@@ -311,7 +311,7 @@ public abstract sealed class MinimumBatch {
 
         @Override
         String finding() {
-            return "not decided; above " + allFailBelow();
+            return "not decided; every batch below " + BalanceUnit.greatest(allFailBelow(), size -> true) + " fails";
         }
     }
 }

@@ -549,15 +549,15 @@ public final class Sizes {
 
     private String least() {
         try {
-            return BalanceUnit.text(smallest().orElseThrow());
+            return BalanceUnit.least(smallest().orElseThrow(), this::contains);
         } catch (SearchLimitException e) {
-            return "more than " + BalanceUnit.text(mass(e.reached()));
+            return "more than " + BalanceUnit.greatest(mass(e.reached()), size -> true);
         }
     }
 
     private String ray() {
         return allFrom()
-                .map(start -> "; all from " + BalanceUnit.text(start) + " on")
+                .map(start -> "; all from " + BalanceUnit.least(start, this::contains) + " on")
                 .orElse("; gaps never end");
     }
 }

@@ -2,6 +2,7 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Phrase;
 import java.util.List;
@@ -46,6 +47,12 @@ public sealed interface WindowOpening {
         public Phrase phrase() {
             return Phrase.of("opening.finer-balance", readability.toString());
         }
+
+        /** The opening in words. */
+        @Override
+        public String toString() {
+            return phrase().toString();
+        }
     }
 
     /**
@@ -66,7 +73,13 @@ public sealed interface WindowOpening {
 
         @Override
         public Phrase phrase() {
-            return Phrase.of("opening.higher-capacity", capacity.toString());
+            return Phrase.of("opening.higher-capacity", BalanceUnit.least(capacity, more -> true));
+        }
+
+        /** The opening in words. */
+        @Override
+        public String toString() {
+            return phrase().toString();
         }
     }
 
@@ -88,7 +101,13 @@ public sealed interface WindowOpening {
 
         @Override
         public Phrase phrase() {
-            return Phrase.of("opening.lighter-vessel", mass.toString());
+            return Phrase.of("opening.lighter-vessel", BalanceUnit.greatest(mass, less -> true));
+        }
+
+        /** The opening in words. */
+        @Override
+        public String toString() {
+            return phrase().toString();
         }
     }
 
@@ -110,7 +129,13 @@ public sealed interface WindowOpening {
 
         @Override
         public Phrase phrase() {
-            return Phrase.of("opening.larger-vessel", workingVolume.toString());
+            return Phrase.of("opening.larger-vessel", BalanceUnit.least(workingVolume, more -> true));
+        }
+
+        /** The opening in words. */
+        @Override
+        public String toString() {
+            return phrase().toString();
         }
     }
 
@@ -135,7 +160,13 @@ public sealed interface WindowOpening {
 
         @Override
         public Phrase phrase() {
-            return Phrase.of("opening.more-stock", ingredientName, mass.toString());
+            return Phrase.of("opening.more-stock", ingredientName, BalanceUnit.least(mass, more -> true));
+        }
+
+        /** The opening in words. */
+        @Override
+        public String toString() {
+            return phrase().toString();
         }
     }
 
@@ -158,6 +189,12 @@ public sealed interface WindowOpening {
         @Override
         public Phrase phrase() {
             return Phrase.of("opening.together", joined(all.stream().map(WindowOpening::phrase)));
+        }
+
+        /** The opening in words. */
+        @Override
+        public String toString() {
+            return phrase().toString();
         }
     }
 
@@ -208,6 +245,12 @@ public sealed interface WindowOpening {
         @Override
         public Phrase phrase() {
             return Phrase.of("opening.pre-dilute", joined(dilutions.stream().map(Dilution::phrase)), carrier.name());
+        }
+
+        /** The opening in words. */
+        @Override
+        public String toString() {
+            return phrase().toString();
         }
     }
 

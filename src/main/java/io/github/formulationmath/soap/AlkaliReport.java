@@ -131,7 +131,7 @@ record AlkaliReport(AlkaliBalance balance, Wording wording) {
         List<List<String>> rows = widths.stream()
                 .map(width -> List.of(
                         wording.say("soap.width." + width.kind().name(), width.line()),
-                        up(width.width().exactValue())))
+                        wording.number(up(width.width().exactValue()))))
                 .toList();
         return document.heading(wording.say("soap.report.widths")).table(columns, rows);
     }

@@ -280,19 +280,21 @@ public final class UndissociatedShare {
         Objects.requireNonNull(most, "most");
         Objects.requireNonNull(wording, "wording");
         Document document = Document.titled(wording.say("solution.share.title", acid.name()), wording.say("language"))
-                .fact(wording.say("solution.share.ph"), between(ph))
+                .fact(wording.say("solution.share.ph"), wording.number(between(ph)))
                 .fact(
                         wording.say("solution.share.constants"),
                         wording.say(
                                 "solution.share.holds-at",
                                 acid.steps().stream()
-                                        .map(UndissociatedShare::between)
+                                        .map(step -> wording.number(between(step)))
                                         .collect(Collectors.joining("; ")),
                                 acid.temperature().toString(),
                                 acid.ionicStrength().toString()))
                 .fact(wording.say("solution.share.source"), acid.source().citation())
-                .fact(wording.say("solution.share.ideal"), percent(ideal()))
-                .fact(wording.say("solution.share.salted", most.toString()), percent(upToIonicStrength(most)));
+                .fact(wording.say("solution.share.ideal"), wording.number(percent(ideal())))
+                .fact(
+                        wording.say("solution.share.salted", most.toString()),
+                        wording.number(percent(upToIonicStrength(most))));
         for (Phrase phrase : notCovered()) {
             document = document.caution(wording.text(phrase));
         }

@@ -224,8 +224,8 @@ public final class LyeVerification {
         List<List<String>> rows = figures.stream()
                 .map(each -> List.of(
                         each.name(),
-                        each.figure().written(),
-                        NumberText.of(each.expected().canonical(), "g"),
+                        wording.number(each.figure().written()),
+                        wording.number(NumberText.of(each.expected().canonical(), "g")),
                         wording.say(
                                 each.agreement() == Agreement.DISAGREES
                                         ? "lye.verification.disagrees"

@@ -134,7 +134,7 @@ final class VerificationReport {
         String unit = check.figure().symbol();
         return List.of(
                 check.line().name(),
-                check.figure().written(),
+                wording.number(check.figure().written()),
                 number(check.expected().exactValue(), unit),
                 outcome(check, unit));
     }
@@ -167,7 +167,7 @@ final class VerificationReport {
 
     /** A number that is not printed exactly has the exact one behind it. */
     private String number(String text, Ratio value, String exact) {
-        return NumberText.isShort(value) ? text : say("verification.about", text, exact);
+        return NumberText.isShort(value) ? wording.number(text) : say("verification.about", text, exact);
     }
 
     private String grams(Amount<Mass> mass) {

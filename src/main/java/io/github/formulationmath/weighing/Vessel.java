@@ -3,6 +3,7 @@ package io.github.formulationmath.weighing;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Wording;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
@@ -172,6 +173,22 @@ public final class Vessel implements Serializable {
     @Override
     public int hashCode() {
         return Objects.hash(name, mass, brim, working);
+    }
+
+    /**
+     * The vessel in words.
+     *
+     * @param wording the words
+     * @return its name, mass and volumes, as far as they are known
+     */
+    public String text(Wording wording) {
+        Objects.requireNonNull(wording, "wording");
+        String own = equals(NONE)
+                ? wording.say("vessel.none")
+                : mass.isZero() ? name : wording.say("vessel.with-mass", name, mass.toString());
+        return brim == null || working == null
+                ? own
+                : wording.say("vessel.with-volume", own, working.toString(), brim.toString());
     }
 
     @Override

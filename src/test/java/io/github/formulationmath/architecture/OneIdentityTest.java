@@ -49,13 +49,13 @@ final class OneIdentityTest {
             "limit/LimitOutcome.java",
             "limit/ProductWords.java",
             "limit/ShortRules.java",
+            "limit/TableIndex.java",
             "number/Rounding.java",
             "quantity/AmountFormat.java",
             "quantity/TypedText.java", // names of units
             "quantity/UnitNames.java", // names of units
             "reckoning/Formulas.java",
             "soap/AlkaliGradeTable.java",
-            "soap/Fat.java",
             "soap/FatTable.java",
             "verification/Figure.java", // names of units
             "verification/FigureCheck.java",

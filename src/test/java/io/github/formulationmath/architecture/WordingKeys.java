@@ -61,8 +61,8 @@ final class WordingKeys {
     static Map<String, Set<String>> writtenByRoom() {
         Map<String, Set<String>> keys = new TreeMap<>();
         try (Stream<Path> files = Files.walk(RESOURCES)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".properties"))
-                    .toList()) {
+            for (Path file :
+                    files.filter(path -> path.endsWith("words-en.properties")).toList()) {
                 Properties texts = new Properties();
                 try (InputStream in = Files.newInputStream(file)) {
                     texts.load(in);

@@ -150,7 +150,7 @@ class DocumentTest {
                 .endsWith("</html>\n");
         assertThat(ALL.print(Format.HTML))
                 .contains(
-                        "<dl>\n<dt>Batch</dt><dd>400 g</dd>\n<dt>Vessel</dt><dd>jar</dd>\n</dl>\n",
+                        "<dl>\n<div><dt>Batch</dt><dd>400 g</dd></div>\n<div><dt>Vessel</dt><dd>jar</dd></div>\n</dl>\n",
                         "<h2>Phase &lt;A&gt;</h2>\n",
                         "<td>[ ]</td><th scope=\"row\">Wax</th><td class=\"number\">123.0 g</td>",
                         "<p class=\"caution\">Mind the lye.</p>\n",
@@ -261,11 +261,13 @@ class DocumentTest {
                 int.class,
                 1,
                 boolean.class,
-                true);
+                true,
+                Column.Use.class,
+                Column.Use.ROOM);
         assertThat(new NullTester(samples).test(Document.class, REPORT)).isGreaterThan(30);
         assertThat(new NullTester(samples).test(Expression.class, Expression.number("1", "g")))
                 .isGreaterThan(20);
-        assertThat(new NullTester(samples).test(Column.class, Column.text("a"))).isEqualTo(3);
+        assertThat(new NullTester(samples).test(Column.class, Column.text("a"))).isEqualTo(5);
     }
 
     @Test

@@ -2,6 +2,7 @@ package io.github.formulationmath.figures;
 
 import java.util.List;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.title.TextTitle;
 
 /**
  * A picture and the numbers it shows.
@@ -13,17 +14,28 @@ import org.jfree.chart.JFreeChart;
  * @param width in pixels
  * @param height in pixels
  * @param description what somebody who does not see it is told
+ * @param grammar the picture as data
  */
 record Figure(
-        String name, String columns, List<String> rows, JFreeChart chart, int width, int height, String description) {
-
-    /** A picture whose numbers are all there is to tell. */
-    Figure(String name, String columns, List<String> rows, JFreeChart chart, int width, int height) {
-        this(name, columns, rows, chart, width, height, "The numbers stand in " + name + ".csv: " + columns + ".");
-    }
+        String name,
+        String columns,
+        List<String> rows,
+        JFreeChart chart,
+        int width,
+        int height,
+        String description,
+        Grammar grammar) {
 
     String title() {
         return chart.getTitle().getText();
+    }
+
+    /** What is drawn, of what and on what. */
+    List<String> subtitles() {
+        return chart.getSubtitles().stream()
+                .filter(TextTitle.class::isInstance)
+                .map(each -> ((TextTitle) each).getText())
+                .toList();
     }
 
     String csv() {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jfree.chart.ChartUtils;
 import org.jfree.svg.SVGGraphics2D;
+import org.jfree.svg.ViewBox;
 
 /**
  * Draws the pictures of the documentation as SVG and PNG, each with a table of the numbers it shows. The build draws them
@@ -34,6 +35,8 @@ public final class Figures {
     static void writeNumbers(Figure figure, Path folder) throws IOException {
         Files.createDirectories(folder);
         Files.writeString(folder.resolve(figure.name() + ".csv"), figure.csv(), StandardCharsets.UTF_8);
+        Files.writeString(
+                folder.resolve(figure.name() + ".vl.json"), figure.grammar().json(figure), StandardCharsets.UTF_8);
     }
 
     /** Writes a picture and its numbers into a folder. */
@@ -42,11 +45,13 @@ public final class Figures {
         ChartUtils.saveChartAsPNG(
                 folder.resolve(figure.name() + ".png").toFile(), figure.chart(), figure.width(), figure.height());
         SVGGraphics2D canvas = new SVGGraphics2D(figure.width(), figure.height());
+        // Without a size of its own it takes the size of the place where it stands.
+        ViewBox box = new ViewBox(0, 0, figure.width(), figure.height());
         canvas.setDefsKeyPrefix(figure.name());
         figure.chart().draw(canvas, new java.awt.geom.Rectangle2D.Double(0, 0, figure.width(), figure.height()));
         Files.writeString(
                 folder.resolve(figure.name() + ".svg"),
-                told(canvas.getSVGElement(), figure) + "\n",
+                told(canvas.getSVGElement(null, false, box, null, null), figure) + "\n",
                 StandardCharsets.UTF_8);
     }
 

@@ -26,6 +26,9 @@ final class FrontOfPrice {
     private static final Rounding THREE = Rounding.toSignificantDigits(3);
     private static final double DEAREST = 60;
 
+    private static final Grammar.Place PRICE = Grammar.Place.number("x", "price EUR");
+    private static final Grammar.Place GRAMS = Grammar.Place.logarithmic("y", "smallest batches together g");
+
     private FrontOfPrice() {}
 
     /** The bench of the page: one balance, one pot and one boat are there. */
@@ -72,11 +75,17 @@ final class FrontOfPrice {
                 "front-of-price",
                 "price EUR,smallest batches together g,to buy",
                 rows,
-                Ink.chart("What a price buys: the smallest batches of two formulas together", plot(line, front)),
+                Ink.chart(
+                        "What a price buys: the smallest batches of two formulas together",
+                        plot(line, front),
+                        "oat lotion and balm, each line within 2 %, batches of 10 g to 2 kg; masses logarithmic"),
                 1000,
                 560,
                 "Stairs falling from left to right: the smallest test batches of a lotion and a balm together, in grams and"
-                        + " logarithmic, against what is bought for them. Each step down is named by what is bought.");
+                        + " logarithmic, against what is bought for them. Each step down is named by what is bought.",
+                Grammar.NOTHING
+                        .with("point", "", PRICE, GRAMS)
+                        .with("text", "", PRICE, GRAMS, Grammar.Place.name("text", "to buy")));
     }
 
     private static String bought(EquipmentAnswer answer) {

@@ -22,9 +22,9 @@ import org.jfree.chart.ui.TextAnchor;
 /** Black, greys and line styles: the pictures must be legible printed in grey and to colour-blind readers. */
 final class Ink {
 
-    static final Font TITLE = new Font("DejaVu Sans", Font.BOLD, 17);
-    static final Font LABEL = new Font("DejaVu Sans", Font.PLAIN, 14);
-    static final Font SMALL = new Font("DejaVu Sans", Font.PLAIN, 13);
+    static final Font TITLE = new Font("DejaVu Sans", Font.BOLD, 20);
+    static final Font LABEL = new Font("DejaVu Sans", Font.PLAIN, 17);
+    static final Font SMALL = new Font("DejaVu Sans", Font.PLAIN, 16);
 
     static final BasicStroke SOLID = new BasicStroke(1.8f);
     static final BasicStroke THIN = new BasicStroke(0.8f);
@@ -62,14 +62,20 @@ final class Ink {
         axis.setTickLabelFont(SMALL);
     }
 
-    static JFreeChart chart(String title, Plot plot) {
+    static JFreeChart chart(String title, Plot plot, String... lines) {
         JFreeChart chart = new JFreeChart(title, TITLE, plot, false);
         chart.setBackgroundPaint(Color.WHITE);
         plot.setBackgroundPaint(Color.WHITE);
         plot.setOutlineVisible(false);
         TextTitle heading = chart.getTitle();
         heading.setHorizontalAlignment(HorizontalAlignment.LEFT);
-        heading.setPadding(8, 12, 8, 12);
+        heading.setPadding(8, 12, 2, 12);
+        for (String line : lines) {
+            TextTitle under = new TextTitle(line, SMALL);
+            under.setHorizontalAlignment(HorizontalAlignment.LEFT);
+            under.setPadding(2, 12, line.equals(lines[lines.length - 1]) ? 10 : 2, 12);
+            chart.addSubtitle(under);
+        }
         chart.setPadding(new org.jfree.chart.ui.RectangleInsets(4, 4, 4, 16));
         return chart;
     }
@@ -86,6 +92,7 @@ final class Ink {
         note.setFont(SMALL);
         note.setTextAnchor(anchor);
         note.setPaint(BLACK);
+        note.setBackgroundPaint(new Color(255, 255, 255, 200));
         plot.addAnnotation(note);
     }
 }

@@ -51,6 +51,9 @@ final class ShortfallAgainstBatch {
     private static final double BOTTOM = -12;
     private static final double TOP = 22;
 
+    private static final Grammar.Place FATS = Grammar.Place.logarithmic("x", "fats g");
+    private static final Grammar.Place BALANCE = Grammar.Place.name("strokeDash", "balance");
+
     private ShortfallAgainstBatch() {}
 
     private static LyeCalculation bar() {
@@ -88,13 +91,29 @@ final class ShortfallAgainstBatch {
                 "shortfall-against-batch-size",
                 "balance,fats g,least unsaponified %,most unsaponified %",
                 rows,
-                Ink.chart("Five per cent planned: what may come of it, by batch and balance", plot(data, ranges)),
+                Ink.chart(
+                        "Five per cent planned: what may come of it, by batch and balance",
+                        plot(data, ranges),
+                        "kitchen bar: sunflower 600, coconut 300, shea 100 g per kg of fats; mass of fats logarithmic"),
                 1000,
                 560,
                 "Interval of the fat that stays unsaponified against the mass of fats, 40 g to 5 kg, logarithmic. On a balance of 0.1 g"
                         + " (solid) it comes near what the ranges of fats and alkali leave by themselves (dotted) from about"
                         + " 500 g on, and reaches below 0, where hydroxide may be left, for some batches under 280 g; on"
-                        + " one of 1 g (dashed) for some under 2.8 kg.");
+                        + " one of 1 g (dashed) for some under 2.8 kg.",
+                Grammar.NOTHING
+                        .with(
+                                "line",
+                                "datum['fats g'] !== 'any'",
+                                FATS,
+                                Grammar.Place.number("y", "least unsaponified %"),
+                                BALANCE)
+                        .with(
+                                "line",
+                                "datum['fats g'] !== 'any'",
+                                FATS,
+                                Grammar.Place.number("y", "most unsaponified %"),
+                                BALANCE));
     }
 
     private static void addBalance(XYSeriesCollection data, List<String> rows, String step) {
@@ -145,7 +164,7 @@ final class ShortfallAgainstBatch {
         Ink.write(
                 plot,
                 "dotted: what the ranges of fats and alkali leave by themselves",
-                400,
+                190,
                 5.2,
                 TextAnchor.CENTER_LEFT);
         Ink.write(plot, "below 0: for some lot, hydroxide is left", 1000, -6.4, TextAnchor.TOP_LEFT);

@@ -31,6 +31,9 @@ final class UndissociatedAgainstPh {
     private static final Rounding DOWN = Rounding.toDecimalPlaces(3).with(RoundingMode.FLOOR);
     private static final Rounding UP = Rounding.toDecimalPlaces(3).with(RoundingMode.CEILING);
 
+    private static final Grammar.Place PH = Grammar.Place.number("x", "pH");
+    private static final Grammar.Place ACID = Grammar.Place.name("strokeDash", "acid");
+
     private UndissociatedAgainstPh() {}
 
     static Figure draw() {
@@ -44,12 +47,24 @@ final class UndissociatedAgainstPh {
                 "undissociated-share-against-ph",
                 "acid,pH,least % ideal,most % ideal,least % up to 0.1 mol/L of ionic strength",
                 rows,
-                Ink.chart("How much of three acids has kept its proton (25 °C)", plot(lines, bands)),
+                Ink.chart(
+                        "How much of three acids has kept its proton (25 °C)",
+                        plot(lines, bands),
+                        "thermodynamic pK of the shipped table; lines: ideal, grey: with salts"),
                 1000,
                 560,
                 "Undissociated share in per cent against pH from 2 to 7 for salicylic acid (dotted), benzoic acid (solid) and"
                         + " propionic acid (dashed), each falling in an S through one half at its pK; grey below each line: what"
-                        + " an ionic strength of up to 0.1 mol/L may take away. At pH 5 they are about 1, 14 and 43 %.");
+                        + " an ionic strength of up to 0.1 mol/L may take away. At pH 5 they are about 1, 14 and 43 %.",
+                Grammar.NOTHING
+                        .with("line", "", PH, Grammar.Place.number("y", "most % ideal"), ACID)
+                        .with(
+                                "area",
+                                "",
+                                PH,
+                                Grammar.Place.number("y", "least % up to 0.1 mol/L of ionic strength"),
+                                Grammar.Place.end("y2", "most % ideal"),
+                                Grammar.Place.name("detail", "acid")));
     }
 
     private static void addAcid(

@@ -76,7 +76,7 @@ class NameReadingsPropertiesTest {
 
     @Test
     @DisplayName("no disguise lets a substance of the table escape, and every one is told")
-    void noneEscapes() {
+    void none_escapes() {
         int tried = 0;
         for (String name : names()) {
             Set<String> plain = found(check(name));
@@ -111,7 +111,7 @@ class NameReadingsPropertiesTest {
 
     @Test
     @DisplayName("what is forbidden or too much by itself is never called within inside a blend of unknown shares")
-    void aBlendIsNeverCalledWithinByWhatIsNotKnown() {
+    void a_blend_is_never_called_within_by_what_is_not_known() {
         for (String name : names()) {
             LimitReport alone = check(name);
             LimitReport blend = check(name + " (and) Squalane");
@@ -161,7 +161,7 @@ class NameReadingsPropertiesTest {
 
     @Test
     @DisplayName("a wrong letter is never counted, it is at most suggested")
-    void aWrongLetterIsNotCounted() {
+    void a_wrong_letter_is_not_counted() {
         for (String name : names()) {
             for (int at = 0; at < name.length(); at += 3) {
                 if (!Character.isLetter(name.charAt(at)) || name.length() < 6) {

@@ -67,7 +67,7 @@ class NamesAsWrittenTest {
 
     @Test
     @DisplayName("of 330 names at least 85 % are found or rightly unknown, all others have a suggestion")
-    void asWritten() throws IOException {
+    void names_as_written() throws IOException {
         List<String> wrong = new ArrayList<>();
         List<String> silent = new ArrayList<>();
         int right = 0;

@@ -20,6 +20,7 @@ final class Units {
 
     Units() {
         put("%", "0.01", Map.of());
+        put("pp", "0.01", Map.of());
         put("‰", "0.001", Map.of());
         put("ppm", "0.000001", Map.of());
         put("g", "1", Map.of(GRAM, 1));
@@ -49,7 +50,7 @@ final class Units {
     static String inOneWord(String text) {
         return text.replace("US fl oz", "fl_oz_us")
                 .replace("imp fl oz", "fl_oz_imp")
-                .replace("oz t", "ozt");
+                .replaceAll("oz t\\b", "ozt");
     }
 
     /** One of a unit such as {@code g/mL}, {@code g²} or {@code /g}. */

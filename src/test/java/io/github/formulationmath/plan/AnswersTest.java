@@ -104,8 +104,11 @@ class AnswersTest {
         assertThat(assignment.batch()).isEqualTo(BATCH);
         assertThat(assignment.unassigned()).isEmpty();
         assertThat(assignment.toString())
-                .contains("Oil at " + bench, "Wax at " + bench, "Tocopherol at " + fine)
-                .doesNotContain("not [");
+                .contains(
+                        "Oil: 159 g on d = 0.1 g, in beaker",
+                        "Wax: 40 g on d = 0.1 g, in beaker",
+                        "Tocopherol: 1 g on d = 0.001 g, from boat")
+                .doesNotContain("nowhere: ");
         BalanceAssignment.AssignedLine oil = assignment.lines().get(0);
         assertThat(oil.line().name()).isEqualTo("Oil");
         assertThat(english(oil.origin().question())).contains("Oil");
@@ -113,7 +116,7 @@ class AnswersTest {
         assertThat(bench.hashCode()).isNotEqualTo(fine.hashCode());
         BalanceAssignment lacking = BalanceAssignment.of(BATCH, List.of(fine), Tolerances.of("50 %"));
         assertThat(lacking.unassigned()).hasSize(2);
-        assertThat(lacking.toString()).contains(", not [");
+        assertThat(lacking.toString()).contains("nowhere: ");
     }
 
     /** 18 g and the boat of 2 g are just what 20 g carry; a least load of 18 g is just reached. */

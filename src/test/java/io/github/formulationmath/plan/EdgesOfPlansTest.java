@@ -56,13 +56,13 @@ class EdgesOfPlansTest {
         assertThat(fits.unassigned()).isEmpty();
         assertThat(fits.batch()).isEqualTo(batch("100 g"));
         assertThat(fits.lines().get(1).line()).isEqualTo(batch("100 g").line("Wax"));
-        assertThat(fits.lines().get(1).toString()).startsWith("Wax at ");
-        assertThat(fits.toString()).contains("Wax at ").doesNotContain("not [");
+        assertThat(fits.lines().get(1).toString()).startsWith("Wax: 20 g on d = 0.1 g");
+        assertThat(fits.toString()).contains("Wax: 20 g on ").doesNotContain("nowhere: ");
         BalanceAssignment over = BalanceAssignment.of(batch("101 g"), List.of(bare), Tolerances.of("50 %"));
         // 80.295 g of oil and 20.2 g of wax are 100.495 g.
         assertThat(over.unassigned())
                 .containsExactly(batch("101 g").line("Wax"), batch("101 g").line("Tocopherol"));
-        assertThat(over.toString()).contains("not [");
+        assertThat(over.toString()).contains("nowhere: ");
         BalanceAssignment under = BalanceAssignment.of(batch("99 g"), List.of(bare), Tolerances.of("50 %"));
         assertThat(under.unassigned()).containsExactly(batch("99 g").line("Tocopherol"));
     }
@@ -105,7 +105,10 @@ class EdgesOfPlansTest {
         PredilutionPlan all = (PredilutionPlan)
                 Predilution.of(gram, powder.line("Substance"), powder.line("Lactose"), fine, Amount.mass("100 mg"));
         assertThat(all.carrierLeft()).isEqualTo(Amount.mass("0 mg"));
-        assertThat(all).hasToString("Substance 1 in 10: 100 mg and 900 mg of Lactose, of which 100 mg");
+        assertThat(all)
+                .hasToString(
+                        "100 mg Substance and 900 mg Lactose make a stock, Substance 1 in 10; weigh 100 mg of it instead of"
+                                + " 0.01 g Substance, and 0 mg Lactose instead of 0.09 g");
         assertThat(Predilution.of(gram, powder.line("Substance"), powder.line("Lactose"), fine, Amount.mass("101 mg")))
                 .isInstanceOf(Predilution.None.class);
         Formula two = Formula.inMasses("two").line("a", "1 g").line("b", "1 g").build();

@@ -16,6 +16,7 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.IOException;
@@ -111,11 +112,11 @@ class BatchSheetTest {
 
     @Test
     void intervals_are_rounded_outwards() {
-        assertThat(SheetNumbers.interval(shares(Ratio.parse("0.02425"), Ratio.parse("0.02531"))))
+        assertThat(SheetNumbers.interval(Wording.english(), shares(Ratio.parse("0.02425"), Ratio.parse("0.02531"))))
                 .isEqualTo("2.42 to 2.54 %");
-        assertThat(SheetNumbers.interval(shares(Ratio.of(1, 3), Ratio.of(2, 3))))
+        assertThat(SheetNumbers.interval(Wording.english(), shares(Ratio.of(1, 3), Ratio.of(2, 3))))
                 .isEqualTo("33 to 67 %");
-        assertThat(SheetNumbers.interval(shares(Ratio.of(1, 4), Ratio.of(1, 4))))
+        assertThat(SheetNumbers.interval(Wording.english(), shares(Ratio.of(1, 4), Ratio.of(1, 4))))
                 .isEqualTo("25 to 25 %");
     }
 
@@ -138,8 +139,8 @@ class BatchSheetTest {
         Document document = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new InputSource(new StringReader(body)));
-        assertThat(document.getElementsByTagName("th").getLength()).isEqualTo(8 + 3);
-        assertThat(document.getElementsByTagName("td").getLength()).isEqualTo(3 * 7);
+        assertThat(document.getElementsByTagName("th").getLength()).isEqualTo(8 + 2 + 3);
+        assertThat(document.getElementsByTagName("td").getLength()).isEqualTo(3 * 9);
         assertThat(document.getElementsByTagName("h1").getLength()).isEqualTo(1);
     }
 

@@ -63,8 +63,13 @@ class SoapSheetTest {
         return ExpectedProduct.of(WeighingPlan.of(batch, Balance.of("0.1 g", "20 kg")), method);
     }
 
+    /** The sheet that is printed on paper too. */
+    static Document sheet() {
+        return SoapSheet.of(SOAP, expected(WeighingMethod.TARE_EACH));
+    }
+
     private static String text() {
-        return SoapSheet.of(SOAP, expected(WeighingMethod.TARE_EACH)).print(Format.TEXT);
+        return sheet().print(Format.TEXT);
     }
 
     @Test

@@ -231,7 +231,7 @@ class CriteriaContractTest {
         void a_plan_and_its_lines_say_what_they_read() {
             PlannedLine wax = plan("102.5 g", Closure.CLOSED).line("Wax");
             assertThat(wax).hasToString("Wax: 20.5 g");
-            assertThat(different().get(3).toString()).contains("[Oil: 82 g, Wax: 20.5 g]");
+            assertThat(different().get(3).toString()).contains("[Oil: 82.0 g, Wax: 20.5 g]");
         }
     }
 

@@ -57,8 +57,8 @@ class MadeShareTest {
                 text(share(TENTH, WeighingMethod.TARE_EACH, "10", "20", "30").variance());
         assertThat(text)
                 .contains("v_S = 3 · (d / 2 · (d / 2) / 3) + 3 · (d / 2 · (d / 2) / 3) =")
-                .contains("vN_L1 = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =")
-                .contains("vNS_L1 = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =");
+                .contains("v_N,L1 = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =")
+                .contains("v_NS,L1 = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =");
     }
 
     /** Weighed one upon the other, the reading of the first is in the second too, the other way round. */
@@ -68,18 +68,18 @@ class MadeShareTest {
                 text(share(TENTH, WeighingMethod.CUMULATIVE, "10", "20", "30").variance());
         assertThat(text)
                 .contains("v_S = d / 2 · (d / 2) / 3 + d / 2 · (d / 2) / 3 =")
-                .contains("vNS_L1 = d / 2 · (d / 2) / 3 =");
+                .contains("v_NS,L1 = d / 2 · (d / 2) / 3 =");
     }
 
     @Test
     void errors_in_proportion_name_the_reading_and_strengths_the_line() {
         MadeMasses made = MadeMassesTest.masses(SCALED, WeighingMethod.TARE_EACH, "10", "30");
         assertThat(text(made.madeShare(0).variance()))
-                .contains("vN_L1 = q · q · r_L1 · r_L1 + d / 2")
+                .contains("v_N,L1 = q · q · r_L1 · r_L1 + d / 2")
                 .contains("v_NS,L1 = q · q · r_L1 · R_q + d / 2");
         MadeShare mixture = madeShare(made, Subject.of("Y", "dye"), List.of(Ratio.ZERO, Ratio.of(1, 4)));
         assertThat(text(mixture.variance()))
-                .contains("vN_Y = d / 2 · (d / 2) / 3 · c_L2 · (−1) · c_L2 · (−1) + d / 2")
+                .contains("v_N,Y = d / 2 · (d / 2) / 3 · c_L2 · (−1) · c_L2 · (−1) + d / 2")
                 .contains("+ q · q · c_L2 · r_L2 · c_L2 · r_L2 =");
     }
 

@@ -46,11 +46,11 @@ class ShareWorkingTest {
         assertThat(share.bounds().greatest().origin().question())
                 .hasToString("What is the largest share of L1 that can have been made?");
         assertThat(WorkingAssertions.values(share.bounds().least().working()))
-                .containsEntry("φlo_L1", "0.2475")
+                .containsEntry("φ_lo,L1", "0.2475")
                 .containsEntry("lo_L1", "9.9")
                 .containsEntry("hi_L2", "30.1");
         assertThat(WorkingAssertions.values(share.bounds().greatest().working()))
-                .containsEntry("φhi_L1", "0.2525")
+                .containsEntry("φ_hi,L1", "0.2525")
                 .containsEntry("hi_L1", "10.1")
                 .containsEntry("lo_L2", "29.9");
     }
