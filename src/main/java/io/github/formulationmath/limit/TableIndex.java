@@ -2,13 +2,13 @@ package io.github.formulationmath.limit;
 
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.formula.SubstanceName;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -337,8 +337,8 @@ final class TableIndex {
         }
 
         private static boolean isOnSalts(String group) {
-            String name = group.toLowerCase(Locale.ROOT);
-            return (name.contains("salts") || name.contains("fites"))
+            String name = SubstanceName.normalise(group);
+            return (name.contains("SALTS") || name.contains("FITES"))
                     && SALTS.matcher(name).find();
         }
 
