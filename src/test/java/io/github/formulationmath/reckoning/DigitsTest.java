@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class DigitsTest {
 
     private static final Symbol LINE = Symbol.of("m", "line-mass", Kind.MASS);
-    private static final Symbol SHARE = Symbol.of("w", "line-share", Kind.SHARE);
+    private static final Symbol SHARE = Symbol.of("w", "share-in-first", Kind.SHARE);
 
     private static Working thirds() {
         return Working.of(Phrase.of("question.line-mass", "Glycerin"), r -> {
@@ -34,14 +34,18 @@ class DigitsTest {
 
     @Test
     void fractions_alone_have_no_decimal_beside_them() {
-        assertThat(text(thirds(), Style.steps().inFractions())).contains("= 250/3 g").doesNotContain("≈");
+        assertThat(text(thirds(), Style.steps().inFractions()))
+                .contains("= 250/3 g")
+                .doesNotContain("≈");
     }
 
     @Test
     void both_are_told_unless_asked_otherwise() {
         assertThat(text(thirds(), Style.steps())).contains("= 250/3 g ≈ 83.3333 g");
         assertThat(Style.steps().inDecimals()).hasToString("STEPS, 6 digits, decimals");
-        assertThat(Style.steps().inFractions().with(java.util.Locale.GERMAN)).asString().contains("fractions");
+        assertThat(Style.steps().inFractions().with(java.util.Locale.GERMAN))
+                .asString()
+                .contains("fractions");
     }
 
     /** 1/3 % and 0.33333333 % are told alike in six digits, which would not bear out that one is less. */
