@@ -138,7 +138,7 @@ sealed interface Block {
 
         /** One after the other: {@code Made on ____ Made by ____}. */
         String inLine() {
-            return labels.stream().map(label -> label + "\u00A0" + BLANK).collect(Collectors.joining("  "));
+            return labels.stream().map(label -> label + "\u00A0" + BLANK).collect(Collectors.joining(" "));
         }
     }
 

@@ -50,7 +50,7 @@ final class Units {
     static String inOneWord(String text) {
         return text.replace("US fl oz", "fl_oz_us")
                 .replace("imp fl oz", "fl_oz_imp")
-                .replaceAll("oz t\\b", "ozt");
+                .replaceAll("oz t(?!o )", "ozt"); // "1 oz to a multiple of" is no troy ounce
     }
 
     /** One of a unit such as {@code g/mL}, {@code g²} or {@code /g}. */

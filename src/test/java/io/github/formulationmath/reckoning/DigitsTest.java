@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class DigitsTest {
 
     private static final Symbol LINE = Symbol.of("m", "line-mass", Kind.MASS);
-    private static final Symbol SHARE = Symbol.of("w", "overage", Kind.SHARE);
+    private static final Symbol SHARE = Symbol.of("w", "share-in-first", Kind.SHARE);
 
     private static Working thirds() {
         return Working.of(Phrase.of("question.line-mass", "Glycerin"), r -> {
