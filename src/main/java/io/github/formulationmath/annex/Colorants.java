@@ -170,6 +170,7 @@ public final class Colorants {
     }
 
     /** Each once; the entries of the list are each one object. */
+    @SuppressWarnings("ReferenceEquality") // one object each: to compare them whole is too slow for long formulas
     private static void addTo(List<ColorantEntry> listed, List<ColorantEntry> found) {
         for (ColorantEntry entry : found) {
             boolean known = false;

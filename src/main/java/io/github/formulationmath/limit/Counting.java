@@ -99,6 +99,7 @@ record Counting(
     }
 
     /** Whether another is made of the very same things. */
+    @SuppressWarnings("ReferenceEquality") // the very same things, as said
     boolean isSameAs(Counting other) {
         return limit == other.limit
                 && member == other.member
