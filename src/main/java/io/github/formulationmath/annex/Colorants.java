@@ -169,14 +169,10 @@ public final class Colorants {
         return false;
     }
 
-    /** Each once; the entries of the list are each one object. */
+    /** Each entry once. */
     private static void addTo(List<ColorantEntry> listed, List<ColorantEntry> found) {
         for (ColorantEntry entry : found) {
-            boolean known = false;
-            for (ColorantEntry one : listed) {
-                known |= one == entry;
-            }
-            if (!known) {
+            if (listed.stream().noneMatch(one -> one.number().equals(entry.number()))) {
                 listed.add(entry);
             }
         }

@@ -99,6 +99,7 @@ record Counting(
     }
 
     /** Whether another is made of the very same things. */
+    @SuppressWarnings("ReferenceEquality") // the very same are meant: to compare two of them part by part is dear
     boolean isSameAs(Counting other) {
         return limit == other.limit
                 && member == other.member
