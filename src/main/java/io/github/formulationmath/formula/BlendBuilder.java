@@ -26,7 +26,7 @@ public final class BlendBuilder {
     }
 
     /**
-     * Has the strengths that follow read as the people of a locale write them: {@code part("Phenoxyethanol", "90,5 %")} in German.
+     * Has the strengths that follow read as the people of a locale write them, 90,5 % in German.
      *
      * @param locale the locale
      * @return this

@@ -47,7 +47,7 @@ public final class FormulaBuilder {
     }
 
     /**
-     * Has the amounts that follow read as the people of a locale write them: {@code line("Glycerin", "3,33 %")} in German. Only
+     * Has the amounts that follow read as the people of a locale write them, 3,33 % in German. Only
      * the decimal mark differs; the formula that is built is the same.
      *
      * @param locale the locale
