@@ -1,6 +1,5 @@
 package io.github.formulationmath.annex;
 
-import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -44,7 +43,7 @@ final class KeyFile {
     private static KeyFile read() {
         try (InputStream in = Objects.requireNonNull(
                 KeyFile.class.getResourceAsStream(NAME), "the keys of the lists are missing from the jar")) {
-            byte[] bytes = new DataInputStream(in).readAllBytes();
+            byte[] bytes = in.readAllBytes();
             long[] keys = new long[bytes.length / Long.BYTES];
             ByteBuffer.wrap(bytes).asLongBuffer().get(keys);
             return new KeyFile(keys);

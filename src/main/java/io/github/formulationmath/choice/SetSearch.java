@@ -223,7 +223,7 @@ final class SetSearch {
 
         private void ask(Goal goal) {
             Best found = cheapest(new Asked(goal), price == null ? budget : price);
-            isCertain &= found.isCertain();
+            isCertain = isCertain && found.isCertain();
             for (long set : found.sets()) {
                 Ratio cost = price(set);
                 Ratio sizes = total(set, goal.demands());

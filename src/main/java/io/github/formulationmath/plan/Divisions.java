@@ -64,6 +64,19 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
     private static final Rounding DOWN = NEAREST.with(RoundingMode.FLOOR);
 
     /**
+     * Nothing may be missing.
+     *
+     * @param batch what is to be made
+     * @param bench where it is made, and under which closure
+     * @param stations where each line is weighed, in the order of the formula; empty if all are on the balance of the bench
+     */
+    public Divisions {
+        Objects.requireNonNull(batch, "batch");
+        Objects.requireNonNull(bench, "bench");
+        stations = List.copyOf(Objects.requireNonNull(stations, "stations"));
+    }
+
+    /**
      * Every line on the balance of the bench.
      *
      * @param batch what is to be made

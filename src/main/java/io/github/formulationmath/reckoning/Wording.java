@@ -213,11 +213,11 @@ public final class Wording {
 
     private @Nullable String argument(Phrase phrase, String name) {
         int index = name.matches("[0-9]{1,3}") ? Integer.parseInt(name) : Integer.MAX_VALUE;
-        return index < phrase.arguments().size() ? put(phrase.arguments().get(index)) : null;
+        return index < phrase.arguments().size() ? filled(phrase.arguments().get(index)) : null;
     }
 
     /** A name as it is, a number in the digits of these words. */
-    private String put(String argument) {
+    private String filled(String argument) {
         return number(Document.clean(argument));
     }
 
@@ -238,21 +238,21 @@ public final class Wording {
 
     private @Nullable String field(Refusal refusal, String name) {
         return switch (name) {
-            case "reason" -> refusal.because().map(this::text).orElseGet(() -> put(refusal, name));
+            case "reason" -> refusal.because().map(this::text).orElseGet(() -> filled(refusal, name));
             case "remedies" -> either(refusal.remedies());
-            default -> put(refusal, name);
+            default -> filled(refusal, name);
         };
     }
 
     /** What somebody typed stays as it was typed. */
-    private @Nullable String put(Refusal refusal, String name) {
+    private @Nullable String filled(Refusal refusal, String name) {
         String field = refusal.fields().get(name);
         if (field == null) {
             return null;
         }
         boolean typed =
                 refusal.key().startsWith("refusal.text.") || refusal.key().startsWith("refusal.number-text");
-        return typed ? Document.clean(field) : put(field);
+        return typed ? Document.clean(field) : filled(field);
     }
 
     /** a, b or c. */

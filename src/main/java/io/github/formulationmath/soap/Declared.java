@@ -41,6 +41,10 @@ interface Declared {
     /** A lye calculation, which declares all its lines. */
     record Calculated(LyeCalculation lye, List<SoapRole> roles) implements Declared {
 
+        public Calculated {
+            roles = List.copyOf(roles);
+        }
+
         @Override
         public int size() {
             return roles.size();

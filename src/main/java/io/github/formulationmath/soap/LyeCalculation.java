@@ -108,9 +108,9 @@ public final class LyeCalculation {
             LyeWater waterFigure,
             String waterName) {
         this.name = name;
-        this.fats = fats;
-        this.acids = acids;
-        this.others = others;
+        this.fats = List.copyOf(fats);
+        this.acids = List.copyOf(acids);
+        this.others = List.copyOf(others);
         this.goal = goal;
         this.reckoned = reckoned;
         this.mixture = mixture;
@@ -412,7 +412,7 @@ public final class LyeCalculation {
             additions.add(Addition.of(subject, mass, reading, balance).by(method));
             shown = shown.plus(reading.canonical());
             wanted = wanted.plus(mass.canonical());
-            isAllShown &= !needed || !reading.isZero();
+            isAllShown = isAllShown && (!needed || !reading.isZero());
         }
 
         boolean areFine() {
