@@ -183,17 +183,33 @@ public record Product(
 
     /** The areas, kinds or forms of a scope, beside those that the product states, read with the words of a table. */
     StatedWords statedAreas(ProductWords words) {
-        return StatedWords.of(ProductWords.withAreasFrom(kinds, areas), words.areas(), ProductWords.Vocabulary.AREAS);
+        Set<String> all = ProductWords.withAreasFrom(kinds, areas);
+        StatedWords stated = StatedWords.of(all, words.areas(), ProductWords.Vocabulary.AREAS);
+        return stated.asOpen(hasUnknownKind(words));
+    }
+
+    /** An area that nobody knows may make the product one of another kind. */
+    private boolean hasUnknownArea(ProductWords words) {
+        return !areas.stream()
+                .allMatch(area -> words.areas().contains(area) || ProductWords.Vocabulary.AREAS.has(area));
+    }
+
+    /** A kind that nobody knows may be for any area and in any form, so that what is said of these is not all. */
+    private boolean hasUnknownKind(ProductWords words) {
+        return !kinds.stream()
+                .allMatch(kind -> words.kinds().contains(kind) || ProductWords.Vocabulary.KINDS.has(kind));
     }
 
     StatedWords statedKinds(ProductWords words) {
         Set<String> all = ProductWords.withKindsFrom(ProductWords.withAreasFrom(kinds, areas), kinds);
         StatedWords stated = StatedWords.of(all, words.kinds(), ProductWords.Vocabulary.KINDS);
-        return kinds.isEmpty() ? stated.asPart() : stated;
+        return (kinds.isEmpty() ? stated.asPart() : stated).asOpen(hasUnknownArea(words));
     }
 
     StatedWords statedForms(ProductWords words) {
-        return StatedWords.of(ProductWords.withFormsFrom(kinds, forms), words.forms(), ProductWords.Vocabulary.FORMS);
+        Set<String> all = ProductWords.withFormsFrom(kinds, forms);
+        StatedWords stated = StatedWords.of(all, words.forms(), ProductWords.Vocabulary.FORMS);
+        return stated.asOpen(hasUnknownKind(words));
     }
 
     private static Set<String> stated(String name, String... words) {

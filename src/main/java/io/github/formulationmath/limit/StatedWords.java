@@ -13,13 +13,15 @@ import java.util.stream.Collectors;
  * @param known those of the product that the table knows, with everything else that they are
  * @param general what is known of words of this side whatever the table
  * @param isPart whether the words are only what something else says, so that nothing is left out by them
+ * @param isOpen whether a word of another side, which nobody knows, may say more of this one
  */
 record StatedWords(
         Set<String> written,
         Set<String> vocabulary,
         Set<String> known,
         ProductWords.Vocabulary general,
-        boolean isPart) {
+        boolean isPart,
+        boolean isOpen) {
 
     /** Whether a word is a thing that a scope names: unknown words, and words for more than that thing, may be. */
     private enum Match {
@@ -33,12 +35,17 @@ record StatedWords(
                 .filter(vocabulary::contains)
                 .flatMap(word -> general.also(word).stream())
                 .collect(Collectors.toUnmodifiableSet());
-        return new StatedWords(written, vocabulary, known, general, false);
+        return new StatedWords(written, vocabulary, known, general, false, false);
     }
 
     /** The same words if nothing was stated on this side. */
     StatedWords asPart() {
-        return new StatedWords(written, vocabulary, known, general, true);
+        return new StatedWords(written, vocabulary, known, general, true, isOpen);
+    }
+
+    /** The same words beside others that nobody knows. */
+    StatedWords asOpen(boolean open) {
+        return new StatedWords(written, vocabulary, known, general, isPart, open);
     }
 
     /**
@@ -114,12 +121,13 @@ record StatedWords(
         if (general.also(word).contains(term)) {
             return Match.YES;
         }
-        if (isForms() && ProductWords.isSurelyNot(word, term) || word.equals(ProductWords.OTHER)) {
+        if (isForms() && ProductWords.isSurelyNot(word, term) || !isOpen && word.equals(ProductWords.OTHER)) {
             return Match.NO;
         }
         boolean broader =
                 general.also(term).contains(word) || general.mayBe(word).contains(term);
-        boolean toldApart = !isPart && vocabulary.contains(word) && !(isForms() && ProductWords.isPlain(word));
+        boolean toldApart =
+                !isPart && !isOpen && vocabulary.contains(word) && !(isForms() && ProductWords.isPlain(word));
         return toldApart && !broader && !isAlike(word, term) ? Match.NO : Match.MAYBE;
     }
 

@@ -41,6 +41,12 @@ class ProductWordsPropertiesTest {
             @ForAll long seed, @ForAll @IntRange(max = 2) int side) {
         Random random = new Random(seed);
         Said said = Said.random(random);
+        if (side == 2
+                && !said.kinds().stream()
+                        .allMatch(kind -> LimitCases.EU.words().impliedBy(kind).isEmpty())) {
+            // What is a spray by its kind and a powder by its form is a spray once the form is gone.
+            return;
+        }
         Formula formula = formula(shares(random));
         Map<String, Conformity> before = verdicts(check(said.product(), formula));
         before.values().removeIf(conformity -> conformity == Conformity.PROHIBITED);

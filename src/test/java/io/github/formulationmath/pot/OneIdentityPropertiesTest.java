@@ -220,7 +220,8 @@ class OneIdentityPropertiesTest {
 
     private static void checkCorrection(Case c) {
         if (c.millionths.stream().anyMatch(share -> share < 16)) {
-            // Read up to one and a half tenths too high, such a line may be off by 99.9 % and ask for a correction of its own.
+            // Read up to one and a half tenths too high, such a line may be off by 99.9 % and ask for a correction of
+            // its own.
             return;
         }
         WeighingPlan plan =
