@@ -120,7 +120,7 @@ public final class GuideWorkings {
         List<Fence> blocks = page.in("jshell");
         if (!blocks.isEmpty()) {
             String write = SEEN + ".write(\"" + folder.toAbsolutePath() + "\", \"jshell_" + name(page) + "\")";
-            ShellTranscript.run(blocks, patched + File.pathSeparator + ShellTranscript.classPath(), write);
+            ShellSession.run(blocks, patched + File.pathSeparator + ShellSession.classPath(), write);
         }
     }
 
@@ -160,7 +160,7 @@ public final class GuideWorkings {
         files.add(Files.writeString(sources.resolve("Seen.java"), SEEN_SOURCE).toString());
         Path classes = Files.createDirectories(to.resolve("classes"));
         List<String> arguments = new ArrayList<>(
-                List.of("-nowarn", "-proc:none", "-d", classes.toString(), "-cp", ShellTranscript.classPath()));
+                List.of("-nowarn", "-proc:none", "-d", classes.toString(), "-cp", ShellSession.classPath()));
         arguments.addAll(files);
         int status = Objects.requireNonNull(ToolProvider.getSystemJavaCompiler(), "a JDK is needed")
                 .run(null, null, null, arguments.toArray(String[]::new));
@@ -184,7 +184,7 @@ public final class GuideWorkings {
         for (Path path : first) {
             urls.add(path.toUri().toURL());
         }
-        for (String entry : ShellTranscript.classPath().split(File.pathSeparator)) {
+        for (String entry : ShellSession.classPath().split(File.pathSeparator)) {
             urls.add(url(entry));
         }
         PrintStream before = System.out;

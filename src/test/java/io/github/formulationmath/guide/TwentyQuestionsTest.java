@@ -50,7 +50,7 @@ class TwentyQuestionsTest {
         for (int i = 0; i < questions.size(); i++) {
             assertThat(questions.get(i)).as("question %d", i + 1).isNotEmpty();
             for (Fence block : questions.get(i)) {
-                assertThat(block.content().stream().filter(line -> line.startsWith(ShellTranscript.PROMPT)))
+                assertThat(block.content().stream().filter(line -> line.startsWith(ShellSession.PROMPT)))
                         .as(page.at(block))
                         .hasSizeBetween(1, MOST_LINES);
             }
@@ -61,9 +61,9 @@ class TwentyQuestionsTest {
     void every_answer_is_whole_and_worded() {
         for (Fence block : questions().stream().flatMap(List::stream).toList()) {
             String last = block.content().get(block.content().size() - 1);
-            assertThat(last).as(page.at(block)).doesNotStartWith(ShellTranscript.PROMPT);
+            assertThat(last).as(page.at(block)).doesNotStartWith(ShellSession.PROMPT);
             for (String line : block.content()) {
-                if (line.startsWith(ShellTranscript.PROMPT)) {
+                if (line.startsWith(ShellSession.PROMPT)) {
                     continue;
                 }
                 assertThat(line).as(page.at(block)).doesNotStartWith("|  Error").doesNotContainPattern(RAW);

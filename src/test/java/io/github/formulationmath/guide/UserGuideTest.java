@@ -61,7 +61,7 @@ class UserGuideTest {
 
     private static void checkShell(GuidePage page) throws Exception {
         List<Fence> blocks = page.in("jshell");
-        List<List<String>> answers = ShellTranscript.of(blocks);
+        List<List<String>> answers = ShellSession.of(blocks);
         if (UPDATE) {
             PageUpdate.replace(page, blocks, answers);
             return;

@@ -13,7 +13,7 @@ import java.util.Map;
 import jdk.jshell.tool.JavaShellToolBuilder;
 
 /** What JShell says to the lines that a page shows, in one session with the startup file of the documentation. */
-final class ShellTranscript {
+final class ShellSession {
 
     static final String PROMPT = "jshell> ";
 
@@ -22,14 +22,14 @@ final class ShellTranscript {
     /** What JShell prints instead of a prompt when prompts are captured. */
     private static final String CAPTURED = "\u0005";
 
-    private ShellTranscript() {}
+    private ShellSession() {}
 
-    /** The transcript of each block of a page, prompts and answers, as the page must show it. */
+    /** What the prompt shows for each block of a page, prompts and answers, as the page must show it. */
     static List<List<String>> of(List<Fence> blocks) throws Exception {
         List<String> inputs =
                 blocks.stream().flatMap(block -> inputs(block).stream()).toList();
         List<String> answers = answers(inputs, classPath());
-        List<List<String>> transcripts = new ArrayList<>();
+        List<List<String>> shown = new ArrayList<>();
         int next = 0;
         for (Fence block : blocks) {
             List<String> lines = new ArrayList<>();
@@ -37,9 +37,9 @@ final class ShellTranscript {
                 lines.add(PROMPT + input);
                 lines.addAll(answer(input, answers.get(next++)));
             }
-            transcripts.add(lines);
+            shown.add(lines);
         }
-        return transcripts;
+        return shown;
     }
 
     /** Types what blocks of a page show and one line more, against another class path; what is answered is not looked at. */
