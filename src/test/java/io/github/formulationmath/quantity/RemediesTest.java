@@ -269,6 +269,11 @@ class RemediesTest {
             AmountFormat format = AmountFormat.forLocale(locale);
             String printed = NumberFormat.getNumberInstance(locale).format(new BigDecimal("1234567.5")) + " g";
             Amount<?> meant = Amount.mass("1234567.5 g");
+            if (printed.matches("\\p{Nd}{1,2}(?:\\D\\p{Nd}{2})+\\D\\p{Nd}\\D+")) {
+                // Groups of two to the end (tok in the newer data of the JDK) are nobody's number elsewhere: refused.
+                assertThatThrownBy(() -> format.parseMass(printed)).isInstanceOf(NumberTextException.class);
+                continue;
+            }
             assertThat(format.parseMass(printed))
                     .as("%s in %s", printed, locale)
                     .isEqualTo(meant);
