@@ -18,7 +18,7 @@ final class TypedText {
 
     /** Groups of three, or of two before the last three; the mark that parts them is the same throughout. */
     private static final Pattern GROUPED =
-            Pattern.compile("(?<![0-9.,'\u2019\u066c])([1-9][0-9]{0,2})(?:(([.,'\u2019\u066c]|" + HOLDING
+            Pattern.compile("(?<![0-9.,'\u2019\u060c\u066c])([1-9][0-9]{0,2})(?:(([.,'\u2019\u060c\u066c]|" + HOLDING
                     + "))[0-9]{3}(?:\\2[0-9]{3})*+|(([.,]))[0-9]{2}(?:\\4[0-9]{2}(?![0-9]))*+\\4[0-9]{3})(?![0-9])");
 
     private TypedText() {}
