@@ -26,13 +26,14 @@ record AmountText(Ratio number, UnitScale scale) {
         Matcher two = TWO_UNITS.matcher(parts.rest());
         if (two.matches()
                 && UnitNames.known(two.group(1)).map(KnownUnit::partOf).isPresent()) {
-            return twoUnits(text, parts.number(), two, decimalMark);
+            return twoUnits(text, parts, two, decimalMark);
         }
         return new AmountText(parts.number(), UnitNames.find(text, parts.rest(), wanted));
     }
 
     /** {@code 2 lb 3 1/2 oz}: whole pounds, and ounces that are less than one. */
-    private static AmountText twoUnits(String text, Ratio large, Matcher two, char decimalMark) {
+    private static AmountText twoUnits(String text, NumberAndRest first, Matcher two, char decimalMark) {
+        Ratio large = first.number();
         UnitScale larger = UnitNames.known(two.group(1)).orElseThrow();
         NumberAndRest rest = NumberAndRest.split(two.group(2), decimalMark);
         UnitScale smaller = UnitNames.known(rest.rest()).orElse(null);
@@ -50,41 +51,41 @@ record AmountText(Ratio number, UnitScale scale) {
                     "larger",
                     larger.symbol());
         }
-        boolean isNegative = text.strip().startsWith("-") || text.strip().startsWith("\u2212");
-        return new AmountText(isNegative ? large.minus(part) : large.plus(part), larger);
+        return new AmountText(first.isNegative() ? large.minus(part) : large.plus(part), larger);
     }
 
     /** A number alone. */
     static Ratio number(String text, char decimalMark) {
-        if (text.length() > MAX_LENGTH) {
-            throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
-        }
-        String typed = TypedText.plain(text, decimalMark);
-        requirePlainCharacters(text, typed, decimalMark);
+        String plain = plain(text, decimalMark);
         try {
-            return Ratio.parse(typed.replace(decimalMark, '.'));
+            return Ratio.parse(plain);
         } catch (NumberTextException e) {
             throw e.in(text);
         }
     }
 
-    /** The number at the head of a text, and what follows it. */
-    record NumberAndRest(Ratio number, String rest) {
+    /** A text in its plain form, with a decimal point. */
+    private static String plain(String text, char decimalMark) {
+        if (text.length() > MAX_LENGTH) {
+            throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
+        }
+        String typed = TypedText.plain(text, decimalMark);
+        requirePlainCharacters(text, typed, decimalMark);
+        return typed.replace(decimalMark, '.');
+    }
+
+    /** The number at the head of a text, whether a minus stands before it, were it 0, and what follows it. */
+    record NumberAndRest(Ratio number, boolean isNegative, String rest) {
 
         static NumberAndRest split(String text, char decimalMark) {
-            if (text.length() > MAX_LENGTH) {
-                throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
-            }
-            String typed = TypedText.plain(text, decimalMark);
-            requirePlainCharacters(text, typed, decimalMark);
-            String plain = typed.replace(decimalMark, '.');
+            String plain = plain(text, decimalMark);
             Matcher m = NUMBER.matcher(plain);
             if (!m.lookingAt()) {
                 throw refused(text, "refusal.text.no-amount", "a number and a unit are needed");
             }
             String rest = plain.substring(m.end());
             requireUnit(text, rest, decimalMark);
-            return new NumberAndRest(number(text, m.group(1)), rest.replace('.', decimalMark));
+            return new NumberAndRest(number(text, m.group(1)), plain.charAt(0) == '-', rest.replace('.', decimalMark));
         }
 
         private static Ratio number(String text, String number) {

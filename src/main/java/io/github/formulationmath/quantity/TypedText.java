@@ -21,19 +21,28 @@ final class TypedText {
             Pattern.compile("(?<![0-9.,'\u2019\u060c\u066c])([1-9][0-9]{0,2})(?:(([.,'\u2019\u060c\u066c]|" + HOLDING
                     + "))[0-9]{3}(?:\\2[0-9]{3})*+|(([.,]))[0-9]{2}(?:\\4[0-9]{2}(?![0-9]))*+\\4[0-9]{3})(?![0-9])");
 
+    private static final Pattern SPACES = Pattern.compile(" {2,}+");
+
     private TypedText() {}
 
     /** The plain form with groups of digits joined, as far as that can mean one thing only. */
     static String plain(String text, char decimalMark) {
-        return characters(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
+        return spaced(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
     }
 
+    /** Plain digits, spaces, signs and slashes for those of other scripts and keyboards. */
+    static String characters(String text) {
+        return spaced(digits(text));
+    }
+
+    /** Plain digits, and no marks of direction; the spaces that hold groups of digits together are there still. */
     private static String digits(String text) {
+        if (text.chars().allMatch(c -> c < 128)) {
+            return text;
+        }
         StringBuilder plain = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
-            if (c < 128) {
-                plain.append((char) c);
-            } else if (Character.isDigit(c)) {
+            if (Character.isDigit(c)) {
                 plain.append(Character.digit(c, 10));
             } else if (DIRECTIONS.indexOf(c) < 0) {
                 plain.appendCodePoint(c);
@@ -42,13 +51,17 @@ final class TypedText {
         return plain.toString();
     }
 
-    /** Plain digits, spaces, signs and slashes for those of other scripts and keyboards. */
-    static String characters(String text) {
+    /** The other plain characters, and one space where there are several. */
+    private static String spaced(String text) {
         StringBuilder plain = new StringBuilder(text.length());
-        digits(text)
-                .codePoints()
-                .forEach(c -> plain.append(c < 128 ? Character.toString(c == '\t' ? ' ' : c) : plain(c)));
-        return plain.toString().replaceAll(" ++", " ").strip();
+        text.codePoints().forEach(c -> {
+            if (c < 128) {
+                plain.append(c == '\t' ? ' ' : (char) c);
+            } else {
+                plain.append(plain(c));
+            }
+        });
+        return SPACES.matcher(plain).replaceAll(" ").strip();
     }
 
     private static String plain(int c) {
@@ -69,10 +82,15 @@ final class TypedText {
 
     /**
      * Without the marks between groups of digits, where they can be nothing else: a mark that is no decimal mark anywhere, one
-     * that comes twice, or one before the decimal mark. A single comma or point before three digits could be either and stays.
+     * that comes twice, or one before another that is the decimal mark. A single comma or point before three digits could be
+     * either and stays.
      */
     private static String ungrouped(String text, char decimalMark) {
         Matcher m = GROUPED.matcher(text);
+        if (!m.find()) {
+            return text;
+        }
+        m.reset();
         StringBuilder all = new StringBuilder(text.length());
         while (m.find()) {
             String mark = m.group(2) == null ? m.group(4) : m.group(2);
@@ -81,7 +99,8 @@ final class TypedText {
             boolean beforeDecimals = m.end() + 1 < text.length()
                     && text.charAt(m.end()) == decimalMark
                     && Character.isDigit(text.charAt(m.end() + 1));
-            boolean certain = twice || mark.charAt(0) != decimalMark && (known || beforeDecimals);
+            boolean certain =
+                    mark.charAt(0) == decimalMark ? twice && !beforeDecimals : known || twice || beforeDecimals;
             m.appendReplacement(
                     all, Matcher.quoteReplacement(certain ? m.group().replace(mark, "") : m.group()));
         }

@@ -73,6 +73,9 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
         "2 lb 3 oz, 2.1875 lb",
         "1 lb 3 1/2 oz, 1.21875 lb",
         "-2 lb 3 oz, -2.1875 lb",
+        "－2 lb 3 oz, -2.1875 lb",
+        "\u200e-2 lb 3 oz, -2.1875 lb",
+        "−0 lb 3 oz, -0.1875 lb",
         "1 kg 200 g, 1.2 kg",
     })
     void amounts_are_read_and_printed(String text, String printed) {
@@ -94,6 +97,7 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
                 "1,000 g | could mean either; write 1.000 g or 1000 g",
                 "1,00.5 g | the decimal mark here is \".\"",
                 "1.000.00 g | not one number before the unit",
+                "1.234.567.8 g | not one number before the unit",
                 "1 2 g | not one number",
                 "1/2/3 g | not one number",
                 "1/0 g | below the line is 0",
