@@ -39,11 +39,7 @@ public sealed interface BatchSize extends Serializable {
      * @return the mass; empty if a volume fixes the size
      */
     default Optional<Amount<Mass>> statedMass() {
-        return this instanceof OfMass one
-                ? Optional.of(one.mass())
-                : this instanceof OfPacks packs
-                        ? Optional.of(packs.fillMass())
-                        : this instanceof OfStock stock ? Optional.of(stock.stock()) : Optional.empty();
+        return Optional.empty();
     }
 
     /**
@@ -61,6 +57,11 @@ public sealed interface BatchSize extends Serializable {
          */
         public OfMass {
             mass = Amount.requirePositive("mass", mass).withoutWorking();
+        }
+
+        @Override
+        public Optional<Amount<Mass>> statedMass() {
+            return Optional.of(mass);
         }
 
         @Override
@@ -97,6 +98,11 @@ public sealed interface BatchSize extends Serializable {
         }
 
         @Override
+        public Optional<Amount<Mass>> statedMass() {
+            return Optional.of(fillMass);
+        }
+
+        @Override
         public String toString() {
             return packs + " packs of " + fillMass + " and " + overage + " overage";
         }
@@ -120,6 +126,11 @@ public sealed interface BatchSize extends Serializable {
         public OfStock {
             Objects.requireNonNull(line, "line");
             stock = Amount.requirePositive("stock", stock).withoutWorking();
+        }
+
+        @Override
+        public Optional<Amount<Mass>> statedMass() {
+            return Optional.of(stock);
         }
 
         @Override

@@ -181,35 +181,31 @@ public record Product(
         return users.contains(Scope.PROFESSIONAL);
     }
 
-    /** The areas, kinds or forms of a scope, beside those that the product states, read with the words of a table. */
+    /**
+     * The areas that the product states, read with the words of a table. A kind that nobody knows may be for any area, and in any
+     * form, and an area that nobody knows may make it one of another kind: then what is said is not all.
+     */
     StatedWords statedAreas(ProductWords words) {
         Set<String> all = ProductWords.withAreasFrom(kinds, areas);
         StatedWords stated = StatedWords.of(all, words.areas(), ProductWords.Vocabulary.AREAS);
-        return stated.asOpen(hasUnknownKind(words));
-    }
-
-    /** An area that nobody knows may make the product one of another kind. */
-    private boolean hasUnknownArea(ProductWords words) {
-        return !areas.stream()
-                .allMatch(area -> words.areas().contains(area) || ProductWords.Vocabulary.AREAS.has(area));
-    }
-
-    /** A kind that nobody knows may be for any area and in any form, so that what is said of these is not all. */
-    private boolean hasUnknownKind(ProductWords words) {
-        return !kinds.stream()
-                .allMatch(kind -> words.kinds().contains(kind) || ProductWords.Vocabulary.KINDS.has(kind));
+        return stated.asOpen(!areKnown(kinds, words.kinds(), ProductWords.Vocabulary.KINDS));
     }
 
     StatedWords statedKinds(ProductWords words) {
         Set<String> all = ProductWords.withKindsFrom(ProductWords.withAreasFrom(kinds, areas), kinds);
         StatedWords stated = StatedWords.of(all, words.kinds(), ProductWords.Vocabulary.KINDS);
-        return (kinds.isEmpty() ? stated.asPart() : stated).asOpen(hasUnknownArea(words));
+        return (kinds.isEmpty() ? stated.asPart() : stated)
+                .asOpen(!areKnown(areas, words.areas(), ProductWords.Vocabulary.AREAS));
     }
 
     StatedWords statedForms(ProductWords words) {
         Set<String> all = ProductWords.withFormsFrom(kinds, forms);
         StatedWords stated = StatedWords.of(all, words.forms(), ProductWords.Vocabulary.FORMS);
-        return stated.asOpen(hasUnknownKind(words));
+        return stated.asOpen(!areKnown(kinds, words.kinds(), ProductWords.Vocabulary.KINDS));
+    }
+
+    private static boolean areKnown(Set<String> written, Set<String> ofTable, ProductWords.Vocabulary general) {
+        return written.stream().allMatch(word -> ofTable.contains(word) || general.has(word));
     }
 
     private static Set<String> stated(String name, String... words) {
