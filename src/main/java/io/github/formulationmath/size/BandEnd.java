@@ -31,16 +31,7 @@ final class BandEnd {
 
     /** Of a slope {@code weight·factor} above 0, and 0 at size 0. */
     static BandEnd of(Ratio weight, Ratio factor) {
-        if (weight.fitsLongs() && factor.fitsLongs()) {
-            try {
-                long a = Math.multiplyExact(weight.longNumerator(), factor.longNumerator());
-                long c = Math.multiplyExact(weight.longDenominator(), factor.longDenominator());
-                return new BandEnd(weight, factor, Ratio.ZERO, Ratio.ZERO, a, 0, c);
-            } catch (ArithmeticException e) {
-                // The numbers without a bound serve.
-            }
-        }
-        return new BandEnd(weight, factor, Ratio.ZERO, Ratio.ZERO, 0, 0, 0);
+        return of(weight, factor, Ratio.ZERO, Ratio.ZERO);
     }
 
     /** Of a slope {@code weight·factor} above 0. */
