@@ -142,17 +142,8 @@ final class BalanceTopics {
         Ratio sum = w.get(0).plus(w.get(1)).plus(w.get(2));
         List<Ratio> rising = w.stream().sorted(Comparator.naturalOrder()).toList();
         Ratio exact = least.dividedBy(rising.get(0));
-        Draft draft = new Draft(
-                Topic.SMALLEST_BATCH,
-                "",
-                digits,
-                Inset.name(names.get(0)),
-                Inset.percent(w.get(0)),
-                Inset.name(names.get(1)),
-                Inset.percent(w.get(1)),
-                Inset.name(names.get(2)),
-                Inset.percent(w.get(2)),
-                Inset.grams(least));
+        Draft draft =
+                new Draft(Topic.SMALLEST_BATCH, "", digits, Inset.lines(names, w, Inset::percent, Inset.grams(least)));
         Ratio inThatBatch = digits.apply(exact).times(rising.get(0));
         draft.slip("largest-instead-of-smallest", least.dividedBy(rising.get(2)))
                 .slip("middle-instead-of-smallest", least.dividedBy(rising.get(1)))

@@ -4,6 +4,9 @@ import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Style;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
 
 /** What is put into the words of an exercise: a name, or a number with its unit, told in the digits of the reader. */
 sealed interface Inset {
@@ -37,6 +40,17 @@ sealed interface Inset {
     /** A share, told in percent. */
     static Inset percent(Ratio share) {
         return new Value(share.times(100), "%");
+    }
+
+    /** The lines of a formula, each with its name and its number, and what comes after them. */
+    static Inset[] lines(List<String> names, List<Ratio> numbers, Function<Ratio, Inset> number, Inset last) {
+        List<Inset> all = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            all.add(name(names.get(i)));
+            all.add(number.apply(numbers.get(i)));
+        }
+        all.add(last);
+        return all.toArray(Inset[]::new);
     }
 
     /** A name that is the same in every language, as those of ingredients are. */

@@ -82,16 +82,7 @@ final class RecipeTopics {
         Ratio sum = w.get(0).plus(w.get(1)).plus(w.get(2));
         Ratio batch = draw.multiple(22, 98, 1).times(5);
         Draft draft = new Draft(
-                Topic.QUANTITY_SUFFICIENT,
-                "",
-                digits,
-                Inset.name(names.get(0)),
-                Inset.percent(w.get(0)),
-                Inset.name(names.get(1)),
-                Inset.percent(w.get(1)),
-                Inset.name(names.get(2)),
-                Inset.percent(w.get(2)),
-                Inset.grams(batch));
+                Topic.QUANTITY_SUFFICIENT, "", digits, Inset.lines(names, w, Inset::percent, Inset.grams(batch)));
         draft.atMost(batch)
                 .slip("not-taken-from-the-whole", sum.times(batch))
                 .slip("last-line-left-out", Ratio.ONE.minus(sum).plus(w.get(2)).times(batch))
@@ -114,17 +105,7 @@ final class RecipeTopics {
                 .toList();
         Ratio all = p.get(0).plus(p.get(1)).plus(p.get(2));
         Ratio batch = draw.multiple(22, 98, 1).times(5);
-        Draft draft = new Draft(
-                Topic.PARTS,
-                "",
-                digits,
-                Inset.name(names.get(0)),
-                Inset.number(p.get(0)),
-                Inset.name(names.get(1)),
-                Inset.number(p.get(1)),
-                Inset.name(names.get(2)),
-                Inset.number(p.get(2)),
-                Inset.grams(batch));
+        Draft draft = new Draft(Topic.PARTS, "", digits, Inset.lines(names, p, Inset::number, Inset.grams(batch)));
         Ratio mine = p.get(0);
         draft.atMost(batch)
                 .slip("divided-by-the-number-of-lines", batch.dividedBy(3))
@@ -157,17 +138,7 @@ final class RecipeTopics {
                 .toList();
         Ratio all = g.get(0).plus(g.get(1)).plus(g.get(2));
         Ratio batch = draw.multiple(24, 70, 1).times(5);
-        Draft draft = new Draft(
-                Topic.SCALING,
-                "",
-                digits,
-                Inset.name(names.get(0)),
-                Inset.grams(g.get(0)),
-                Inset.name(names.get(1)),
-                Inset.grams(g.get(1)),
-                Inset.name(names.get(2)),
-                Inset.grams(g.get(2)),
-                Inset.grams(batch));
+        Draft draft = new Draft(Topic.SCALING, "", digits, Inset.lines(names, g, Inset::grams, Inset.grams(batch)));
         Ratio mine = g.get(0);
         draft.atMost(batch)
                 .slip("factor-inverted", mine.times(all).dividedBy(batch))
