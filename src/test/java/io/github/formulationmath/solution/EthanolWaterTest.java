@@ -32,7 +32,7 @@ class EthanolWaterTest {
         return Rounding.toDecimalPlaces(places).format(value);
     }
 
-    /** Validation cases printed in a public transcription of the formula (CC0); p = 0 and t = 20 leave the mixed terms out. */
+    /** Validation cases printed in a public copy of the formula (CC0); p = 0 and t = 20 leave the mixed terms out. */
     @ParameterizedTest
     @CsvSource({
         "0, 20, 998.2012300",
@@ -46,7 +46,7 @@ class EthanolWaterTest {
     }
 
     /**
-     * The documentation of a public transcription of OIML R 22 prints 864.2486339111406 for 73 % at 15.5 °C, a cell with p and t both off; the formula
+     * The documentation of a public copy of OIML R 22 prints 864.2486339111406 for 73 % at 15.5 °C, a cell with p and t both off; the formula
      * of the law has 864.248630626. The difference is that of one digit of C1,1, 0.16934334… instead of 0.16934434…, to the last place that is
      * printed: too little for any table, and found by no check at 20 °C.
      */
