@@ -70,8 +70,7 @@ public final class LyeVerification {
                     Agreement.of(figure, ours.dividedBy(figure.unitSize()), figure.ownStep())));
         });
         this.figures = List.copyOf(all);
-        boolean wrong = figures.stream().anyMatch(each -> each.agreement() == Agreement.DISAGREES);
-        this.causes = wrong ? causes(right) : List.of();
+        this.causes = any(Agreement.DISAGREES) ? causes(right) : List.of();
     }
 
     /**
@@ -144,12 +143,17 @@ public final class LyeVerification {
     }
 
     /**
-     * Whether no figure disagrees.
+     * Whether every figure agrees.
      *
-     * @return true if each is ours, exactly or as rounded
+     * @return true if each is ours, exactly or as rounded; a figure in which no digit counts, like {@code 0 kg}, shows nothing and
+     *     agrees with nothing
      */
     public boolean agrees() {
-        return figures.stream().noneMatch(each -> each.agreement() == Agreement.DISAGREES);
+        return !any(Agreement.DISAGREES) && !any(Agreement.SHOWS_NOTHING);
+    }
+
+    private boolean any(Agreement agreement) {
+        return figures.stream().anyMatch(each -> each.agreement() == agreement);
     }
 
     /**
@@ -226,17 +230,14 @@ public final class LyeVerification {
                         each.name(),
                         wording.number(each.figure().written()),
                         wording.number(NumberText.of(each.expected().canonical(), "g")),
-                        wording.say(
-                                each.agreement() == Agreement.DISAGREES
-                                        ? "lye.verification.disagrees"
-                                        : "lye.verification.agrees")))
+                        wording.say(key(each.agreement()))))
                 .toList();
         Document document = Document.titled(
                         wording.say("verification.title", claim.lye().name()), wording.say("language"))
                 .table(columns, rows)
                 .heading(wording.say("verification.diagnosis"));
-        if (agrees()) {
-            return document.paragraph(wording.say("diagnosis.agrees"));
+        if (!any(Agreement.DISAGREES)) {
+            return document.paragraph(wording.say(agrees() ? "diagnosis.agrees" : "diagnosis.nothing-disagrees"));
         }
         if (causes.isEmpty()) {
             return document.paragraph(wording.say("diagnosis.none"));
@@ -249,6 +250,14 @@ public final class LyeVerification {
         return causes.size() > MOST_CAUSES
                 ? all.paragraph(wording.say("lye.verification.more", String.valueOf(causes.size() - MOST_CAUSES)))
                 : all;
+    }
+
+    private static String key(Agreement agreement) {
+        return switch (agreement) {
+            case DISAGREES -> "lye.verification.disagrees";
+            case SHOWS_NOTHING -> "agreement.nothing";
+            default -> "agreement.agrees";
+        };
     }
 
     private static String name(LyeCause cause, Wording wording) {
@@ -264,7 +273,9 @@ public final class LyeVerification {
     /** The claim and what came of it. */
     @Override
     public String toString() {
-        String said = agrees() ? "agrees" : causes.isEmpty() ? "no known slip explains this" : causes.toString();
-        return claim + ": " + said;
+        if (!any(Agreement.DISAGREES)) {
+            return claim + (agrees() ? ": agrees" : ": none disagrees, but not every figure shows something");
+        }
+        return claim + ": " + (causes.isEmpty() ? "no known slip explains this" : causes.toString());
     }
 }

@@ -132,6 +132,20 @@ class LyeVerificationTest {
         assertThat(verification.causes()).extracting(LyeCause::slips).contains(List.of(slip));
     }
 
+    /** 0 kg is what a display of 1 kg shows of 130 g: it is not wrong, and it says nothing. */
+    @Test
+    void a_figure_in_which_no_digit_counts_agrees_with_nothing() {
+        LyeVerification held =
+                LyeVerification.of(LyeClaim.about(kilo().build()).withFigure("Sodium Hydroxide", "0 kg"));
+        assertThat(held.agrees()).isFalse();
+        assertThat(held.causes()).isEmpty();
+        assertThat(held.toString()).contains("not every figure shows something");
+        assertThat(held.report(Wording.english()).toString())
+                .contains("no digit counts")
+                .contains("No figure disagrees")
+                .doesNotContain("All figures agree");
+    }
+
     @Test
     void a_claim_without_figures_of_something_else_or_in_volumes_is_refused() {
         LyeClaim claim = LyeClaim.about(kilo().build());
