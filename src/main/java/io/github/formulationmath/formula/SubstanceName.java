@@ -57,7 +57,7 @@ public final class SubstanceName {
             throw new IllegalArgumentException(
                     argument + " has " + name.length() + " characters: at most " + MAX_LENGTH + " are allowed");
         }
-        if (normalise(name).isEmpty()) {
+        if (isPlain(name) ? name.isBlank() : normalise(name).isEmpty()) {
             throw new IllegalArgumentException(argument + " is blank: give a name"
                     + (name.isBlank() ? "" : ", with a letter or a digit that can be seen"));
         }
