@@ -36,7 +36,7 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
         this.masses = masses;
         List<ExpectedLine> all = new ArrayList<>(masses.size());
         for (int i = 0; i < masses.size(); i++) {
-            all.add(new ExpectedLine(plan.lines().get(i), masses.additions().get(i), masses.madeShare(i)));
+            all.add(new ExpectedLine(plan.lines().get(i), masses));
         }
         this.lines = Collections.unmodifiableList(all);
     }

@@ -145,8 +145,11 @@ record AmountText(Ratio number, UnitScale scale) {
     private static void requirePlainCharacters(String text, String typed, char decimalMark) {
         for (int i = 0; i < typed.length(); i++) {
             char c = typed.charAt(i);
-            if (c != ' ' && (Character.isWhitespace(c) || Character.isISOControl(c))
-                    || Character.getType(c) == Character.FORMAT) {
+            boolean isSeen = c >= ' ' && c <= '~';
+            if (!isSeen
+                    && (Character.isWhitespace(c)
+                            || Character.isISOControl(c)
+                            || Character.getType(c) == Character.FORMAT)) {
                 throw refused(
                         text,
                         "refusal.text.space",

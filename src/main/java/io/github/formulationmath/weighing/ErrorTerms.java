@@ -42,22 +42,25 @@ final class ErrorTerms {
 
     /** What happens at the display: the indication at which the addition begins, unless it is that before, and its end. */
     private void addDisplay(int i) {
-        if (!goesOn(i)) {
-            addBeginning(i);
+        boolean goesOnHere = goesOn(i);
+        boolean goesOnFromHere = goesOn(i + 1);
+        if (!goesOnHere) {
+            addBeginning(i, goesOnFromHere);
         }
         Balance balance = additions.get(i).balance();
         // The error of an indication: this addition gets it, and the next one loses it if it goes on from there.
         Load here = new Load(i, Ratio.ONE);
-        List<Load> end = goesOn(i + 1) ? List.of(here, new Load(i + 1, MINUS_ONE)) : List.of(here);
+        List<Load> end = goesOnFromHere ? List.of(here, new Load(i + 1, MINUS_ONE)) : List.of(here);
         add(ErrorSource.READING, Law.RECTANGULAR, readability(balance), end, false);
         addLinearity(balance, end);
-        if (isShared(i)) {
+        // An indication in common with a neighbour has half the variance of the net weighing.
+        if (goesOnHere || goesOnFromHere) {
             addRepeatability(balance, end, true);
         }
     }
 
     /** The balance is tared, or, weighing by difference, read like at the end. */
-    private void addBeginning(int i) {
+    private void addBeginning(int i, boolean isShared) {
         Addition addition = additions.get(i);
         Balance balance = addition.balance();
         List<Load> beginning = List.of(new Load(i, MINUS_ONE));
@@ -67,7 +70,7 @@ final class ErrorTerms {
         if (isRead || balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION))) {
             addLinearity(balance, beginning);
         }
-        addRepeatability(balance, isShared(i) ? beginning : List.of(new Load(i, Ratio.ONE)), isShared(i));
+        addRepeatability(balance, isShared ? beginning : List.of(new Load(i, Ratio.ONE)), isShared);
     }
 
     private void addLinearity(Balance balance, List<Load> loads) {
@@ -85,11 +88,6 @@ final class ErrorTerms {
             Figure repeatability = figure(ErrorTerm.REPEATABILITY, balance, spread, false);
             add(ErrorSource.REPEATABILITY, Law.NORMAL, repeatability, loads, half);
         }
-    }
-
-    /** Whether an addition has an indication in common with a neighbour. */
-    private boolean isShared(int i) {
-        return goesOn(i) || goesOn(i + 1);
     }
 
     private void addOwn(int i) {
