@@ -42,7 +42,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     private final List<FormulaLine> lines;
     /** Parted when somebody first asks. */
     private transient volatile @Nullable List<Phase> phases;
-    /** Worked out when somebody first asks, or at once if it may have to be refused. */
+    /** Worked out again after a serializer that calls no constructor. */
     private transient volatile @Nullable Composition composition;
     /** By the normalised name of the ingredient, then by phase; looked up when somebody first asks. */
     private transient volatile @Nullable Map<String, Map<String, FormulaLine>> byName;
@@ -50,19 +50,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
-        if (hasNumbers(this.lines)) {
-            this.composition = Composition.of(name, this.lines);
-        }
-    }
-
-    /** Whether a substance has a CAS number: only then may one turn out to have two, which is refused. */
-    private static boolean hasNumbers(List<FormulaLine> lines) {
-        for (FormulaLine line : lines) {
-            if (line.ingredient().hasNumber()) {
-                return true;
-            }
-        }
-        return false;
+        this.composition = Composition.of(name, this.lines);
     }
 
     /**

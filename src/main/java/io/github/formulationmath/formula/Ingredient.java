@@ -132,16 +132,6 @@ public final class Ingredient implements Serializable {
         return Collections.unmodifiableMap(parts);
     }
 
-    /** Whether one of the parts is given a CAS number. */
-    boolean hasNumber() {
-        for (Substance part : parts.keySet()) {
-            if (part.hasNumber()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /**
      * How much of the material as supplied a substance makes up, going by what the material itself declares; what is the
      * same in a formula also through other lines, {@link SubstanceShare#strengthIn} tells.

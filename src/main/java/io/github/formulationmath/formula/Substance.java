@@ -133,17 +133,6 @@ public final class Substance implements Serializable {
         return known;
     }
 
-    /** Whether it has a CAS number, also as a name. */
-    boolean hasNumber() {
-        List<String> all = keys();
-        for (int i = 0; i < all.size(); i++) {
-            if (CasNumbers.isNumber(all.get(i))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** The name in normal form. */
     String normalName() {
         return keys().get(0);

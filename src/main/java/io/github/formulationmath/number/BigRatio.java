@@ -48,15 +48,18 @@ record BigRatio(BigInteger num, BigInteger den) implements Serializable {
         if (isSmall && a.signum() != 0) {
             return BigInteger.valueOf(Longs.gcd(rest(b, a), a.longValue()));
         }
-        return b.bitLength() <= SMALL
-                ? BigInteger.valueOf(Longs.gcd(rest(a, b), b.longValue()))
-                : a.equals(b) ? b : a.gcd(b);
+        if (b.bitLength() <= SMALL) {
+            return BigInteger.valueOf(Longs.gcd(rest(a, b), b.longValue()));
+        }
+        BigInteger size = a.abs();
+        boolean isTwoWords = Math.max(size.bitLength(), b.bitLength()) <= TwoWords.MOST_BITS && size.signum() != 0;
+        return isTwoWords ? TwoWords.gcd(size, b) : size.gcd(b);
     }
 
     /** The rest of a large number after division by a small one that is not 0, of whatever sign. */
     private static long rest(BigInteger large, BigInteger small) {
         long divisor = Math.abs(small.longValue());
-        if (divisor >>> HALF != 0 || large.bitLength() > 2 * Long.SIZE - 2) {
+        if (divisor >>> HALF != 0 || large.bitLength() > TwoWords.MOST_BITS) {
             return large.remainder(small).longValue();
         }
         // Half a word at a time: what is left stays below 31 bits, so that every dividend is a positive long.

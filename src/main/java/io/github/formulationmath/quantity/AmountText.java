@@ -96,7 +96,7 @@ record AmountText(Ratio number, UnitScale scale) {
                 String rest = plain.substring(unit);
                 requireUnit(text, rest, decimalMark);
                 return new NumberAndRest(
-                        number(text, plain.substring(0, digits)), false, rest.replace('.', decimalMark));
+                        Ratio.parse(plain.substring(0, digits)), false, rest.replace('.', decimalMark));
             }
             Matcher m = NUMBER.matcher(plain);
             if (!m.lookingAt()) {

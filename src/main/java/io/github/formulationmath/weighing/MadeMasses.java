@@ -105,7 +105,9 @@ public final class MadeMasses {
                 balances.add(last);
             }
         }
-        requireNames(balances);
+        if (!balances.isEmpty()) {
+            requireNames(balances);
+        }
     }
 
     /**
