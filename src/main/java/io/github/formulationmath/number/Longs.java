@@ -84,11 +84,14 @@ final class Longs {
         }
         int shift = Long.numberOfTrailingZeros(x | y);
         x >>= Long.numberOfTrailingZeros(x);
-        while (y != 0) {
-            y >>= Long.numberOfTrailingZeros(y);
-            long smaller = Math.min(x, y);
-            y = Math.abs(x - y);
-            x = smaller;
+        y >>= Long.numberOfTrailingZeros(y);
+        // Both are odd. The twos are counted before the sign goes: the processor does both at once.
+        long difference = x - y;
+        while (difference != 0) {
+            int twos = Long.numberOfTrailingZeros(difference);
+            x = Math.min(x, y);
+            y = Math.abs(difference) >> twos;
+            difference = x - y;
         }
         return x << shift;
     }

@@ -9,12 +9,12 @@ import io.github.formulationmath.weighing.ErrorTerm.Figure;
 import io.github.formulationmath.weighing.ErrorTerm.Load;
 import io.github.formulationmath.weighing.ErrorTerm.Range;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /** The independent errors of additions made one after another. */
 final class ErrorTerms {
@@ -23,8 +23,7 @@ final class ErrorTerms {
 
     private final List<Addition> additions;
     private final List<ErrorTerm> terms = new ArrayList<>();
-    private @Nullable Figure step;
-    private @Nullable Balance stepOf;
+    private final Map<Balance, Figure> steps = new IdentityHashMap<>();
 
     private ErrorTerms(List<Addition> additions) {
         this.additions = additions;
@@ -105,8 +104,7 @@ final class ErrorTerms {
         Ratio low = addition.buoyancy().lower().orElseThrow();
         Ratio high = addition.buoyancy().upper().orElseThrow();
         if (!low.isZero() || !high.isZero()) {
-            Range air =
-                    new Range(ErrorTerm.LEAST_BUOYANCY, ErrorTerm.MOST_BUOYANCY, addition.subject(), low, high);
+            Range air = new Range(ErrorTerm.LEAST_BUOYANCY, ErrorTerm.MOST_BUOYANCY, addition.subject(), low, high);
             add(ErrorSource.BUOYANCY, Law.RECTANGULAR, air, List.of(reading(i)), false);
         }
     }
@@ -148,15 +146,11 @@ final class ErrorTerms {
         return i > 0 && i < additions.size() && additions.get(i - 1).sharesIndicationsWith(additions.get(i));
     }
 
-    /** The step of a display: one figure for as long as one balance is used. */
+    /** The step of a display: one figure for all that is weighed on one balance. */
     private Figure readability(Balance balance) {
-        Figure known = step;
-        if (known == null || balance != stepOf) {
-            known = figure(ErrorTerm.READABILITY, balance, balance.readability().canonical(), true);
-            step = known;
-            stepOf = balance;
-        }
-        return known;
+        return steps.computeIfAbsent(
+                balance,
+                one -> figure(ErrorTerm.READABILITY, one, one.readability().canonical(), true));
     }
 
     private Figure tareStep(Balance balance) {

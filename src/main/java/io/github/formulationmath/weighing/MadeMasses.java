@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -95,18 +95,11 @@ public final class MadeMasses {
     }
 
     private static void requireNames(List<Addition> additions) {
-        Set<Balance> balances = new LinkedHashSet<>();
-        Balance last = additions.get(0).balance();
-        for (Addition addition : additions) {
-            // Most are weighed on the balance before.
-            if (addition.balance() != last) {
-                balances.add(last);
-                last = addition.balance();
-                balances.add(last);
-            }
-        }
-        if (!balances.isEmpty()) {
-            requireNames(balances);
+        // One and the same balance, as most sequences use, need not be compared with itself.
+        Map<Balance, Balance> used = new IdentityHashMap<>();
+        additions.forEach(addition -> used.put(addition.balance(), addition.balance()));
+        if (used.size() > 1) {
+            requireNames(additions.stream().map(Addition::balance).toList());
         }
     }
 
