@@ -143,11 +143,11 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
             MadeBatch made, CorrectionRules rules, NetAdditions net, Set<Integer> added) {
         int count = made.lines().size();
         List<LinearProgram.Row> rows = new ArrayList<>(net.choosing(added));
-        for (PotConstraint each : PotConstraints.of(made, rules)) {
+        for (PotConstraint each : PotConstraint.of(made, rules)) {
             PotRow row = PotRow.of(each, count);
-            rows.add(PotConstraints.isOfShown(each) ? row.dense(count) : net.shown(row, added));
+            rows.add(PotConstraint.isOfShown(each) ? row.dense(count) : net.shown(row, added));
         }
-        PotConstraints.carried(made)
+        PotConstraint.carried(made)
                 .map(each -> PotRow.of(each, count).dense(count))
                 .forEach(rows::add);
         return rows;
@@ -165,16 +165,16 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
             wanted.add(net.shown(j, exact.get(j)));
             shown.add(Rounding.toMultipleOf(net.steps().get(j)).apply(wanted.get(j)));
         }
-        for (PotConstraint condition : PotConstraints.ofBench(made, rules)) {
+        for (PotConstraint condition : PotConstraint.ofBench(made, rules)) {
             lower(PotRow.of(condition, exact.size()), shown, wanted, net.steps());
         }
         List<Ratio> put = net.net(shown);
         Ratio allShown = sum(shown);
         Ratio allPut = sum(put);
-        boolean within = Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
+        boolean within = Stream.concat(PotConstraint.of(made, rules).stream(), PotConstraint.carried(made))
                 .allMatch(each -> {
                     PotRow row = PotRow.of(each, exact.size());
-                    Ratio slack = PotConstraints.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
+                    Ratio slack = PotConstraint.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
                     return slack.signum() >= 0;
                 });
         return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);

@@ -53,16 +53,16 @@ final class RestoringCorrection extends Correction {
         List<Obstacle> obstacles = new ArrayList<>();
         List<ExceededCap> exceeded = new ArrayList<>();
         List<Condition> broken = new ArrayList<>();
-        List<PotConstraint> all = new ArrayList<>(PotConstraints.ofBench(made, rules));
-        all.addAll(PotConstraints.yielding(made, rules));
+        List<PotConstraint> all = new ArrayList<>(PotConstraint.ofBench(made, rules));
+        all.addAll(PotConstraint.yielding(made, rules));
         for (PotConstraint each : all) {
             Ratio slack = PotRow.of(each, grams.size()).slack(grams, total);
             if (slack.signum() < 0) {
                 obstacles.add(obstacle(each, slack));
-                if (each instanceof PotConstraints.Capped cap) {
+                if (each instanceof PotConstraint.Capped cap) {
                     Ratio share = cap.most().fraction().minus(slack.dividedBy(restored));
                     exceeded.add(new ExceededCap(cap.substance(), cap.most(), MassFraction.of(share)));
-                } else if (each instanceof PotConstraints.Kept kept) {
+                } else if (each instanceof PotConstraint.Kept kept) {
                     broken.add(kept.condition());
                 }
             }
@@ -79,7 +79,7 @@ final class RestoringCorrection extends Correction {
         return new Obstacle(
                 broken.kind(),
                 broken.name(),
-                broken instanceof PotConstraints.OfContents
+                broken instanceof PotConstraint.OfContents
                         ? Optional.empty()
                         : Optional.of(Amount.grams(slack.unaryMinus())));
     }

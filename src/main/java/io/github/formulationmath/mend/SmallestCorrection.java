@@ -42,7 +42,7 @@ final class SmallestCorrection extends Correction {
     }
 
     static SmallestCorrection of(MadeBatch made, CorrectionRules rules) {
-        List<PotConstraint> constraints = PotConstraints.of(made, rules);
+        List<PotConstraint> constraints = PotConstraint.of(made, rules);
         LinearProgram program = program(made, constraints);
         LinearProgram.Answer answer = program.solve();
         if (answer instanceof LinearProgram.Answer.Optimal optimal) {
@@ -78,14 +78,14 @@ final class SmallestCorrection extends Correction {
     }
 
     private static SmallestCorrection bestPossible(MadeBatch made, CorrectionRules rules, List<Obstacle> obstacles) {
-        List<PotConstraints.Yielding> eased = Concessions.least(made, rules);
-        List<PotConstraint> firm = new ArrayList<>(PotConstraints.ofBench(made, rules));
+        List<PotConstraint.Yielding> eased = Concessions.least(made, rules);
+        List<PotConstraint> firm = new ArrayList<>(PotConstraint.ofBench(made, rules));
         firm.addAll(eased);
-        List<Constraint> shares = ShareConstraint.of(made, firm, PotConstraints.ofLines(made, Ratio.ZERO));
+        List<LinearProof.Constraint> shares = ShareConstraint.of(made, firm, PotConstraint.ofLines(made, Ratio.ZERO));
         LinearProgram.Answer.Optimal deviation = solved(shares, made);
-        List<PotConstraint> again = new ArrayList<>(PotConstraints.ofLines(made, deviation.cost()));
+        List<PotConstraint> again = new ArrayList<>(PotConstraint.ofLines(made, deviation.cost()));
         again.addAll(eased);
-        again.addAll(PotConstraints.ofBench(made, rules));
+        again.addAll(PotConstraint.ofBench(made, rules));
         LinearProgram.Answer.Optimal least =
                 (LinearProgram.Answer.Optimal) program(made, again).solve();
         Findings findings = new Findings(
@@ -99,7 +99,7 @@ final class SmallestCorrection extends Correction {
     }
 
     /** These programs always have an answer: nothing is asked of the lines, or the worst of them is what is asked for. */
-    static LinearProgram.Answer.Optimal solved(List<Constraint> constraints, MadeBatch made) {
+    static LinearProgram.Answer.Optimal solved(List<LinearProof.Constraint> constraints, MadeBatch made) {
         List<Ratio> costs =
                 unknowns(made).stream().map(LinearProof.Unknown::cost).toList();
         return (LinearProgram.Answer.Optimal)
@@ -107,12 +107,12 @@ final class SmallestCorrection extends Correction {
     }
 
     private static List<ExceededCap> exceeded(
-            MadeBatch made, CorrectionRules rules, List<PotConstraints.Yielding> eased) {
+            MadeBatch made, CorrectionRules rules, List<PotConstraint.Yielding> eased) {
         List<ExceededCap> exceeded = new ArrayList<>();
-        List<PotConstraints.Yielding> asked = PotConstraints.yielding(made, rules);
+        List<PotConstraint.Yielding> asked = PotConstraint.yielding(made, rules);
         for (int i = 0; i < asked.size(); i++) {
-            if (asked.get(i) instanceof PotConstraints.Capped cap
-                    && eased.get(i) instanceof PotConstraints.Capped least
+            if (asked.get(i) instanceof PotConstraint.Capped cap
+                    && eased.get(i) instanceof PotConstraint.Capped least
                     && !cap.most().equals(least.most())) {
                 exceeded.add(new ExceededCap(cap.substance(), cap.most(), least.most()));
             }
@@ -120,10 +120,10 @@ final class SmallestCorrection extends Correction {
         return exceeded;
     }
 
-    private static List<Condition> broken(List<PotConstraints.Yielding> eased) {
+    private static List<Condition> broken(List<PotConstraint.Yielding> eased) {
         List<Condition> broken = new ArrayList<>();
-        for (PotConstraints.Yielding each : eased) {
-            if (each instanceof PotConstraints.Kept kept && !kept.easing().isZero()) {
+        for (PotConstraint.Yielding each : eased) {
+            if (each instanceof PotConstraint.Kept kept && !kept.easing().isZero()) {
                 broken.add(kept.condition());
             }
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * For which sizes u does every line have a whole number of divisions within its tolerance? Line i at size u is {@code
@@ -38,11 +39,18 @@ final class Bands implements SizeSearch {
 
     /** Bands of lines for sizes in divisions of the display. */
     static Bands of(List<Ratio> shares, List<Ratio> tolerances) {
-        return of(shares, tolerances, Ratio.ONE);
+        return of(0, shares, tolerances, Ratio.ONE);
     }
 
-    /** Bands of lines with shares above 0 and tolerances at least 0 and below 1, for sizes in grams and a step in grams. */
-    static Bands of(List<Ratio> shares, List<Ratio> tolerances, Ratio step) {
+    /**
+     * Bands of lines for sizes in grams.
+     *
+     * @param first the index of the first of the lines; the others follow it
+     * @param shares their shares, above 0
+     * @param tolerances their tolerances, at least 0 and below 1
+     * @param step the step of the display in grams
+     */
+    static Bands of(int first, List<Ratio> shares, List<Ratio> tolerances, Ratio step) {
         List<Band> bands = new ArrayList<>(shares.size());
         List<Ratio> exact = new ArrayList<>();
         OptionalInt exactLine = OptionalInt.empty();
@@ -50,28 +58,21 @@ final class Bands implements SizeSearch {
         for (int i = 0; i < shares.size(); i++) {
             factors = factors.of(tolerances.get(i));
             if (factors.tolerance().isZero()) {
-                exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(i);
+                exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(first + i);
                 exact.add(shares.get(i).dividedBy(step));
             } else {
-                bands.add(Band.of(i, shares.get(i), factors));
+                bands.add(Band.of(first + i, shares.get(i), factors));
             }
         }
         Optional<Ratio> period = Optional.empty();
         if (exactLine.isPresent()) {
-            Ratio common = CommonPeriod.of(exact);
+            Ratio common = Multiples.commonPeriod(exact);
             period = Optional.of(common);
             bands.add(Band.of(exactLine.getAsInt(), common.reciprocal(), Factors.of(Ratio.ZERO, Ratio.ONE)));
         }
         // The line with the widest gaps first: it makes the largest jumps.
         bands.sort((one, other) -> one.up().compareSlope(other.up()));
         return new Bands(bands, period);
-    }
-
-    /** The band of one line by itself, for sizes in grams and a step in grams. */
-    static Bands ofLine(int line, Ratio share, Ratio tolerance, Ratio step) {
-        Band band = Band.of(line, share, Factors.of(tolerance, step));
-        return new Bands(
-                List.of(band), Optional.of(band.up().slope().reciprocal()).filter(each -> tolerance.isZero()));
     }
 
     /** What the share of a line is multiplied with at the two ends of its band; most lines have the tolerance of the one before. */
@@ -91,52 +92,22 @@ final class Bands implements SizeSearch {
     }
 
     @Override
-    public boolean passes(Ratio size) {
+    public Landing first() {
+        Band first = bands.get(0);
+        return Landing.by(first.line(), first.up().slope().reciprocal());
+    }
+
+    @Override
+    public @Nullable Landing push(Ratio size, boolean up, SearchMeter meter) {
         for (Band band : bands) {
             if (!band.passes(size)) {
-                return false;
+                Landing next = Landing.by(band.line(), up ? band.reached(size) : band.left(size));
+                meter.count(next.at());
+                return next;
             }
+            meter.count(size);
         }
-        return true;
-    }
-
-    @Override
-    public Landing smallest(SearchMeter meter) {
-        Band first = bands.get(0);
-        Landing found = atLeast(first.up().slope().reciprocal(), meter);
-        return found.line().isEmpty() ? Landing.by(first.line(), found.at()) : found;
-    }
-
-    @Override
-    public Landing atLeast(Ratio from, SearchMeter meter) {
-        Ratio at = from;
-        OptionalInt line = OptionalInt.empty();
-        for (int place = 0; place < bands.size(); place++) {
-            Band band = bands.get(place);
-            if (!band.passes(at)) {
-                at = band.reached(at);
-                line = OptionalInt.of(band.line());
-                place = -1;
-            }
-            meter.count(at);
-        }
-        return new Landing(at, line);
-    }
-
-    @Override
-    public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
-        Ratio at = from;
-        OptionalInt line = OptionalInt.empty();
-        for (int place = 0; place < bands.size() && at.signum() > 0; place++) {
-            Band band = bands.get(place);
-            meter.count(at);
-            if (!band.passes(at)) {
-                at = band.left(at);
-                line = OptionalInt.of(band.line());
-                place = -1;
-            }
-        }
-        return at.signum() > 0 ? Optional.of(new Landing(at, line)) : Optional.empty();
+        return null;
     }
 
     /** The size from which on every size passes; none if some line must be exact. */

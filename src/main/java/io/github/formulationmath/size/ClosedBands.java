@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The batches of N whole divisions for which there are whole readings, together N, that keep every line within tolerance.
@@ -46,8 +47,9 @@ final class ClosedBands implements SizeSearch {
         }
         // The line with the widest gaps first: it makes the largest jumps.
         bands.sort((one, other) -> one.most().compareSlope(other.most()));
-        Ratio period =
-                exact.isEmpty() ? Ratio.ONE : Ratio.of(CommonPeriod.of(exact).numerator());
+        Ratio period = exact.isEmpty()
+                ? Ratio.ONE
+                : Ratio.of(Multiples.commonPeriod(exact).numerator());
         return new ClosedBands(bands, division, period);
     }
 
@@ -62,41 +64,13 @@ final class ClosedBands implements SizeSearch {
     }
 
     @Override
-    public boolean passes(Ratio grams) {
-        Ratio total = grams.dividedBy(division);
-        return total.dividedBy(period).isInteger()
-                && push(Landing.resting(total), true, SearchMeter.standard()).isEmpty();
+    public Landing first() {
+        return Landing.resting(division);
     }
 
     @Override
-    public Landing smallest(SearchMeter meter) {
-        return atLeast(division, meter);
-    }
-
-    @Override
-    public Landing atLeast(Ratio grams, SearchMeter meter) {
-        Landing at = Landing.resting(aligned(grams.dividedBy(division).max(Ratio.ONE), true));
-        for (Optional<Landing> push = push(at, true, meter); push.isPresent(); push = push(at, true, meter)) {
-            at = push.get();
-        }
-        return inGrams(at);
-    }
-
-    @Override
-    public Optional<Landing> atMost(Ratio grams, SearchMeter meter) {
-        Landing at = Landing.resting(aligned(grams.dividedBy(division), false));
-        while (at.at().signum() > 0) {
-            Optional<Landing> push = push(at, false, meter);
-            if (push.isEmpty()) {
-                return Optional.of(inGrams(at));
-            }
-            at = push.get();
-        }
-        return Optional.empty();
-    }
-
-    private Landing inGrams(Landing total) {
-        return new Landing(total.at().times(division), total.line());
+    public Ratio unit() {
+        return division;
     }
 
     /** The nearest multiple of the period that does not lie before a number. */
@@ -108,9 +82,12 @@ final class ClosedBands implements SizeSearch {
         return (up ? multiples.ceil() : multiples.floor()).times(period);
     }
 
-    /** Where a total pushes the search on: to the next that can be feasible. Empty if it is feasible itself. */
-    private Optional<Landing> push(Landing from, boolean up, SearchMeter meter) {
-        Ratio total = from.at();
+    @Override
+    public @Nullable Landing push(Ratio total, boolean up, SearchMeter meter) {
+        Ratio onPeriod = aligned(total, up);
+        if (!onPeriod.equals(total)) {
+            return Landing.resting(onPeriod);
+        }
         Ratio least = Ratio.ZERO;
         Ratio most = Ratio.ZERO;
         for (int i = 0; i < bands.size(); i++) {
@@ -119,17 +96,17 @@ final class ClosedBands implements SizeSearch {
             Ratio high = band.most(total);
             if (low.compareTo(high) > 0) {
                 Ratio next = aligned(up ? band.reaches(low) : band.stillAllows(high), up);
-                return Optional.of(counted(Landing.by(band.line(), next), i + 1, meter));
+                return counted(Landing.by(band.line(), next), i + 1, meter);
             }
             least = least.plus(low);
             most = most.plus(high);
         }
         if (least.compareTo(total) <= 0 && most.compareTo(total) >= 0) {
-            return Optional.empty();
+            return null;
         }
         boolean tooMuch = least.compareTo(total) > 0;
         Ratio next = up ? (tooMuch ? least : total.plus(Ratio.ONE)) : (tooMuch ? total.minus(Ratio.ONE) : most);
-        return Optional.of(counted(Landing.resting(aligned(next, up)), bands.size(), meter));
+        return counted(Landing.resting(aligned(next, up)), bands.size(), meter);
     }
 
     private Landing counted(Landing to, int checks, SearchMeter meter) {

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Each of at least one line asks for a least size; the largest of them binds, and every larger one passes. */
-record LineBounds(List<FormulaLine> lines, Sizes.LineBound bound) implements Proof {
+record LineBounds(List<FormulaLine> lines, Sizes.LineBound bound) implements Part.Proof {
 
     LineBounds {
         lines = List.copyOf(lines);

@@ -130,7 +130,7 @@ class ManyLinesTest {
                 .withCap(Substance.of("line 0"), MassFraction.ofPercent("30"))
                 .withStock(all.get(random.nextInt(lines)), Amount.mass("3 g"))
                 .freezing(all.get(random.nextInt(lines)));
-        List<PotConstraint> conditions = PotConstraints.of(made, rules);
+        List<PotConstraint> conditions = PotConstraint.of(made, rules);
         List<LinearProgram.Row> rows =
                 SmallestCorrection.program(made, conditions).rows();
         List<Ratio> x = new ArrayList<>();
