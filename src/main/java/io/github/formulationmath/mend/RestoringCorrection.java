@@ -43,7 +43,7 @@ final class RestoringCorrection extends Correction {
         return most;
     }
 
-    static RestoringCorrection of(MadeBatch made, CorrectionRules rules) {
+    static Correction of(MadeBatch made, CorrectionRules rules) {
         Ratio restored = newMass(made, Reckoning.plain());
         List<Ratio> grams = made.lines().stream()
                 .map(line ->
@@ -84,23 +84,10 @@ final class RestoringCorrection extends Correction {
                         : Optional.of(Amount.grams(slack.unaryMinus())));
     }
 
-    /** What one line is made up by. */
-    private record Part(MadeLine there, Amount<Mass> newMass) {
-
-        Phrase question() {
-            return Phrase.of("question.addition", there.name());
-        }
-
-        <V> V in(Reckoning<V> r) {
-            FormulaLine line = there.line();
-            return r.named(ADDITION, line, r.difference(r.product(r.known(line), r.known(newMass)), r.known(there)));
-        }
-    }
-
     @Override
-    public Amount<Mass> addition(FormulaLine line) {
-        Part part = new Part(made().line(line), newMass);
-        return Amount.grams(grams().get(part.there().index())).withWorking(Part::question, part, Part::in);
+    <V> V addition(Reckoning<V> r, MadeLine there) {
+        FormulaLine line = there.line();
+        return r.named(ADDITION, line, r.difference(r.product(r.known(line), r.known(newMass)), r.known(there)));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package io.github.formulationmath.mend;
 
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
@@ -16,7 +15,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** The smallest additions, by linear programs that are solved one after the other as far as they are needed. */
@@ -146,27 +144,10 @@ final class SmallestCorrection extends Correction {
         return all;
     }
 
-    /** One of the additions that are proved all together. */
-    private record Part(SmallestCorrection all, MadeLine line) {
-
-        Phrase question() {
-            return Phrase.of("question.addition", line.name());
-        }
-
-        Ratio grams() {
-            return all.grams().get(line.index());
-        }
-
-        <V> V in(Reckoning<V> r) {
-            all.total(r);
-            return all.proof.unknowns().get(line.index()).given(r, grams());
-        }
-    }
-
     @Override
-    public Amount<Mass> addition(FormulaLine line) {
-        Part part = new Part(this, made().line(line));
-        return Amount.grams(part.grams()).withWorking(Part::question, part, Part::in);
+    <V> V addition(Reckoning<V> r, MadeLine line) {
+        total(r);
+        return proof.unknowns().get(line.index()).given(r, grams().get(line.index()));
     }
 
     @Override

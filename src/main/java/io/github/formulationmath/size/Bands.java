@@ -1,7 +1,6 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Ratio;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,14 +60,14 @@ final class Bands implements SizeSearch {
                 exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(first + i);
                 exact.add(shares.get(i).dividedBy(step));
             } else {
-                bands.add(Band.of(first + i, shares.get(i), factors));
+                bands.add(Band.of(first + i, shares.get(i), factors.under(), factors.over()));
             }
         }
         Optional<Ratio> period = Optional.empty();
         if (exactLine.isPresent()) {
             Ratio common = Multiples.commonPeriod(exact);
             period = Optional.of(common);
-            bands.add(Band.of(exactLine.getAsInt(), common.reciprocal(), Factors.of(Ratio.ZERO, Ratio.ONE)));
+            bands.add(Band.of(exactLine.getAsInt(), common.reciprocal(), Ratio.ONE, Ratio.ONE));
         }
         // The line with the widest gaps first: it makes the largest jumps.
         bands.sort((one, other) -> one.up().compareSlope(other.up()));
@@ -99,9 +98,12 @@ final class Bands implements SizeSearch {
 
     @Override
     public @Nullable Landing push(Ratio size, boolean up, SearchMeter meter) {
-        for (Band band : bands) {
-            if (!band.passes(size)) {
-                Landing next = Landing.by(band.line(), up ? band.reached(size) : band.left(size));
+        for (int i = 0; i < bands.size(); i++) {
+            Band band = bands.get(i);
+            Ratio low = band.least(size);
+            Ratio high = band.most(size);
+            if (low.compareTo(high) > 0) {
+                Landing next = Landing.by(band.line(), up ? band.reached(low) : band.left(high));
                 meter.count(next.at());
                 return next;
             }
@@ -146,7 +148,10 @@ final class Bands implements SizeSearch {
     /** How far the windows that hold a size reach: the nearest of their ends. */
     private Ratio windowEnd(Ratio size, SearchMeter meter) {
         bands.forEach(band -> meter.count(size));
-        return bands.stream().map(band -> band.left(size)).reduce(Ratio::min).orElseThrow();
+        return bands.stream()
+                .map(band -> band.left(band.most(size)))
+                .reduce(Ratio::min)
+                .orElseThrow();
     }
 
     @Override
@@ -154,60 +159,11 @@ final class Bands implements SizeSearch {
         Ratio next = end;
         for (Band band : bands) {
             meter.count(end);
-            if (band.left(end).equals(end)) {
-                next = next.max(
-                        band.most(end).plus(Ratio.ONE).dividedBy(band.up().slope()));
+            Ratio most = band.most(end);
+            if (band.left(most).equals(end)) {
+                next = next.max(band.reached(most.plus(Ratio.ONE)));
             }
         }
         return atLeast(next, meter).at();
-    }
-
-    /**
-     * The band of one line: at size u a whole number n passes if {@code low·u ≤ n ≤ up·u}, with {@code low = (1 − τ)·w/d}
-     * and {@code up = (1 + τ)·w/d}.
-     */
-    record Band(int line, Ratio tolerance, BandEnd low, BandEnd up) {
-
-        static Band of(int line, Ratio share, Factors factors) {
-            return new Band(
-                    line, factors.tolerance(), BandEnd.of(share, factors.under()), BandEnd.of(share, factors.over()));
-        }
-
-        /** From which size on every size passes: its windows n and n + 1 touch from n ≥ (1 − τ)/(2τ) on. */
-        Ratio rayStart() {
-            Ratio n = Ratio.ONE.minus(tolerance).dividedBy(tolerance.times(2)).ceil();
-            return n.max(Ratio.ONE).dividedBy(up.slope());
-        }
-
-        /** Where the windows around a passing size start: its own window, or the ray if the size lies on it. */
-        Ratio startAround(Ratio passing) {
-            boolean onRay = !tolerance.isZero() && passing.compareTo(rayStart()) >= 0;
-            return onRay ? rayStart() : reached(passing);
-        }
-
-        /** Whether a whole number lies in the band: the first that is not below it is none above it. */
-        boolean passes(Ratio size) {
-            return least(size).compareTo(most(size)) <= 0;
-        }
-
-        /** The smallest whole number that is not below the band. */
-        Ratio least(Ratio size) {
-            return low.at(size, RoundingMode.CEILING);
-        }
-
-        /** The largest whole number that is not above the band. */
-        Ratio most(Ratio size) {
-            return up.at(size, RoundingMode.FLOOR);
-        }
-
-        /** The first size at which the band reaches the smallest whole number that is not below it; no more if it passes. */
-        Ratio reached(Ratio size) {
-            return least(size).dividedBy(up.slope());
-        }
-
-        /** The last size at which the largest whole number that is not above the band is still in it; no less if it passes. */
-        Ratio left(Ratio size) {
-            return most(size).dividedBy(low.slope());
-        }
     }
 }

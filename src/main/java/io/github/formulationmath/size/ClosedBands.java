@@ -1,7 +1,6 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Ratio;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,13 +39,13 @@ final class ClosedBands implements SizeSearch {
         List<Band> bands = new ArrayList<>(weights.size());
         List<Ratio> exact = new ArrayList<>();
         for (int i = 0; i < weights.size(); i++) {
-            bands.add(Band.of(i, weights.get(i), tolerances.get(i), error, weights.size()));
+            bands.add(Band.closed(i, weights.get(i), tolerances.get(i), error, weights.size()));
             if (tolerances.get(i).isZero()) {
                 exact.add(weights.get(i));
             }
         }
         // The line with the widest gaps first: it makes the largest jumps.
-        bands.sort((one, other) -> one.most().compareSlope(other.most()));
+        bands.sort((one, other) -> one.up().compareSlope(other.up()));
         Ratio period = exact.isEmpty()
                 ? Ratio.ONE
                 : Ratio.of(Multiples.commonPeriod(exact).numerator());
@@ -69,8 +68,16 @@ final class ClosedBands implements SizeSearch {
     }
 
     @Override
-    public Ratio unit() {
-        return division;
+    public boolean passes(Ratio grams) {
+        return SizeSearch.super.passes(grams.dividedBy(division));
+    }
+
+    /** The search itself is one of numbers of divisions. */
+    @Override
+    public Optional<Landing> next(Ratio grams, boolean up, SearchMeter meter) {
+        return SizeSearch.super
+                .next(grams.dividedBy(division), up, meter)
+                .map(total -> new Landing(total.at().times(division), total.line()));
     }
 
     /** The nearest multiple of the period that does not lie before a number. */
@@ -124,12 +131,12 @@ final class ClosedBands implements SizeSearch {
             return Optional.empty();
         }
         Ratio lines = Ratio.of(bands.size());
-        Ratio leastShift = lines.plus(sum(band -> band.least().shift()));
-        Ratio mostShift = lines.minus(sum(band -> band.most().shift()));
+        Ratio leastShift = lines.plus(sum(band -> band.low().shift()));
+        Ratio mostShift = lines.minus(sum(band -> band.up().shift()));
         Ratio from = bands.stream().map(Band::alwaysFrom).reduce(Ratio.ONE, Ratio::max);
         from = from.max(
-                leastShift.dividedBy(Ratio.ONE.minus(sum(band -> band.least().slope()))));
-        from = from.max(mostShift.dividedBy(sum(band -> band.most().slope()).minus(Ratio.ONE)));
+                leastShift.dividedBy(Ratio.ONE.minus(sum(band -> band.low().slope()))));
+        from = from.max(mostShift.dividedBy(sum(band -> band.up().slope()).minus(Ratio.ONE)));
         return Optional.of(from.ceil().times(division));
     }
 
@@ -140,62 +147,5 @@ final class ClosedBands implements SizeSearch {
     @Override
     public Ratio after(Ratio end, SearchMeter meter) {
         return atLeast(end.plus(division), meter).at();
-    }
-
-    /**
-     * The readings of one line that keep it within tolerance when N divisions are made: from {@code ⌈w(1 − τ)(N + (k − 2)e) +
-     * e⌉} to {@code ⌊w(1 + τ)(N − (k − 2)e) − e⌋}, for k lines and a reading error of ±e divisions. Both ends are linear in N.
-     *
-     * <p>Why: with true amounts n_j + δ_j, |δ_j| ≤ e, the share {@code (n_i + δ_i) / (N + Σδ)} rises with δ_i and falls with
-     * every other δ_j. It is largest at δ_i = e and all others −e, {@code (n_i + e) / (N − (k − 2)e)}, and smallest the other
-     * way round, {@code (n_i − e) / (N + (k − 2)e)}. The two must not leave {@code [w(1 − τ), w(1 + τ)]}.
-     */
-    record Band(int line, BandEnd least, BandEnd most) {
-
-        static Band of(int line, Ratio weight, Ratio tolerance, Ratio error, int lines) {
-            Ratio others = error.times(lines - 2L);
-            return new Band(
-                    line,
-                    BandEnd.of(weight, Ratio.ONE.minus(tolerance), others, error),
-                    BandEnd.of(weight, Ratio.ONE.plus(tolerance), others.unaryMinus(), error.unaryMinus()));
-        }
-
-        boolean fitsLongs() {
-            return least.fitsLongs() && most.fitsLongs();
-        }
-
-        boolean isExact() {
-            return least.compareSlope(most) == 0;
-        }
-
-        /** Whether no N at all lets the line pass: it must be exact, and its reading is not. */
-        boolean isHopeless() {
-            return isExact() && least.shift().compareTo(most.shift()) > 0;
-        }
-
-        Ratio least(Ratio total) {
-            return least.at(total, RoundingMode.CEILING);
-        }
-
-        Ratio most(Ratio total) {
-            return most.at(total, RoundingMode.FLOOR);
-        }
-
-        /** The smallest N whose largest reading reaches n. */
-        Ratio reaches(Ratio n) {
-            return most.meets(n, RoundingMode.CEILING);
-        }
-
-        /** The largest N whose smallest reading is still no more than n. */
-        Ratio stillAllows(Ratio n) {
-            return least.meets(n, RoundingMode.FLOOR);
-        }
-
-        /** From which N on the band is at least one division wide, so that it always holds a whole number. */
-        Ratio alwaysFrom() {
-            return Ratio.ONE
-                    .minus(most.shift().minus(least.shift()))
-                    .dividedBy(most.slope().minus(least.slope()));
-        }
     }
 }

@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,40 +20,35 @@ sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray
     /**
      * Where a size that does not pass pushes the search on to, up or down: past sizes none of which passes. Null if it passes.
      *
-     * @param size a size, in the {@link #unit}
+     * @param size a size
      * @param up whether larger sizes are looked for, or smaller ones
      * @param meter what counts the work
      */
     @Nullable
     Landing push(Ratio size, boolean up, SearchMeter meter);
 
-    /** The unit in grams of the sizes that are pushed. */
-    default Ratio unit() {
-        return Ratio.ONE;
-    }
-
     /** The passing size nearest to a size above it or below, the size itself if it passes: goes on for as long as it is pushed. */
     default Optional<Landing> next(Ratio from, boolean up, SearchMeter meter) {
-        Ratio start = from.dividedBy(unit());
-        Landing at = Landing.resting(start);
+        Landing at = Landing.resting(from);
         for (Landing next = at; next != null; next = push(at.at(), up, meter)) {
             at = next;
             if (at.at().signum() <= 0) {
                 return Optional.empty();
             }
         }
-        return Optional.of(new Landing(at.at().times(unit()), at.line()));
+        return Optional.of(at);
     }
 
     /** Whether a size passes. */
     default boolean passes(Ratio size) {
-        return push(size.dividedBy(unit()), true, SearchMeter.standard()) == null;
+        return push(size, true, SearchMeter.standard()) == null;
     }
 
     /** The smallest size that passes. */
     default Landing smallest(SearchMeter meter) {
-        Landing found = atLeast(first().at(), meter);
-        return found.at().equals(first().at()) ? first() : found;
+        Landing first = first();
+        Landing found = atLeast(first.at(), meter);
+        return found.at().equals(first.at()) ? first : found;
     }
 
     /** The smallest passing size not below a size. */
@@ -153,6 +149,26 @@ sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray
         @Override
         public Ratio after(Ratio end, SearchMeter meter) {
             return end.plus(step);
+        }
+    }
+
+    /**
+     * Where a search came to rest.
+     *
+     * @param at the number, in the variable of the search
+     * @param line the index of the line that pushed the search there last; empty if it rests where it began, or no line by
+     *     itself pushed it
+     */
+    record Landing(Ratio at, OptionalInt line) {
+
+        /** Pushed there by no line. */
+        static Landing resting(Ratio at) {
+            return new Landing(at, OptionalInt.empty());
+        }
+
+        /** Pushed there by a line. */
+        static Landing by(int line, Ratio at) {
+            return new Landing(at, OptionalInt.of(line));
         }
     }
 }
