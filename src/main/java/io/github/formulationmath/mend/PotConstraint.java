@@ -2,6 +2,7 @@ package io.github.formulationmath.mend;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
@@ -13,10 +14,12 @@ import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
@@ -45,6 +48,56 @@ interface PotConstraint extends LinearProof.Constraint {
 
     /** What the condition is about, should it stand in the way. */
     Obstacle.Kind kind();
+
+    /** Its numbers, for a pot of so many lines. */
+    default Row row(int lines) {
+        Reckoning<Ratio> plain = Reckoning.plain();
+        Map<Integer, Ratio> own = new TreeMap<>();
+        own().forEach(line -> own.put(line, coefficient(plain, line)));
+        Ratio common = IntStream.range(0, lines)
+                .filter(line -> !own.containsKey(line))
+                .mapToObj(line -> coefficient(plain, line))
+                .findFirst()
+                .orElse(Ratio.ZERO);
+        return new Row(common, Collections.unmodifiableMap(own), least(plain));
+    }
+
+    /**
+     * A condition {@code Σ a_j·x_j ≥ b} of a pot in numbers, of which most coefficients are the same: it is held against additions
+     * in as many steps as it has others, whatever the number of lines.
+     *
+     * @param common the coefficient of all lines that have none of their own
+     * @param own the coefficients of the others, by line, from 0
+     * @param least the right side b
+     */
+    record Row(Ratio common, Map<Integer, Ratio> own, Ratio least) {
+
+        Ratio coefficient(int line) {
+            return own.getOrDefault(line, common);
+        }
+
+        /** The lines that matter to it. */
+        IntStream lines(int all) {
+            return common.isZero()
+                    ? own.keySet().stream().mapToInt(line -> line)
+                    : IntStream.range(0, all).filter(line -> !coefficient(line).isZero());
+        }
+
+        /** How much of b is passed by additions with that total: not below 0 if the condition is kept. */
+        Ratio slack(List<Ratio> x, Ratio total) {
+            Ratio sum = common.times(total).minus(least);
+            for (Map.Entry<Integer, Ratio> each : own.entrySet()) {
+                sum = sum.plus(each.getValue().minus(common).times(x.get(each.getKey())));
+            }
+            return sum;
+        }
+
+        /** The same as a row of a linear program. */
+        LinearProgram.Row dense(int lines) {
+            return new LinearProgram.Row(
+                    IntStream.range(0, lines).mapToObj(this::coefficient).toList(), least);
+        }
+    }
 
     /** A condition of the contents, which can be eased if it cannot be kept; the bench gives nothing. */
     interface OfContents extends PotConstraint {

@@ -56,7 +56,7 @@ final class RestoringCorrection extends Correction {
         List<PotConstraint> all = new ArrayList<>(PotConstraint.ofBench(made, rules));
         all.addAll(PotConstraint.yielding(made, rules));
         for (PotConstraint each : all) {
-            Ratio slack = PotRow.of(each, grams.size()).slack(grams, total);
+            Ratio slack = each.row(grams.size()).slack(grams, total);
             if (slack.signum() < 0) {
                 obstacles.add(obstacle(each, slack));
                 if (each instanceof PotConstraint.Capped cap) {

@@ -140,7 +140,7 @@ class ManyLinesTest {
             total = total.plus(x.get(i));
         }
         for (int k = 0; k < rows.size(); k++) {
-            PotRow row = PotRow.of(conditions.get(k), lines);
+            PotConstraint.Row row = conditions.get(k).row(lines);
             assertThat(row.dense(lines)).isEqualTo(rows.get(k));
             assertThat(row.slack(x, total).signum() >= 0).isEqualTo(rows.get(k).isKeptBy(x));
         }
