@@ -70,7 +70,12 @@ record Band(int line, End low, End up) {
 
     /** From which size on the band is at least one division wide, so that it always holds a whole number. */
     Ratio alwaysFrom() {
-        return Ratio.ONE.minus(up.shift().minus(low.shift())).dividedBy(width());
+        return asWideAs(Ratio.ONE);
+    }
+
+    /** From which size on its ends, not rounded, lie so many divisions apart. */
+    Ratio asWideAs(Ratio divisions) {
+        return divisions.minus(up.shift().minus(low.shift())).dividedBy(width());
     }
 
     private Ratio width() {

@@ -24,13 +24,18 @@ final class ClosedBands implements SizeSearch {
     private final Ratio division;
     private final Ratio period;
     private final boolean everyWhole;
+
+    /** Below, the line with the widest gaps has no reading at all: the ends of its band have crossed before anything is rounded. */
+    private final Ratio open;
+
     private final boolean fitsLongs;
 
-    private ClosedBands(List<Band> bands, Ratio division, Ratio period) {
+    private ClosedBands(List<Band> bands, Ratio division, Ratio period, Ratio open) {
         this.bands = List.copyOf(bands);
         this.division = division;
         this.period = period;
         this.everyWhole = period.equals(Ratio.ONE);
+        this.open = aligned(open, true);
         this.fitsLongs = bands.stream().allMatch(Band::fitsLongs);
     }
 
@@ -49,7 +54,8 @@ final class ClosedBands implements SizeSearch {
         Ratio period = exact.isEmpty()
                 ? Ratio.ONE
                 : Ratio.of(Multiples.commonPeriod(exact).numerator());
-        return new ClosedBands(bands, division, period);
+        boolean crossed = !error.isZero() && !bands.get(0).isExact();
+        return new ClosedBands(bands, division, period, crossed ? bands.get(0).asWideAs(Ratio.ZERO) : Ratio.ZERO);
     }
 
     /** A line that passes at no N, if there is one. */
@@ -94,6 +100,10 @@ final class ClosedBands implements SizeSearch {
         Ratio onPeriod = aligned(total, up);
         if (!onPeriod.equals(total)) {
             return Landing.resting(onPeriod);
+        }
+        if (open.compareTo(total) > 0) {
+            // The jumps by whole numbers lead there too, but there are hundreds of them.
+            return up ? Landing.by(bands.get(0).line(), open) : Landing.resting(Ratio.ZERO);
         }
         Ratio least = Ratio.ZERO;
         Ratio most = Ratio.ZERO;
