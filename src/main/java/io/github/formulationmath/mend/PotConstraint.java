@@ -34,15 +34,6 @@ import javax.measure.quantity.Mass;
  */
 interface PotConstraint extends LinearProof.Constraint {
 
-    Symbol TOLERANCE = Symbol.of("τ", "line-tolerance", Kind.SHARE);
-    Symbol LEAST = Symbol.of("lo", "least-share", Kind.SHARE);
-    Symbol MOST = Symbol.of("hi", "largest-share", Kind.SHARE);
-    Symbol CAP = Symbol.of("cap", "cap", Kind.SHARE);
-    Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
-    Symbol STOCK = Symbol.of("s", "stock-left", Kind.MASS);
-    Symbol RESERVE = Symbol.of("β", "condition-reserve", Kind.MASS);
-    Symbol ROOM = Symbol.of("C", "room-in-pot", Kind.MASS);
-
     /** The lines, from 0, whose additions have coefficients of their own; those of all other lines are the same. */
     List<Integer> own();
 
@@ -102,17 +93,32 @@ interface PotConstraint extends LinearProof.Constraint {
     /** A condition of the contents, which can be eased if it cannot be kept; the bench gives nothing. */
     interface OfContents extends PotConstraint {
 
-        /** What one unit of slack is worth, for each gram in the new pot: the share asked for of a line, the cap of a substance. */
+        /**
+         * What one unit of slack is worth, for each gram in the new pot: the share asked for of a line, the cap of a substance.
+         *
+         * @param r the arithmetic to use
+         * @param <V> what a value is
+         * @return the worth
+         */
         <V> V slack(Reckoning<V> r);
     }
 
     /** A condition that is eased as little as can be, before anything is asked of the lines. */
     interface Yielding extends OfContents {
 
-        /** Those that are yielded first are kept first. */
+        /**
+         * Those that are yielded first are kept first.
+         *
+         * @return the place in the order
+         */
         int rank();
 
-        /** The same with so many units of slack. */
+        /**
+         * The same with so many units of slack.
+         *
+         * @param slack how many
+         * @return the eased condition
+         */
         Yielding eased(Ratio slack);
     }
 
@@ -205,6 +211,10 @@ interface PotConstraint extends LinearProof.Constraint {
      */
     record OfLine(MadeBatch made, MadeLine line, Ratio tolerance, Source source, boolean isMost) implements OfContents {
 
+        private static final Symbol TOLERANCE = Symbol.of("τ", "line-tolerance", Kind.SHARE);
+        private static final Symbol LEAST = Symbol.of("lo", "least-share", Kind.SHARE);
+        private static final Symbol MOST = Symbol.of("hi", "largest-share", Kind.SHARE);
+
         @Override
         public List<Integer> own() {
             return List.of(line.index());
@@ -253,6 +263,9 @@ interface PotConstraint extends LinearProof.Constraint {
 
     /** The most g that a substance may make up, by the strengths c of the lines: {@code Σ (g − c_j)·x_j ≥ Σ c_j·z_j − g·Z}. */
     record Capped(MadeBatch made, int number, Substance substance, MassFraction most) implements Yielding, Subject {
+
+        private static final Symbol CAP = Symbol.of("cap", "cap", Kind.SHARE);
+        private static final Symbol STRENGTH = Symbol.of("c", "strength", Kind.SHARE);
 
         @Override
         public List<Integer> own() {
@@ -336,6 +349,8 @@ interface PotConstraint extends LinearProof.Constraint {
     /** A condition from elsewhere, {@code Σ (a_j + t)·x_j ≥ b − Σ a_j·z_j − t·Z}, t being how far it is eased. */
     record Kept(MadeBatch made, Condition condition, int rank, Ratio easing) implements Yielding {
 
+        private static final Symbol RESERVE = Symbol.of("β", "condition-reserve", Kind.MASS);
+
         @Override
         public List<Integer> own() {
             return IntStream.range(0, made.lines().size()).boxed().toList();
@@ -385,6 +400,8 @@ interface PotConstraint extends LinearProof.Constraint {
     /** −Σx_i ≥ −s over some lines. */
     record Stock(Obstacle.Kind kind, List<FormulaLine> lines, Ratio grams) implements PotConstraint {
 
+        private static final Symbol STOCK = Symbol.of("s", "stock-left", Kind.MASS);
+
         /** The line whose name it goes by. */
         FormulaLine first() {
             return lines.get(0);
@@ -413,6 +430,8 @@ interface PotConstraint extends LinearProof.Constraint {
 
     /** −Σx ≥ Z − C. */
     record Room(MadeBatch made, Ratio grams) implements PotConstraint {
+
+        private static final Symbol ROOM = Symbol.of("C", "room-in-pot", Kind.MASS);
 
         @Override
         public List<Integer> own() {

@@ -17,7 +17,15 @@ interface OfWeighings extends Criterion {
     /** One that holds if it holds for every line by itself. */
     interface EachLine extends OfWeighings {
 
-        /** The sizes at which it holds for all lines or for one of them, which is then weighed by a method of its own. */
+        /**
+         * The sizes at which it holds for all lines, or for one of them.
+         *
+         * @param formula the formula
+         * @param bench where the lines are weighed
+         * @param lines the lines, all of them or one
+         * @param own how the one line is weighed, in place of what the criterion says of all
+         * @return the sizes
+         */
         Sizes on(Formula formula, Bench bench, List<FormulaLine> lines, Optional<WeighingMethod> own);
 
         @Override
