@@ -120,15 +120,19 @@ public final class LyeCalculation {
         List<Portion<AlkaliGrade>> portions = new ArrayList<>();
         Ratio pure = Ratio.ZERO;
         Ratio weighed = Ratio.ZERO;
+        Ratio inStock = Ratio.ZERO;
         for (AlkaliGrade grade : grades) {
             AlkaliShare share = new AlkaliShare(this, grade, shareOfMoles(grade, grades, mixture));
             Amount<Mass> mass = share.mass();
             portions.add(new Portion<>(grade, mass));
             pure = pure.plus(mass.canonical().times(strength(grade)));
             weighed = weighed.plus(mass.canonical());
+            if (grade.form() == AlkaliGrade.Form.SOLUTION) {
+                inStock = inStock.plus(mass.canonical().times(Ratio.ONE.minus(strength(grade))));
+            }
         }
         this.alkalis = List.copyOf(portions);
-        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed));
+        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed, inStock));
     }
 
     /**
@@ -265,7 +269,7 @@ public final class LyeCalculation {
     }
 
     /**
-     * The water to add; what comes with the alkali or with other ingredients is not in it.
+     * The water to add; what comes with the alkali or with other ingredients is not in it. Of a stock lye see {@link LyeWater}.
      *
      * @return the mass of the water
      */
@@ -434,7 +438,9 @@ public final class LyeCalculation {
         fats.forEach(p -> builder.line(Ingredient.of(p.what().name()), p.mass()));
         builder.phase("lye");
         alkalis.forEach(p -> builder.line(Ingredient.of(p.what().alkali().inciName()), p.mass()));
-        builder.line(Ingredient.of(waterName), water);
+        if (!water.isZero()) {
+            builder.line(Ingredient.of(waterName), water);
+        }
         if (!acids.isEmpty() || !others.isEmpty()) {
             builder.phase("additions");
         }
@@ -449,7 +455,10 @@ public final class LyeCalculation {
      * @return the soap
      */
     public Soap soap() {
-        Soap soap = Soap.of(formula()).lyeWater(waterName);
+        Soap soap = Soap.of(formula());
+        if (!water.isZero()) {
+            soap = soap.lyeWater(waterName);
+        }
         for (Portion<Fat> p : fats) {
             soap = soap.fat(p.what().name(), p.what());
         }
