@@ -30,7 +30,7 @@
  * blocks; texts are data until a writer escapes them, and hostile names are among the tests of every format; whatever
  * arithmetic is printed is read back from text, Markdown, LaTeX and HTML and evaluated by an oracle that shares no code.
  *
- * <p>May depend on {@code csv} alone.
+ * <p>It uses {@code csv}, and nothing else of the library.
  */
 @NullMarked
 package io.github.formulationmath.document;
