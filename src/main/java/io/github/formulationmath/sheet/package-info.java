@@ -3,7 +3,7 @@
  *
  * <pre>
  *   WeighingPlan, ExpectedProduct ── BatchSheet  ──\
- *   BatchRecord                   ── RecordSheet ─── Document ── text, Markdown, HTML, LaTeX, CSV
+ *   BatchRecord                   ── RecordSheet ─── Document ── in any format
  *   BatchRecord, IngredientList   ── LabelText   ──/
  * </pre>
  *

@@ -25,7 +25,7 @@
  * <p>A new slip is a constant of {@link io.github.formulationmath.verification.Slip} with the ways in which it can have been
  * made, and its name in the wording under {@code slip.}: a way says which lines are times which factor, and {@code Hypothesis}
  * makes of it masses, with the q.s. line as it should be and as it would follow. A slip with an arithmetic of its own, like
- * {@code RestNotAdjusted}, has it in a file of its own. Nothing else lists slips.
+ * {@code RestNotAdjusted}, has it in a file of its own. Nothing else in the library lists slips.
  *
  * <p><b>Why it is right, and a cause is not guessed:</b> a slip is told only if it reproduces every figure within its own rounding, and right
  * figures are never explained, since slips are asked for only where no habit of rounding gives them all.
