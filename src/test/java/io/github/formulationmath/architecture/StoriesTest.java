@@ -26,7 +26,9 @@ class StoriesTest {
     @Test
     void each_room_tells_its_story_at_the_door() throws IOException {
         for (String room : rooms()) {
-            assertThat(missing(story(room))).as("what " + room + " does not tell").isEmpty();
+            assertThat(missing(story(room)))
+                    .as("what " + room + " does not tell")
+                    .isEmpty();
         }
     }
 

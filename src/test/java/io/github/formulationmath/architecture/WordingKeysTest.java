@@ -43,8 +43,8 @@ class WordingKeysTest {
 
     private static List<String> twice(Map<String, Set<String>> writtenByRoom) {
         Map<String, Set<String>> rooms = new TreeMap<>();
-        writtenByRoom.forEach((room, keys) ->
-                keys.forEach(key -> rooms.computeIfAbsent(key, any -> new TreeSet<>()).add(room)));
+        writtenByRoom.forEach((room, keys) -> keys.forEach(
+                key -> rooms.computeIfAbsent(key, any -> new TreeSet<>()).add(room)));
         return rooms.entrySet().stream()
                 .filter(key -> key.getValue().size() > 1)
                 .map(key -> key.getKey() + " in " + key.getValue())

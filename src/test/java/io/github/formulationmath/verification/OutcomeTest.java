@@ -258,8 +258,8 @@ class OutcomeTest {
                 List.of(Optional.<Balance>empty(), Optional.of(Balance.of("0.1 g", "50 kg")))) {
             Claim claim = LongClaims.oneWrong(5_000);
             Claim on = balance.map(claim::on).orElse(claim);
-            Verification verification = CpuTime.assertWithin(
-                    java.time.Duration.ofSeconds(60), () -> Verification.of(on));
+            Verification verification =
+                    CpuTime.assertWithin(java.time.Duration.ofSeconds(60), () -> Verification.of(on));
             assertThat(verification.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
             assertThat(verification.causes()).extracting(Cause::slip).contains(Slip.DECIMAL_POINT_MOVED);
         }
@@ -269,8 +269,8 @@ class OutcomeTest {
     @Test
     void many_denominators_take_no_longer_than_they_must() {
         Claim claim = LongClaims.manyDenominators(2_500);
-        Verification verification = CpuTime.assertWithin(
-                java.time.Duration.ofSeconds(45), () -> Verification.of(claim));
+        Verification verification =
+                CpuTime.assertWithin(java.time.Duration.ofSeconds(45), () -> Verification.of(claim));
         assertThat(verification.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
     }
 
