@@ -32,8 +32,8 @@ public final class Colorants {
     private static final Colorants EU = new Colorants();
     private static final Finding NOTHING = new Finding(List.of(), List.of());
 
-    private static final Pattern NUMBER =
-            Pattern.compile("(?:^|[^A-Z])C\\.? ?I\\.?[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
+    private static final Pattern NUMBER = Pattern.compile(
+            "(?:^|[^A-Z])(?:C\\.? ?I\\.?|COLOU?R INDEX)[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
     private static final Pattern BARE = Pattern.compile("^([1-7][0-9]{4})(?::([0-9]))?$");
 
     private Colorants() {}
@@ -125,6 +125,17 @@ public final class Colorants {
         return listed.isEmpty() && unlisted.isEmpty()
                 ? NOTHING
                 : new Finding(ofTheSameSize(listed, keys), List.copyOf(unlisted));
+    }
+
+    /**
+     * Names of the list that are one letter away from one that it does not have: a slip of the pen. Only a suggestion.
+     *
+     * @param name the name as written
+     * @return an unmodifiable list of names in the form in which they are compared, in alphabetical order; empty if nothing is close
+     */
+    public List<String> suggest(String name) {
+        String key = Spelling.of(Objects.requireNonNull(name, "name"));
+        return List.copyOf(OneLetterAway.keys(KeyFile.COLORANT, key, one -> Entries.BY_KEY.containsKey(one)));
     }
 
     /**
