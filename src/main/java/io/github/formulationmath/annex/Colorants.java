@@ -128,17 +128,6 @@ public final class Colorants {
     }
 
     /**
-     * Names of the list that are one letter away from one that it does not have: a slip of the pen. Only a suggestion.
-     *
-     * @param name the name as written
-     * @return an unmodifiable list of names in the form in which they are compared, in alphabetical order; empty if nothing is close
-     */
-    public List<String> suggest(String name) {
-        String key = Spelling.of(Objects.requireNonNull(name, "name"));
-        return List.copyOf(OneLetterAway.keys(KeyFile.COLORANT, key, one -> Entries.BY_KEY.containsKey(one)));
-    }
-
-    /**
      * Whether a name has a colour index number, and so means a colorant.
      *
      * @param substance the substance

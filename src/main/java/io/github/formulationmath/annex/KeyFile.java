@@ -66,9 +66,14 @@ final class KeyFile {
 
     /** FNV-1a (Fowler, Noll, Vo) over the 16-bit units of the text, 64 bits. */
     static long hash(char list, String key, int end) {
-        long hash = (OFFSET ^ list) * PRIME;
-        for (int i = 0; i < end; i++) {
-            hash = hash(hash, key.charAt(i));
+        return hash((OFFSET ^ list) * PRIME, key, 0, end);
+    }
+
+    /** A part of a text more. */
+    static long hash(long before, String text, int from, int end) {
+        long hash = before;
+        for (int i = from; i < end; i++) {
+            hash = (hash ^ text.charAt(i)) * PRIME;
         }
         return hash;
     }

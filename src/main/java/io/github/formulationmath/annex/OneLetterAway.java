@@ -18,6 +18,8 @@ final class OneLetterAway {
     /** What a slip of the pen puts in or leaves out. A digit tells one colorant from another. */
     private static final String LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ -,";
 
+    private static final String[] SINGLE = LETTERS.split("");
+
     private final KeyFile all = KeyFile.bundled();
     private final String name;
     private final Predicate<String> isKey;
@@ -44,9 +46,10 @@ final class OneLetterAway {
             boolean letter = i < name.length() && isLetter(name.charAt(i));
             for (int k = 0; k < LETTERS.length(); k++) {
                 long with = KeyFile.hash(before, LETTERS.charAt(k));
-                add(with, i, LETTERS.substring(k, k + 1), i);
+                String instead = SINGLE[k];
+                add(with, i, instead, i);
                 if (letter) {
-                    add(with, i, LETTERS.substring(k, k + 1), i + 1);
+                    add(with, i, instead, i + 1);
                 }
             }
             if (letter) {
@@ -66,11 +69,7 @@ final class OneLetterAway {
 
     /** What the name is with some letters instead of those between two places, if the list has it. */
     private void add(long hash, int from, String instead, int to) {
-        long whole = hash;
-        for (int i = to; i < name.length(); i++) {
-            whole = KeyFile.hash(whole, name.charAt(i));
-        }
-        if (all.mayHave(whole)) {
+        if (all.mayHave(KeyFile.hash(hash, name, to, name.length()))) {
             String key = name.substring(0, from) + instead + name.substring(to);
             if (isKey.test(key)) {
                 found.add(key);

@@ -1,6 +1,5 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.annex.Colorants;
 import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
@@ -18,7 +17,6 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,8 +38,8 @@ final class TableIndex {
     private final boolean declares;
     private final List<UsageLimit> all;
     private volatile @Nullable NameBook names;
-    /** Names of Annexes II and IV that are close to others; as many are kept as a large stock has. */
-    private final Map<String, List<String>> ofAnnexes = new ConcurrentHashMap<>();
+    /** Names of Annex II that are close to others; as many are kept as a large stock has. */
+    private final Map<String, List<String>> prohibited = new ConcurrentHashMap<>();
 
     private @Nullable SaltNames salts;
 
@@ -79,22 +77,17 @@ final class TableIndex {
         return known;
     }
 
-    /** Names that were probably meant: of the table, else, if it asks them, of Annexes II and IV. */
-    List<String> suggest(String written, int most, boolean asksEuAnnexes) {
+    /** Names that were probably meant: of the table, else, if it asks that, of Annex II. */
+    List<String> suggest(String written, int most, boolean asksAnnexII) {
         List<String> own = names().suggest(written, most);
-        if (!own.isEmpty() || !asksEuAnnexes) {
+        if (!own.isEmpty() || !asksAnnexII) {
             return own;
         }
-        List<String> known = ofAnnexes.get(written);
+        List<String> known = prohibited.get(written);
         if (known == null) {
-            known = Stream.of(
-                            ProhibitedSubstances.eu2024February().suggest(written),
-                            Colorants.eu2024February().suggest(written))
-                    .flatMap(List::stream)
-                    .distinct()
-                    .toList();
-            if (ofAnnexes.size() < MOST_KEPT) {
-                ofAnnexes.put(written, known);
+            known = ProhibitedSubstances.eu2024February().suggest(written);
+            if (prohibited.size() < MOST_KEPT) {
+                prohibited.put(written, known);
             }
         }
         return known.size() <= most ? known : known.subList(0, most);
