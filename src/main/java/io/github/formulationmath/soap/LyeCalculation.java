@@ -120,15 +120,19 @@ public final class LyeCalculation {
         List<Portion<AlkaliGrade>> portions = new ArrayList<>();
         Ratio pure = Ratio.ZERO;
         Ratio weighed = Ratio.ZERO;
+        Ratio inStock = Ratio.ZERO;
         for (AlkaliGrade grade : grades) {
             AlkaliShare share = new AlkaliShare(this, grade, shareOfMoles(grade, grades, mixture));
             Amount<Mass> mass = share.mass();
             portions.add(new Portion<>(grade, mass));
             pure = pure.plus(mass.canonical().times(strength(grade)));
             weighed = weighed.plus(mass.canonical());
+            if (grade.form() == AlkaliGrade.Form.SOLUTION) {
+                inStock = inStock.plus(mass.canonical().times(Ratio.ONE.minus(strength(grade))));
+            }
         }
         this.alkalis = List.copyOf(portions);
-        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed));
+        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed, inStock));
     }
 
     /**
@@ -272,7 +276,7 @@ public final class LyeCalculation {
     }
 
     /**
-     * The water to add; what comes with the alkali or with other ingredients is not in it.
+     * The water to add; what comes with the alkali or with other ingredients is not in it. Of a stock lye see {@link LyeWater}.
      *
      * @return the mass of the water
      */
@@ -392,7 +396,9 @@ public final class LyeCalculation {
         List<SoapRole> roles = new ArrayList<>();
         fats.forEach(p -> roles.add(new SoapRole.Takes(p.what(), false)));
         alkalis.forEach(p -> roles.add(new SoapRole.Gives(p.what())));
-        roles.add(SoapRole.Neither.LYE_WATER);
+        if (!water.isZero()) {
+            roles.add(SoapRole.Neither.LYE_WATER);
+        }
         acids.forEach(p -> roles.add(new SoapRole.TakesFirst(p.what())));
         others.forEach(p -> roles.add(SoapRole.Neither.INSTANCE));
         return roles;
@@ -441,7 +447,9 @@ public final class LyeCalculation {
         fats.forEach(p -> builder.line(Ingredient.of(p.what().name()), p.mass()));
         builder.phase("lye");
         alkalis.forEach(p -> builder.line(Ingredient.of(p.what().alkali().inciName()), p.mass()));
-        builder.line(Ingredient.of(waterName), water);
+        if (!water.isZero()) {
+            builder.line(Ingredient.of(waterName), water);
+        }
         if (!acids.isEmpty() || !others.isEmpty()) {
             builder.phase("additions");
         }

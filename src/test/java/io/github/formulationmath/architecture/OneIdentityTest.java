@@ -100,7 +100,7 @@ final class OneIdentityTest {
             .that()
             .resideOutsideOfPackage(Ladder.ROOT + ".formula")
             .and()
-            .haveNameNotMatching(".*\\.mend\\.PotConstraints\\$Capped") // with all names that the formula has
+            .haveNameNotMatching(".*\\.mend\\.PotConstraint\\$Capped") // with all names that the formula has
             .should()
             .callMethod(Ingredient.class, "strengthOf", Substance.class);
 
