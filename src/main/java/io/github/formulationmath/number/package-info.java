@@ -6,8 +6,7 @@
  *
  * <p>Reading order: {@link io.github.formulationmath.number.Ratio} (an exact rational number), {@link
  * io.github.formulationmath.number.Rounding} (the one way to lose digits, always named), {@link
- * io.github.formulationmath.number.Bounds} (a closed interval) and {@link
- * io.github.formulationmath.number.BoundsSet} (a union of them), {@link
+ * io.github.formulationmath.number.Bounds} (a closed interval), {@link
  * io.github.formulationmath.number.Apportionment} (sharing out a total in whole steps), {@link
  * io.github.formulationmath.number.LinearProgram} (the smallest cost under linear conditions, with its proof) and {@link
  * io.github.formulationmath.number.StepProgram} (the same in whole steps).

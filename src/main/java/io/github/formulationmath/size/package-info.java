@@ -23,8 +23,8 @@
  * is needed; here a factory in {@link io.github.formulationmath.size.Criterion} names it. Whatever is a weighted sum of the masses that
  * must not fall below 0 needs no relation of its own: it is a {@link io.github.formulationmath.size.Criterion.KeptSum}.
  *
- * <p><b>Why it ends and misses nothing:</b> each search says at {@code SizeSearch} where it may jump to, and never jumps over a size that
- * passes; the work it may do is bounded, and running out of it is an answer of its own.
+ * <p><b>Why it ends and misses nothing:</b> all searches are one loop, {@code SizeSearch.next}: a size that fails pushes it on, and no search
+ * ever pushes over a size that passes; the work it may do is bounded, and running out of it is an answer of its own.
  */
 @NullMarked
 package io.github.formulationmath.size;

@@ -130,7 +130,7 @@ class ManyLinesTest {
                 .withCap(Substance.of("line 0"), MassFraction.ofPercent("30"))
                 .withStock(all.get(random.nextInt(lines)), Amount.mass("3 g"))
                 .freezing(all.get(random.nextInt(lines)));
-        List<PotConstraint> conditions = PotConstraints.of(made, rules);
+        List<PotConstraint> conditions = PotConstraint.of(made, rules);
         List<LinearProgram.Row> rows =
                 SmallestCorrection.program(made, conditions).rows();
         List<Ratio> x = new ArrayList<>();
@@ -140,7 +140,7 @@ class ManyLinesTest {
             total = total.plus(x.get(i));
         }
         for (int k = 0; k < rows.size(); k++) {
-            PotRow row = PotRow.of(conditions.get(k), lines);
+            PotConstraint.Row row = conditions.get(k).row(lines);
             assertThat(row.dense(lines)).isEqualTo(rows.get(k));
             assertThat(row.slack(x, total).signum() >= 0).isEqualTo(rows.get(k).isKeptBy(x));
         }
