@@ -68,8 +68,8 @@ final class ArchitectureTest {
             .dependOnClassesThat(resideInAnyPackage("tech.units..", "tech.uom.."));
 
     @ArchTest
-    static final ArchRule jackson_stays_in_one_class_of_record = noClasses()
-            .that(not(Predicates.theJsonClassOfRecord()))
+    static final ArchRule jackson_stays_in_the_reader_of_json = noClasses()
+            .that(not(Predicates.theJsonClass()))
             .should()
             .dependOnClassesThat(resideInAnyPackage("com.fasterxml.."))
             .because("Jackson is optional: every other class must load without it");

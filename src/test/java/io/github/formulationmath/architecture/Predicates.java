@@ -9,7 +9,7 @@ final class Predicates {
     private Predicates() {}
 
     /** A class of {@code json} whose top-level name begins with "Json": the only ones that may need Jackson. */
-    static DescribedPredicate<JavaClass> theJsonClassOfRecord() {
+    static DescribedPredicate<JavaClass> theJsonClass() {
         return DescribedPredicate.describe("the JSON class of the package json", type -> {
             String name = type.getName();
             String prefix = Ladder.ROOT + ".json.Json";
