@@ -147,7 +147,8 @@ public enum LyeSlip {
                         one.alkali(),
                         LyeFigures.molarMass(other(one.alkali())),
                         one.purity(),
-                        one.carbonate()),
+                        one.carbonate(),
+                        one.isStockLye()),
                 figures::withAlkalis);
     }
 
@@ -164,7 +165,7 @@ public enum LyeSlip {
     }
 
     private static AlkaliFigure divided(AlkaliFigure one, Ratio by) {
-        return new AlkaliFigure(one.name(), one.alkali(), one.molarMass(), by, one.carbonate());
+        return new AlkaliFigure(one.name(), one.alkali(), one.molarMass(), by, one.carbonate(), one.isStockLye());
     }
 
     private static Stream<Way> carbonateCounted(LyeFigures figures) {

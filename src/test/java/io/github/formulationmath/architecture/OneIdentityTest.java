@@ -52,6 +52,7 @@ final class OneIdentityTest {
             "limit/TableIndex.java",
             "number/Rounding.java",
             "quantity/AmountFormat.java",
+            "quantity/ShareText.java", // w/v and W/V
             "quantity/TypedText.java", // names of units
             "quantity/UnitNames.java", // names of units
             "reckoning/Formulas.java",

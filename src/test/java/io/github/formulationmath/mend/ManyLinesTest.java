@@ -1,7 +1,6 @@
 package io.github.formulationmath.mend;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
@@ -26,6 +25,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.BenchEntry;
+import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.math.RoundingMode;
@@ -76,7 +76,7 @@ class ManyLinesTest {
     }
 
     private static <T> T inTime(Callable<T> work) {
-        return assertTimeoutPreemptively(Duration.ofMinutes(5), work::call);
+        return CpuTime.assertWithin(Duration.ofMinutes(5), work::call);
     }
 
     @Property(tries = 60)
