@@ -15,7 +15,6 @@ import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.size.SizeSearch.Landing;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Objects;

@@ -11,7 +11,6 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.size.SizeSearch.Landing;
 import io.github.formulationmath.weighing.Balance;
 import java.util.Objects;
 

@@ -3,7 +3,6 @@ package io.github.formulationmath.size;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -16,7 +16,6 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

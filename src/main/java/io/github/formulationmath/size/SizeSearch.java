@@ -4,7 +4,6 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -149,26 +148,6 @@ sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray
         @Override
         public Ratio after(Ratio end, SearchMeter meter) {
             return end.plus(step);
-        }
-    }
-
-    /**
-     * Where a search came to rest.
-     *
-     * @param at the number, in the variable of the search
-     * @param line the index of the line that pushed the search there last; empty if it rests where it began, or no line by
-     *     itself pushed it
-     */
-    record Landing(Ratio at, OptionalInt line) {
-
-        /** Pushed there by no line. */
-        static Landing resting(Ratio at) {
-            return new Landing(at, OptionalInt.empty());
-        }
-
-        /** Pushed there by a line. */
-        static Landing by(int line, Ratio at) {
-            return new Landing(at, OptionalInt.of(line));
         }
     }
 }

@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
