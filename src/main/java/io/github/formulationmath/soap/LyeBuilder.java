@@ -71,7 +71,8 @@ public final class LyeBuilder {
     }
 
     private static Amount<Mass> positive(String name, String mass) {
-        return Amount.requirePositive("mass of " + Excerpt.of(name), Amount.mass(mass));
+        Amount<Mass> read = Amount.mass(mass);
+        return read.signum() > 0 ? read : Amount.requirePositive("mass of " + Excerpt.of(name), read);
     }
 
     /**

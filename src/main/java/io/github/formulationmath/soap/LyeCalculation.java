@@ -146,12 +146,15 @@ public final class LyeCalculation {
     }
 
     private void requireDemand() {
-        if (fats.stream().allMatch(p -> value(p.what()).isZero())) {
-            throw new IllegalArgumentException("fats are "
-                    + Excerpt.ofAll(fats.stream().map(p -> p.what().name()).toList())
-                    + ": none is sure to take up any alkali, so that none is to be weighed; for a wax give its acid value,"
-                    + " or state that its esters react with whoseEstersReact()");
+        for (Portion<Fat> p : fats) {
+            if (!value(p.what()).isZero()) {
+                return;
+            }
         }
+        throw new IllegalArgumentException("fats are "
+                + Excerpt.ofAll(fats.stream().map(p -> p.what().name()).toList())
+                + ": none is sure to take up any alkali, so that none is to be weighed; for a wax give its acid value,"
+                + " or state that its esters react with whoseEstersReact()");
     }
 
     private Ratio shareOfMoles(AlkaliGrade grade, List<AlkaliGrade> grades, @Nullable AlkaliMixture mixture) {
@@ -163,7 +166,11 @@ public final class LyeCalculation {
     }
 
     private static Ratio sum(List<? extends Portion<?>> portions) {
-        return portions.stream().map(p -> p.mass().canonical()).reduce(Ratio.ZERO, Ratio::plus);
+        Ratio sum = Ratio.ZERO;
+        for (Portion<?> p : portions) {
+            sum = sum.plus(p.mass().canonical());
+        }
+        return sum;
     }
 
     /** The share of hydroxide that is reckoned with. */
@@ -389,7 +396,9 @@ public final class LyeCalculation {
         List<SoapRole> roles = new ArrayList<>();
         fats.forEach(p -> roles.add(new SoapRole.Takes(p.what(), false)));
         alkalis.forEach(p -> roles.add(new SoapRole.Gives(p.what())));
-        roles.add(SoapRole.Neither.LYE_WATER);
+        if (!water.isZero()) {
+            roles.add(SoapRole.Neither.LYE_WATER);
+        }
         acids.forEach(p -> roles.add(new SoapRole.TakesFirst(p.what())));
         others.forEach(p -> roles.add(SoapRole.Neither.INSTANCE));
         return roles;
@@ -455,23 +464,7 @@ public final class LyeCalculation {
      * @return the soap
      */
     public Soap soap() {
-        Soap soap = Soap.of(formula());
-        if (!water.isZero()) {
-            soap = soap.lyeWater(waterName);
-        }
-        for (Portion<Fat> p : fats) {
-            soap = soap.fat(p.what().name(), p.what());
-        }
-        for (Portion<AlkaliGrade> p : alkalis) {
-            soap = soap.alkali(p.what().alkali().inciName(), p.what());
-        }
-        for (Portion<Acid> p : acids) {
-            soap = soap.acid(p.what().name(), p.what());
-        }
-        for (Portion<Ingredient> p : others) {
-            soap = soap.neither(p.what().name());
-        }
-        return soap;
+        return new Soap(formula(), roles());
     }
 
     /**

@@ -48,7 +48,8 @@ public final class Soap implements Serializable {
     private final Formula formula;
     private final ArrayList<@Nullable SoapRole> roles;
 
-    private Soap(Formula formula, List<@Nullable SoapRole> roles) {
+    /** @param roles what each line is, in the order of the formula; null for what is not said */
+    Soap(Formula formula, List<? extends @Nullable SoapRole> roles) {
         this.formula = formula;
         this.roles = new ArrayList<>(roles);
     }
@@ -200,9 +201,11 @@ public final class Soap implements Serializable {
      * @return their lines in the order of the formula, empty if all are declared
      */
     public List<FormulaLine> undeclared() {
-        return formula.lines().stream()
-                .filter(line -> roles.get(line.index()) == null)
-                .toList();
+        return roles.contains(null)
+                ? formula.lines().stream()
+                        .filter(line -> roles.get(line.index()) == null)
+                        .toList()
+                : List.of();
     }
 
     /**

@@ -12,7 +12,6 @@ import io.github.formulationmath.soap.Fat;
 import io.github.formulationmath.soap.LyeCalculation;
 import io.github.formulationmath.soap.LyeWater;
 import io.github.formulationmath.soap.Reckoned;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -255,19 +254,5 @@ record LyeFigures(
     LyeFigures withWater(LyeWater.Convention convention, Ratio number, LyeWater.Of alkali) {
         WaterFigure other = new WaterFigure(water.name(), convention, number, alkali);
         return new LyeFigures(fats, acids, alkalis, division, stated, kept, acidRule, scale, other);
-    }
-
-    /** The list with one item replaced. */
-    static <T> List<T> replaced(List<T> items, int index, T item) {
-        List<T> all = new ArrayList<>(items);
-        all.set(index, item);
-        return List.copyOf(all);
-    }
-
-    /** The list without one item. */
-    static <T> List<T> without(List<T> items, int index) {
-        List<T> all = new ArrayList<>(items);
-        all.remove(index);
-        return List.copyOf(all);
     }
 }
