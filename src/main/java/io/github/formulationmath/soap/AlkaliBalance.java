@@ -115,7 +115,8 @@ public final class AlkaliBalance {
         if (leavesErrorsOut && masses.coverage().isEmpty()) {
             throw new IllegalArgumentException(
                     "a balance has an error without a bound, such as its repeatability, so that nothing is sure: take it in"
-                            + " with AlkaliBalance.of(soap, weighed, CoverageFactor.of(2)) or more, which holds within that coverage");
+                            + " with a coverage factor as the last argument, such as CoverageFactor.of(2); the answer then holds"
+                            + " within that coverage");
         }
         return new AlkaliBalance(
                 lines, new WeighedRange(masses), masses.coverage().isPresent(), true);

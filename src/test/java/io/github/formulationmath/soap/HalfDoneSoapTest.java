@@ -149,7 +149,7 @@ class HalfDoneSoapTest {
         assertThatThrownBy(() ->
                         SoapMending.of(Bar.SOAP, overpoured(balance), wide(), Unsaponified.alkaliShortfall("0 %")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("covering");
+                .hasMessageContaining("a coverage factor as the last argument");
         SoapMending mending = SoapMending.of(
                 Bar.SOAP, overpoured(balance), wide(), Unsaponified.alkaliShortfall("0 %"), CoverageFactor.of(2));
         assertThat(mending.isSure()).isTrue();
@@ -209,7 +209,8 @@ class HalfDoneSoapTest {
         assertThatThrownBy(() -> AlkaliBalance.of(Bar.SOAP, made))
                 .hasMessage(
                         "a balance has an error without a bound, such as its repeatability, so that nothing is sure: take it in"
-                                + " with AlkaliBalance.of(soap, weighed, CoverageFactor.of(2)) or more, which holds within that coverage");
+                                + " with a coverage factor as the last argument, such as CoverageFactor.of(2); the answer then holds within"
+                                + " that coverage");
         assertThat(AlkaliBalance.of(Bar.SOAP, made, CoverageFactor.of(2)).isWithinCoverage())
                 .isTrue();
     }
