@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -221,6 +222,17 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
      */
     public Symbol symbolOfNext() {
         return symbols.next().added();
+    }
+
+    /**
+     * Whether a balance behind it has an error without a bound, repeatability or a calibration's uncertainty, so that the bounds of its
+     * lines are not the whole of what may happen. What lines have in common once each stands by itself is none: it is in their
+     * bounds.
+     *
+     * @return true if there is one
+     */
+    public boolean leavesErrorsOut() {
+        return IntStream.range(0, errors.size()).mapToObj(errors::spread).anyMatch(Spread::isUnbounded);
     }
 
     PotSymbols symbols() {

@@ -38,6 +38,11 @@ record Spread(Ratio variance, Ratio reach, Ratio scale) {
                 model.calibration().times(error.addition().reading().canonical()));
     }
 
+    /** Whether an error in it has no bound. */
+    boolean isUnbounded() {
+        return !reach.isZero() || !scale.isZero();
+    }
+
     /** Of the sum of two masses. */
     Spread plus(Spread other) {
         return new Spread(variance.plus(other.variance), reach.plus(other.reach), scale.plus(other.scale));

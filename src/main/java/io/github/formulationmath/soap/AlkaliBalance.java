@@ -107,14 +107,16 @@ public final class AlkaliBalance {
                     + Excerpt.of(soap.formula().name())
                     + ": the two are not the same formula; declare the formula that was weighed");
         }
-        return of(new Declared.Whole(soap), masses);
+        boolean open = weighed instanceof MadeBatch made ? made.leavesErrorsOut() : masses.leavesErrorsOut();
+        return of(new Declared.Whole(soap), masses, open);
     }
 
-    private static AlkaliBalance of(Declared lines, MadeMasses masses) {
-        if (masses.leavesErrorsOut()) {
+    private static AlkaliBalance of(Declared lines, MadeMasses masses, boolean leavesErrorsOut) {
+        if (leavesErrorsOut && masses.coverage().isEmpty()) {
             throw new IllegalArgumentException(
-                    "the balance has an error without a bound, such as its repeatability, so that"
-                            + " nothing is sure: take it in with covering(CoverageFactor.of(2)) or more");
+                    "a balance has an error without a bound, such as its repeatability, so that nothing is sure: take it in"
+                            + " with a coverage factor as the last argument, such as CoverageFactor.of(2); the answer then holds"
+                            + " within that coverage");
         }
         return new AlkaliBalance(
                 lines, new WeighedRange(masses), masses.coverage().isPresent(), true);
@@ -131,7 +133,8 @@ public final class AlkaliBalance {
      */
     public static AlkaliBalance of(LyeCalculation lye, Balance balance, WeighingMethod method) {
         LyeCalculation calculated = Objects.requireNonNull(lye, "lye");
-        return of(new Declared.Calculated(calculated, calculated.roles()), calculated.weighed(balance, method));
+        MadeMasses masses = calculated.weighed(balance, method);
+        return of(new Declared.Calculated(calculated, calculated.roles()), masses, masses.leavesErrorsOut());
     }
 
     /**

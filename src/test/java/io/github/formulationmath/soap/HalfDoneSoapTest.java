@@ -149,7 +149,7 @@ class HalfDoneSoapTest {
         assertThatThrownBy(() ->
                         SoapMending.of(Bar.SOAP, overpoured(balance), wide(), Unsaponified.alkaliShortfall("0 %")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("covering");
+                .hasMessageContaining("a coverage factor as the last argument");
         SoapMending mending = SoapMending.of(
                 Bar.SOAP, overpoured(balance), wide(), Unsaponified.alkaliShortfall("0 %"), CoverageFactor.of(2));
         assertThat(mending.isSure()).isTrue();
@@ -184,5 +184,46 @@ class HalfDoneSoapTest {
         assertThat(mending.additions().additions())
                 .extracting(addition -> addition.line().name())
                 .doesNotContain("Shea");
+    }
+
+    /**
+     * Readings that add up in another order than that of the formula, on a display of 0.1 g whose zero is good to 0.2 g: nothing in it lacks a bound, so
+     * that the judgement is for certain. By hand, each line by itself: coconut 199.85 g at least, olive 699.9 g, shea 99.9 g, flakes at most
+     * 137.1 g, that is 0.99 · 137.1 − (199.85 · 248 + 699.9 · 184 + 99.9 · 160)/56.10564 · 0.03999711 = −2.8056 g.
+     */
+    @Test
+    void a_pot_without_an_unbounded_error_is_judged_for_certain_in_any_order() {
+        Balance coarse = TENTHS.withErrors(ErrorModel.readabilityOnly().withTareResolution(Amount.mass("0.2 g")));
+        MadeBatch made = addingUp(coarse);
+        assertThat(made.leavesErrorsOut()).isFalse();
+        AlkaliBalance balance = AlkaliBalance.of(Bar.SOAP, made);
+        assertThat(balance.isWithinCoverage()).isFalse();
+        assertThat(balance.verdict()).isEqualTo(HydroxideVerdict.NO_HYDROXIDE_LEFT);
+        assertThat(AlkaliReport.up(balance.excess().greatest().exactValue())).isEqualTo("-2.805");
+    }
+
+    @Test
+    void a_pot_with_an_unbounded_error_says_how_it_is_taken_in() {
+        MadeBatch made = addingUp(TENTHS.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.05 g")));
+        assertThat(made.leavesErrorsOut()).isTrue();
+        assertThatThrownBy(() -> AlkaliBalance.of(Bar.SOAP, made))
+                .hasMessage(
+                        "a balance has an error without a bound, such as its repeatability, so that nothing is sure: take it in"
+                                + " with a coverage factor as the last argument, such as CoverageFactor.of(2); the answer then holds within"
+                                + " that coverage");
+        assertThat(AlkaliBalance.of(Bar.SOAP, made, CoverageFactor.of(2)).isWithinCoverage())
+                .isTrue();
+    }
+
+    private static MadeBatch addingUp(Balance balance) {
+        return MadeBatch.of(Readings.of(
+                Bar.plan(Amount.mass("1439.6 g"), balance),
+                WeighingMethod.CUMULATIVE,
+                List.of(
+                        read("Coconut", "200 g"),
+                        read("Olive", "900 g"),
+                        read("Shea", "1000 g"),
+                        read("Sodium Hydroxide", "1137.0 g"),
+                        read("Aqua", "1437 g"))));
     }
 }

@@ -122,7 +122,8 @@ class TrapsTest {
         Soap standard =
                 Soap.of(formula).fat("Olive", fat("Olive", "192")).alkali(FLAKES, pure(Alkali.SODIUM_HYDROXIDE));
         ExpectedProduct product = on(formula, "1130 g", spread, WeighingMethod.TARE_EACH);
-        assertThatThrownBy(() -> AlkaliBalance.of(standard, product)).hasMessageContaining("covering");
+        assertThatThrownBy(() -> AlkaliBalance.of(standard, product))
+                .hasMessageContaining("such as CoverageFactor.of(2)");
         assertThat(AlkaliBalance.of(standard, product.covering(CoverageFactor.of(2)))
                         .isWithinCoverage())
                 .isTrue();
