@@ -59,10 +59,13 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
     private Optional<Phrase> largerSize() {
         for (int times : LARGER) {
             Amount<Mass> up = demand.sizes().greatest().times(times);
-            Optional<Fitting.Served> served = served(demand.upTo(up), list);
+            Fitting fit = new Fitting(demand.upTo(up), list);
+            Optional<Fitting.Served> served = fit.on(list.everything());
             if (served.isPresent()) {
-                Amount<Mass> size = Amount.grams(served.get().grams());
-                return Optional.of(Phrase.of("opening.larger-size", BalanceUnit.text(size)));
+                Amount<Mass> size = Amount.grams(served.get().grams()).inUnitOf(up);
+                return Optional.of(Phrase.of(
+                        "opening.larger-size",
+                        BalanceUnit.least(size, more -> fit.servesAlike(served.get(), more.canonical()))));
             }
         }
         return Optional.empty();

@@ -23,6 +23,9 @@ final class RecordDocument {
     static Written write(BatchRecord record) {
         Written begun =
                 ValueDocument.document(FORMAT).with("code", record.code().toString());
+        if (record.hasOwnBatchNumber()) {
+            begun.with("batchNumber", record.batchNumber());
+        }
         return PlanDocument.readings(PlanDocument.plan(begun, record.plan()), record.readings())
                 .with("tolerances", BenchDocument.write(record.tolerances()))
                 .with("entries", record.entries(), RecordDocument::write)
@@ -35,10 +38,12 @@ final class RecordDocument {
         if (entry.kind() == BenchEntry.Kind.OBSERVATION) {
             written.with("text", entry.text());
         }
-        return written.with("line", entry.line(), BenchDocument::number)
+        written.with("line", entry.line(), BenchDocument::number)
                 .with("mass", entry.mass(), ValueDocument::amount)
                 .with("balance", entry.balance(), BenchDocument::write)
-                .with("time", entry.time(), Instant::toString);
+                .with("time", entry.time(), Instant::toString)
+                .with("person", entry.person(), text -> text);
+        return PlanDocument.lots(written, entry.lots());
     }
 
     private static Written write(Filling filling) {
@@ -66,7 +71,8 @@ final class RecordDocument {
         Readings readings = PlanDocument.readings(f);
         Tolerances tolerances = BenchDocument.tolerances(f.get("tolerances"));
         Formula formula = readings.plan().batch().formula();
-        BatchRecord begun = f.get("tolerances").reading(() -> BatchRecord.of(code, readings, tolerances));
+        BatchRecord unnumbered = f.get("tolerances").reading(() -> BatchRecord.of(code, readings, tolerances));
+        BatchRecord begun = f.with(unnumbered, "batchNumber", Node::text, BatchRecord::withBatchNumber);
         BatchRecord opened =
                 f.find("entries").map(node -> entered(begun, node, formula)).orElse(begun);
         BatchRecord filled = f.find("filling")
@@ -95,10 +101,12 @@ final class RecordDocument {
             case WEIGHED_AGAIN ->
                 BenchEntry.weighedAgain(ValueDocument.mass(f.get("mass")), BenchDocument.line(f.get("line"), formula));
         };
-        BenchEntry on = entry.kind() == BenchEntry.Kind.OBSERVATION
-                ? entry
-                : f.with(entry, "balance", BenchDocument::balance, BenchEntry::on);
-        return f.with(on, "time", RecordDocument::time, BenchEntry::at);
+        BenchEntry timed = f.with(entry, "time", RecordDocument::time, BenchEntry::at);
+        if (entry.kind() == BenchEntry.Kind.OBSERVATION) {
+            return timed;
+        }
+        BenchEntry on = f.with(timed, "balance", BenchDocument::balance, BenchEntry::on);
+        return PlanDocument.lots(f, f.with(on, "person", Node::text, BenchEntry::by), BenchEntry::from);
     }
 
     private static PackFill fill(Node.Fields f) {

@@ -88,19 +88,19 @@ public final class RecordSheet {
                 .caution(words.say("sheet.record.caution"));
     }
 
-    /** Who read what when, from which lot, and what else was noted there; nothing if nothing was. */
+    /** Who read what when, from which lots, and what else was noted there; nothing if nothing was. */
     private Document noted(Document document) {
         List<List<String>> rows = record.readings().taken().stream()
                 .filter(reading -> reading.time().isPresent()
                         || reading.person().isPresent()
-                        || reading.lot().isPresent()
+                        || !reading.lots().isEmpty()
                         || !reading.notes().isEmpty())
                 .map(reading -> List.of(
                         reading.line().subscript(),
                         reading.line().name(),
                         time(reading.time()),
                         reading.person().orElse(""),
-                        reading.lot().orElse(""),
+                        SheetNumbers.lots(words, reading.lots()),
                         reading.notes().entrySet().stream()
                                 .map(note -> note.getKey() + ": " + note.getValue())
                                 .collect(Collectors.joining("; "))))
@@ -120,9 +120,13 @@ public final class RecordSheet {
     }
 
     private Document facts(MadeBatch made) {
-        return Document.titled(words.say("sheet.record.title", record.formula().name()), words.say("language"))
-                .fact(words.say("sheet.record.code"), record.code().toString())
-                .fact(words.say("sheet.record.day"), record.code().day().toString())
+        Document coded = Document.titled(
+                        words.say("sheet.record.title", record.formula().name()), words.say("language"))
+                .fact(words.say("sheet.record.code"), record.code().toString());
+        Document numbered = record.hasOwnBatchNumber()
+                ? coded.fact(words.say("sheet.record.batch-number"), record.batchNumber())
+                : coded;
+        return numbered.fact(words.say("sheet.record.day"), record.code().day().toString())
                 .fact(
                         words.say("sheet.record.planned"),
                         SheetNumbers.amount(words, record.plan().batch().mass()))
@@ -225,9 +229,19 @@ public final class RecordSheet {
         String name = entry.line().map(line -> line.name()).orElse("");
         return switch (entry.kind()) {
             case OBSERVATION -> entry.text();
-            case ADDITION -> words.say("sheet.record.addition", mass, name);
-            case WEIGHED_AGAIN -> words.say("sheet.record.weighed-again", mass, name);
+            case ADDITION -> noted(words.say("sheet.record.addition", mass, name), entry);
+            case WEIGHED_AGAIN -> noted(words.say("sheet.record.weighed-again", mass, name), entry);
         };
+    }
+
+    /** With lots and person, where they were noted. */
+    private String noted(String what, BenchEntry entry) {
+        String from = entry.lots().isEmpty()
+                ? what
+                : words.say("sheet.record.from-lots", what, SheetNumbers.lots(words, entry.lots()));
+        return entry.person()
+                .map(who -> words.say("sheet.record.by-person", from, who))
+                .orElse(from);
     }
 
     /** How the batch was filled, and the amendments. */
