@@ -77,13 +77,19 @@ final class TypedReadings {
             end = parts.end(1);
         }
         return Reading.of(
-                plan.line(entry.substring(0, end)).line(), entry.substring(end).strip());
+                plan.line(name(entry, end)).line(), entry.substring(end).strip());
+    }
+
+    /** The name, which may have a colon behind it, as a plan tells its readings. */
+    private static String name(String entry, int end) {
+        boolean hasColon = end > 1 && entry.charAt(end - 1) == ':';
+        return entry.substring(0, hasColon ? end - 1 : end);
     }
 
     /** Where the longest name of a line ends that the entry begins with, or -1. */
     private int endOfName(String entry) {
         for (int end = entry.length() - 1; end > 0; end--) {
-            String name = entry.substring(0, end);
+            String name = name(entry, end);
             if (Character.isWhitespace(entry.charAt(end))
                     && plan.formula().lines().stream().anyMatch(line -> line.isNamed(name))) {
                 return end;
