@@ -173,7 +173,7 @@ public final class SeriesPlan implements Explained {
 
     /**
      * All versions against a table of limits, each as it will be delivered: its shares lie where the errors of base and portion leave them.
-     * One version by itself is checked by {@code checker.check(trial)}.
+     * One version by itself is checked by its {@link Trial}, as a plan is.
      *
      * @param checker limits, product and decision rule; {@link io.github.formulationmath.limit.DecisionRule#worstCase()} asks that no error of
      *     weighing can pass a limit

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A series while it is made: what was read of the base and of each trial so far, any of them half-done. It can be kept and taken up again.
  *
- * <p>Example: {@code SeriesReadings.begun(plan).with(Readings.asPlanned(plan.base().orElseThrow())).toCome()}.
+ * <p>Example: {@code SeriesReadings.begun(seriesPlan).toCome()}.
  *
  * <p>Immutable and thread-safe.
  */

@@ -59,21 +59,19 @@ class PrintedEndsOfTheBenchTest {
         static Grams of(String text) {
             String[] parts = text.split(" ");
             String[] fraction = parts[0].split("/");
-            BigDecimal unit =
-                    switch (parts[1]) {
-                        case "oz" -> new BigDecimal("28.349523125");
-                        case "lb" -> new BigDecimal("453.59237");
-                        case "kg" -> new BigDecimal(1000);
-                        default -> BigDecimal.ONE;
-                    };
+            BigDecimal unit = switch (parts[1]) {
+                case "oz" -> new BigDecimal("28.349523125");
+                case "lb" -> new BigDecimal("453.59237");
+                case "kg" -> new BigDecimal(1000);
+                default -> BigDecimal.ONE;
+            };
             return new Grams(
                     new BigDecimal(fraction[0]).multiply(unit),
                     fraction.length == 1 ? BigDecimal.ONE : new BigDecimal(fraction[1]));
         }
 
         Grams plus(Grams more) {
-            return new Grams(
-                    above.multiply(more.below).add(more.above.multiply(below)), below.multiply(more.below));
+            return new Grams(above.multiply(more.below).add(more.above.multiply(below)), below.multiply(more.below));
         }
 
         /** Whether part/whole of this is no more than another. */
@@ -224,7 +222,8 @@ class PrintedEndsOfTheBenchTest {
                     series.withStock("material 2", "0.1 g").obstacles().toString());
             if (taken.find()) {
                 stocked++;
-                assertThat(series.withStock("material 2", taken.group(2)).best()).isPresent();
+                assertThat(series.withStock("material 2", taken.group(2)).best())
+                        .isPresent();
             }
         }
         assertThat(stocked).isPositive();

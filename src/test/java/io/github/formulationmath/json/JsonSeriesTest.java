@@ -40,16 +40,15 @@ final class JsonSeriesTest {
                 .build();
     }
 
-    private static final List<Formula> VERSIONS =
-            List.of(version("Plain", "3 %", "0.5 %"), version("Richer", "5 %", "0.5 %"), version("Scent", "3 %", "1 %"));
+    private static final List<Formula> VERSIONS = List.of(
+            version("Plain", "3 %", "0.5 %"), version("Richer", "5 %", "0.5 %"), version("Scent", "3 %", "1 %"));
 
     private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "500 g"));
     private static final TrialSeries SERIES = TrialSeries.of(VERSIONS, BENCH, "20 g", "5 %");
-    private static final SeriesPlan PLAN =
-            SERIES.withoutInBase("Parfum").withLeftInVessel("2 g").ways().stream()
-                    .filter(plan -> plan.way() == SeriesPlan.Way.FROM_BASE)
-                    .findFirst()
-                    .orElseThrow();
+    private static final SeriesPlan PLAN = SERIES.withoutInBase("Parfum").withLeftInVessel("2 g").ways().stream()
+            .filter(plan -> plan.way() == SeriesPlan.Way.FROM_BASE)
+            .findFirst()
+            .orElseThrow();
 
     private static <T> T comesBack(Json<T> json, T value) {
         String text = json.write(value);
@@ -101,20 +100,20 @@ final class JsonSeriesTest {
                 .with(Readings.begun(
                         richer,
                         WeighingMethod.TARE_EACH,
-                        List.of(Reading.of(richer.lines().get(0).line(), richer.lines().get(0).reading())
+                        List.of(Reading.of(
+                                        richer.lines().get(0).line(),
+                                        richer.lines().get(0).reading())
                                 .by("first person")
                                 .fromLot("base of today"))));
         SeriesReadings again = comesBack(Json.series(), half);
         assertThat(again.toCome()).containsExactly(richer, PLAN.trial("Scent").plan());
-        assertThat(again.forTrial("richer").orElseThrow().taken().get(0).person()).contains("first person");
+        assertThat(again.forTrial("richer").orElseThrow().taken().get(0).person())
+                .contains("first person");
         assertThat(again.made()).hasSize(2);
         assertThat(again.leftOfBase().orElseThrow())
                 .isEqualTo(PLAN.leftOfBase()
                         .orElseThrow()
-                        .plus(PLAN.trial("Scent")
-                                .portionOfBase()
-                                .orElseThrow()
-                                .reading()));
+                        .plus(PLAN.trial("Scent").portionOfBase().orElseThrow().reading()));
         assertThat(again.toString()).endsWith("; still to come: Richer from Oil on, Scent");
         SeriesReadings done = again.with(Readings.asPlanned(richer))
                 .with(Readings.asPlanned(PLAN.trial("Scent").plan()));
@@ -127,7 +126,8 @@ final class JsonSeriesTest {
     @Test
     void what_does_not_belong_together_is_refused() {
         SeriesReadings begun = SeriesReadings.begun(PLAN);
-        assertThatThrownBy(() -> begun.with(Readings.asPlanned(PLAN.trial("Plain").plan())))
+        assertThatThrownBy(
+                        () -> begun.with(Readings.asPlanned(PLAN.trial("Plain").plan())))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("readings of the base are missing");
         WeighingPlan stranger = WeighingPlan.of(Batch.of(VERSIONS.get(0), BatchSize.ofMass("20 g")), BENCH);
@@ -141,18 +141,19 @@ final class JsonSeriesTest {
                 .hasMessageContaining("give the base");
         assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.of(stranger), plans))
                 .hasMessageContaining("no base that the trials take a portion of");
-        assertThatThrownBy(() -> SeriesPlan.of(
-                        VERSIONS, tolerances, tared, PLAN.base(), List.of(stranger, stranger, stranger)))
+        assertThatThrownBy(() ->
+                        SeriesPlan.of(VERSIONS, tolerances, tared, PLAN.base(), List.of(stranger, stranger, stranger)))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SeriesPlan.of(
-                        VERSIONS, tolerances, tared, PLAN.base(), Collections.nCopies(2, plans.get(0))))
+        assertThatThrownBy(() ->
+                        SeriesPlan.of(VERSIONS, tolerances, tared, PLAN.base(), Collections.nCopies(2, plans.get(0))))
                 .hasMessageContaining("give one plan for each");
-        WeighingPlan little = WeighingPlan.of(
-                Batch.of(PLAN.base().orElseThrow().formula(), BatchSize.ofMass("20 g")), BENCH);
+        WeighingPlan little =
+                WeighingPlan.of(Batch.of(PLAN.base().orElseThrow().formula(), BatchSize.ofMass("20 g")), BENCH);
         assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.of(little), plans))
                 .hasMessageContaining("make more base, or smaller trials");
         assertThatThrownBy(begun::comparison).isInstanceOf(IllegalArgumentException.class);
-        String text = Json.series().write(begun.with(Readings.asPlanned(PLAN.base().orElseThrow())));
+        String text =
+                Json.series().write(begun.with(Readings.asPlanned(PLAN.base().orElseThrow())));
         assertThatThrownBy(() -> Json.series().read(text.replace("\"of\":\"base\"", "\"of\":\"9\"")))
                 .isInstanceOf(RecordFormatException.class)
                 .hasMessageContaining("/readings/0/of");
@@ -163,8 +164,8 @@ final class JsonSeriesTest {
         List<WeighingPlan> own = VERSIONS.stream()
                 .map(version -> WeighingPlan.of(Batch.of(version, BatchSize.ofMass("50 g")), BENCH))
                 .toList();
-        SeriesPlan plan = SeriesPlan.of(
-                VERSIONS, Tolerances.of("5 %"), WeighingMethod.TARE_EACH, Optional.empty(), own);
+        SeriesPlan plan =
+                SeriesPlan.of(VERSIONS, Tolerances.of("5 %"), WeighingMethod.TARE_EACH, Optional.empty(), own);
         assertThat(plan.way()).isEqualTo(SeriesPlan.Way.FROM_SCRATCH);
         assertThat(plan.total()).hasToString("150 g");
     }

@@ -68,8 +68,7 @@ final class SeriesLimitsTest {
     private static LimitChecker cap(Ratio share) {
         UsageLimit limit = UsageLimit.of(
                 "HOUSE-1",
-                SubstanceGroup.of(
-                        "phenoxyethanol", List.of(GroupMember.of(Substance.of("Phenoxyethanol")))),
+                SubstanceGroup.of("phenoxyethanol", List.of(GroupMember.of(Substance.of("Phenoxyethanol")))),
                 LimitKind.MAXIMUM,
                 MassFraction.of(share));
         return LimitChecker.of(
@@ -90,7 +89,9 @@ final class SeriesLimitsTest {
         for (int i = 0; i < own.size(); i++) {
             long mass = corner(own.get(i), o >> i & 1);
             all += mass;
-            there += i == 0 ? mass * inBase : mass * ofBase * TENTHS.getOrDefault(own.get(i).name(), 0);
+            there += i == 0
+                    ? mass * inBase
+                    : mass * ofBase * TENTHS.getOrDefault(own.get(i).name(), 0);
         }
         return Ratio.of(
                 BigInteger.valueOf(there),
@@ -130,7 +131,9 @@ final class SeriesLimitsTest {
                 Verdict verdict = verdict(plan, j, most);
                 assertThat(verdict.conformity()).as(about).isEqualTo(Conformity.WITHIN);
                 assertThat(verdict.lowest().canonical()).as(about).isEqualTo(least);
-                assertThat(verdict.highest().orElseThrow().canonical()).as(about).isEqualTo(most);
+                assertThat(verdict.highest().orElseThrow().canonical())
+                        .as(about)
+                        .isEqualTo(most);
                 assertThat(verdict.share().canonical()).as(about).isBetween(least, most);
                 Ratio little = Ratio.of(1, 1_000_000_000);
                 assertThat(verdict(plan, j, most.minus(little)).conformity())
