@@ -26,6 +26,12 @@ final class RecordDocument {
         if (record.hasOwnBatchNumber()) {
             begun.with("batchNumber", record.batchNumber());
         }
+        if (!record.preparations().isEmpty()) {
+            begun.with(
+                    "preparations",
+                    record.preparations(),
+                    made -> PlanDocument.readings(PlanDocument.plan(Written.empty(), made.plan()), made));
+        }
         return PlanDocument.readings(PlanDocument.plan(begun, record.plan()), record.readings())
                 .with("tolerances", BenchDocument.write(record.tolerances()))
                 .with("entries", record.entries(), RecordDocument::write)
@@ -72,7 +78,13 @@ final class RecordDocument {
         Tolerances tolerances = BenchDocument.tolerances(f.get("tolerances"));
         Formula formula = readings.plan().batch().formula();
         BatchRecord unnumbered = f.get("tolerances").reading(() -> BatchRecord.of(code, readings, tolerances));
-        BatchRecord begun = f.with(unnumbered, "batchNumber", Node::text, BatchRecord::withBatchNumber);
+        BatchRecord[] numbered = {f.with(unnumbered, "batchNumber", Node::text, BatchRecord::withBatchNumber)};
+        f.list("preparations", node -> {
+            Readings made = node.object(g -> PlanDocument.readings(g));
+            numbered[0] = node.reading(() -> numbered[0].withPreparation(made));
+            return made;
+        });
+        BatchRecord begun = numbered[0];
         BatchRecord opened =
                 f.find("entries").map(node -> entered(begun, node, formula)).orElse(begun);
         BatchRecord filled = f.find("filling")

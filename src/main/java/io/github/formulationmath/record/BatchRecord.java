@@ -48,6 +48,9 @@ public final class BatchRecord implements Serializable {
     /** What the house itself calls the batch; empty if that is the code. */
     private final String batchNumber;
 
+    /** What was made up first, such as a stock or a base. */
+    private final List<Readings> preparations;
+
     private final Readings readings;
     private final Tolerances tolerances;
     private final List<BenchEntry> entries;
@@ -60,6 +63,7 @@ public final class BatchRecord implements Serializable {
     private BatchRecord(
             BatchCode code,
             String batchNumber,
+            List<Readings> preparations,
             Readings readings,
             Tolerances tolerances,
             List<BenchEntry> entries,
@@ -67,6 +71,7 @@ public final class BatchRecord implements Serializable {
             AmendmentLog amendments) {
         this.code = code;
         this.batchNumber = batchNumber;
+        this.preparations = List.copyOf(preparations);
         this.readings = readings;
         this.tolerances = tolerances;
         this.entries = List.copyOf(entries);
@@ -87,7 +92,8 @@ public final class BatchRecord implements Serializable {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(tolerances, "tolerances");
         MadeBatch made = MadeBatch.of(Objects.requireNonNull(readings, "readings"));
-        return new BatchRecord(code, "", readings, tolerances, List.of(), null, AmendmentLog.EMPTY).knowing(made);
+        return new BatchRecord(code, "", List.of(), readings, tolerances, List.of(), null, AmendmentLog.EMPTY)
+                .knowing(made);
     }
 
     /**
@@ -102,7 +108,30 @@ public final class BatchRecord implements Serializable {
     public BatchRecord withBatchNumber(String number) {
         requireOpen();
         String own = Texts.require("number", number, Texts.MAX_NAME);
-        return new BatchRecord(code, own, readings, tolerances, entries, filled, amendments).knowing(made());
+        return new BatchRecord(code, own, preparations, readings, tolerances, entries, filled, amendments)
+                .knowing(made());
+    }
+
+    /**
+     * The record with something that was made up first and went into the batch as one line: a step of a stock, the base of a series.
+     *
+     * <p>Example: {@code record.withPreparation(Readings.asPlanned(plan))}.
+     *
+     * @param made what was read when it was made, of all its lines
+     * @return the next record, with it behind those before
+     * @throws IllegalArgumentException if lines of it are still to come
+     * @throws IllegalStateException if the record was amended: it is closed
+     */
+    public BatchRecord withPreparation(Readings made) {
+        requireOpen();
+        if (Objects.requireNonNull(made, "made").isOpen()) {
+            throw new IllegalArgumentException("made is " + Excerpt.of(made)
+                    + ", with lines still to come: read those first, or say that there are none with finished()");
+        }
+        List<Readings> all = new ArrayList<>(preparations);
+        all.add(made);
+        return new BatchRecord(code, batchNumber, all, readings, tolerances, entries, filled, amendments)
+                .knowing(made());
     }
 
     /**
@@ -152,7 +181,8 @@ public final class BatchRecord implements Serializable {
         }
         List<BenchEntry> all = new ArrayList<>(entries);
         all.addAll(more);
-        return new BatchRecord(code, batchNumber, readings, tolerances, all, filled, amendments).knowing(pot);
+        return new BatchRecord(code, batchNumber, preparations, readings, tolerances, all, filled, amendments)
+                .knowing(pot);
     }
 
     /**
@@ -167,7 +197,8 @@ public final class BatchRecord implements Serializable {
     public BatchRecord filled(Amount<Mass> residue, PackFill fill) {
         requireOpen();
         Filling.of(made().mass(), residue, fill);
-        return new BatchRecord(code, batchNumber, readings, tolerances, entries, new Filled(residue, fill), amendments);
+        return new BatchRecord(
+                code, batchNumber, preparations, readings, tolerances, entries, new Filled(residue, fill), amendments);
     }
 
     private void requireOpen() {
@@ -187,7 +218,8 @@ public final class BatchRecord implements Serializable {
     public BatchRecord amended(Amendment amendment) {
         Objects.requireNonNull(amendment, "amendment");
         requireNotBefore(amendments.lastTimeOr(lastTime()), amendment.time(), "an amendment");
-        return new BatchRecord(code, batchNumber, readings, tolerances, entries, filled, amendments.plus(amendment));
+        return new BatchRecord(
+                code, batchNumber, preparations, readings, tolerances, entries, filled, amendments.plus(amendment));
     }
 
     private Instant lastTime() {
@@ -239,12 +271,15 @@ public final class BatchRecord implements Serializable {
     }
 
     /**
-     * The lots that went into the batch, line by line: those of the readings and of later additions, each once.
+     * The lots that went into the batch, line by line: those of what was made up first, of the readings and of later additions, each once.
      *
-     * @return an unmodifiable map in the order of the formula, of the lines with which a lot was noted
+     * @return an unmodifiable map of the lines with which a lot was noted, those of what was made up first before those of the formula
      */
     public Map<FormulaLine, List<UsedLot>> lots() {
         Map<FormulaLine, List<UsedLot>> all = new LinkedHashMap<>();
+        preparations.forEach(made -> made.taken().stream()
+                .filter(reading -> !reading.lots().isEmpty())
+                .forEach(reading -> all.put(reading.line(), reading.lots())));
         for (FormulaLine line : formula().lines()) {
             List<UsedLot> own = lotsOf(line);
             if (!own.isEmpty()) {
@@ -289,6 +324,15 @@ public final class BatchRecord implements Serializable {
      */
     public WeighingPlan plan() {
         return readings.plan();
+    }
+
+    /**
+     * What was made up first and went into the batch.
+     *
+     * @return an unmodifiable list of readings, in the order in which it was made
+     */
+    public List<Readings> preparations() {
+        return preparations;
     }
 
     /**
@@ -382,6 +426,7 @@ public final class BatchRecord implements Serializable {
         return other instanceof BatchRecord that
                 && code.equals(that.code)
                 && batchNumber.equals(that.batchNumber)
+                && preparations.equals(that.preparations)
                 && readings.equals(that.readings)
                 && tolerances.equals(that.tolerances)
                 && entries.equals(that.entries)

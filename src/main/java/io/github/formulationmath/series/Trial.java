@@ -4,7 +4,9 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.PlannedLine;
@@ -220,7 +222,13 @@ public final class Trial implements Premixed, Lines<Trial.Share> {
 
         @Override
         public String toString() {
-            return name() + " " + share();
+            Interval<Amount<Dimensionless>> bounds = bounds();
+            return name() + " "
+                    + NumberText.percent(
+                            share().canonical(),
+                            Bounds.closed(
+                                    bounds.least().canonical(),
+                                    bounds.greatest().canonical()));
         }
     }
 }

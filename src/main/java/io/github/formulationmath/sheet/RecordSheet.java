@@ -7,10 +7,12 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.Filling;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.LineCheck;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
 import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchRecord;
@@ -66,7 +68,7 @@ public final class RecordSheet {
         MadeBatch made = record.made();
         Map<Integer, Reading> readings = new HashMap<>();
         record.readings().taken().forEach(reading -> readings.put(reading.line().position(), reading));
-        Document document = facts(made);
+        Document document = prepared(facts(made));
         for (Phase phase : record.formula().phases()) {
             document = document.heading(SheetNumbers.phase(words, phase))
                     .table(
@@ -86,6 +88,35 @@ public final class RecordSheet {
                         words.say("sheet.field.signature"),
                         words.say("sheet.field.notes")))
                 .caution(words.say("sheet.record.caution"));
+    }
+
+    /** What was made up first, with its lots. */
+    private Document prepared(Document document) {
+        Document all = document;
+        for (Readings made : record.preparations()) {
+            WeighingPlan plan = made.plan();
+            all = all.heading(words.say("sheet.stock", plan.formula().name()))
+                    .table(
+                            List.of(
+                                    Column.number(words.say("sheet.column.number")),
+                                    Column.name(words.say("sheet.column.ingredient")),
+                                    Column.of(words.say("sheet.record.column.planned"), Use.DETAIL),
+                                    Column.of(words.say("sheet.record.column.read"), Use.READING),
+                                    Column.text(words.say("sheet.record.column.lot"))),
+                            made.taken().stream()
+                                    .map(reading -> List.of(
+                                            reading.line().subscript(),
+                                            reading.line().name(),
+                                            SheetNumbers.amount(
+                                                    words,
+                                                    plan.batch()
+                                                            .line(reading.line())
+                                                            .mass()),
+                                            read(reading, plan),
+                                            SheetNumbers.lots(words, reading.lots())))
+                                    .toList());
+        }
+        return all;
     }
 
     /** Who read what when, from which lots, and what else was noted there; nothing if nothing was. */
@@ -159,7 +190,8 @@ public final class RecordSheet {
                 line.name(),
                 SheetNumbers.amount(
                         words, record.plan().batch().line(line.line()).mass()),
-                reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
+                reading.map(each -> read(each, record.plan()))
+                        .orElseGet(() -> words.say("sheet.record.not-written-down")),
                 SheetNumbers.amount(words, line.mass()) + (line.isAssumed() ? " ?" : ""),
                 SheetNumbers.percent(words, line.line().fraction()),
                 line.isAssumed()
@@ -175,17 +207,16 @@ public final class RecordSheet {
         return sign + SheetNumbers.error(words, deviation.abs());
     }
 
-    private String read(Reading reading) {
+    private String read(Reading reading, WeighingPlan plan) {
         return switch (reading.kind()) {
-            case SHOWN -> shown(reading);
+            case SHOWN -> shown(reading, plan);
             case LEFT_OUT -> words.say("sheet.record.left-out");
             case NOT_WRITTEN_DOWN -> words.say("sheet.record.not-written-down");
         };
     }
 
-    private String shown(Reading reading) {
-        Balance used =
-                reading.balance().orElse(record.plan().line(reading.line()).balance());
+    private String shown(Reading reading, WeighingPlan plan) {
+        Balance used = reading.balance().orElse(plan.line(reading.line()).balance());
         return reading.shown().map(shown -> shown(shown, used)).orElse("");
     }
 

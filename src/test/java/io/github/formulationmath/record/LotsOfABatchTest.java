@@ -5,17 +5,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.choice.DilutedBatch;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.json.Json;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.LineAddition;
+import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.sheet.BatchSheet;
 import io.github.formulationmath.sheet.LabelText;
 import io.github.formulationmath.sheet.RecordSheet;
 import io.github.formulationmath.shelf.Lot;
@@ -177,6 +180,53 @@ final class LotsOfABatchTest {
             assertThat(in.readObject()).isEqualTo(record);
         }
         assertThat(record).isNotEqualTo(BatchRecord.of(CODE, read("30.2 g"), Tolerances.of("5 %")));
+    }
+
+    /** A stock that was made up first stands in the record of the batch, with its lots, its balance and its errors. */
+    @Test
+    void what_was_made_up_first_is_kept() {
+        Formula tinted = Formula.inPercent("Tinted")
+                .quantitySufficient("Aqua")
+                .line("Oil", "15 %")
+                .line("Colour", "0.02 %")
+                .build();
+        Balance tenth = Balance.of("0.1 g", "2 kg");
+        Balance fine = Balance.of("0.05 g", "500 g").named("fine");
+        DilutedBatch diluted = DilutedBatch.of(Batch.of(tinted, BatchSize.ofMass("100 g")))
+                .diluting(tinted.line("Colour"), tinted.line("Aqua"), fine, Tolerances.of("10 %"));
+        WeighingPlan plan = WeighingPlan.of(diluted.batch(), tenth);
+        assertThat(BatchSheet.of(diluted, plan).print(Format.TEXT)).contains("weigh on", "fine");
+        List<WeighingPlan> steps = diluted.stocks().get(0).steps();
+        BatchRecord begun = BatchRecord.of(CODE, Readings.asPlanned(plan), Tolerances.of("10 %"));
+        BatchRecord record = begun;
+        for (WeighingPlan step : steps) {
+            Readings read = Readings.asPlanned(step);
+            Reading first = read.taken().get(0).fromLot("C-" + step.formula().name());
+            record = record.withPreparation(Readings.of(
+                    step, WeighingMethod.TARE_EACH, List.of(first, read.taken().get(1))));
+        }
+        assertThat(record).isNotEqualTo(begun);
+        BatchRecord again = Json.records().read(Json.records().write(record)).value();
+        assertThat(again).isEqualTo(record);
+        assertThat(again.preparations()).hasSameSizeAs(steps);
+        assertThat(again.lots().keySet().iterator().next().name()).isEqualTo("Colour");
+        assertThat(RecordSheet.of(record).print(Format.TEXT))
+                .contains("First: " + steps.get(0).formula().name())
+                .contains("C-" + steps.get(0).formula().name())
+                .contains(steps.get(0).lines().get(0).reading().toString());
+        var made = diluted.made(
+                again.made(),
+                List.of(again.preparations().stream().map(MadeBatch::of).toList()));
+        var expected = diluted.expected(plan, WeighingMethod.TARE_EACH);
+        assertThat(made.masses().madeShare(2).bounds())
+                .isEqualTo(expected.masses().madeShare(2).bounds());
+        Readings half = Readings.begun(
+                steps.get(0),
+                WeighingMethod.TARE_EACH,
+                List.of(Readings.asPlanned(steps.get(0)).taken().get(0)));
+        assertThatThrownBy(() -> begun.withPreparation(half))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("lines still to come");
     }
 
     @Test
