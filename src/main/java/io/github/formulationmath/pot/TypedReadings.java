@@ -23,11 +23,20 @@ final class TypedReadings {
     private static final int MOST_TOLD = 20;
 
     private final WeighingPlan plan;
+    /** How far into an entry a name may reach; spaces between words may be more than one. */
+    private final int longestName;
+
     private final List<Reading> readings = new ArrayList<>();
     private final List<String> mistakes = new ArrayList<>();
 
     private TypedReadings(WeighingPlan plan) {
         this.plan = plan;
+        this.longestName = 4
+                + 2
+                        * plan.lines().stream()
+                                .mapToInt(line -> line.name().length())
+                                .max()
+                                .orElse(0);
     }
 
     static List<Reading> read(WeighingPlan plan, String text) {
@@ -88,7 +97,7 @@ final class TypedReadings {
 
     /** Where the longest name of a line ends that the entry begins with, or -1. */
     private int endOfName(String entry) {
-        for (int end = entry.length() - 1; end > 0; end--) {
+        for (int end = Math.min(entry.length() - 1, longestName); end > 0; end--) {
             String name = name(entry, end);
             if (Character.isWhitespace(entry.charAt(end))
                     && plan.formula().lines().stream().anyMatch(line -> line.isNamed(name))) {
