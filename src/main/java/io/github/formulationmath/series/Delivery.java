@@ -146,35 +146,41 @@ final class Delivery {
         if (base == null) {
             return own;
         }
-        AdditionError poured = own.additions().get(0);
-        Ratio relative = Ratio.ZERO;
-        for (AdditionError error : base.additions()) {
-            relative = relative.plus(error.unbounded().canonical());
-        }
-        relative = relative.dividedBy(base.total().canonical());
-        List<Addition> all = new ArrayList<>();
-        for (FormulaLine line : portion.version().lines()) {
+        Ratio unbounded = base.additions().stream()
+                .map(error -> error.unbounded().canonical())
+                .reduce(Ratio.ZERO, Ratio::plus)
+                .dividedBy(base.total().canonical());
+        return MadeMasses.of(portion.version().lines().stream()
+                .map(line -> roughly(line, unbounded))
+                .toList());
+    }
+
+    /**
+     * The mass of a line between its ends.
+     *
+     * @param ofBase a standard deviation of the share in the base by what nothing bounds
+     */
+    private Addition roughly(FormulaLine line, Ratio ofBase) {
+        Ratio least = Ratio.ZERO;
+        Ratio most = Ratio.ZERO;
+        Ratio deviation = Ratio.ZERO;
+        if (portion.placeInBase(line.index()) >= 0) {
+            AdditionError poured = own.additions().get(0);
             List<Ratio> ends = endsInBase(only(line));
-            Ratio least = ends.get(0).times(poured.bounds().least().canonical());
-            Ratio most = ends.get(1).times(poured.bounds().greatest().canonical());
-            Ratio deviation = Ratio.ZERO;
-            if (portion.placeInBase(line.index()) >= 0) {
-                Ratio unbounded = poured.unbounded().canonical();
-                deviation = unbounded.plus(relative.times(mass(0)));
-            }
-            int beside = portion.ownPlace(line.index());
-            if (beside >= 0) {
-                AdditionError error = own.additions().get(beside);
-                least = least.plus(error.bounds().least().canonical());
-                most = most.plus(error.bounds().greatest().canonical());
-                deviation = deviation.plus(error.unbounded().canonical());
-            }
-            Ratio middle = share(Reckoning.plain(), line).times(own.total().canonical());
-            Ratio error = most.minus(middle).max(middle.minus(least)).max(Ratio.ZERO);
-            all.add(Addition.within(
-                    line, line.subscript(), Amount.grams(middle), Amount.grams(error), Amount.grams(deviation)));
+            least = ends.get(0).times(poured.bounds().least().canonical());
+            most = ends.get(1).times(poured.bounds().greatest().canonical());
+            deviation = poured.unbounded().canonical().plus(ofBase.times(mass(0)));
         }
-        return MadeMasses.of(all);
+        if (portion.ownPlace(line.index()) >= 0) {
+            AdditionError beside = own.additions().get(portion.ownPlace(line.index()));
+            least = least.plus(beside.bounds().least().canonical());
+            most = most.plus(beside.bounds().greatest().canonical());
+            deviation = deviation.plus(beside.unbounded().canonical());
+        }
+        Ratio middle = share(Reckoning.plain(), line).times(own.total().canonical());
+        Ratio error = most.minus(middle).max(middle.minus(least)).max(Ratio.ZERO);
+        return Addition.within(
+                line, line.subscript(), Amount.grams(middle), Amount.grams(error), Amount.grams(deviation));
     }
 
     /** Where a share of this trial less one of another is sure to lie; a line that is missing has the share 0. */
