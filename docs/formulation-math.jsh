@@ -32,6 +32,7 @@ import io.github.formulationmath.soap.*;
 import io.github.formulationmath.solution.*;
 import io.github.formulationmath.verification.*;
 import io.github.formulationmath.weighing.*;
+import java.time.*;
 import javax.measure.quantity.*;
 
 // A formula, a balance and a plan to play with.

@@ -75,15 +75,7 @@ record DilutedMasses(
                 error.estimate().canonical(),
                 error.bounds().least().canonical(),
                 error.bounds().greatest().canonical(),
-                unbounded(error));
-    }
-
-    /** Repeatability and calibration of a weighing, as if they always went the same way: on the safe side. */
-    private static Ratio unbounded(AdditionError error) {
-        var errors = error.addition().balance().errors();
-        return errors.repeatability()
-                .canonical()
-                .plus(errors.calibration().times(error.addition().reading().canonical()));
+                error.unbounded().canonical());
     }
 
     /** The standard deviation of the strength by what is not bounded, not less than it is: relative ones added up. */
@@ -99,7 +91,7 @@ record DilutedMasses(
                 Ratio mass = error.estimate().canonical();
                 relative = mass.isZero()
                         ? relative
-                        : relative.plus(unbounded(error).dividedBy(mass));
+                        : relative.plus(error.unbounded().canonical().dividedBy(mass));
             }
         }
         return strength.times(relative);

@@ -1,7 +1,6 @@
 package io.github.formulationmath.choice;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.reckoning.Explained;
@@ -185,7 +184,7 @@ public final class EquipmentAnswer implements Explained {
         String made = plans.isEmpty()
                 ? ""
                 : plans.stream()
-                        .map(plan -> plan.formula().name() + " " + BalanceUnit.text(plan.size()))
+                        .map(plan -> plan.formula().name() + " " + plan.told())
                         .collect(Collectors.joining(", ", "; smallest batches ", ""));
         String not = unserved.isEmpty()
                 ? ""

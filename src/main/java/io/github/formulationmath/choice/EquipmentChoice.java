@@ -178,7 +178,7 @@ public final class EquipmentChoice {
             Optional<Fitting.Served> served = fit.on(set);
             served.ifPresentOrElse(
                     found -> plans.add(ServingPlan.of(fit, found, list)),
-                    () -> unserved.add(new WhyUnserved(fit.demand(), list, search.serves(fit)).told()));
+                    () -> unserved.add(new WhyUnserved(fit.demand(), list, set, search.serves(fit)).told()));
         }
         return new EquipmentAnswer(list, set, plans, unserved, proof);
     }

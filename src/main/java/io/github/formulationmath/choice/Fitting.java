@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -224,6 +225,31 @@ final class Fitting {
             }
         }
         return best;
+    }
+
+    /** Whether a batch of another size could be weighed just as one that is served is. */
+    boolean servesAlike(Served served, Ratio grams) {
+        Ratio most = held[served.main()][served.pot() == null ? list.size() : served.pot()];
+        boolean isInRange =
+                grams.compareTo(demand.sizes().least().canonical()) >= 0 && most != null && grams.compareTo(most) <= 0;
+        boolean isOnGrid = demand.step()
+                .map(every -> grams.dividedBy(every.canonical()).isInteger())
+                .orElse(true);
+        return isInRange
+                && isOnGrid
+                && IntStream.range(0, lines.size())
+                        .allMatch(i -> passes(i, served.places().get(i), grams));
+    }
+
+    private boolean passes(int line, Place place, Ratio grams) {
+        Integer boat = place.boat();
+        if (boat == null) {
+            return grams.equals(inPot(line, place.balance()).next(grams));
+        }
+        Ratio most = carried[line][place.balance()][boat];
+        return most != null
+                && grams.compareTo(most) <= 0
+                && grams.equals(fromBoat(line, place.balance()).next(grams));
     }
 
     /** With one balance under the pot: the least size below one that is known, or null. */

@@ -58,6 +58,7 @@ public final class ServingPlan implements Weighed, Explained {
     private final Batch batch;
     private final WeighingStation pot;
     private final List<AtStation> lines;
+    private final String told;
 
     /**
      * A line and where it is weighed.
@@ -129,13 +130,15 @@ public final class ServingPlan implements Weighed, Explained {
         }
     }
 
-    private ServingPlan(Demand demand, Fitting.Served served, Batch batch, WeighingStation pot, List<AtStation> lines) {
-        this.demand = demand;
+    private ServingPlan(Fitting fit, Fitting.Served served, Batch batch, WeighingStation pot, List<AtStation> lines) {
+        this.demand = fit.demand();
         this.grams = served.grams();
         this.pushed = served.pushed();
         this.batch = batch;
         this.pot = pot;
         this.lines = List.copyOf(lines);
+        this.told = BalanceUnit.least(
+                BalanceUnit.amount(pot.balance(), grams), size -> fit.servesAlike(served, size.canonical()));
     }
 
     static ServingPlan of(Fitting fit, Fitting.Served served, EquipmentList list) {
@@ -148,7 +151,7 @@ public final class ServingPlan implements Weighed, Explained {
             FormulaLine line = fit.lines().get(i);
             lines.add(new AtStation(batch.line(line), station(served.places().get(i), pot, list)));
         }
-        return new ServingPlan(fit.demand(), served, batch, pot, lines);
+        return new ServingPlan(fit, served, batch, pot, lines);
     }
 
     private static WeighingStation station(Fitting.Place place, WeighingStation pot, EquipmentList list) {
@@ -197,6 +200,11 @@ public final class ServingPlan implements Weighed, Explained {
 
     Ratio grams() {
         return grams;
+    }
+
+    /** The size as one in few digits that passes. */
+    String told() {
+        return told;
     }
 
     private <V> V size(Reckoning<V> r) {
@@ -295,6 +303,6 @@ public final class ServingPlan implements Weighed, Explained {
                         + entry.getKey().balance().name()
                         + (entry.getKey().method().usesBoat() ? " from a boat" : ""))
                 .collect(Collectors.joining("; "));
-        return formula().name() + ", " + BalanceUnit.text(size().withoutWorking()) + ": " + where;
+        return formula().name() + ", " + told + ": " + where;
     }
 }

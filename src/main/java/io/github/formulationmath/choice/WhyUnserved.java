@@ -10,10 +10,11 @@ import io.github.formulationmath.weighing.Vessel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 
 /** Why a demand is not met, and what would meet it; every opening is tried with everything among the candidates. */
-record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
+record WhyUnserved(Demand demand, EquipmentList list, long set, boolean isServedByAll) {
 
     /** The steps a display comes in, as powers of ten go on: 1, 2, 5. */
     private static final List<String> STEPS = List.of(
@@ -25,7 +26,7 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
 
     Unserved told() {
         if (isServedByAll) {
-            return new Unserved(demand, Phrase.of("unserved.by-this-set"), List.of());
+            return new Unserved(demand, Phrase.of("unserved.by-this-set"), List.of(buying()));
         }
         List<Phrase> openings = new ArrayList<>();
         largerSize().ifPresent(openings::add);
@@ -35,6 +36,27 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
         vessel(new Equipment.OfBoat(Vessel.of("a boat", Amount.grams(Ratio.ZERO)), free()), "opening.lighter-boat")
                 .ifPresent(openings::add);
         return new Unserved(demand, reason(), openings);
+    }
+
+    /** What has to be bought beside the set so that it serves the demand, and costs least. */
+    private Phrase buying() {
+        List<Equipment> candidates = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            boolean isThere = (set >> i & 1) != 0;
+            candidates.add(isThere ? owned(list.at(i)) : list.at(i));
+        }
+        EquipmentAnswer more = EquipmentChoice.of(candidates, List.of(demand)).cheapest();
+        String names = more.toBuy().stream().map(Equipment::name).collect(Collectors.joining(" + "));
+        return Phrase.of("opening.buying", names, more.price().toString());
+    }
+
+    private Equipment owned(Equipment item) {
+        if (item instanceof Equipment.OfBalance balance) {
+            return new Equipment.OfBalance(balance.balance(), free());
+        }
+        return item instanceof Equipment.OfPot pot
+                ? new Equipment.OfPot(pot.vessel(), free())
+                : new Equipment.OfBoat(((Equipment.OfBoat) item).vessel(), free());
     }
 
     private Phrase reason() {
@@ -59,10 +81,13 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
     private Optional<Phrase> largerSize() {
         for (int times : LARGER) {
             Amount<Mass> up = demand.sizes().greatest().times(times);
-            Optional<Fitting.Served> served = served(demand.upTo(up), list);
+            Fitting fit = new Fitting(demand.upTo(up), list);
+            Optional<Fitting.Served> served = fit.on(list.everything());
             if (served.isPresent()) {
-                Amount<Mass> size = Amount.grams(served.get().grams());
-                return Optional.of(Phrase.of("opening.larger-size", BalanceUnit.text(size)));
+                Amount<Mass> size = Amount.grams(served.get().grams()).inUnitOf(up);
+                return Optional.of(Phrase.of(
+                        "opening.larger-size",
+                        BalanceUnit.least(size, more -> fit.servesAlike(served.get(), more.canonical()))));
             }
         }
         return Optional.empty();

@@ -7,6 +7,8 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.series.SeriesPlan;
+import io.github.formulationmath.series.SeriesReadings;
 import io.github.formulationmath.shelf.Shelf;
 import io.github.formulationmath.soap.LyeCalculation;
 import io.github.formulationmath.soap.Soap;
@@ -23,7 +25,7 @@ import java.util.function.Function;
 
 /**
  * Batch records ({@link #records}), formulas ({@link #formulas}), plans, batches that are only begun, benches, prices, shelves
- * ({@link #shelves}), soaps ({@link #soaps}) and lyes ({@link #lyes}) as JSON, and workings ({@link #ofWorking}). Reading needs
+ * ({@link #shelves}), series of trials ({@link #series}), soaps ({@link #soaps}) and lyes ({@link #lyes}) as JSON, and workings ({@link #ofWorking}). Reading needs
  * Jackson's streaming library ({@code com.fasterxml.jackson.core:jackson-core} 2.x) on the class path; writing does not, nor
  * does anything else in this library.
  *
@@ -66,6 +68,11 @@ public final class Json<T> {
             new Json<>("the prices", "split them into several lists", PricesDocument::write, PricesDocument::read);
     private static final Json<Shelf> SHELVES =
             new Json<>("the shelf", "split it into several shelves", ShelfDocument::write, ShelfDocument::read);
+
+    private static final Json<SeriesPlan> SERIES_PLANS =
+            new Json<>("the series", "split it into two", SeriesDocument::writePlan, SeriesDocument::readPlan);
+    private static final Json<SeriesReadings> SERIES =
+            new Json<>("the series", "split it into two", SeriesDocument::write, SeriesDocument::read);
 
     /** What the JVM names when the first class of Jackson is not found, and when our own class could not be started. */
     private static final String JACKSON = "com/fasterxml/jackson/";
@@ -198,6 +205,25 @@ public final class Json<T> {
      */
     public static Json<Shelf> shelves() {
         return SHELVES;
+    }
+
+    /**
+     * Series of trials as they are planned: the versions, and the plans of the base and of each trial. When one is read, nothing is searched
+     * for, so that it does not claim to be the least.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<SeriesPlan> seriesPlans() {
+        return SERIES_PLANS;
+    }
+
+    /**
+     * Series of trials while they are made: the plan, and what was read of the base and of each trial so far.
+     *
+     * @return what writes and reads them
+     */
+    public static Json<SeriesReadings> series() {
+        return SERIES;
     }
 
     /**

@@ -8,6 +8,7 @@ import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /** A plan, and the readings taken for it so far, as a document: alone, or as the beginning of a record. */
 final class PlanDocument {
@@ -130,7 +132,11 @@ final class PlanDocument {
     }
 
     static Readings readings(Node.Fields f) {
-        WeighingPlan plan = plan(f);
+        return readings(f, plan(f));
+    }
+
+    /** Readings taken for a plan that is known. */
+    static Readings readings(Node.Fields f, WeighingPlan plan) {
         WeighingMethod method = ValueDocument.constant(f.get("method"), WeighingMethod.values());
         Optional<Node> state = f.find("state");
         state.ifPresent(word -> ValueDocument.require(word, "begun"));
@@ -147,14 +153,39 @@ final class PlanDocument {
                 .with("shown", reading.shown(), ValueDocument::amount)
                 .with("balance", reading.balance(), BenchDocument::write)
                 .with("time", reading.time(), time -> time.toString())
-                .with("person", reading.person(), text -> text)
-                .with("lot", reading.lot(), text -> text);
+                .with("person", reading.person(), text -> text);
+        lots(written, reading.lots());
         return reading.notes().isEmpty()
                 ? written
                 : written.with(
                         "notes",
                         List.copyOf(reading.notes().entrySet()),
                         each -> Written.of("name", each.getKey()).with("text", each.getValue()));
+    }
+
+    /** One lot of which nothing but its name is known is a text, as it always was; else a list. */
+    static Written lots(Written written, List<UsedLot> lots) {
+        if (lots.isEmpty()) {
+            return written;
+        }
+        if (lots.size() == 1 && lots.get(0).mass().isEmpty()) {
+            return written.with("lot", lots.get(0).code());
+        }
+        return written.with(
+                "lots", lots, lot -> Written.of("lot", lot.code()).with("mass", lot.mass(), ValueDocument::amount));
+    }
+
+    /** The whole with its lots, in either form. */
+    static <T> T lots(Node.Fields f, T whole, BiFunction<T, UsedLot, T> adding) {
+        List<T> with = new ArrayList<>(List.of(f.with(whole, "lot", node -> node.parsed(UsedLot::of), adding)));
+        f.list("lots", node -> {
+            UsedLot lot = node.object(g -> g.find("mass").isPresent()
+                    ? UsedLot.of(g.get("lot").text(), ValueDocument.mass(g.get("mass")))
+                    : UsedLot.of(g.get("lot").text()));
+            with.set(0, node.reading(() -> adding.apply(with.get(0), lot)));
+            return lot;
+        });
+        return with.get(0);
     }
 
     private static Reading reading(Node.Fields f, Formula formula) {
@@ -167,7 +198,7 @@ final class PlanDocument {
         reading = f.with(reading, "balance", BenchDocument::balance, Reading::on);
         reading = f.with(reading, "time", RecordDocument::time, Reading::at);
         reading = f.with(reading, "person", Node::text, Reading::by);
-        Reading[] noted = {f.with(reading, "lot", Node::text, Reading::fromLot)};
+        Reading[] noted = {lots(f, reading, Reading::from)};
         f.list(
                 "notes",
                 node -> node.object(g -> {

@@ -23,6 +23,15 @@ final class RecordDocument {
     static Written write(BatchRecord record) {
         Written begun =
                 ValueDocument.document(FORMAT).with("code", record.code().toString());
+        if (record.hasOwnBatchNumber()) {
+            begun.with("batchNumber", record.batchNumber());
+        }
+        if (!record.preparations().isEmpty()) {
+            begun.with(
+                    "preparations",
+                    record.preparations(),
+                    made -> PlanDocument.readings(PlanDocument.plan(Written.empty(), made.plan()), made));
+        }
         return PlanDocument.readings(PlanDocument.plan(begun, record.plan()), record.readings())
                 .with("tolerances", BenchDocument.write(record.tolerances()))
                 .with("entries", record.entries(), RecordDocument::write)
@@ -35,10 +44,12 @@ final class RecordDocument {
         if (entry.kind() == BenchEntry.Kind.OBSERVATION) {
             written.with("text", entry.text());
         }
-        return written.with("line", entry.line(), BenchDocument::number)
+        written.with("line", entry.line(), BenchDocument::number)
                 .with("mass", entry.mass(), ValueDocument::amount)
                 .with("balance", entry.balance(), BenchDocument::write)
-                .with("time", entry.time(), Instant::toString);
+                .with("time", entry.time(), Instant::toString)
+                .with("person", entry.person(), text -> text);
+        return PlanDocument.lots(written, entry.lots());
     }
 
     private static Written write(Filling filling) {
@@ -66,7 +77,14 @@ final class RecordDocument {
         Readings readings = PlanDocument.readings(f);
         Tolerances tolerances = BenchDocument.tolerances(f.get("tolerances"));
         Formula formula = readings.plan().batch().formula();
-        BatchRecord begun = f.get("tolerances").reading(() -> BatchRecord.of(code, readings, tolerances));
+        BatchRecord unnumbered = f.get("tolerances").reading(() -> BatchRecord.of(code, readings, tolerances));
+        BatchRecord[] numbered = {f.with(unnumbered, "batchNumber", Node::text, BatchRecord::withBatchNumber)};
+        f.list("preparations", node -> {
+            Readings made = node.object(g -> PlanDocument.readings(g));
+            numbered[0] = node.reading(() -> numbered[0].withPreparation(made));
+            return made;
+        });
+        BatchRecord begun = numbered[0];
         BatchRecord opened =
                 f.find("entries").map(node -> entered(begun, node, formula)).orElse(begun);
         BatchRecord filled = f.find("filling")
@@ -95,10 +113,12 @@ final class RecordDocument {
             case WEIGHED_AGAIN ->
                 BenchEntry.weighedAgain(ValueDocument.mass(f.get("mass")), BenchDocument.line(f.get("line"), formula));
         };
-        BenchEntry on = entry.kind() == BenchEntry.Kind.OBSERVATION
-                ? entry
-                : f.with(entry, "balance", BenchDocument::balance, BenchEntry::on);
-        return f.with(on, "time", RecordDocument::time, BenchEntry::at);
+        BenchEntry timed = f.with(entry, "time", RecordDocument::time, BenchEntry::at);
+        if (entry.kind() == BenchEntry.Kind.OBSERVATION) {
+            return timed;
+        }
+        BenchEntry on = f.with(timed, "balance", BenchDocument::balance, BenchEntry::on);
+        return PlanDocument.lots(f, f.with(on, "person", Node::text, BenchEntry::by), BenchEntry::from);
     }
 
     private static PackFill fill(Node.Fields f) {

@@ -17,6 +17,11 @@ final class Written {
 
     private Written() {}
 
+    /** An object without fields yet. */
+    static Written empty() {
+        return new Written();
+    }
+
     static Written of(String name, Object value) {
         return new Written().with(name, value);
     }

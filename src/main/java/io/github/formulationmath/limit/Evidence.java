@@ -4,8 +4,15 @@ import io.github.formulationmath.limit.LimitKind.End;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.MadeShare;
+import javax.measure.quantity.Dimensionless;
 
 /** What is known of a share that is held against a limit; a value without uncertainty is its own ends. */
 sealed interface Evidence {
@@ -69,6 +76,39 @@ sealed interface Evidence {
         @Override
         public <V> V highest(Reckoning<V> r) {
             return r.known(share.highest());
+        }
+
+        @Override
+        public <V> V variance(Reckoning<V> r) {
+            return r.known(share.variance());
+        }
+    }
+
+    /**
+     * The share as weighed, in part as a portion of what was mixed before.
+     *
+     * @param subject what is counted
+     * @param share the share as the masses one by one tell it: its estimate, and a variance that is not too small
+     * @param bounds where it is sure to lie
+     */
+    record Mixed(Subject subject, MadeShare share, Interval<Amount<Dimensionless>> bounds) implements Evidence {
+
+        private static final Symbol LEAST = Symbol.of("y_lo", "least-mixed-share", Kind.SHARE);
+        private static final Symbol GREATEST = Symbol.of("y_hi", "greatest-mixed-share", Kind.SHARE);
+
+        @Override
+        public <V> V value(Reckoning<V> r) {
+            return r.known(share);
+        }
+
+        @Override
+        public <V> V lowest(Reckoning<V> r) {
+            return r.given(LEAST, subject, bounds.least().canonical(), Source.user());
+        }
+
+        @Override
+        public <V> V highest(Reckoning<V> r) {
+            return r.given(GREATEST, subject, bounds.greatest().canonical(), Source.user());
         }
 
         @Override

@@ -7,7 +7,6 @@ import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -16,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /** One run of a checker over one formula, and all that it found; used once, by one thread. */
 final class LimitCheck {
@@ -44,13 +42,13 @@ final class LimitCheck {
     /** Whether all that is found is wanted, and not the verdicts alone. */
     private final boolean tellsFindings;
 
-    LimitCheck(LimitChecker checker, Formula formula, @Nullable MadeMasses masses) {
-        this(checker, formula, new Wholes(formula, masses), true);
+    LimitCheck(LimitChecker checker, Wholes wholes) {
+        this(checker, wholes, true);
     }
 
-    private LimitCheck(LimitChecker checker, Formula formula, Wholes wholes, boolean tellsFindings) {
+    private LimitCheck(LimitChecker checker, Wholes wholes, boolean tellsFindings) {
         this.checker = checker;
-        this.formula = formula;
+        this.formula = wholes.formula();
         this.withoutLimit = new LinkedHashSet<>(2 * formula.lines().size());
         this.unusedPurposes = new TreeSet<>(checker.product().purposes().keySet());
         this.wholes = wholes;
@@ -63,7 +61,7 @@ final class LimitCheck {
         List<Verdict> told = new ArrayList<>();
         LimitChecker acts = checker.later().orElse(null);
         if (acts != null && hasLaterFigures(acts)) {
-            LimitCheck later = new LimitCheck(acts, formula, wholes, false);
+            LimitCheck later = new LimitCheck(acts, wholes, false);
             later.countLines();
             later.verdicts().forEach(verdict -> (isBinding(verdict) ? verdicts : told).add(verdict));
         }

@@ -6,6 +6,7 @@ import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.weighing.Premixed;
 import io.github.formulationmath.weighing.Weighed;
 import java.util.HashMap;
 import java.util.List;
@@ -162,12 +163,12 @@ public final class LimitChecker {
      * @return the report
      */
     public LimitReport check(Formula formula) {
-        return new LimitCheck(this, Objects.requireNonNull(formula, "formula"), null).report();
+        return new LimitCheck(this, new Wholes(Objects.requireNonNull(formula, "formula"), null, null)).report();
     }
 
     /**
      * Checks a formula as it is planned to be weighed, or as it was weighed: an {@code ExpectedProduct}, a {@code
-     * BalanceAssignment}, a {@code MadeBatch}.
+     * BalanceAssignment}, a {@code MadeBatch}, a trial of a series.
      *
      * @param weighed what was weighed, with the formula it is of
      * @return the report on that formula
@@ -175,7 +176,8 @@ public final class LimitChecker {
      */
     public LimitReport check(Weighed weighed) {
         WeighedLines own = WeighedLines.of(weighed);
-        return new LimitCheck(this, own.formula(), own.masses()).report();
+        Premixed premixed = weighed instanceof Premixed surer ? surer : null;
+        return new LimitCheck(this, new Wholes(own.formula(), own.masses(), premixed)).report();
     }
 
     /**

@@ -11,6 +11,7 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.MadeShare;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -230,9 +231,17 @@ final class Tally implements Subject {
 
     /** The share at one end: as weighed, if anything was, or else as written. */
     Evidence evidence(End end) {
-        return whole.masses()
-                .<Evidence>map(masses -> new Evidence.Made(masses.madeShare(this, byPlace(byPosition(end)))))
-                .orElseGet(() -> new Evidence.Written(this, end));
+        return made(byPlace(byPosition(end))).orElseGet(() -> new Evidence.Written(this, end));
+    }
+
+    /** The share as weighed of what counts in these strengths, by the place of the line in the whole; empty if nothing was weighed. */
+    private Optional<Evidence> made(Map<Integer, Ratio> counted) {
+        return whole.masses().map(masses -> {
+            MadeShare share = masses.madeShare(this, counted);
+            return whole.premixed()
+                    .<Evidence>map(premixed -> new Evidence.Mixed(this, share, premixed.sureShare(counted)))
+                    .orElseGet(() -> new Evidence.Made(share));
+        });
     }
 
     /** Whether something is converted by a factor that is known no better than atomic masses are. */
@@ -248,9 +257,7 @@ final class Tally implements Subject {
     /** The share at one end, with every factor as far off in the same way as atomic masses allow. */
     Evidence evidenceAt(End end) {
         Map<Integer, Ratio> counted = byPlace(byPosition(end, contribution -> contribution.weightAt(end)));
-        return whole.masses()
-                .<Evidence>map(masses -> new Evidence.Made(masses.madeShare(this, counted)))
-                .orElseGet(() -> Evidence.Numbers.of(written(end)));
+        return made(counted).orElseGet(() -> Evidence.Numbers.of(written(end)));
     }
 
     private Ratio written(End end) {

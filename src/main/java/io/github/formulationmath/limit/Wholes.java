@@ -12,6 +12,7 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Premixed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -27,11 +28,14 @@ final class Wholes {
     private final Whole product;
     private final Map<String, Whole> phases = new HashMap<>();
 
-    /** @param masses of all lines in their order, if anything was weighed */
-    Wholes(Formula formula, @Nullable MadeMasses masses) {
+    /**
+     * @param masses of all lines in their order, if anything was weighed
+     * @param premixed the same, if more is known of it than that
+     */
+    Wholes(Formula formula, @Nullable MadeMasses masses, @Nullable Premixed premixed) {
         this.formula = formula;
         this.masses = masses;
-        this.product = new Whole(formula.lines(), masses);
+        this.product = new Whole(formula.lines(), masses, premixed);
     }
 
     Formula formula() {
@@ -50,9 +54,9 @@ final class Wholes {
         List<FormulaLine> lines = linesOf(wanted);
         MadeMasses all = masses;
         if (all == null || lines.isEmpty() || lines.size() == formula.lines().size()) {
-            return new Whole(lines, all);
+            return new Whole(lines, all, null);
         }
-        return new Whole(lines, all.part(lines.stream().map(FormulaLine::index).toList()));
+        return new Whole(lines, all.part(lines.stream().map(FormulaLine::index).toList()), null);
     }
 
     private List<FormulaLine> linesOf(String wanted) {
@@ -84,10 +88,17 @@ final class Wholes {
         private volatile @Nullable Ratio share;
 
         private final @Nullable MadeMasses masses;
+        private final @Nullable Premixed premixed;
 
-        private Whole(List<FormulaLine> lines, @Nullable MadeMasses masses) {
+        private Whole(List<FormulaLine> lines, @Nullable MadeMasses masses, @Nullable Premixed premixed) {
             this.lines = List.copyOf(lines);
             this.masses = masses;
+            this.premixed = premixed;
+        }
+
+        /** What is known of the shares of the product beside its masses, if anything is. */
+        Optional<Premixed> premixed() {
+            return Optional.ofNullable(premixed);
         }
 
         private Map<Integer, Integer> places() {

@@ -9,6 +9,8 @@ import java.io.Serial;
 import java.io.Serializable;
 import java.math.RoundingMode;
 import java.time.Instant;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,7 +30,7 @@ import org.jspecify.annotations.Nullable;
 public final class Reading implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     /** What a line can come to at the bench. */
     public enum Kind {
@@ -143,14 +145,37 @@ public final class Reading implements Serializable {
     }
 
     /**
-     * The same reading with the lot of the material.
+     * The same reading with a lot of the material; where the line came from several, one after the other.
      *
      * @param lot the lot, as it stands on the material
-     * @return the reading with the lot
-     * @throws IllegalArgumentException if the text is blank or longer than 500 characters
+     * @return the reading with the lot behind those before
+     * @throws IllegalArgumentException if the text is blank or longer than 500 characters, or the lot is noted already
      */
     public Reading fromLot(String lot) {
-        return new Reading(line, kind, shown, balance, time, notes.fromLot(lot));
+        return from(UsedLot.of(lot));
+    }
+
+    /**
+     * The same reading with a lot of the material and how much of it went into the line.
+     *
+     * @param lot the lot, as it stands on the material
+     * @param mass how much of it, for example {@code "9 g"}
+     * @return the reading with the lot behind those before
+     * @throws IllegalArgumentException as {@link #fromLot(String)}, or if the text is no mass or not above 0
+     */
+    public Reading fromLot(String lot, String mass) {
+        return from(UsedLot.of(lot, mass));
+    }
+
+    /**
+     * The same reading with a lot of the material.
+     *
+     * @param lot the lot, and how much of it went into the line if that is known
+     * @return the reading with the lot behind those before
+     * @throws IllegalArgumentException if the lot is noted already
+     */
+    public Reading from(UsedLot lot) {
+        return new Reading(line, kind, shown, balance, time, notes.fromLot(Objects.requireNonNull(lot, "lot")));
     }
 
     /**
@@ -175,12 +200,12 @@ public final class Reading implements Serializable {
     }
 
     /**
-     * The lot of the material.
+     * The lots of the material.
      *
-     * @return the lot, if it was noted
+     * @return an unmodifiable list in the order noted; empty if none was
      */
-    public Optional<String> lot() {
-        return Optional.ofNullable(notes.lot());
+    public List<UsedLot> lots() {
+        return Collections.unmodifiableList(notes.lots());
     }
 
     /**

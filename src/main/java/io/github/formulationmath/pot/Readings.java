@@ -2,9 +2,11 @@ package io.github.formulationmath.pot;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.Serial;
@@ -139,6 +141,25 @@ public final class Readings implements Serializable {
     }
 
     /**
+     * Readings as they are typed, each line tared before it was weighed: its name and what its display read, one after the other, parted by
+     * semicolons or ends of lines. Lines that are not among them are still to come; once all are, the batch is finished.
+     *
+     * <p>Example: {@code Readings.parse(plan, "Aqua 228.9 g; Glycerin 15.2 g")}.
+     *
+     * @param plan what is weighed
+     * @param text the readings in the order in which they were taken
+     * @return the readings so far
+     * @throws IllegalArgumentException if something is no reading of a line on its display; whatever is wrong is told at once, each with what
+     *     was typed and what to write instead
+     */
+    public static Readings parse(WeighingPlan plan, String text) {
+        List<Reading> typed =
+                TypedReadings.read(Objects.requireNonNull(plan, "plan"), Objects.requireNonNull(text, "text"));
+        Readings begun = begun(plan, WeighingMethod.TARE_EACH, typed);
+        return begun.toCome().isEmpty() ? begun.finished() : begun;
+    }
+
+    /**
      * A whole batch, every line read as it was planned, tared before each.
      *
      * <p>Example: {@code MadeBatch.of(Readings.asPlanned(plan))}.
@@ -242,6 +263,28 @@ public final class Readings implements Serializable {
                 .toList();
     }
 
+    /**
+     * What was put in of a line, as its display told: the reading, or what a cumulative reading is above the one before it. Nothing is
+     * taken off for what stays in a boat, so that it is what left the material's own vessel.
+     *
+     * @param line a line of the formula
+     * @return the mass, 0 if the line was left out; empty if nobody read it, alone or at all
+     * @throws IllegalArgumentException if the formula has no such line
+     */
+    public Optional<Amount<Mass>> poured(FormulaLine line) {
+        if (!plan.formula().has(Objects.requireNonNull(line, "line"))) {
+            throw new IllegalArgumentException("line is " + Excerpt.of(line) + ", no line of \""
+                    + Excerpt.of(plan.formula().name()) + "\": take it from that formula");
+        }
+        Reading reading = byLine().get(line.index());
+        PotMass read = read()[line.index()];
+        if (reading == null || read.isAssumed()) {
+            return Optional.empty();
+        }
+        return Optional.of(Amount.grams(read.grams(Reckoning.plain()))
+                .inUnitOf(plan.line(line).balance().readability()));
+    }
+
     Balance balanceOf(Reading reading) {
         return reading.balance().orElse(plan.line(reading.line()).balance());
     }
@@ -287,6 +330,16 @@ public final class Readings implements Serializable {
 
     /** How the mass of each line follows from the readings, in the order of the formula. */
     List<PotMass> masses() {
+        PotMass[] masses = read();
+        taken.stream()
+                .filter(reading -> reading.kind() != Reading.Kind.LEFT_OUT)
+                .forEach(reading -> masses[index(reading)] = estimated(reading, masses[index(reading)]));
+        toCome().forEach(line -> masses[line.index()] = new PotMass.Nothing());
+        return List.of(masses);
+    }
+
+    /** What the displays say of each line, in the order of the formula; of a line without a reading what was planned. */
+    private PotMass[] read() {
         PotMass[] masses = new PotMass[plan.lines().size()];
         Arrays.setAll(masses, i -> new PotMass.Planned(plan.batch().lines().get(i)));
         if (method == WeighingMethod.CUMULATIVE) {
@@ -296,11 +349,10 @@ public final class Readings implements Serializable {
                     .filter(reading -> reading.kind() == Reading.Kind.SHOWN)
                     .forEach(reading -> masses[index(reading)] = PotMass.Shown.of(reading));
         }
-        taken.forEach(reading -> masses[index(reading)] = reading.kind() == Reading.Kind.LEFT_OUT
-                ? new PotMass.Nothing()
-                : estimated(reading, masses[index(reading)]));
-        toCome().forEach(line -> masses[line.index()] = new PotMass.Nothing());
-        return List.of(masses);
+        taken.stream()
+                .filter(reading -> reading.kind() == Reading.Kind.LEFT_OUT)
+                .forEach(reading -> masses[index(reading)] = new PotMass.Nothing());
+        return masses;
     }
 
     /** What is planned is a mass already; what was read is corrected for what stays behind, and for the air. */

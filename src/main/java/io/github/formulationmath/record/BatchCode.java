@@ -68,6 +68,24 @@ public record BatchCode(String product, LocalDate day, int number) implements Co
     }
 
     /**
+     * A code, the day as text.
+     *
+     * @param product one to twelve capital letters A–Z and digits
+     * @param day the day of making, for example {@code "2026-11-25"}
+     * @param number the number of the batch on that day, from 1 to 9999
+     * @return the code
+     * @throws IllegalArgumentException as {@link #of(String, LocalDate, int)}, or if the text is no day
+     */
+    public static BatchCode of(String product, String day, int number) {
+        try {
+            return of(product, LocalDate.parse(Objects.requireNonNull(day, "day")), number);
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException(
+                    "day is \"" + Excerpt.of(day) + "\", no day: write year, month and day like 2026-11-26", e);
+        }
+    }
+
+    /**
      * Reads a code.
      *
      * @param text the code, with its hyphens and in capital letters

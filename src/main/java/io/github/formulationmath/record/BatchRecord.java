@@ -1,6 +1,7 @@
 package io.github.formulationmath.record;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.packing.Filling;
 import io.github.formulationmath.packing.PackFill;
@@ -10,15 +11,20 @@ import io.github.formulationmath.pot.LineCheck;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serial;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -36,9 +42,15 @@ import org.jspecify.annotations.Nullable;
 public final class BatchRecord implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private final BatchCode code;
+    /** What the house itself calls the batch; empty if that is the code. */
+    private final String batchNumber;
+
+    /** What was made up first, such as a stock or a base. */
+    private final List<Readings> preparations;
+
     private final Readings readings;
     private final Tolerances tolerances;
     private final List<BenchEntry> entries;
@@ -50,12 +62,16 @@ public final class BatchRecord implements Serializable {
 
     private BatchRecord(
             BatchCode code,
+            String batchNumber,
+            List<Readings> preparations,
             Readings readings,
             Tolerances tolerances,
             List<BenchEntry> entries,
             @Nullable Filled filled,
             AmendmentLog amendments) {
         this.code = code;
+        this.batchNumber = batchNumber;
+        this.preparations = List.copyOf(preparations);
         this.readings = readings;
         this.tolerances = tolerances;
         this.entries = List.copyOf(entries);
@@ -76,7 +92,46 @@ public final class BatchRecord implements Serializable {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(tolerances, "tolerances");
         MadeBatch made = MadeBatch.of(Objects.requireNonNull(readings, "readings"));
-        return new BatchRecord(code, readings, tolerances, List.of(), null, AmendmentLog.EMPTY).knowing(made);
+        return new BatchRecord(code, "", List.of(), readings, tolerances, List.of(), null, AmendmentLog.EMPTY)
+                .knowing(made);
+    }
+
+    /**
+     * The record with a batch number of the house's own. A label then carries that number and not the code, and the record leads from one to
+     * the other.
+     *
+     * @param number what the house calls the batch, for example {@code "L 27"}
+     * @return the next record
+     * @throws IllegalArgumentException if the text is blank or longer than 500 characters
+     * @throws IllegalStateException if the record was amended: it is closed
+     */
+    public BatchRecord withBatchNumber(String number) {
+        requireOpen();
+        String own = Texts.require("number", number, Texts.MAX_NAME);
+        return new BatchRecord(code, own, preparations, readings, tolerances, entries, filled, amendments)
+                .knowing(made());
+    }
+
+    /**
+     * The record with something that was made up first and went into the batch as one line: a step of a stock, the base of a series.
+     *
+     * <p>Example: {@code record.withPreparation(Readings.asPlanned(plan))}.
+     *
+     * @param made what was read when it was made, of all its lines
+     * @return the next record, with it behind those before
+     * @throws IllegalArgumentException if lines of it are still to come
+     * @throws IllegalStateException if the record was amended: it is closed
+     */
+    public BatchRecord withPreparation(Readings made) {
+        requireOpen();
+        if (Objects.requireNonNull(made, "made").isOpen()) {
+            throw new IllegalArgumentException("made is " + Excerpt.of(made)
+                    + ", with lines still to come: read those first, or say that there are none with finished()");
+        }
+        List<Readings> all = new ArrayList<>(preparations);
+        all.add(made);
+        return new BatchRecord(code, batchNumber, all, readings, tolerances, entries, filled, amendments)
+                .knowing(made());
     }
 
     /**
@@ -126,7 +181,8 @@ public final class BatchRecord implements Serializable {
         }
         List<BenchEntry> all = new ArrayList<>(entries);
         all.addAll(more);
-        return new BatchRecord(code, readings, tolerances, all, filled, amendments).knowing(pot);
+        return new BatchRecord(code, batchNumber, preparations, readings, tolerances, all, filled, amendments)
+                .knowing(pot);
     }
 
     /**
@@ -141,7 +197,8 @@ public final class BatchRecord implements Serializable {
     public BatchRecord filled(Amount<Mass> residue, PackFill fill) {
         requireOpen();
         Filling.of(made().mass(), residue, fill);
-        return new BatchRecord(code, readings, tolerances, entries, new Filled(residue, fill), amendments);
+        return new BatchRecord(
+                code, batchNumber, preparations, readings, tolerances, entries, new Filled(residue, fill), amendments);
     }
 
     private void requireOpen() {
@@ -161,7 +218,8 @@ public final class BatchRecord implements Serializable {
     public BatchRecord amended(Amendment amendment) {
         Objects.requireNonNull(amendment, "amendment");
         requireNotBefore(amendments.lastTimeOr(lastTime()), amendment.time(), "an amendment");
-        return new BatchRecord(code, readings, tolerances, entries, filled, amendments.plus(amendment));
+        return new BatchRecord(
+                code, batchNumber, preparations, readings, tolerances, entries, filled, amendments.plus(amendment));
     }
 
     private Instant lastTime() {
@@ -195,6 +253,62 @@ public final class BatchRecord implements Serializable {
     }
 
     /**
+     * The batch number that a label carries.
+     *
+     * @return that of the house, or else the code
+     */
+    public String batchNumber() {
+        return batchNumber.isEmpty() ? code.toString() : batchNumber;
+    }
+
+    /**
+     * Whether the house has a number of its own for the batch.
+     *
+     * @return false if its number is the code
+     */
+    public boolean hasOwnBatchNumber() {
+        return !batchNumber.isEmpty();
+    }
+
+    /**
+     * The lots that went into the batch, line by line: those of what was made up first, of the readings and of later additions, each once.
+     *
+     * @return an unmodifiable map of the lines with which a lot was noted, those of what was made up first before those of the formula
+     */
+    public Map<FormulaLine, List<UsedLot>> lots() {
+        Map<FormulaLine, List<UsedLot>> all = new LinkedHashMap<>();
+        preparations.forEach(made -> made.taken().stream()
+                .filter(reading -> !reading.lots().isEmpty())
+                .forEach(reading -> all.put(reading.line(), reading.lots())));
+        for (FormulaLine line : formula().lines()) {
+            List<UsedLot> own = lotsOf(line);
+            if (!own.isEmpty()) {
+                all.put(line, own);
+            }
+        }
+        return Collections.unmodifiableMap(all);
+    }
+
+    /**
+     * The lots that went into a line.
+     *
+     * @param line the line
+     * @return an unmodifiable list in the order noted, each lot once with all that was taken of it; empty if none was noted
+     */
+    public List<UsedLot> lotsOf(FormulaLine line) {
+        Objects.requireNonNull(line, "line");
+        return UsedLot.together(Stream.concat(
+                        readings.taken().stream()
+                                .filter(reading -> reading.line().equals(line))
+                                .flatMap(reading -> reading.lots().stream()),
+                        entries.stream()
+                                .filter(entry ->
+                                        entry.line().filter(line::equals).isPresent())
+                                .flatMap(entry -> entry.lots().stream()))
+                .toList());
+    }
+
+    /**
      * The formula.
      *
      * @return the formula that the plan was made from
@@ -210,6 +324,15 @@ public final class BatchRecord implements Serializable {
      */
     public WeighingPlan plan() {
         return readings.plan();
+    }
+
+    /**
+     * What was made up first and went into the batch.
+     *
+     * @return an unmodifiable list of readings, in the order in which it was made
+     */
+    public List<Readings> preparations() {
+        return preparations;
     }
 
     /**
@@ -302,6 +425,8 @@ public final class BatchRecord implements Serializable {
     public boolean equals(@Nullable Object other) {
         return other instanceof BatchRecord that
                 && code.equals(that.code)
+                && batchNumber.equals(that.batchNumber)
+                && preparations.equals(that.preparations)
                 && readings.equals(that.readings)
                 && tolerances.equals(that.tolerances)
                 && entries.equals(that.entries)

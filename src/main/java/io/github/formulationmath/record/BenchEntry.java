@@ -7,6 +7,7 @@ import io.github.formulationmath.pot.Evaporation;
 import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import java.io.Serial;
@@ -110,6 +111,53 @@ public final class BenchEntry implements Serializable {
     }
 
     /**
+     * The same entry with who weighed it.
+     *
+     * @param who the person, as the house writes it
+     * @return the entry with the person
+     * @throws IllegalArgumentException if the text is blank or longer than 500 characters
+     * @throws IllegalStateException if it is an observation: say in its text who made it
+     */
+    public BenchEntry by(String who) {
+        return new BenchEntry(kind, text, requireWeighed("by a person").by(who), time);
+    }
+
+    /**
+     * The same addition with a lot of the material; where it came from several, one after the other.
+     *
+     * @param lot the lot, and how much of it was added if that is known
+     * @return the entry with the lot behind those before
+     * @throws IllegalArgumentException if the lot is noted already
+     * @throws IllegalStateException if nothing was added
+     */
+    public BenchEntry from(UsedLot lot) {
+        Objects.requireNonNull(lot, "lot");
+        if (kind == Kind.WEIGHED_AGAIN) {
+            throw new IllegalStateException("a second weighing adds nothing from lot " + Excerpt.of(lot.code())
+                    + ": note the lot with the reading or the addition that it went into");
+        }
+        return new BenchEntry(kind, text, requireWeighed("from a lot").from(lot), time);
+    }
+
+    /**
+     * The same addition with a lot of the material.
+     *
+     * @param lot the lot, as it stands on the material
+     * @return the entry with the lot behind those before
+     * @throws IllegalArgumentException as {@link #from(UsedLot)}, or if the text is blank or longer than 500 characters
+     * @throws IllegalStateException if nothing was added
+     */
+    public BenchEntry fromLot(String lot) {
+        return from(UsedLot.of(lot));
+    }
+
+    private Reading requireWeighed(String what) {
+        return weighed()
+                .orElseThrow(() -> new IllegalStateException("an observation was not weighed, and not " + what
+                        + ": say it in its text, or enter what was weighed"));
+    }
+
+    /**
      * The same entry with its time.
      *
      * @param when the time
@@ -162,6 +210,24 @@ public final class BenchEntry implements Serializable {
      */
     public Optional<Balance> balance() {
         return weighed().flatMap(Reading::balance);
+    }
+
+    /**
+     * Who weighed it.
+     *
+     * @return the person, if that was noted; empty for an observation
+     */
+    public Optional<String> person() {
+        return weighed().flatMap(Reading::person);
+    }
+
+    /**
+     * The lots of the material that was added.
+     *
+     * @return an unmodifiable list in the order noted; empty if none was
+     */
+    public List<UsedLot> lots() {
+        return weighed().map(Reading::lots).orElse(List.of());
     }
 
     /**

@@ -5,7 +5,7 @@
  * Readings + BenchEntry + Filling + Amendment --&gt; BatchRecord, with its BatchCode
  * </pre>
  *
- * <p><b>What comes in:</b> readings, what happened at the bench, what was filled. <b>What goes out:</b> {@link
+ * <p><b>What comes in:</b> readings with their lots, also of what was made up first, what happened at the bench, what was filled. <b>What goes out:</b> {@link
  * io.github.formulationmath.record.BatchRecord}, of which nothing is ever changed: an amendment stands beside what it amends. {@link
  * io.github.formulationmath.record.VersionComparison} tells what differs between two versions of a formula.
  *

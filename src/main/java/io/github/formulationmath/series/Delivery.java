@@ -8,7 +8,10 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -78,58 +81,121 @@ final class Delivery {
 
     /** Where the share of a line is sure to lie. */
     Interval<Amount<Dimensionless>> bounds(FormulaLine line) {
-        return percent(bounds(line.index()));
+        return percent(bounds(only(line)));
     }
 
-    private Bounds bounds(int line) {
-        List<Ratio> ends = endsInBase(line);
-        Ratio least = at(line, ends.get(0)).lower().orElseThrow();
-        Ratio greatest = at(line, ends.get(1)).upper().orElseThrow();
+    /** Where the share of something is sure to lie that lines of the version, by their index, contain in different strengths. */
+    Interval<Amount<Dimensionless>> sureShare(Map<Integer, Ratio> strengths) {
+        return percent(bounds(strengths));
+    }
+
+    private static Map<Integer, Ratio> only(FormulaLine line) {
+        return Map.of(line.index(), Ratio.ONE);
+    }
+
+    private Bounds bounds(Map<Integer, Ratio> strengths) {
+        List<Ratio> ends = endsInBase(strengths);
+        Ratio least = at(strengths, ends.get(0)).lower().orElseThrow();
+        Ratio greatest = at(strengths, ends.get(1)).upper().orElseThrow();
         return Bounds.closed(least, greatest);
     }
 
-    /** The ends of the share of a line in the base; 0 if it is not there. */
-    private List<Ratio> endsInBase(int line) {
-        int inBase = portion.placeInBase(line);
-        if (base == null || inBase < 0) {
+    /** The ends of the share in the base; 0 if nothing of it is there. */
+    private List<Ratio> endsInBase(Map<Integer, Ratio> strengths) {
+        Map<Integer, Ratio> there = new HashMap<>();
+        strengths.forEach((line, strength) -> {
+            if (portion.placeInBase(line) >= 0) {
+                there.put(portion.placeInBase(line), strength);
+            }
+        });
+        if (base == null || there.isEmpty()) {
             return List.of(Ratio.ZERO, Ratio.ZERO);
         }
-        Interval<Amount<Dimensionless>> share = base.madeShare(inBase).bounds();
+        Interval<Amount<Dimensionless>> share =
+                base.madeShare(Subject.none(), there).bounds();
         return List.of(share.least().canonical(), share.greatest().canonical());
     }
 
     /** The ends of the share in the trial, were its share in the base known. */
-    private Bounds at(int line, Ratio inBase) {
+    private Bounds at(Map<Integer, Ratio> strengths, Ratio inBase) {
         Map<Integer, Ratio> there = new HashMap<>();
         Map<Integer, Ratio> all = new HashMap<>();
         IntStream.range(0, own.size()).forEach(i -> all.put(i, Ratio.ONE));
         if (inBase.signum() > 0) {
             there.put(0, inBase);
         }
-        if (portion.ownPlace(line) >= 0) {
-            there.put(portion.ownPlace(line), Ratio.ONE);
-        }
+        strengths.forEach((line, strength) -> {
+            if (portion.ownPlace(line) >= 0) {
+                there.put(portion.ownPlace(line), strength);
+            }
+        });
+        Ratio strongest = strengths.values().stream().reduce(Ratio.ZERO, Ratio::max);
         if (own.sum(all).least().signum() <= 0) {
-            return Bounds.closed(Ratio.ZERO, Ratio.ONE);
+            return Bounds.closed(Ratio.ZERO, strongest);
         }
         Interval<Ratio> ends = own.quotient(there, all);
         return Bounds.closed(
-                ends.least().max(Ratio.ZERO), ends.greatest().min(Ratio.ONE).max(Ratio.ZERO));
+                ends.least().max(Ratio.ZERO), ends.greatest().min(strongest).max(Ratio.ZERO));
+    }
+
+    /**
+     * The masses of the lines of the version one by one, {@code φ·P + a} each between the ends that those of φ, P and a set, whatever the
+     * others are. All that comes with the portion being off together, they say less of a share than {@link #sureShare}.
+     */
+    MadeMasses masses() {
+        if (base == null) {
+            return own;
+        }
+        Ratio unbounded = base.additions().stream()
+                .map(error -> error.unbounded().canonical())
+                .reduce(Ratio.ZERO, Ratio::plus)
+                .dividedBy(base.total().canonical());
+        return MadeMasses.of(portion.version().lines().stream()
+                .map(line -> roughly(line, unbounded))
+                .toList());
+    }
+
+    /**
+     * The mass of a line between its ends.
+     *
+     * @param ofBase a standard deviation of the share in the base by what nothing bounds
+     */
+    private Addition roughly(FormulaLine line, Ratio ofBase) {
+        Ratio least = Ratio.ZERO;
+        Ratio most = Ratio.ZERO;
+        Ratio deviation = Ratio.ZERO;
+        if (portion.placeInBase(line.index()) >= 0) {
+            AdditionError poured = own.additions().get(0);
+            List<Ratio> ends = endsInBase(only(line));
+            least = ends.get(0).times(poured.bounds().least().canonical());
+            most = ends.get(1).times(poured.bounds().greatest().canonical());
+            deviation = poured.unbounded().canonical().plus(ofBase.times(mass(0)));
+        }
+        if (portion.ownPlace(line.index()) >= 0) {
+            AdditionError beside = own.additions().get(portion.ownPlace(line.index()));
+            least = least.plus(beside.bounds().least().canonical());
+            most = most.plus(beside.bounds().greatest().canonical());
+            deviation = deviation.plus(beside.unbounded().canonical());
+        }
+        Ratio middle = share(Reckoning.plain(), line).times(own.total().canonical());
+        Ratio error = most.minus(middle).max(middle.minus(least)).max(Ratio.ZERO);
+        return Addition.within(
+                line, line.subscript(), Amount.grams(middle), Amount.grams(error), Amount.grams(deviation));
     }
 
     /** Where a share of this trial less one of another is sure to lie; a line that is missing has the share 0. */
     Interval<Amount<Dimensionless>> less(@Nullable FormulaLine line, Delivery other, @Nullable FormulaLine otherLine) {
         if (line == null || otherLine == null || !sharesBase(line, other, otherLine)) {
-            Bounds mine = line == null ? NOTHING : bounds(line.index());
-            Bounds theirs = otherLine == null ? NOTHING : other.bounds(otherLine.index());
+            Bounds mine = line == null ? NOTHING : bounds(only(line));
+            Bounds theirs = otherLine == null ? NOTHING : other.bounds(only(otherLine));
             return percent(
                     Bounds.closed(lower(mine).minus(upper(theirs)), upper(mine).minus(lower(theirs))));
         }
         Ratio least = null;
         Ratio greatest = null;
-        for (Ratio end : endsInBase(line.index())) {
-            Bounds mine = at(line.index(), end);
-            Bounds theirs = other.at(otherLine.index(), end);
+        for (Ratio end : endsInBase(only(line))) {
+            Bounds mine = at(only(line), end);
+            Bounds theirs = other.at(only(otherLine), end);
             Ratio low = lower(mine).minus(upper(theirs));
             Ratio high = upper(mine).minus(lower(theirs));
             least = least == null ? low : least.min(low);

@@ -2,11 +2,14 @@ package io.github.formulationmath.series;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.limit.LimitChecker;
+import io.github.formulationmath.limit.LimitReport;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
@@ -78,6 +81,37 @@ public final class SeriesPlan implements Explained {
     }
 
     /**
+     * A series as somebody else chose it: at sizes of one's own, or as it was written down. Nothing is searched for.
+     *
+     * @param versions the versions, of different names
+     * @param tolerances how far the share of a line, as delivered, may be off
+     * @param method how the additions are weighed
+     * @param base how the base is weighed; empty if every version is weighed by itself
+     * @param trials how each version is weighed, in the order of the versions: a plan of the version, or of what {@link Trial#plan()} of a plan
+     *     with the same base weighs
+     * @return the plan, which does not claim to be the least
+     * @throws IllegalArgumentException if the plans are not of these versions and one base of theirs, or the base is not enough
+     */
+    public static SeriesPlan of(
+            List<Formula> versions,
+            Tolerances tolerances,
+            WeighingMethod method,
+            Optional<WeighingPlan> base,
+            List<WeighingPlan> trials) {
+        TrialSeries.requireVersions(Objects.requireNonNull(versions, "versions"));
+        Objects.requireNonNull(method, "method");
+        Tolerances checked = Objects.requireNonNull(tolerances, "tolerances").checkedFor(versions);
+        return new SeriesPlan(
+                SeriesSearch.Found.of(
+                        List.copyOf(versions),
+                        checked,
+                        Objects.requireNonNull(base, "base"),
+                        List.copyOf(Objects.requireNonNull(trials, "trials"))),
+                method,
+                false);
+    }
+
+    /**
      * How the trials are made.
      *
      * @return from scratch, from a base, or some from a base
@@ -138,6 +172,28 @@ public final class SeriesPlan implements Explained {
     }
 
     /**
+     * All versions against a table of limits, each as it will be delivered: its shares lie where the errors of base and portion leave them.
+     * One version by itself is checked by its {@link Trial}, as a plan is.
+     *
+     * @param checker limits, product and decision rule; {@link io.github.formulationmath.limit.DecisionRule#worstCase()} asks that no error of
+     *     weighing can pass a limit
+     * @return an unmodifiable list of one report for each trial, in their order
+     */
+    public List<LimitReport> check(LimitChecker checker) {
+        Objects.requireNonNull(checker, "checker");
+        return trials.stream().map(checker::check).toList();
+    }
+
+    /**
+     * How far the share of a line, as delivered, may be off.
+     *
+     * @return the tolerances
+     */
+    public Tolerances tolerances() {
+        return found.members().get(0).portion().tolerances();
+    }
+
+    /**
      * How the additions are weighed.
      *
      * @return the method
@@ -149,11 +205,16 @@ public final class SeriesPlan implements Explained {
     /**
      * How much is made in all: the base, and what is weighed beside it and by itself.
      *
-     * @return the exact total of the sizes in grams, with its working
+     * @return the exact total of the sizes in the unit of the display of the trials, with its working
      */
     public Amount<Mass> total() {
         return Amount.grams(found.total())
+                .inUnitOf(unit())
                 .withWorking(plan -> Phrase.of("question.series-total"), this, SeriesPlan::total);
+    }
+
+    private Amount<Mass> unit() {
+        return trials.get(0).plan().bench().balance().readability();
     }
 
     private <V> V total(Reckoning<V> r) {
@@ -216,7 +277,8 @@ public final class SeriesPlan implements Explained {
             add(hasBase ? lines.subList(1, lines.size()) : lines, grams);
         }
         Map<String, Amount<Mass>> all = new LinkedHashMap<>();
-        grams.forEach((key, mass) -> all.put(names.getOrDefault(key, key), Amount.grams(mass)));
+        grams.forEach((key, mass) ->
+                all.put(names.getOrDefault(key, key), Amount.grams(mass).inUnitOf(unit())));
         return Collections.unmodifiableMap(all);
     }
 
@@ -227,7 +289,8 @@ public final class SeriesPlan implements Explained {
     }
 
     /**
-     * Whether the search went to its end. If it was broken off, the plan does what it says, and one of a smaller total may be there.
+     * Whether the plan was found by a search that went to its end. If it was broken off, or the plan was chosen or written down by somebody,
+     * it does what it says, and one of a smaller total may be there.
      *
      * @return true if there is none with a smaller total this way
      */
@@ -239,6 +302,7 @@ public final class SeriesPlan implements Explained {
     public boolean equals(@Nullable Object other) {
         return other instanceof SeriesPlan that
                 && method == that.method
+                && tolerances().equals(that.tolerances())
                 && base().equals(that.base())
                 && plans().equals(that.plans())
                 && versions().equals(that.versions());
@@ -257,12 +321,17 @@ public final class SeriesPlan implements Explained {
         return Objects.hash(method, base(), plans());
     }
 
+    /** So much that it is enough, in few digits. */
+    static String told(Amount<Mass> least) {
+        return BalanceUnit.least(least.withoutWorking(), more -> more.compareTo(least) >= 0);
+    }
+
     /** The way, the total, and what is made. */
     @Override
     public String toString() {
         String made = trials.stream().map(Trial::toString).collect(Collectors.joining(", "));
         String base = base().map(plan -> "base " + BalanceUnit.text(plan.batch().mass()) + ", ")
                 .orElse("");
-        return Phrase.of("way." + way().name()) + ", " + BalanceUnit.text(total()) + " in all: " + base + made;
+        return Phrase.of("way." + way().name()) + ", " + told(total()) + " in all: " + base + made;
     }
 }

@@ -1,16 +1,20 @@
 package io.github.formulationmath.series;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -34,7 +38,78 @@ final class SeriesSearch {
     record Pot(Base base, WeighingPlan plan) {}
 
     /** A series: its base, if it has one, its versions in their order, and its total in grams. */
-    record Found(Optional<Pot> pot, List<Member> members, Ratio total) {}
+    record Found(Optional<Pot> pot, List<Member> members, Ratio total) {
+
+        /** What was weighed, or is going to be, after plans that somebody has: which base it is, they tell. */
+        static Found of(
+                List<Formula> versions, Tolerances tolerances, Optional<WeighingPlan> base, List<WeighingPlan> plans) {
+            if (plans.size() != versions.size()) {
+                throw new IllegalArgumentException("trials are " + plans.size() + " plans, and there are "
+                        + versions.size() + " versions: give one plan for each");
+            }
+            List<Integer> some = IntStream.range(0, plans.size())
+                    .filter(i -> !plans.get(i).formula().equals(versions.get(i)))
+                    .boxed()
+                    .toList();
+            Optional<Pot> pot = base.map(plan -> new Pot(base(versions, some, plan, plans), plan));
+            if (pot.isEmpty() && !some.isEmpty()) {
+                WeighingPlan first = plans.get(some.get(0));
+                throw new IllegalArgumentException("trials has a plan of " + Excerpt.of(first.formula()) + " for "
+                        + Excerpt.of(versions.get(some.get(0)))
+                        + ", and no base that it could be a portion of: plan the version itself, or give the base");
+            }
+            List<Member> members = IntStream.range(0, plans.size())
+                    .mapToObj(i -> member(versions.get(i), some.indexOf(i), plans.get(i), pot, tolerances))
+                    .toList();
+            requireEnough(pot, members);
+            Ratio total =
+                    pot.map(each -> each.plan().batch().mass().canonical()).orElse(Ratio.ZERO);
+            for (Member member : members) {
+                Ratio ofBase = member.portion().hasBase()
+                        ? member.plan().lines().get(0).target().mass().canonical()
+                        : Ratio.ZERO;
+                total = total.plus(member.size()).minus(ofBase);
+            }
+            return new Found(pot, members, total);
+        }
+
+        private static Base base(
+                List<Formula> versions, List<Integer> some, WeighingPlan plan, List<WeighingPlan> plans) {
+            List<Base> all = some.isEmpty()
+                    ? List.of()
+                    : Base.allOf(some.stream().map(versions::get).toList(), Set.of());
+            return all.stream()
+                    .filter(base -> base.formula().equals(plan.formula())
+                            && IntStream.range(0, some.size())
+                                    .allMatch(i -> base.portion(i)
+                                            .equals(plans.get(some.get(i)).formula())))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("base is " + Excerpt.of(plan.formula())
+                            + ", which is no base that the trials take a portion of: their plans have to be of the versions, or of"
+                            + " portions of this base as Trial.plan() of a series has them"));
+        }
+
+        private static Member member(
+                Formula version, int number, WeighingPlan plan, Optional<Pot> pot, Tolerances tolerances) {
+            Portion portion = number < 0 || pot.isEmpty()
+                    ? Portion.byItself(version, plan.bench(), tolerances)
+                    : Portion.of(pot.get().base(), number, pot.get().plan().formula(), plan.bench(), tolerances);
+            return new Member(portion, plan.batch().mass().canonical(), plan);
+        }
+
+        private static void requireEnough(Optional<Pot> pot, List<Member> members) {
+            Ratio taken = members.stream()
+                    .filter(member -> member.portion().hasBase())
+                    .map(member -> Portion.baseIn(member.plan()))
+                    .reduce(Ratio.ZERO, Ratio::plus);
+            pot.map(each -> each.plan().total())
+                    .filter(there -> there.canonical().compareTo(taken) < 0)
+                    .ifPresent(there -> {
+                        throw new IllegalArgumentException("base is " + Excerpt.of(there) + ", and the trials take "
+                                + Excerpt.of(Amount.grams(taken)) + " of it: make more base, or smaller trials");
+                    });
+        }
+    }
 
     SeriesSearch(Wanted wanted) {
         this.wanted = wanted;

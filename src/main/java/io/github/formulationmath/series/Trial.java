@@ -4,6 +4,9 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.number.Bounds;
+import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.PlannedLine;
@@ -16,8 +19,11 @@ import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Premixed;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
@@ -31,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Trial implements Lines<Trial.Share> {
+public final class Trial implements Premixed, Lines<Trial.Share> {
 
     private final Portion portion;
     private final WeighingPlan plan;
@@ -85,6 +91,32 @@ public final class Trial implements Lines<Trial.Share> {
     @Override
     public List<Share> lines() {
         return lines;
+    }
+
+    /**
+     * The mass of each line of the version one by one, what comes with the base among them. Lines from one portion of base are off together,
+     * which these masses do not say; {@link #sureShare} does.
+     */
+    @Override
+    public MadeMasses masses() {
+        return delivery.masses();
+    }
+
+    @Override
+    public Interval<Amount<Dimensionless>> sureShare(Map<Integer, Ratio> strengths) {
+        Objects.requireNonNull(strengths, "strengths").forEach((line, strength) -> {
+            Objects.checkIndex(line, lines.size());
+            if (strength.signum() < 0) {
+                throw new IllegalArgumentException("strengths has " + Excerpt.of(strength) + " for line "
+                        + Excerpt.of(lines.get(line).name()) + ": a line contains nothing or something, 0 or more");
+            }
+        });
+        return delivery.sureShare(strengths);
+    }
+
+    /** The same trial as it was made. */
+    Trial made(MadeMasses own, Optional<MadeMasses> base) {
+        return new Trial(portion, plan, new Delivery(portion, own, base));
     }
 
     Portion portion() {
@@ -190,7 +222,13 @@ public final class Trial implements Lines<Trial.Share> {
 
         @Override
         public String toString() {
-            return name() + " " + share();
+            Interval<Amount<Dimensionless>> bounds = bounds();
+            return name() + " "
+                    + NumberText.percent(
+                            share().canonical(),
+                            Bounds.closed(
+                                    bounds.least().canonical(),
+                                    bounds.greatest().canonical()));
         }
     }
 }

@@ -62,17 +62,7 @@ public final class TrialSeries {
     public static TrialSeries of(List<Formula> versions, Bench bench, Amount<Mass> least, Tolerances tolerances) {
         List<Formula> all = List.copyOf(Objects.requireNonNull(versions, "versions"));
         requireClosure(Objects.requireNonNull(bench, "bench"));
-        if (all.size() < 2 || all.size() > MOST_VERSIONS) {
-            throw new IllegalArgumentException("versions are " + all.size() + ": a series has 2 to " + MOST_VERSIONS
-                    + " of them; a single one is a batch, and more are two series");
-        }
-        Set<String> names = new HashSet<>();
-        for (Formula version : all) {
-            if (!names.add(SubstanceName.normalise(version.name()))) {
-                throw new IllegalArgumentException("versions has two called \"" + Excerpt.of(version.name())
-                        + "\": give each its own name, so that they can be told apart");
-            }
-        }
+        requireVersions(all);
         return new TrialSeries(new Wanted(
                 all,
                 Amount.requirePositive("least", Objects.requireNonNull(least, "least")),
@@ -85,6 +75,20 @@ public final class TrialSeries {
                 Optional.empty(),
                 Map.of(),
                 Set.of()));
+    }
+
+    static void requireVersions(List<Formula> all) {
+        if (all.size() < 2 || all.size() > MOST_VERSIONS) {
+            throw new IllegalArgumentException("versions are " + all.size() + ": a series has 2 to " + MOST_VERSIONS
+                    + " of them; a single one is a batch, and more are two series");
+        }
+        Set<String> names = new HashSet<>();
+        for (Formula version : all) {
+            if (!names.add(SubstanceName.normalise(version.name()))) {
+                throw new IllegalArgumentException("versions has two called \"" + Excerpt.of(version.name())
+                        + "\": give each its own name, so that they can be told apart");
+            }
+        }
     }
 
     /**
@@ -298,11 +302,11 @@ public final class TrialSeries {
                 .forEach((name, need) -> Optional.ofNullable(wanted.stock().get(SubstanceName.normalise(name)))
                         .filter(there -> there.compareTo(need) < 0)
                         .ifPresent(there -> all.add(
-                                Phrase.of("obstacle.stock", name, BalanceUnit.text(need), BalanceUnit.text(there)))));
+                                Phrase.of("obstacle.stock", name, SeriesPlan.told(need), BalanceUnit.text(there)))));
         wanted.most()
                 .filter(most -> free.get().total().compareTo(most) > 0)
                 .ifPresent(most -> all.add(
-                        Phrase.of("obstacle.total", BalanceUnit.text(free.get().total()), BalanceUnit.text(most))));
+                        Phrase.of("obstacle.total", SeriesPlan.told(free.get().total()), BalanceUnit.text(most))));
         return all.isEmpty() ? List.of(Phrase.of("obstacle.together")) : List.copyOf(all);
     }
 

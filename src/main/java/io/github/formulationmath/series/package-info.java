@@ -4,8 +4,9 @@
  * <p><b>What comes in:</b> versions of a formula, a bench, how much of each is wanted and how far a share may be off ({@link
  * io.github.formulationmath.series.TrialSeries}). <b>What goes out:</b> each version weighed by itself, all from one base that is made
  * once and portioned, or some from a base and some by themselves ({@link io.github.formulationmath.series.SeriesPlan}), each trial with its
- * guaranteed composition ({@link io.github.formulationmath.series.Trial}); then what differs between two trials on purpose, and what by
- * weighing ({@link io.github.formulationmath.series.SeriesComparison}).
+ * guaranteed composition ({@link io.github.formulationmath.series.Trial}), which limits are checked against; the series while it is made, half-done
+ * too ({@link io.github.formulationmath.series.SeriesReadings}); then what differs between two trials on purpose, and what by weighing ({@link
+ * io.github.formulationmath.series.SeriesComparison}).
  *
  * <p>Reading order: as named above.
  *

@@ -33,15 +33,26 @@ public final class BatchSheet {
     private final WeighingPlan plan;
     private final List<StockMixture> stocks;
     private final Wording words;
+    /** Whether each line says where it is weighed. */
+    private final boolean tellsPlaces;
 
     BatchSheet(WeighingPlan plan, Wording wording) {
         this(plan, List.of(), wording);
     }
 
     private BatchSheet(WeighingPlan plan, List<StockMixture> stocks, Wording wording) {
-        this.plan = Objects.requireNonNull(plan, "plan");
+        this(
+                plan,
+                stocks,
+                wording,
+                !Objects.requireNonNull(plan, "plan").stations().isEmpty());
+    }
+
+    private BatchSheet(WeighingPlan plan, List<StockMixture> stocks, Wording wording, boolean tellsPlaces) {
+        this.plan = plan;
         this.stocks = stocks;
         this.words = Objects.requireNonNull(wording, "wording");
+        this.tellsPlaces = tellsPlaces;
     }
 
     /**
@@ -152,7 +163,9 @@ public final class BatchSheet {
         Document document = head();
         for (StockMixture stock : stocks) {
             for (WeighingPlan step : stock.steps()) {
-                BatchSheet own = new BatchSheet(step, words);
+                boolean isElsewhere =
+                        !step.bench().balance().equals(plan.bench().balance());
+                BatchSheet own = new BatchSheet(step, List.of(), words, tellsPlaces || isElsewhere);
                 document = document.heading(
                                 words.say("sheet.stock", step.formula().name()))
                         .table(
@@ -217,7 +230,7 @@ public final class BatchSheet {
                 Column.of(words.say("sheet.column.done"), Use.TICK),
                 Column.number(words.say("sheet.column.number")),
                 Column.name(words.say("sheet.column.ingredient"))));
-        if (!plan.stations().isEmpty()) {
+        if (tellsPlaces) {
             columns.add(Column.text(words.say("sheet.column.where")));
         }
         columns.addAll(List.of(
@@ -237,7 +250,7 @@ public final class BatchSheet {
 
     private List<String> row(PlannedLine line) {
         List<String> row = new ArrayList<>(List.of("[ ]", line.subscript(), line.name()));
-        if (!plan.stations().isEmpty()) {
+        if (tellsPlaces) {
             row.add(place(line.station()));
         }
         row.addAll(List.of(

@@ -10,11 +10,13 @@ import io.github.formulationmath.record.BatchRecord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The words of a small label: name, net contents, ingredients, what is to be declared or heeded, day of making and batch
- * code. The text is for the label; what stands under it is for the maker and does not go onto it.
+ * number, which is that of the house or else the code of the record. The text is for the label; what stands under it, and with
+ * it the lots that were used, is for the maker and does not go onto it.
  *
  * <p>Example: {@code LabelText.of(record).with(Label.of(LabelRule.eu()).list(record.formula())).document().print(Format.TEXT)}.
  *
@@ -44,7 +46,7 @@ public final class LabelText {
      * The label of a batch.
      *
      * @param record the record of the batch
-     * @return the label with name, day and code; net contents as filled, if that is in the record
+     * @return the label with name, day and batch number; net contents as filled, if that is in the record
      */
     public static LabelText of(BatchRecord record) {
         Objects.requireNonNull(record, "record");
@@ -114,7 +116,7 @@ public final class LabelText {
             label = label.fact(wording.say("sheet.label.ingredients"), ingredients.text());
         }
         label = label.fact(wording.say("sheet.label.day"), record.code().day().toString())
-                .fact(wording.say("sheet.label.code"), record.code().toString());
+                .fact(wording.say("sheet.label.code"), record.batchNumber());
         for (String notice : notices) {
             label = label.paragraph(notice);
         }
@@ -134,7 +136,20 @@ public final class LabelText {
             List<String> described = ingredients.describe(wording);
             doubts.addAll(described.subList(1, described.size()));
         }
+        if (record.hasOwnBatchNumber()) {
+            doubts.add(wording.say(
+                    "sheet.label.record", record.batchNumber(), record.code().toString()));
+        }
+        if (!record.lots().isEmpty()) {
+            doubts.add(wording.say("sheet.label.lots", lots(wording)));
+        }
         return doubts;
+    }
+
+    private String lots(Wording wording) {
+        return record.lots().entrySet().stream()
+                .map(used -> used.getKey().name() + " (" + SheetNumbers.lots(wording, used.getValue()) + ")")
+                .collect(Collectors.joining(", "));
     }
 
     /** The label as plain text, for reading at a prompt. */

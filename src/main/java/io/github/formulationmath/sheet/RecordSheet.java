@@ -7,10 +7,12 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.Filling;
+import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.LineCheck;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
 import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchRecord;
@@ -66,7 +68,7 @@ public final class RecordSheet {
         MadeBatch made = record.made();
         Map<Integer, Reading> readings = new HashMap<>();
         record.readings().taken().forEach(reading -> readings.put(reading.line().position(), reading));
-        Document document = facts(made);
+        Document document = prepared(facts(made));
         for (Phase phase : record.formula().phases()) {
             document = document.heading(SheetNumbers.phase(words, phase))
                     .table(
@@ -88,19 +90,48 @@ public final class RecordSheet {
                 .caution(words.say("sheet.record.caution"));
     }
 
-    /** Who read what when, from which lot, and what else was noted there; nothing if nothing was. */
+    /** What was made up first, with its lots. */
+    private Document prepared(Document document) {
+        Document all = document;
+        for (Readings made : record.preparations()) {
+            WeighingPlan plan = made.plan();
+            all = all.heading(words.say("sheet.stock", plan.formula().name()))
+                    .table(
+                            List.of(
+                                    Column.number(words.say("sheet.column.number")),
+                                    Column.name(words.say("sheet.column.ingredient")),
+                                    Column.of(words.say("sheet.record.column.planned"), Use.DETAIL),
+                                    Column.of(words.say("sheet.record.column.read"), Use.READING),
+                                    Column.text(words.say("sheet.record.column.lot"))),
+                            made.taken().stream()
+                                    .map(reading -> List.of(
+                                            reading.line().subscript(),
+                                            reading.line().name(),
+                                            SheetNumbers.amount(
+                                                    words,
+                                                    plan.batch()
+                                                            .line(reading.line())
+                                                            .mass()),
+                                            read(reading, plan),
+                                            SheetNumbers.lots(words, reading.lots())))
+                                    .toList());
+        }
+        return all;
+    }
+
+    /** Who read what when, from which lots, and what else was noted there; nothing if nothing was. */
     private Document noted(Document document) {
         List<List<String>> rows = record.readings().taken().stream()
                 .filter(reading -> reading.time().isPresent()
                         || reading.person().isPresent()
-                        || reading.lot().isPresent()
+                        || !reading.lots().isEmpty()
                         || !reading.notes().isEmpty())
                 .map(reading -> List.of(
                         reading.line().subscript(),
                         reading.line().name(),
                         time(reading.time()),
                         reading.person().orElse(""),
-                        reading.lot().orElse(""),
+                        SheetNumbers.lots(words, reading.lots()),
                         reading.notes().entrySet().stream()
                                 .map(note -> note.getKey() + ": " + note.getValue())
                                 .collect(Collectors.joining("; "))))
@@ -120,9 +151,13 @@ public final class RecordSheet {
     }
 
     private Document facts(MadeBatch made) {
-        return Document.titled(words.say("sheet.record.title", record.formula().name()), words.say("language"))
-                .fact(words.say("sheet.record.code"), record.code().toString())
-                .fact(words.say("sheet.record.day"), record.code().day().toString())
+        Document coded = Document.titled(
+                        words.say("sheet.record.title", record.formula().name()), words.say("language"))
+                .fact(words.say("sheet.record.code"), record.code().toString());
+        Document numbered = record.hasOwnBatchNumber()
+                ? coded.fact(words.say("sheet.record.batch-number"), record.batchNumber())
+                : coded;
+        return numbered.fact(words.say("sheet.record.day"), record.code().day().toString())
                 .fact(
                         words.say("sheet.record.planned"),
                         SheetNumbers.amount(words, record.plan().batch().mass()))
@@ -155,7 +190,8 @@ public final class RecordSheet {
                 line.name(),
                 SheetNumbers.amount(
                         words, record.plan().batch().line(line.line()).mass()),
-                reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
+                reading.map(each -> read(each, record.plan()))
+                        .orElseGet(() -> words.say("sheet.record.not-written-down")),
                 SheetNumbers.amount(words, line.mass()) + (line.isAssumed() ? " ?" : ""),
                 SheetNumbers.percent(words, line.line().fraction()),
                 line.isAssumed()
@@ -171,17 +207,16 @@ public final class RecordSheet {
         return sign + SheetNumbers.error(words, deviation.abs());
     }
 
-    private String read(Reading reading) {
+    private String read(Reading reading, WeighingPlan plan) {
         return switch (reading.kind()) {
-            case SHOWN -> shown(reading);
+            case SHOWN -> shown(reading, plan);
             case LEFT_OUT -> words.say("sheet.record.left-out");
             case NOT_WRITTEN_DOWN -> words.say("sheet.record.not-written-down");
         };
     }
 
-    private String shown(Reading reading) {
-        Balance used =
-                reading.balance().orElse(record.plan().line(reading.line()).balance());
+    private String shown(Reading reading, WeighingPlan plan) {
+        Balance used = reading.balance().orElse(plan.line(reading.line()).balance());
         return reading.shown().map(shown -> shown(shown, used)).orElse("");
     }
 
@@ -225,9 +260,19 @@ public final class RecordSheet {
         String name = entry.line().map(line -> line.name()).orElse("");
         return switch (entry.kind()) {
             case OBSERVATION -> entry.text();
-            case ADDITION -> words.say("sheet.record.addition", mass, name);
-            case WEIGHED_AGAIN -> words.say("sheet.record.weighed-again", mass, name);
+            case ADDITION -> noted(words.say("sheet.record.addition", mass, name), entry);
+            case WEIGHED_AGAIN -> noted(words.say("sheet.record.weighed-again", mass, name), entry);
         };
+    }
+
+    /** With lots and person, where they were noted. */
+    private String noted(String what, BenchEntry entry) {
+        String from = entry.lots().isEmpty()
+                ? what
+                : words.say("sheet.record.from-lots", what, SheetNumbers.lots(words, entry.lots()));
+        return entry.person()
+                .map(who -> words.say("sheet.record.by-person", from, who))
+                .orElse(from);
     }
 
     /** How the batch was filled, and the amendments. */

@@ -4,12 +4,15 @@ import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.weighing.Balance;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Dimensionless;
 
 /**
@@ -65,6 +68,14 @@ final class SheetNumbers {
     /** An error in percent, to the two digits that say anything. */
     static String error(Wording words, Ratio fraction) {
         return fraction.isZero() ? words.number("0 %") : words.number(TWO_DIGITS.format(fraction.times(100)) + " %");
+    }
+
+    /** Lots and how much of each: {@code G-17: 9 g; G-21: 3 g}. */
+    static String lots(Wording words, List<UsedLot> lots) {
+        return lots.stream()
+                .map(lot -> lot.code()
+                        + lot.mass().map(mass -> ": " + amount(words, mass)).orElse(""))
+                .collect(Collectors.joining("; "));
     }
 
     /** A share in percent. */

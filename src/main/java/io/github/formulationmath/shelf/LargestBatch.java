@@ -63,9 +63,14 @@ public final class LargestBatch implements Explained {
             Objects.requireNonNull(missing, "missing");
         }
 
+        /** In few digits, and enough of it. */
+        String told() {
+            return BalanceUnit.least(missing, more -> more.compareTo(missing) >= 0);
+        }
+
         @Override
         public String toString() {
-            return ingredientName + " " + BalanceUnit.text(missing);
+            return ingredientName + " " + told();
         }
     }
 
@@ -269,14 +274,18 @@ public final class LargestBatch implements Explained {
     /** The mass, what limits it, and what the next lot opens. */
     @Override
     public String toString() {
-        String limit =
-                formula.name() + ": " + BalanceUnit.text(mass()) + ", limited by " + String.join(", ", limiting());
+        String limit = formula.name() + ": " + told(mass()) + ", limited by " + String.join(", ", limiting());
         return next().map(more -> limit + "; with "
                         + toReachNext().stream()
-                                .map(each -> BalanceUnit.text(each.missing()) + " more " + each.ingredientName())
+                                .map(each -> each.told() + " more " + each.ingredientName())
                                 .collect(Collectors.joining(" and "))
-                        + " " + BalanceUnit.text(more))
+                        + " " + told(more))
                 .orElse(limit);
+    }
+
+    /** A greatest batch in few digits, and no larger than it is. */
+    private static String told(Amount<Mass> greatest) {
+        return BalanceUnit.greatest(greatest, less -> less.signum() > 0 && less.compareTo(greatest) <= 0);
     }
 
     @Override

@@ -10,33 +10,25 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether a shelf gives a formula at all, at a size that passes.
  *
  * <p>Immutable and thread-safe.
- *
- * @param formula the formula
- * @param smallest the smallest passing size, whatever is on the shelf; empty if none passes
- * @param largest the largest passing size that the shelf gives; empty if it gives none
- * @param limit what the shelf gives, and what limits it
  */
-public record Makeable(
-        Formula formula, Optional<Amount<Mass>> smallest, Optional<Amount<Mass>> largest, LargestBatch limit) {
+public final class Makeable {
 
-    /**
-     * Refuses null.
-     *
-     * @param formula the formula
-     * @param smallest the smallest passing size
-     * @param largest the largest passing size that the shelf gives
-     * @param limit what the shelf gives
-     */
-    public Makeable {
-        Objects.requireNonNull(formula, "formula");
-        Objects.requireNonNull(smallest, "smallest");
-        Objects.requireNonNull(largest, "largest");
-        Objects.requireNonNull(limit, "limit");
+    private final Sizes sizes;
+    private final Optional<Amount<Mass>> smallest;
+    private final Optional<Amount<Mass>> largest;
+    private final LargestBatch limit;
+
+    private Makeable(Sizes sizes, Optional<Amount<Mass>> smallest, Optional<Amount<Mass>> largest, LargestBatch limit) {
+        this.sizes = sizes;
+        this.smallest = smallest;
+        this.largest = largest;
+        this.limit = limit;
     }
 
     static Makeable of(Sizes sizes, LargestBatch limit) {
@@ -45,7 +37,43 @@ public record Makeable(
         Optional<Amount<Mass>> largest = smallest.filter(
                         least -> least.canonical().compareTo(most) <= 0)
                 .flatMap(least -> sizes.atMost(limit.mass()));
-        return new Makeable(sizes.formula(), smallest, largest, limit);
+        return new Makeable(sizes, smallest, largest, limit);
+    }
+
+    /**
+     * The formula.
+     *
+     * @return what is to be made
+     */
+    public Formula formula() {
+        return sizes.formula();
+    }
+
+    /**
+     * The smallest passing size, whatever is on the shelf.
+     *
+     * @return the exact size; empty if none passes
+     */
+    public Optional<Amount<Mass>> smallest() {
+        return smallest;
+    }
+
+    /**
+     * The largest passing size that the shelf gives.
+     *
+     * @return the exact size; empty if it gives none
+     */
+    public Optional<Amount<Mass>> largest() {
+        return largest;
+    }
+
+    /**
+     * What the shelf gives, and what limits it.
+     *
+     * @return the largest batch, whether it passes or not
+     */
+    public LargestBatch limit() {
+        return limit;
     }
 
     /**
@@ -67,13 +95,31 @@ public record Makeable(
     }
 
     @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Makeable that
+                && formula().equals(that.formula())
+                && smallest.equals(that.smallest)
+                && largest.equals(that.largest)
+                && limit.equals(that.limit);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(formula(), smallest, largest, limit);
+    }
+
+    /** Up to which size, told as one that passes and that the shelf gives; or what is missing. */
+    @Override
     public String toString() {
         if (largest.isPresent()) {
-            return formula.name() + ": up to " + BalanceUnit.text(largest.get());
+            Amount<Mass> most = largest.get();
+            return formula().name() + ": up to "
+                    + BalanceUnit.greatest(
+                            most, less -> less.signum() > 0 && less.compareTo(most) <= 0 && sizes.contains(less));
         }
-        return formula.name() + ": not to be made"
+        return formula().name() + ": not to be made"
                 + missing().stream()
-                        .map(each -> each.ingredientName() + " " + BalanceUnit.text(each.missing()))
+                        .map(LargestBatch.Shortage::toString)
                         .collect(Collectors.joining(", ", missing().isEmpty() ? "" : "; missing ", ""));
     }
 }

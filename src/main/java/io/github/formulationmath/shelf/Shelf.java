@@ -5,6 +5,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.size.Sizes;
 import java.io.Serial;
@@ -171,8 +172,7 @@ public final class Shelf implements Serializable {
      */
     public Taking take(Batch batch, Picking picking) {
         Objects.requireNonNull(batch, "batch");
-        return Taking.of(
-                this, batch.lines().stream().map(Taking.Need::of).toList(), Objects.requireNonNull(picking, "picking"));
+        return Taking.of(this, Taking.Need.of(batch), Objects.requireNonNull(picking, "picking"));
     }
 
     /**
@@ -185,8 +185,19 @@ public final class Shelf implements Serializable {
      */
     public Taking take(WeighingPlan plan, Picking picking) {
         Objects.requireNonNull(plan, "plan");
-        return Taking.of(
-                this, plan.lines().stream().map(Taking.Need::of).toList(), Objects.requireNonNull(picking, "picking"));
+        return Taking.of(this, Taking.Need.of(plan), Objects.requireNonNull(picking, "picking"));
+    }
+
+    /**
+     * Which lot went into which line, by what the displays read, in the order of use. {@link Taking#notedIn} writes it down.
+     *
+     * @param readings what was read; of a line that nobody wrote down, or that is still to come, nothing is taken
+     * @param picking how it was taken
+     * @return what was taken, and what is short
+     */
+    public Taking take(Readings readings, Picking picking) {
+        Objects.requireNonNull(readings, "readings");
+        return Taking.of(this, Taking.Need.of(readings), Objects.requireNonNull(picking, "picking"));
     }
 
     /** The shelf with so much left of a lot. */

@@ -1,12 +1,15 @@
 package io.github.formulationmath.shelf;
 
-import io.github.formulationmath.batch.BatchLine;
+import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.plan.BalanceUnit;
-import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Money;
 import io.github.formulationmath.reckoning.Explained;
@@ -41,6 +44,7 @@ public final class Taking implements Explained {
     private static final Symbol COST = Symbol.of("K", "lots-cost", Kind.MONEY);
 
     private final Shelf shelf;
+    private final List<Need> needs;
     private final Picking picking;
     private final List<Use> uses;
     private final List<LargestBatch.Shortage> shortages;
@@ -76,17 +80,36 @@ public final class Taking implements Explained {
     /** What a line asks for. */
     record Need(FormulaLine line, Amount<Mass> mass) {
 
-        static Need of(BatchLine line) {
-            return new Need(line.line(), line.mass().withoutWorking());
+        static List<Need> of(Batch batch) {
+            return batch.lines().stream()
+                    .map(line -> new Need(line.line(), line.mass().withoutWorking()))
+                    .filter(Need::isSomething)
+                    .toList();
         }
 
-        static Need of(PlannedLine line) {
-            return new Need(line.line(), line.reading().withoutWorking());
+        static List<Need> of(WeighingPlan plan) {
+            return plan.lines().stream()
+                    .map(line -> new Need(line.line(), line.reading().withoutWorking()))
+                    .filter(Need::isSomething)
+                    .toList();
+        }
+
+        static List<Need> of(Readings readings) {
+            return readings.plan().formula().lines().stream()
+                    .flatMap(line -> readings.poured(line).map(mass -> new Need(line, mass)).stream())
+                    .filter(Need::isSomething)
+                    .toList();
+        }
+
+        private boolean isSomething() {
+            return mass.signum() > 0;
         }
     }
 
-    private Taking(Shelf shelf, Picking picking, List<Use> uses, List<LargestBatch.Shortage> shortages) {
+    private Taking(
+            Shelf shelf, List<Need> needs, Picking picking, List<Use> uses, List<LargestBatch.Shortage> shortages) {
         this.shelf = shelf;
+        this.needs = needs;
         this.picking = picking;
         this.uses = List.copyOf(uses);
         this.shortages = List.copyOf(shortages);
@@ -94,11 +117,8 @@ public final class Taking implements Explained {
 
     static Taking of(Shelf shelf, List<Need> needs, Picking picking) {
         Map<String, List<Need>> byName = new LinkedHashMap<>();
-        needs.stream()
-                .filter(need -> need.mass().signum() > 0)
-                .forEach(
-                        need -> byName.computeIfAbsent(need.line().ingredient().normalName(), none -> new ArrayList<>())
-                                .add(need));
+        needs.forEach(need -> byName.computeIfAbsent(need.line().ingredient().normalName(), none -> new ArrayList<>())
+                .add(need));
         List<Use> uses = new ArrayList<>();
         List<LargestBatch.Shortage> shortages = new ArrayList<>();
         byName.forEach((name, own) -> {
@@ -110,7 +130,7 @@ public final class Taking implements Explained {
             }
         });
         uses.sort((a, b) -> Integer.compare(a.line().index(), b.line().index()));
-        return new Taking(shelf, picking, uses, shortages);
+        return new Taking(shelf, needs, picking, uses, shortages);
     }
 
     /** One ingredient, while it is being taken. */
@@ -238,6 +258,39 @@ public final class Taking implements Explained {
                 .filter(use -> use.line().equals(line))
                 .map(Use::lot)
                 .toList();
+    }
+
+    /**
+     * The readings with the lots that went into each line, and how much of each: so they stay in the record. A reading with which a lot is
+     * noted already keeps what was noted.
+     *
+     * @param readings what was read of just what was taken here
+     * @return the readings with their lots; of what is short no lot is noted
+     * @throws IllegalArgumentException if something else was read than was taken: take from the shelf by these readings
+     */
+    public Readings notedIn(Readings readings) {
+        List<Need> read = Need.of(Objects.requireNonNull(readings, "readings"));
+        if (!read.equals(needs)) {
+            throw new IllegalArgumentException("readings are " + Excerpt.of(readings)
+                    + ", which is not what was taken here, " + Excerpt.of(needs)
+                    + ": take from the shelf what was read, shelf.take(readings, picking)");
+        }
+        List<Reading> noted = readings.taken().stream().map(this::noted).toList();
+        return readings.isOpen()
+                ? Readings.begun(readings.plan(), readings.method(), noted)
+                : Readings.of(readings.plan(), readings.method(), noted);
+    }
+
+    private Reading noted(Reading reading) {
+        Reading noted = reading;
+        if (reading.lots().isEmpty()) {
+            for (Use use : uses) {
+                noted = use.line().equals(reading.line())
+                        ? noted.from(UsedLot.of(use.lot().code(), use.mass()))
+                        : noted;
+            }
+        }
+        return noted;
     }
 
     /**

@@ -6,7 +6,7 @@
  * out:</b> the largest batch with everything that limits it and what more of that would open ({@link
  * io.github.formulationmath.shelf.LargestBatch}), which formulas can be made at all ({@link io.github.formulationmath.shelf.Makeable}), and
  * which lot goes into which line, in the order of use, with the exact cost and what is left afterwards ({@link
- * io.github.formulationmath.shelf.Taking}).
+ * io.github.formulationmath.shelf.Taking}), noted with the readings so that it stays in the record.
  *
  * <p>Reading order: as named above.
  *

@@ -224,6 +224,19 @@ public final class AdditionError implements Explained {
         return addition().subject();
     }
 
+    /**
+     * A standard deviation of the mass by what nothing bounds, repeatability and calibration, as if both always went the same way: on the safe
+     * side.
+     *
+     * @return the deviation, in grams
+     */
+    public Amount<Mass> unbounded() {
+        ErrorModel errors = addition().balance().errors();
+        return Amount.grams(errors.repeatability()
+                .canonical()
+                .plus(errors.calibration().times(addition().reading().canonical())));
+    }
+
     @Override
     public String toString() {
         return addition() + ": " + "[" + lowest + ", " + highest + "] g";

@@ -75,8 +75,8 @@ final class Ladder {
                     "size",
                     "mend"),
             may("packing", "number", "reckoning", "quantity", "simulation", "formula", "batch", "pot"),
-            may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "size", "packing"),
-            may("series", "number", "reckoning", "quantity", "formula", "batch", "weighing", "plan", "pot"),
+            may("shelf", "number", "reckoning", "quantity", "formula", "batch", "plan", "pot", "size", "packing"),
+            may("series", "number", "reckoning", "quantity", "formula", "batch", "weighing", "limit", "plan", "pot"),
             may("record", "number", "reckoning", "quantity", "formula", "weighing", "plan", "pot", "packing"),
             may(
                     "json",
@@ -89,6 +89,7 @@ final class Ladder {
                     "plan",
                     "pot",
                     "packing",
+                    "series",
                     "shelf",
                     "record",
                     "reckoning",

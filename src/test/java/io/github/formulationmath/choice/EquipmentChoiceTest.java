@@ -152,6 +152,21 @@ final class EquipmentChoiceTest {
                 .allSatisfy(line -> assertThat(line.station().balance().name()).isEqualTo("half"));
     }
 
+    /** What is told to be missing within a budget is bought: then it serves, and nothing cheaper beside the set does. */
+    @Test
+    void what_a_budget_lacks_is_told_with_its_price() {
+        Equipment lab = Equipment.balance(Balance.of("0.1 g", "500 g").named("lab"), "14 EUR");
+        Equipment pocket = Equipment.balance(Balance.of("0.01 g", "200 g").named("pocket"), "18 EUR");
+        Equipment boat = Equipment.boat(Vessel.of("boat", "2 g"), "2 EUR");
+        EquipmentChoice choice = EquipmentChoice.of(
+                List.of(KITCHEN, BEAKER, lab, pocket, boat), List.of(Demand.of(LOTION, "20 g", "30 g", "2 %")));
+        EquipmentAnswer none = choice.within("5 EUR");
+        assertThat(none.unserved().get(0).openings()).hasToString("[with pocket + boat for 20 EUR more it would be]");
+        assertThat(choice.serving(List.of(pocket, boat)).servesAll()).isTrue();
+        assertThat(choice.serving(List.of(boat)).unserved().get(0).openings())
+                .hasToString("[with pocket for 18 EUR more it would be]");
+    }
+
     @Test
     void what_would_open_it_was_tried() {
         EquipmentAnswer answer = EquipmentChoice.of(
@@ -164,8 +179,7 @@ final class EquipmentChoiceTest {
         assertThat(why.reason())
                 .hasToString("Xanthan Gum is within what was asked on no balance at a size from 20 g to 200 g");
         assertThat(why.openings().stream().map(Object::toString))
-                .containsExactly(
-                        "from 20000/63 g ≈ 317.460 g on it would be", "a balance of 0.5 g that carries 424 g would do");
+                .containsExactly("from 317.5 g on it would be", "a balance of 0.5 g that carries 424 g would do");
         Equipment told = Equipment.balance(Balance.of("0.5 g", "424 g").named("told"), "9 EUR");
         assertThat(EquipmentChoice.of(
                                 List.of(KITCHEN, BEAKER, told), List.of(Demand.of(LOTION, "20 g", "200 g", "5 %")))

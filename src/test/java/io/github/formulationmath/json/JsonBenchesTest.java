@@ -15,6 +15,7 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
@@ -109,7 +110,7 @@ class JsonBenchesTest {
         assertThat(again.toCome()).extracting(line -> line.name()).containsExactly("Glycerin", "Tocopherol");
         Reading first = again.taken().get(0);
         assertThat(first.person()).contains("first person");
-        assertThat(first.lot()).contains("W-17");
+        assertThat(first.lots()).containsExactly(UsedLot.of("W-17"));
         assertThat(first.time()).contains(Instant.parse("2025-05-02T09:15:00Z"));
         assertThat(first.notes()).isEqualTo(Map.of("room", "21 °C", "water", "boiled, \"soft\""));
         Readings finished = again.plus(Reading.of(CREAM.line("Glycerin"), "12.50 g"))

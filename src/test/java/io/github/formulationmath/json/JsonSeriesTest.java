@@ -1,0 +1,172 @@
+package io.github.formulationmath.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.formulationmath.batch.Batch;
+import io.github.formulationmath.batch.BatchSize;
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Closure;
+import io.github.formulationmath.plan.Tolerances;
+import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.Reading;
+import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.series.SeriesPlan;
+import io.github.formulationmath.series.SeriesReadings;
+import io.github.formulationmath.series.Trial;
+import io.github.formulationmath.series.TrialSeries;
+import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.WeighingMethod;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A series of trials is put away, planned or half-done, and taken up again. */
+final class JsonSeriesTest {
+
+    private static Formula version(String name, String glycerin, String perfume) {
+        return Formula.inPercent(name)
+                .phase("water")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", glycerin)
+                .phase("oil")
+                .line("Oil", "12 %")
+                .line("Emulsifier", "5 %")
+                .phase("cool-down")
+                .line("Parfum", perfume)
+                .build();
+    }
+
+    private static final List<Formula> VERSIONS = List.of(
+            version("Plain", "3 %", "0.5 %"), version("Richer", "5 %", "0.5 %"), version("Scent", "3 %", "1 %"));
+
+    private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "500 g"));
+    private static final TrialSeries SERIES = TrialSeries.of(VERSIONS, BENCH, "20 g", "5 %");
+    private static final SeriesPlan PLAN = SERIES.withoutInBase("Parfum").withLeftInVessel("2 g").ways().stream()
+            .filter(plan -> plan.way() == SeriesPlan.Way.FROM_BASE)
+            .findFirst()
+            .orElseThrow();
+
+    private static <T> T comesBack(Json<T> json, T value) {
+        String text = json.write(value);
+        Json.Read<T> read = json.read(text);
+        assertThat(read.value()).isEqualTo(value);
+        assertThat(read.unknownFields()).isEmpty();
+        assertThat(json.write(read.value())).isEqualTo(text);
+        return read.value();
+    }
+
+    @Test
+    void every_way_comes_back_with_its_shares() {
+        List<SeriesPlan> plans = new ArrayList<>(SERIES.ways());
+        plans.add(PLAN);
+        plans.addAll(TrialSeries.of(
+                        VERSIONS,
+                        BENCH.closing(Closure.CLOSED),
+                        io.github.formulationmath.quantity.Amount.mass("1 oz"),
+                        Tolerances.of("5 %").withLine("Parfum", "20 %"))
+                .withBaseOn(Bench.of(Balance.of("0.05 oz", "5 lb").named("large")))
+                .by(WeighingMethod.CUMULATIVE)
+                .ways());
+        assertThat(plans).hasSizeGreaterThan(4);
+        for (SeriesPlan plan : plans) {
+            SeriesPlan again = comesBack(Json.seriesPlans(), plan);
+            assertThat(again.total()).isEqualTo(plan.total());
+            assertThat(again.way()).isEqualTo(plan.way());
+            assertThat(again.needs()).isEqualTo(plan.needs());
+            assertThat(again.isLeast()).isFalse();
+            for (int i = 0; i < plan.trials().size(); i++) {
+                Trial trial = plan.trials().get(i);
+                for (Trial.Share share : trial.lines()) {
+                    Trial.Share own = again.trials().get(i).lines().get(share.index());
+                    assertThat(own.bounds()).isEqualTo(share.bounds());
+                    assertThat(own.verdict()).isEqualTo(share.verdict());
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_series_half_done_is_put_away_and_taken_up_again() {
+        WeighingPlan base = PLAN.base().orElseThrow();
+        WeighingPlan richer = PLAN.trial("Richer").plan();
+        SeriesReadings begun = SeriesReadings.begun(PLAN);
+        comesBack(Json.series(), begun);
+        SeriesReadings half = begun.with(Readings.asPlanned(base))
+                .with(Readings.asPlanned(PLAN.trial("Plain").plan()))
+                .with(Readings.begun(
+                        richer,
+                        WeighingMethod.TARE_EACH,
+                        List.of(Reading.of(
+                                        richer.lines().get(0).line(),
+                                        richer.lines().get(0).reading())
+                                .by("first person")
+                                .fromLot("base of today"))));
+        SeriesReadings again = comesBack(Json.series(), half);
+        assertThat(again.toCome()).containsExactly(richer, PLAN.trial("Scent").plan());
+        assertThat(again.forTrial("richer").orElseThrow().taken().get(0).person())
+                .contains("first person");
+        assertThat(again.made()).hasSize(2);
+        assertThat(again.leftOfBase().orElseThrow())
+                .isEqualTo(PLAN.leftOfBase()
+                        .orElseThrow()
+                        .plus(PLAN.trial("Scent").portionOfBase().orElseThrow().reading()));
+        assertThat(again.toString()).endsWith("; still to come: Richer from Oil on, Scent");
+        SeriesReadings done = again.with(Readings.asPlanned(richer))
+                .with(Readings.asPlanned(PLAN.trial("Scent").plan()));
+        assertThat(done.toCome()).isEmpty();
+        assertThat(done.toString()).endsWith("; all weighed");
+        assertThat(comesBack(Json.series(), done).comparison().between("Plain", "Scent"))
+                .hasSameSizeAs(VERSIONS.get(0).lines());
+    }
+
+    @Test
+    void what_does_not_belong_together_is_refused() {
+        SeriesReadings begun = SeriesReadings.begun(PLAN);
+        assertThatThrownBy(
+                        () -> begun.with(Readings.asPlanned(PLAN.trial("Plain").plan())))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("readings of the base are missing");
+        WeighingPlan stranger = WeighingPlan.of(Batch.of(VERSIONS.get(0), BatchSize.ofMass("20 g")), BENCH);
+        assertThatThrownBy(() -> begun.with(Readings.asPlanned(stranger)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no plan of this series");
+        List<WeighingPlan> plans = PLAN.trials().stream().map(Trial::plan).toList();
+        Tolerances tolerances = Tolerances.of("5 %");
+        WeighingMethod tared = WeighingMethod.TARE_EACH;
+        assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.empty(), plans))
+                .hasMessageContaining("give the base");
+        assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.of(stranger), plans))
+                .hasMessageContaining("no base that the trials take a portion of");
+        assertThatThrownBy(() ->
+                        SeriesPlan.of(VERSIONS, tolerances, tared, PLAN.base(), List.of(stranger, stranger, stranger)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() ->
+                        SeriesPlan.of(VERSIONS, tolerances, tared, PLAN.base(), Collections.nCopies(2, plans.get(0))))
+                .hasMessageContaining("give one plan for each");
+        WeighingPlan little =
+                WeighingPlan.of(Batch.of(PLAN.base().orElseThrow().formula(), BatchSize.ofMass("20 g")), BENCH);
+        assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.of(little), plans))
+                .hasMessageContaining("make more base, or smaller trials");
+        assertThatThrownBy(begun::comparison).isInstanceOf(IllegalArgumentException.class);
+        String text =
+                Json.series().write(begun.with(Readings.asPlanned(PLAN.base().orElseThrow())));
+        assertThatThrownBy(() -> Json.series().read(text.replace("\"of\":\"base\"", "\"of\":\"9\"")))
+                .isInstanceOf(RecordFormatException.class)
+                .hasMessageContaining("/readings/0/of");
+    }
+
+    @Test
+    void sizes_of_ones_own_make_a_plan() {
+        List<WeighingPlan> own = VERSIONS.stream()
+                .map(version -> WeighingPlan.of(Batch.of(version, BatchSize.ofMass("50 g")), BENCH))
+                .toList();
+        SeriesPlan plan =
+                SeriesPlan.of(VERSIONS, Tolerances.of("5 %"), WeighingMethod.TARE_EACH, Optional.empty(), own);
+        assertThat(plan.way()).isEqualTo(SeriesPlan.Way.FROM_SCRATCH);
+        assertThat(plan.total()).hasToString("150 g");
+    }
+}
