@@ -11,6 +11,9 @@ const MILLIMETRE = 96 / 25.4;
 const MARGIN = 9;
 const PAPERS = { A4: [210, 297], A5: [148, 210], Letter: [215.9, 279.4] };
 const ONE_PAGE = /^sheet-/;
+// The name of a class says how many pages it takes, on A4 and Letter; small paper takes what it takes.
+const PAGES = /^class-(\d+)-/;
+const CLASSROOM = /^(class|keys)-/;
 
 // Runs in the page.
 function tooWide() {
@@ -57,8 +60,9 @@ const cells = () => [...document.querySelectorAll("td:not(.tick), tbody th, dd")
       // A name may break between words, and then another cell stands between its parts.
       const missing = texts.filter(text => !text.split(/\s/).every(word => printed.includes(word) || words.includes(word)));
       const pages = Number(/Pages: *(\d+)/.exec(execFileSync("pdfinfo", [pdf], { encoding: "utf8" }))[1]);
-      const long = ONE_PAGE.test(file) && pages !== 1 ? [`${pages} pages`] : [];
-      const numbered = printed.includes(`1/${pages}`) ? [] : ["no page number"];
+      const most = ONE_PAGE.test(file) ? 1 : PAGES.test(file) && paper !== "A5" ? Number(PAGES.exec(file)[1]) : Infinity;
+      const long = pages > most ? [`${pages} pages instead of ${most}`] : [];
+      const numbered = CLASSROOM.test(file) || printed.includes(`1/${pages}`) ? [] : ["no page number"];
       const all = [...found, ...missing.map(text => `not in the PDF: "${text}"`), ...long, ...numbered];
       console.log(`${file} on ${paper}: ${pages} page(s), ${texts.length} cells, ${all.length === 0 ? "nothing cut" : all.join("; ")}`);
       wrong += all.length;

@@ -461,7 +461,8 @@ public final class BalanceAssignment implements Weighed {
 
             private Amount<Mass> reading() {
                 return Amount.grams(reading(Reckoning.plain()))
-                        .withWorking(asked -> Phrase.of("question.reading", asked.line.name()), this, There::reading);
+                        .withWorking(asked -> Phrase.of("question.reading", asked.line.name()), this, There::reading)
+                        .inUnitOf(station.balance().readability());
             }
 
             /** What the display reads. */

@@ -61,7 +61,7 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
             Amount<Mass> up = demand.sizes().greatest().times(times);
             Optional<Fitting.Served> served = served(demand.upTo(up), list);
             if (served.isPresent()) {
-                Amount<Mass> size = Amount.grams(served.get().grams());
+                Amount<Mass> size = Amount.grams(served.get().grams()).inUnitOf(up);
                 return Optional.of(Phrase.of("opening.larger-size", BalanceUnit.text(size)));
             }
         }
@@ -73,13 +73,17 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
             return Optional.empty();
         }
         Amount<Mass> capacity = capacity();
+        // A balance is proposed in the unit in which one weighs there: steps of ounces for a batch in pounds.
+        Amount<Mass> small = demand.sizes().greatest().inSmallerUnit();
+        Amount<Mass> one = small.dividedBy(small.exactValue());
         for (String step : STEPS) {
-            Balance balance = Balance.of(Amount.grams(Ratio.parse(step)), capacity.plus(Amount.grams(Ratio.of(10))))
-                    .named("another balance");
+            Amount<Mass> readability = one.times(Ratio.parse(step));
+            Balance balance =
+                    Balance.of(readability, capacity.plus(one.times(10))).named("another balance");
             if (served(demand, list.with(new Equipment.OfBalance(balance, free())))
                     .isPresent()) {
                 return Optional.of(
-                        Phrase.of("opening.other-balance", step + " g", BalanceUnit.text(balance.capacity())));
+                        Phrase.of("opening.other-balance", readability.toString(), BalanceUnit.text(balance.capacity())));
             }
         }
         return Optional.empty();
@@ -92,7 +96,7 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
             Amount<Mass> own = EquipmentList.vessel(item).map(Vessel::mass).orElse(heaviest);
             heaviest = own.compareTo(heaviest) > 0 ? own : heaviest;
         }
-        return Amount.grams(demand.sizes().greatest().canonical().plus(heaviest.canonical()));
+        return demand.sizes().greatest().plus(heaviest);
     }
 
     private Optional<Phrase> vessel(Equipment item, String key) {

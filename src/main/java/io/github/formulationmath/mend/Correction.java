@@ -137,7 +137,7 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * What to add of one line.
      *
      * @param line the line
-     * @return the mass in grams, at least 0, with its working: that of a restoration, or the proof that nothing smaller does
+     * @return the mass in the unit of its display, at least 0, with its working: that of a restoration, or the proof that nothing smaller does
      * @throws IllegalArgumentException if the line is none of the formula
      */
     public abstract Amount<Mass> addition(FormulaLine line);
@@ -145,10 +145,10 @@ public abstract sealed class Correction implements Explained permits SmallestCor
     /**
      * What will be in the pot.
      *
-     * @return the mass there and all additions, in grams
+     * @return the mass there and all additions, in the unit of the display of the bench
      */
     public Amount<Mass> newMass() {
-        return Amount.grams(made.mass().canonical().plus(totalGrams()));
+        return Amount.grams(made.mass().canonical().plus(totalGrams())).inUnitOf(made.mass());
     }
 
     /**
@@ -163,11 +163,12 @@ public abstract sealed class Correction implements Explained permits SmallestCor
     /**
      * The mass of all additions.
      *
-     * @return the total in grams, with its working
+     * @return the total in the unit of the display of the bench, with its working
      */
     public Amount<Mass> total() {
         return Amount.grams(totalGrams())
-                .withWorking(correction -> Phrase.of("question.total-addition"), this, Correction::total);
+                .withWorking(correction -> Phrase.of("question.total-addition"), this, Correction::total)
+                .inUnitOf(made.mass());
     }
 
     /** Where the {@link #total()} comes from. */

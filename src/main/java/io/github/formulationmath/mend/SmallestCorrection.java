@@ -166,7 +166,9 @@ final class SmallestCorrection extends Correction {
     @Override
     public Amount<Mass> addition(FormulaLine line) {
         Part part = new Part(this, made().line(line));
-        return Amount.grams(part.grams()).withWorking(Part::question, part, Part::in);
+        return Amount.grams(part.grams())
+                .withWorking(Part::question, part, Part::in)
+                .inUnitOf(part.line().mass());
     }
 
     @Override

@@ -129,10 +129,12 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
     /**
      * The mass of everything in the pot.
      *
-     * @return the mass in grams, above 0, with its working
+     * @return the mass in the unit of the display of the bench, above 0, with its working
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams).withWorking(made -> Phrase.of("question.made-total"), this, MadeBatch::sum);
+        return Amount.grams(grams)
+                .withWorking(made -> Phrase.of("question.made-total"), this, MadeBatch::sum)
+                .inUnitOf(plan.bench().balance().readability());
     }
 
     @Override

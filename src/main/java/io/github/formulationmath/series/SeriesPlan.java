@@ -149,11 +149,12 @@ public final class SeriesPlan implements Explained {
     /**
      * How much is made in all: the base, and what is weighed beside it and by itself.
      *
-     * @return the exact total of the sizes in grams, with its working
+     * @return the exact total of the sizes in the unit of the display, with its working
      */
     public Amount<Mass> total() {
         return Amount.grams(found.total())
-                .withWorking(plan -> Phrase.of("question.series-total"), this, SeriesPlan::total);
+                .withWorking(plan -> Phrase.of("question.series-total"), this, SeriesPlan::total)
+                .inUnitOf(trials.get(0).plan().bench().balance().readability());
     }
 
     private <V> V total(Reckoning<V> r) {
@@ -203,26 +204,27 @@ public final class SeriesPlan implements Explained {
      * @return an unmodifiable map by the name of the ingredient, in the order in which the versions name them first
      */
     public Map<String, Amount<Mass>> needs() {
-        Map<String, Ratio> grams = new LinkedHashMap<>();
+        Map<String, Amount<Mass>> masses = new LinkedHashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
+        Amount<Mass> nothing = total().times(0);
         trials.forEach(trial -> trial.formula().lines().forEach(line -> {
             names.putIfAbsent(line.ingredient().normalName(), line.name());
-            grams.putIfAbsent(line.ingredient().normalName(), Ratio.ZERO);
+            masses.putIfAbsent(line.ingredient().normalName(), nothing);
         }));
-        base().ifPresent(plan -> add(plan.lines(), grams));
+        base().ifPresent(plan -> add(plan.lines(), masses));
         for (Trial trial : trials) {
             List<PlannedLine> lines = trial.plan().lines();
             boolean hasBase = trial.portionOfBase().isPresent();
-            add(hasBase ? lines.subList(1, lines.size()) : lines, grams);
+            add(hasBase ? lines.subList(1, lines.size()) : lines, masses);
         }
         Map<String, Amount<Mass>> all = new LinkedHashMap<>();
-        grams.forEach((key, mass) -> all.put(names.getOrDefault(key, key), Amount.grams(mass)));
+        masses.forEach((key, mass) -> all.put(names.getOrDefault(key, key), mass));
         return Collections.unmodifiableMap(all);
     }
 
-    private static void add(List<PlannedLine> lines, Map<String, Ratio> grams) {
+    private static void add(List<PlannedLine> lines, Map<String, Amount<Mass>> masses) {
         for (PlannedLine line : lines) {
-            grams.merge(line.line().ingredient().normalName(), line.reading().canonical(), Ratio::plus);
+            masses.merge(line.line().ingredient().normalName(), line.reading(), Amount::plus);
         }
     }
 

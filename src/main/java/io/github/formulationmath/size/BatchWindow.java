@@ -578,7 +578,7 @@ public abstract sealed class BatchWindow {
         public String toString() {
             Amount<Mass> mass = BalanceUnit.amount(bench.balance(), at.at());
             // Where the bench allows too little, its end is no size that passes.
-            boolean passes = sizes.contains(mass);
+            boolean passes = mass.signum() > 0 && sizes.contains(mass);
             return (lower
                             ? BalanceUnit.least(mass, size -> !passes || sizes.contains(size))
                             : BalanceUnit.greatest(mass, size -> !passes || sizes.contains(size)))

@@ -182,8 +182,8 @@ public final class AlkaliBalance {
     public Interval<Amount<Mass>> excess() {
         Ratio grams = reference().gramsPerGramOfPotassiumHydroxide();
         return Interval.of(
-                Amount.grams(excess(false).times(grams)),
-                Amount.grams(excess(true).times(grams)));
+                mass(excess(false).times(grams)),
+                mass(excess(true).times(grams)));
     }
 
     /** The alkali that amounts of hydroxide are stated as. */
@@ -321,8 +321,12 @@ public final class AlkaliBalance {
     public Interval<Amount<Mass>> carbonate() {
         Ratio grams = reference().gramsPerMole();
         return Interval.of(
-                Amount.grams(carbonate(false).times(grams)),
-                Amount.grams(carbonate(true).times(grams)));
+                mass(carbonate(false).times(grams)),
+                mass(carbonate(true).times(grams)));
+    }
+
+    private Amount<Mass> mass(Ratio grams) {
+        return Amount.grams(grams).inUnitOf(masses.unit());
     }
 
     private Ratio carbonate(boolean most) {
@@ -351,7 +355,7 @@ public final class AlkaliBalance {
     }
 
     private static Amount<Mass> notBelowZero(Amount<Mass> mass) {
-        return mass.signum() < 0 ? Amount.grams(Ratio.ZERO) : mass;
+        return mass.signum() < 0 ? mass.times(0) : mass;
     }
 
     /**
@@ -380,7 +384,7 @@ public final class AlkaliBalance {
     private void add(List<InputWidth> widths, InputWidth.Kind kind, FormulaLine line, Ratio koh) {
         if (koh.signum() > 0) {
             widths.add(new InputWidth(
-                    kind, line.name(), Amount.grams(koh.times(reference().gramsPerGramOfPotassiumHydroxide()))));
+                    kind, line.name(), mass(koh.times(reference().gramsPerGramOfPotassiumHydroxide()))));
         }
     }
 

@@ -173,6 +173,6 @@ public record Addition(
 
     @Override
     public String toString() {
-        return subject.name() + " " + reading.canonical() + " g on " + balance + ", " + method;
+        return subject.name() + " " + reading.inUnitOf(balance.readability()) + " on " + balance + ", " + method;
     }
 }
