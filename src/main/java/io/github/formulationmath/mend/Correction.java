@@ -10,6 +10,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.reckoning.Symbol;
 import java.util.List;
 import java.util.Objects;
@@ -175,6 +176,12 @@ public abstract sealed class Correction implements Explained permits SmallestCor
     @Override
     public Origin origin() {
         return total().origin();
+    }
+
+    /** As {@link #total()}, told in its unit. */
+    @Override
+    public Working working() {
+        return total().working();
     }
 
     abstract Ratio totalGrams();

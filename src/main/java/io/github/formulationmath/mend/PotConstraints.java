@@ -92,7 +92,7 @@ final class PotConstraints {
     /** What is there to add, and room for it. */
     static List<PotConstraint> ofBench(MadeBatch made, CorrectionRules rules) {
         List<PotConstraint> all = new ArrayList<>(stocks(made, rules));
-        all.add(new Room(made, rules.roomFor(made)));
+        all.add(new Room(made, Amount.grams(rules.roomFor(made)).inUnitOf(made.mass())));
         return all;
     }
 
@@ -101,20 +101,21 @@ final class PotConstraints {
      * whatever phases they stand, what is left of it; in the order in which their first lines stand in the formula.
      */
     private static List<PotConstraint> stocks(MadeBatch made, CorrectionRules rules) {
-        Map<String, Ratio> left = new LinkedHashMap<>();
-        rules.stock().forEach((line, amount) -> left.put(line.ingredient().normalName(), grams(amount)));
+        Map<String, Amount<Mass>> left = new LinkedHashMap<>();
+        rules.stock().forEach((line, amount) -> left.put(line.ingredient().normalName(), amount));
         Map<String, List<FormulaLine>> open = new LinkedHashMap<>();
         List<Stock> all = new ArrayList<>();
+        Amount<Mass> nothing = made.mass().times(0);
         for (FormulaLine line : made.formula().lines()) {
             String name = line.ingredient().normalName();
             if (rules.frozen().contains(line)) {
-                all.add(new Stock(Obstacle.Kind.LINE_FROZEN, List.of(line), Ratio.ZERO));
+                all.add(new Stock(Obstacle.Kind.LINE_FROZEN, List.of(line), nothing));
             } else if (left.containsKey(name)) {
                 open.computeIfAbsent(name, n -> new ArrayList<>()).add(line);
             }
         }
         open.forEach((name, lines) ->
-                all.add(new Stock(Obstacle.Kind.STOCK_OUT, List.copyOf(lines), left.getOrDefault(name, Ratio.ZERO))));
+                all.add(new Stock(Obstacle.Kind.STOCK_OUT, List.copyOf(lines), left.getOrDefault(name, nothing))));
         all.sort(Comparator.comparingInt(stock -> stock.first().index()));
         return List.copyOf(all);
     }
@@ -135,7 +136,7 @@ final class PotConstraints {
                 .map(line -> new Stock(
                         Obstacle.Kind.VESSEL_FULL,
                         List.of(line.line()),
-                        line.carried().canonical()));
+                        line.carried()));
     }
 
     /**
@@ -322,7 +323,7 @@ final class PotConstraints {
     }
 
     /** −Σx_i ≥ −s over some lines. */
-    private record Stock(Obstacle.Kind kind, List<FormulaLine> lines, Ratio grams) implements PotConstraint {
+    private record Stock(Obstacle.Kind kind, List<FormulaLine> lines, Amount<Mass> most) implements PotConstraint {
 
         /** The line whose name it goes by. */
         FormulaLine first() {
@@ -346,12 +347,12 @@ final class PotConstraints {
 
         @Override
         public <V> V least(Reckoning<V> r) {
-            return r.product(r.literal(-1), r.given(STOCK, first(), grams, Source.user()));
+            return r.product(r.literal(-1), r.given(STOCK, first(), most, Source.user()));
         }
     }
 
     /** −Σx ≥ Z − C. */
-    private record Room(MadeBatch made, Ratio grams) implements PotConstraint {
+    private record Room(MadeBatch made, Amount<Mass> room) implements PotConstraint {
 
         @Override
         public List<Integer> own() {
@@ -370,7 +371,7 @@ final class PotConstraints {
 
         @Override
         public <V> V least(Reckoning<V> r) {
-            return r.difference(r.known(made), r.given(ROOM, grams, Source.user()));
+            return r.difference(r.known(made), r.given(ROOM, room, Source.user()));
         }
     }
 }

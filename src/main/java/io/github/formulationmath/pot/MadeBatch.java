@@ -92,7 +92,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
             MadeLine there = line(addition.line());
             FormulaLine line = there.line();
             Balance balance = addition.balanceIn(plan);
-            PotMass shown = new PotMass.Shown(symbol, line, addition.grams(), Source.user());
+            PotMass shown = new PotMass.Shown(symbol, line, addition.mass(), Source.user());
             PotMass more = new PotMass.Estimated(shown, line, balance, addition.methodIn(plan));
             if (byLine.putIfAbsent(there.index(), new PotMass.Plus(there, more)) != null) {
                 throw new IllegalArgumentException(

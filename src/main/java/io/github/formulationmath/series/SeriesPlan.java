@@ -161,12 +161,14 @@ public final class SeriesPlan implements Explained {
         List<V> parts = new ArrayList<>();
         found.pot()
                 .ifPresent(
-                        pot -> parts.add(r.given(BASE, pot.plan().batch().mass().canonical(), Source.user())));
+                        pot -> parts.add(r.given(BASE, pot.plan().batch().mass(), Source.user())));
         for (SeriesSearch.Member member : found.members()) {
             Subject subject = Subject.of(
                     Integer.toString(found.members().indexOf(member) + 1),
                     member.portion().version().name());
-            V size = r.given(SIZE, subject, member.size(), Source.user());
+            Amount<Mass> whole = Amount.grams(member.size())
+                    .inUnitOf(member.plan().bench().balance().readability());
+            V size = r.given(SIZE, subject, whole, Source.user());
             if (member.portion().hasBase()) {
                 Ratio portion = member.plan().lines().get(0).target().mass().canonical();
                 size = r.difference(size, r.given(PORTION, subject, portion, Source.user()));

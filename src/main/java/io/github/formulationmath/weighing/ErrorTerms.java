@@ -57,7 +57,7 @@ final class ErrorTerms {
         Balance balance = addition.balance();
         List<Load> beginning = List.of(new Load(i, MINUS_ONE));
         boolean isRead = addition.method() == WeighingMethod.BY_DIFFERENCE;
-        Figure step = isRead ? readability(balance) : tareStep(balance);
+        ErrorTerm.HalfStep step = isRead ? readability(balance) : tareStep(balance);
         add(isRead ? ErrorSource.READING : ErrorSource.TARE, Law.RECTANGULAR, step, beginning, false);
         if (isRead || balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION))) {
             addLinearity(balance, beginning);
@@ -68,7 +68,7 @@ final class ErrorTerms {
     private void addLinearity(Balance balance, List<Load> loads) {
         ErrorModel errors = balance.errors();
         Figure linearity =
-                figure(ErrorTerm.LINEARITY, balance, errors.linearity().canonical(), false);
+                figure(ErrorTerm.LINEARITY, balance, errors.linearity().canonical());
         add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, loads, false);
     }
 
@@ -77,7 +77,7 @@ final class ErrorTerms {
         add(
                 ErrorSource.REPEATABILITY,
                 Law.NORMAL,
-                figure(ErrorTerm.REPEATABILITY, balance, spread, false),
+                figure(ErrorTerm.REPEATABILITY, balance, spread),
                 loads,
                 half);
     }
@@ -120,7 +120,7 @@ final class ErrorTerms {
             add(
                     ErrorSource.CALIBRATION,
                     Law.NORMAL,
-                    figure(ErrorTerm.CALIBRATION, balance, relative, false),
+                    figure(ErrorTerm.CALIBRATION, balance, relative),
                     its,
                     false);
         });
@@ -143,19 +143,19 @@ final class ErrorTerms {
         return i > 0 && i < additions.size() && additions.get(i - 1).sharesIndicationsWith(additions.get(i));
     }
 
-    private static Figure readability(Balance balance) {
-        return figure(ErrorTerm.READABILITY, balance, balance.readability().canonical(), true);
+    private static ErrorTerm.HalfStep readability(Balance balance) {
+        return new ErrorTerm.HalfStep(ErrorTerm.READABILITY, subjectOf(balance), balance.readability());
     }
 
-    private static Figure tareStep(Balance balance) {
+    private static ErrorTerm.HalfStep tareStep(Balance balance) {
         return balance.errors()
                 .tareResolution()
-                .map(step -> figure(ErrorTerm.TARE_STEP, balance, step.canonical(), true))
+                .map(step -> new ErrorTerm.HalfStep(ErrorTerm.TARE_STEP, subjectOf(balance), step))
                 .orElseGet(() -> readability(balance));
     }
 
-    private static Figure figure(Symbol symbol, Balance balance, Ratio value, boolean halved) {
-        return new Figure(symbol, subjectOf(balance), value, halved);
+    private static Figure figure(Symbol symbol, Balance balance, Ratio value) {
+        return new Figure(symbol, subjectOf(balance), value);
     }
 
     private static Subject subjectOf(Balance balance) {

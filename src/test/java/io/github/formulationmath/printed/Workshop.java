@@ -293,7 +293,7 @@ final class Workshop {
                         List.of(
                                 Equipment.balance(balance.named("bench"), "40 EUR"),
                                 Equipment.balance(fine.named("pocket"), "25 EUR"),
-                                Equipment.pot(Vessel.of("pot", small(5, 9)).holding("5 L", "6 L"), "10 EUR")),
+                                Equipment.pot(Vessel.of("pot", small(5, 9)).holding("180 US fl oz", "200 US fl oz"), "10 EUR")),
                         List.of(Demand.of(formula, size(), size(), Criterion.roundingWithin(tolerances)))));
     }
 
