@@ -25,6 +25,17 @@ function tooWide() {
     const cut = element.clientWidth > 0 && element.scrollWidth > element.clientWidth + 1;
     const beyond = box.right > document.documentElement.clientWidth + 1 || box.left < -1;
     if (cut || beyond) found.push(`${element.tagName} "${element.textContent.trim().slice(0, 40)}" ${element.scrollWidth}>${element.clientWidth}`);
+    // A word at the head of a column stays whole.
+    if (element.tagName === "TH" && element.closest("thead")) {
+      for (const node of [...element.childNodes].filter(child => child.nodeType === 3)) {
+        for (const word of node.textContent.matchAll(/[^\s\u00AD-]+/g)) {
+          const range = document.createRange();
+          range.setStart(node, word.index);
+          range.setEnd(node, word.index + word[0].length);
+          if (range.getClientRects().length > 1) found.push(`broken word "${word[0]}"`);
+        }
+      }
+    }
     // A word that its cell broke inside a number: a number never breaks.
     if (/^T[DH]$/.test(element.tagName) && element.classList.contains("number") && element.tagName === "TD") {
       const range = document.createRange();
@@ -38,6 +49,7 @@ function tooWide() {
 }
 
 const cells = () => [...document.querySelectorAll("td:not(.tick), tbody th, dd")]
+  .filter(cell => !cell.querySelector("math"))
   .filter(cell => getComputedStyle(cell).display !== "none").map(cell => cell.textContent.trim()).filter(text => text);
 
 (async () => {

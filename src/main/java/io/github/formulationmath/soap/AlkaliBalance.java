@@ -435,9 +435,12 @@ public final class AlkaliBalance {
                 inTheMiddle = inTheMiddle.plus(role.get().most().times(middle(line)));
             }
         }
-        Ratio weighings = excess(true).minus(inTheMiddle).times(reference().gramsPerGramOfPotassiumHydroxide());
+        Amount<Mass> weighings =
+                mass(excess(true).minus(inTheMiddle).times(reference().gramsPerGramOfPotassiumHydroxide()));
         corner.add(Phrase.of(
-                "soap.corner.weighings", AlkaliReport.up(weighings), reference().toString()));
+                "soap.corner.weighings",
+                AlkaliReport.up(weighings.exactValue()) + " " + weighings.symbol(),
+                reference().toString()));
         return List.copyOf(corner);
     }
 

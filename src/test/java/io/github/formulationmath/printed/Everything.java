@@ -4,6 +4,7 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Refusal;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reckoning.Wording;
@@ -134,6 +135,9 @@ final class Everything {
         }
         if (value instanceof Amount<?> amount && amount.isZero() && amount.isGiven()) {
             // Nothing is nothing in any unit.
+            return;
+        }
+        if (value instanceof Interval<?> both && both.toString().startsWith("[0 ") && both.toString().contains(", 0 ")) {
             return;
         }
         reader.accept(path, value.toString());
