@@ -29,7 +29,7 @@ final class CompoundUnit {
             Pattern.compile("([^/()]++)(?:/(?:\\(([^/()]++)\\)|([^/()·⋅*]++)))?+");
     private static final Pattern FACTOR = Pattern.compile("([^0-9^⁰¹²³⁴⁵⁶⁷⁸⁹⁻]++)(?:\\^?+(-?[0-9]{1,2})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,2}))?+");
     private static final Pattern TIMES = Pattern.compile(" ?+[·⋅*] ?+");
-    private static final Pattern SIGNS = Pattern.compile("[/()^·⋅*×⁰¹²³⁴⁵⁶⁷⁸⁹⁻]");
+    private static final Pattern SIGNS = Pattern.compile("[/()^·⋅*×⁰¹²³⁴⁵⁶⁷⁸⁹⁻]|\\p{L}[0-9]");
 
     /** Units of the SI that no bench has, and that stand in what is derived; by symbol. */
     private static final Map<String, Unit<?>> OTHERS = Map.ofEntries(

@@ -53,7 +53,7 @@ final class Everything {
         this.perMethod = perMethod;
     }
 
-    /** Hands everything that is printed of an answer to a reader, with the way to it. */
+    /** Hands everything that is printed of an answer to a reader, with the way to it: its methods, and behind a space what prints it. */
     static void of(String name, Object answer, int perMethod, BiConsumer<String, String> reader) {
         new Everything(reader, perMethod).visit(name, answer, 0);
     }
@@ -102,15 +102,15 @@ final class Everything {
         if (again(path, "working")) {
             return;
         }
-        reader.accept(path, working.toString());
+        reader.accept(path + " working", working.toString());
         Document everything = working.document(Style.everything());
         if (again(path, "format")) {
-            reader.accept(path + " as TEXT", everything.print(Format.TEXT));
+            reader.accept(path + " working as TEXT", everything.print(Format.TEXT));
             return;
         }
-        pages(path, everything);
-        reader.accept(path + " de", working.document(Style.everything().with(Wording.german())).print(Format.TEXT));
-        reader.accept(path + " fr", working.document(Style.everything().with(Wording.french())).print(Format.TEXT));
+        pages(path + " working", everything);
+        reader.accept(path + " working de", working.document(Style.everything().with(Wording.german())).print(Format.TEXT));
+        reader.accept(path + " working fr", working.document(Style.everything().with(Wording.french())).print(Format.TEXT));
     }
 
     private void thrown(String path, Throwable thrown) {
@@ -140,7 +140,7 @@ final class Everything {
         if (value instanceof Interval<?> both && both.toString().startsWith("[0 ") && both.toString().contains(", 0 ")) {
             return;
         }
-        reader.accept(path, value.toString());
+        reader.accept(path + " (" + value.getClass().getSimpleName() + ")", value.toString());
         if (value instanceof Amount<?> amount) {
             worked(path, amount.working());
             return;

@@ -59,12 +59,12 @@ class UnitsOfTheBenchTest {
     }
 
     /** The last methods of a way, so that one cause is told once. */
-    private static String last(String way) {
+    static String last(String way) {
         String[] parts = way.split("[.]");
         return parts.length < 2 ? way : parts[parts.length - 2] + "." + parts[parts.length - 1].replaceAll(" .*", "");
     }
 
-    private static Object answer(Callable<?> asked) {
+    static Object answer(Callable<?> asked) {
         try {
             return asked.call();
         } catch (Exception e) {
@@ -83,7 +83,7 @@ class UnitsOfTheBenchTest {
                 : text;
     }
 
-    private static String excerpt(String text, int at) {
+    static String excerpt(String text, int at) {
         return text.substring(Math.max(0, at - 90), Math.min(text.length(), at + 60)).replaceAll("\\s+", " ");
     }
 }

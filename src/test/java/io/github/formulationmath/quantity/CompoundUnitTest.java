@@ -111,6 +111,8 @@ class CompoundUnitTest {
         "4186 J/(kg·K), 4.186 kJ/(kg·K)",
         "5 g², 5 g^2",
         "5 g², 5 g·g",
+        "5 g², 5 g2",
+        "2 m³, 2 m3",
         "2 g⁻¹, 2 g^-1",
         "2 mol/m³, 2 mmol/L",
         "3 kg/m³, 3 g/L",

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import javax.measure.quantity.Mass;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -47,6 +49,11 @@ class AlkaliBalanceTest {
 
     /** Independent masses, each so much about its target. */
     private record Box(Map<Integer, Ratio> target, Map<Integer, Ratio> error) implements MassRange {
+
+        @Override
+        public Amount<Mass> unit() {
+            return Amount.grams(Ratio.ONE);
+        }
 
         @Override
         public Ratio sum(Map<Integer, Ratio> weights, boolean largest) {
