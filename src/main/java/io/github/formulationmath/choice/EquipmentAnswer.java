@@ -136,7 +136,10 @@ public final class EquipmentAnswer implements Explained {
     public Amount<Mass> totalSize() {
         return Amount.grams(totalSize(Reckoning.plain()))
                 .withWorking(answer -> Phrase.of("question.sizes-together"), this, EquipmentAnswer::totalSize)
-                .inUnitOf(plans.isEmpty() ? Amount.grams(Ratio.ZERO) : plans.get(0).size());
+                .inUnitOf(
+                        plans.isEmpty()
+                                ? Amount.grams(Ratio.ZERO)
+                                : plans.get(0).size());
     }
 
     private <V> V totalSize(Reckoning<V> r) {

@@ -24,8 +24,8 @@ record StationTrial(
         if (against != null) {
             return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
         }
-        String most =
-                BalanceUnit.brief(BalanceUnit.amount(station.balance(), line.mass().canonical().times(error.canonical())));
+        String most = BalanceUnit.brief(
+                BalanceUnit.amount(station.balance(), line.mass().canonical().times(error.canonical())));
         return new BalanceAssignment.AssignedLine.Candidate(
                 station, Phrase.of("station.carries", line.name(), most), error, true);
     }

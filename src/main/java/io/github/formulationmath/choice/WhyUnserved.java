@@ -82,8 +82,8 @@ record WhyUnserved(Demand demand, EquipmentList list, boolean isServedByAll) {
                     Balance.of(readability, capacity.plus(one.times(10))).named("another balance");
             if (served(demand, list.with(new Equipment.OfBalance(balance, free())))
                     .isPresent()) {
-                return Optional.of(
-                        Phrase.of("opening.other-balance", readability.toString(), BalanceUnit.text(balance.capacity())));
+                return Optional.of(Phrase.of(
+                        "opening.other-balance", readability.toString(), BalanceUnit.text(balance.capacity())));
             }
         }
         return Optional.empty();

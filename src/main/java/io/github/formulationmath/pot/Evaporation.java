@@ -50,8 +50,8 @@ public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine f
         MadeLine line = made.line(Objects.requireNonNull(from, "from"));
         Amount.requirePositive("contentNow", contentNow);
         Objects.requireNonNull(balance, "balance");
-        Amount<Mass> loss = Amount.grams(loss(Reckoning.plain(), made, contentNow, balance))
-                .inUnitOf(balance.readability());
+        Amount<Mass> loss =
+                Amount.grams(loss(Reckoning.plain(), made, contentNow, balance)).inUnitOf(balance.readability());
         if (loss.signum() < 0) {
             throw new IllegalArgumentException("contentNow is " + Excerpt.of(contentNow) + ", more than the "
                     + Excerpt.of(made.mass()) + " that were put in: was the vessel weighed with it?");

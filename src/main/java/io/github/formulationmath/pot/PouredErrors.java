@@ -28,8 +28,7 @@ final class PouredErrors implements PotErrors {
 
         Addition addition() {
             Amount<Mass> mass = Amount.grams(grams).inUnitOf(balance.readability());
-            return Addition.of(line, mass, mass, balance)
-                    .by(method);
+            return Addition.of(line, mass, mass, balance).by(method);
         }
     }
 

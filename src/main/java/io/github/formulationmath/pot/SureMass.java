@@ -35,8 +35,8 @@ final class SureMass {
 
     /** Where the mass behind a reading is sure to lie; not below 0. */
     static Bounds bounds(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
-        Interval<Amount<Mass>> bounds =
-                error(subject, shown(subject, reading, balance), balance, method).bounds();
+        Interval<Amount<Mass>> bounds = error(subject, shown(subject, reading, balance), balance, method)
+                .bounds();
         return Bounds.closed(bounds.least().canonical(), bounds.greatest().canonical());
     }
 

@@ -24,10 +24,11 @@ final class CompoundUnit {
     private static final int MOST_FACTORS = 12;
 
     // Possessive quantifiers: no backtracking, whatever the text.
-    private static final Pattern SCALED = Pattern.compile("\\(× ([0-9]++(?:/[0-9]++)?+) ([^()]++(?:\\([^()]++\\))?+)\\)");
-    private static final Pattern COMPOUND =
-            Pattern.compile("([^/()]++)(?:/(?:\\(([^/()]++)\\)|([^/()·⋅*]++)))?+");
-    private static final Pattern FACTOR = Pattern.compile("([^0-9^⁰¹²³⁴⁵⁶⁷⁸⁹⁻]++)(?:\\^?+(-?[0-9]{1,2})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,2}))?+");
+    private static final Pattern SCALED =
+            Pattern.compile("\\(× ([0-9]++(?:/[0-9]++)?+) ([^()]++(?:\\([^()]++\\))?+)\\)");
+    private static final Pattern COMPOUND = Pattern.compile("([^/()]++)(?:/(?:\\(([^/()]++)\\)|([^/()·⋅*]++)))?+");
+    private static final Pattern FACTOR =
+            Pattern.compile("([^0-9^⁰¹²³⁴⁵⁶⁷⁸⁹⁻]++)(?:\\^?+(-?[0-9]{1,2})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,2}))?+");
     private static final Pattern TIMES = Pattern.compile(" ?+[·⋅*] ?+");
     private static final Pattern SIGNS = Pattern.compile("[/()^·⋅*×⁰¹²³⁴⁵⁶⁷⁸⁹⁻]|\\p{L}[0-9]");
 
@@ -60,12 +61,14 @@ final class CompoundUnit {
 
     /** The unit of a text, whatever it measures. */
     static UnitScale find(String text, String name) {
-        return read(name).map(UnitScale::of).orElseThrow(() -> AmountText.refused(
-                text,
-                "refusal.text.unit-product",
-                "{unit} is no product of units that is read here: write g/mL, J/(kg·K), g² or g⁻¹, and temperatures in K",
-                "unit",
-                UnitNames.quoted(name)));
+        return read(name)
+                .map(UnitScale::of)
+                .orElseThrow(() -> AmountText.refused(
+                        text,
+                        "refusal.text.unit-product",
+                        "{unit} is no product of units that is read here: write g/mL, J/(kg·K), g² or g⁻¹, and temperatures in K",
+                        "unit",
+                        UnitNames.quoted(name)));
     }
 
     /** The unit of a text; empty if it is none. */
@@ -85,9 +88,7 @@ final class CompoundUnit {
         }
         String below = m.group(2) == null ? m.group(3) : m.group(2);
         Optional<Unit<?>> above = factors(m.group(1));
-        return below == null
-                ? above
-                : above.flatMap(unit -> factors(below).map(divisor -> unit.divide(divisor)));
+        return below == null ? above : above.flatMap(unit -> factors(below).map(divisor -> unit.divide(divisor)));
     }
 
     private static Optional<Unit<?>> factors(String text) {
@@ -112,7 +113,9 @@ final class CompoundUnit {
         if (plain.isPresent() || !m.matches()) {
             return plain;
         }
-        int power = m.group(2) != null ? Integer.parseInt(m.group(2)) : InUnit.power(Objects.requireNonNullElse(m.group(3), "¹"));
+        int power = m.group(2) != null
+                ? Integer.parseInt(m.group(2))
+                : InUnit.power(Objects.requireNonNullElse(m.group(3), "¹"));
         return power == 0 ? Optional.empty() : single(m.group(1)).map(unit -> unit.pow(power));
     }
 
@@ -128,9 +131,7 @@ final class CompoundUnit {
         }
         Integer exponent = PREFIXES.get(name.substring(0, 1));
         Unit<?> prefixed = OTHERS.get(name.substring(1));
-        return exponent == null || prefixed == null
-                ? Optional.empty()
-                : Optional.of(times(prefixed, power(exponent)));
+        return exponent == null || prefixed == null ? Optional.empty() : Optional.of(times(prefixed, power(exponent)));
     }
 
     private static Ratio power(int exponent) {

@@ -53,7 +53,8 @@ public interface InUnit {
     private static List<String> factors(Map<String, Integer> powers, int sign) {
         return powers.entrySet().stream()
                 .filter(factor -> Integer.signum(factor.getValue()) == sign)
-                .map(factor -> factor.getKey() + (factor.getValue() == sign ? "" : Superscript.of(Math.abs(factor.getValue()))))
+                .map(factor -> factor.getKey()
+                        + (factor.getValue() == sign ? "" : Superscript.of(Math.abs(factor.getValue()))))
                 .toList();
     }
 

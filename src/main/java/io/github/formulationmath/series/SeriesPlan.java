@@ -159,9 +159,7 @@ public final class SeriesPlan implements Explained {
 
     private <V> V total(Reckoning<V> r) {
         List<V> parts = new ArrayList<>();
-        found.pot()
-                .ifPresent(
-                        pot -> parts.add(r.given(BASE, pot.plan().batch().mass(), Source.user())));
+        found.pot().ifPresent(pot -> parts.add(r.given(BASE, pot.plan().batch().mass(), Source.user())));
         for (SeriesSearch.Member member : found.members()) {
             Subject subject = Subject.of(
                     Integer.toString(found.members().indexOf(member) + 1),

@@ -154,8 +154,7 @@ public final class RecordSheet {
                 line.subscript(),
                 line.name(),
                 SheetNumbers.amount(
-                        words,
-                        record.plan().batch().line(line.line()).mass().inUnitOf(line.mass())),
+                        words, record.plan().batch().line(line.line()).mass().inUnitOf(line.mass())),
                 reading.map(this::read).orElseGet(() -> words.say("sheet.record.not-written-down")),
                 SheetNumbers.amount(words, line.mass()) + (line.isAssumed() ? " ?" : ""),
                 SheetNumbers.percent(words, line.line().fraction()),

@@ -46,8 +46,7 @@ final class CoarsestReadability {
     /** A step in the unit of the balance that is asked for. */
     private final Amount<Mass> unit;
 
-    private CoarsestReadability(
-            List<Batch> batches, Tolerances tolerances, SearchEffort effort, Amount<Mass> unit) {
+    private CoarsestReadability(List<Batch> batches, Tolerances tolerances, SearchEffort effort, Amount<Mass> unit) {
         this.unit = unit;
         this.batches = batches;
         this.lines = batches.stream().flatMap(batch -> batch.lines().stream()).toList();
@@ -59,8 +58,7 @@ final class CoarsestReadability {
     }
 
     /** One display for all of the batches, of which there is at least one. */
-    static CoarsestReadability of(
-            List<Batch> batches, Tolerances tolerances, SearchEffort effort, Amount<Mass> unit) {
+    static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort, Amount<Mass> unit) {
         tolerances.checkedFor(batches.stream().map(Batch::formula).toList());
         return new CoarsestReadability(batches, tolerances, effort, unit);
     }

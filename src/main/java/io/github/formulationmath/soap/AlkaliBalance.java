@@ -181,9 +181,7 @@ public final class AlkaliBalance {
      */
     public Interval<Amount<Mass>> excess() {
         Ratio grams = reference().gramsPerGramOfPotassiumHydroxide();
-        return Interval.of(
-                mass(excess(false).times(grams)),
-                mass(excess(true).times(grams)));
+        return Interval.of(mass(excess(false).times(grams)), mass(excess(true).times(grams)));
     }
 
     /** The alkali that amounts of hydroxide are stated as. */
@@ -321,8 +319,7 @@ public final class AlkaliBalance {
     public Interval<Amount<Mass>> carbonate() {
         Ratio grams = reference().gramsPerMole();
         return Interval.of(
-                mass(carbonate(false).times(grams)),
-                mass(carbonate(true).times(grams)));
+                mass(carbonate(false).times(grams)), mass(carbonate(true).times(grams)));
     }
 
     private Amount<Mass> mass(Ratio grams) {
@@ -383,8 +380,8 @@ public final class AlkaliBalance {
 
     private void add(List<InputWidth> widths, InputWidth.Kind kind, FormulaLine line, Ratio koh) {
         if (koh.signum() > 0) {
-            widths.add(new InputWidth(
-                    kind, line.name(), mass(koh.times(reference().gramsPerGramOfPotassiumHydroxide()))));
+            widths.add(
+                    new InputWidth(kind, line.name(), mass(koh.times(reference().gramsPerGramOfPotassiumHydroxide()))));
         }
     }
 

@@ -107,7 +107,8 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
         Amount<Mass> most = acidAtMost(acid, soap);
         if (Amount.requireNotNegative("added", added).compareTo(most) > 0) {
             throw new IllegalArgumentException("added is " + Excerpt.of(added) + ", and at most "
-                    + AlkaliReport.down(most.exactValue()) + " " + most.symbol() + " is neutralised for certain: more sets fatty acids free;"
+                    + AlkaliReport.down(most.exactValue()) + " " + most.symbol()
+                    + " is neutralised for certain: more sets fatty acids free;"
                     + " titrate the soap again, and reckon from what is found");
         }
         Ratio perMole = alkali.gramsPerMole();

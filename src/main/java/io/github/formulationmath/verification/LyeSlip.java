@@ -4,6 +4,7 @@ import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliMixture;
 import io.github.formulationmath.soap.LyeWater;
@@ -11,7 +12,6 @@ import io.github.formulationmath.verification.LyeFigures.AcidFigure;
 import io.github.formulationmath.verification.LyeFigures.AcidRule;
 import io.github.formulationmath.verification.LyeFigures.AlkaliFigure;
 import io.github.formulationmath.verification.LyeFigures.FatFigure;
-import io.github.formulationmath.reckoning.Wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -106,7 +106,8 @@ public enum LyeSlip {
     /** What exactly went wrong, in the words of a reader: a name or a number as it is, the name of an end or a basis translated. */
     String detail(String detail, Wording wording) {
         String key = "lye-way." + detail.replace(' ', '-');
-        boolean named = this == OTHER_END_OF_RANGES || this == OTHER_BASIS_OF_DIVISION || this == WATER_BY_OTHER_CONVENTION;
+        boolean named =
+                this == OTHER_END_OF_RANGES || this == OTHER_BASIS_OF_DIVISION || this == WATER_BY_OTHER_CONVENTION;
         return named && wording.has(key) ? wording.say(key) : detail;
     }
 

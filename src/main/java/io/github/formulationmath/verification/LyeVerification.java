@@ -230,7 +230,8 @@ public final class LyeVerification {
                 .map(each -> List.of(
                         each.name(),
                         wording.number(each.figure().written()),
-                        wording.number(NumberText.of(each.expected().exactValue(), each.expected().symbol())),
+                        wording.number(NumberText.of(
+                                each.expected().exactValue(), each.expected().symbol())),
                         wording.say(key(each.agreement()))))
                 .toList();
         Document document = Document.titled(

@@ -183,14 +183,21 @@ final class VerificationReport {
         Amount<Mass> difference = verification.sum().minus(batch).inUnitOf(batch);
         return difference.isZero()
                 ? say("verification.closes", mass(batch))
-                : say("verification.open", mass(verification.sum()), mass(batch), signed(difference.exactValue(), difference.symbol()));
+                : say(
+                        "verification.open",
+                        mass(verification.sum()),
+                        mass(batch),
+                        signed(difference.exactValue(), difference.symbol()));
     }
 
     private String largest() {
         FigureCheck worst = verification.largestError();
         return worst.excess().isZero()
                 ? say("verification.no-error")
-                : say("verification.largest", worst.line().name(), signed(worst.deviation().exactValue(), worst.deviation().symbol()));
+                : say(
+                        "verification.largest",
+                        worst.line().name(),
+                        signed(worst.deviation().exactValue(), worst.deviation().symbol()));
     }
 
     private Document diagnosis(Document document) {

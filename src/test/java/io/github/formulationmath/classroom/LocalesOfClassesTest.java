@@ -39,7 +39,8 @@ class LocalesOfClassesTest {
     /** A language of longer words may need a page more: the numbers of sheet and pages are none of the exercises. */
     private static String text(List<Document> pages) {
         return pages.stream()
-                .map(page -> page.print(Format.TEXT).replaceAll("(?:Sheet|Blatt|Fiche) [0-9]+|[0-9]+ (?:of|von|sur) [0-9]+", ""))
+                .map(page -> page.print(Format.TEXT)
+                        .replaceAll("(?:Sheet|Blatt|Fiche) [0-9]+|[0-9]+ (?:of|von|sur) [0-9]+", ""))
                 .collect(Collectors.joining("\n"));
     }
 
@@ -60,7 +61,8 @@ class LocalesOfClassesTest {
             assertThat(pages).hasSameSizeAs(english);
             for (int i = 0; i < pages.size(); i++) {
                 assertThat(pages.get(i)).doesNotContainPattern(POINT);
-                assertThat(numbers(pages.get(i))).isEqualTo(numbers(english.get(i)).replace('.', ','));
+                assertThat(numbers(pages.get(i)))
+                        .isEqualTo(numbers(english.get(i)).replace('.', ','));
             }
         }
     }
@@ -77,7 +79,8 @@ class LocalesOfClassesTest {
                     List<String> english = exercise.choices(Style.steps());
                     List<String> other = exercise.choices(style);
                     for (int i = 0; i < english.size(); i++) {
-                        if (english.get(i).matches(".*\\p{L}$|.*%$") && !english.get(i).contains("pp")) {
+                        if (english.get(i).matches(".*\\p{L}$|.*%$")
+                                && !english.get(i).contains("pp")) {
                             assertThat(local.parse(other.get(i)))
                                     .as(other.get(i))
                                     .isEqualTo(AmountFormat.standard().parse(english.get(i)));

@@ -40,8 +40,17 @@ final class Everything {
 
     /** Methods that make another of the same, or convert: nothing new is printed. */
     private static final Set<String> PASSED = Set.of(
-            "toString", "hashCode", "getClass", "notify", "notifyAll", "wait", "iterator", "spliterator", "stream",
-            "builder", "clone");
+            "toString",
+            "hashCode",
+            "getClass",
+            "notify",
+            "notifyAll",
+            "wait",
+            "iterator",
+            "spliterator",
+            "stream",
+            "builder",
+            "clone");
 
     private final BiConsumer<String, String> reader;
     private final int perMethod;
@@ -76,8 +85,9 @@ final class Everything {
         } else if (value instanceof Working working) {
             worked(path, working);
         } else if (value instanceof Phrase phrase) {
-            WORDS.stream().filter(words -> words.has(phrase.key())).forEach(words -> reader.accept(
-                    path, words.text(phrase)));
+            WORDS.stream()
+                    .filter(words -> words.has(phrase.key()))
+                    .forEach(words -> reader.accept(path, words.text(phrase)));
         } else if (value instanceof Throwable thrown) {
             thrown(path, thrown);
         } else if (value.getClass().getName().startsWith(ROOMS) && !(value instanceof Enum<?>)) {
@@ -109,8 +119,12 @@ final class Everything {
             return;
         }
         pages(path + " working", everything);
-        reader.accept(path + " working de", working.document(Style.everything().with(Wording.german())).print(Format.TEXT));
-        reader.accept(path + " working fr", working.document(Style.everything().with(Wording.french())).print(Format.TEXT));
+        reader.accept(
+                path + " working de",
+                working.document(Style.everything().with(Wording.german())).print(Format.TEXT));
+        reader.accept(
+                path + " working fr",
+                working.document(Style.everything().with(Wording.french())).print(Format.TEXT));
     }
 
     private void thrown(String path, Throwable thrown) {
@@ -137,7 +151,9 @@ final class Everything {
             // Nothing is nothing in any unit.
             return;
         }
-        if (value instanceof Interval<?> both && both.toString().startsWith("[0 ") && both.toString().contains(", 0 ")) {
+        if (value instanceof Interval<?> both
+                && both.toString().startsWith("[0 ")
+                && both.toString().contains(", 0 ")) {
             return;
         }
         reader.accept(path + " (" + value.getClass().getSimpleName() + ")", value.toString());

@@ -23,8 +23,17 @@ class LongFractionsTest {
 
     /** What is read again, and so printed without loss; alone, as a part of a line, or as ends of an interval. */
     private static final Set<String> VALUES = Set.of(
-            "Amount", "MassFraction", "VolumeFraction", "MassConcentration", "Density", "Weight", "Share", "Parts", "FormulaLine",
-            "Formula", "Claim");
+            "Amount",
+            "MassFraction",
+            "VolumeFraction",
+            "MassConcentration",
+            "Density",
+            "Weight",
+            "Share",
+            "Parts",
+            "FormulaLine",
+            "Formula",
+            "Claim");
 
     private static final int CASES = 2 * Integer.getInteger("formulationmath.cases", 1);
 
@@ -37,8 +46,10 @@ class LongFractionsTest {
                         Workshop.answers(units, seed).entrySet()) {
                     Everything.of(asked.getKey(), UnitsOfTheBenchTest.answer(asked.getValue()), 2, (way, text) -> {
                         if (!isExact(way)) {
-                            alone(text).ifPresent(at -> found.putIfAbsent(
-                                    UnitsOfTheBenchTest.last(way), way + ": " + UnitsOfTheBenchTest.excerpt(text, at)));
+                            alone(text)
+                                    .ifPresent(at -> found.putIfAbsent(
+                                            UnitsOfTheBenchTest.last(way),
+                                            way + ": " + UnitsOfTheBenchTest.excerpt(text, at)));
                         }
                     });
                 }

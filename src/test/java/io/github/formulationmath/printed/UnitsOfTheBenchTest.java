@@ -21,8 +21,8 @@ class UnitsOfTheBenchTest {
             "[0-9][\\s\u00A0\u202F]*(?:k|m|µ)?g(?![\\p{L}\\p{N}/_])(?!(?:\u00A0| )?KOH)|[0-9][\\s\u00A0\u202F]*(?:m|c|d)?L(?![\\p{L}'’])"
                     + "|[0-9][\\s\u00A0\u202F]*(?:EUR)?/(?:k|m)?g(?![\\p{L}])|\\bgram(?:s|mes?)?\\b|\\bGramm\\b");
 
-    private static final Pattern IMPERIAL =
-            Pattern.compile("[0-9][\\s\u00A0\u202F]*(?:oz|lb|lbs)(?![\\p{L}])|/(?:oz|lb)(?![\\p{L}])|\\bounces?\\b|\\bpounds?\\b"
+    private static final Pattern IMPERIAL = Pattern.compile(
+            "[0-9][\\s\u00A0\u202F]*(?:oz|lb|lbs)(?![\\p{L}])|/(?:oz|lb)(?![\\p{L}])|\\bounces?\\b|\\bpounds?\\b"
                     + "|\\bUnzen?\\b|\\bonces\\b");
 
     private static final int CASES = 3 * Integer.getInteger("formulationmath.cases", 1);
@@ -47,11 +47,13 @@ class UnitsOfTheBenchTest {
 
     private static Map<String, String> found(Workshop.Units units, long seed, Pattern forbidden) {
         Map<String, String> found = new LinkedHashMap<>();
-        for (Map.Entry<String, Callable<?>> asked : Workshop.answers(units, seed).entrySet()) {
+        for (Map.Entry<String, Callable<?>> asked :
+                Workshop.answers(units, seed).entrySet()) {
             Everything.of(asked.getKey(), answer(asked.getValue()), 2, (way, text) -> {
                 Matcher matcher = forbidden.matcher(plain(text));
                 if (matcher.find()) {
-                    found.putIfAbsent(last(way), way + " in " + units.batch() + ": " + excerpt(plain(text), matcher.start()));
+                    found.putIfAbsent(
+                            last(way), way + " in " + units.batch() + ": " + excerpt(plain(text), matcher.start()));
                 }
             });
         }
@@ -84,6 +86,7 @@ class UnitsOfTheBenchTest {
     }
 
     static String excerpt(String text, int at) {
-        return text.substring(Math.max(0, at - 90), Math.min(text.length(), at + 60)).replaceAll("\\s+", " ");
+        return text.substring(Math.max(0, at - 90), Math.min(text.length(), at + 60))
+                .replaceAll("\\s+", " ");
     }
 }

@@ -103,10 +103,8 @@ final class Workshop {
     /** In what batches, steps and capacities are typed there; the numbers are of such a size that plans can be made. */
     record Units(String batch, int least, int most, List<String> steps, String capacity, String small, String price) {}
 
-    static final Units GRAMS =
-            new Units("g", 120, 900, List.of("0.1 g", "0.05 g", "0.01 g"), "6 kg", "g", "kg");
-    static final Units KILOGRAMS =
-            new Units("kg", 1, 4, List.of("0.5 g", "0.1 g", "1 g"), "6 kg", "g", "kg");
+    static final Units GRAMS = new Units("g", 120, 900, List.of("0.1 g", "0.05 g", "0.01 g"), "6 kg", "g", "kg");
+    static final Units KILOGRAMS = new Units("kg", 1, 4, List.of("0.5 g", "0.1 g", "1 g"), "6 kg", "g", "kg");
     static final Units OUNCES =
             new Units("oz", 8, 60, List.of("0.01 oz", "0.05 oz", "0.005 oz", "0.1 oz"), "11 lb", "oz", "lb");
     static final Units POUNDS =
@@ -177,7 +175,10 @@ final class Workshop {
     private String number(int least, int most, int places) {
         int scale = (int) Math.pow(10, places);
         int value = least * scale + random.nextInt((most - least) * scale);
-        return new java.math.BigDecimal(value).movePointLeft(places).stripTrailingZeros().toPlainString();
+        return new java.math.BigDecimal(value)
+                .movePointLeft(places)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private String size() {
@@ -194,7 +195,9 @@ final class Workshop {
             builder.phase("Water").quantitySufficient("Aqua").line("Glycerin", number(2, 6, 2) + " %");
             builder.line("Xanthan Gum", number(0, 1, 2) + "1 %");
             builder.phase("Oil").line("Avena Sativa Kernel Oil", number(8, 15, 1) + " %");
-            return builder.line("Phenoxyethanol", "0.9 %").line("Tocopherol", "0.5 %").build();
+            return builder.line("Phenoxyethanol", "0.9 %")
+                    .line("Tocopherol", "0.5 %")
+                    .build();
         }
         if (random.nextBoolean()) {
             return Formula.inParts(name)
@@ -220,10 +223,7 @@ final class Workshop {
         criteria.put("made", Criterion.madeWithin(tolerances));
         criteria.put("bound", Criterion.errorBound(tolerances, method));
         criteria.put("least net", Criterion.leastNetMass(Amount.mass(small(0, 2))));
-        criteria.put(
-                "cap",
-                Criterion.capKept(
-                        Substance.of("Phenoxyethanol"), MassFraction.parse("1.3 %"), method));
+        criteria.put("cap", Criterion.capKept(Substance.of("Phenoxyethanol"), MassFraction.parse("1.3 %"), method));
         criteria.put("exact", Criterion.exactReadings());
         criteria.put("minimum weight", Criterion.minimumWeight());
         criteria.forEach((name, criterion) -> {
@@ -251,9 +251,7 @@ final class Workshop {
         answers.put(
                 "empty window for the capacity",
                 () -> BatchWindow.of(
-                        formula,
-                        bench,
-                        BatchConstraints.of(Criterion.errorBound(Tolerances.of("0.001 %"), method))));
+                        formula, bench, BatchConstraints.of(Criterion.errorBound(Tolerances.of("0.001 %"), method))));
         answers.put(
                 "within",
                 () -> BatchWindow.of(formula, bench, Criterion.roundingWithin(tolerances))
@@ -263,8 +261,7 @@ final class Workshop {
                                 "1 " + units.batch()));
         answers.put(
                 "cap target",
-                () -> CapTarget.of(
-                        batch, balance, Substance.of("Phenoxyethanol"), MassFraction.parse("1 %"), method));
+                () -> CapTarget.of(batch, balance, Substance.of("Phenoxyethanol"), MassFraction.parse("1 %"), method));
     }
 
     private void choice(Formula formula, Batch batch, Balance balance, Tolerances tolerances) {
@@ -272,9 +269,7 @@ final class Workshop {
         FormulaLine water = formula.line("Aqua");
         Balance fine = Balance.of(units.small().equals("g") ? "0.001 g" : "0.0005 oz", small(3, 9));
         answers.put("predilution", () -> Predilution.of(batch, least, water, balance, Tolerances.of("0.2 %")));
-        answers.put(
-                "diluted",
-                () -> DilutedBatch.of(batch).diluting(least, water, balance, Tolerances.of("0.2 %")));
+        answers.put("diluted", () -> DilutedBatch.of(batch).diluting(least, water, balance, Tolerances.of("0.2 %")));
         pages("diluted sheet", words -> {
             DilutedBatch diluted = DilutedBatch.of(batch).diluting(least, water, balance, Tolerances.of("0.2 %"));
             return BatchSheet.of(diluted, WeighingPlan.of(diluted.batch(), balance), words);
@@ -293,7 +288,9 @@ final class Workshop {
                         List.of(
                                 Equipment.balance(balance.named("bench"), "40 EUR"),
                                 Equipment.balance(fine.named("pocket"), "25 EUR"),
-                                Equipment.pot(Vessel.of("pot", small(5, 9)).holding("180 US fl oz", "200 US fl oz"), "10 EUR")),
+                                Equipment.pot(
+                                        Vessel.of("pot", small(5, 9)).holding("180 US fl oz", "200 US fl oz"),
+                                        "10 EUR")),
                         List.of(Demand.of(formula, size(), size(), Criterion.roundingWithin(tolerances)))));
     }
 
@@ -319,21 +316,27 @@ final class Workshop {
         answers.put("made", () -> made);
         answers.put("mended", () -> Correction.smallest(made, rules));
         answers.put("restored", () -> Correction.restoring(made, rules));
-        answers.put("mending in little room", () -> Correction.smallest(
-                made,
-                rules.withRoomFor(Amount.mass("0.3 " + units.small()))
-                        .withStock(first, Amount.mass("0.1 " + units.small()))));
+        answers.put(
+                "mending in little room",
+                () -> Correction.smallest(
+                        made,
+                        rules.withRoomFor(Amount.mass("0.3 " + units.small()))
+                                .withStock(first, Amount.mass("0.1 " + units.small()))));
         answers.put(
                 "still to go",
                 () -> StillToGo.of(
                         Readings.begun(
                                 plan,
                                 WeighingMethod.TARE_EACH,
-                                List.of(read(plan.lines().get(0), 3), read(plan.lines().get(1), 9))),
+                                List.of(
+                                        read(plan.lines().get(0), 3),
+                                        read(plan.lines().get(1), 9))),
                         narrow));
         Amount<Mass> less = made.mass().minus(Amount.mass("0.3 " + units.small()));
         answers.put("gone off", () -> Evaporation.of(made, less, first).on(balance));
-        answers.put("added back", () -> Evaporation.of(made, less, first).on(balance).notAddedBack());
+        answers.put(
+                "added back",
+                () -> Evaporation.of(made, less, first).on(balance).notAddedBack());
         List<Reading> all = new ArrayList<>();
         for (PlannedLine line : plan.lines()) {
             all.add(read(line, random.nextInt(9) - 4));
@@ -343,14 +346,17 @@ final class Workshop {
                         BatchCode.of("OATCR", LocalDate.of(2026, 11, 26), 1),
                         Readings.of(plan, WeighingMethod.TARE_EACH, all),
                         tolerances)
-                .with(BenchEntry.addition(LineAddition.of(first, balance.readability().times(5))))
+                .with(BenchEntry.addition(
+                        LineAddition.of(first, balance.readability().times(5))))
                 .filled(Amount.mass("0.4 " + units.small()), PackFill.ofMass(small(1, 3)));
         answers.put("record", () -> record);
         pages("record sheet", words -> RecordSheet.of(record, words));
-        pages("label", words -> LabelText.of(record)
-                .with(Label.of(LabelRule.eu()).list(record.formula()))
-                .with(NetContents.byMass(Amount.mass(small(2, 4)), Amount.mass("0.1 " + units.small())))
-                .document(words));
+        pages(
+                "label",
+                words -> LabelText.of(record)
+                        .with(Label.of(LabelRule.eu()).list(record.formula()))
+                        .with(NetContents.byMass(Amount.mass(small(2, 4)), Amount.mass("0.1 " + units.small())))
+                        .document(words));
     }
 
     private void mixed(Batch batch, Bench bench, Tolerances tolerances) {
@@ -366,8 +372,9 @@ final class Workshop {
     private void packing(Formula formula, Batch batch, WeighingPlan plan) {
         String fill = small(1, 3);
         answers.put("packs", () -> Batch.of(formula, BatchSize.ofPacks(6, fill, "4 %")));
-        answers.put("stock", () -> Batch.of(
-                formula, BatchSize.ofStock(formula.line("Glycerin"), Amount.mass(small(2, 5)))));
+        answers.put(
+                "stock",
+                () -> Batch.of(formula, BatchSize.ofStock(formula.line("Glycerin"), Amount.mass(small(2, 5)))));
         ExpectedLoss loss = ExpectedLoss.ofPast(List.of(
                 Amount.mass("0.3 " + units.small()),
                 Amount.mass("0.5 " + units.small()),
@@ -396,10 +403,12 @@ final class Workshop {
         answers.put("taken", () -> shelf.take(batch, day));
         answers.put("taken by the plan", () -> shelf.take(plan, day));
         answers.put("use first", () -> shelf.useFirst(day));
-        answers.put("makeable", () -> shelf.makeable(
-                List.of(MinimumBatch.of(formula, plan.bench().balance(), Criterion.oneDivision())
-                        .sizes()),
-                day));
+        answers.put(
+                "makeable",
+                () -> shelf.makeable(
+                        List.of(MinimumBatch.of(formula, plan.bench().balance(), Criterion.oneDivision())
+                                .sizes()),
+                        day));
         answers.put("other version", () -> VersionComparison.of(formula, formula("Oat cream 2")));
     }
 
@@ -423,8 +432,9 @@ final class Workshop {
                 Amount.mass(small(8, 19)),
                 tolerances);
         answers.put("series", () -> series);
-        answers.put("series with losses", () -> series.withLeftInVessel("0.2 " + units.small())
-                .withStock("Glycerin", "0.5 " + units.small()));
+        answers.put(
+                "series with losses",
+                () -> series.withLeftInVessel("0.2 " + units.small()).withStock("Glycerin", "0.5 " + units.small()));
         answers.put("compared", () -> SeriesComparison.of(series.best().orElseThrow()));
         pages("series sheet", words -> SeriesSheet.of(series.best().orElseThrow(), words));
     }
@@ -445,7 +455,8 @@ final class Workshop {
         for (PlannedLine line : plan.lines()) {
             right = right.withFigure(line.name(), line.reading().toString());
             wrong = wrong.withFigure(
-                    line.name(), line.reading().times(line.index() == 1 ? 10 : 1).toString());
+                    line.name(),
+                    line.reading().times(line.index() == 1 ? 10 : 1).toString());
         }
         Claim fine = right;
         Claim off = wrong.withTotal(plan.total().toString());
@@ -489,20 +500,20 @@ final class Workshop {
                 "soap mended",
                 () -> SoapMending.of(
                         soap, made, CorrectionRules.within(tolerances), Unsaponified.alkaliShortfall("2 %")));
-        pages("soap mending", words -> SoapMending.of(
-                        soap, made, CorrectionRules.within(tolerances), Unsaponified.alkaliShortfall("2 %"))
-                .document(words));
+        pages(
+                "soap mending",
+                words -> SoapMending.of(
+                                soap, made, CorrectionRules.within(tolerances), Unsaponified.alkaliShortfall("2 %"))
+                        .document(words));
         LyeClaim claim = LyeClaim.about(lye);
-        LyeClaim wrong = claim.withFigure(
-                "Sodium Hydroxide", number(2, 4, 2) + " " + units.small());
+        LyeClaim wrong = claim.withFigure("Sodium Hydroxide", number(2, 4, 2) + " " + units.small());
         answers.put("lye claim", () -> LyeVerification.of(wrong));
         pages("lye verified", words -> LyeVerification.of(wrong).report(words));
         answers.put(
                 "strength",
                 () -> StrengthBlend.to(
                         "10 %",
-                        Amount.mass(small(8, 30)),
-                        List.of(Stock.of("Lactic acid", "80 %"), Stock.diluent("Aqua"))));
+                        Amount.mass(small(8, 30)), List.of(Stock.of("Lactic acid", "80 %"), Stock.diluent("Aqua"))));
         answers.put(
                 "strength in steps",
                 () -> StrengthBlend.to(
@@ -515,8 +526,7 @@ final class Workshop {
     /** Calls that have to be refused, for what the refusal says. */
     private void refusals(Formula formula, Batch batch, Bench bench, WeighingPlan plan) {
         answers.put(
-                "too heavy",
-                () -> WeighingPlan.of(Batch.of(formula, BatchSize.ofMass("40 " + units.price())), bench));
+                "too heavy", () -> WeighingPlan.of(Batch.of(formula, BatchSize.ofMass("40 " + units.price())), bench));
         answers.put(
                 "too heavy for the closing",
                 () -> WeighingPlan.of(
@@ -549,9 +559,7 @@ final class Workshop {
                                 Tolerances.of("5 %"))
                         .filled(Amount.mass("90 " + units.price()), PackFill.ofMass(small(1, 3))));
         answers.put("a vessel too heavy", () -> bench.with(Vessel.of("cauldron", "50 " + units.price())));
-        answers.put(
-                "a step larger than the capacity",
-                () -> Balance.of("9 " + units.price(), "1 " + units.price()));
+        answers.put("a step larger than the capacity", () -> Balance.of("9 " + units.price(), "1 " + units.price()));
         answers.put(
                 "a minimum load above the capacity",
                 () -> bench.balance().withMinimumLoad(Amount.mass("90 " + units.price())));
@@ -559,15 +567,22 @@ final class Workshop {
         answers.put("a negative size", () -> BatchSize.ofMass("-1 " + units.batch()));
         answers.put(
                 "more evaporated than there was",
-                () -> Evaporation.of(made(plan, 3), Amount.mass("90 " + units.price()), formula.lines().get(0)));
-        answers.put("net contents of nothing", () -> NetContents.byMass(
-                Amount.mass("0.05 " + units.small()), Amount.mass("0.1 " + units.small())));
-        answers.put("net contents in steps of nothing", () -> NetContents.byMass(
-                Amount.mass("0.05 " + units.small()), Amount.mass("0 " + units.small())));
+                () -> Evaporation.of(
+                        made(plan, 3),
+                        Amount.mass("90 " + units.price()),
+                        formula.lines().get(0)));
+        answers.put(
+                "net contents of nothing",
+                () -> NetContents.byMass(Amount.mass("0.05 " + units.small()), Amount.mass("0.1 " + units.small())));
+        answers.put(
+                "net contents in steps of nothing",
+                () -> NetContents.byMass(Amount.mass("0.05 " + units.small()), Amount.mass("0 " + units.small())));
         answers.put("a volume", () -> Batch.of(formula, BatchSize.ofVolume("1 L", "0 g/mL")));
         answers.put("packs of nothing", () -> PackFill.ofMass("0 " + units.small()));
         answers.put("lots of less than nothing", () -> Lot.of("Glycerin", "G1", "-1 " + units.small()));
-        answers.put("shelf too small", () -> Shelf.of(List.of(Lot.of("Aqua", "A1", "0.1 " + units.small())))
-                .take(batch, Picking.on("2026-12-01")));
+        answers.put(
+                "shelf too small",
+                () -> Shelf.of(List.of(Lot.of("Aqua", "A1", "0.1 " + units.small())))
+                        .take(batch, Picking.on("2026-12-01")));
     }
 }

@@ -129,8 +129,20 @@ class CompoundUnitTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "5 J/kg·K", "5 J/kg/K", "5 J/(kg·°C)", "5 g/(mL", "5 g/()", "5 g·", "5 g··g", "5 g^0", "5 g^99999",
-                "5 (× 2 g", "5 (× 1/0 g)", "5 g/cup", "5 °C²", "5 g·spoon"
+                "5 J/kg·K",
+                "5 J/kg/K",
+                "5 J/(kg·°C)",
+                "5 g/(mL",
+                "5 g/()",
+                "5 g·",
+                "5 g··g",
+                "5 g^0",
+                "5 g^99999",
+                "5 (× 2 g",
+                "5 (× 1/0 g)",
+                "5 g/cup",
+                "5 °C²",
+                "5 g·spoon"
             })
     void what_is_no_product_is_refused_with_a_way_to_write_it(String text) {
         assertThatThrownBy(() -> AmountFormat.standard().parse(text)).isInstanceOf(NumberTextException.class);

@@ -4,17 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import javax.measure.quantity.Mass;
-import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.OverloadException;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.Map;
 import java.util.Random;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
 /** A kilo of three fats with masses in boxes of their own; every figure was worked out by hand in fractions beforehand. */

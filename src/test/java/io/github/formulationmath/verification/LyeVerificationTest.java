@@ -3,13 +3,12 @@ package io.github.formulationmath.verification;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Locale;
-import io.github.formulationmath.soap.AlkaliMixture;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliGrade;
+import io.github.formulationmath.soap.AlkaliMixture;
 import io.github.formulationmath.soap.Evidence;
 import io.github.formulationmath.soap.Fat;
 import io.github.formulationmath.soap.HydroxideVerdict;
@@ -23,6 +22,7 @@ import io.github.formulationmath.soap.Unsaponified;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -172,7 +172,8 @@ class LyeVerificationTest {
             }
             for (LyeWater.Convention convention : LyeWater.Convention.values()) {
                 String name = convention.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-                assertThat(LyeSlip.WATER_BY_OTHER_CONVENTION.detail(name, words)).isNotEqualTo(name + ".");
+                assertThat(LyeSlip.WATER_BY_OTHER_CONVENTION.detail(name, words))
+                        .isNotEqualTo(name + ".");
             }
         }
     }
