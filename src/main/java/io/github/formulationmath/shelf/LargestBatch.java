@@ -82,7 +82,7 @@ public final class LargestBatch implements Explained {
 
         /** That of its first lot, if it has any. */
         Amount<Mass> unit(Amount<Mass> other) {
-            return lots.isEmpty() ? other : lots.get(0).left();
+            return lots.isEmpty() ? other : lots.get(0).left().inSmallerUnit();
         }
 
         Ratio most() {
@@ -154,7 +154,7 @@ public final class LargestBatch implements Explained {
     /**
      * The largest batch.
      *
-     * @return the exact mass in the unit of the first lot, 0 if an ingredient is missing, with its working
+     * @return the exact mass in the unit in which parts of the first lot are weighed, 0 if an ingredient is missing, with its working
      */
     public Amount<Mass> mass() {
         return Amount.grams(grams())
@@ -163,12 +163,12 @@ public final class LargestBatch implements Explained {
                 .inUnitOf(unit());
     }
 
-    /** An amount in the unit that the shelf is written in: that of the first lot there is. */
+    /** An amount in the unit that the shelf is written in: that in which parts of the first lot are weighed. */
     private Amount<Mass> unit() {
         return needs.stream()
                 .flatMap(need -> need.lots().stream())
                 .findFirst()
-                .map(Lot::left)
+                .map(lot -> lot.left().inSmallerUnit())
                 .orElseGet(() -> Amount.grams(Ratio.ZERO));
     }
 
