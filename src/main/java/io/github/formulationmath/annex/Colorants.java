@@ -32,8 +32,8 @@ public final class Colorants {
     private static final Colorants EU = new Colorants();
     private static final Finding NOTHING = new Finding(List.of(), List.of());
 
-    private static final Pattern NUMBER =
-            Pattern.compile("(?:^|[^A-Z])C\\.? ?I\\.?[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
+    private static final Pattern NUMBER = Pattern.compile(
+            "(?:^|[^A-Z])(?:C\\.? ?I\\.?|COLOU?R INDEX)[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
     private static final Pattern BARE = Pattern.compile("^([1-7][0-9]{4})(?::([0-9]))?$");
 
     private Colorants() {}

@@ -121,6 +121,17 @@ public final class ProhibitedSubstances {
                 .toList();
     }
 
+    /**
+     * Names of the list that are one letter away from one that it does not have: a slip of the pen. Only a suggestion.
+     *
+     * @param name the name as written
+     * @return an unmodifiable list of names in the form in which they are compared, in alphabetical order; empty if nothing is close
+     */
+    public List<String> suggest(String name) {
+        String key = Spelling.of(Objects.requireNonNull(name, "name"));
+        return List.copyOf(OneLetterAway.keys(KeyFile.PROHIBITED, key, one -> Entries.BY_KEY.containsKey(one)));
+    }
+
     private static boolean isNumber(String key) {
         return Character.isDigit(key.charAt(0)) && key.chars().allMatch(c -> c == '-' || c >= '0' && c <= '9');
     }

@@ -258,10 +258,19 @@ final class CheckIndex {
         String purpose = product.purposeOf(named).orElse(EVERY_PURPOSE);
         return likely.stream()
                 .filter(limit -> !known.contains(limit.place()))
+                .filter(limit -> limits.stream().noneMatch(own -> isExcepted(limit, own)))
                 .filter(limit -> !limit.basis().isReference()
                         || !known.contains(limit.basis().toString()))
                 .filter(limit -> serves(limit, purpose))
                 .toList();
+    }
+
+    /** Whether an entry prints that it does not mean what another entry of its annex is on: "(entry 25)". */
+    private static boolean isExcepted(UsageLimit limit, UsageLimit own) {
+        String place = own.place();
+        int number = place.indexOf(' ') + 1;
+        return limit.place().startsWith(place.substring(0, number))
+                && limit.group().name().contains("(entry " + place.substring(number) + ")");
     }
 
     private Set<LegalChange> amendments(Substance named, List<UsageLimit> limits) {

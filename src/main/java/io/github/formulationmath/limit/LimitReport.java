@@ -288,7 +288,7 @@ public final class LimitReport {
      * it if the substance is another.
      *
      * @return an unmodifiable map in the order of the formula, from the substance to at most three names as the table
-     *     writes them, the closest first; substances that no name is close to are not in it
+     *     writes them, the closest first, or, where it has none, names of Annex II that are one letter away; substances that no name is close to are not in it
      */
     public Map<Substance, List<String>> suggestions() {
         Map<Substance, List<String>> found = suggestions;
@@ -302,7 +302,7 @@ public final class LimitReport {
     private Map<Substance, List<String>> closestNames() {
         Map<Substance, List<String>> close = new LinkedHashMap<>();
         for (Substance substance : withoutLimit()) {
-            List<String> names = table().index().names().suggest(substance.name(), MOST_SUGGESTIONS);
+            List<String> names = table().index().suggest(substance.name(), MOST_SUGGESTIONS, table().asksEuAnnexes());
             if (!names.isEmpty()) {
                 close.put(substance, names);
             }

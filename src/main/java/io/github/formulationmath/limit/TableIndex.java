@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
@@ -26,6 +27,8 @@ final class TableIndex {
 
     private static final String NANO = "(NANO)";
 
+    private static final int MOST_KEPT = 4096;
+
     private final KeyIndex<Substance> members = new KeyIndex<>();
     private final KeyIndex<UsageLimit> counting = new KeyIndex<>();
     private final KeyIndex<UsageLimit> mentioning = new KeyIndex<>();
@@ -35,6 +38,9 @@ final class TableIndex {
     private final boolean declares;
     private final List<UsageLimit> all;
     private volatile @Nullable NameBook names;
+    /** Names of Annex II that are close to others; as many are kept as a large stock has. */
+    private final Map<String, List<String>> prohibited = new ConcurrentHashMap<>();
+
     private @Nullable SaltNames salts;
 
     TableIndex(List<UsageLimit> limits, List<OmittedEntry> entries) {
@@ -69,6 +75,22 @@ final class TableIndex {
             names = known;
         }
         return known;
+    }
+
+    /** Names that were probably meant: of the table, else, if it asks that, of Annex II. */
+    List<String> suggest(String written, int most, boolean asksAnnexII) {
+        List<String> own = names().suggest(written, most);
+        if (!own.isEmpty() || !asksAnnexII) {
+            return own;
+        }
+        List<String> known = prohibited.get(written);
+        if (known == null) {
+            known = ProhibitedSubstances.eu2024February().suggest(written);
+            if (prohibited.size() < MOST_KEPT) {
+                prohibited.put(written, known);
+            }
+        }
+        return known.size() <= most ? known : known.subList(0, most);
     }
 
     /** Whether the table has substances to be declared, so that constituents of natural materials matter. */
@@ -309,6 +331,9 @@ final class TableIndex {
                         + "|COPPER|SILVER|STRONTIUM|BARIUM|MANGANESE|BISMUTH|IRON|FERROUS|FERRIC|CHOLINE|LYSINE|ARGININE"
                         + "|BETAINE|TROMETHAMINE|(?:MONO|DI|TRI)?ETHANOLAMINE|[MDT]EA|[MDT]IPA)[ -](.+)");
 
+        /** Dimethyl and the like begin the names of many things, and are no base. */
+        private static final Pattern RADICAL = Pattern.compile("[A-Z]+YL");
+
         private static final Pattern AMINE = Pattern.compile("ETHANOLAMINE|[MDT]EA|[MDT]IPA");
 
         /** Zinc salts that water does not dissolve: an entry on water-soluble ones does not mean them. */
@@ -368,8 +393,9 @@ final class TableIndex {
             byAcid.add(basesOf.keySet(), limit);
             if (basesOf.isEmpty()) {
                 times.forEach((first, count) -> {
-                    if (count > 1) {
-                        byBase.add(Set.of(begins.getOrDefault(first, first)), limit);
+                    String base = begins.getOrDefault(first, first);
+                    if (count > 1 && !RADICAL.matcher(base).matches()) {
+                        byBase.add(Set.of(base), limit);
                     }
                 });
             }
@@ -386,7 +412,10 @@ final class TableIndex {
             return String.join(" ", List.of(some).subList(0, same));
         }
 
-        List<UsageLimit> like(String name) {
+        List<UsageLimit> like(String written) {
+            String name = written.endsWith(NANO)
+                    ? written.substring(0, written.length() - NANO.length()).strip()
+                    : written;
             Matcher salt = BASE.matcher(name);
             List<UsageLimit> found = new ArrayList<>(salt.matches() ? byAcid.find(salt.group(1)) : List.of());
             for (int end = name.indexOf(' '); end > 0; end = name.indexOf(' ', end + 1)) {

@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Numbers as text, in one form for all locales. */
 final class RatioText {
@@ -22,9 +23,16 @@ final class RatioText {
             Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE]([+-]?[0-9]++))?");
     private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
 
+    /** So many digits always fit a long. */
+    private static final int LONGEST_SHORT = 18;
+
     private RatioText() {}
 
     static Ratio parse(String text) {
+        Ratio small = shortDecimal(text);
+        if (small != null) {
+            return small;
+        }
         if (text.length() > MAX_LENGTH) {
             throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
         }
@@ -38,6 +46,28 @@ final class RatioText {
             return fraction(text, fraction);
         }
         throw NumberTextException.withExamples(text, notANumber(trimmed), EXAMPLES);
+    }
+
+    /** The number that most texts are: a few digits with or without a point, and nothing else; null for any other. */
+    private static @Nullable Ratio shortDecimal(String text) {
+        int length = text.length();
+        if (length == 0 || length > LONGEST_SHORT || text.charAt(length - 1) == '.') {
+            return null;
+        }
+        long digits = 0;
+        long below = 0;
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits = digits * 10 + (c - '0');
+                below *= 10;
+            } else if (c == '.' && below == 0) {
+                below = 1;
+            } else {
+                return null;
+            }
+        }
+        return below == 0 ? Ratio.of(digits) : Ratio.of(digits, below);
     }
 
     static String format(Ratio value) {
