@@ -72,7 +72,7 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
         Acid used = Objects.requireNonNull(acid, "acid");
         Neutralised neutralised = new Neutralised(this, used, Amount.requirePositive("soap", soap));
         return Amount.grams(neutralised.in(Reckoning.plain()))
-                .inUnitOf(soap)
+                .inUnitOf(soap.inSmallerUnit())
                 .withWorking(Neutralised::question, neutralised, Neutralised::in);
     }
 
@@ -117,10 +117,10 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
                 Amount.grams(found(share.least(), soap)
                                 .minus(acid.greatestDemand().times(grams).times(perMole))
                                 .max(Ratio.ZERO))
-                        .inUnitOf(soap),
+                        .inUnitOf(soap.inSmallerUnit()),
                 Amount.grams(found(share.greatest(), soap)
                                 .minus(acid.leastDemand().times(grams).times(perMole)))
-                        .inUnitOf(soap));
+                        .inUnitOf(soap.inSmallerUnit()));
     }
 
     private static Ratio found(MassFraction share, Amount<Mass> soap) {
