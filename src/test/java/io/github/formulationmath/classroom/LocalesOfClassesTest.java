@@ -48,6 +48,8 @@ class LocalesOfClassesTest {
         return NUMBER.matcher(text)
                 .results()
                 .map(found -> found.group())
+                // One may be a word in one language and a digit in another.
+                .filter(number -> !number.equals("1"))
                 .sorted()
                 .collect(Collectors.joining(" "));
     }
