@@ -11,6 +11,9 @@ const MILLIMETRE = 96 / 25.4;
 const MARGIN = 9;
 const PAPERS = { A4: [210, 297], A5: [148, 210], Letter: [215.9, 279.4] };
 const ONE_PAGE = /^sheet-/;
+// The name of a class says how many pages it takes, on A4 and Letter; small paper takes what it takes.
+const PAGES = /^class-(\d+)-/;
+const CLASSROOM = /^(class|keys)-/;
 
 // Runs in the page.
 function tooWide() {
@@ -22,6 +25,17 @@ function tooWide() {
     const cut = element.clientWidth > 0 && element.scrollWidth > element.clientWidth + 1;
     const beyond = box.right > document.documentElement.clientWidth + 1 || box.left < -1;
     if (cut || beyond) found.push(`${element.tagName} "${element.textContent.trim().slice(0, 40)}" ${element.scrollWidth}>${element.clientWidth}`);
+    // A word at the head of a column stays whole.
+    if (element.tagName === "TH" && element.closest("thead")) {
+      for (const node of [...element.childNodes].filter(child => child.nodeType === 3)) {
+        for (const word of node.textContent.matchAll(/[^\s\u00AD-]+/g)) {
+          const range = document.createRange();
+          range.setStart(node, word.index);
+          range.setEnd(node, word.index + word[0].length);
+          if (range.getClientRects().length > 1) found.push(`broken word "${word[0]}"`);
+        }
+      }
+    }
     // A word that its cell broke inside a number: a number never breaks.
     if (/^T[DH]$/.test(element.tagName) && element.classList.contains("number") && element.tagName === "TD") {
       const range = document.createRange();
@@ -35,6 +49,7 @@ function tooWide() {
 }
 
 const cells = () => [...document.querySelectorAll("td:not(.tick), tbody th, dd")]
+  .filter(cell => !cell.querySelector("math"))
   .filter(cell => getComputedStyle(cell).display !== "none").map(cell => cell.textContent.trim()).filter(text => text);
 
 (async () => {
@@ -57,8 +72,9 @@ const cells = () => [...document.querySelectorAll("td:not(.tick), tbody th, dd")
       // A name may break between words, and then another cell stands between its parts.
       const missing = texts.filter(text => !text.split(/\s/).every(word => printed.includes(word) || words.includes(word)));
       const pages = Number(/Pages: *(\d+)/.exec(execFileSync("pdfinfo", [pdf], { encoding: "utf8" }))[1]);
-      const long = ONE_PAGE.test(file) && pages !== 1 ? [`${pages} pages`] : [];
-      const numbered = printed.includes(`1/${pages}`) ? [] : ["no page number"];
+      const most = ONE_PAGE.test(file) ? 1 : PAGES.test(file) && paper !== "A5" ? Number(PAGES.exec(file)[1]) : Infinity;
+      const long = pages > most ? [`${pages} pages instead of ${most}`] : [];
+      const numbered = CLASSROOM.test(file) || printed.includes(`1/${pages}`) ? [] : ["no page number"];
       const all = [...found, ...missing.map(text => `not in the PDF: "${text}"`), ...long, ...numbered];
       console.log(`${file} on ${paper}: ${pages} page(s), ${texts.length} cells, ${all.length === 0 ? "nothing cut" : all.join("; ")}`);
       wrong += all.length;

@@ -3,7 +3,8 @@
 # documentation asks for or touches (written by WorkingsOutsideTest into target/workings) and a batch sheet of twelve lines:
 #   formulas   KaTeX and MathJax take each, MathJax takes the MathML, Chromium draws it
 #   documents  pdflatex takes each without an error, and nothing is wider than its line; a sheet fills one page
-# Fails if a tool is missing. Debian: texlive-latex-base texlive-latex-recommended lmodern nodejs npm chromium python3 maven.
+# Fails if a tool is missing. With --tested it takes what the tests have just written, as the Maven profile tex does.
+# Debian: texlive-latex-base texlive-latex-recommended lmodern nodejs npm chromium python3 maven.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 
@@ -14,7 +15,7 @@ work=target/tex
 rm -rf "$work"
 mkdir -p "$work"
 
-mvn -q -B -ntp -Pquick test -Dtest=WorkingsOutsideTest -Dformulationmath.tools=required
+[ "${1:-}" = --tested ] || mvn -q -B -ntp -Pquick test -Dtest=WorkingsOutsideTest -Dformulationmath.tools=required
 npm install --silent --no-audit --no-fund --prefix "$work" katex@0.16.22 mathjax-full@3.2.2
 node src/build/formulas.js "$work/node_modules" target/workings
 

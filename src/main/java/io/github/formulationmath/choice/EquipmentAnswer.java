@@ -130,11 +130,15 @@ public final class EquipmentAnswer implements Explained {
     /**
      * The smallest batches of all demands that are met, together.
      *
-     * @return the exact sum in grams, 0 if none is met, with its working
+     * @return the exact sum in the unit of the first plan, 0 if none is met, with its working
      */
     public Amount<Mass> totalSize() {
         return Amount.grams(totalSize(Reckoning.plain()))
-                .withWorking(answer -> Phrase.of("question.sizes-together"), this, EquipmentAnswer::totalSize);
+                .withWorking(answer -> Phrase.of("question.sizes-together"), this, EquipmentAnswer::totalSize)
+                .inUnitOf(
+                        plans.isEmpty()
+                                ? Amount.grams(Ratio.ZERO)
+                                : plans.get(0).size());
     }
 
     private <V> V totalSize(Reckoning<V> r) {

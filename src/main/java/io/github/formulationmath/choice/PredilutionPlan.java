@@ -113,8 +113,8 @@ public final class PredilutionPlan implements Predilution, Explained {
         return new Predilution.None(Phrase.of(
                 "predilution.carrier-too-small",
                 carrier.name(),
-                carrier.mass().toString(),
-                Amount.grams(diluent).toString()));
+                BalanceUnit.brief(carrier.mass()),
+                BalanceUnit.brief(Amount.grams(diluent).inUnitOf(carrier.mass()))));
     }
 
     /**

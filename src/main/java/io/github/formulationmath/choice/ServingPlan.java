@@ -94,7 +94,8 @@ public final class ServingPlan implements Weighed, Explained {
 
         private Amount<Mass> reading() {
             return Amount.grams(reading(Reckoning.plain()))
-                    .withWorking(asked -> Phrase.of("question.reading", asked.line.name()), this, AtStation::reading);
+                    .withWorking(asked -> Phrase.of("question.reading", asked.line.name()), this, AtStation::reading)
+                    .inUnitOf(station.balance().readability());
         }
 
         /** What the display reads. */

@@ -2,6 +2,7 @@ package io.github.formulationmath.choice;
 
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -23,8 +24,8 @@ record StationTrial(
         if (against != null) {
             return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
         }
-        String most =
-                Amount.grams(line.mass().canonical().times(error.canonical())).toString();
+        String most = BalanceUnit.brief(
+                BalanceUnit.amount(station.balance(), line.mass().canonical().times(error.canonical())));
         return new BalanceAssignment.AssignedLine.Candidate(
                 station, Phrase.of("station.carries", line.name(), most), error, true);
     }
@@ -37,8 +38,9 @@ record StationTrial(
         Ratio capacity = station.balance().capacity().canonical();
         Ratio load = onPan(station).plus(station.vessel().mass().canonical());
         if (load.compareTo(capacity) > 0) {
-            String over = Amount.grams(load.minus(capacity)).toString();
-            return Phrase.of("station.overloaded", Amount.grams(load).toString(), over);
+            String over = BalanceUnit.brief(BalanceUnit.amount(station.balance(), load.minus(capacity)));
+            return Phrase.of(
+                    "station.overloaded", BalanceUnit.brief(BalanceUnit.amount(station.balance(), load)), over);
         }
         Ratio room = room(station);
         Ratio volume = volume(station);

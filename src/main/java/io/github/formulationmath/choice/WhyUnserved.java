@@ -98,13 +98,17 @@ record WhyUnserved(Demand demand, EquipmentList list, long set, boolean isServed
             return Optional.empty();
         }
         Amount<Mass> capacity = capacity();
+        // A balance is proposed in the unit in which one weighs there: steps of ounces for a batch in pounds.
+        Amount<Mass> small = demand.sizes().greatest().inSmallerUnit();
+        Amount<Mass> one = small.dividedBy(small.exactValue());
         for (String step : STEPS) {
-            Balance balance = Balance.of(Amount.grams(Ratio.parse(step)), capacity.plus(Amount.grams(Ratio.of(10))))
-                    .named("another balance");
+            Amount<Mass> readability = one.times(Ratio.parse(step));
+            Balance balance =
+                    Balance.of(readability, capacity.plus(one.times(10))).named("another balance");
             if (served(demand, list.with(new Equipment.OfBalance(balance, free())))
                     .isPresent()) {
-                return Optional.of(
-                        Phrase.of("opening.other-balance", step + " g", BalanceUnit.text(balance.capacity())));
+                return Optional.of(Phrase.of(
+                        "opening.other-balance", readability.toString(), BalanceUnit.text(balance.capacity())));
             }
         }
         return Optional.empty();
@@ -117,7 +121,7 @@ record WhyUnserved(Demand demand, EquipmentList list, long set, boolean isServed
             Amount<Mass> own = EquipmentList.vessel(item).map(Vessel::mass).orElse(heaviest);
             heaviest = own.compareTo(heaviest) > 0 ? own : heaviest;
         }
-        return Amount.grams(demand.sizes().greatest().canonical().plus(heaviest.canonical()));
+        return demand.sizes().greatest().plus(heaviest);
     }
 
     private Optional<Phrase> vessel(Equipment item, String key) {

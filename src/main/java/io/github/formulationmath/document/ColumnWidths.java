@@ -49,7 +49,8 @@ record ColumnWidths(Map<String, Integer> longest) {
                 .orElse(0);
         int cells = longest.getOrDefault(column.name(), 0);
         return switch (column.use()) {
-            case ROOM, NAME -> "";
+            case NAME -> "";
+            case ROOM -> " style=\"width: calc(max(12%, " + head + "ch * 0.95 + 0.7em))\"";
             case TICK -> width(2, head);
             case TEXT -> width(Math.max(Math.min(cells, TEXT_WIDTH), head), head);
             case NUMBER, READING, DETAIL -> width(Math.max(cells, 1), head);

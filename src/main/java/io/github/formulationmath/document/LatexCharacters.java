@@ -93,7 +93,7 @@ final class LatexCharacters {
     private static String[] signs() {
         String signs =
                 "− - × \\times ≈ \\approx ≤ \\le ≥ \\ge √ \\surd ′ {}' ⁻ {}^- ° {}^\\circ µ \\mu ∞ \\infty … \\dots → \\to"
-                        + " ± \\pm ¹ {}^1 ² {}^2 ³ {}^3 ₀ {}_0 ₁ {}_1 ₂ {}_2 ₃ {}_3 ₄ {}_4 ₅ {}_5 ₆ {}_6 ₇ {}_7 ₈ {}_8 ₉ {}_9";
+                        + " ± \\pm ¹ {}^1 ² {}^2 ³ {}^3 ⁰ {}^0 ⁴ {}^4 ⁵ {}^5 ⁶ {}^6 ⁷ {}^7 ⁸ {}^8 ⁹ {}^9 ₀ {}_0 ₁ {}_1 ₂ {}_2 ₃ {}_3 ₄ {}_4 ₅ {}_5 ₆ {}_6 ₇ {}_7 ₈ {}_8 ₉ {}_9";
         return signs.split(" ");
     }
 

@@ -14,6 +14,7 @@ import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * The relation between amounts as written and shares of the whole: {@code w_i = a_i / A}, where A is 100 %, the sum of
@@ -191,6 +192,9 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explained,
 
     private <V> V written(Reckoning<V> r, Written line) {
         LineAmount amount = line.amount();
-        return r.given(rule.written, line, number(amount), () -> Source.written(amount.toString()));
+        Supplier<Source> source = () -> Source.written(amount.toString());
+        return amount instanceof LineAmount.Weight weight
+                ? r.given(rule.written, line, weight.mass(), source)
+                : r.given(rule.written, line, number(amount), source);
     }
 }

@@ -47,11 +47,11 @@ public final class NetContents<Q extends Quantity<Q>> implements Explained {
         this.density = density;
         this.step = Objects.requireNonNull(step, "step");
         if (fill.signum() <= 0 || step.signum() <= 0) {
-            throw new IllegalArgumentException("fill is " + Excerpt.of(fill.canonical()) + " g and step is "
-                    + Excerpt.of(step) + ": both must be above 0");
+            throw new IllegalArgumentException(
+                    "fill is " + Excerpt.of(fill) + " and step is " + Excerpt.of(step) + ": both must be above 0");
         }
         if (contents(Reckoning.plain()).isZero()) {
-            throw new IllegalArgumentException("fill is " + Excerpt.of(fill.canonical()) + " g, less than one step of "
+            throw new IllegalArgumentException("fill is " + Excerpt.of(fill) + ", less than one step of "
                     + Excerpt.of(step) + ": state the contents in a finer step");
         }
     }

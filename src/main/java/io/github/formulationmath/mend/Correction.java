@@ -12,6 +12,7 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Working;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -138,12 +139,14 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * What to add of one line.
      *
      * @param line the line
-     * @return the mass in grams, at least 0, with its working: that of a restoration, or the proof that nothing smaller does
+     * @return the mass in the unit of its display, at least 0, with its working: that of a restoration, or the proof that nothing smaller does
      * @throws IllegalArgumentException if the line is none of the formula
      */
     public final Amount<Mass> addition(FormulaLine line) {
         Part part = new Part(this, made.line(line));
-        return Amount.grams(grams().get(part.line().index())).withWorking(Part::question, part, Part::grams);
+        return Amount.grams(grams().get(part.line().index()))
+                .withWorking(Part::question, part, Part::grams)
+                .inUnitOf(part.line().mass());
     }
 
     /** What one line is made up by. */
@@ -163,10 +166,10 @@ public abstract sealed class Correction implements Explained permits SmallestCor
     /**
      * What will be in the pot.
      *
-     * @return the mass there and all additions, in grams
+     * @return the mass there and all additions, in the unit of the display of the bench
      */
     public Amount<Mass> newMass() {
-        return Amount.grams(made.mass().canonical().plus(totalGrams()));
+        return Amount.grams(made.mass().canonical().plus(totalGrams())).inUnitOf(made.mass());
     }
 
     /**
@@ -181,17 +184,24 @@ public abstract sealed class Correction implements Explained permits SmallestCor
     /**
      * The mass of all additions.
      *
-     * @return the total in grams, with its working
+     * @return the total in the unit of the display of the bench, with its working
      */
     public Amount<Mass> total() {
         return Amount.grams(totalGrams())
-                .withWorking(correction -> Phrase.of("question.total-addition"), this, Correction::total);
+                .withWorking(correction -> Phrase.of("question.total-addition"), this, Correction::total)
+                .inUnitOf(made.mass());
     }
 
     /** Where the {@link #total()} comes from. */
     @Override
     public Origin origin() {
         return total().origin();
+    }
+
+    /** As {@link #total()}, told in its unit. */
+    @Override
+    public Working working() {
+        return total().working();
     }
 
     abstract Ratio totalGrams();

@@ -15,6 +15,7 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -278,8 +279,8 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
 
     /** One d for all, or one for each line where they differ. */
     private static <V> V step(Reckoning<V> r, MadeLine line, boolean alike) {
-        Ratio grams = line.balance().readability().canonical();
-        return alike ? r.given(STEP, grams, Source.user()) : r.given(STEP, line.line(), grams, Source.user());
+        Amount<Mass> readability = line.balance().readability();
+        return r.displayStep(STEP, alike ? Subject.none() : line.line(), readability, Source.user());
     }
 
     @Override

@@ -159,7 +159,7 @@ interface PotConstraint extends LinearProof.Constraint {
     /** What is there to add, and room for it. */
     static List<PotConstraint> ofBench(MadeBatch made, CorrectionRules rules) {
         List<PotConstraint> all = new ArrayList<>(stocks(made, rules));
-        all.add(new Room(made, rules.roomFor(made)));
+        all.add(new Room(made, Amount.grams(rules.roomFor(made)).inUnitOf(made.mass())));
         return all;
     }
 
@@ -168,26 +168,23 @@ interface PotConstraint extends LinearProof.Constraint {
      * whatever phases they stand, what is left of it; in the order in which their first lines stand in the formula.
      */
     private static List<PotConstraint> stocks(MadeBatch made, CorrectionRules rules) {
-        Map<String, Ratio> left = new LinkedHashMap<>();
-        rules.stock().forEach((line, amount) -> left.put(line.ingredient().normalName(), grams(amount)));
+        Map<String, Amount<Mass>> left = new LinkedHashMap<>();
+        Amount<Mass> nothing = made.mass().times(0);
+        rules.stock().forEach((line, amount) -> left.put(line.ingredient().normalName(), amount));
         Map<String, List<FormulaLine>> open = new LinkedHashMap<>();
         List<Stock> all = new ArrayList<>();
         for (FormulaLine line : made.formula().lines()) {
             String name = line.ingredient().normalName();
             if (rules.frozen().contains(line)) {
-                all.add(new Stock(Obstacle.Kind.LINE_FROZEN, List.of(line), Ratio.ZERO));
+                all.add(new Stock(Obstacle.Kind.LINE_FROZEN, List.of(line), nothing));
             } else if (left.containsKey(name)) {
                 open.computeIfAbsent(name, n -> new ArrayList<>()).add(line);
             }
         }
         open.forEach((name, lines) ->
-                all.add(new Stock(Obstacle.Kind.STOCK_OUT, List.copyOf(lines), left.getOrDefault(name, Ratio.ZERO))));
+                all.add(new Stock(Obstacle.Kind.STOCK_OUT, List.copyOf(lines), left.getOrDefault(name, nothing))));
         all.sort(Comparator.comparingInt(stock -> stock.first().index()));
         return List.copyOf(all);
-    }
-
-    private static Ratio grams(Amount<Mass> amount) {
-        return amount.canonical();
     }
 
     /** Whether it is about what displays show, as what is taken of a stock, and not about what is in the pot. */
@@ -202,7 +199,7 @@ interface PotConstraint extends LinearProof.Constraint {
                 .map(line -> new Stock(
                         Obstacle.Kind.VESSEL_FULL,
                         List.of(line.line()),
-                        line.carried().canonical()));
+                        line.carried()));
     }
 
     /**
@@ -398,7 +395,7 @@ interface PotConstraint extends LinearProof.Constraint {
     }
 
     /** −Σx_i ≥ −s over some lines. */
-    record Stock(Obstacle.Kind kind, List<FormulaLine> lines, Ratio grams) implements PotConstraint {
+    record Stock(Obstacle.Kind kind, List<FormulaLine> lines, Amount<Mass> most) implements PotConstraint {
 
         private static final Symbol STOCK = Symbol.of("s", "stock-left", Kind.MASS);
 
@@ -424,12 +421,12 @@ interface PotConstraint extends LinearProof.Constraint {
 
         @Override
         public <V> V least(Reckoning<V> r) {
-            return r.product(r.literal(-1), r.given(STOCK, first(), grams, Source.user()));
+            return r.product(r.literal(-1), r.given(STOCK, first(), most, Source.user()));
         }
     }
 
     /** −Σx ≥ Z − C. */
-    record Room(MadeBatch made, Ratio grams) implements PotConstraint {
+    record Room(MadeBatch made, Amount<Mass> room) implements PotConstraint {
 
         private static final Symbol ROOM = Symbol.of("C", "room-in-pot", Kind.MASS);
 
@@ -450,7 +447,7 @@ interface PotConstraint extends LinearProof.Constraint {
 
         @Override
         public <V> V least(Reckoning<V> r) {
-            return r.difference(r.known(made), r.given(ROOM, grams, Source.user()));
+            return r.difference(r.known(made), r.given(ROOM, room, Source.user()));
         }
     }
 }

@@ -58,7 +58,7 @@ final class RestoringCorrection extends Correction {
         for (PotConstraint each : all) {
             Ratio slack = each.row(grams.size()).slack(grams, total);
             if (slack.signum() < 0) {
-                obstacles.add(obstacle(each, slack));
+                obstacles.add(obstacle(each, slack, made.mass()));
                 if (each instanceof PotConstraint.Capped cap) {
                     Ratio share = cap.most().fraction().minus(slack.dividedBy(restored));
                     exceeded.add(new ExceededCap(cap.substance(), cap.most(), MassFraction.of(share)));
@@ -70,18 +70,19 @@ final class RestoringCorrection extends Correction {
         Outcome outcome =
                 !obstacles.isEmpty() ? Outcome.OBSTRUCTED : total.isZero() ? Outcome.NOTHING_TO_DO : Outcome.MENDED;
         Amount<Mass> newMass = Amount.grams(restored)
-                .withWorking(pot -> Phrase.of("question.restored-batch-mass"), made, RestoringCorrection::newMass);
+                .withWorking(pot -> Phrase.of("question.restored-batch-mass"), made, RestoringCorrection::newMass)
+                .inUnitOf(made.mass());
         return new RestoringCorrection(made, rules, new Findings(outcome, grams, obstacles, exceeded, broken), newMass);
     }
 
     /** Of what is at the bench it can be said how much is missing. */
-    private static Obstacle obstacle(PotConstraint broken, Ratio slack) {
+    private static Obstacle obstacle(PotConstraint broken, Ratio slack, Amount<Mass> unit) {
         return new Obstacle(
                 broken.kind(),
                 broken.name(),
                 broken instanceof PotConstraint.OfContents
                         ? Optional.empty()
-                        : Optional.of(Amount.grams(slack.unaryMinus())));
+                        : Optional.of(Amount.grams(slack.unaryMinus()).inUnitOf(unit)));
     }
 
     @Override

@@ -17,8 +17,12 @@ public final class LocalDigits {
 
     // Possessive quantifiers: no backtracking, whatever the text.
     private static final String NUMBER = "(?:[≈±] )?+[+−-]?+[0-9]++(?:\\.[0-9]++)?+(?:/[0-9]++)?+";
-    private static final String UNIT =
-            "(?: (?:g I2/100 g|mg (?:KOH|NaOH)/g|(?:(?:US|imp|metric) )?+[\\p{L}\\p{Sc}°%‰µ/·²³]{1,24}+(?: oz)?+))?+";
+    /** What is less than one of a unit, told in parts of it: 2 lb 3.5 oz. */
+    private static final String TWO_UNITS = "(?:lb|kg|L) [0-9]++(?:\\.[0-9]++)?+ (?:oz|g|mL)";
+
+    private static final String LETTERS = "[\\p{L}\\p{Sc}°%‰µ/·²³⁻¹⁰⁴-⁹]{1,24}+";
+    private static final String UNIT = "(?: (?:" + TWO_UNITS + "|g I2/100 g|mg (?:KOH|NaOH)/g|(?:(?:US|imp|metric) )?+"
+            + LETTERS + "(?: oz)?+(?:(?<=/)\\(" + LETTERS + "\\))?+))?+";
     private static final Pattern NUMBERS =
             Pattern.compile("\\[?+" + NUMBER + UNIT + "(?:(?: ≈ |, | – )" + NUMBER + UNIT + ")*+(?:]" + UNIT + ")?+");
 

@@ -29,7 +29,8 @@ record BatchForPacks(int packs, PackFill fill, ExpectedLoss loss, CoverageFactor
 
     Amount<Mass> mass() {
         return Amount.grams(mass(Reckoning.plain()))
-                .withWorking(batch -> Phrase.of("question.batch-for-packs"), this, BatchForPacks::mass);
+                .withWorking(batch -> Phrase.of("question.batch-for-packs"), this, BatchForPacks::mass)
+                .inUnitOf(fill.mass());
     }
 
     private <V> V mass(Reckoning<V> r) {

@@ -88,7 +88,10 @@ public final class ExpectedLoss implements Serializable {
         ExpectedLoss loss = new ExpectedLoss(copy, copy.get(0), copy.get(0), MassFraction.ZERO);
         Reckoning<Ratio> plain = Reckoning.plain();
         return new ExpectedLoss(
-                copy, Amount.grams(loss.mean(plain)), Amount.grams(loss.spread(plain)), MassFraction.ZERO);
+                copy,
+                Amount.grams(loss.mean(plain)).inUnitOf(copy.get(0)),
+                Amount.grams(loss.spread(plain)).inUnitOf(copy.get(0)),
+                MassFraction.ZERO);
     }
 
     /**
@@ -138,7 +141,7 @@ public final class ExpectedLoss implements Serializable {
      * @param packs how many, above 0
      * @param fill what goes into each
      * @param factor how many spreads to allow for
-     * @return the mass of the batch to make in grams, {@code M = (n·f + r̄ + κ·s)/(1 − ℓ)}, with its working
+     * @return the mass of the batch to make in the unit of the fill, {@code M = (n·f + r̄ + κ·s)/(1 − ℓ)}, with its working
      * @throws IllegalArgumentException if the number of packs is not above 0
      */
     public Amount<Mass> toFill(int packs, PackFill fill, CoverageFactor factor) {

@@ -88,11 +88,12 @@ public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) im
     /**
      * What is left for one more pack.
      *
-     * @return the rest in grams, at least 0 and below the fill, with its working
+     * @return the rest in the unit of what was made, at least 0 and below the fill, with its working
      */
     public Amount<Mass> lastPack() {
         return Amount.grams(last(Reckoning.plain()))
-                .withWorking(filling -> Phrase.of("question.last-pack"), this, Filling::last);
+                .withWorking(filling -> Phrase.of("question.last-pack"), this, Filling::last)
+                .inUnitOf(made);
     }
 
     /**

@@ -149,8 +149,8 @@ record BoxErrors(List<Bounds> masses, List<Spread> spreads, Bounds total, Bounds
                 line.line(),
                 line.subscript(),
                 line.mass(),
-                Amount.grams(error),
-                Amount.grams(spread.beyond(error, calibrated)));
+                Amount.grams(error).inUnitOf(line.mass()),
+                Amount.grams(spread.beyond(error, calibrated)).inUnitOf(line.mass()));
     }
 
     private static Ratio halfWidth(Ratio middle, Bounds bounds) {

@@ -50,7 +50,8 @@ public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine f
         MadeLine line = made.line(Objects.requireNonNull(from, "from"));
         Amount.requirePositive("contentNow", contentNow);
         Objects.requireNonNull(balance, "balance");
-        Amount<Mass> loss = Amount.grams(loss(Reckoning.plain(), made, contentNow, balance));
+        Amount<Mass> loss =
+                Amount.grams(loss(Reckoning.plain(), made, contentNow, balance)).inUnitOf(balance.readability());
         if (loss.signum() < 0) {
             throw new IllegalArgumentException("contentNow is " + Excerpt.of(contentNow) + ", more than the "
                     + Excerpt.of(made.mass()) + " that were put in: was the vessel weighed with it?");
@@ -93,11 +94,12 @@ public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine f
     /**
      * What went off, and what has to be added back.
      *
-     * @return the mass in grams, at least 0, with its working
+     * @return the mass in the unit of the display, at least 0, with its working
      */
     public Amount<Mass> loss() {
         return Amount.grams(loss(Reckoning.plain()))
-                .withWorking(loss -> Phrase.of("question.evaporated-mass", loss.from.name()), this, Evaporation::loss);
+                .withWorking(loss -> Phrase.of("question.evaporated-mass", loss.from.name()), this, Evaporation::loss)
+                .inUnitOf(balance.readability());
     }
 
     /**

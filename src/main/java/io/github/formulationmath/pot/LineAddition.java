@@ -88,7 +88,7 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
     public static List<LineAddition> listOf(MadeBatch made, List<Ratio> grams) {
         return made.lines().stream()
                 .filter(line -> !grams.get(line.index()).isZero())
-                .map(line -> of(line, Amount.grams(grams.get(line.index()))))
+                .map(line -> of(line, Amount.grams(grams.get(line.index())).inUnitOf(line.mass())))
                 .toList();
     }
 

@@ -93,7 +93,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
             MadeLine there = line(addition.line());
             FormulaLine line = there.line();
             Balance balance = addition.balanceIn(plan);
-            PotMass shown = new PotMass.Shown(symbol, line, addition.grams(), Source.user());
+            PotMass shown = new PotMass.Shown(symbol, line, addition.mass(), Source.user());
             PotMass more = new PotMass.Estimated(shown, line, balance, addition.methodIn(plan));
             if (byLine.putIfAbsent(there.index(), new PotMass.Plus(there, more)) != null) {
                 throw new IllegalArgumentException(
@@ -130,10 +130,12 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
     /**
      * The mass of everything in the pot.
      *
-     * @return the mass in grams, above 0, with its working
+     * @return the mass in the unit of the display of the bench, above 0, with its working
      */
     public Amount<Mass> mass() {
-        return Amount.grams(grams).withWorking(made -> Phrase.of("question.made-total"), this, MadeBatch::sum);
+        return Amount.grams(grams)
+                .withWorking(made -> Phrase.of("question.made-total"), this, MadeBatch::sum)
+                .inUnitOf(plan.bench().balance().readability());
     }
 
     @Override

@@ -56,11 +56,12 @@ public final class MadeLine implements Line, Explained {
      * The mass that is most likely in the pot: as read, corrected for what is known of residue and air. It lies within the
      * {@link #massBounds()}, and is the same estimate as that of {@link MadeBatch#masses()}.
      *
-     * @return the mass in grams, at least 0, with its working
+     * @return the mass in the unit of its display, at least 0, with its working
      */
     public Amount<Mass> mass() {
         return Amount.grams(grams)
-                .withWorking(line -> Phrase.of("question.made-mass", line.name()), this, MadeLine::mass);
+                .withWorking(line -> Phrase.of("question.made-mass", line.name()), this, MadeLine::mass)
+                .inUnitOf(unit());
     }
 
     private <V> V mass(Reckoning<V> r) {
@@ -71,13 +72,13 @@ public final class MadeLine implements Line, Explained {
      * Between which masses the true one is sure to lie, by everything that is bounded in the errors of the balances: display,
      * tare, linearity, residue, air. Repeatability and calibration have no bounds and are left out.
      *
-     * @return the interval in grams
+     * @return the interval in the unit of its display
      */
     public Interval<Amount<Mass>> massBounds() {
         Bounds bounds = bounds();
         return Interval.of(
-                Amount.grams(bounds.lower().orElseThrow()),
-                Amount.grams(bounds.upper().orElseThrow()));
+                Amount.grams(bounds.lower().orElseThrow()).inUnitOf(unit()),
+                Amount.grams(bounds.upper().orElseThrow()).inUnitOf(unit()));
     }
 
     /** The same in grams. */
@@ -159,11 +160,17 @@ public final class MadeLine implements Line, Explained {
     /**
      * How far the mass is from the exact mass planned.
      *
-     * @return made minus planned, in grams, with its working; negative if there is too little
+     * @return made minus planned, in the unit of its display, with its working; negative if there is too little
      */
     public Amount<Mass> deviation() {
         return Amount.grams(deviation(Reckoning.plain()))
-                .withWorking(line -> Phrase.of("question.mass-deviation", line.name()), this, MadeLine::deviation);
+                .withWorking(line -> Phrase.of("question.mass-deviation", line.name()), this, MadeLine::deviation)
+                .inUnitOf(unit());
+    }
+
+    /** An amount in the unit of the display that the line is planned on. */
+    private Amount<Mass> unit() {
+        return made.plan().line(line).balance().readability();
     }
 
     /**

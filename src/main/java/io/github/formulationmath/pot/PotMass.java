@@ -49,10 +49,10 @@ sealed interface PotMass {
     }
 
     /** What a display showed: of the line alone, or of everything so far. */
-    record Shown(Symbol symbol, Subject subject, Ratio read, Source source) implements PotMass {
+    record Shown(Symbol symbol, Subject subject, Amount<Mass> read, Source source) implements PotMass {
 
         static Shown of(Symbol symbol, Subject subject, Amount<Mass> shown) {
-            return new Shown(symbol, subject, shown.canonical(), Source.written(shown.toString()));
+            return new Shown(symbol, subject, shown, Source.written(shown.toString()));
         }
 
         static Shown of(Reading reading) {

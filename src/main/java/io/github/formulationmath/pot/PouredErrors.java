@@ -27,8 +27,8 @@ final class PouredErrors implements PotErrors {
     private record Pour(FormulaLine line, Ratio grams, Balance balance, WeighingMethod method) {
 
         Addition addition() {
-            return Addition.of(line, Amount.grams(grams), Amount.grams(grams), balance)
-                    .by(method);
+            Amount<Mass> mass = Amount.grams(grams).inUnitOf(balance.readability());
+            return Addition.of(line, mass, mass, balance).by(method);
         }
     }
 

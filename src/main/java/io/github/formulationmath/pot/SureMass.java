@@ -18,11 +18,12 @@ import javax.measure.quantity.Mass;
 final class SureMass {
 
     /** A reading as an earlier result, to be reckoned on. */
-    private record Read(Subject subject, PotMass mass) {
+    private record Read(Subject subject, PotMass mass, Amount<Mass> unit) {
 
         Amount<Mass> amount() {
             return Amount.grams(mass.grams(Reckoning.plain()))
-                    .withWorking(read -> Phrase.of("question.given-mass", read.subject.name()), this, Read::grams);
+                    .withWorking(read -> Phrase.of("question.given-mass", read.subject.name()), this, Read::grams)
+                    .inUnitOf(unit);
         }
 
         private <V> V grams(Reckoning<V> r) {
@@ -34,14 +35,14 @@ final class SureMass {
 
     /** Where the mass behind a reading is sure to lie; not below 0. */
     static Bounds bounds(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
-        Interval<Amount<Mass>> bounds =
-                error(subject, shown(subject, reading), balance, method).bounds();
+        Interval<Amount<Mass>> bounds = error(subject, shown(subject, reading, balance), balance, method)
+                .bounds();
         return Bounds.closed(bounds.least().canonical(), bounds.greatest().canonical());
     }
 
     /** How uncertain the mass behind a reading is. */
     static Spread spread(Subject subject, Ratio reading, Balance balance, WeighingMethod method) {
-        return Spread.of(error(subject, shown(subject, reading), balance, method));
+        return Spread.of(error(subject, shown(subject, reading, balance), balance, method));
     }
 
     /** What is most likely there: the reading, corrected for what is known of residue and air; it lies in the bounds. */
@@ -50,12 +51,13 @@ final class SureMass {
         return estimate.canonical().equals(reading.grams(Reckoning.plain())) ? reading.grams(r) : r.known(estimate);
     }
 
-    private static PotMass shown(Subject subject, Ratio reading) {
-        return new PotMass.Shown(PotMass.READING, subject, reading, Source.user());
+    private static PotMass shown(Subject subject, Ratio reading, Balance balance) {
+        Amount<Mass> read = Amount.grams(reading).inUnitOf(balance.readability());
+        return new PotMass.Shown(PotMass.READING, subject, read, Source.user());
     }
 
     private static AdditionError error(Subject subject, PotMass reading, Balance balance, WeighingMethod method) {
-        Amount<Mass> mass = new Read(subject, reading).amount();
+        Amount<Mass> mass = new Read(subject, reading, balance.readability()).amount();
         return AdditionError.of(Addition.of(subject, mass, mass, balance).by(method));
     }
 }

@@ -682,7 +682,10 @@ public final class Amount<Q extends Quantity<Q>>
         return 31 * value.hashCode() + scale.factor().hashCode();
     }
 
-    /** Exact value, space, symbol: {@code 12.5 g}, {@code 400/3 mL}. {@link AmountFormat#standard()} reads it again. */
+    /**
+     * Exact value, space, symbol: {@code 12.5 g}, {@code 400/3 mL}, {@code 25 g²}. {@link AmountFormat#standard()} reads it again, but for a pure
+     * number, and a unit of another maker that it does not know.
+     */
     @Override
     public String toString() {
         return AmountFormat.standard().format(this);

@@ -21,9 +21,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Amounts as text, strictly: a number, a unit, and nothing else.
  *
- * <p>The number is written {@code 12.5}, {@code 1e-3}, {@code 3/4} or {@code 1 3/4}, in the digits 0 to 9 and without
- * grouping marks; the unit by its {@linkplain FormulationUnits#symbolOf symbol} or one of a few other spellings
- * ({@code ug}, {@code mcg}, {@code ml}, {@code cm3}). Names that stand for several units, such as "cup", or "gr" for the
+ * <p>The number is written {@code 12.5}, {@code 1e-3}, {@code 3/4}, {@code 1 3/4}, {@code 1-3/4} or {@code 1¾}, in the digits of any
+ * script, with marks between groups of digits where they can be nothing else; the unit by its {@linkplain FormulationUnits#symbolOf
+ * symbol} or another spelling of it and no other ({@code grams}, {@code mcg}, {@code ml}, {@code cm3}), or as a product of units:
+ * {@code g²}, {@code J/(kg·K)}, {@code g⁻¹}. Names that stand for several units, such as "cup", or "gr" for the
  * gram and the grain, are refused with the units to choose from. A refused text comes back with what may have been meant, in
  * the form that is read. {@link #standard()} is the same in every locale; {@link #forLocale} takes that locale's
  * decimal mark and no other.

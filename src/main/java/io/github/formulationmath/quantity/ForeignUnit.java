@@ -15,7 +15,7 @@ record ForeignUnit(Unit<?> unit, Measured kind, Ratio factor, Ratio offset, Stri
                 kind,
                 factor,
                 walk.offset().times(kind.countedPerSystemUnit()),
-                UnitScale.name(unit).orElseGet(() -> "(× " + factor + " " + kind.countingSymbol() + ")"));
+                CompoundUnit.write(unit, kind, factor));
     }
 
     /** A unit that measures like a counting unit would have been taken for it. */

@@ -154,8 +154,8 @@ public final class FormulationUnits {
      * The symbol by which this library prints a unit and reads it again.
      *
      * @param unit a unit, of this class or of any other maker
-     * @return the symbol; empty for {@link #ONE}; for a foreign unit without a symbol, its name, or its factor and SI
-     *     unit
+     * @return the symbol; empty for {@link #ONE}; for a product of units its factors and their powers, {@code
+     *     J/(kg·K)}; for a unit that cannot be written so, its own symbol or name, or how many of an SI unit it is, {@code (× 1/3 J²)}
      * @throws IllegalArgumentException if the unit is not defined by a rational factor
      */
     public static String symbolOf(Unit<?> unit) {

@@ -130,6 +130,9 @@ final class UnitNames {
             return known.get();
         }
         Choice choice = AMBIGUOUS.get(plain(name));
+        if (choice == null && CompoundUnit.mayBe(name)) {
+            return CompoundUnit.find(text, name);
+        }
         throw choice == null
                 ? AmountText.refused(
                         text,

@@ -38,7 +38,7 @@ final class KindOf {
                 .filter(e -> e.getValue().equals(nature.dimension()))
                 .findFirst()
                 .map(e -> units.of(e.getKey()))
-                .orElseGet(() -> Measure.composed(nature.dimension()));
+                .orElseGet(() -> Measure.composed(nature.dimension(), units));
     }
 
     private static Nature nature(Term term) {

@@ -1,6 +1,8 @@
 package io.github.formulationmath.reckoning;
 
 import io.github.formulationmath.number.Ratio;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /** A unit as printed, and how much of the canonical unit it is. */
 record Measure(String text, Ratio size) {
@@ -9,38 +11,24 @@ record Measure(String text, Ratio size) {
 
     static final Measure PERCENT = new Measure("%", Ratio.of(1, 100));
 
-    /** A unit made up of canonical units, for a term of no named kind: {@code g²/mL}. */
-    static Measure composed(Dimension d) {
-        StringBuilder above = new StringBuilder();
-        StringBuilder below = new StringBuilder();
-        factor("g", d.mass(), above, below);
-        factor("mL", d.volume(), above, below);
-        factor("mol", d.substance(), above, below);
-        factor("°C", d.temperature(), above, below);
-        return new Measure(above + (below.isEmpty() ? "" : "/" + below), Ratio.ONE);
+    /** A unit made up of those that are chosen, for a term of no named kind: {@code g²/mL}. */
+    static Measure composed(Dimension d, UnitChoice units) {
+        Measure mass = units.of(Kind.MASS);
+        Measure volume = units.of(Kind.VOLUME);
+        Map<String, Integer> powers = new LinkedHashMap<>();
+        powers.put(mass.text(), d.mass());
+        powers.put(volume.text(), d.volume());
+        powers.put("mol", d.substance());
+        powers.put("°C", d.temperature());
+        return new Measure(
+                InUnit.product(powers), power(mass.size(), d.mass()).times(power(volume.size(), d.volume())));
     }
 
-    private static void factor(String unit, int power, StringBuilder above, StringBuilder below) {
-        if (power != 0) {
-            StringBuilder place = power > 0 ? above : below;
-            place.append(place.isEmpty() ? "" : "·").append(unit).append(raised(Math.abs(power)));
+    private static Ratio power(Ratio size, int power) {
+        Ratio product = Ratio.ONE;
+        for (int i = 0; i < Math.abs(power); i++) {
+            product = product.times(size);
         }
-    }
-
-    /** The power as a superscript; the first goes without saying. */
-    static String raised(int power) {
-        return power == 1
-                ? ""
-                : Integer.toString(power)
-                        .replace('0', '⁰')
-                        .replace('1', '¹')
-                        .replace('2', '²')
-                        .replace('3', '³')
-                        .replace('4', '⁴')
-                        .replace('5', '⁵')
-                        .replace('6', '⁶')
-                        .replace('7', '⁷')
-                        .replace('8', '⁸')
-                        .replace('9', '⁹');
+        return power < 0 ? product.reciprocal() : product;
     }
 }

@@ -122,6 +122,20 @@ public interface Reckoning<V> {
     }
 
     /**
+     * A quantity that comes from outside, its source made only if somebody records it; a working that is told no other unit for its kind is
+     * told in this one.
+     *
+     * @param symbol what it is called
+     * @param subject what it is about
+     * @param amount the quantity
+     * @param source makes where it comes from
+     * @return the value
+     */
+    default V given(Symbol symbol, Subject subject, InUnit amount, Supplier<Source> source) {
+        return given(symbol, subject, amount.canonical(), source);
+    }
+
+    /**
      * A number that comes from outside and needs no index.
      *
      * @param symbol what it is called

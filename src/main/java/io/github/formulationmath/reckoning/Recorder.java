@@ -54,6 +54,11 @@ final class Recorder implements Reckoning<Term> {
     }
 
     @Override
+    public Term given(Symbol symbol, Subject subject, InUnit amount, Supplier<Source> source) {
+        return given(symbol, subject, amount, source.get());
+    }
+
+    @Override
     public Term displayStep(Symbol symbol, Subject subject, InUnit step, Source source) {
         ofDisplay = ofDisplay.orElse(symbol.kind(), step);
         return given(symbol, subject, step.canonical(), source);

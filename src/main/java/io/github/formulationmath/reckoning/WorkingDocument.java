@@ -13,6 +13,8 @@ import java.util.function.Predicate;
 /** Tells a working as a document: what is asked and given, each step in symbols and with the numbers put in, the answer. */
 final class WorkingDocument {
 
+    private static final int LONGEST_WRITTEN = 20;
+
     private final Depth depth;
     private final Wording words;
     private final Numerals numerals;
@@ -76,8 +78,11 @@ final class WorkingDocument {
         return List.of(meaning, numerals.isBlanked(step) ? "" : origin(step.source()));
     }
 
-    /** Where a given value comes from; empty if nothing is known. */
+    /** Where a given value comes from; empty if nothing is known, or if it was handed over as a long fraction, which the value has. */
     private String origin(Source source) {
+        if (source.writtenText().length() > LONGEST_WRITTEN && source.writtenText().matches("[0-9]+/[0-9]+ ?.*")) {
+            return "";
+        }
         return source.writtenText().isEmpty()
                 ? source.citation()
                 : words.say("working.as-written", source.writtenText());

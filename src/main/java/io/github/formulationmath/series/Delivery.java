@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,18 +66,18 @@ final class Delivery {
             // The lines of base, portion and version bear the same numbers: what is known of base and portion, their
             // plans tell.
             V share = r.given(IN_BASE, line, base.madeShare(inBase).share().canonical(), Source.user());
-            V mass = r.given(PORTION, mass(0), Source.user());
+            V mass = r.given(PORTION, estimate(0), Source.user());
             parts.add(r.product(share, mass));
         }
         if (beside >= 0) {
-            parts.add(r.given(BESIDE, line, mass(beside), Source.user()));
+            parts.add(r.given(BESIDE, line, estimate(beside), Source.user()));
         }
         V there = parts.isEmpty() ? r.literal(0) : r.sum(parts);
-        return r.named(SHARE, line, r.quotient(there, r.given(TOTAL, own.total().canonical(), Source.user())));
+        return r.named(SHARE, line, r.quotient(there, r.given(TOTAL, own.total(), Source.user())));
     }
 
-    private Ratio mass(int place) {
-        return own.additions().get(place).estimate().canonical();
+    private Amount<Mass> estimate(int place) {
+        return own.additions().get(place).estimate();
     }
 
     /** Where the share of a line is sure to lie. */
@@ -169,7 +170,7 @@ final class Delivery {
             List<Ratio> ends = endsInBase(only(line));
             least = ends.get(0).times(poured.bounds().least().canonical());
             most = ends.get(1).times(poured.bounds().greatest().canonical());
-            deviation = poured.unbounded().canonical().plus(ofBase.times(mass(0)));
+            deviation = poured.unbounded().canonical().plus(ofBase.times(estimate(0).canonical()));
         }
         if (portion.ownPlace(line.index()) >= 0) {
             AdditionError beside = own.additions().get(portion.ownPlace(line.index()));

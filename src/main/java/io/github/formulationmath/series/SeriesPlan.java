@@ -219,14 +219,14 @@ public final class SeriesPlan implements Explained {
 
     private <V> V total(Reckoning<V> r) {
         List<V> parts = new ArrayList<>();
-        found.pot()
-                .ifPresent(
-                        pot -> parts.add(r.given(BASE, pot.plan().batch().mass().canonical(), Source.user())));
+        found.pot().ifPresent(pot -> parts.add(r.given(BASE, pot.plan().batch().mass(), Source.user())));
         for (SeriesSearch.Member member : found.members()) {
             Subject subject = Subject.of(
                     Integer.toString(found.members().indexOf(member) + 1),
                     member.portion().version().name());
-            V size = r.given(SIZE, subject, member.size(), Source.user());
+            Amount<Mass> whole = Amount.grams(member.size())
+                    .inUnitOf(member.plan().bench().balance().readability());
+            V size = r.given(SIZE, subject, whole, Source.user());
             if (member.portion().hasBase()) {
                 Ratio portion = member.plan().lines().get(0).target().mass().canonical();
                 size = r.difference(size, r.given(PORTION, subject, portion, Source.user()));
@@ -264,27 +264,27 @@ public final class SeriesPlan implements Explained {
      * @return an unmodifiable map by the name of the ingredient, in the order in which the versions name them first
      */
     public Map<String, Amount<Mass>> needs() {
-        Map<String, Ratio> grams = new LinkedHashMap<>();
+        Map<String, Amount<Mass>> masses = new LinkedHashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
+        Amount<Mass> nothing = total().times(0);
         trials.forEach(trial -> trial.formula().lines().forEach(line -> {
             names.putIfAbsent(line.ingredient().normalName(), line.name());
-            grams.putIfAbsent(line.ingredient().normalName(), Ratio.ZERO);
+            masses.putIfAbsent(line.ingredient().normalName(), nothing);
         }));
-        base().ifPresent(plan -> add(plan.lines(), grams));
+        base().ifPresent(plan -> add(plan.lines(), masses));
         for (Trial trial : trials) {
             List<PlannedLine> lines = trial.plan().lines();
             boolean hasBase = trial.portionOfBase().isPresent();
-            add(hasBase ? lines.subList(1, lines.size()) : lines, grams);
+            add(hasBase ? lines.subList(1, lines.size()) : lines, masses);
         }
         Map<String, Amount<Mass>> all = new LinkedHashMap<>();
-        grams.forEach((key, mass) ->
-                all.put(names.getOrDefault(key, key), Amount.grams(mass).inUnitOf(unit())));
+        masses.forEach((key, mass) -> all.put(names.getOrDefault(key, key), mass));
         return Collections.unmodifiableMap(all);
     }
 
-    private static void add(List<PlannedLine> lines, Map<String, Ratio> grams) {
+    private static void add(List<PlannedLine> lines, Map<String, Amount<Mass>> masses) {
         for (PlannedLine line : lines) {
-            grams.merge(line.line().ingredient().normalName(), line.reading().canonical(), Ratio::plus);
+            masses.merge(line.line().ingredient().normalName(), line.reading(), Amount::plus);
         }
     }
 

@@ -189,7 +189,7 @@ public final class RecordSheet {
                 line.subscript(),
                 line.name(),
                 SheetNumbers.amount(
-                        words, record.plan().batch().line(line.line()).mass()),
+                        words, record.plan().batch().line(line.line()).mass().inUnitOf(line.mass())),
                 reading.map(each -> read(each, record.plan()))
                         .orElseGet(() -> words.say("sheet.record.not-written-down")),
                 SheetNumbers.amount(words, line.mass()) + (line.isAssumed() ? " ?" : ""),

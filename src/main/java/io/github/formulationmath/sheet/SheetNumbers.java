@@ -31,10 +31,14 @@ final class SheetNumbers {
 
     private static String amount(Amount<?> amount) {
         Amount<?> parts = amount.inSmallerUnit();
-        boolean isMixed = amount.symbol().equals("lb") && !amount.exactValue().isInteger();
-        return isMixed && NumberText.isShort(parts.exactValue())
+        return !amount.exactValue().isInteger() && !isDecimal(amount, parts) && NumberText.isShort(parts.exactValue())
                 ? AmountFormat.standard().formatInTwoUnits(amount, Rounding.none())
                 : NumberText.of(amount.exactValue(), amount.symbol());
+    }
+
+    /** Whether a unit is ten, a hundred, a thousand of its parts, so that a decimal tells them: 1.25 kg, but 1 lb 4 oz. */
+    private static boolean isDecimal(Amount<?> amount, Amount<?> parts) {
+        return amount.unitSize().dividedBy(parts.unitSize()).toString().matches("10*");
     }
 
     /** A reading as the display shows it, with the zeros that its step keeps: 1.0 g. */

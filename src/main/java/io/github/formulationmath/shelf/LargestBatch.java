@@ -85,6 +85,11 @@ public final class LargestBatch implements Explained {
             return lots.stream().map(lot -> lot.left().canonical()).reduce(Ratio.ZERO, Ratio::plus);
         }
 
+        /** That of its first lot, if it has any. */
+        Amount<Mass> unit(Amount<Mass> other) {
+            return lots.isEmpty() ? other : lots.get(0).left().inSmallerUnit();
+        }
+
         Ratio most() {
             return dealing.isPresent() ? dealing.get().most(lines, lots) : stock().dividedBy(shares());
         }
@@ -154,12 +159,22 @@ public final class LargestBatch implements Explained {
     /**
      * The largest batch.
      *
-     * @return the exact mass in grams, 0 if an ingredient is missing, with its working
+     * @return the exact mass in the unit in which parts of the first lot are weighed, 0 if an ingredient is missing, with its working
      */
     public Amount<Mass> mass() {
         return Amount.grams(grams())
                 .withWorking(
-                        all -> Phrase.of("question.largest-from-shelf", all.formula.name()), this, LargestBatch::mass);
+                        all -> Phrase.of("question.largest-from-shelf", all.formula.name()), this, LargestBatch::mass)
+                .inUnitOf(unit());
+    }
+
+    /** An amount in the unit that the shelf is written in: that in which parts of the first lot are weighed. */
+    private Amount<Mass> unit() {
+        return needs.stream()
+                .flatMap(need -> need.lots().stream())
+                .findFirst()
+                .map(lot -> lot.left().inSmallerUnit())
+                .orElseGet(() -> Amount.grams(Ratio.ZERO));
     }
 
     private Ratio grams() {
@@ -204,7 +219,7 @@ public final class LargestBatch implements Explained {
                 .map(Need::most)
                 .filter(own -> own.compareTo(most) > 0)
                 .reduce(Ratio::min)
-                .map(Amount::grams);
+                .map(grams -> Amount.grams(grams).inUnitOf(unit()));
     }
 
     /**
@@ -231,7 +246,7 @@ public final class LargestBatch implements Explained {
             if (need.most().compareTo(grams) < 0) {
                 Ratio wanted = need.shares().times(grams);
                 Ratio more = picking.mixesLots() ? wanted.minus(need.stock()) : wanted;
-                missing.add(new Shortage(need.name(), Amount.grams(more)));
+                missing.add(new Shortage(need.name(), Amount.grams(more).inUnitOf(need.unit(unit()))));
             }
         }
         return List.copyOf(missing);

@@ -186,7 +186,7 @@ record AdditionBound(
     }
 
     private static <V> V given(Reckoning<V> r, Symbol symbol, Amount<Mass> amount) {
-        return r.given(symbol, grams(amount), Source.user());
+        return r.given(symbol, amount, Source.user());
     }
 
     private static Ratio grams(Amount<Mass> amount) {

@@ -513,7 +513,7 @@ public abstract sealed class BatchWindow {
             Sizes sizes = search.sizes();
             Amount<Mass> mass = sizes.mass(at.at());
             // Where the bench allows too little, its end is no size that passes.
-            boolean passes = sizes.contains(mass);
+            boolean passes = mass.signum() > 0 && sizes.contains(mass);
             return (lower
                             ? BalanceUnit.least(mass, size -> !passes || sizes.contains(size))
                             : BalanceUnit.greatest(mass, size -> !passes || sizes.contains(size)))

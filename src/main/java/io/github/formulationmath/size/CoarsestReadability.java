@@ -43,7 +43,11 @@ final class CoarsestReadability {
     private final Bands bands;
     private final Landing smallest;
 
-    private CoarsestReadability(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
+    /** A step in the unit of the balance that is asked for. */
+    private final Amount<Mass> unit;
+
+    private CoarsestReadability(List<Batch> batches, Tolerances tolerances, SearchEffort effort, Amount<Mass> unit) {
+        this.unit = unit;
         this.batches = batches;
         this.lines = batches.stream().flatMap(batch -> batch.lines().stream()).toList();
         this.tolerances = tolerances;
@@ -54,20 +58,21 @@ final class CoarsestReadability {
     }
 
     /** One display for all of the batches, of which there is at least one. */
-    static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort) {
+    static CoarsestReadability of(List<Batch> batches, Tolerances tolerances, SearchEffort effort, Amount<Mass> unit) {
         tolerances.checkedFor(batches.stream().map(Batch::formula).toList());
-        return new CoarsestReadability(batches, tolerances, effort);
+        return new CoarsestReadability(batches, tolerances, effort, unit);
     }
 
     /** The coarsest step; every coarser one fails. */
     Amount<Mass> step() {
         return Amount.grams(smallest.at().reciprocal())
-                .withWorking(asked -> Phrase.of("question.coarsest-readability"), this, CoarsestReadability::step);
+                .withWorking(asked -> Phrase.of("question.coarsest-readability"), this, CoarsestReadability::step)
+                .inUnitOf(unit);
     }
 
     /** The step from which on every finer one passes; empty if some tolerance is 0. */
     Optional<Amount<Mass>> everyFinerFrom() {
-        return bands.allFrom().map(u -> Amount.grams(u.reciprocal()));
+        return bands.allFrom().map(u -> Amount.grams(u.reciprocal()).inUnitOf(unit));
     }
 
     /** Whether a step rounds every line of every batch within tolerance. */

@@ -41,10 +41,11 @@ public final class CoarsestStep {
         this.balance = balance;
         this.criterion = criterion;
         this.exact = criterion instanceof RoundingWithin rounding
-                ? CoarsestReadability.of(batches, rounding.tolerances(), effort)
+                ? CoarsestReadability.of(batches, rounding.tolerances(), effort, balance.readability())
                 : null;
+        Amount<Mass> readability = balance.readability();
         this.step = steps().stream()
-                .map(Amount::grams)
+                .map(size -> readability.times(size.dividedBy(readability.exactValue())))
                 .filter(each -> passes(each))
                 .findFirst()
                 .orElse(null);
@@ -83,18 +84,18 @@ public final class CoarsestStep {
         return new CoarsestStep(BatchConstraints.atLeastOne("batches", batches), balance, criterion, effort);
     }
 
-    /** The members of the series that can be the answer: none coarser than the exact step, where that is known. */
+    /** The members of the series, in the unit of the balance, that can be the answer: none coarser than the exact step, where that is known. */
     private List<Ratio> steps() {
         if (exact != null) {
-            return StepSeries.between(exact.step().canonical(), exact.step().canonical());
+            return StepSeries.between(exact.step().exactValue(), exact.step().exactValue());
         }
         Ratio most = batches.stream()
-                .map(batch -> batch.mass().canonical())
+                .map(batch -> batch.mass().inUnitOf(balance.readability()).exactValue())
                 .reduce(Ratio::min)
                 .orElseThrow();
         Ratio least = batches.stream()
                 .flatMap(batch -> batch.lines().stream())
-                .map(line -> line.mass().canonical())
+                .map(line -> line.mass().inUnitOf(balance.readability()).exactValue())
                 .reduce(Ratio::min)
                 .orElseThrow();
         return StepSeries.between(most, least);
@@ -103,7 +104,7 @@ public final class CoarsestStep {
     /**
      * The largest step of the series at which every batch passes.
      *
-     * @return the step in grams; empty if none does
+     * @return the step in the unit of the balance; empty if none does
      */
     public Optional<Amount<Mass>> step() {
         return Optional.ofNullable(step);
@@ -113,7 +114,7 @@ public final class CoarsestStep {
      * The coarsest step of all, of the series or not. Its working shows that it serves, and the line at which every coarser
      * one fails.
      *
-     * @return the step in grams, exact; empty unless the criterion asks for the rounding of each line alone
+     * @return the step in the unit of the balance, exact; empty unless the criterion asks for the rounding of each line alone
      */
     public Optional<Amount<Mass>> exactStep() {
         return Optional.ofNullable(exact).map(CoarsestReadability::step);
@@ -131,7 +132,7 @@ public final class CoarsestStep {
     /**
      * The step from which on every finer one rounds within tolerance.
      *
-     * @return the step in grams; empty if some tolerance is 0, and where the exact step is
+     * @return the step in the unit of the balance; empty if some tolerance is 0, and where the exact step is
      */
     public Optional<Amount<Mass>> everyFinerFrom() {
         return Optional.ofNullable(exact).flatMap(CoarsestReadability::everyFinerFrom);

@@ -18,18 +18,18 @@ sealed interface Wish extends Part.Proof {
         return new Part(
                 Phrase.of("criterion.least-size", size.toString()),
                 new SizeSearch.Ray(Landing.resting(grams)),
-                new Least(grams));
+                new Least(size));
     }
 
     /** The size is a whole multiple of a step. */
     static Part inStepsOf(Amount<Mass> step) {
         Ratio grams = step.canonical();
         return new Part(
-                Phrase.of("criterion.in-steps", step.toString()), new SizeSearch.Multiples(grams), new Step(grams));
+                Phrase.of("criterion.in-steps", step.toString()), new SizeSearch.Multiples(grams), new Step(step));
     }
 
     /** At least a size. */
-    record Least(Ratio size) implements Wish {
+    record Least(Amount<Mass> size) implements Wish {
 
         private static final Symbol WISHED = Symbol.of("W", "least-size-wished", Kind.MASS);
 
@@ -40,7 +40,7 @@ sealed interface Wish extends Part.Proof {
     }
 
     /** A multiple of a step. */
-    record Step(Ratio step) implements Wish {
+    record Step(Amount<Mass> step) implements Wish {
 
         private static final Symbol STEP = Symbol.of("s", "size-step", Kind.MASS);
 
@@ -51,7 +51,7 @@ sealed interface Wish extends Part.Proof {
 
         @Override
         public <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
-            return r.product(r.literal(at.at().dividedBy(step)), smallest(r, at));
+            return r.product(r.literal(at.at().dividedBy(step.canonical())), smallest(r, at));
         }
     }
 }

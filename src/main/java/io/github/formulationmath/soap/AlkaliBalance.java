@@ -195,9 +195,7 @@ public final class AlkaliBalance {
      */
     public Interval<Amount<Mass>> excess() {
         Ratio grams = reference().gramsPerGramOfPotassiumHydroxide();
-        return Interval.of(
-                Amount.grams(excess(false).times(grams)),
-                Amount.grams(excess(true).times(grams)));
+        return Interval.of(mass(excess(false).times(grams)), mass(excess(true).times(grams)));
     }
 
     /** The alkali that amounts of hydroxide are stated as. */
@@ -345,8 +343,11 @@ public final class AlkaliBalance {
     public Interval<Amount<Mass>> carbonate() {
         Ratio grams = reference().gramsPerMole();
         return Interval.of(
-                Amount.grams(carbonate(false).times(grams)),
-                Amount.grams(carbonate(true).times(grams)));
+                mass(carbonate(false).times(grams)), mass(carbonate(true).times(grams)));
+    }
+
+    private Amount<Mass> mass(Ratio grams) {
+        return Amount.grams(grams).inUnitOf(masses.unit());
     }
 
     private Ratio carbonate(boolean most) {
@@ -375,7 +376,7 @@ public final class AlkaliBalance {
     }
 
     private static Amount<Mass> notBelowZero(Amount<Mass> mass) {
-        return mass.signum() < 0 ? Amount.grams(Ratio.ZERO) : mass;
+        return mass.signum() < 0 ? mass.times(0) : mass;
     }
 
     /**
@@ -403,8 +404,8 @@ public final class AlkaliBalance {
 
     private void add(List<InputWidth> widths, InputWidth.Kind kind, FormulaLine line, Ratio koh) {
         if (koh.signum() > 0) {
-            widths.add(new InputWidth(
-                    kind, line.name(), Amount.grams(koh.times(reference().gramsPerGramOfPotassiumHydroxide()))));
+            widths.add(
+                    new InputWidth(kind, line.name(), mass(koh.times(reference().gramsPerGramOfPotassiumHydroxide()))));
         }
     }
 
@@ -455,9 +456,12 @@ public final class AlkaliBalance {
                 inTheMiddle = inTheMiddle.plus(role.get().most().times(middle(line)));
             }
         }
-        Ratio weighings = excess(true).minus(inTheMiddle).times(reference().gramsPerGramOfPotassiumHydroxide());
+        Amount<Mass> weighings =
+                mass(excess(true).minus(inTheMiddle).times(reference().gramsPerGramOfPotassiumHydroxide()));
         corner.add(Phrase.of(
-                "soap.corner.weighings", AlkaliReport.up(weighings), reference().toString()));
+                "soap.corner.weighings",
+                AlkaliReport.up(weighings.exactValue()) + " " + weighings.symbol(),
+                reference().toString()));
         return List.copyOf(corner);
     }
 

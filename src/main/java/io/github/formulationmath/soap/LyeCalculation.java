@@ -6,9 +6,9 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
@@ -132,7 +132,7 @@ public final class LyeCalculation {
             }
         }
         this.alkalis = List.copyOf(portions);
-        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed, inStock));
+        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed, inStock)).inUnitOf(unit());
     }
 
     /**
@@ -196,7 +196,9 @@ public final class LyeCalculation {
     private record AlkaliShare(LyeCalculation of, AlkaliGrade grade, Ratio ofMoles) {
 
         Amount<Mass> mass() {
-            return Amount.grams(in(Reckoning.plain())).withWorking(AlkaliShare::question, this, AlkaliShare::in);
+            return Amount.grams(in(Reckoning.plain()))
+                    .withWorking(AlkaliShare::question, this, AlkaliShare::in)
+                    .inUnitOf(of.unit());
         }
 
         Phrase question() {
@@ -291,7 +293,13 @@ public final class LyeCalculation {
      */
     public Amount<Mass> mass() {
         return Amount.grams(
-                sum(fats).plus(sum(acids)).plus(sum(others)).plus(sum(alkalis)).plus(water.canonical()));
+                        sum(fats).plus(sum(acids)).plus(sum(others)).plus(sum(alkalis)).plus(water.canonical()))
+                .inUnitOf(unit());
+    }
+
+    /** An amount in the unit that the fats are written in: that of the first. */
+    private Amount<Mass> unit() {
+        return fats.get(0).mass();
     }
 
     /**
@@ -496,7 +504,9 @@ public final class LyeCalculation {
             if (planned.reading().isZero()) {
                 throw new IllegalArgumentException(
                         "mass of " + Excerpt.of(planned.line().name()) + " is "
-                                + NumberText.of(planned.target().mass().canonical(), "g") + ": a display in steps of "
+                                + BalanceUnit.brief(planned.target()
+                                        .mass()
+                                        .inUnitOf(plan.bench().balance().readability())) + ": a display in steps of "
                                 + plan.bench().balance().readability()
                                 + " shows nothing of it; make more, or take a finer balance");
             }
@@ -529,12 +539,12 @@ public final class LyeCalculation {
         StringBuilder text = new StringBuilder(name).append(':');
         for (Portion<AlkaliGrade> p : alkalis) {
             text.append(' ').append(p.what().alkali().inciName()).append(' ');
-            text.append(NumberText.of(p.mass().canonical(), "g")).append(',');
+            text.append(BalanceUnit.brief(p.mass())).append(',');
         }
         return text.append(' ')
                 .append(waterName)
                 .append(' ')
-                .append(NumberText.of(water.canonical(), "g"))
+                .append(BalanceUnit.brief(water))
                 .toString();
     }
 }

@@ -72,6 +72,7 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
         Acid used = Objects.requireNonNull(acid, "acid");
         Neutralised neutralised = new Neutralised(this, used, Amount.requirePositive("soap", soap));
         return Amount.grams(neutralised.in(Reckoning.plain()))
+                .inUnitOf(soap.inSmallerUnit())
                 .withWorking(Neutralised::question, neutralised, Neutralised::in);
     }
 
@@ -106,17 +107,20 @@ public record MeasuredExcess(Alkali alkali, Interval<MassFraction> share) implem
         Amount<Mass> most = acidAtMost(acid, soap);
         if (Amount.requireNotNegative("added", added).compareTo(most) > 0) {
             throw new IllegalArgumentException("added is " + Excerpt.of(added) + ", and at most "
-                    + AlkaliReport.down(most.canonical()) + " g is neutralised for certain: more sets fatty acids free;"
+                    + AlkaliReport.down(most.exactValue()) + " " + most.symbol()
+                    + " is neutralised for certain: more sets fatty acids free;"
                     + " titrate the soap again, and reckon from what is found");
         }
         Ratio perMole = alkali.gramsPerMole();
         Ratio grams = added.canonical();
         return Interval.of(
                 Amount.grams(found(share.least(), soap)
-                        .minus(acid.greatestDemand().times(grams).times(perMole))
-                        .max(Ratio.ZERO)),
+                                .minus(acid.greatestDemand().times(grams).times(perMole))
+                                .max(Ratio.ZERO))
+                        .inUnitOf(soap.inSmallerUnit()),
                 Amount.grams(found(share.greatest(), soap)
-                        .minus(acid.leastDemand().times(grams).times(perMole))));
+                                .minus(acid.leastDemand().times(grams).times(perMole)))
+                        .inUnitOf(soap.inSmallerUnit()));
     }
 
     private static Ratio found(MassFraction share, Amount<Mass> soap) {

@@ -1,6 +1,7 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.LineAmount;
 import io.github.formulationmath.mend.Condition;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -48,7 +49,10 @@ record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast, boolean withLa
 
     @Override
     public Amount<Mass> reserve() {
-        return Amount.grams(hidden);
+        Amount<Mass> grams = Amount.grams(hidden);
+        return soap.formula().lines().get(0).amount() instanceof LineAmount.Weight first
+                ? grams.inUnitOf(first.mass())
+                : grams;
     }
 
     private String percent() {

@@ -209,7 +209,7 @@ public final class SoapComposition {
                     + ": it is thinner already; ask for a smaller share, or let water leave");
         }
         Ratio least = soap().least().canonical().dividedBy(share.fraction()).minus(now);
-        return Interval.of(Amount.grams(least.max(Ratio.ZERO)), Amount.grams(most));
+        return masses(least.max(Ratio.ZERO), most);
     }
 
     /**
@@ -222,8 +222,14 @@ public final class SoapComposition {
         return rest.water();
     }
 
-    private static Interval<Amount<Mass>> grams(Ratio least, Ratio most, Ratio each) {
-        return Interval.of(Amount.grams(least.times(each)), Amount.grams(most.times(each)));
+    private Interval<Amount<Mass>> grams(Ratio least, Ratio most, Ratio each) {
+        return masses(least.times(each), most.times(each));
+    }
+
+    /** Grams in the unit of the displays. */
+    private Interval<Amount<Mass>> masses(Ratio least, Ratio most) {
+        return Interval.of(
+                Amount.grams(least).inUnitOf(masses.unit()), Amount.grams(most).inUnitOf(masses.unit()));
     }
 
     /**
@@ -236,7 +242,7 @@ public final class SoapComposition {
         Ratio lost = GLYCEROL.minus(WATER.times(3)).dividedBy(3);
         Ratio least = masses.sum(weights(role -> fatty(role, false)), false).minus(lost.times(esters(true)));
         Ratio most = masses.sum(weights(role -> fatty(role, true)), true).minus(lost.times(esters(false)));
-        return Interval.of(Amount.grams(least), Amount.grams(most));
+        return masses(least, most);
     }
 
     static Ratio fatty(SoapRole role, boolean most) {

@@ -21,8 +21,8 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
         return roles().filter(kind::isInstance).map(kind::cast).toList();
     }
 
-    private static Amount<Mass> gramsNotBelowZero(Ratio grams) {
-        return Amount.grams(grams.max(Ratio.ZERO));
+    private Amount<Mass> notBelowZero(Ratio grams) {
+        return Amount.grams(grams.max(Ratio.ZERO)).inUnitOf(masses.unit());
     }
 
     /** The moles that the fats could still take, by the most and by the least that a gram of any fat takes. */
@@ -35,7 +35,7 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
         Ratio strongest = end(fats, Fat::greatestDemand, true);
         Ratio weakest = end(fats, fat -> fat.leastNumber().molesPerGram(), false);
         Ratio most = mostMoles.dividedBy(weakest).min(fat(true));
-        return Interval.of(gramsNotBelowZero(leastMoles.dividedBy(strongest)), gramsNotBelowZero(most));
+        return Interval.of(notBelowZero(leastMoles.dividedBy(strongest)), notBelowZero(most));
     }
 
     private static <T> Ratio end(List<T> items, Function<T, Ratio> number, boolean largest) {
@@ -64,7 +64,7 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
                 .plus(of.reacted().greatest().times(end(grades, perMole, true)))
                 .minus(of.glycerol().least().canonical())
                 .minus(of.waterFormed().least().canonical());
-        return Interval.of(gramsNotBelowZero(least), gramsNotBelowZero(Objects.requireNonNull(most)));
+        return Interval.of(notBelowZero(least), notBelowZero(Objects.requireNonNull(most)));
     }
 
     Interval<Amount<Mass>> water() {
@@ -72,7 +72,7 @@ record SoapMatter(SoapComposition of, Soap soap, MassRange masses, AlkaliBalance
                 .plus(of.waterFormed().least().canonical());
         Ratio most = masses.sum(of.weights(role -> water(role, true)), true)
                 .plus(of.waterFormed().greatest().canonical());
-        return Interval.of(gramsNotBelowZero(least), Amount.grams(most));
+        return Interval.of(notBelowZero(least), notBelowZero(most));
     }
 
     /** Of a gram of a line, what is water already or turns to water when the acid in it is neutralised. */

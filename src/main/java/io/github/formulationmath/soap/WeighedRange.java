@@ -1,13 +1,20 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.MadeMasses;
 import java.util.Collections;
 import java.util.Map;
+import javax.measure.quantity.Mass;
 
 /** The range of what was weighed, under the whole error model of its balances. */
 record WeighedRange(MadeMasses masses) implements MassRange {
+
+    @Override
+    public Amount<Mass> unit() {
+        return masses.total();
+    }
 
     @Override
     public Ratio sum(Map<Integer, Ratio> weights, boolean largest) {

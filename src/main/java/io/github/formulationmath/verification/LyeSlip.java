@@ -4,6 +4,7 @@ import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliMixture;
 import io.github.formulationmath.soap.LyeWater;
@@ -99,6 +100,14 @@ public enum LyeSlip {
     /** The key of its name in the wording. */
     String key() {
         return "lye-slip." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What exactly went wrong, in the words of a reader: a name or a number as it is, the name of an end or a basis translated. */
+    String detail(String detail, Wording wording) {
+        String key = "lye-way." + detail.replace(' ', '-');
+        boolean named =
+                this == OTHER_END_OF_RANGES || this == OTHER_BASIS_OF_DIVISION || this == WATER_BY_OTHER_CONVENTION;
+        return named && wording.has(key) ? wording.say(key) : detail;
     }
 
     /** KOH for NaOH, exact and as common tables have it (40 and 56.1, 56.11, 56; to three and four places). */

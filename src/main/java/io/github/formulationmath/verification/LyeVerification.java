@@ -65,7 +65,7 @@ public final class LyeVerification {
             all.add(new LyeFigure(
                     name,
                     figure,
-                    Amount.grams(ours),
+                    figure.massInUnit(ours),
                     Agreement.of(figure, ours.dividedBy(figure.unitSize()), figure.ownStep())));
         });
         this.figures = List.copyOf(all);
@@ -177,8 +177,9 @@ public final class LyeVerification {
         Batch ours = Batch.of(formula, BatchSize.ofMass(claim.lye().mass()));
         Formula theirs = formula.withMasses(line -> mass(line, ours));
         Amount<Mass> whole = Amount.grams(formula.lines().stream()
-                .map(line -> mass(line, ours).canonical())
-                .reduce(Ratio.ZERO, Ratio::plus));
+                        .map(line -> mass(line, ours).canonical())
+                        .reduce(Ratio.ZERO, Ratio::plus))
+                .inUnitOf(ours.mass());
         Batch batch = Batch.of(theirs, BatchSize.ofMass(whole));
         return AlkaliBalance.of(
                 claim.lye().soap().withFormula(theirs), ExpectedProduct.of(WeighingPlan.of(batch, balance), method));
@@ -193,7 +194,7 @@ public final class LyeVerification {
             throw new IllegalArgumentException("the figure of " + line.name() + " is " + figure.written()
                     + ": a soap needs more than 0; give the figure as it would be weighed");
         }
-        return Amount.grams(figure.number().times(figure.unitSize()));
+        return figure.massInUnit(figure.number().times(figure.unitSize()));
     }
 
     /**
@@ -223,7 +224,8 @@ public final class LyeVerification {
                 .map(each -> List.of(
                         each.name(),
                         wording.number(each.figure().written()),
-                        wording.number(NumberText.of(each.expected().canonical(), "g")),
+                        wording.number(NumberText.of(
+                                each.expected().exactValue(), each.expected().symbol())),
                         wording.say(key(each.agreement()))))
                 .toList();
         Document document = Document.titled(
@@ -258,7 +260,7 @@ public final class LyeVerification {
         return IntStream.range(0, cause.slips().size())
                 .mapToObj(i -> {
                     String slip = wording.say(cause.slips().get(i).key());
-                    String detail = cause.details().get(i);
+                    String detail = cause.slips().get(i).detail(cause.details().get(i), wording);
                     return detail.isEmpty() ? slip : slip + " (" + detail + ")";
                 })
                 .collect(Collectors.joining("; "));

@@ -170,7 +170,8 @@ public final class Verification {
      * @return the sum; volumes count by the densities of their ingredients
      */
     public Amount<Mass> sum() {
-        return Amount.grams(figures.stream().map(FigureCheck::claimed).reduce(Ratio.ZERO, Ratio::plus));
+        return Amount.grams(figures.stream().map(FigureCheck::claimed).reduce(Ratio.ZERO, Ratio::plus))
+                .inUnitOf(batch.mass());
     }
 
     /**
@@ -253,7 +254,7 @@ public final class Verification {
                 throw new IllegalStateException(Excerpt.of(line.name()) + " has the figure "
                         + Excerpt.of(check.figure()) + ": limits need more than 0");
             }
-            return Amount.grams(check.claimed());
+            return check.figure().massInUnit(check.claimed());
         });
     }
 
@@ -294,11 +295,12 @@ public final class Verification {
     /**
      * By how much the figure that is off the most is off.
      *
-     * @return the largest deviation without its sign, in grams
+     * @return the largest deviation without its sign, in the unit of its figure, or in grams if that is a volume
      */
     public Amount<Mass> largestDeviation() {
         return Amount.grams(largestError().excess().abs())
-                .withWorking(any -> LARGEST_DEVIATION, this, Verification::largestIn);
+                .withWorking(any -> LARGEST_DEVIATION, this, Verification::largestIn)
+                .inUnitOf(largestError().deviation());
     }
 
     private <V> V largestIn(Reckoning<V> r) {

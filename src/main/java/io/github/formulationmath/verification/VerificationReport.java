@@ -128,7 +128,7 @@ final class VerificationReport {
                 .map(line ->
                         verification.claim().figures().containsKey(line.line().position())
                                 ? row(checks.next())
-                                : List.of(line.name(), "–", grams(line.mass()), say("agreement.no-figure")))
+                                : List.of(line.name(), "–", mass(line.mass()), say("agreement.no-figure")))
                 .toList();
     }
 
@@ -172,26 +172,35 @@ final class VerificationReport {
         return NumberText.isShort(value) ? wording.number(text) : say("verification.about", text, exact);
     }
 
-    private String grams(Amount<Mass> mass) {
-        return number(mass.canonical(), "g");
+    private String mass(Amount<Mass> mass) {
+        Amount<Mass> asked = mass.inUnitOf(verification.batch().mass());
+        return number(asked.exactValue(), asked.symbol());
     }
 
     private String sum() {
         Amount<Mass> batch = verification.batch().mass();
         if (!verification.isComplete()) {
-            return say("verification.incomplete", grams(verification.sum()), grams(batch));
+            return say("verification.incomplete", mass(verification.sum()), mass(batch));
         }
-        Ratio difference = verification.sum().minus(batch).canonical();
+        Amount<Mass> difference = verification.sum().minus(batch).inUnitOf(batch);
         return difference.isZero()
-                ? say("verification.closes", grams(batch))
-                : say("verification.open", grams(verification.sum()), grams(batch), signed(difference, "g"));
+                ? say("verification.closes", mass(batch))
+                : say(
+                        "verification.open",
+                        mass(verification.sum()),
+                        mass(batch),
+                        signed(difference.exactValue(), difference.symbol()));
     }
 
     private String largest() {
         FigureCheck worst = verification.largestError();
+        Amount<Mass> off = Amount.grams(worst.excess()).inUnitOf(verification.batch().mass());
         return worst.excess().isZero()
                 ? say("verification.no-error")
-                : say("verification.largest", worst.line().name(), signed(worst.excess(), "g"));
+                : say(
+                        "verification.largest",
+                        worst.line().name(),
+                        signed(off.exactValue(), off.symbol()));
     }
 
     private Document diagnosis(Document document) {

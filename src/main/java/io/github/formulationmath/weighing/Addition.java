@@ -36,6 +36,8 @@ public record Addition(
         WeighingMethod method,
         Bounds buoyancy) {
 
+    private static final Ratio MICROGRAM = Ratio.parse("1e-6");
+    private static final Ratio TEN = Ratio.of(10);
     private static final Symbol TARGET = Symbol.of("m", "target-mass", Kind.MASS);
     private static final Symbol READING = Symbol.of("r", "reading", Kind.MASS);
 
@@ -94,7 +96,7 @@ public record Addition(
 
     /**
      * A mass that stands by itself and is known to lie within bounds, however it came about: an addition on a display so fine
-     * that it adds nothing worth counting (a microgram), whose linearity reaches to the further bound.
+     * that it adds nothing worth counting (a microgram at most), whose linearity reaches to the further bound.
      *
      * @param subject what was added
      * @param index what tells its balance from others in a working
@@ -106,9 +108,8 @@ public record Addition(
      */
     public static Addition within(
             Subject subject, String index, Amount<Mass> mass, Amount<Mass> error, Amount<Mass> repeatability) {
-        Amount<Mass> most =
-                Amount.grams(mass.canonical().plus(error.canonical()).plus(Ratio.ONE));
-        Balance balance = Balance.of(Amount.mass("1 µg"), most)
+        Amount<Mass> one = Amount.grams(mass.unitSize()).inUnitOf(mass);
+        Balance balance = Balance.of(hardlyAnything(one), mass.plus(error).plus(one))
                 .named("line " + index)
                 .withErrors(ErrorModel.readabilityOnly()
                         .withLinearityOfNetReading(error)
@@ -124,21 +125,30 @@ public record Addition(
         return mass;
     }
 
+    /** The largest power of ten of a unit that is a microgram at most. */
+    private static Amount<Mass> hardlyAnything(Amount<Mass> one) {
+        Amount<Mass> step = one;
+        while (step.canonical().compareTo(MICROGRAM) > 0) {
+            step = step.dividedBy(TEN);
+        }
+        return step;
+    }
+
     /** A mass that nothing explains has a symbol of its own in workings. */
     private static Amount<Mass> named(Symbol symbol, Subject subject, Amount<Mass> mass) {
         return mass.isGiven()
-                ? mass.withWorking(Given::question, new Given(symbol, subject, mass.canonical()), Given::in)
+                ? mass.withWorking(Given::question, new Given(symbol, subject, mass), Given::in)
                 : mass;
     }
 
-    private record Given(Symbol symbol, Subject subject, Ratio grams) {
+    private record Given(Symbol symbol, Subject subject, Amount<Mass> mass) {
 
         Phrase question() {
             return Phrase.of("question.given-mass", subject.name());
         }
 
         <V> V in(Reckoning<V> r) {
-            return r.given(symbol, subject, grams, Source.user());
+            return r.given(symbol, subject, mass, Source.user());
         }
     }
 
@@ -173,6 +183,6 @@ public record Addition(
 
     @Override
     public String toString() {
-        return subject.name() + " " + reading.canonical() + " g on " + balance + ", " + method;
+        return subject.name() + " " + reading.inUnitOf(balance.readability()) + " on " + balance + ", " + method;
     }
 }

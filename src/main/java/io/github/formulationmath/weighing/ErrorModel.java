@@ -345,9 +345,14 @@ public final class ErrorModel implements Serializable {
 
     @Override
     public String toString() {
-        return "repeatability " + repeatability + ", " + stated() + ", calibration "
+        return "repeatability " + said(repeatability) + ", " + stated() + ", calibration "
                 + calibration
                 + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toString()) + ", residue "
-                + residue().least() + " to " + residue().greatest() + ", buoyancy " + buoyancy();
+                + said(residue().least()) + " to " + said(residue().greatest()) + ", buoyancy " + buoyancy();
+    }
+
+    /** Nothing is nothing in any unit. */
+    private static String said(Amount<Mass> mass) {
+        return mass.isZero() ? "0" : mass.toString();
     }
 }

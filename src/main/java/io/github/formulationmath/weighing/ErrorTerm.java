@@ -1,5 +1,7 @@
 package io.github.formulationmath.weighing;
 
+import javax.measure.quantity.Mass;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Operation;
@@ -108,12 +110,20 @@ record ErrorTerm(
     }
 
     /** One given figure, taken as it is or halved. */
-    record Figure(Symbol symbol, Subject subject, Ratio value, boolean halved) implements Figures {
+    record Figure(Symbol symbol, Subject subject, Ratio value) implements Figures {
 
         @Override
         public <V> V scale(Reckoning<V> r) {
-            V given = r.given(symbol, subject, value, Source.user());
-            return halved ? r.quotient(given, r.literal(2)) : given;
+            return r.given(symbol, subject, value, Source.user());
+        }
+    }
+
+    /** Half of what a display changes by; a working is told in the unit of the display. */
+    record HalfStep(Symbol symbol, Subject subject, Amount<Mass> step) implements Figures {
+
+        @Override
+        public <V> V scale(Reckoning<V> r) {
+            return r.quotient(r.displayStep(symbol, subject, step, Source.user()), r.literal(2));
         }
     }
 

@@ -23,7 +23,7 @@ final class ErrorTerms {
 
     private final List<Addition> additions;
     private final List<ErrorTerm> terms = new ArrayList<>();
-    private final Map<Balance, Figure> steps = new IdentityHashMap<>();
+    private final Map<Balance, ErrorTerm.HalfStep> steps = new IdentityHashMap<>();
 
     private ErrorTerms(List<Addition> additions) {
         this.additions = additions;
@@ -64,7 +64,7 @@ final class ErrorTerms {
         Balance balance = addition.balance();
         List<Load> beginning = List.of(new Load(i, MINUS_ONE));
         boolean isRead = addition.method() == WeighingMethod.BY_DIFFERENCE;
-        Figure step = isRead ? readability(balance) : tareStep(balance);
+        ErrorTerm.HalfStep step = isRead ? readability(balance) : tareStep(balance);
         add(isRead ? ErrorSource.READING : ErrorSource.TARE, Law.RECTANGULAR, step, beginning, false);
         if (isRead || balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION))) {
             addLinearity(balance, beginning);
@@ -76,7 +76,7 @@ final class ErrorTerms {
         ErrorModel errors = balance.errors();
         Ratio width = errors.linearity().canonical();
         if (!width.isZero()) {
-            Figure linearity = figure(ErrorTerm.LINEARITY, balance, width, false);
+            Figure linearity = figure(ErrorTerm.LINEARITY, balance, width);
             add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, loads, false);
         }
     }
@@ -84,7 +84,7 @@ final class ErrorTerms {
     private void addRepeatability(Balance balance, List<Load> loads, boolean half) {
         Ratio spread = balance.errors().repeatability().canonical();
         if (!spread.isZero()) {
-            Figure repeatability = figure(ErrorTerm.REPEATABILITY, balance, spread, false);
+            Figure repeatability = figure(ErrorTerm.REPEATABILITY, balance, spread);
             add(ErrorSource.REPEATABILITY, Law.NORMAL, repeatability, loads, half);
         }
     }
@@ -123,7 +123,7 @@ final class ErrorTerms {
             add(
                     ErrorSource.CALIBRATION,
                     Law.NORMAL,
-                    figure(ErrorTerm.CALIBRATION, balance, relative, false),
+                    figure(ErrorTerm.CALIBRATION, balance, relative),
                     its,
                     false);
         });
@@ -147,21 +147,20 @@ final class ErrorTerms {
     }
 
     /** The step of a display: one figure for all that is weighed on one balance. */
-    private Figure readability(Balance balance) {
+    private ErrorTerm.HalfStep readability(Balance balance) {
         return steps.computeIfAbsent(
-                balance,
-                one -> figure(ErrorTerm.READABILITY, one, one.readability().canonical(), true));
+                balance, one -> new ErrorTerm.HalfStep(ErrorTerm.READABILITY, subjectOf(one), one.readability()));
     }
 
-    private Figure tareStep(Balance balance) {
+    private ErrorTerm.HalfStep tareStep(Balance balance) {
         Optional<Amount<Mass>> own = balance.errors().tareResolution();
         return own.isPresent()
-                ? figure(ErrorTerm.TARE_STEP, balance, own.get().canonical(), true)
+                ? new ErrorTerm.HalfStep(ErrorTerm.TARE_STEP, subjectOf(balance), own.get())
                 : readability(balance);
     }
 
-    private static Figure figure(Symbol symbol, Balance balance, Ratio value, boolean halved) {
-        return new Figure(symbol, subjectOf(balance), value, halved);
+    private static Figure figure(Symbol symbol, Balance balance, Ratio value) {
+        return new Figure(symbol, subjectOf(balance), value);
     }
 
     private static Subject subjectOf(Balance balance) {

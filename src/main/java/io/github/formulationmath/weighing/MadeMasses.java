@@ -60,12 +60,13 @@ public final class MadeMasses {
         this.additions = List.copyOf(errors);
         this.box = new MassBox(relations, additions);
         Ratio grams = total(Reckoning.plain());
-        this.total =
-                Amount.grams(grams).withWorking(whole -> Phrase.of("question.made-total"), this, MadeMasses::total);
+        this.total = Amount.grams(grams)
+                .withWorking(whole -> Phrase.of("question.made-total"), this, MadeMasses::total)
+                .inUnitOf(relations.additions().get(0).reading());
         if (grams.signum() <= 0) {
             throw new IllegalArgumentException("additions are " + Excerpt.of(relations.additions())
-                    + ": after what stays behind in boats " + Excerpt.of(grams)
-                    + " g are left, no whole to take shares of; is the residue in the right unit?");
+                    + ": after what stays behind in boats " + Excerpt.of(total)
+                    + " are left, no whole to take shares of; is the residue in the right unit?");
         }
     }
 

@@ -7,6 +7,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
 import java.util.List;
@@ -49,9 +50,10 @@ public final class MinimumWeight {
 
         <V> V least(Reckoning<V> r);
 
-        default Amount<Mass> mass() {
+        default Amount<Mass> mass(Amount<Mass> unit) {
             return Amount.grams(least(Reckoning.plain()))
-                    .withWorking(rule -> Phrase.of("question.minimum-weight"), this, Rule::least);
+                    .withWorking(rule -> Phrase.of("question.minimum-weight"), this, Rule::least)
+                    .inUnitOf(unit);
         }
     }
 
@@ -78,11 +80,11 @@ public final class MinimumWeight {
         Objects.requireNonNull(balance, "balance");
         Objects.requireNonNull(factor, "factor");
         return new Repeatability(
-                        balance.errors().repeatability().canonical(),
-                        balance.readability().canonical(),
+                        balance.errors().repeatability(),
+                        balance.readability(),
                         requireShare("tolerance", tolerance),
                         factor.factor())
-                .mass();
+                .mass(balance.readability());
     }
 
     /**
@@ -95,8 +97,8 @@ public final class MinimumWeight {
      */
     public static Amount<Mass> bySensitivity(Amount<Mass> sensitivityRequirement, Ratio permittedError) {
         Amount.requirePositive("sensitivityRequirement", sensitivityRequirement);
-        return new Sensitivity(sensitivityRequirement.canonical(), requireShare("permittedError", permittedError))
-                .mass();
+        return new Sensitivity(sensitivityRequirement, requireShare("permittedError", permittedError))
+                .mass(sensitivityRequirement);
     }
 
     /**
@@ -126,7 +128,7 @@ public final class MinimumWeight {
                     + ", not below the tolerance " + Excerpt.of(tolerance)
                     + ": no mass is large enough on this balance");
         }
-        return new Uncertainty(alpha, slope, tolerance, safetyFactor).mass();
+        return new Uncertainty(constant, slope, tolerance, safetyFactor).mass(constant);
     }
 
     private static Ratio requireShare(String name, Ratio value) {
@@ -138,12 +140,12 @@ public final class MinimumWeight {
     }
 
     /** k · max(s, 0.41 d) / τ. */
-    private record Repeatability(Ratio deviation, Ratio step, Ratio tolerance, Ratio factor) implements Rule {
+    private record Repeatability(Amount<Mass> deviation, Amount<Mass> step, Ratio tolerance, Ratio factor) implements Rule {
 
         @Override
         public <V> V least(Reckoning<V> r) {
             V s = r.given(ErrorTerm.REPEATABILITY, deviation, Source.user());
-            V d = r.given(ErrorTerm.READABILITY, step, Source.user());
+            V d = r.displayStep(ErrorTerm.READABILITY, Subject.none(), step, Source.user());
             V floor = r.named(FLOOR, r.product(r.literal(Ratio.of(41, 100)), d));
             r.note(() -> Phrase.of("note.repeatability-floor", USP.citation()));
             V spread = r.maximum(List.of(s, floor));
@@ -153,7 +155,7 @@ public final class MinimumWeight {
     }
 
     /** SR / τ. */
-    private record Sensitivity(Ratio requirement, Ratio error) implements Rule {
+    private record Sensitivity(Amount<Mass> requirement, Ratio error) implements Rule {
 
         @Override
         public <V> V least(Reckoning<V> r) {
@@ -163,7 +165,7 @@ public final class MinimumWeight {
     }
 
     /** α · SF / (τ − β · SF). */
-    private record Uncertainty(Ratio constant, Ratio slope, Ratio tolerance, Ratio safety) implements Rule {
+    private record Uncertainty(Amount<Mass> constant, Ratio slope, Ratio tolerance, Ratio safety) implements Rule {
 
         @Override
         public <V> V least(Reckoning<V> r) {

@@ -79,7 +79,9 @@ final class SumExtreme {
     }
 
     Amount<Mass> sum() {
-        return Amount.grams(value).withWorking(SumExtreme::question, this, SumExtreme::in);
+        return Amount.grams(value)
+                .withWorking(SumExtreme::question, this, SumExtreme::in)
+                .inUnitOf(masses.relations().additions().get(0).reading());
     }
 
     private Phrase question() {

@@ -7,7 +7,11 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.reckoning.Style;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.support.HtmlChecks;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +20,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ClassSetTest {
 
@@ -37,7 +43,24 @@ class ClassSetTest {
         return pages.stream().map(page -> page.print(Format.TEXT)).collect(Collectors.joining("\n"));
     }
 
-    /** Three pages for twelve exercises: 72 for a class of 24. The layout model is held against a browser by hand. */
+    /** Left in {@code target/print} for {@code src/build/print.sh}: as many pages of paper as the name says, no more. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "fr"})
+    void sheets_and_keys_can_be_printed_in_three_languages(String language) throws IOException {
+        Path folder = Files.createDirectories(Path.of("target", "print"));
+        Style style = Style.steps().with(Wording.of(Locale.forLanguageTag(language)));
+        int learners = language.equals("en") ? 24 : 3;
+        ClassSet set = ClassSet.numbered("Creams, second week", ALL, learners, 2026);
+        String sheets = set.sheets(style, Format.HTML);
+        int pages = sheets.split("<article", -1).length - 1;
+        assertThat(pages).isBetween(3 * learners, 80 * learners / 24);
+        assertThat(sheets).contains("<html lang=\"" + language + "\"");
+        Files.writeString(folder.resolve("class-" + pages + "-" + language + ".html"), sheets);
+        String keys = ClassSet.numbered("Creams, second week", ALL, 3, 2026).keys(style, Format.HTML);
+        Files.writeString(folder.resolve("keys-" + language + ".html"), keys);
+    }
+
+    /** Three pages for twelve exercises: 72 for a class of 24. A browser takes no more, says {@code src/build/print.sh}. */
     @Test
     void a_class_of_24_takes_at_most_80_pages() {
         for (long seed : new long[] {1, 2026, -9}) {

@@ -32,6 +32,10 @@ class LocalDigitsTest {
                 "0.998 g/mL | 0,998 g/mL",
                 "12.50 EUR | 12,50 EUR",
                 "4.2 – 4.8 | 4,2 – 4,8",
+                "2 lb 3.5 oz | 2 lb 3,5 oz",
+                "2.5 lb | 2,5 lb",
+                "4.2 J/(kg·K) | 4,2 J/(kg·K)",
+                "0.08 g⁻¹ | 0,08 g⁻¹",
                 "7 | 7"
             })
     void a_number_with_its_unit_has_the_comma(String plain, String german) {

@@ -90,7 +90,7 @@ class WorkingDocumentTest {
                 .contains("M = 2 oz")
                 .contains("p = 56.69904625 EUR/oz")
                 .contains("= 4 oz²")
-                .contains("g³ > 0: holds")
+                .contains("oz³ > 0: holds")
                 .contains("c = 113.3980925 EUR");
         assertThat(ounces).hasToString("EVERYTHING, 6 digits");
     }

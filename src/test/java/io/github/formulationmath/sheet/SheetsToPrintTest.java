@@ -13,6 +13,7 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.weighing.Balance;
@@ -23,11 +24,16 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sheets of twelve lines as pages, also left in {@code target/print} for {@code src/build/print.sh} to print and measure. */
 class SheetsToPrintTest {
+
+    private static final Path FOLDER = Path.of("target", "print");
 
     private static final Formula CREAM = cream();
 
@@ -48,37 +54,41 @@ class SheetsToPrintTest {
         return WeighingPlan.of(Batch.of(CREAM, BatchSize.ofMass(size)), Balance.of(step, capacity));
     }
 
-    private static Document record() {
+    private static Document record(Wording words) {
         WeighingPlan plan = plan("250 g", "0.1 g", "2 kg");
         List<Reading> readings = new ArrayList<>();
         for (PlannedLine line : plan.lines()) {
             readings.add(Reading.of(line.target().line(), line.reading().toString()));
         }
-        return RecordSheet.of(BatchRecord.of(
-                BatchCode.of("CREAM", LocalDate.of(2026, 11, 25), 1),
-                Readings.of(plan, WeighingMethod.TARE_EACH, readings),
-                Tolerances.of("5 %")));
+        return RecordSheet.of(
+                BatchRecord.of(
+                        BatchCode.of("CREAM", LocalDate.of(2026, 11, 25), 1),
+                        Readings.of(plan, WeighingMethod.TARE_EACH, readings),
+                        Tolerances.of("5 %")),
+                words);
     }
 
-    private static Map<String, Document> sheets() {
+    private static Map<String, Document> sheets(Wording words) {
         return Map.of(
-                "sheet-grams", BatchSheet.of(plan("250 g", "0.1 g", "2 kg")),
-                "sheet-kitchen", BatchSheet.of(plan("2.75 kg", "0.05 g", "6 kg")),
-                "sheet-ounces", BatchSheet.of(plan("2 lb", "0.05 oz", "11 lb")),
-                "record", record(),
-                "soap", SoapSheetTest.sheet());
+                "sheet-grams", BatchSheet.of(plan("250 g", "0.1 g", "2 kg"), words),
+                "sheet-kitchen", BatchSheet.of(plan("2.75 kg", "0.05 g", "6 kg"), words),
+                "sheet-ounces", BatchSheet.of(plan("2 lb", "0.05 oz", "11 lb"), words),
+                "record", record(words),
+                "soap", SoapSheetTest.sheet(words));
     }
 
-    @Test
-    void every_sheet_is_a_page_to_work_with() throws IOException {
-        Path folder = Files.createDirectories(Path.of("target", "print"));
-        for (Map.Entry<String, Document> sheet : sheets().entrySet()) {
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "fr"})
+    void every_sheet_is_a_page_to_work_with(String language) throws IOException {
+        Path folder = Files.createDirectories(FOLDER);
+        Wording words = Wording.of(Locale.forLanguageTag(language));
+        for (Map.Entry<String, Document> sheet : sheets(words).entrySet()) {
             String page = sheet.getValue().print(Format.HTML);
-            Files.writeString(folder.resolve(sheet.getKey() + ".html"), page);
+            Files.writeString(folder.resolve(sheet.getKey() + "-" + language + ".html"), page);
             assertThat(page)
                     .as(sheet.getKey())
                     .contains(
-                            "<html lang=\"en\">",
+                            "<html lang=\"" + language + "\">",
                             "<title>",
                             "counter(page)",
                             "<table class=\"work\">",

@@ -11,6 +11,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliGrade;
 import io.github.formulationmath.soap.Evidence;
@@ -64,8 +65,12 @@ class SoapSheetTest {
     }
 
     /** The sheet that is printed on paper too. */
-    static Document sheet() {
-        return SoapSheet.of(SOAP, expected(WeighingMethod.TARE_EACH));
+    static Document sheet(Wording words) {
+        return SoapSheet.of(SOAP, expected(WeighingMethod.TARE_EACH), words);
+    }
+
+    private static Document sheet() {
+        return sheet(Wording.english());
     }
 
     private static String text() {

@@ -8,11 +8,13 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.OverloadException;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.Map;
 import java.util.Random;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
 /** A kilo of three fats with masses in boxes of their own; every figure was worked out by hand in fractions beforehand. */
@@ -47,6 +49,11 @@ class AlkaliBalanceTest {
 
     /** Independent masses, each so much about its target. */
     private record Box(Map<Integer, Ratio> target, Map<Integer, Ratio> error) implements MassRange {
+
+        @Override
+        public Amount<Mass> unit() {
+            return Amount.grams(Ratio.ONE);
+        }
 
         @Override
         public Ratio sum(Map<Integer, Ratio> weights, boolean largest) {

@@ -8,6 +8,7 @@ import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliGrade;
+import io.github.formulationmath.soap.AlkaliMixture;
 import io.github.formulationmath.soap.Evidence;
 import io.github.formulationmath.soap.Fat;
 import io.github.formulationmath.soap.HydroxideVerdict;
@@ -21,6 +22,7 @@ import io.github.formulationmath.soap.Unsaponified;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -156,6 +158,24 @@ class LyeVerificationTest {
         LyeVerification nothing = LyeVerification.of(claim.withFigure("Sodium Hydroxide", "0 g"));
         assertThatThrownBy(() -> nothing.judged(Balance.of("0.1 g", "5 kg"), WeighingMethod.TARE_EACH))
                 .hasMessageContaining("more than 0");
+    }
+
+    /** What went wrong is told in the words of the reader; the name of a fat stays, whatever it is. */
+    @Test
+    void an_end_of_a_range_and_a_basis_have_a_name_in_every_language() {
+        for (Wording words : List.of(Wording.german(), Wording.french())) {
+            assertThat(LyeSlip.OTHER_END_OF_RANGES.detail("least", words)).isNotEqualTo("least");
+            assertThat(LyeSlip.FAT_LEFT_OUT.detail("least", words)).isEqualTo("least");
+            for (AlkaliMixture.Basis basis : AlkaliMixture.Basis.values()) {
+                String name = basis.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                assertThat(LyeSlip.OTHER_BASIS_OF_DIVISION.detail(name, words)).isNotEqualTo(name);
+            }
+            for (LyeWater.Convention convention : LyeWater.Convention.values()) {
+                String name = convention.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                assertThat(LyeSlip.WATER_BY_OTHER_CONVENTION.detail(name, words))
+                        .isNotEqualTo(name + ".");
+            }
+        }
     }
 
     /** The water of a stock lye counts in a claim as it does in the calculation: of 0.95 · 135.44894 g in 50 %, as much again. */
