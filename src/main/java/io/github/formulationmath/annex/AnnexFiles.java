@@ -7,7 +7,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -58,12 +61,16 @@ final class AnnexFiles {
     }
 
     static List<WordReading> readings() {
-        return read("prohibited-readings.csv", READINGS).rows().stream()
-                .map(row -> new WordReading(
-                        row.required("ref_no"),
-                        row.choice("match", List.of(WordReading.Match.values()), WordReading.Match::code),
-                        Spelling.of(row.required("text"))))
-                .toList();
+        Map<String, WordReading.Match> matches = new LinkedHashMap<>();
+        for (WordReading.Match match : WordReading.Match.values()) {
+            matches.put(match.code(), match);
+        }
+        List<WordReading> readings = new ArrayList<>();
+        for (CsvRow row : read("prohibited-readings.csv", READINGS).rows()) {
+            readings.add(new WordReading(
+                    row.required("ref_no"), row.choice("match", matches), Spelling.of(row.required("text"))));
+        }
+        return List.copyOf(readings);
     }
 
     static List<ColorantEntry> colorants() {

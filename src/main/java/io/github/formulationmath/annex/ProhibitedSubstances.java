@@ -2,6 +2,7 @@ package io.github.formulationmath.annex;
 
 import io.github.formulationmath.formula.Substance;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -112,6 +113,9 @@ public final class ProhibitedSubstances {
                 byReading(name, found);
             }
         }
+        if (found.isEmpty()) {
+            return List.of();
+        }
         if (found.containsValue(Naming.NAMED)) {
             found.values().removeIf(naming -> naming == Naming.MAY_BE);
         }
@@ -122,7 +126,13 @@ public final class ProhibitedSubstances {
     }
 
     private static boolean isNumber(String key) {
-        return Character.isDigit(key.charAt(0)) && key.chars().allMatch(c -> c == '-' || c >= '0' && c <= '9');
+        for (int i = 0; i < key.length(); i++) {
+            char c = key.charAt(i);
+            if ((c < '0' || c > '9') && (c != '-' || i == 0)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void exact(String name, Map<ProhibitedEntry, Naming> found) {
@@ -185,9 +195,14 @@ public final class ProhibitedSubstances {
                 of(WordReading.Match.WORD, WordReading.Match.PART, WordReading.Match.START);
 
         private static List<WordReading> of(WordReading.Match... matches) {
-            return ALL.stream()
-                    .filter(reading -> List.of(matches).contains(reading.match()))
-                    .toList();
+            List<WordReading.Match> wanted = List.of(matches);
+            List<WordReading> all = new ArrayList<>();
+            for (WordReading reading : ALL) {
+                if (wanted.contains(reading.match())) {
+                    all.add(reading);
+                }
+            }
+            return List.copyOf(all);
         }
     }
 

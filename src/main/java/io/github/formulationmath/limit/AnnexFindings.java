@@ -207,7 +207,12 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
     }
 
     private static boolean isHairDye(Product product) {
-        return product.kinds().stream().anyMatch(kind -> kind.contains("dye") || kind.contains("hair_colo"));
+        for (String kind : product.kinds()) {
+            if (kind.contains("dye") || kind.contains("hair_colo")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What is stated of a product is complete. */

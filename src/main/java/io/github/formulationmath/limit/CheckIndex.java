@@ -76,8 +76,13 @@ final class CheckIndex {
                 return this;
             }
             Map<String, Counting> byKey = new LinkedHashMap<>();
-            countings.forEach(counting -> byKey.put(counting.key(), counting));
-            other.countings.forEach(counting -> byKey.merge(counting.key(), counting, Counting::stricterOf));
+            for (Counting counting : countings) {
+                byKey.put(counting.key(), counting);
+            }
+            for (Counting counting : other.countings) {
+                Counting known = byKey.get(counting.key());
+                byKey.put(counting.key(), known == null ? counting : Counting.stricterOf(known, counting));
+            }
             return new Entry(
                     List.copyOf(byKey.values()),
                     both(outside, other.outside),
@@ -233,11 +238,16 @@ final class CheckIndex {
             return false;
         }
         WrittenName written = WrittenName.of(name);
-        return written.isAromatic()
-                || entry != null
-                        && written.isPreparation()
-                        && entry.countings().stream()
-                                .anyMatch(counting -> counting.limit().kind() == LimitKind.DECLARE_ABOVE);
+        return written.isAromatic() || entry != null && written.isPreparation() && isDeclared(entry);
+    }
+
+    private static boolean isDeclared(Entry entry) {
+        for (Counting counting : entry.countings()) {
+            if (counting.limit().kind() == LimitKind.DECLARE_ABOVE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a material, as its line is called, is a perfume, a volatile oil or the like. */
@@ -252,23 +262,41 @@ final class CheckIndex {
             return likely;
         }
         Set<String> known = new HashSet<>();
-        limits.forEach(
-                limit -> known.addAll(List.of(limit.place(), limit.basis().toString())));
-        table.index().mentioning(named).forEach(limit -> known.add(limit.place()));
+        for (UsageLimit limit : limits) {
+            known.add(limit.place());
+            known.add(limit.basis().toString());
+        }
+        for (UsageLimit limit : table.index().mentioning(named)) {
+            known.add(limit.place());
+        }
         String purpose = product.purposeOf(named).orElse(EVERY_PURPOSE);
-        return likely.stream()
-                .filter(limit -> !known.contains(limit.place()))
-                .filter(limit -> !limit.basis().isReference()
-                        || !known.contains(limit.basis().toString()))
-                .filter(limit -> serves(limit, purpose))
-                .toList();
+        List<UsageLimit> alike = new ArrayList<>();
+        for (UsageLimit limit : likely) {
+            boolean counted = known.contains(limit.place())
+                    || limit.basis().isReference()
+                            && known.contains(limit.basis().toString());
+            if (!counted && serves(limit, purpose)) {
+                alike.add(limit);
+            }
+        }
+        return List.copyOf(alike);
     }
 
     private Set<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
-        Set<LegalChange> found = new LinkedHashSet<>(table.amendments().of(named));
-        limits.forEach(limit -> found.addAll(table.amendments().touching(limit.place())));
-        found.removeIf(amendment -> !amendment.later());
+        Set<LegalChange> found = new LinkedHashSet<>();
+        addLater(found, table.amendments().of(named));
+        for (UsageLimit limit : limits) {
+            addLater(found, table.amendments().touching(limit.place()));
+        }
         return Collections.unmodifiableSet(found);
+    }
+
+    private static void addLater(Set<LegalChange> found, List<LegalChange> changes) {
+        for (LegalChange change : changes) {
+            if (change.later()) {
+                found.add(change);
+            }
+        }
     }
 
     /** What is known of a substance under any of its names and its number. */
@@ -364,13 +392,23 @@ final class CheckIndex {
 
     /** By the names of their entries, and of one entry by their ids. */
     private static Iterable<List<Counting>> byEntry(List<Counting> all) {
-        all.sort((one, other) -> one.limit().id().compareTo(other.limit().id()));
         Map<String, List<Counting>> entries = new TreeMap<>();
-        for (Counting counting : all) {
-            entries.computeIfAbsent(counting.limit().entry(), entry -> new ArrayList<>(1))
-                    .add(counting);
+        for (Counting counting : byId(all)) {
+            List<Counting> entry = entries.get(counting.limit().entry());
+            if (entry == null) {
+                entry = new ArrayList<>(1);
+                entries.put(counting.limit().entry(), entry);
+            }
+            entry.add(counting);
         }
         return entries.values();
+    }
+
+    private static Iterable<Counting> byId(List<Counting> all) {
+        if (all.size() > 1) {
+            all.sort((one, other) -> one.limit().id().compareTo(other.limit().id()));
+        }
+        return all;
     }
 
     /** Whether the entry allows its substances only where its limits apply, and none of them does. */

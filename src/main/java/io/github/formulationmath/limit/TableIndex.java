@@ -14,8 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -156,8 +154,10 @@ final class TableIndex {
         Set<String> numbers = new HashSet<>();
         for (UsageLimit limit : counting.find(name)) {
             for (Counting form : of(limit)) {
-                if (form.isNamed(name)) {
-                    form.member().substance().cas().ifPresent(numbers::add);
+                String cas =
+                        form.isNamed(name) ? form.member().substance().cas().orElse("") : "";
+                if (!cas.isEmpty()) {
+                    numbers.add(cas);
                 }
             }
         }
@@ -170,13 +170,16 @@ final class TableIndex {
         List<Counting> named = new ArrayList<>();
         List<Counting> numbered = new ArrayList<>();
         for (UsageLimit limit : counting.find(substance.keys())) {
-            List<Counting> forms = of(limit).stream()
-                    .filter(form -> substance.keys().stream().anyMatch(form::isNamed))
-                    .toList();
+            List<Counting> forms = new ArrayList<>(1);
+            List<Counting> others = new ArrayList<>(1);
+            for (Counting form : of(limit)) {
+                if (form.isNamedOneOf(substance.keys())) {
+                    forms.add(form);
+                } else if (form.isNumberedOneOf(substance.keys())) {
+                    others.add(form);
+                }
+            }
             if (forms.isEmpty()) {
-                List<Counting> others = of(limit).stream()
-                        .filter(form -> substance.keys().stream().anyMatch(form::isNumbered))
-                        .toList();
                 numbered.add(Counting.strictestOf(others, cas));
             } else {
                 named.add(Counting.strictestOf(forms, cas));
@@ -187,7 +190,12 @@ final class TableIndex {
     }
 
     private List<Counting> of(UsageLimit limit) {
-        return byLimit.computeIfAbsent(limit.id(), id -> Counting.of(limit));
+        List<Counting> known = byLimit.get(limit.id());
+        if (known == null) {
+            known = Counting.of(limit);
+            byLimit.put(limit.id(), known);
+        }
+        return known;
     }
 
     /**
@@ -212,18 +220,30 @@ final class TableIndex {
             List<String> found = new ArrayList<>();
             for (Substance member : alike) {
                 if (member.cas().isEmpty() || member.cas().equals(Optional.ofNullable(cas))) {
-                    member.keys().stream().filter(keys::add).forEach(found::add);
+                    for (String key : member.keys()) {
+                        if (keys.add(key)) {
+                            found.add(key);
+                        }
+                    }
                 }
             }
             fresh = found;
         }
-        if (cas != null && asked.cas().isEmpty()) {
-            boolean two = members.find(cas).stream().anyMatch(member -> isNano(member) != isNano(asked));
-            keys.remove(two ? cas : "");
+        if (cas != null && asked.cas().isEmpty() && standsForTwo(cas, asked)) {
+            keys.remove(cas);
         }
-        List<String> own = asked.keys();
-        String[] more = keys.stream().filter(key -> !own.contains(key)).toArray(String[]::new);
-        return more.length == 0 ? asked : asked.withSynonyms(more);
+        keys.removeAll(Set.copyOf(asked.keys()));
+        return keys.isEmpty() ? asked : asked.withSynonyms(keys.toArray(new String[0]));
+    }
+
+    /** Whether a number stands for a nanomaterial and for what is none. */
+    private boolean standsForTwo(String cas, Substance asked) {
+        for (Substance member : members.find(cas)) {
+            if (isNano(member) != isNano(asked)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isNano(Substance substance) {
@@ -236,11 +256,12 @@ final class TableIndex {
     }
 
     private static @Nullable String onlyNumber(Set<Substance> alike) {
-        List<String> numbers = alike.stream()
-                .flatMap(member -> member.cas().stream())
-                .distinct()
-                .toList();
-        return numbers.size() == 1 ? numbers.get(0) : null;
+        Set<String> numbers = new HashSet<>();
+        for (Substance member : alike) {
+            numbers.add(member.cas().orElse(""));
+        }
+        numbers.remove("");
+        return numbers.size() == 1 ? numbers.iterator().next() : null;
     }
 
     /**
@@ -255,7 +276,11 @@ final class TableIndex {
 
         void add(Collection<String> keys, T found) {
             for (String key : keys) {
-                List<T> all = byKey.computeIfAbsent(key, k -> new ArrayList<>(1));
+                List<T> all = byKey.get(key);
+                if (all == null) {
+                    all = new ArrayList<>(1);
+                    byKey.put(key, all);
+                }
                 if (!has(all, found)) {
                     all.add(found);
                 }
@@ -300,16 +325,46 @@ final class TableIndex {
      */
     private static final class SaltNames {
 
-        private static final Pattern SALTS =
-                Pattern.compile("\\b(salts|sulphites|sulfites)\\b", Pattern.CASE_INSENSITIVE);
+        private static final List<String> SALTS = List.of("SALTS", "SULPHITES", "SULFITES");
+
+        private static final Set<String> AMINES = Set.of(
+                "ETHANOLAMINE",
+                "MONOETHANOLAMINE",
+                "DIETHANOLAMINE",
+                "TRIETHANOLAMINE",
+                "MEA",
+                "DEA",
+                "TEA",
+                "MIPA",
+                "DIPA",
+                "TIPA");
 
         /** How the names of salts begin that are called after their acid. */
-        private static final Pattern BASE = Pattern.compile(
-                "(?:(?:DI|TRI|TETRA|MONO)?(?:SODIUM|POTASSIUM|AMMONIUM|LITHIUM)|CALCIUM|MAGNESIUM|ZINC|ALUMINUM|ALUMINIUM"
-                        + "|COPPER|SILVER|STRONTIUM|BARIUM|MANGANESE|BISMUTH|IRON|FERROUS|FERRIC|CHOLINE|LYSINE|ARGININE"
-                        + "|BETAINE|TROMETHAMINE|(?:MONO|DI|TRI)?ETHANOLAMINE|[MDT]EA|[MDT]IPA)[ -](.+)");
+        private static final Set<String> BASES = bases();
 
-        private static final Pattern AMINE = Pattern.compile("ETHANOLAMINE|[MDT]EA|[MDT]IPA");
+        private static Set<String> bases() {
+            Set<String> bases = new HashSet<>(AMINES);
+            bases.addAll(List.of(
+                    "CALCIUM MAGNESIUM ZINC ALUMINUM ALUMINIUM COPPER SILVER STRONTIUM BARIUM MANGANESE BISMUTH IRON"
+                            .split(" ", -1)));
+            bases.addAll(List.of("FERROUS", "FERRIC", "CHOLINE", "LYSINE", "ARGININE", "BETAINE", "TROMETHAMINE"));
+            for (String metal : List.of("SODIUM", "POTASSIUM", "AMMONIUM", "LITHIUM")) {
+                for (String many : List.of("", "DI", "TRI", "TETRA", "MONO")) {
+                    bases.add(many.concat(metal));
+                }
+            }
+            return Set.copyOf(bases);
+        }
+
+        /** Where the name of the acid begins; 0 if the name begins with no base. */
+        private static int acid(String name) {
+            for (int i = 0; i < name.length() - 1; i++) {
+                if (name.charAt(i) == ' ' || name.charAt(i) == '-') {
+                    return BASES.contains(name.substring(0, i)) ? i + 1 : 0;
+                }
+            }
+            return 0;
+        }
 
         /** Zinc salts that water does not dissolve: an entry on water-soluble ones does not mean them. */
         private static final Set<String> INSOLUBLE = Set.of(
@@ -338,8 +393,21 @@ final class TableIndex {
 
         private static boolean isOnSalts(String group) {
             String name = SubstanceName.normalise(group);
-            return (name.contains("SALTS") || name.contains("FITES"))
-                    && SALTS.matcher(name).find();
+            for (String word : SALTS) {
+                int at = name.indexOf(word);
+                while (at >= 0) {
+                    if (isWord(name, at, at + word.length())) {
+                        return true;
+                    }
+                    at = name.indexOf(word, at + 1);
+                }
+            }
+            return false;
+        }
+
+        private static boolean isWord(String name, int from, int to) {
+            return (from == 0 || !Character.isLetterOrDigit(name.charAt(from - 1)))
+                    && (to == name.length() || !Character.isLetterOrDigit(name.charAt(to)));
         }
 
         /**
@@ -352,26 +420,30 @@ final class TableIndex {
             Map<String, Integer> times = new HashMap<>();
             for (GroupMember member : limit.group().members()) {
                 String name = member.substance().keys().get(0);
-                Matcher salt = BASE.matcher(name);
-                if (salt.matches()) {
-                    basesOf.computeIfAbsent(salt.group(1), key -> new HashSet<>())
-                            .add(name.substring(0, salt.start(1)));
+                int acid = acid(name);
+                if (acid > 0) {
+                    Set<String> bases = basesOf.getOrDefault(name.substring(acid), new HashSet<>());
+                    bases.add(name.substring(0, acid - 1));
+                    basesOf.put(name.substring(acid), bases);
                 }
-                String first = name.split(" ", 2)[0];
-                begins.merge(first, name, SaltNames::commonWords);
-                times.merge(first, 1, Integer::sum);
+                int space = name.indexOf(' ');
+                String first = space < 0 ? name : name.substring(0, space);
+                String common = begins.get(first);
+                begins.put(first, common == null ? name : commonWords(common, name));
+                times.put(first, times.getOrDefault(first, 0) + 1);
             }
-            basesOf.values()
-                    .removeIf(bases -> bases.size() < 2
-                            || bases.stream()
-                                    .allMatch(base -> AMINE.matcher(base).find()));
+            for (Map.Entry<String, Set<String>> acid : Map.copyOf(basesOf).entrySet()) {
+                if (acid.getValue().size() < 2 || AMINES.containsAll(acid.getValue())) {
+                    basesOf.remove(acid.getKey());
+                }
+            }
             byAcid.add(basesOf.keySet(), limit);
             if (basesOf.isEmpty()) {
-                times.forEach((first, count) -> {
-                    if (count > 1) {
-                        byBase.add(Set.of(begins.getOrDefault(first, first)), limit);
+                for (Map.Entry<String, Integer> first : times.entrySet()) {
+                    if (first.getValue() > 1) {
+                        byBase.add(Set.of(begins.getOrDefault(first.getKey(), first.getKey())), limit);
                     }
-                });
+                }
             }
         }
 
@@ -387,8 +459,8 @@ final class TableIndex {
         }
 
         List<UsageLimit> like(String name) {
-            Matcher salt = BASE.matcher(name);
-            List<UsageLimit> found = new ArrayList<>(salt.matches() ? byAcid.find(salt.group(1)) : List.of());
+            int acid = acid(name);
+            List<UsageLimit> found = new ArrayList<>(acid > 0 ? byAcid.find(name.substring(acid)) : List.of());
             for (int end = name.indexOf(' '); end > 0; end = name.indexOf(' ', end + 1)) {
                 if (!INSOLUBLE.contains(name.substring(end + 1))) {
                     for (UsageLimit limit : byBase.find(name.substring(0, end))) {

@@ -17,10 +17,14 @@ final class RatioText {
 
     private static final List<String> EXAMPLES = List.of("12.5", "1e-3", "3/4", "1 3/4");
 
-    // Possessive quantifiers: the match never backtracks, whatever the text.
-    private static final Pattern DECIMAL =
-            Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE]([+-]?[0-9]++))?");
-    private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
+    /** Made when first needed: most texts are plain numbers. */
+    private static final class Forms {
+
+        // Possessive quantifiers: the match never backtracks, whatever the text.
+        static final Pattern DECIMAL =
+                Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE]([+-]?[0-9]++))?");
+        static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
+    }
 
     private RatioText() {}
 
@@ -29,15 +33,32 @@ final class RatioText {
             throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
         }
         String trimmed = trim(text);
-        Matcher decimal = DECIMAL.matcher(trimmed);
+        if (isPlain(trimmed)) {
+            return Ratio.ofDecimal(new BigDecimal(trimmed));
+        }
+        Matcher decimal = Forms.DECIMAL.matcher(trimmed);
         if (decimal.matches()) {
             return decimal(text, decimal);
         }
-        Matcher fraction = FRACTION.matcher(trimmed);
+        Matcher fraction = Forms.FRACTION.matcher(trimmed);
         if (fraction.matches()) {
             return fraction(text, fraction);
         }
         throw NumberTextException.withExamples(text, notANumber(trimmed), EXAMPLES);
+    }
+
+    /** Digits, or digits with a point between them. */
+    private static boolean isPlain(String trimmed) {
+        int point = -1;
+        for (int i = 0; i < trimmed.length(); i++) {
+            char c = trimmed.charAt(i);
+            if (c == '.' && point < 0) {
+                point = i;
+            } else if (c < '0' || c > '9') {
+                return false;
+            }
+        }
+        return !trimmed.isEmpty() && point != 0 && point != trimmed.length() - 1;
     }
 
     static String format(Ratio value) {
