@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.amendment.LegalChange;
+import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
@@ -204,6 +205,10 @@ final class CheckIndex {
             }
         }
         Entry entry = find(named);
+        if (reading == null && annexes.isEmpty() && entry == null) {
+            reading = readInAnnexes(substance);
+            annexes = reading == null ? annexes : annexes(substance, reading);
+        }
         return new Known(
                 named,
                 entry,
@@ -214,6 +219,26 @@ final class CheckIndex {
                 smells(substance.name(), entry),
                 alike(said(named, reading), entry == null ? List.of() : entry.limits()),
                 amendments(named, entry == null ? List.of() : entry.limits()));
+    }
+
+    /** What a name is taken for that no list has itself: another spelling of what Annex II names, or a blend of such. */
+    private NameBook.@Nullable Reading readInAnnexes(Substance substance) {
+        if (!table.asksEuAnnexes()) {
+            return null;
+        }
+        List<String> parts = WrittenName.of(substance.name()).parts();
+        if (parts.size() > 1) {
+            for (String part : parts) {
+                if (!known(Substance.of(part)).isEmpty()) {
+                    return new NameBook.Reading(substance.name(), parts, NameBook.How.BLEND);
+                }
+            }
+        }
+        NameBook.Reading spelt = ProhibitedSubstances.eu2024February()
+                .read(substance.name())
+                .filter(found -> found.how() != NameBook.How.BLEND)
+                .orElse(null);
+        return spelt == null || annexes(substance, spelt).isEmpty() ? null : spelt;
     }
 
     private AnnexFindings annexes(Substance substance, NameBook.@Nullable Reading reading) {

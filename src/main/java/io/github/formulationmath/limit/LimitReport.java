@@ -196,8 +196,8 @@ public final class LimitReport {
     }
 
     /**
-     * The substances without a limit whose names are so close to names of the table that those are probably meant: one
-     * letter is wrong, or at most one in six. Nothing was counted under them. Correct the name and check again, or leave
+     * The substances without a limit whose names are so close to names of the table, or of Annex II if it is asked, that
+     * those are probably meant: one letter is wrong, or at most one in six, or two neighbours changed places. Nothing was counted under them. Correct the name and check again, or leave
      * it if the substance is another.
      *
      * @return an unmodifiable map in the order of the formula, from the substance to at most three names as the table
@@ -215,7 +215,7 @@ public final class LimitReport {
     private Map<Substance, List<String>> closestNames() {
         Map<Substance, List<String>> close = new LinkedHashMap<>();
         for (Substance substance : withoutLimit()) {
-            List<String> names = table().index().names().suggest(substance.name(), MOST_SUGGESTIONS);
+            List<String> names = table().index().suggest(substance.name(), MOST_SUGGESTIONS, table().asksEuAnnexes());
             if (!names.isEmpty()) {
                 close.put(substance, names);
             }

@@ -251,17 +251,6 @@ public record ProductWords(
                 : alike;
     }
 
-    /** Known words of which one is a slip of the pen: a letter or one in six is wrong, or two stand in the wrong order. */
-    private static List<String> slips(String word, Collection<String> known) {
-        List<String> slips = NameBook.of(known).suggest(word, MOST_CLOSE);
-        return slips.isEmpty()
-                ? known.stream()
-                        .filter(other -> letters(other).equals(letters(word)))
-                        .sorted()
-                        .toList()
-                : slips;
-    }
-
     private static List<Integer> letters(String word) {
         return word.chars().sorted().boxed().toList();
     }
@@ -409,7 +398,7 @@ public record ProductWords(
                             + ": that is a word for another side, write it there, as " + fact + " in a file of rules");
                 }
             }
-            List<String> meant = slips(word, with(rows.keySet(), OTHER));
+            List<String> meant = NameBook.of(with(rows.keySet(), OTHER)).suggest(word, MOST_CLOSE);
             if (!meant.isEmpty()) {
                 throw new IllegalArgumentException(said(begins + word) + ", which is no known word and close to "
                         + meant.stream().map(begins::concat).collect(Collectors.joining(", "))

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
@@ -33,6 +34,7 @@ final class TableIndex {
     private final boolean declares;
     private final List<UsageLimit> all;
     private volatile @Nullable NameBook names;
+    private volatile @Nullable NameBook withProhibited;
     private @Nullable SaltNames salts;
 
     TableIndex(List<UsageLimit> limits, List<OmittedEntry> entries) {
@@ -65,6 +67,27 @@ final class TableIndex {
         if (known == null) {
             known = NameBook.of(written);
             names = known;
+        }
+        return known;
+    }
+
+    /**
+     * Names that were probably meant by one that nothing is known of, the likeliest first, of the table and, if it asks them,
+     * of the prohibited substances.
+     */
+    List<String> suggest(String name, int most, boolean asksEuAnnexes) {
+        return asksEuAnnexes && ProhibitedSubstances.eu2024February().hasCloseTo(name)
+                ? namesWithProhibited().suggest(name, most)
+                : names().suggest(name, most);
+    }
+
+    private NameBook namesWithProhibited() {
+        NameBook known = withProhibited;
+        if (known == null) {
+            Set<String> both = new TreeSet<>(written);
+            both.addAll(ProhibitedSubstances.eu2024February().names());
+            known = NameBook.of(both);
+            withProhibited = known;
         }
         return known;
     }

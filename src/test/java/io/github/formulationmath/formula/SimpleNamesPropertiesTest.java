@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 /** Names in ASCII, Greek letters and apostrophes are normalised without the tables of Unicode, and to the same. */
 class SimpleNamesPropertiesTest {
 
-    private static final String LETTERS = "abcXYZ019 -,()[]'./\u0391\u0392\u03a3\u03a9\u03b1\u03b2\u03b3\u03c2\u03c3\u03c9\u2019\u2032";
+    private static final String LETTERS =
+            "abcXYZ019 -,()[]'./\u0391\u0392\u03a3\u03a9\u03b1\u03b2\u03b3\u03c2\u03c3\u03c9\u2019\u2032";
 
     @Property(tries = 300)
     void the_short_way_and_the_long_way_come_to_the_same(@ForAll long seed) {
