@@ -156,6 +156,12 @@ public final class LooseNames {
         readings.add(WrittenName.looseKey(Objects.requireNonNull(name, "name")));
         for (String reading : WrittenName.of(name).readings().keySet()) {
             readings.add(WrittenName.looseKey(reading));
+            for (String meant : CommonNames.meantBy(reading)) {
+                readings.add(WrittenName.looseKey(meant));
+            }
+        }
+        for (String meant : CommonNames.meantBy(SubstanceName.normalise(name))) {
+            readings.add(WrittenName.looseKey(meant));
         }
         return readings;
     }

@@ -84,7 +84,19 @@ class LimitSuggestionsTest {
     /** Only spelt in another way: it is the substance, and that is told. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"Isobutyl paraben", "tret-inoin", "Hydro quinone", "Chloro form", "Formaldehyd", "hydroquinon"})
+            strings = {
+                "Isobutyl paraben",
+                "tret-inoin",
+                "Hydro quinone",
+                "Chloro form",
+                "Formaldehyd",
+                "hydroquinon",
+                "Arsen",
+                "Benzol",
+                "Trichloressigsäure",
+                "TCA",
+                "Hydroquinon"
+            })
     void another_spelling_of_what_is_prohibited_is_taken_for_it(String written) {
         LimitReport report = report(written);
         assertThat(report.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
