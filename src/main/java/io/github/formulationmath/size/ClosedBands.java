@@ -24,12 +24,14 @@ final class ClosedBands implements SizeSearch {
     private final Ratio division;
     private final Ratio period;
     private final boolean everyWhole;
+    private final boolean errorless;
     private final boolean fitsLongs;
 
-    private ClosedBands(List<Band> bands, Ratio division, Ratio period) {
+    private ClosedBands(List<Band> bands, Ratio division, Ratio period, boolean errorless) {
         this.bands = List.copyOf(bands);
         this.division = division;
         this.period = period;
+        this.errorless = errorless;
         this.everyWhole = period.equals(Ratio.ONE);
         this.fitsLongs = bands.stream().allMatch(Band::fitsLongs);
     }
@@ -48,7 +50,7 @@ final class ClosedBands implements SizeSearch {
         bands.sort((one, other) -> one.most().compareSlope(other.most()));
         Ratio period =
                 exact.isEmpty() ? Ratio.ONE : Ratio.of(CommonPeriod.of(exact).numerator());
-        return new ClosedBands(bands, division, period);
+        return new ClosedBands(bands, division, period, error.isZero());
     }
 
     /** A line that passes at no N, if there is one. */
@@ -75,11 +77,24 @@ final class ClosedBands implements SizeSearch {
 
     @Override
     public Landing atLeast(Ratio grams, SearchMeter meter) {
-        Landing at = Landing.resting(aligned(grams.dividedBy(division).max(Ratio.ONE), true));
+        Landing at = opened(aligned(grams.dividedBy(division).max(Ratio.ONE), true));
         for (Optional<Landing> push = push(at, true, meter); push.isPresent(); push = push(at, true, meter)) {
             at = push.get();
         }
         return inGrams(at);
+    }
+
+    /**
+     * Up to where the line with the widest gaps can have a reading at all: below, its ends have crossed before anything is rounded.
+     * The same jumps lead there, but hundreds of them.
+     */
+    private Landing opened(Ratio from) {
+        Band first = bands.get(0);
+        if (errorless || first.isExact()) {
+            return Landing.resting(from);
+        }
+        Ratio open = aligned(first.asWideAs(Ratio.ZERO).ceil(), true);
+        return open.compareTo(from) > 0 ? Landing.by(first.line(), open) : Landing.resting(from);
     }
 
     @Override
@@ -216,7 +231,12 @@ final class ClosedBands implements SizeSearch {
 
         /** From which N on the band is at least one division wide, so that it always holds a whole number. */
         Ratio alwaysFrom() {
-            return Ratio.ONE
+            return asWideAs(Ratio.ONE);
+        }
+
+        /** From which N on its ends, not rounded, lie so many divisions apart. */
+        Ratio asWideAs(Ratio divisions) {
+            return divisions
                     .minus(most.shift().minus(least.shift()))
                     .dividedBy(most.slope().minus(least.slope()));
         }

@@ -104,6 +104,16 @@ record SoapCase(List<SoapLine> lines, long[] readings, int places, int linearity
         return sum.isBelow(Exact.ZERO);
     }
 
+    /** Whether the exact targets leave, for every lot, a thousandth of what the fats take after the acids had theirs. */
+    boolean leavesTheFatsSomeAsWritten() {
+        Exact sum = Exact.ZERO;
+        for (int i = 0; i < readings.length; i++) {
+            Exact least = lines.get(i).least().times(readings[i]);
+            sum = sum.plus(lines.get(i).isFat() ? least.over(Exact.of(1000)) : least);
+        }
+        return sum.isAbove(Exact.ZERO);
+    }
+
     /** The same soap made in a batch of so many grams, every target rounded to the display. */
     SoapCase sized(Exact grams) {
         Exact times = grams.times(pow(places)).over(Exact.of(total()));

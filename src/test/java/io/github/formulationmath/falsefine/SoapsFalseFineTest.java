@@ -107,7 +107,10 @@ class SoapsFalseFineTest {
             Dice dice = new Dice(seed);
             SoapCase drawn = SoapCase.any(dice);
             Optional<Exact> smallest = SoapJudge.of(drawn).smallestWithoutHydroxide();
-            assertThat(smallest.isPresent()).as("seed %s", seed).isEqualTo(drawn.leavesNoneAsWritten());
+            // Asked for from 0 to 99.9 % short: an acid that may take all of the alkali leaves no such batch.
+            assertThat(smallest.isPresent())
+                    .as("seed %s", seed)
+                    .isEqualTo(drawn.leavesNoneAsWritten() && drawn.leavesTheFatsSomeAsWritten());
             for (int i = 0; i < POTS && smallest.isPresent(); i++) {
                 Exact size = smallest.get().times(Exact.of(1000L + dice.between(0, 50) * i, 1000));
                 assertThat(drawn.sized(size).leaves(0)).as("seed %s", seed).isTrue();
