@@ -85,7 +85,7 @@ final class CloseNames {
                 && at + 1 < a.length()
                 && a.charAt(at) == b.charAt(at + 1)
                 && a.charAt(at + 1) == b.charAt(at)
-                && a.regionMatches(at + 2, b, at + 2, a.length() - at - 2);
+                && a.substring(at + 2).equals(b.substring(at + 2));
     }
 
     /**

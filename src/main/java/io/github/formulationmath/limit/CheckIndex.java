@@ -417,23 +417,13 @@ final class CheckIndex {
 
     /** By the names of their entries, and of one entry by their ids. */
     private static Iterable<List<Counting>> byEntry(List<Counting> all) {
+        all.sort((one, other) -> one.limit().id().compareTo(other.limit().id()));
         Map<String, List<Counting>> entries = new TreeMap<>();
-        for (Counting counting : byId(all)) {
-            List<Counting> entry = entries.get(counting.limit().entry());
-            if (entry == null) {
-                entry = new ArrayList<>(1);
-                entries.put(counting.limit().entry(), entry);
-            }
-            entry.add(counting);
+        for (Counting counting : all) {
+            entries.computeIfAbsent(counting.limit().entry(), entry -> new ArrayList<>(1))
+                    .add(counting);
         }
         return entries.values();
-    }
-
-    private static Iterable<Counting> byId(List<Counting> all) {
-        if (all.size() > 1) {
-            all.sort((one, other) -> one.limit().id().compareTo(other.limit().id()));
-        }
-        return all;
     }
 
     /** Whether the entry allows its substances only where its limits apply, and none of them does. */

@@ -6,6 +6,7 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -416,21 +417,8 @@ final class TableIndex {
 
         private static boolean isOnSalts(String group) {
             String name = SubstanceName.normalise(group);
-            for (String word : SALTS) {
-                int at = name.indexOf(word);
-                while (at >= 0) {
-                    if (isWord(name, at, at + word.length())) {
-                        return true;
-                    }
-                    at = name.indexOf(word, at + 1);
-                }
-            }
-            return false;
-        }
-
-        private static boolean isWord(String name, int from, int to) {
-            return (from == 0 || !Character.isLetterOrDigit(name.charAt(from - 1)))
-                    && (to == name.length() || !Character.isLetterOrDigit(name.charAt(to)));
+            return (name.contains("SALTS") || name.contains("ITES"))
+                    && !Collections.disjoint(SALTS, List.of(name.split("[^\\p{L}\\p{N}]+", -1)));
         }
 
         /**
