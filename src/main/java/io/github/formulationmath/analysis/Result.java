@@ -1,6 +1,7 @@
 package io.github.formulationmath.analysis;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.soap.AlkaliNumber;
@@ -24,6 +25,7 @@ record Result<T extends Comparable<? super T>>(
 
     private static final Amount<Mass> GRAM = Amount.grams(Ratio.ONE);
     private static final Ratio ANY = Ratio.parse("1e9");
+    private static final Rounding SHOWN = Rounding.toSignificantDigits(6);
 
     static final Result<AlkaliNumber> ALKALI_NUMBER = new Result<>(
             "mg KOH/g",
@@ -48,6 +50,12 @@ record Result<T extends Comparable<? super T>>(
 
     /** The result of a relation, refused where there is no such thing. */
     T of(Ratio number, Relation relation) {
+        if (number.compareTo(most) > 0) {
+            throw new IllegalArgumentException("the readings make "
+                    + SHOWN.format(number.dividedBy(size)) + " " + unit
+                    + ", more than there is: look for a slip in the mass of the sample, the factor, the nominal"
+                    + " concentration or the volumes");
+        }
         return explain.apply(make.apply(number), relation);
     }
 

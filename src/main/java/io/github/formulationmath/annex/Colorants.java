@@ -34,8 +34,8 @@ public final class Colorants {
 
     /** Made when a name has five digits; few have. */
     private static final class Forms {
-        static final Pattern NUMBER =
-                Pattern.compile("(?:^|[^A-Z])C\\.? ?I\\.?[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
+        static final Pattern NUMBER = Pattern.compile(
+                "(?:^|[^A-Z])(?:C\\.? ?I\\.?|COLOU?R INDEX)[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
         static final Pattern BARE = Pattern.compile("^([1-7][0-9]{4})(?::([0-9]))?$");
     }
 

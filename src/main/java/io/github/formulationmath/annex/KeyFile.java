@@ -53,19 +53,33 @@ final class KeyFile {
     }
 
     boolean mayHave(char list, String key) {
-        return Arrays.binarySearch(sorted, hash(list, key, key.length())) >= 0;
+        return mayHave(hash(list, key, key.length()));
     }
 
     boolean mayHave(char list, String key, int end) {
-        return Arrays.binarySearch(sorted, hash(list, key, end)) >= 0;
+        return mayHave(hash(list, key, end));
+    }
+
+    boolean mayHave(long hash) {
+        return Arrays.binarySearch(sorted, hash) >= 0;
     }
 
     /** FNV-1a (Fowler, Noll, Vo) over the 16-bit units of the text, 64 bits. */
     static long hash(char list, String key, int end) {
-        long hash = (OFFSET ^ list) * PRIME;
-        for (int i = 0; i < end; i++) {
-            hash = (hash ^ key.charAt(i)) * PRIME;
+        return hash((OFFSET ^ list) * PRIME, key, 0, end);
+    }
+
+    /** A part of a text more. */
+    static long hash(long before, String text, int from, int end) {
+        long hash = before;
+        for (int i = from; i < end; i++) {
+            hash = (hash ^ text.charAt(i)) * PRIME;
         }
         return hash;
+    }
+
+    /** One unit more. */
+    static long hash(long before, char unit) {
+        return (before ^ unit) * PRIME;
     }
 }

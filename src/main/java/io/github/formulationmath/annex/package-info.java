@@ -5,12 +5,16 @@
  * <p><b>Caution.</b> The lists are a dated transcription, never current law. Each finding defers to the law in force, to the
  * supplier's documents and to a qualified safety assessor. A substance that no list names is not thereby allowed.
  *
- * <p>In: a {@link io.github.formulationmath.formula.Substance}. Out: the entries that name it. Reading order: {@link
+ * <p><b>What comes in:</b> a {@link io.github.formulationmath.formula.Substance}. <b>What goes out:</b> the entries that name it.
+ *
+ * <p>Reading order: {@link
  * io.github.formulationmath.annex.ProhibitedSubstances} with {@link io.github.formulationmath.annex.ProhibitedEntry}; {@link
  * io.github.formulationmath.annex.Colorants} with {@link io.github.formulationmath.annex.ColorantEntry}. Verdicts are made
  * of it in {@code limit}.
  *
- * <p>May depend on {@code formula}, {@code csv} and what they lean on.
+ * <p><b>Why it is right:</b> a name is compared in one form, British and American spelling alike, and by every CAS number that an
+ * entry prints; what an entry says of a group is told as "may be" and never as "is not". The sorted hashes that save the reading
+ * of the lists only say that the lists have to be asked.
  */
 @NullMarked
 package io.github.formulationmath.annex;

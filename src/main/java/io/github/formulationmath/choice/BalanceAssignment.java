@@ -11,20 +11,13 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
-import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
-import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.Source;
-import io.github.formulationmath.reckoning.Subject;
-import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Addition;
-import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Vessel;
@@ -42,7 +35,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -356,8 +348,6 @@ public final class BalanceAssignment implements Weighed {
      */
     public static final class AssignedLine implements Explained {
 
-        private static final Symbol RELATIVE = Symbol.of("ε", "guaranteed-relative-error", Kind.SHARE);
-
         private final BatchLine line;
         private final List<Candidate> candidates;
         private final Candidate chosen;
@@ -413,7 +403,7 @@ public final class BalanceAssignment implements Weighed {
          * @return target, reading, balance and method
          */
         public Addition addition() {
-            return addition(line, chosen.station());
+            return new ServingPlan.AtStation(line, chosen.station()).addition();
         }
 
         /**
@@ -429,53 +419,6 @@ public final class BalanceAssignment implements Weighed {
         @Override
         public Origin origin() {
             return relativeError().origin();
-        }
-
-        static Addition addition(BatchLine line, WeighingStation station) {
-            return new There(line, station).addition();
-        }
-
-        static Amount<Dimensionless> relativeError(BatchLine line, WeighingStation station) {
-            There there = new There(line, station);
-            return Amount.percent(there.relativeError(Reckoning.plain()).times(100))
-                    .withWorking(
-                            asked -> Phrase.of("question.guaranteed-relative-error", asked.line.name()),
-                            there,
-                            There::relativeError);
-        }
-
-        /** A line at a station. */
-        private record There(BatchLine line, WeighingStation station) {
-
-            private static final Symbol READING = Symbol.of("r", "reading", Kind.MASS);
-
-            Addition addition() {
-                return Addition.of(line.line(), line.mass().withWorking(line.origin()), reading(), station.balance())
-                        .by(station.method());
-            }
-
-            <V> V relativeError(Reckoning<V> r) {
-                V error = r.known(AdditionError.of(addition()));
-                return r.named(RELATIVE, line, r.quotient(error, r.known(line)));
-            }
-
-            private Amount<Mass> reading() {
-                return Amount.grams(reading(Reckoning.plain()))
-                        .withWorking(asked -> Phrase.of("question.reading", asked.line.name()), this, There::reading);
-            }
-
-            /** What the display reads. */
-            private <V> V reading(Reckoning<V> r) {
-                // The same figure as in the error: d of this balance, named as the errors name it.
-                String name = station.balance().name();
-                V d = r.given(
-                        Divisions.READABILITY,
-                        Subject.of(name, name),
-                        station.balance().readability(),
-                        Source.user());
-                V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
-                return r.named(READING, line, r.product(divisions, d));
-            }
         }
 
         @Override

@@ -98,14 +98,10 @@ public final class PredilutionPlan implements Predilution, Explained {
 
     /** The largest error of the line weighed as it is, as a share of it. */
     static Ratio undilutedError(BatchLine line, Balance balance) {
-        AdditionError error = weighed("m", line.mass(), balance);
-        Ratio exact = line.mass().canonical();
-        return error.bounds()
-                .greatest()
+        return weighed("m", line.mass(), balance)
+                .largest()
                 .canonical()
-                .minus(exact)
-                .max(exact.minus(error.bounds().least().canonical()))
-                .dividedBy(exact);
+                .dividedBy(line.mass().canonical());
     }
 
     /** The plan, if its carrier has the diluent that the aliquot takes. */

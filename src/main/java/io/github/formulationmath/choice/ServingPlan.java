@@ -6,7 +6,9 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.BalanceUnit;
+import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
@@ -15,8 +17,10 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Addition;
+import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Vessel;
@@ -29,6 +33,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -62,6 +67,9 @@ public final class ServingPlan implements Weighed, Explained {
      */
     public record AtStation(BatchLine line, WeighingStation station) {
 
+        private static final Symbol READING = Symbol.of("r", "reading", Kind.MASS);
+        private static final Symbol RELATIVE = Symbol.of("ε", "guaranteed-relative-error", Kind.SHARE);
+
         /**
          * Refuses null.
          *
@@ -79,7 +87,40 @@ public final class ServingPlan implements Weighed, Explained {
          * @return target, reading, balance and method
          */
         public Addition addition() {
-            return BalanceAssignment.AssignedLine.addition(line, station);
+            return Addition.of(line.line(), line.mass().withWorking(line.origin()), reading(), station.balance())
+                    .by(station.method());
+        }
+
+        private Amount<Mass> reading() {
+            return Amount.grams(reading(Reckoning.plain()))
+                    .withWorking(asked -> Phrase.of("question.reading", asked.line.name()), this, AtStation::reading);
+        }
+
+        /** What the display reads. */
+        private <V> V reading(Reckoning<V> r) {
+            // The same figure as in the error: d of this balance, named as the errors name it.
+            String name = station.balance().name();
+            V d = r.given(
+                    Divisions.READABILITY,
+                    Subject.of(name, name),
+                    station.balance().readability(),
+                    Source.user());
+            V divisions = r.rounded(r.quotient(r.known(line), d), Rounding.toDecimalPlaces(0));
+            return r.named(READING, line, r.product(divisions, d));
+        }
+
+        /** The largest possible error against the exact mass, as a share of it, in percent. */
+        Amount<Dimensionless> relativeError() {
+            return Amount.percent(relativeError(Reckoning.plain()).times(100))
+                    .withWorking(
+                            asked -> Phrase.of("question.guaranteed-relative-error", asked.line.name()),
+                            this,
+                            AtStation::relativeError);
+        }
+
+        private <V> V relativeError(Reckoning<V> r) {
+            V error = r.known(AdditionError.of(addition()));
+            return r.named(RELATIVE, line, r.quotient(error, r.known(line)));
         }
 
         @Override

@@ -18,7 +18,7 @@ record StationTrial(
 
     /** What speaks against a station, or for it. */
     BalanceAssignment.AssignedLine.Candidate at(WeighingStation station) {
-        Amount<Dimensionless> error = BalanceAssignment.AssignedLine.relativeError(line, station);
+        Amount<Dimensionless> error = new ServingPlan.AtStation(line, station).relativeError();
         Phrase against = against(station, error.canonical());
         if (against != null) {
             return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
@@ -67,7 +67,7 @@ record StationTrial(
     }
 
     private Ratio reading(WeighingStation station) {
-        return BalanceAssignment.AssignedLine.addition(line, station).reading().canonical();
+        return new ServingPlan.AtStation(line, station).addition().reading().canonical();
     }
 
     private static @Nullable Ratio room(WeighingStation station) {

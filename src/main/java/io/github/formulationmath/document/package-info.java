@@ -1,5 +1,5 @@
 /**
- * Documents: what is said to a reader, before it is text, Markdown, HTML, LaTeX or CSV.
+ * Documents: what is said to a reader, before it is text in some format.
  *
  * <p>Workings, sheets, labels, reports and worksheets for teachers all become a {@link
  * io.github.formulationmath.document.Document} and print through it, so that there is one way in which a name is made
@@ -21,16 +21,16 @@
  *
  * <p><b>Reading order:</b> {@link io.github.formulationmath.document.Document}, {@code Block} (the kinds of blocks; each
  * cleans its texts when it is made), {@link io.github.formulationmath.document.Expression} and {@code ExpressionNode} (the tree of a
- * formula), {@link io.github.formulationmath.document.Format}, then {@code Writer}, {@code PageWriter} and the five writers. {@code Notation}
+ * formula), {@link io.github.formulationmath.document.Format}, then {@code Writer}, {@code PageWriter} and the writers. {@code Notation}
  * walks a formula and sets its brackets; a writer says how each sign looks.
  *
- * <p><b>A new format</b> is one writer (with its notation) and one line in {@code Format}.
+ * <p><b>A new format</b> is one writer, with a notation if formulas are more than a line of text there, and one line in {@code Format}.
  *
  * <p><b>Why it is right:</b> a block that is not known to a writer does not compile away, it fails the tests of all kinds of
  * blocks; texts are data until a writer escapes them, and hostile names are among the tests of every format; whatever
  * arithmetic is printed is read back from text, Markdown, LaTeX and HTML and evaluated by an oracle that shares no code.
  *
- * <p>May depend on {@code csv} alone.
+ * <p>It uses {@code csv}, and nothing else of the library.
  */
 @NullMarked
 package io.github.formulationmath.document;

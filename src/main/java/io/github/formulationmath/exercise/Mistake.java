@@ -25,7 +25,7 @@ public enum Mistake {
     /** The plain mean, as if there were as much of each. */
     PLAIN_MEAN((step, working) -> exchanged(step, Mistake::isWeightedMean, Mistake::plainMean)),
     /** A factor is exchanged for another value of the same kind. */
-    WRONG_WHOLE(Mistake::wrongWhole),
+    WRONG_WHOLE((step, working) -> exchangedInput(step, working, Arithmetic.PRODUCT, Mistake::isWhole)),
     /** A percentage is used as if it were the plain number: 2.5 % as 2.5. */
     PERCENT_AS_NUMBER((step, working) ->
             exchanged(step, Mistake::isShare, share -> share.value().times(100))),
@@ -45,7 +45,7 @@ public enum Mistake {
             product ->
                     product.value().dividedBy(Ratio.ONE.minus(factors(product).share())))),
     /** The share of another line is taken. */
-    OTHER_SHARE((step, working) -> exchangedStep(step, working, Arithmetic.PRODUCT, Kind.SHARE)),
+    OTHER_SHARE((step, working) -> exchangedInput(step, working, Arithmetic.PRODUCT, Mistake::isShare)),
     /** The sum is not taken from the whole. */
     NOT_TAKEN_FROM_WHOLE((step, working) ->
             exchanged(step, Mistake::isRest, rest -> inputs(rest).get(1).value())),
@@ -137,15 +137,6 @@ public enum Mistake {
         return term instanceof Term.Applied applied && applied.operation() == operation;
     }
 
-    private static Optional<Wrong> wrongWhole(Step step, Working working) {
-        return find(definition(step), term -> isOperation(term, Arithmetic.PRODUCT))
-                .flatMap(product -> ((Term.Applied) product)
-                        .inputs().stream().filter(Mistake::isWhole).findFirst())
-                .flatMap(right -> other((Step) right, step, working)
-                        .map(wrong -> new Wrong(
-                                exchange(definition(step), right, wrong.value()), List.of(wrong, (Step) right))));
-    }
-
     private static boolean isShare(Term term) {
         return term instanceof Step step && step.symbol().kind() == Kind.SHARE;
     }
@@ -194,10 +185,14 @@ public enum Mistake {
     }
 
     private static boolean isRest(Term term) {
+        return isTakenFromOne(term, taken -> isOperation(taken, Arithmetic.SUM));
+    }
+
+    private static boolean isTakenFromOne(Term term, Predicate<Term> taken) {
         return isOperation(term, Arithmetic.DIFFERENCE)
                 && inputs(term).get(0) instanceof Term.Literal one
                 && one.value().equals(Ratio.ONE)
-                && isOperation(inputs(term).get(1), Arithmetic.SUM);
+                && taken.test(inputs(term).get(1));
     }
 
     private static boolean isEnd(Term term) {
@@ -209,13 +204,11 @@ public enum Mistake {
         return other.apply(inputs(end).stream().map(Term::value).toList());
     }
 
-    /** An input of a kind exchanged for another value of that kind. */
-    private static Optional<Wrong> exchangedStep(Step step, Working working, Arithmetic operation, Kind kind) {
+    /** The first input of a kind exchanged for another value of that kind. */
+    private static Optional<Wrong> exchangedInput(
+            Step step, Working working, Arithmetic operation, Predicate<Term> kind) {
         return find(definition(step), term -> isOperation(term, operation))
-                .flatMap(found -> inputs(found).stream()
-                        .filter(input ->
-                                input instanceof Step named && named.symbol().kind() == kind)
-                        .findFirst())
+                .flatMap(found -> inputs(found).stream().filter(kind).findFirst())
                 .flatMap(right -> wrong((Step) right, step, working));
     }
 
@@ -258,10 +251,7 @@ public enum Mistake {
     }
 
     private static boolean isReduction(Term term) {
-        return isOperation(term, Arithmetic.DIFFERENCE)
-                && inputs(term).get(0) instanceof Term.Literal one
-                && one.value().equals(Ratio.ONE)
-                && isShare(inputs(term).get(1));
+        return isTakenFromOne(term, Mistake::isShare);
     }
 
     /** A share that is a quotient, or a quotient of two differences as an alligation is, taken from 1. */

@@ -19,8 +19,6 @@
  * <p><b>Why it is right:</b> a wrong answer is worked out by the operations of the step itself with one of its parts
  * exchanged, so that it is what somebody who makes the mistake comes to; a blank takes with it every later value from which it
  * could be worked back in one go; the same working and seed give the same sheet.
- *
- * <p>May depend on {@code reckoning}, {@code document} and {@code number}.
  */
 @NullMarked
 package io.github.formulationmath.exercise;

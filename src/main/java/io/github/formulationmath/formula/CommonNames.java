@@ -74,10 +74,10 @@ final class CommonNames {
             CALCIUM SORBATE = E203
             DEHYDROACETIC ACID = DEHYDRACETIC ACID, DEHYDRACETSAURE
             SODIUM DEHYDROACETATE = SODIUM DEHYDRACETATE, E266
-            METHYLPARABEN = E218, METHYL P-HYDROXYBENZOATE, METHYL PARA-HYDROXYBENZOATE
-            ETHYLPARABEN = E214, ETHYL P-HYDROXYBENZOATE, ETHYL PARA-HYDROXYBENZOATE
-            PROPYLPARABEN = E216, PROPYL P-HYDROXYBENZOATE, PROPYL PARA-HYDROXYBENZOATE
-            BUTYLPARABEN = BUTYL P-HYDROXYBENZOATE
+            METHYLPARABEN = E218, METHYL P-HYDROXYBENZOATE, METHYL PARA-HYDROXYBENZOATE, METHYL 4-HYDROXYBENZOATE, P-HYDROXYBENZOIC ACID METHYL ESTER, 4-HYDROXYBENZOIC ACID METHYL ESTER
+            ETHYLPARABEN = E214, ETHYL P-HYDROXYBENZOATE, ETHYL PARA-HYDROXYBENZOATE, ETHYL 4-HYDROXYBENZOATE, P-HYDROXYBENZOIC ACID ETHYL ESTER
+            PROPYLPARABEN = E216, PROPYL P-HYDROXYBENZOATE, PROPYL PARA-HYDROXYBENZOATE, PROPYL 4-HYDROXYBENZOATE, P-HYDROXYBENZOIC ACID PROPYL ESTER
+            BUTYLPARABEN = BUTYL P-HYDROXYBENZOATE, BUTYL 4-HYDROXYBENZOATE
             SODIUM SULFITE = E221
             SODIUM BISULFITE = E222, SODIUM HYDROGEN SULFITE
             SODIUM METABISULFITE = E223, SODIUM DISULFITE, NATRIUMDISULFIT, SODIUM PYROSULFITE
@@ -136,6 +136,61 @@ final class CommonNames {
             TETRASODIUM ETIDRONATE = TETRASODIUM HEDP
             LAURETH-9 = POLIDOCANOL
             DIETHYLAMINO HYDROXYBENZOYL HEXYL BENZOATE = DHHB
+            ETHYLHEXYL METHOXYCINNAMATE = OCTYL METHOXYCINNAMATE, OMC
+            ETHYLHEXYL SALICYLATE = OCTYL SALICYLATE
+            ETHYLHEXYL DIMETHYL PABA = OCTYL DIMETHYL PABA
+            ETHYLHEXYL TRIAZONE = OCTYL TRIAZONE
+            HOMOSALATE = HOMOMENTHYL SALICYLATE
+            BENZOPHENONE-3 = BP-3
+            4-METHYLBENZYLIDENE CAMPHOR = 4-MBC
+            CHLORHEXIDINE DIGLUCONATE = CHLORHEXIDINDIGLUCONAT, CHLORHEXIDINE GLUCONATE
+            CHLORHEXIDINE = CHLORHEXIDIN
+            HEXETIDINE = HEXETIDIN
+            HEXAMIDINE DIISETHIONATE = HEXAMIDINDIISETHIONAT
+            CHLORAMINE T = CHLORAMIN T
+            HYDROQUINONE = HYDROCHINON
+            TALC = TALKUM
+            ARACHIS HYPOGAEA OIL = PEANUT OIL, GROUNDNUT OIL, ARACHIS OIL, ERDNUSSOL, HUILE D'ARACHIDE
+            """;
+
+    /** The same of what Annexes II and IV name, the colorants by their colour index numbers. */
+    private static final String OF_ANNEXES = """
+            MERCURY = QUECKSILBER, MERCURE
+            LEAD = BLEI, PLOMB
+            LEAD ACETATE = BLEIACETAT, BLEI(II)-ACETAT, LEAD(II) ACETATE, ACETATE DE PLOMB
+            ARSENIC = ARSEN
+            IODINE = IOD, JOD, IODE
+            FORMALDEHYDE = FORMALIN, FORMOL, METHANAL
+            PHENOL = CARBOLIC ACID, KARBOLSAURE
+            NICOTINE = NIKOTIN
+            COAL TAR = STEINKOHLENTEER, GOUDRON DE HOUILLE
+            ETHYL PABA = BENZOCAINE, BENZOCAIN, ETHYL 4-AMINOBENZOATE, ETHYL P-AMINOBENZOATE
+            ZINC PYRITHIONE = ZPT, ZNPT, ZINKPYRITHION
+            BUTYLPHENYL METHYLPROPIONAL = BMHCA
+            DIETHYLHEXYL PHTHALATE = DEHP
+            DIBUTYL PHTHALATE = DBP
+            LAURUS NOBILIS SEED OIL = LAUREL BERRY OIL, BAY LAUREL BERRY OIL, HUILE DE BAIES DE LAURIER
+            CI 14720 = AZORUBINE, AZORUBIN, CARMOISINE
+            CI 15985 = SUNSET YELLOW, SUNSET YELLOW FCF
+            CI 16035 = ALLURA RED, ALLURA RED AC, ALLURAROT
+            CI 16255 = PONCEAU 4R
+            CI 19140 = TARTRAZINE, TARTRAZIN
+            CI 42090 = BRILLIANT BLUE, BRILLIANT BLUE FCF, BRILLANTBLAU
+            CI 45380 = EOSIN, EOSINE, EOSIN Y
+            CI 45410 = PHLOXINE B, PHLOXIN B
+            CI 45430 = ERYTHROSINE, ERYTHROSIN
+            CI 47005 = QUINOLINE YELLOW, CHINOLINGELB, JAUNE DE QUINOLEINE
+            CI 58000 = ALIZARIN
+            CI 73015 = INDIGO CARMINE, INDIGOTINE, INDIGOTIN
+            CI 75470 = CARMINE, KARMIN, CARMIN
+            CI 77007 = ULTRAMARINE, ULTRAMARINE BLUE, ULTRAMARIN
+            CI 77288 = CHROMIUM OXIDE GREEN, CHROMIUM OXIDE GREENS
+            CI 77289 = CHROMIUM HYDROXIDE GREEN
+            CI 77491 = RED IRON OXIDE, EISENOXID ROT, OXYDE DE FER ROUGE
+            CI 77492 = YELLOW IRON OXIDE, EISENOXID GELB, OXYDE DE FER JAUNE
+            CI 77499 = BLACK IRON OXIDE, EISENOXID SCHWARZ, OXYDE DE FER NOIR
+            CI 77510 = PRUSSIAN BLUE, BERLINER BLAU, BLEU DE PRUSSE
+            CI 77742 = MANGANESE VIOLET
             """;
 
     /** Abbreviations and names that stand for several things: suggested, never taken. */
@@ -233,7 +288,7 @@ final class CommonNames {
 
     private static final Pattern JOINTS = Pattern.compile("[ ,-]+");
     private static final Map<String, List<String>> PLANT_NAMES = read(OILS);
-    private static final Map<String, List<String>> CHEMICAL_NAMES = read(CHEMICALS);
+    private static final Map<String, List<String>> CHEMICAL_NAMES = read(CHEMICALS + OF_ANNEXES);
     private static final Map<String, List<String>> HINTED = read(HINTS);
     private static final Map<Pattern, String> TRANSLATIONS = translations();
 
@@ -405,7 +460,7 @@ final class CommonNames {
         return SubstanceName.withoutAccents(text);
     }
 
-    /** A chemical name with its German or French words put into English. */
+    /** A chemical name with its German or French words put into English, and without accents. */
     static String inEnglish(String normal) {
         String plain = withoutAccents(normal);
         String english = plain;
@@ -413,7 +468,7 @@ final class CommonNames {
             Matcher found = word.getKey().matcher(english);
             english = found.find() ? found.replaceAll(word.getValue()) : english;
         }
-        return english.equals(plain) ? normal : english;
+        return english;
     }
 
     /** The same preparation under the name that the annexes use for the plant; the name itself if it is no such plant. */

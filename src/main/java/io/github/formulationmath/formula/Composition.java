@@ -1,10 +1,9 @@
 package io.github.formulationmath.formula;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -25,30 +24,40 @@ public final class Composition {
 
     private final String whole;
     private final List<SubstanceShare> shares;
-    private final Map<String, SubstanceShare> byKey = new HashMap<>();
+    private final Sameness sameness;
     /** For each line what its material is made of. */
     private final List<List<SubstanceShare>> byLine;
 
     private Composition(String whole, Sameness sameness, List<FormulaLine> lines) {
         this.whole = whole;
-        this.shares = sameness.groups().stream().map(SubstanceShare::new).toList();
-        for (SubstanceShare share : shares) {
-            share.keys().forEach(key -> byKey.put(key, share));
-        }
-        List<List<SubstanceShare>> found = new ArrayList<>(lines.size());
+        this.sameness = sameness;
+        List<SubstanceShare> all = new ArrayList<>();
+        sameness.groups().forEach(group -> all.add(new SubstanceShare(group)));
+        this.shares = Collections.unmodifiableList(all);
+        this.byLine = new ArrayList<>(lines.size());
+        int mention = 0;
         for (FormulaLine line : lines) {
-            found.add(line.ingredient().parts().keySet().stream()
-                    .map(part -> shareOf(part).orElseThrow())
-                    .toList());
+            int parts = line.ingredient().parts().size();
+            byLine.add(parts == 1 ? List.of(shares.get(sameness.groupOf(mention))) : sharesFrom(mention, parts));
+            mention += parts;
         }
-        this.byLine = found;
+    }
+
+    private List<SubstanceShare> sharesFrom(int first, int count) {
+        List<SubstanceShare> found = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            found.add(shares.get(sameness.groupOf(first + i)));
+        }
+        return Collections.unmodifiableList(found);
     }
 
     /** The substances of the lines, and of a material that may come to them. */
     static Composition of(String formulaName, List<FormulaLine> lines, Ingredient... more) {
         String whole = "\"" + formulaName + "\"";
         Sameness sameness = new Sameness(whole);
-        lines.forEach(line -> sameness.addAll(line.ingredient(), line, ""));
+        for (FormulaLine line : lines) {
+            sameness.addAll(line.ingredient(), line, "");
+        }
         for (Ingredient material : more) {
             sameness.addAll(material, null, "\"" + material.name() + "\"");
         }
@@ -98,9 +107,9 @@ public final class Composition {
     public Optional<SubstanceShare> shareOf(Substance substance) {
         List<SubstanceShare> found = new ArrayList<>(1);
         for (String key : Objects.requireNonNull(substance, "substance").keys()) {
-            SubstanceShare one = byKey.get(key);
-            if (one != null && !found.contains(one)) {
-                found.add(one);
+            int group = sameness.groupWith(key);
+            if (group >= 0 && !found.contains(shares.get(group))) {
+                found.add(shares.get(group));
             }
         }
         if (found.isEmpty()) {

@@ -40,18 +40,17 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
 
     private final String name;
     private final List<FormulaLine> lines;
-    private final List<Phase> phases;
+    /** Parted when somebody first asks. */
+    private transient volatile @Nullable List<Phase> phases;
     /** Worked out again after a serializer that calls no constructor. */
     private transient volatile @Nullable Composition composition;
-    /** By the normalised name of the ingredient, then by phase; looked up again likewise. */
+    /** By the normalised name of the ingredient, then by phase; looked up when somebody first asks. */
     private transient volatile @Nullable Map<String, Map<String, FormulaLine>> byName;
 
     Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
-        this.phases = List.copyOf(phasesOf(lines));
         this.composition = Composition.of(name, this.lines);
-        this.byName = byName(this.lines);
     }
 
     /**
@@ -137,7 +136,12 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      * @return an unmodifiable list of at least one phase
      */
     public List<Phase> phases() {
-        return phases;
+        List<Phase> known = phases;
+        if (known == null) {
+            known = phasesOf(lines);
+            phases = known;
+        }
+        return known;
     }
 
     int indexOf(String ingredientName) {
@@ -283,12 +287,14 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
 
     @Serial
     private Object readResolve() {
-        return new Formula(name, lines);
+        Formula read = new Formula(name, lines);
+        read.phases = phasesOf(read.lines);
+        return read;
     }
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Formula that && name.equals(that.name) && lines.equals(that.lines);
+        return other == this || other instanceof Formula that && name.equals(that.name) && lines.equals(that.lines);
     }
 
     @Override

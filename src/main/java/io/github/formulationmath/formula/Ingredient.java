@@ -1,6 +1,5 @@
 package io.github.formulationmath.formula;
 
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serial;
@@ -31,14 +30,13 @@ public final class Ingredient implements Serializable {
     private final String name;
     private final Map<Substance, MassFraction> parts;
     private final @Nullable Density density;
-    /** Looked up again after a serializer that calls no constructor. */
+    /** Worked out when somebody first asks. */
     private transient volatile @Nullable String normalName;
 
     private Ingredient(String name, Map<Substance, MassFraction> parts, @Nullable Density density) {
         this.name = name;
-        this.parts = new LinkedHashMap<>(parts);
+        this.parts = parts;
         this.density = density;
-        this.normalName = SubstanceName.normalise(name);
     }
 
     /**
@@ -48,7 +46,9 @@ public final class Ingredient implements Serializable {
      * @return the ingredient
      */
     public static Ingredient of(String name) {
-        return of(name, Substance.of(name));
+        Ingredient alone = of(name, Substance.of(name));
+        alone.normalName = alone.parts.keySet().iterator().next().normalName();
+        return alone;
     }
 
     /**
@@ -59,8 +59,8 @@ public final class Ingredient implements Serializable {
      * @return the ingredient
      */
     public static Ingredient of(String name, Substance substance) {
-        Map<Substance, MassFraction> whole = new LinkedHashMap<>();
-        whole.put(Objects.requireNonNull(substance, "substance"), MassFraction.of(Ratio.ONE));
+        Map<Substance, MassFraction> whole =
+                Collections.singletonMap(Objects.requireNonNull(substance, "substance"), MassFraction.WHOLE);
         return new Ingredient(SubstanceName.require("name", name), whole, null);
     }
 
@@ -75,7 +75,7 @@ public final class Ingredient implements Serializable {
     }
 
     static Ingredient ofParts(String name, Map<Substance, MassFraction> parts) {
-        return new Ingredient(name, parts, null);
+        return new Ingredient(name, new LinkedHashMap<>(parts), null);
     }
 
     /**
@@ -155,7 +155,7 @@ public final class Ingredient implements Serializable {
 
     @Serial
     private Object readResolve() {
-        return new Ingredient(name, parts, density);
+        return new Ingredient(name, new LinkedHashMap<>(parts), density);
     }
 
     @Override

@@ -97,7 +97,8 @@ public final class LooseNames {
 
     /**
      * Whether a name, or what it may stand for, is the slip of a pen for one of the names: one letter is wrong, or two of a
-     * name of twelve letters and more; two neighbours that changed places are one step.
+     * name of twelve letters and more; two neighbours that changed places are one step, and a
+     * digit that is another is no slip.
      *
      * @param name a name as written
      * @return true if it is
@@ -135,13 +136,29 @@ public final class LooseNames {
         int left = loose.length() - i;
         int right = end - j;
         if (left == 0 || right == 0 || steps == 0) {
-            return Math.max(left, right) <= steps;
+            return Math.max(left, right) <= steps && hasNoDigit(loose, i, loose.length()) && hasNoDigit(text, j, end);
         }
+        boolean word = !isDigit(loose.charAt(i));
+        boolean line = !isDigit(text.charAt(j));
         return Math.abs(left - right) <= steps
-                && (isNear(loose, i + 1, j + 1, end, steps - 1)
-                        || isNear(loose, i + 1, j, end, steps - 1)
-                        || isNear(loose, i, j + 1, end, steps - 1)
+                && (word && line && isNear(loose, i + 1, j + 1, end, steps - 1)
+                        || word && isNear(loose, i + 1, j, end, steps - 1)
+                        || line && isNear(loose, i, j + 1, end, steps - 1)
                         || areSwapped(loose, i, j, end) && isNear(loose, i + 2, j + 2, end, steps - 1));
+    }
+
+    /** Another number is another thing: Disperse Blue 2 is no slip for Disperse Blue 1. */
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    private static boolean hasNoDigit(String some, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (isDigit(some.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean areSwapped(String loose, int i, int j, int end) {

@@ -19,7 +19,7 @@ final class NameVariants {
     private static final Pattern WITHIN = Pattern.compile(
             " (?:ESSENTIAL|VOLATILE|PURE|ORGANIC|CO2)(?= (?:OIL|EXTRACT))| X (?=[A-Z]{3})| [A-Z]{1,6}\\.(?: F\\.)?(?= |$)|\\(L\\.?\\)");
     private static final Pattern BEHIND = Pattern.compile(
-            "(?: |,|-)(?:POWDER|CRYSTALS?|FLAKES|PEARLS|PRILLS|BEADS|GRANULES|PELLETS|SOLUTION|LIQUID"
+            "(?: |,|-)(?:POWDER|(?:UN)?COATED|CRYSTALS?|FLAKES|PEARLS|PRILLS|BEADS|GRANULES|PELLETS|SOLUTION|LIQUID"
                     + "|USP|BP|EP|NF|FCC|PH\\.? ?EUR\\.?|DAB|PURISS\\.?|PHARMA|TECHNICAL|COSMETIC GRADE|FOOD GRADE|PHARMA GRADE|NATURAL|ORGANIC|BIO|FCF"
                     + "|BERGAPTENE? FREE|STEAM DISTILLED|COLD PRESSED|EXPRESSED)$|,(?:FROM|EX|OBTAINED FROM|NATURALLY OCCURRING) ?.*$");
     private static final Pattern MARKS = Pattern.compile("[*®†‡§°]+| ?\\[[0-9]\\]|(?<=[A-Z]) [0-9]$");

@@ -2,6 +2,7 @@ package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,8 +24,12 @@ final class Sameness {
 
     private final String whole;
     private final List<Mention> mentions = new ArrayList<>();
-    private final List<Integer> parents = new ArrayList<>();
     private final Map<String, Integer> byKey = new HashMap<>();
+    /** For each mention one that is the same and stands before it, or itself. */
+    private int[] parents = new int[16];
+
+    private int[] groupOf = new int[0];
+    private boolean anyJoined;
 
     /** @param whole what holds the substances, for messages */
     Sameness(String whole) {
@@ -33,15 +38,21 @@ final class Sameness {
 
     /** Adds every part of a material on a line, or somewhere else. */
     void addAll(Ingredient material, @Nullable FormulaLine line, String elsewhere) {
-        material.parts().keySet().forEach(part -> add(new Mention(part, line, elsewhere)));
+        for (Substance part : material.parts().keySet()) {
+            add(new Mention(part, line, elsewhere));
+        }
     }
 
     void add(Mention mention) {
-        int own = parents.size();
+        int own = mentions.size();
         mentions.add(mention);
-        parents.add(own);
-        for (String key : mention.substance().keys()) {
-            Integer known = byKey.putIfAbsent(key, own);
+        if (own == parents.length) {
+            parents = Arrays.copyOf(parents, 2 * own);
+        }
+        parents[own] = own;
+        List<String> keys = mention.substance().keys();
+        for (int i = 0; i < keys.size(); i++) {
+            Integer known = byKey.putIfAbsent(keys.get(i), own);
             if (known != null) {
                 join(known, own);
             }
@@ -51,14 +62,15 @@ final class Sameness {
     private void join(int one, int other) {
         int first = root(one);
         int second = root(other);
-        parents.set(Math.max(first, second), Math.min(first, second));
+        parents[Math.max(first, second)] = Math.min(first, second);
+        anyJoined = true;
     }
 
     private int root(int mention) {
         int at = mention;
-        while (parents.get(at) != at) {
-            parents.set(at, parents.get(parents.get(at)));
-            at = parents.get(at);
+        while (parents[at] != at) {
+            parents[at] = parents[parents[at]];
+            at = parents[at];
         }
         return at;
     }
@@ -69,18 +81,32 @@ final class Sameness {
      * @throws IllegalArgumentException if one substance has two CAS numbers
      */
     List<List<Mention>> groups() {
-        Map<Integer, List<Mention>> groups = new HashMap<>();
-        List<List<Mention>> ordered = new ArrayList<>();
-        for (int i = 0; i < mentions.size(); i++) {
-            List<Mention> group = groups.computeIfAbsent(root(i), r -> {
-                List<Mention> fresh = new ArrayList<>(1);
-                ordered.add(fresh);
-                return fresh;
-            });
-            group.add(mentions.get(i));
+        List<List<Mention>> ordered = new ArrayList<>(mentions.size());
+        groupOf = new int[mentions.size()];
+        for (int i = 0; i < groupOf.length; i++) {
+            Mention mention = mentions.get(i);
+            int root = root(i);
+            if (root == i) {
+                groupOf[i] = ordered.size();
+                ordered.add(anyJoined ? new ArrayList<>(List.of(mention)) : List.of(mention));
+            } else {
+                groupOf[i] = groupOf[root];
+                ordered.get(groupOf[i]).add(mention);
+            }
         }
         ordered.forEach(this::requireOneNumber);
         return ordered;
+    }
+
+    /** Which of the {@link #groups()} a mention is in, both counted from 0. */
+    int groupOf(int mention) {
+        return groupOf[mention];
+    }
+
+    /** Which of the groups has a key; -1 if none has. */
+    int groupWith(String key) {
+        Integer mention = byKey.get(key);
+        return mention == null ? -1 : groupOf[mention];
     }
 
     private void requireOneNumber(List<Mention> group) {

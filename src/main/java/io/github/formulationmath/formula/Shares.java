@@ -122,16 +122,24 @@ record Shares(List<Written> lines, Rule rule, Ratio whole) implements Explained,
     List<FormulaLine> resolved(String name) {
         Reckoning<Ratio> r = Reckoning.plain();
         List<FormulaLine> resolved = new ArrayList<>(lines.size());
-        Ratio total = Ratio.ZERO;
         for (Written line : lines) {
-            Ratio fraction = share(r, whole, line);
-            total = total.plus(fraction);
-            resolved.add(new FormulaLine(line, this, fraction));
+            resolved.add(new FormulaLine(line, this, share(r, whole, line)));
+        }
+        if (rule == Rule.PERCENT) {
+            requireWhole(name, resolved);
+        }
+        return resolved;
+    }
+
+    /** Percentages as written may miss the whole; all others are parts of their own sum, or of a whole that a line fills up to. */
+    private static void requireWhole(String name, List<FormulaLine> resolved) {
+        Ratio total = Ratio.ZERO;
+        for (FormulaLine line : resolved) {
+            total = total.plus(line.fraction());
         }
         if (!total.equals(Ratio.ONE)) {
             throw FormulaTotalException.notWhole(name, total);
         }
-        return resolved;
     }
 
     /** The whole A that the lines are shares of; known, so that a working of many lines adds it up once. */

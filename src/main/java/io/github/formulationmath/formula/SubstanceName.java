@@ -37,9 +37,9 @@ public final class SubstanceName {
     public static String normalise(String name) {
         Objects.requireNonNull(name, "name");
         if (isPlain(name)) {
-            return spaced(upperAscii(name));
+            return spaced(name, true);
         }
-        return isSimple(name) ? spaced(visible(name).toUpperCase(Locale.ROOT)) : normaliseAny(name);
+        return isSimple(name) ? spaced(visible(name).toUpperCase(Locale.ROOT), false) : normaliseAny(name);
     }
 
     /**
@@ -60,7 +60,7 @@ public final class SubstanceName {
             throw new IllegalArgumentException(
                     argument + " has " + name.length() + " characters: at most " + MAX_LENGTH + " are allowed");
         }
-        if (normalise(name).isEmpty()) {
+        if (isPlain(name) ? name.isBlank() : normalise(name).isEmpty()) {
             throw new IllegalArgumentException(argument + " is blank: give a name"
                     + (name.isBlank() ? "" : ", with a letter or a digit that can be seen"));
         }
@@ -111,7 +111,7 @@ public final class SubstanceName {
         String seen = visible(Normalizer.normalize(visible(name), Normalizer.Form.NFKD));
         String capital = seen.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT);
         String plain = undotted(visible(Normalizer.normalize(capital, Normalizer.Form.NFKD)));
-        return Normalizer.normalize(spaced(plain), Normalizer.Form.NFC);
+        return Normalizer.normalize(spaced(plain, false), Normalizer.Form.NFC);
     }
 
     private static boolean isPlain(String name) {
@@ -122,16 +122,6 @@ public final class SubstanceName {
             }
         }
         return true;
-    }
-
-    private static String upperAscii(String name) {
-        for (int i = 0; i < name.length(); i++) {
-            char c = name.charAt(i);
-            if (c >= 'a' && c <= 'z') {
-                return name.toUpperCase(Locale.ROOT);
-            }
-        }
-        return name;
     }
 
     /** Without what is not seen; dashes, apostrophes and spaces of one kind each. */
@@ -189,30 +179,32 @@ public final class SubstanceName {
         return capital.indexOf(DOT_ABOVE) < 0 ? capital : capital.replace("I" + DOT_ABOVE, "I");
     }
 
-    /** Every run of spaces one space, none at the ends and none beside a joint. */
-    private static String spaced(String text) {
-        if (text.indexOf(' ') < 0) {
-            return text;
-        }
-        StringBuilder kept = new StringBuilder(text.length());
+    /** Every run of spaces one space, none at the ends and none beside a joint; and letters of ASCII in capitals, if asked for. */
+    private static String spaced(String text, boolean capitals) {
+        char[] kept = new char[text.length()];
+        int length = 0;
         boolean pending = false;
-        for (int i = 0; i < text.length(); i++) {
+        boolean changed = false;
+        for (int i = 0; i < kept.length; i++) {
             char c = text.charAt(i);
             if (c == ' ') {
                 pending = true;
                 continue;
             }
-            boolean apart = pending && kept.length() > 0 && !isJoint(c) && !isJoint(kept.charAt(kept.length() - 1));
-            if (apart) {
-                kept.append(' ');
+            if (capitals && c >= 'a' && c <= 'z') {
+                c -= 'a' - 'A';
+                changed = true;
             }
-            kept.append(c);
+            if (pending && length > 0 && !isJoint(c) && !isJoint(kept[length - 1])) {
+                kept[length++] = ' ';
+            }
+            kept[length++] = c;
             pending = false;
         }
-        return kept.length() == text.length() ? text : kept.toString();
+        return changed || length < kept.length ? new String(kept, 0, length) : text;
     }
 
     private static boolean isJoint(char c) {
-        return "-/,()[]".indexOf(c) >= 0;
+        return c < 'A' ? c == '-' || c == '/' || c == ',' || c == '(' || c == ')' : c == '[' || c == ']';
     }
 }

@@ -31,7 +31,9 @@ public final class SubstanceShare implements Subject, Explained {
     private static final Symbol TOTAL = Symbol.of("s", "substance-share", Kind.SHARE);
 
     private final List<Sameness.Mention> mentions;
-    private final Set<String> keys = new LinkedHashSet<>();
+    /** Each once, in the order in which they are first said. */
+    private final Set<String> keys;
+
     private final List<FormulaLine> lines;
     private final @Nullable String cas;
     private final Substance substance;
@@ -41,19 +43,44 @@ public final class SubstanceShare implements Subject, Explained {
     /** @param mentions in the order of the formula, at least one */
     SubstanceShare(List<Sameness.Mention> mentions) {
         this.mentions = List.copyOf(mentions);
+        Substance first = mentions.get(0).substance();
+        boolean isOne = mentions.size() == 1 && first.keys().size() == 1;
+        this.keys = isOne ? Set.of(first.normalName()) : keysOf(mentions);
+        this.lines = linesOf(mentions);
+        this.cas = numberIn(keys);
+        this.substance = numbered(first);
+    }
+
+    private static Set<String> keysOf(List<Sameness.Mention> mentions) {
+        Set<String> keys = new LinkedHashSet<>();
+        mentions.forEach(mention -> keys.addAll(mention.substance().keys()));
+        return keys;
+    }
+
+    private static List<FormulaLine> linesOf(List<Sameness.Mention> mentions) {
+        FormulaLine only = mentions.get(0).line();
+        if (mentions.size() == 1 && only != null) {
+            return List.of(only);
+        }
         List<FormulaLine> found = new ArrayList<>();
         int last = -1;
         for (Sameness.Mention mention : mentions) {
-            keys.addAll(mention.substance().keys());
             FormulaLine line = mention.line();
             if (line != null && line.index() > last) {
                 found.add(line);
                 last = line.index();
             }
         }
-        this.lines = List.copyOf(found);
-        this.cas = keys.stream().filter(CasNumbers::isNumber).findFirst().orElse(null);
-        this.substance = numbered(mentions.get(0).substance());
+        return List.copyOf(found);
+    }
+
+    private static @Nullable String numberIn(Set<String> keys) {
+        for (String key : keys) {
+            if (CasNumbers.isNumber(key)) {
+                return key;
+            }
+        }
+        return null;
     }
 
     private Substance numbered(Substance as) {

@@ -289,15 +289,24 @@ public final class WrittenName {
     }
 
     /**
-     * The names that may be meant by this one, the surest first: those that {@link NameBook} looks for, and what they are in
-     * English. The name itself is not among them.
+     * The names that may be meant by this one, the surest first: those that {@link NameBook} looks for, what they are in
+     * English, and what a common name stands for if it is one thing. The name itself is not among them.
      *
      * @return an unmodifiable map, from the names in normal form to what was done to come to them
      */
     public Map<String, NameBook.How> readings() {
         Map<String, NameBook.How> variants = variants();
         Map<String, NameBook.How> readings = new LinkedHashMap<>(variants);
-        variants.keySet().forEach(name -> readings.putIfAbsent(CommonNames.inEnglish(name), NameBook.How.COMMON_NAME));
+        for (String variant : variants.keySet()) {
+            String english = CommonNames.inEnglish(variant);
+            readings.putIfAbsent(english, NameBook.How.COMMON_NAME);
+            for (String name : List.of(variant, english)) {
+                List<String> meant = CommonNames.meantBy(name);
+                if (meant.size() == 1) {
+                    readings.putIfAbsent(meant.get(0), NameBook.How.COMMON_NAME);
+                }
+            }
+        }
         readings.remove(normal);
         return Collections.unmodifiableMap(readings);
     }

@@ -1,7 +1,7 @@
 /**
  * Formulas as written and as resolved: ingredients, phases, lines, shares, and the substances they come down to.
  *
- * <p>What comes in is text or amounts as an author wrote them; what goes out are exact shares that make up a whole:
+ * <p><b>What comes in:</b> text or amounts as an author wrote them. <b>What goes out:</b> exact shares that make up a whole:
  *
  * <pre>
  * "3 %" → FormulaBuilder → LineAmount → (Shares: w = a / A) → FormulaLine ─┬→ Formula → Composition → SubstanceShare
@@ -16,7 +16,8 @@
  * batch, its plan and its pot have in common: one {@link io.github.formulationmath.formula.Line} for each line, found by
  * name, by phase, or by the line of the formula.
  *
- * <p>May depend on {@code reckoning}, {@code quantity} and {@code number}.
+ * <p><b>Why it is right:</b> {@code Shares} refuses a formula whose shares do not add up to 1 exactly, and nothing is normalised
+ * unless the author asked for it; whether two names are one substance is decided in one place, {@code Sameness}.
  */
 @NullMarked
 package io.github.formulationmath.formula;

@@ -2,8 +2,9 @@
  * Documents: formulas and records as JSON, and back, and workings as JSON for whoever checks them without Java. The only
  * room that needs Jackson, which is optional, and for reading alone.
  *
- * <p><b>What comes in and goes out:</b> {@link io.github.formulationmath.json.Json} writes and reads; a {@link
- * io.github.formulationmath.json.Json.Read} is the value with what was not understood. Numbers are exact text.
+ * <p><b>What comes in:</b> values that are written down, or a text. <b>What goes out:</b> the text, or the value: {@link
+ * io.github.formulationmath.json.Json} writes and reads, and a {@link io.github.formulationmath.json.Json.Read} is the value with what was
+ * not understood. Numbers are exact text.
  *
  * <p>Reading order: {@link io.github.formulationmath.json.Json}, {@code FormulaDocument}, {@code RecordDocument}, {@code Node}, {@code
  * ReckonedDocument}, {@code JsonWriter}.

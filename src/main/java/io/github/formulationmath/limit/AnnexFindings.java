@@ -12,6 +12,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What Annexes II and IV say of one substance in one product: what counts it, as a limit that leaves nothing or a highest
@@ -29,6 +30,8 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
     /** What the definitions of the annexes call the mucous membranes and the products for them. */
     private static final Scope NOT_MUCOUS =
             Scope.any().withAreas("not:mucous_membranes", "not:oral", "not:lips", "not:eyes", "not:intimate");
+
+    private static final String LUNGS = "lungs by inhalation";
 
     private static final String COLORANT = "EU-IV-";
 
@@ -166,7 +169,7 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                 Colorants.eu2024February().snapshot());
         MassFraction share = entry.most().orElse(MassFraction.ofPercent("100"));
         return UsageLimit.of(COLORANT + entry.number(), group(entry.printed(), substance), LimitKind.MAXIMUM, share)
-                .within(scope(entry.field()))
+                .within(scope(entry))
                 .citing(citation)
                 .saying(new EntryText(
                         entry.fieldAsPrinted(), entry.limitAsPrinted(), entry.conditions(), "", "", "", ""))
@@ -174,6 +177,12 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                         entry.field() == ColorantEntry.Field.LIPS ? OutsideScope.NONE : OutsideScope.NOT_ALLOWED,
                         "IV " + entry.number() + " " + entry.printed(),
                         "");
+    }
+
+    /** Where it may be used; what must not be breathed in is not for sprays either. */
+    private static Scope scope(ColorantEntry entry) {
+        Scope field = scope(entry.field());
+        return entry.conditions().contains(LUNGS) ? field.withForms("not:inhaled") : field;
     }
 
     private static Scope scope(ColorantEntry.Field field) {
@@ -207,12 +216,9 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
     }
 
     private static boolean isHairDye(Product product) {
-        for (String kind : product.kinds()) {
-            if (kind.contains("dye") || kind.contains("hair_colo")) {
-                return true;
-            }
-        }
-        return false;
+        return product.kinds().stream()
+                .flatMap(kind -> Stream.concat(Stream.of(kind), ProductWords.Vocabulary.KINDS.also(kind).stream()))
+                .anyMatch(kind -> kind.contains("dye") || kind.contains("hair_colo"));
     }
 
     /** What is stated of a product is complete. */

@@ -291,20 +291,23 @@ final class CheckIndex {
             known.add(limit.place());
             known.add(limit.basis().toString());
         }
-        for (UsageLimit limit : table.index().mentioning(named)) {
-            known.add(limit.place());
-        }
+        table.index().mentioning(named).forEach(limit -> known.add(limit.place()));
         String purpose = product.purposeOf(named).orElse(EVERY_PURPOSE);
-        List<UsageLimit> alike = new ArrayList<>();
-        for (UsageLimit limit : likely) {
-            boolean counted = known.contains(limit.place())
-                    || limit.basis().isReference()
-                            && known.contains(limit.basis().toString());
-            if (!counted && serves(limit, purpose)) {
-                alike.add(limit);
-            }
-        }
-        return List.copyOf(alike);
+        return likely.stream()
+                .filter(limit -> !known.contains(limit.place()))
+                .filter(limit -> limits.stream().noneMatch(own -> isExcepted(limit, own)))
+                .filter(limit -> !limit.basis().isReference()
+                        || !known.contains(limit.basis().toString()))
+                .filter(limit -> serves(limit, purpose))
+                .toList();
+    }
+
+    /** Whether an entry prints that it does not mean what another entry of its annex is on: "(entry 25)". */
+    private static boolean isExcepted(UsageLimit limit, UsageLimit own) {
+        String place = own.place();
+        int number = place.indexOf(' ') + 1;
+        return limit.place().startsWith(place.substring(0, number))
+                && limit.group().name().contains("(entry " + place.substring(number) + ")");
     }
 
     private Set<LegalChange> amendments(Substance named, List<UsageLimit> limits) {

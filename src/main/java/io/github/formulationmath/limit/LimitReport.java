@@ -201,7 +201,7 @@ public final class LimitReport {
      * it if the substance is another.
      *
      * @return an unmodifiable map in the order of the formula, from the substance to at most three names as the table
-     *     writes them, the closest first; substances that no name is close to are not in it
+     *     writes them, the closest first, or, where it has none, names of Annex II that are one letter away; substances that no name is close to are not in it
      */
     public Map<Substance, List<String>> suggestions() {
         Map<Substance, List<String>> known = suggestions;

@@ -366,6 +366,11 @@ final class TableIndex {
         /** How the names of salts begin that are called after their acid. */
         private static final Set<String> BASES = bases();
 
+        /** Dimethyl and the like begin the names of many things, and are no base. */
+        private static boolean isRadical(String base) {
+            return base.endsWith("YL") && base.indexOf(' ') < 0 && base.indexOf('-') < 0;
+        }
+
         private static Set<String> bases() {
             Set<String> bases = new HashSet<>(AMINES);
             bases.addAll(List.of(
@@ -451,8 +456,9 @@ final class TableIndex {
             byAcid.add(basesOf.keySet(), limit);
             if (basesOf.isEmpty()) {
                 for (Map.Entry<String, Integer> first : times.entrySet()) {
-                    if (first.getValue() > 1) {
-                        byBase.add(Set.of(begins.getOrDefault(first.getKey(), first.getKey())), limit);
+                    String base = begins.getOrDefault(first.getKey(), first.getKey());
+                    if (first.getValue() > 1 && !isRadical(base)) {
+                        byBase.add(Set.of(base), limit);
                     }
                 }
             }
@@ -469,7 +475,8 @@ final class TableIndex {
             return String.join(" ", List.of(some).subList(0, same));
         }
 
-        List<UsageLimit> like(String name) {
+        List<UsageLimit> like(String written) {
+            String name = written.replace(NANO, "").strip();
             int acid = acid(name);
             List<UsageLimit> found = new ArrayList<>(acid > 0 ? byAcid.find(name.substring(acid)) : List.of());
             for (int end = name.indexOf(' '); end > 0; end = name.indexOf(' ', end + 1)) {

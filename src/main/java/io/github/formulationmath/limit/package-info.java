@@ -6,6 +6,15 @@
  * force, to the supplier's documents and to a qualified safety assessor. A substance without a limit in a table is not
  * thereby safe.
  *
+ * <p><b>What comes in:</b> a table of limits, a product, a rule of decision; a formula, or what was weighed. <b>What goes out:</b>
+ * {@link io.github.formulationmath.limit.LimitReport}: a verdict for every limit that counts something, and all that the table does not
+ * say.
+ *
+ * <pre>
+ * LimitTable + Product + DecisionRule --&gt; LimitChecker       CheckIndex: what counts a substance in this product
+ * Formula, or Weighed --check--&gt; LimitCheck --Tally--&gt; Verdict, Verdict, … --&gt; LimitReport
+ * </pre>
+ *
  * <p>Reading order: {@link io.github.formulationmath.limit.UsageLimit} with {@link
  * io.github.formulationmath.limit.SubstanceGroup}, {@link io.github.formulationmath.limit.LimitBasis} and {@link
  * io.github.formulationmath.limit.Scope}; {@link io.github.formulationmath.limit.LimitTable}; {@link
@@ -13,7 +22,9 @@
  * io.github.formulationmath.limit.LimitChecker}; {@link io.github.formulationmath.limit.LimitReport} with its {@link
  * io.github.formulationmath.limit.Verdict}s.
  *
- * <p>May depend on {@code batch}, {@code formula}, {@code weighing}, {@code chemistry}, {@code csv} and what they lean on.
+ * <p><b>Why it is right:</b> whatever a limit may count is counted, under every name and number of a substance, and what cannot be told
+ * is reported and never taken for nothing; masses come with the formula that they are of; a share is held against its limit
+ * with the errors that the rule of decision counts, in exact arithmetic.
  */
 @NullMarked
 package io.github.formulationmath.limit;

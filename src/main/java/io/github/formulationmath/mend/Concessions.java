@@ -17,20 +17,20 @@ final class Concessions {
 
     private final MadeBatch made;
     private final List<PotConstraint> bench;
-    private final List<PotConstraints.Yielding> eased;
+    private final List<PotConstraint.Yielding> eased;
 
     private Concessions(MadeBatch made, CorrectionRules rules) {
         this.made = made;
-        this.bench = PotConstraints.ofBench(made, rules);
-        this.eased = new ArrayList<>(PotConstraints.yielding(made, rules));
+        this.bench = PotConstraint.ofBench(made, rules);
+        this.eased = new ArrayList<>(PotConstraint.yielding(made, rules));
     }
 
     /** The caps and conditions as far as they can be kept, in their order. */
-    static List<PotConstraints.Yielding> least(MadeBatch made, CorrectionRules rules) {
+    static List<PotConstraint.Yielding> least(MadeBatch made, CorrectionRules rules) {
         Concessions all = new Concessions(made, rules);
         List<Integer> settled = new ArrayList<>();
         all.eased.stream()
-                .mapToInt(PotConstraints.Yielding::rank)
+                .mapToInt(PotConstraint.Yielding::rank)
                 .distinct()
                 .sorted()
                 .forEach(rank -> {
@@ -49,7 +49,7 @@ final class Concessions {
         while (!open.isEmpty()) {
             List<PotConstraint> firm = new ArrayList<>(bench);
             settled.forEach(i -> firm.add(eased.get(i)));
-            List<Constraint> all =
+            List<LinearProof.Constraint> all =
                     ShareConstraint.of(made, firm, open.stream().map(eased::get).toList());
             var worst = SmallestCorrection.solved(all, made);
             int first = all.size() - open.size();

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.MadeBatch;
+import io.github.formulationmath.pot.MadeLine;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
@@ -140,7 +141,24 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * @return the mass in grams, at least 0, with its working: that of a restoration, or the proof that nothing smaller does
      * @throws IllegalArgumentException if the line is none of the formula
      */
-    public abstract Amount<Mass> addition(FormulaLine line);
+    public final Amount<Mass> addition(FormulaLine line) {
+        Part part = new Part(this, made.line(line));
+        return Amount.grams(grams().get(part.line().index())).withWorking(Part::question, part, Part::grams);
+    }
+
+    /** What one line is made up by. */
+    private record Part(Correction of, MadeLine line) {
+
+        Phrase question() {
+            return Phrase.of("question.addition", line.name());
+        }
+
+        <V> V grams(Reckoning<V> r) {
+            return of.addition(r, line);
+        }
+    }
+
+    abstract <V> V addition(Reckoning<V> r, MadeLine line);
 
     /**
      * What will be in the pot.

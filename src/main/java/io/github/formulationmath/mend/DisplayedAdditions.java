@@ -143,13 +143,11 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
             MadeBatch made, CorrectionRules rules, NetAdditions net, Set<Integer> added) {
         int count = made.lines().size();
         List<LinearProgram.Row> rows = new ArrayList<>(net.choosing(added));
-        for (PotConstraint each : PotConstraints.of(made, rules)) {
-            PotRow row = PotRow.of(each, count);
-            rows.add(PotConstraints.isOfShown(each) ? row.dense(count) : net.shown(row, added));
+        for (PotConstraint each : PotConstraint.of(made, rules)) {
+            PotConstraint.Row row = each.row(count);
+            rows.add(PotConstraint.isOfShown(each) ? row.dense(count) : net.shown(row, added));
         }
-        PotConstraints.carried(made)
-                .map(each -> PotRow.of(each, count).dense(count))
-                .forEach(rows::add);
+        PotConstraint.carried(made).map(each -> each.row(count).dense(count)).forEach(rows::add);
         return rows;
     }
 
@@ -165,16 +163,16 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
             wanted.add(net.shown(j, exact.get(j)));
             shown.add(Rounding.toMultipleOf(net.steps().get(j)).apply(wanted.get(j)));
         }
-        for (PotConstraint condition : PotConstraints.ofBench(made, rules)) {
-            lower(PotRow.of(condition, exact.size()), shown, wanted, net.steps());
+        for (PotConstraint condition : PotConstraint.ofBench(made, rules)) {
+            lower(condition.row(exact.size()), shown, wanted, net.steps());
         }
         List<Ratio> put = net.net(shown);
         Ratio allShown = sum(shown);
         Ratio allPut = sum(put);
-        boolean within = Stream.concat(PotConstraints.of(made, rules).stream(), PotConstraints.carried(made))
+        boolean within = Stream.concat(PotConstraint.of(made, rules).stream(), PotConstraint.carried(made))
                 .allMatch(each -> {
-                    PotRow row = PotRow.of(each, exact.size());
-                    Ratio slack = PotConstraints.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
+                    PotConstraint.Row row = each.row(exact.size());
+                    Ratio slack = PotConstraint.isOfShown(each) ? row.slack(shown, allShown) : row.slack(put, allPut);
                     return slack.signum() >= 0;
                 });
         return of(made, rules, shown, within ? Quality.WITHIN : Quality.NOT_WITHIN);
@@ -184,7 +182,7 @@ public record DisplayedAdditions(MadeBatch made, CorrectionRules rules, List<Lin
         return grams.stream().reduce(Ratio.ZERO, Ratio::plus);
     }
 
-    private static void lower(PotRow row, List<Ratio> shown, List<Ratio> exact, List<Ratio> steps) {
+    private static void lower(PotConstraint.Row row, List<Ratio> shown, List<Ratio> exact, List<Ratio> steps) {
         Ratio slack = row.slack(shown, row.common().isZero() ? Ratio.ZERO : sum(shown));
         if (slack.signum() >= 0) {
             return;

@@ -24,6 +24,21 @@ record LinearProof(
 
     private static final Symbol MULTIPLIER = Symbol.of("λ", "multiplier", Kind.NUMBER);
 
+    /** One condition {@code Σ a_j · u_j ≥ b} of a linear program. Its numbers are relations, so that a proof can show them. */
+    interface Constraint {
+
+        /** The line, substance or condition it is about; empty if it is about the whole pot. */
+        default String name() {
+            return "";
+        }
+
+        /** The coefficient a_j of an unknown. */
+        <V> V coefficient(Reckoning<V> r, int unknown);
+
+        /** The right side b. */
+        <V> V least(Reckoning<V> r);
+    }
+
     /** An unknown with its letter, its index and its cost. */
     record Unknown(Symbol symbol, Subject subject, Ratio cost) {
 

@@ -89,7 +89,7 @@ record NetAdditions(List<Ratio> scales, List<Ratio> left, List<Ratio> steps) {
     }
 
     /** A row about what is in the pot, as one about what displays show, when those lines of all that leave something are added to. */
-    LinearProgram.Row shown(PotRow row, Set<Integer> added) {
+    LinearProgram.Row shown(PotConstraint.Row row, Set<Integer> added) {
         Ratio least = row.least();
         for (int j : added) {
             least = least.plus(row.coefficient(j).times(left.get(j)));

@@ -43,7 +43,7 @@ final class RestoringCorrection extends Correction {
         return most;
     }
 
-    static RestoringCorrection of(MadeBatch made, CorrectionRules rules) {
+    static Correction of(MadeBatch made, CorrectionRules rules) {
         Ratio restored = newMass(made, Reckoning.plain());
         List<Ratio> grams = made.lines().stream()
                 .map(line ->
@@ -53,16 +53,16 @@ final class RestoringCorrection extends Correction {
         List<Obstacle> obstacles = new ArrayList<>();
         List<ExceededCap> exceeded = new ArrayList<>();
         List<Condition> broken = new ArrayList<>();
-        List<PotConstraint> all = new ArrayList<>(PotConstraints.ofBench(made, rules));
-        all.addAll(PotConstraints.yielding(made, rules));
+        List<PotConstraint> all = new ArrayList<>(PotConstraint.ofBench(made, rules));
+        all.addAll(PotConstraint.yielding(made, rules));
         for (PotConstraint each : all) {
-            Ratio slack = PotRow.of(each, grams.size()).slack(grams, total);
+            Ratio slack = each.row(grams.size()).slack(grams, total);
             if (slack.signum() < 0) {
                 obstacles.add(obstacle(each, slack));
-                if (each instanceof PotConstraints.Capped cap) {
+                if (each instanceof PotConstraint.Capped cap) {
                     Ratio share = cap.most().fraction().minus(slack.dividedBy(restored));
                     exceeded.add(new ExceededCap(cap.substance(), cap.most(), MassFraction.of(share)));
-                } else if (each instanceof PotConstraints.Kept kept) {
+                } else if (each instanceof PotConstraint.Kept kept) {
                     broken.add(kept.condition());
                 }
             }
@@ -79,28 +79,15 @@ final class RestoringCorrection extends Correction {
         return new Obstacle(
                 broken.kind(),
                 broken.name(),
-                broken instanceof PotConstraints.OfContents
+                broken instanceof PotConstraint.OfContents
                         ? Optional.empty()
                         : Optional.of(Amount.grams(slack.unaryMinus())));
     }
 
-    /** What one line is made up by. */
-    private record Part(MadeLine there, Amount<Mass> newMass) {
-
-        Phrase question() {
-            return Phrase.of("question.addition", there.name());
-        }
-
-        <V> V in(Reckoning<V> r) {
-            FormulaLine line = there.line();
-            return r.named(ADDITION, line, r.difference(r.product(r.known(line), r.known(newMass)), r.known(there)));
-        }
-    }
-
     @Override
-    public Amount<Mass> addition(FormulaLine line) {
-        Part part = new Part(made().line(line), newMass);
-        return Amount.grams(grams().get(part.there().index())).withWorking(Part::question, part, Part::in);
+    <V> V addition(Reckoning<V> r, MadeLine there) {
+        FormulaLine line = there.line();
+        return r.named(ADDITION, line, r.difference(r.product(r.known(line), r.known(newMass)), r.known(there)));
     }
 
     @Override

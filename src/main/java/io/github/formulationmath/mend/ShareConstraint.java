@@ -13,12 +13,12 @@ import java.util.List;
  *
  * <p>Unknowns: 0 is S; 1 … k are the y; k + 1 is t.
  */
-record ShareConstraint(MadeBatch made, PotConstraint condition, boolean hasSlack) implements Constraint {
+record ShareConstraint(MadeBatch made, PotConstraint condition, boolean hasSlack) implements LinearProof.Constraint {
 
     /** That the shares make up a whole, and conditions of which some have slack. */
-    static List<Constraint> of(
-            MadeBatch made, List<PotConstraint> firm, List<? extends PotConstraints.OfContents> slack) {
-        List<Constraint> all = new ArrayList<>();
+    static List<LinearProof.Constraint> of(
+            MadeBatch made, List<PotConstraint> firm, List<? extends PotConstraint.OfContents> slack) {
+        List<LinearProof.Constraint> all = new ArrayList<>();
         all.add(new Whole(made.lines().size(), 1));
         all.add(new Whole(made.lines().size(), -1));
         firm.forEach(condition -> all.add(new ShareConstraint(made, condition, false)));
@@ -37,7 +37,7 @@ record ShareConstraint(MadeBatch made, PotConstraint condition, boolean hasSlack
             return r.product(r.literal(-1), r.quotient(condition.least(r), r.known(made)));
         }
         if (unknown > made.lines().size()) {
-            return hasSlack && condition instanceof PotConstraints.OfContents eased ? eased.slack(r) : r.literal(0);
+            return hasSlack && condition instanceof PotConstraint.OfContents eased ? eased.slack(r) : r.literal(0);
         }
         return condition.coefficient(r, unknown - 1);
     }
@@ -48,7 +48,7 @@ record ShareConstraint(MadeBatch made, PotConstraint condition, boolean hasSlack
     }
 
     /** ±(S + Σy) ≥ ±1. */
-    private record Whole(int lines, int sign) implements Constraint {
+    private record Whole(int lines, int sign) implements LinearProof.Constraint {
 
         @Override
         public <V> V coefficient(Reckoning<V> r, int unknown) {

@@ -1,6 +1,5 @@
 package io.github.formulationmath.mend;
 
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.pot.MadeBatch;
@@ -16,7 +15,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** The smallest additions, by linear programs that are solved one after the other as far as they are needed. */
@@ -42,7 +40,7 @@ final class SmallestCorrection extends Correction {
     }
 
     static SmallestCorrection of(MadeBatch made, CorrectionRules rules) {
-        List<PotConstraint> constraints = PotConstraints.of(made, rules);
+        List<PotConstraint> constraints = PotConstraint.of(made, rules);
         LinearProgram program = program(made, constraints);
         LinearProgram.Answer answer = program.solve();
         if (answer instanceof LinearProgram.Answer.Optimal optimal) {
@@ -78,14 +76,14 @@ final class SmallestCorrection extends Correction {
     }
 
     private static SmallestCorrection bestPossible(MadeBatch made, CorrectionRules rules, List<Obstacle> obstacles) {
-        List<PotConstraints.Yielding> eased = Concessions.least(made, rules);
-        List<PotConstraint> firm = new ArrayList<>(PotConstraints.ofBench(made, rules));
+        List<PotConstraint.Yielding> eased = Concessions.least(made, rules);
+        List<PotConstraint> firm = new ArrayList<>(PotConstraint.ofBench(made, rules));
         firm.addAll(eased);
-        List<Constraint> shares = ShareConstraint.of(made, firm, PotConstraints.ofLines(made, Ratio.ZERO));
+        List<LinearProof.Constraint> shares = ShareConstraint.of(made, firm, PotConstraint.ofLines(made, Ratio.ZERO));
         LinearProgram.Answer.Optimal deviation = solved(shares, made);
-        List<PotConstraint> again = new ArrayList<>(PotConstraints.ofLines(made, deviation.cost()));
+        List<PotConstraint> again = new ArrayList<>(PotConstraint.ofLines(made, deviation.cost()));
         again.addAll(eased);
-        again.addAll(PotConstraints.ofBench(made, rules));
+        again.addAll(PotConstraint.ofBench(made, rules));
         LinearProgram.Answer.Optimal least =
                 (LinearProgram.Answer.Optimal) program(made, again).solve();
         Findings findings = new Findings(
@@ -99,7 +97,7 @@ final class SmallestCorrection extends Correction {
     }
 
     /** These programs always have an answer: nothing is asked of the lines, or the worst of them is what is asked for. */
-    static LinearProgram.Answer.Optimal solved(List<Constraint> constraints, MadeBatch made) {
+    static LinearProgram.Answer.Optimal solved(List<LinearProof.Constraint> constraints, MadeBatch made) {
         List<Ratio> costs =
                 unknowns(made).stream().map(LinearProof.Unknown::cost).toList();
         return (LinearProgram.Answer.Optimal)
@@ -107,12 +105,12 @@ final class SmallestCorrection extends Correction {
     }
 
     private static List<ExceededCap> exceeded(
-            MadeBatch made, CorrectionRules rules, List<PotConstraints.Yielding> eased) {
+            MadeBatch made, CorrectionRules rules, List<PotConstraint.Yielding> eased) {
         List<ExceededCap> exceeded = new ArrayList<>();
-        List<PotConstraints.Yielding> asked = PotConstraints.yielding(made, rules);
+        List<PotConstraint.Yielding> asked = PotConstraint.yielding(made, rules);
         for (int i = 0; i < asked.size(); i++) {
-            if (asked.get(i) instanceof PotConstraints.Capped cap
-                    && eased.get(i) instanceof PotConstraints.Capped least
+            if (asked.get(i) instanceof PotConstraint.Capped cap
+                    && eased.get(i) instanceof PotConstraint.Capped least
                     && !cap.most().equals(least.most())) {
                 exceeded.add(new ExceededCap(cap.substance(), cap.most(), least.most()));
             }
@@ -120,10 +118,10 @@ final class SmallestCorrection extends Correction {
         return exceeded;
     }
 
-    private static List<Condition> broken(List<PotConstraints.Yielding> eased) {
+    private static List<Condition> broken(List<PotConstraint.Yielding> eased) {
         List<Condition> broken = new ArrayList<>();
-        for (PotConstraints.Yielding each : eased) {
-            if (each instanceof PotConstraints.Kept kept && !kept.easing().isZero()) {
+        for (PotConstraint.Yielding each : eased) {
+            if (each instanceof PotConstraint.Kept kept && !kept.easing().isZero()) {
                 broken.add(kept.condition());
             }
         }
@@ -146,27 +144,10 @@ final class SmallestCorrection extends Correction {
         return all;
     }
 
-    /** One of the additions that are proved all together. */
-    private record Part(SmallestCorrection all, MadeLine line) {
-
-        Phrase question() {
-            return Phrase.of("question.addition", line.name());
-        }
-
-        Ratio grams() {
-            return all.grams().get(line.index());
-        }
-
-        <V> V in(Reckoning<V> r) {
-            all.total(r);
-            return all.proof.unknowns().get(line.index()).given(r, grams());
-        }
-    }
-
     @Override
-    public Amount<Mass> addition(FormulaLine line) {
-        Part part = new Part(this, made().line(line));
-        return Amount.grams(part.grams()).withWorking(Part::question, part, Part::in);
+    <V> V addition(Reckoning<V> r, MadeLine line) {
+        total(r);
+        return proof.unknowns().get(line.index()).given(r, grams().get(line.index()));
     }
 
     @Override

@@ -2,7 +2,7 @@
  * How to mend a pot: the least that has to be added so that it is what it should be.
  *
  * <pre>
- * MadeBatch + CorrectionRules, Condition --&gt; PotConstraints --&gt; linear program with its proof --&gt; Correction
+ * MadeBatch + CorrectionRules, Condition --&gt; PotConstraint --&gt; linear program with its proof --&gt; Correction
  *                                                           --&gt; whole steps of the displays   --&gt; DisplayedAdditions
  * </pre>
  *
@@ -11,7 +11,7 @@
  * out:</b> a {@link io.github.formulationmath.mend.Correction} with its proof, or the {@link
  * io.github.formulationmath.mend.Obstacle}s in the way.
  *
- * <p>Reading order: {@link io.github.formulationmath.mend.CorrectionRules}, {@code PotConstraint}, {@code PotConstraints}, {@link
+ * <p>Reading order: {@link io.github.formulationmath.mend.CorrectionRules}, {@code PotConstraint}, {@link
  * io.github.formulationmath.mend.Correction}, {@link io.github.formulationmath.mend.DisplayedAdditions}.
  *
  * <p><b>Why it is right:</b> the smallest total is a linear program whose dual multipliers are checked on every solve; where none is possible,

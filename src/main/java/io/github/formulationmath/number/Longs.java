@@ -17,10 +17,11 @@ final class Longs {
 
     /** The sum; common factors are taken out before multiplying (D. E. Knuth, TAOCP 2, 4.5.1; from memory). */
     static Ratio add(long a, long b, long c, long d) {
-        long g = b == d ? b : gcd(b, d);
-        long left = over(b, g);
-        long right = over(d, g);
-        if (productFits(a, right) && productFits(c, left)) {
+        boolean isAlike = b == d;
+        long g = isAlike ? b : gcd(b, d);
+        long left = isAlike ? 1 : over(b, g);
+        long right = isAlike ? 1 : over(d, g);
+        if (isAlike || productFits(a, right) && productFits(c, left)) {
             long x = a * right;
             long y = c * left;
             long sum = x + y;

@@ -318,11 +318,11 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
                     ? Longs.multiply(num, den, -divisor.den, -divisor.num)
                     : Longs.multiply(num, den, divisor.den, divisor.num);
         }
-        BigInteger sign = BigInteger.valueOf(divisor.signum());
+        BigInteger below = divisor.denominator();
         return BigRatio.multiply(
                 numerator(),
                 denominator(),
-                divisor.denominator().multiply(sign),
+                divisor.signum() < 0 ? below.negate() : below,
                 divisor.numerator().abs());
     }
 
@@ -604,7 +604,13 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
     Ratio toMultipleOf(Ratio step, RoundingMode mode) {
         return big == null && step.big == null
                 ? Longs.toMultipleOf(num, den, step.num, step.den, mode)
-                : dividedBy(step).toWhole(mode).times(step);
+                : of(steps(step, mode)).times(step);
+    }
+
+    /** How often a step goes into this number: nothing need cancel for that. */
+    private BigInteger steps(Ratio step, RoundingMode mode) {
+        return BigRatio.divide(
+                BigRatio.times(numerator(), step.denominator()), BigRatio.times(denominator(), step.numerator()), mode);
     }
 
     @Serial

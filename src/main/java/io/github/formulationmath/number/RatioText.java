@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Numbers as text, in one form for all locales. */
 final class RatioText {
@@ -26,16 +27,20 @@ final class RatioText {
         static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
     }
 
+    /** So many digits always fit a long. */
+    private static final int LONGEST_SHORT = 18;
+
     private RatioText() {}
 
     static Ratio parse(String text) {
+        Ratio small = shortDecimal(text);
+        if (small != null) {
+            return small;
+        }
         if (text.length() > MAX_LENGTH) {
             throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
         }
         String trimmed = trim(text);
-        if (isPlain(trimmed)) {
-            return Ratio.ofDecimal(new BigDecimal(trimmed));
-        }
         Matcher decimal = Forms.DECIMAL.matcher(trimmed);
         if (decimal.matches()) {
             return decimal(text, decimal);
@@ -47,18 +52,26 @@ final class RatioText {
         throw NumberTextException.withExamples(text, notANumber(trimmed), EXAMPLES);
     }
 
-    /** Digits, or digits with a point between them. */
-    private static boolean isPlain(String trimmed) {
-        int point = -1;
-        for (int i = 0; i < trimmed.length(); i++) {
-            char c = trimmed.charAt(i);
-            if (c == '.' && point < 0) {
-                point = i;
-            } else if (c < '0' || c > '9') {
-                return false;
+    /** The number that most texts are: a few digits with or without a point, and nothing else; null for any other. */
+    private static @Nullable Ratio shortDecimal(String text) {
+        int length = text.length();
+        if (length == 0 || length > LONGEST_SHORT || text.charAt(length - 1) == '.') {
+            return null;
+        }
+        long digits = 0;
+        long below = 0;
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits = digits * 10 + (c - '0');
+                below *= 10;
+            } else if (c == '.' && below == 0) {
+                below = 1;
+            } else {
+                return null;
             }
         }
-        return !trimmed.isEmpty() && point != 0 && point != trimmed.length() - 1;
+        return below == 0 ? Ratio.of(digits) : Ratio.of(digits, below);
     }
 
     static String format(Ratio value) {

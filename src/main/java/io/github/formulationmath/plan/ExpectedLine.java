@@ -12,10 +12,12 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.AdditionError;
+import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One line of a formula as it will really have been made: the share that is most likely, the interval in which it is sure
@@ -33,13 +35,13 @@ public final class ExpectedLine implements Line, Explained {
     private static final Symbol ALLOWED = Symbol.of("Δ_max", "allowed-deviation", Kind.SHARE_DIFFERENCE);
 
     private final PlannedLine planned;
-    private final AdditionError addition;
-    private final MadeShare made;
+    private final MadeMasses masses;
+    /** Made when somebody first asks; it keeps the bounds that it was asked for. */
+    private volatile @Nullable MadeShare made;
 
-    ExpectedLine(PlannedLine planned, AdditionError addition, MadeShare made) {
+    ExpectedLine(PlannedLine planned, MadeMasses masses) {
         this.planned = planned;
-        this.addition = addition;
-        this.made = made;
+        this.masses = masses;
     }
 
     @Override
@@ -62,7 +64,7 @@ public final class ExpectedLine implements Line, Explained {
      * @return bounds and variance of the mass itself
      */
     public AdditionError addition() {
-        return addition;
+        return masses.additions().get(index());
     }
 
     /**
@@ -71,7 +73,12 @@ public final class ExpectedLine implements Line, Explained {
      * @return its estimate, extremes, variance and simulation, with their workings
      */
     public MadeShare made() {
-        return made;
+        MadeShare known = made;
+        if (known == null) {
+            known = masses.madeShare(index());
+            made = known;
+        }
+        return known;
     }
 
     /**
@@ -80,7 +87,7 @@ public final class ExpectedLine implements Line, Explained {
      * @return lowest to highest, in percent
      */
     public Interval<Amount<Dimensionless>> bounds() {
-        return made.bounds();
+        return made().bounds();
     }
 
     /**
@@ -172,6 +179,6 @@ public final class ExpectedLine implements Line, Explained {
 
     @Override
     public String toString() {
-        return made.toString();
+        return made().toString();
     }
 }

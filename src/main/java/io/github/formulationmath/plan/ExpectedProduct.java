@@ -36,7 +36,7 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
         this.masses = masses;
         List<ExpectedLine> all = new ArrayList<>(masses.size());
         for (int i = 0; i < masses.size(); i++) {
-            all.add(new ExpectedLine(plan.lines().get(i), masses.additions().get(i), masses.madeShare(i)));
+            all.add(new ExpectedLine(plan.lines().get(i), masses));
         }
         this.lines = Collections.unmodifiableList(all);
     }
@@ -52,14 +52,16 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
     public static ExpectedProduct of(WeighingPlan plan, WeighingMethod method) {
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(method, "method");
-        List<Addition> additions = plan.lines().stream()
-                .map(line -> Addition.of(
-                                line.line(),
-                                line.target().mass().withWorking(line.target().origin()),
-                                line.reading(),
-                                line.balance())
-                        .by(line.method(method)))
-                .toList();
+        List<Addition> additions = new ArrayList<>(plan.lines().size());
+        for (PlannedLine line : plan.lines()) {
+            additions.add(new Addition(
+                    line.line(),
+                    line.target().mass(),
+                    line.reading(),
+                    line.balance(),
+                    line.method(method),
+                    line.balance().errors().buoyancy()));
+        }
         return new ExpectedProduct(plan, MadeMasses.of(additions));
     }
 

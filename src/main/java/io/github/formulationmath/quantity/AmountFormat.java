@@ -180,7 +180,7 @@ public final class AmountFormat implements Serializable {
     /**
      * Reads a mass in a volume.
      *
-     * @param text number, one of %, ‰, ppm, and {@code w/v}
+     * @param text number and a mass per volume, {@code 0,9 g/100 mL}; or number, one of %, ‰, ppm, and {@code w/v}
      * @return the concentration; it keeps the digits as written, with a decimal point
      * @throws NumberTextException if the text is not such a share
      * @throws IllegalArgumentException if the number is below 0
@@ -253,11 +253,7 @@ public final class AmountFormat implements Serializable {
 
     private TextReader<AmountText> reader(Function<String, AmountText> strict, List<String> examples) {
         return new TextReader<>(
-                strict,
-                typed -> Repairs.of(typed, decimalMark),
-                examples.stream()
-                        .map(example -> example.replace('.', decimalMark))
-                        .toList());
+                strict, typed -> Repairs.of(typed, decimalMark), TextReader.withMark(examples, decimalMark));
     }
 
     /**

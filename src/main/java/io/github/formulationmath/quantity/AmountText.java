@@ -23,12 +23,23 @@ record AmountText(Ratio number, UnitScale scale) {
     /** Reads strictly; what to write instead is added by the {@link TextReader}. */
     static AmountText read(String text, char decimalMark, @Nullable Measured wanted) {
         NumberAndRest parts = NumberAndRest.split(text, decimalMark);
-        Matcher two = TWO_UNITS.matcher(parts.rest());
-        if (two.matches()
-                && UnitNames.known(two.group(1)).map(KnownUnit::partOf).isPresent()) {
-            return twoUnits(text, parts, two, decimalMark);
+        if (hasDigit(parts.rest())) {
+            Matcher two = TWO_UNITS.matcher(parts.rest());
+            if (two.matches()
+                    && UnitNames.known(two.group(1)).map(KnownUnit::partOf).isPresent()) {
+                return twoUnits(text, parts, two, decimalMark);
+            }
         }
         return new AmountText(parts.number(), UnitNames.find(text, parts.rest(), wanted));
+    }
+
+    private static boolean hasDigit(String rest) {
+        for (int i = 0; i < rest.length(); i++) {
+            if (isDigitAt(rest, i)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@code 2 lb 3 1/2 oz}: whole pounds, and ounces that are less than one. */
@@ -79,6 +90,14 @@ record AmountText(Ratio number, UnitScale scale) {
 
         static NumberAndRest split(String text, char decimalMark) {
             String plain = plain(text, decimalMark);
+            int digits = headOfDigits(plain);
+            if (digits > 0) {
+                int unit = digits < plain.length() && plain.charAt(digits) == ' ' ? digits + 1 : digits;
+                String rest = plain.substring(unit);
+                requireUnit(text, rest, decimalMark);
+                return new NumberAndRest(
+                        Ratio.parse(plain.substring(0, digits)), false, rest.replace('.', decimalMark));
+            }
             Matcher m = NUMBER.matcher(plain);
             if (!m.lookingAt()) {
                 throw refused(text, "refusal.text.no-amount", "a number and a unit are needed");
@@ -86,6 +105,24 @@ record AmountText(Ratio number, UnitScale scale) {
             String rest = plain.substring(m.end());
             requireUnit(text, rest, decimalMark);
             return new NumberAndRest(number(text, m.group(1)), plain.charAt(0) == '-', rest.replace('.', decimalMark));
+        }
+
+        /** How many characters the number has that most texts begin with, a decimal one and no more; 0 for any other. */
+        private static int headOfDigits(String plain) {
+            int whole = pastDigits(plain, 0);
+            int end = plain.startsWith(".", whole) ? pastDigits(plain, whole + 1) : whole;
+            boolean isDecimal = whole > 0 && (end == whole || end > whole + 1);
+            boolean goesOn = end < plain.length() && "./-eE".indexOf(plain.charAt(end)) >= 0;
+            boolean isMixed = plain.startsWith(" ", end) && pastDigits(plain, end + 1) > end + 1;
+            return isDecimal && !goesOn && !isMixed ? end : 0;
+        }
+
+        private static int pastDigits(String text, int from) {
+            int at = from;
+            while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+                at++;
+            }
+            return at;
         }
 
         private static Ratio number(String text, String number) {
@@ -108,8 +145,11 @@ record AmountText(Ratio number, UnitScale scale) {
     private static void requirePlainCharacters(String text, String typed, char decimalMark) {
         for (int i = 0; i < typed.length(); i++) {
             char c = typed.charAt(i);
-            if (c != ' ' && (Character.isWhitespace(c) || Character.isISOControl(c))
-                    || Character.getType(c) == Character.FORMAT) {
+            boolean isSeen = c >= ' ' && c <= '~';
+            if (!isSeen
+                    && (Character.isWhitespace(c)
+                            || Character.isISOControl(c)
+                            || Character.getType(c) == Character.FORMAT)) {
                 throw refused(
                         text,
                         "refusal.text.space",

@@ -3,7 +3,6 @@ package io.github.formulationmath.quantity;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /** Densities as text, with a decimal mark. */
@@ -11,38 +10,22 @@ record DensityText(char decimalMark) {
 
     static final String AT = " at ";
 
-    /** How many grams per millilitre each is. */
-    private static final Map<String, Ratio> UNITS = Map.of(
-            "g/ml", Ratio.ONE,
-            "g/cm³", Ratio.ONE,
-            "g/cm3", Ratio.ONE,
-            "g/cc", Ratio.ONE,
-            "kg/l", Ratio.ONE,
-            "g/l", Ratio.of(1, 1000),
-            "kg/m³", Ratio.of(1, 1000),
-            "kg/m3", Ratio.of(1, 1000));
-
     private static final List<String> EXAMPLES = List.of("0.92 g/mL", "0.92 g/mL at 20 °C");
 
     Density parse(String text) {
-        List<String> examples = EXAMPLES.stream()
-                .map(example -> example.replace('.', decimalMark))
-                .toList();
-        return new TextReader<>(this::read, this::proposals, examples).read(text);
+        return new TextReader<>(this::read, this::proposals, TextReader.withMark(EXAMPLES, decimalMark)).read(text);
     }
 
     private Density read(String text) {
         int at = text.indexOf(AT);
         AmountText.NumberAndRest parts = numberAndUnit(text, at < 0 ? text : text.substring(0, at));
-        Ratio gramsPerMillilitre = UNITS.get(UnitNames.plain(parts.rest()));
-        if (gramsPerMillilitre == null) {
-            throw AmountText.refused(
-                    text,
-                    "refusal.text.no-density",
-                    "{unit} is not a unit of density that is read here: g/mL, g/cm³, kg/L, g/L or kg/m³",
-                    "unit",
-                    UnitNames.quoted(parts.rest()));
-        }
+        Ratio gramsPerMillilitre = PerVolume.gramsPerMillilitre(parts.rest(), decimalMark)
+                .orElseThrow(() -> AmountText.refused(
+                        text,
+                        "refusal.text.no-density",
+                        "{unit} is not a unit of density that is read here: g/mL, g/cm³, kg/L, g/L or kg/m³",
+                        "unit",
+                        UnitNames.quoted(parts.rest())));
         Density density = Density.ofGramsPerMillilitre(parts.number().times(gramsPerMillilitre));
         return at < 0
                 ? density

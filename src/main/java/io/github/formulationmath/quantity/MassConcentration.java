@@ -89,9 +89,11 @@ public final class MassConcentration implements Comparable<MassConcentration>, S
     }
 
     /**
-     * Reads a concentration such as {@code "0.9 % w/v"}; the basis must be said.
+     * Reads a concentration such as {@code "50 g/L"} or {@code "0.9 % w/v"}; a share must say its basis.
      *
-     * @param text number, one of %, ‰, ppm (g per 100 mL, per litre, mg per litre), and {@code w/v}; kept as written
+     * @param text number and a mass per volume: {@code g/L}, {@code mg/mL}, {@code g/100 mL}, {@code kg/m³}, {@code g·L⁻¹}; or
+     *     number, one of %, ‰, ppm (g per 100 mL, per litre, mg per litre), and {@code w/v}, which some write {@code m/v}; kept
+     *     as written
      * @return the concentration
      * @throws NumberTextException if the text is not such a concentration, or says w/w, v/v or nothing
      * @throws IllegalArgumentException if it is below 0

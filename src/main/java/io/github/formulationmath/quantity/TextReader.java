@@ -22,6 +22,15 @@ record TextReader<T>(Function<String, T> strict, Function<String, Stream<String>
 
     private static final int MOST_REMEDIES = 3;
 
+    /** Examples that are written with a decimal point, as they are read where the mark is another. */
+    static List<String> withMark(List<String> examples, char decimalMark) {
+        return decimalMark == '.'
+                ? examples
+                : examples.stream()
+                        .map(example -> example.replace('.', decimalMark))
+                        .toList();
+    }
+
     T read(String text) {
         try {
             return strict.apply(text);

@@ -3,7 +3,7 @@
  *
  * <pre>
  *   WeighingPlan, ExpectedProduct ── BatchSheet  ──\
- *   BatchRecord                   ── RecordSheet ─── Document ── text, Markdown, HTML, LaTeX, CSV
+ *   BatchRecord                   ── RecordSheet ─── Document ── in any format
  *   BatchRecord, IngredientList   ── LabelText   ──/
  * </pre>
  *
@@ -17,7 +17,7 @@
  * numbers are {@link io.github.formulationmath.number.NumberText}; what a line cannot do is said in words below the tables,
  * never by leaving it out.
  *
- * <p>May depend on everything; nothing depends on it.
+ * <p>Nothing depends on this room.
  */
 @NullMarked
 package io.github.formulationmath.sheet;

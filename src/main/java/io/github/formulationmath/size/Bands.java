@@ -1,12 +1,12 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Ratio;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * For which sizes u does every line have a whole number of divisions within its tolerance? Line i at size u is {@code
@@ -38,11 +38,18 @@ final class Bands implements SizeSearch {
 
     /** Bands of lines for sizes in divisions of the display. */
     static Bands of(List<Ratio> shares, List<Ratio> tolerances) {
-        return of(shares, tolerances, Ratio.ONE);
+        return of(0, shares, tolerances, Ratio.ONE);
     }
 
-    /** Bands of lines with shares above 0 and tolerances at least 0 and below 1, for sizes in grams and a step in grams. */
-    static Bands of(List<Ratio> shares, List<Ratio> tolerances, Ratio step) {
+    /**
+     * Bands of lines for sizes in grams.
+     *
+     * @param first the index of the first of the lines; the others follow it
+     * @param shares their shares, above 0
+     * @param tolerances their tolerances, at least 0 and below 1
+     * @param step the step of the display in grams
+     */
+    static Bands of(int first, List<Ratio> shares, List<Ratio> tolerances, Ratio step) {
         List<Band> bands = new ArrayList<>(shares.size());
         List<Ratio> exact = new ArrayList<>();
         OptionalInt exactLine = OptionalInt.empty();
@@ -50,28 +57,21 @@ final class Bands implements SizeSearch {
         for (int i = 0; i < shares.size(); i++) {
             factors = factors.of(tolerances.get(i));
             if (factors.tolerance().isZero()) {
-                exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(i);
+                exactLine = exactLine.isPresent() ? exactLine : OptionalInt.of(first + i);
                 exact.add(shares.get(i).dividedBy(step));
             } else {
-                bands.add(Band.of(i, shares.get(i), factors));
+                bands.add(Band.of(first + i, shares.get(i), factors.under(), factors.over()));
             }
         }
         Optional<Ratio> period = Optional.empty();
         if (exactLine.isPresent()) {
-            Ratio common = CommonPeriod.of(exact);
+            Ratio common = Multiples.commonPeriod(exact);
             period = Optional.of(common);
-            bands.add(Band.of(exactLine.getAsInt(), common.reciprocal(), Factors.of(Ratio.ZERO, Ratio.ONE)));
+            bands.add(Band.of(exactLine.getAsInt(), common.reciprocal(), Ratio.ONE, Ratio.ONE));
         }
         // The line with the widest gaps first: it makes the largest jumps.
         bands.sort((one, other) -> one.up().compareSlope(other.up()));
         return new Bands(bands, period);
-    }
-
-    /** The band of one line by itself, for sizes in grams and a step in grams. */
-    static Bands ofLine(int line, Ratio share, Ratio tolerance, Ratio step) {
-        Band band = Band.of(line, share, Factors.of(tolerance, step));
-        return new Bands(
-                List.of(band), Optional.of(band.up().slope().reciprocal()).filter(each -> tolerance.isZero()));
     }
 
     /** What the share of a line is multiplied with at the two ends of its band; most lines have the tolerance of the one before. */
@@ -91,52 +91,25 @@ final class Bands implements SizeSearch {
     }
 
     @Override
-    public boolean passes(Ratio size) {
-        for (Band band : bands) {
-            if (!band.passes(size)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    @Override
-    public Landing smallest(SearchMeter meter) {
+    public Landing first() {
         Band first = bands.get(0);
-        Landing found = atLeast(first.up().slope().reciprocal(), meter);
-        return found.line().isEmpty() ? Landing.by(first.line(), found.at()) : found;
+        return Landing.by(first.line(), first.up().slope().reciprocal());
     }
 
     @Override
-    public Landing atLeast(Ratio from, SearchMeter meter) {
-        Ratio at = from;
-        OptionalInt line = OptionalInt.empty();
-        for (int place = 0; place < bands.size(); place++) {
-            Band band = bands.get(place);
-            if (!band.passes(at)) {
-                at = band.reached(at);
-                line = OptionalInt.of(band.line());
-                place = -1;
+    public @Nullable Landing push(Ratio size, boolean up, SearchMeter meter) {
+        for (int i = 0; i < bands.size(); i++) {
+            Band band = bands.get(i);
+            Ratio low = band.least(size);
+            Ratio high = band.most(size);
+            if (low.compareTo(high) > 0) {
+                Landing next = Landing.by(band.line(), up ? band.reached(low) : band.left(high));
+                meter.count(next.at());
+                return next;
             }
-            meter.count(at);
+            meter.count(size);
         }
-        return new Landing(at, line);
-    }
-
-    @Override
-    public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
-        Ratio at = from;
-        OptionalInt line = OptionalInt.empty();
-        for (int place = 0; place < bands.size() && at.signum() > 0; place++) {
-            Band band = bands.get(place);
-            meter.count(at);
-            if (!band.passes(at)) {
-                at = band.left(at);
-                line = OptionalInt.of(band.line());
-                place = -1;
-            }
-        }
-        return at.signum() > 0 ? Optional.of(new Landing(at, line)) : Optional.empty();
+        return null;
     }
 
     /** The size from which on every size passes; none if some line must be exact. */
@@ -175,7 +148,10 @@ final class Bands implements SizeSearch {
     /** How far the windows that hold a size reach: the nearest of their ends. */
     private Ratio windowEnd(Ratio size, SearchMeter meter) {
         bands.forEach(band -> meter.count(size));
-        return bands.stream().map(band -> band.left(size)).reduce(Ratio::min).orElseThrow();
+        return bands.stream()
+                .map(band -> band.left(band.most(size)))
+                .reduce(Ratio::min)
+                .orElseThrow();
     }
 
     @Override
@@ -183,60 +159,11 @@ final class Bands implements SizeSearch {
         Ratio next = end;
         for (Band band : bands) {
             meter.count(end);
-            if (band.left(end).equals(end)) {
-                next = next.max(
-                        band.most(end).plus(Ratio.ONE).dividedBy(band.up().slope()));
+            Ratio most = band.most(end);
+            if (band.left(most).equals(end)) {
+                next = next.max(band.reached(most.plus(Ratio.ONE)));
             }
         }
         return atLeast(next, meter).at();
-    }
-
-    /**
-     * The band of one line: at size u a whole number n passes if {@code low·u ≤ n ≤ up·u}, with {@code low = (1 − τ)·w/d}
-     * and {@code up = (1 + τ)·w/d}.
-     */
-    record Band(int line, Ratio tolerance, BandEnd low, BandEnd up) {
-
-        static Band of(int line, Ratio share, Factors factors) {
-            return new Band(
-                    line, factors.tolerance(), BandEnd.of(share, factors.under()), BandEnd.of(share, factors.over()));
-        }
-
-        /** From which size on every size passes: its windows n and n + 1 touch from n ≥ (1 − τ)/(2τ) on. */
-        Ratio rayStart() {
-            Ratio n = Ratio.ONE.minus(tolerance).dividedBy(tolerance.times(2)).ceil();
-            return n.max(Ratio.ONE).dividedBy(up.slope());
-        }
-
-        /** Where the windows around a passing size start: its own window, or the ray if the size lies on it. */
-        Ratio startAround(Ratio passing) {
-            boolean onRay = !tolerance.isZero() && passing.compareTo(rayStart()) >= 0;
-            return onRay ? rayStart() : reached(passing);
-        }
-
-        /** Whether a whole number lies in the band: the first that is not below it is none above it. */
-        boolean passes(Ratio size) {
-            return least(size).compareTo(most(size)) <= 0;
-        }
-
-        /** The smallest whole number that is not below the band. */
-        Ratio least(Ratio size) {
-            return low.at(size, RoundingMode.CEILING);
-        }
-
-        /** The largest whole number that is not above the band. */
-        Ratio most(Ratio size) {
-            return up.at(size, RoundingMode.FLOOR);
-        }
-
-        /** The first size at which the band reaches the smallest whole number that is not below it; no more if it passes. */
-        Ratio reached(Ratio size) {
-            return least(size).dividedBy(up.slope());
-        }
-
-        /** The last size at which the largest whole number that is not above the band is still in it; no less if it passes. */
-        Ratio left(Ratio size) {
-            return most(size).dividedBy(low.slope());
-        }
     }
 }

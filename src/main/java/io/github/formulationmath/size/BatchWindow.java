@@ -15,6 +15,7 @@ import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Objects;
@@ -44,9 +45,13 @@ import org.jspecify.annotations.Nullable;
 public abstract sealed class BatchWindow {
 
     private final WindowSearch search;
+    private final Optional<End> smallest;
+    private final Optional<End> largest;
 
-    private BatchWindow(WindowSearch search) {
+    private BatchWindow(WindowSearch search, Optional<End> smallest, Optional<End> largest) {
         this.search = search;
+        this.smallest = smallest;
+        this.largest = largest;
     }
 
     /**
@@ -145,17 +150,17 @@ public abstract sealed class BatchWindow {
      *
      * @return the lower end; empty if no batch can be made
      */
-    public Optional<End> smallest() {
-        return Optional.empty();
+    public final Optional<End> smallest() {
+        return smallest;
     }
 
     /**
-     * The largest batch and what forbids more.
+     * The largest batch and what forbids more. The batch and the readings of its plan, which may add up to more, fit the bench.
      *
      * @return the upper end; empty if no batch can be made
      */
-    public Optional<End> largest() {
-        return Optional.empty();
+    public final Optional<End> largest() {
+        return largest;
     }
 
     /**
@@ -164,7 +169,12 @@ public abstract sealed class BatchWindow {
      * @param size a batch mass
      * @return true if it can be made
      */
-    public abstract boolean contains(Amount<Mass> size);
+    public final boolean contains(Amount<Mass> size) {
+        Ratio grams = Objects.requireNonNull(size, "size").canonical();
+        return smallest.filter(low -> grams.compareTo(low.grams()) >= 0).isPresent()
+                && largest.filter(high -> grams.compareTo(high.grams()) <= 0).isPresent()
+                && sizes().passes(grams);
+    }
 
     /**
      * Whether a size, as text, lies in the window and meets every constraint.
@@ -184,7 +194,19 @@ public abstract sealed class BatchWindow {
      * @return a size that can be made, in the unit of the balance; empty if there is none
      * @throws SearchLimitException if the search reaches its limit
      */
-    public abstract Optional<Amount<Mass>> nearest(Amount<Mass> wish);
+    public final Optional<Amount<Mass>> nearest(Amount<Mass> wish) {
+        Ratio grams = Objects.requireNonNull(wish, "wish").canonical();
+        return largest.map(End::grams).map(top -> {
+            Ratio inside = grams.max(smallest.orElseThrow().grams()).min(top);
+            Ratio above = sizes().atLeast(inside, SearchMeter.standard(), Optional.of(top))
+                    .orElseThrow()
+                    .at();
+            Ratio below =
+                    sizes().atMost(inside, SearchMeter.standard()).orElseThrow().at();
+            boolean down = inside.minus(below).compareTo(above.minus(inside)) <= 0;
+            return BalanceUnit.amount(bench().balance(), down ? below : above);
+        });
+    }
 
     /**
      * The size in the window nearest to a wish given as text.
@@ -257,43 +279,17 @@ public abstract sealed class BatchWindow {
     /** A window with something in it: its smallest and largest batch, both of which pass. */
     public static final class Feasible extends BatchWindow {
 
-        private final End smallest;
-        private final End largest;
-
         Feasible(WindowSearch search, End smallest, End largest) {
-            super(search);
-            this.smallest = smallest;
-            this.largest = largest;
+            super(search, Optional.of(smallest), Optional.of(largest));
         }
 
         /**
-         * The smallest batch and what forbids less.
-         *
-         * @return the lower end; never empty here
-         */
-        @Override
-        public Optional<End> smallest() {
-            return Optional.of(smallest);
-        }
-
-        /**
-         * The smallest batch and what forbids less.
+         * The smallest batch and what forbids less, as {@link #smallest()}.
          *
          * @return the lower end
          */
         public End lowerEnd() {
-            return smallest;
-        }
-
-        /**
-         * The largest batch and what forbids more. The batch and the readings of its plan, which may add up to more, fit the
-         * bench.
-         *
-         * @return the upper end; never empty here
-         */
-        @Override
-        public Optional<End> largest() {
-            return Optional.of(largest);
+            return smallest().orElseThrow();
         }
 
         /**
@@ -302,7 +298,7 @@ public abstract sealed class BatchWindow {
          * @return the upper end
          */
         public End upperEnd() {
-            return largest;
+            return largest().orElseThrow();
         }
 
         /**
@@ -312,7 +308,7 @@ public abstract sealed class BatchWindow {
          * @return the mass in the unit of the balance, exact
          */
         public Amount<Mass> everySizeFrom() {
-            Ratio start = sizes().startAround(largest.grams()).max(smallest.grams());
+            Ratio start = sizes().startAround(upperEnd().grams()).max(lowerEnd().grams());
             return BalanceUnit.amount(bench().balance(), start);
         }
 
@@ -347,54 +343,19 @@ public abstract sealed class BatchWindow {
             return plan(Amount.mass(size));
         }
 
-        /**
-         * Whether a size lies in the window and meets every constraint.
-         *
-         * @param size a batch mass
-         * @return true if it can be made
-         */
-        @Override
-        public boolean contains(Amount<Mass> size) {
-            Ratio grams = Objects.requireNonNull(size, "size").canonical();
-            if (grams.compareTo(smallest.grams()) < 0 || grams.compareTo(largest.grams()) > 0) {
-                return false;
-            }
-            return sizes().passes(grams);
-        }
-
-        /**
-         * The size in the window nearest to a wish; of two at the same distance, the smaller.
-         *
-         * @param wish the batch mass wished for
-         * @return a size that can be made, in the unit of the balance; never empty here
-         * @throws SearchLimitException if the search reaches its limit
-         */
-        @Override
-        public Optional<Amount<Mass>> nearest(Amount<Mass> wish) {
-            Ratio grams = Objects.requireNonNull(wish, "wish").canonical();
-            Ratio inside = grams.max(smallest.grams()).min(largest.grams());
-            Ratio above = sizes().atLeast(inside, SearchMeter.standard(), Optional.of(largest.grams()))
-                    .orElseThrow()
-                    .at();
-            Ratio below =
-                    sizes().atMost(inside, SearchMeter.standard()).orElseThrow().at();
-            boolean down = inside.minus(below).compareTo(above.minus(inside)) <= 0;
-            return Optional.of(BalanceUnit.amount(bench().balance(), down ? below : above));
-        }
-
         /** Both ends, where the gaps between them end, and what was not considered. */
         @Override
         public String toString() {
-            return formula().name() + ": from " + BalanceUnit.least(smallest.mass(), this::contains) + " to "
-                    + BalanceUnit.greatest(largest.mass(), this::contains) + gaps() + bench().unconsideredText();
+            return formula().name() + ": from " + BalanceUnit.least(lowerEnd().mass(), this::contains) + " to "
+                    + BalanceUnit.greatest(upperEnd().mass(), this::contains) + gaps() + bench().unconsideredText();
         }
 
         private String gaps() {
             Amount<Mass> start = everySizeFrom();
-            if (start.compareTo(smallest.mass()) == 0) {
+            if (start.compareTo(lowerEnd().mass()) == 0) {
                 return "";
             }
-            return start.compareTo(largest.mass()) == 0
+            return start.compareTo(upperEnd().mass()) == 0
                     ? ", with gaps between"
                     : ", with gaps below " + BalanceUnit.least(start, this::contains);
         }
@@ -409,7 +370,7 @@ public abstract sealed class BatchWindow {
         private final List<WindowOpening> openings;
 
         Empty(WindowSearch search, Optional<End> needed, List<WindowOpening> openings) {
-            super(search);
+            super(search, Optional.empty(), Optional.empty());
             this.needed = needed;
             this.openings = List.copyOf(openings);
         }
@@ -451,30 +412,6 @@ public abstract sealed class BatchWindow {
             return sizes().obstacle();
         }
 
-        /**
-         * No size lies in an empty window.
-         *
-         * @param size a batch mass
-         * @return false
-         */
-        @Override
-        public boolean contains(Amount<Mass> size) {
-            Objects.requireNonNull(size, "size");
-            return false;
-        }
-
-        /**
-         * No size lies in an empty window.
-         *
-         * @param wish the batch mass wished for
-         * @return empty
-         */
-        @Override
-        public Optional<Amount<Mass>> nearest(Amount<Mass> wish) {
-            Objects.requireNonNull(wish, "wish");
-            return Optional.empty();
-        }
-
         /** What would open it, and what was not considered. */
         @Override
         public String toString() {
@@ -491,17 +428,13 @@ public abstract sealed class BatchWindow {
      */
     public static final class End implements Explained {
 
-        private final Formula formula;
-        private final Bench bench;
+        private final WindowSearch search;
         private final boolean lower;
         private final Landing at;
         private final WindowBound bound;
-        private final Sizes sizes;
 
-        End(Formula formula, Bench bench, boolean lower, Landing at, WindowBound bound, Sizes sizes) {
-            this.sizes = sizes;
-            this.formula = formula;
-            this.bench = bench;
+        End(WindowSearch search, boolean lower, Landing at, WindowBound bound) {
+            this.search = search;
             this.lower = lower;
             this.at = at;
             this.bound = bound;
@@ -513,16 +446,18 @@ public abstract sealed class BatchWindow {
          * @return the mass in the unit of the balance
          */
         public Amount<Mass> mass() {
-            return BalanceUnit.amount(bench.balance(), at.at()).withWorking(End::question, this, End::size);
+            return search.sizes().mass(at.at()).withWorking(End::question, this, End::size);
         }
 
         private Phrase question() {
-            return Phrase.of(lower ? "question.smallest-batch" : "question.largest-batch", formula.name());
+            return Phrase.of(
+                    lower ? "question.smallest-batch" : "question.largest-batch",
+                    search.formula().name());
         }
 
         private <V> V size(Reckoning<V> r) {
             if (!lower) {
-                bench.notConsidered().forEach(phrase -> r.note(() -> phrase));
+                search.bench().notConsidered().forEach(phrase -> r.note(() -> phrase));
             }
             V size = bound.shown(r, at, lower);
             return lower
@@ -555,7 +490,7 @@ public abstract sealed class BatchWindow {
          * @return the line; empty if it is the total, or something that is no line
          */
         public Optional<FormulaLine> bindingLine() {
-            return bound.line(formula, at);
+            return bound.line(search.formula(), at);
         }
 
         /** Equal if what is to be made, where, the size and what binds are. */
@@ -564,19 +499,20 @@ public abstract sealed class BatchWindow {
             return other instanceof End that
                     && lower == that.lower
                     && at.equals(that.at)
-                    && formula.equals(that.formula)
-                    && bench.equals(that.bench)
+                    && search.formula().equals(that.search.formula())
+                    && search.bench().equals(that.search.bench())
                     && boundBy().equals(that.boundBy());
         }
 
         @Override
         public int hashCode() {
-            return Objects.hash(lower, at, formula);
+            return Objects.hash(lower, at, search.formula());
         }
 
         @Override
         public String toString() {
-            Amount<Mass> mass = BalanceUnit.amount(bench.balance(), at.at());
+            Sizes sizes = search.sizes();
+            Amount<Mass> mass = sizes.mass(at.at());
             // Where the bench allows too little, its end is no size that passes.
             boolean passes = sizes.contains(mass);
             return (lower

@@ -2,9 +2,12 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Divisions;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
@@ -24,6 +27,17 @@ import java.util.Objects;
 record CapKept(CountedShare share, WeighingMethod method) implements Criterion {
 
     private static final Symbol LARGEST = Symbol.of("y", "largest-target-under-cap", Kind.SHARE);
+
+    static CapKept of(Substance substance, MassFraction cap, WeighingMethod method) {
+        CountedShare.Capped share = new CountedShare.Capped(
+                Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
+        return new CapKept(share, Objects.requireNonNull(method, "method"));
+    }
+
+    static CapKept of(Verdict verdict, WeighingMethod method) {
+        LimitedShare share = LimitedShare.of(Objects.requireNonNull(verdict, "verdict"));
+        return new CapKept(share, Objects.requireNonNull(method, "method"));
+    }
 
     @Override
     public Sizes on(Formula formula, Bench bench) {

@@ -56,7 +56,7 @@ public final class CapTarget implements Explained {
      */
     public static CapTarget of(
             Batch batch, Balance balance, Substance substance, MassFraction cap, WeighingMethod method) {
-        CapKept criterion = (CapKept) Criterion.capKept(substance, cap, method);
+        CapKept criterion = CapKept.of(substance, cap, method);
         criterion.share().check(Objects.requireNonNull(batch, "batch").formula());
         var air = Objects.requireNonNull(balance, "balance").errors().buoyancy();
         if (!air.equals(Bounds.point(Ratio.ZERO))) {

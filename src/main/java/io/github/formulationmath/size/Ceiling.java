@@ -14,6 +14,7 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,12 +1,12 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Ratio;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The batches of N whole divisions for which there are whole readings, together N, that keep every line within tolerance.
@@ -24,15 +24,18 @@ final class ClosedBands implements SizeSearch {
     private final Ratio division;
     private final Ratio period;
     private final boolean everyWhole;
-    private final boolean errorless;
+
+    /** Below, the line with the widest gaps has no reading at all: the ends of its band have crossed before anything is rounded. */
+    private final Ratio open;
+
     private final boolean fitsLongs;
 
-    private ClosedBands(List<Band> bands, Ratio division, Ratio period, boolean errorless) {
+    private ClosedBands(List<Band> bands, Ratio division, Ratio period, Ratio open) {
         this.bands = List.copyOf(bands);
         this.division = division;
         this.period = period;
-        this.errorless = errorless;
         this.everyWhole = period.equals(Ratio.ONE);
+        this.open = aligned(open, true);
         this.fitsLongs = bands.stream().allMatch(Band::fitsLongs);
     }
 
@@ -41,16 +44,18 @@ final class ClosedBands implements SizeSearch {
         List<Band> bands = new ArrayList<>(weights.size());
         List<Ratio> exact = new ArrayList<>();
         for (int i = 0; i < weights.size(); i++) {
-            bands.add(Band.of(i, weights.get(i), tolerances.get(i), error, weights.size()));
+            bands.add(Band.closed(i, weights.get(i), tolerances.get(i), error, weights.size()));
             if (tolerances.get(i).isZero()) {
                 exact.add(weights.get(i));
             }
         }
         // The line with the widest gaps first: it makes the largest jumps.
-        bands.sort((one, other) -> one.most().compareSlope(other.most()));
-        Ratio period =
-                exact.isEmpty() ? Ratio.ONE : Ratio.of(CommonPeriod.of(exact).numerator());
-        return new ClosedBands(bands, division, period, error.isZero());
+        bands.sort((one, other) -> one.up().compareSlope(other.up()));
+        Ratio period = exact.isEmpty()
+                ? Ratio.ONE
+                : Ratio.of(Multiples.commonPeriod(exact).numerator());
+        boolean crossed = !error.isZero() && !bands.get(0).isExact();
+        return new ClosedBands(bands, division, period, crossed ? bands.get(0).asWideAs(Ratio.ZERO) : Ratio.ZERO);
     }
 
     /** A line that passes at no N, if there is one. */
@@ -64,54 +69,21 @@ final class ClosedBands implements SizeSearch {
     }
 
     @Override
+    public Landing first() {
+        return Landing.resting(division);
+    }
+
+    @Override
     public boolean passes(Ratio grams) {
-        Ratio total = grams.dividedBy(division);
-        return total.dividedBy(period).isInteger()
-                && push(Landing.resting(total), true, SearchMeter.standard()).isEmpty();
+        return SizeSearch.super.passes(grams.dividedBy(division));
     }
 
+    /** The search itself is one of numbers of divisions. */
     @Override
-    public Landing smallest(SearchMeter meter) {
-        return atLeast(division, meter);
-    }
-
-    @Override
-    public Landing atLeast(Ratio grams, SearchMeter meter) {
-        Landing at = opened(aligned(grams.dividedBy(division).max(Ratio.ONE), true));
-        for (Optional<Landing> push = push(at, true, meter); push.isPresent(); push = push(at, true, meter)) {
-            at = push.get();
-        }
-        return inGrams(at);
-    }
-
-    /**
-     * Up to where the line with the widest gaps can have a reading at all: below, its ends have crossed before anything is rounded.
-     * The same jumps lead there, but hundreds of them.
-     */
-    private Landing opened(Ratio from) {
-        Band first = bands.get(0);
-        if (errorless || first.isExact()) {
-            return Landing.resting(from);
-        }
-        Ratio open = aligned(first.asWideAs(Ratio.ZERO).ceil(), true);
-        return open.compareTo(from) > 0 ? Landing.by(first.line(), open) : Landing.resting(from);
-    }
-
-    @Override
-    public Optional<Landing> atMost(Ratio grams, SearchMeter meter) {
-        Landing at = Landing.resting(aligned(grams.dividedBy(division), false));
-        while (at.at().signum() > 0) {
-            Optional<Landing> push = push(at, false, meter);
-            if (push.isEmpty()) {
-                return Optional.of(inGrams(at));
-            }
-            at = push.get();
-        }
-        return Optional.empty();
-    }
-
-    private Landing inGrams(Landing total) {
-        return new Landing(total.at().times(division), total.line());
+    public Optional<Landing> next(Ratio grams, boolean up, SearchMeter meter) {
+        return SizeSearch.super
+                .next(grams.dividedBy(division), up, meter)
+                .map(total -> new Landing(total.at().times(division), total.line()));
     }
 
     /** The nearest multiple of the period that does not lie before a number. */
@@ -123,9 +95,16 @@ final class ClosedBands implements SizeSearch {
         return (up ? multiples.ceil() : multiples.floor()).times(period);
     }
 
-    /** Where a total pushes the search on: to the next that can be feasible. Empty if it is feasible itself. */
-    private Optional<Landing> push(Landing from, boolean up, SearchMeter meter) {
-        Ratio total = from.at();
+    @Override
+    public @Nullable Landing push(Ratio total, boolean up, SearchMeter meter) {
+        Ratio onPeriod = aligned(total, up);
+        if (!onPeriod.equals(total)) {
+            return Landing.resting(onPeriod);
+        }
+        if (open.compareTo(total) > 0) {
+            // The jumps by whole numbers lead there too, but there are hundreds of them.
+            return up ? Landing.by(bands.get(0).line(), open) : Landing.resting(Ratio.ZERO);
+        }
         Ratio least = Ratio.ZERO;
         Ratio most = Ratio.ZERO;
         for (int i = 0; i < bands.size(); i++) {
@@ -134,17 +113,17 @@ final class ClosedBands implements SizeSearch {
             Ratio high = band.most(total);
             if (low.compareTo(high) > 0) {
                 Ratio next = aligned(up ? band.reaches(low) : band.stillAllows(high), up);
-                return Optional.of(counted(Landing.by(band.line(), next), i + 1, meter));
+                return counted(Landing.by(band.line(), next), i + 1, meter);
             }
             least = least.plus(low);
             most = most.plus(high);
         }
         if (least.compareTo(total) <= 0 && most.compareTo(total) >= 0) {
-            return Optional.empty();
+            return null;
         }
         boolean tooMuch = least.compareTo(total) > 0;
         Ratio next = up ? (tooMuch ? least : total.plus(Ratio.ONE)) : (tooMuch ? total.minus(Ratio.ONE) : most);
-        return Optional.of(counted(Landing.resting(aligned(next, up)), bands.size(), meter));
+        return counted(Landing.resting(aligned(next, up)), bands.size(), meter);
     }
 
     private Landing counted(Landing to, int checks, SearchMeter meter) {
@@ -162,12 +141,12 @@ final class ClosedBands implements SizeSearch {
             return Optional.empty();
         }
         Ratio lines = Ratio.of(bands.size());
-        Ratio leastShift = lines.plus(sum(band -> band.least().shift()));
-        Ratio mostShift = lines.minus(sum(band -> band.most().shift()));
+        Ratio leastShift = lines.plus(sum(band -> band.low().shift()));
+        Ratio mostShift = lines.minus(sum(band -> band.up().shift()));
         Ratio from = bands.stream().map(Band::alwaysFrom).reduce(Ratio.ONE, Ratio::max);
         from = from.max(
-                leastShift.dividedBy(Ratio.ONE.minus(sum(band -> band.least().slope()))));
-        from = from.max(mostShift.dividedBy(sum(band -> band.most().slope()).minus(Ratio.ONE)));
+                leastShift.dividedBy(Ratio.ONE.minus(sum(band -> band.low().slope()))));
+        from = from.max(mostShift.dividedBy(sum(band -> band.up().slope()).minus(Ratio.ONE)));
         return Optional.of(from.ceil().times(division));
     }
 
@@ -178,67 +157,5 @@ final class ClosedBands implements SizeSearch {
     @Override
     public Ratio after(Ratio end, SearchMeter meter) {
         return atLeast(end.plus(division), meter).at();
-    }
-
-    /**
-     * The readings of one line that keep it within tolerance when N divisions are made: from {@code ⌈w(1 − τ)(N + (k − 2)e) +
-     * e⌉} to {@code ⌊w(1 + τ)(N − (k − 2)e) − e⌋}, for k lines and a reading error of ±e divisions. Both ends are linear in N.
-     *
-     * <p>Why: with true amounts n_j + δ_j, |δ_j| ≤ e, the share {@code (n_i + δ_i) / (N + Σδ)} rises with δ_i and falls with
-     * every other δ_j. It is largest at δ_i = e and all others −e, {@code (n_i + e) / (N − (k − 2)e)}, and smallest the other
-     * way round, {@code (n_i − e) / (N + (k − 2)e)}. The two must not leave {@code [w(1 − τ), w(1 + τ)]}.
-     */
-    record Band(int line, BandEnd least, BandEnd most) {
-
-        static Band of(int line, Ratio weight, Ratio tolerance, Ratio error, int lines) {
-            Ratio others = error.times(lines - 2L);
-            return new Band(
-                    line,
-                    BandEnd.of(weight, Ratio.ONE.minus(tolerance), others, error),
-                    BandEnd.of(weight, Ratio.ONE.plus(tolerance), others.unaryMinus(), error.unaryMinus()));
-        }
-
-        boolean fitsLongs() {
-            return least.fitsLongs() && most.fitsLongs();
-        }
-
-        boolean isExact() {
-            return least.compareSlope(most) == 0;
-        }
-
-        /** Whether no N at all lets the line pass: it must be exact, and its reading is not. */
-        boolean isHopeless() {
-            return isExact() && least.shift().compareTo(most.shift()) > 0;
-        }
-
-        Ratio least(Ratio total) {
-            return least.at(total, RoundingMode.CEILING);
-        }
-
-        Ratio most(Ratio total) {
-            return most.at(total, RoundingMode.FLOOR);
-        }
-
-        /** The smallest N whose largest reading reaches n. */
-        Ratio reaches(Ratio n) {
-            return most.meets(n, RoundingMode.CEILING);
-        }
-
-        /** The largest N whose smallest reading is still no more than n. */
-        Ratio stillAllows(Ratio n) {
-            return least.meets(n, RoundingMode.FLOOR);
-        }
-
-        /** From which N on the band is at least one division wide, so that it always holds a whole number. */
-        Ratio alwaysFrom() {
-            return asWideAs(Ratio.ONE);
-        }
-
-        /** From which N on its ends, not rounded, lie so many divisions apart. */
-        Ratio asWideAs(Ratio divisions) {
-            return divisions
-                    .minus(most.shift().minus(least.shift()))
-                    .dividedBy(most.slope().minus(least.slope()));
-        }
     }
 }

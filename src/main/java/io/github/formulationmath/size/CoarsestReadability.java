@@ -13,6 +13,7 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Mass;

@@ -201,9 +201,7 @@ public interface Criterion {
      * @return the criterion
      */
     static Criterion capKept(Substance substance, MassFraction cap, WeighingMethod method) {
-        CountedShare.Capped share = new CountedShare.Capped(
-                Objects.requireNonNull(substance, "substance"), Objects.requireNonNull(cap, "cap"));
-        return new CapKept(share, Objects.requireNonNull(method, "method"));
+        return CapKept.of(substance, cap, method);
     }
 
     /**
@@ -222,8 +220,7 @@ public interface Criterion {
      * @throws IllegalArgumentException if the verdict could not be assessed
      */
     static Criterion limitKept(Verdict verdict, WeighingMethod method) {
-        LimitedShare share = LimitedShare.of(Objects.requireNonNull(verdict, "verdict"));
-        return new CapKept(share, Objects.requireNonNull(method, "method"));
+        return CapKept.of(verdict, method);
     }
 
     /**

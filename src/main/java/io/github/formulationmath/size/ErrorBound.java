@@ -9,32 +9,16 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /** The worst error of an addition is at most τ·m: {@code M = E / (τ·w)}, or the same with too much and too little apart. */
-record ErrorBound(Tolerances tolerances, WeighingMethod method, Ratio coverage) implements OfWeighings {
+record ErrorBound(Tolerances tolerances, WeighingMethod method, Ratio coverage) implements OfWeighings.EachLine {
 
     @Override
-    public Sizes on(Formula formula, Bench bench) {
-        Objects.requireNonNull(formula, "formula");
-        Objects.requireNonNull(bench, "bench");
+    public Sizes on(Formula formula, Bench bench, List<FormulaLine> lines, Optional<WeighingMethod> own) {
         tolerances.checkedFor(formula);
-        return sizes(formula, bench, formula.lines());
-    }
-
-    @Override
-    public Optional<Sizes> forLine(FormulaLine line, Formula formula, Bench bench, WeighingMethod own) {
-        Objects.requireNonNull(line, "line");
-        Objects.requireNonNull(formula, "formula");
-        Objects.requireNonNull(bench, "bench");
-        tolerances.checkedFor(formula);
-        ErrorBound there = new ErrorBound(tolerances, Objects.requireNonNull(own, "method"), coverage);
-        return Optional.of(there.sizes(formula, bench, List.of(line)));
-    }
-
-    private Sizes sizes(Formula formula, Bench bench, List<FormulaLine> lines) {
-        Bound bound = new Bound(this, formula, bench);
+        Bound bound = new Bound(
+                own.map(by -> new ErrorBound(tolerances, by, coverage)).orElse(this), formula, bench);
         return lines.stream()
                 .filter(line -> !bound.hasRoom(line))
                 .findFirst()

@@ -11,6 +11,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import io.github.formulationmath.weighing.Balance;
 import java.util.Objects;
 
@@ -21,7 +22,7 @@ record ExactReadings() implements OfWeighings {
     public Sizes on(Formula formula, Bench bench) {
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(bench, "bench");
-        Ratio period = CommonPeriod.of(
+        Ratio period = SizeSearch.Multiples.commonPeriod(
                 formula.lines().stream().map(FormulaLine::fraction).toList());
         Balance balance = bench.balance();
         return Sizes.of(
@@ -35,7 +36,7 @@ record ExactReadings() implements OfWeighings {
     }
 
     /** Every line is whole at L; that their whole numbers have no common divisor shows that no smaller L does it. */
-    private record Whole(Formula formula, Balance balance, Ratio period) implements Proof {
+    private record Whole(Formula formula, Balance balance, Ratio period) implements Part.Proof {
 
         private static final Symbol PERIOD = Symbol.of("L", "common-period", Kind.NUMBER);
         private static final Symbol WHOLE = Symbol.of("n", "whole-divisions", Kind.NUMBER);

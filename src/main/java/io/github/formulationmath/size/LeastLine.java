@@ -18,12 +18,11 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MinimumWeight;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 
 /** No line below a least mass that depends on nothing but the balance: {@code M = m_least / w}. */
-sealed interface LeastLine extends OfWeighings {
+sealed interface LeastLine extends OfWeighings.EachLine {
 
     /** What the criterion asks, in words. */
     Phrase name();
@@ -32,19 +31,8 @@ sealed interface LeastLine extends OfWeighings {
     <V> V least(Reckoning<V> r, Balance balance);
 
     @Override
-    default Sizes on(Formula formula, Bench bench) {
-        Objects.requireNonNull(formula, "formula");
-        Objects.requireNonNull(bench, "bench");
-        return Sizes.from(formula, bench, name(), formula.lines(), new Bound(this, bench.balance()));
-    }
-
-    @Override
-    default Optional<Sizes> forLine(FormulaLine line, Formula formula, Bench bench, WeighingMethod method) {
-        Objects.requireNonNull(line, "line");
-        Objects.requireNonNull(formula, "formula");
-        Objects.requireNonNull(bench, "bench");
-        Objects.requireNonNull(method, "method");
-        return Optional.of(Sizes.from(formula, bench, name(), List.of(line), new Bound(this, bench.balance())));
+    default Sizes on(Formula formula, Bench bench, List<FormulaLine> lines, Optional<WeighingMethod> own) {
+        return Sizes.from(formula, bench, name(), lines, new Bound(this, bench.balance()));
     }
 
     /** The least batch for a line. */

@@ -3,10 +3,10 @@ package io.github.formulationmath.size;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.limit.Conformity;
+import io.github.formulationmath.limit.UsageLimit;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -23,22 +23,12 @@ import java.util.Map;
  *
  * @param formula the formula on which the verdict was given
  * @param counted what is counted, in words
- * @param limitId which limit
- * @param share the limit
- * @param citation where the limit is from
- * @param isUpper whether it is a highest share
+ * @param limit the limit
  * @param lines the lines of which the limit is a share
  * @param strengths how much of each of these is counted, by its position
  */
 record LimitedShare(
-        Formula formula,
-        String counted,
-        String limitId,
-        MassFraction share,
-        String citation,
-        boolean isUpper,
-        List<FormulaLine> lines,
-        Map<Integer, Ratio> strengths)
+        Formula formula, String counted, UsageLimit limit, List<FormulaLine> lines, Map<Integer, Ratio> strengths)
         implements CountedShare {
 
     private static final Symbol LIMIT = Symbol.of("T", "usage-limit", Kind.SHARE);
@@ -52,10 +42,7 @@ record LimitedShare(
         return new LimitedShare(
                 verdict.formula(),
                 verdict.counted(),
-                verdict.limit().id(),
-                verdict.limit().share(),
-                verdict.limit().citation().toString(),
-                verdict.limit().kind().isUpper(),
+                verdict.limit(),
                 List.copyOf(verdict.wholeLines()),
                 strengths(verdict));
     }
@@ -72,19 +59,19 @@ record LimitedShare(
 
     @Override
     public Phrase name() {
-        return Phrase.of("criterion.limit-kept", counted, limitId);
+        return Phrase.of("criterion.limit-kept", counted, limit.id());
     }
 
     @Override
     public Phrase obstacle() {
-        return Phrase.of("obstacle.target-at-limit", counted, limitId);
+        return Phrase.of("obstacle.target-at-limit", counted, limit.id());
     }
 
     @Override
     public void check(Formula other) {
         if (!formula.equals(other)) {
             throw new IllegalArgumentException(
-                    "the verdict on " + Excerpt.of(counted) + " by " + Excerpt.of(limitId) + " was given on another"
+                    "the verdict on " + Excerpt.of(counted) + " by " + Excerpt.of(limit.id()) + " was given on another"
                             + " formula (\"" + Excerpt.of(formula.name()) + "\") than the one asked about (\""
                             + Excerpt.of(other.name())
                             + "\"): check that one and take its own verdict");
@@ -104,13 +91,18 @@ record LimitedShare(
     }
 
     @Override
+    public boolean isUpper() {
+        return limit.kind().isUpper();
+    }
+
+    @Override
     public Ratio bound() {
-        return share.fraction();
+        return limit.share().fraction();
     }
 
     @Override
     public <V> V bound(Reckoning<V> r) {
-        return r.given(LIMIT, bound(), Source.published(citation, ""));
+        return r.given(LIMIT, bound(), Source.published(limit.citation().toString(), ""));
     }
 
     @Override
@@ -140,6 +132,6 @@ record LimitedShare(
 
     @Override
     public String toString() {
-        return counted + " keeps limit " + limitId;
+        return counted + " keeps limit " + limit.id();
     }
 }

@@ -3,11 +3,12 @@ package io.github.formulationmath.size;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Each of at least one line asks for a least size; the largest of them binds, and every larger one passes. */
-record LineBounds(List<FormulaLine> lines, Sizes.LineBound bound) implements Proof {
+record LineBounds(List<FormulaLine> lines, Sizes.LineBound bound) implements Part.Proof {
 
     LineBounds {
         lines = List.copyOf(lines);

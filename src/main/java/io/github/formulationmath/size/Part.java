@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.Optional;
 
 /**
@@ -28,5 +29,20 @@ record Part(Phrase name, SizeSearch search, Proof proof) implements WindowBound 
     @Override
     public <V> V shown(Reckoning<V> r, Landing at, boolean lower) {
         return proof.edge(r, at, lower);
+    }
+
+    /** The relations that lead to a size, and show that it passes and what binds it. Equal ones prove the same sizes. */
+    interface Proof {
+
+        /** The relation that leads to the smallest size. */
+        <V> V smallest(Reckoning<V> r, Landing smallest);
+
+        /**
+         * The relation that leads to a size at which a search came to rest: the line or total that stopped it there, from
+         * below or from above, and that what is asked is met there.
+         */
+        default <V> V edge(Reckoning<V> r, Landing at, boolean fromBelow) {
+            return smallest(r, at);
+        }
     }
 }

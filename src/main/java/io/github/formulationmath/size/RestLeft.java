@@ -13,13 +13,14 @@ import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The other lines, rounded, leave the q.s. line something to take, so that a plan closed by {@link Closure#QS_TAKES_REST}
  * exists. From k/2 divisions of the q.s. line on they always do, in a formula of k lines; below, sizes that fail are passed
  * over in whole divisions. A window asks for it; the intervals of its sizes are asked for by nobody.
  */
-final class RestLeft implements SizeSearch, Proof {
+final class RestLeft implements SizeSearch, Part.Proof {
 
     private static final Rounding NEAREST = Rounding.toDecimalPlaces(0);
 
@@ -69,38 +70,21 @@ final class RestLeft implements SizeSearch, Proof {
     }
 
     @Override
-    public boolean passes(Ratio size) {
-        return rest(size).signum() >= 0;
+    public Landing first() {
+        return Landing.resting(d.dividedBy(1_000_000));
     }
 
     @Override
-    public Landing smallest(SearchMeter meter) {
-        return atLeast(d.dividedBy(1_000_000), meter);
-    }
-
-    @Override
-    public Landing atLeast(Ratio from, SearchMeter meter) {
-        Ratio at = from;
-        for (Ratio rest = rest(at); rest.signum() < 0; rest = rest(at)) {
-            // A division more of the batch gives the q.s. line one at most.
-            at = at.dividedBy(d).floor().minus(rest).times(d);
-            meter.count(at);
+    public @Nullable Landing push(Ratio size, boolean up, SearchMeter meter) {
+        Ratio rest = rest(size);
+        if (rest.signum() >= 0) {
+            return null;
         }
-        return landing(from, at);
-    }
-
-    @Override
-    public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
-        Ratio at = from;
-        while (at.signum() > 0 && rest(at).signum() < 0) {
-            at = at.dividedBy(d).ceil().minus(Ratio.ONE).times(d);
-            meter.count(at);
-        }
-        return at.signum() > 0 ? Optional.of(landing(from, at)) : Optional.empty();
-    }
-
-    private Landing landing(Ratio from, Ratio at) {
-        return at.equals(from) ? Landing.resting(at) : Landing.by(taker.index(), at);
+        Ratio divisions = size.dividedBy(d);
+        // A division more of the batch gives the q.s. line one at most.
+        Ratio next = up ? divisions.floor().minus(rest) : divisions.ceil().minus(Ratio.ONE);
+        meter.count(next.times(d));
+        return Landing.by(taker.index(), next.times(d));
     }
 
     @Override

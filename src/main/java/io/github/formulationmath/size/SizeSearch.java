@@ -2,7 +2,10 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A set of sizes in grams, to be searched: {@link Bands} (islands, then a ray), {@link ClosedBands} (whole numbers of
@@ -11,17 +14,52 @@ import java.util.Optional;
  */
 sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray, SizeSearch.Multiples {
 
+    /** The least size that the search begins with when it looks for the smallest: nothing below it passes. */
+    Landing first();
+
+    /**
+     * Where a size that does not pass pushes the search on to, up or down: past sizes none of which passes. Null if it passes.
+     *
+     * @param size a size
+     * @param up whether larger sizes are looked for, or smaller ones
+     * @param meter what counts the work
+     */
+    @Nullable
+    Landing push(Ratio size, boolean up, SearchMeter meter);
+
+    /** The passing size nearest to a size above it or below, the size itself if it passes: goes on for as long as it is pushed. */
+    default Optional<Landing> next(Ratio from, boolean up, SearchMeter meter) {
+        Landing at = Landing.resting(from);
+        for (Landing next = at; next != null; next = push(at.at(), up, meter)) {
+            at = next;
+            if (at.at().signum() <= 0) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(at);
+    }
+
     /** Whether a size passes. */
-    boolean passes(Ratio size);
+    default boolean passes(Ratio size) {
+        return push(size, true, SearchMeter.standard()) == null;
+    }
 
     /** The smallest size that passes. */
-    Landing smallest(SearchMeter meter);
+    default Landing smallest(SearchMeter meter) {
+        Landing first = first();
+        Landing found = atLeast(first.at(), meter);
+        return found.at().equals(first.at()) ? first : found;
+    }
 
     /** The smallest passing size not below a size. */
-    Landing atLeast(Ratio from, SearchMeter meter);
+    default Landing atLeast(Ratio from, SearchMeter meter) {
+        return next(from, true, meter).orElseThrow();
+    }
 
     /** The largest passing size not above a size. */
-    Optional<Landing> atMost(Ratio from, SearchMeter meter);
+    default Optional<Landing> atMost(Ratio from, SearchMeter meter) {
+        return next(from, false, meter);
+    }
 
     /** A size from which on, for certain, every size (every whole number of divisions) passes; not always the first. */
     Optional<Ratio> allFrom();
@@ -50,23 +88,13 @@ sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray
     record Ray(Landing start) implements SizeSearch {
 
         @Override
-        public boolean passes(Ratio size) {
-            return size.compareTo(start.at()) >= 0;
-        }
-
-        @Override
-        public Landing smallest(SearchMeter meter) {
+        public Landing first() {
             return start;
         }
 
         @Override
-        public Landing atLeast(Ratio from, SearchMeter meter) {
-            return passes(from) ? Landing.resting(from) : start;
-        }
-
-        @Override
-        public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
-            return passes(from) ? Optional.of(Landing.resting(from)) : Optional.empty();
+        public @Nullable Landing push(Ratio size, boolean up, SearchMeter meter) {
+            return size.compareTo(start.at()) >= 0 ? null : up ? start : Landing.resting(Ratio.ZERO);
         }
 
         @Override
@@ -88,25 +116,24 @@ sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray
     /** The whole multiples of a step. */
     record Multiples(Ratio step) implements SizeSearch {
 
-        @Override
-        public boolean passes(Ratio size) {
-            return size.dividedBy(step).isInteger();
+        /** The smallest L > 0 at which w·L is whole for each of some weights: the least common multiple of the numbers 1/w. */
+        static Ratio commonPeriod(List<Ratio> weights) {
+            return weights.stream()
+                    .filter(weight -> !weight.isZero())
+                    .map(Ratio::reciprocal)
+                    .reduce(Ratio::leastCommonMultiple)
+                    .orElseThrow();
         }
 
         @Override
-        public Landing smallest(SearchMeter meter) {
+        public Landing first() {
             return Landing.resting(step);
         }
 
         @Override
-        public Landing atLeast(Ratio from, SearchMeter meter) {
-            return Landing.resting(from.dividedBy(step).ceil().times(step));
-        }
-
-        @Override
-        public Optional<Landing> atMost(Ratio from, SearchMeter meter) {
-            Ratio multiple = from.dividedBy(step).floor();
-            return multiple.isZero() ? Optional.empty() : Optional.of(Landing.resting(multiple.times(step)));
+        public @Nullable Landing push(Ratio size, boolean up, SearchMeter meter) {
+            Ratio multiple = size.dividedBy(step);
+            return multiple.isInteger() ? null : Landing.resting((up ? multiple.ceil() : multiple.floor()).times(step));
         }
 
         @Override
@@ -122,6 +149,26 @@ sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray
         @Override
         public Ratio after(Ratio end, SearchMeter meter) {
             return end.plus(step);
+        }
+    }
+
+    /**
+     * Where a search came to rest.
+     *
+     * @param at the number, in the variable of the search
+     * @param line the index of the line that pushed the search there last; empty if it rests where it began, or no line by
+     *     itself pushed it
+     */
+    record Landing(Ratio at, OptionalInt line) {
+
+        /** Pushed there by no line. */
+        static Landing resting(Ratio at) {
+            return new Landing(at, OptionalInt.empty());
+        }
+
+        /** Pushed there by a line. */
+        static Landing by(int line, Ratio at) {
+            return new Landing(at, OptionalInt.of(line));
         }
     }
 }

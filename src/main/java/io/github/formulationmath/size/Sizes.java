@@ -17,6 +17,7 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -45,6 +46,8 @@ public final class Sizes {
 
     /** How many islands {@link #within} lists before it refuses. */
     public static final int MOST_ISLANDS = 10_000;
+
+    private static final Symbol SIZE = Symbol.of("M", "size-asked", Kind.MASS);
 
     private final Formula formula;
     private final Bench bench;
@@ -247,27 +250,10 @@ public final class Sizes {
      */
     public Optional<Amount<Mass>> atLeast(Amount<Mass> size) {
         return atLeast(grams("size", size), meter(), Optional.empty())
-                .map(rest -> mass(rest).withWorking(new Reached(this, rest).origin()));
-    }
-
-    /** A size at which a search came to rest, and why it went on to there. */
-    private record Reached(Sizes sizes, Rest rest) {
-
-        private static final Symbol SIZE = Symbol.of("M", "size-asked", Kind.MASS);
-
-        Origin origin() {
-            return rest.by().isPresent()
-                    ? Origin.of(
-                            reached -> Phrase.of("question.next-size", reached.sizes.formula.name()),
-                            rest.at(),
-                            this,
-                            Reached::grams)
-                    : Origin.given(SIZE, Subject.none(), rest.at(), Source.user());
-        }
-
-        private <V> V grams(Reckoning<V> r) {
-            return rest.by().orElseThrow().proof().edge(r, rest.landing(), true);
-        }
+                .map(rest -> rest.by().isPresent()
+                        ? mass(rest)
+                                .withWorking(any -> Phrase.of("question.next-size", formula.name()), rest, Rest::grams)
+                        : mass(rest).withWorking(Origin.given(SIZE, Subject.none(), rest.at(), Source.user())));
     }
 
     /**
@@ -409,6 +395,11 @@ public final class Sizes {
             return landing.at();
         }
 
+        /** Why the search went on to there, if it was pushed. */
+        private <V> V grams(Reckoning<V> r) {
+            return by.orElseThrow().proof().edge(r, landing, true);
+        }
+
         /** The line that pushed last. */
         Optional<FormulaLine> line(Formula formula) {
             return by.flatMap(part -> part.line(formula, landing));
@@ -439,12 +430,12 @@ public final class Sizes {
         if (obstacle.isPresent() || start.by().isEmpty()) {
             return Optional.empty();
         }
-        return parts.size() == 1 ? below(ceiling, start) : climb(start, meter, ceiling);
+        return parts.size() == 1 ? below(ceiling, start) : settled(start, true, meter, ceiling);
     }
 
     /** The smallest size from a size on, if there is one up to a ceiling. */
     Optional<Rest> atLeast(Ratio from, SearchMeter meter, Optional<Ratio> ceiling) {
-        return obstacle.isPresent() ? Optional.empty() : climb(Rest.resting(from), meter, ceiling);
+        return settled(Rest.resting(from), true, meter, ceiling);
     }
 
     private static Optional<Rest> below(Optional<Ratio> ceiling, Rest rest) {
@@ -452,36 +443,27 @@ public final class Sizes {
         return above ? Optional.empty() : Optional.of(rest);
     }
 
-    private Optional<Rest> climb(Rest from, SearchMeter meter, Optional<Ratio> ceiling) {
-        Rest at = from;
-        int calm = 0;
-        for (int i = 0; calm < parts.size(); i = (i + 1) % parts.size()) {
-            if (below(ceiling, at).isEmpty()) {
-                return Optional.empty();
-            }
-            Landing next = parts.get(i).search().atLeast(at.at(), meter);
-            boolean pushed = next.at().compareTo(at.at()) > 0;
-            at = pushed ? new Rest(next, Optional.of(parts.get(i))) : at;
-            Rest onGrid = aligned(at, true);
-            calm = onGrid.equals(at) ? pushed ? 1 : calm + 1 : 0;
-            at = onGrid;
-            countTurn(meter, at);
-        }
-        return below(ceiling, at);
-    }
-
     /** The largest size that all allow, from a size down. */
     Optional<Rest> atMost(Ratio from, SearchMeter meter) {
-        Rest at = Rest.resting(from);
-        int calm = obstacle.isPresent() ? parts.size() : 0;
-        for (int i = 0; calm < parts.size(); i = (i + 1) % parts.size()) {
-            Optional<Landing> next = parts.get(i).search().atMost(at.at(), meter);
+        return settled(Rest.resting(from), false, meter, Optional.empty());
+    }
+
+    /** Goes up or down from a size, round the parts, until none of them pushes on any more. */
+    private Optional<Rest> settled(Rest from, boolean up, SearchMeter meter, Optional<Ratio> ceiling) {
+        if (obstacle.isPresent()) {
+            return Optional.empty();
+        }
+        Rest at = from;
+        int calm = 0;
+        for (int i = 0; calm < parts.size() && below(ceiling, at).isPresent(); i = (i + 1) % parts.size()) {
+            Part part = parts.get(i);
+            Optional<Landing> next = part.search().next(at.at(), up, meter);
             if (next.isEmpty()) {
                 return Optional.empty();
             }
-            boolean pushed = next.get().at().compareTo(at.at()) < 0;
-            at = pushed ? new Rest(next.get(), Optional.of(parts.get(i))) : at;
-            Rest onGrid = aligned(at, false);
+            boolean pushed = !next.get().at().equals(at.at());
+            at = pushed ? new Rest(next.get(), Optional.of(part)) : at;
+            Rest onGrid = aligned(at, up);
             if (onGrid.at().isZero()) {
                 return Optional.empty();
             }
@@ -489,7 +471,7 @@ public final class Sizes {
             at = onGrid;
             countTurn(meter, at);
         }
-        return obstacle.isPresent() ? Optional.empty() : Optional.of(at);
+        return below(ceiling, at);
     }
 
     /** Going round costs too, where there is more than one to go round. */
@@ -511,7 +493,7 @@ public final class Sizes {
 
     /** The relation that leads to the smallest size of a single part; of several, to the size where the last one binds. */
     <V> V proveSmallest(Reckoning<V> r, Rest smallest) {
-        Proof proof = smallest.by().orElseThrow().proof();
+        Part.Proof proof = smallest.by().orElseThrow().proof();
         return parts.size() == 1 ? proof.smallest(r, smallest.landing()) : proof.edge(r, smallest.landing(), true);
     }
 

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.Optional;
 
 /** What a batch is bound by at an end of a window: something asked of its size, or a ceiling. */

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -66,12 +67,11 @@ record WindowSearch(
 
     /** The upper end as the ceilings alone set it, or at a size beyond that they allow. */
     BatchWindow.End ceilingAt(Ratio grams) {
-        return new BatchWindow.End(formula, bench, false, Landing.resting(grams), lowest(), sizes);
+        return new BatchWindow.End(this, false, Landing.resting(grams), lowest());
     }
 
     private BatchWindow.End end(boolean lower, Sizes.Rest rest) {
-        return new BatchWindow.End(
-                formula, bench, lower, rest.landing(), rest.by().orElseThrow(), sizes);
+        return new BatchWindow.End(this, lower, rest.landing(), rest.by().orElseThrow());
     }
 
     /** The smallest batch, if there is one, and it fits. */

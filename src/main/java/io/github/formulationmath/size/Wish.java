@@ -7,10 +7,11 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import javax.measure.quantity.Mass;
 
 /** What is asked of a size for no other reason than that somebody wishes it; given, not derived. In grams. */
-sealed interface Wish extends Proof {
+sealed interface Wish extends Part.Proof {
 
     /** The size is at least so much. */
     static Part atLeast(Amount<Mass> size) {

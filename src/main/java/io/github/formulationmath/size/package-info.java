@@ -17,14 +17,14 @@
  * io.github.formulationmath.size.BatchWindow}; {@link io.github.formulationmath.size.CapTarget} and {@link
  * io.github.formulationmath.size.CoarsestStep} turn the question round.
  *
- * <p><b>A new criterion</b> takes two files: its record, which implements {@link io.github.formulationmath.size.Criterion#on} and holds the
+ * <p><b>A new criterion</b> takes its record, which implements {@link io.github.formulationmath.size.Criterion#on} and holds the
  * relation that proves it ({@link io.github.formulationmath.size.Sizes#from} for least sizes of lines, {@link
- * io.github.formulationmath.size.Sizes#and} with what others ask), and the wording of its name. From another package nothing else
+ * io.github.formulationmath.size.Sizes#and} with what others ask), and the wording of its name in each language. From another package nothing else
  * is needed; here a factory in {@link io.github.formulationmath.size.Criterion} names it. Whatever is a weighted sum of the masses that
  * must not fall below 0 needs no relation of its own: it is a {@link io.github.formulationmath.size.Criterion.KeptSum}.
  *
- * <p><b>Why it ends and misses nothing:</b> each search says at {@code SizeSearch} where it may jump to, and never jumps over a size that
- * passes; the work it may do is bounded, and running out of it is an answer of its own.
+ * <p><b>Why it ends and misses nothing:</b> all searches are one loop, {@code SizeSearch.next}: a size that fails pushes it on, and no search
+ * ever pushes over a size that passes; the work it may do is bounded, and running out of it is an answer of its own.
  */
 @NullMarked
 package io.github.formulationmath.size;

@@ -9,6 +9,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A free acid in a soap: it takes its alkali before any fat does, and takes all of it. Its salts, citrates or lactates, take
@@ -32,6 +33,14 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
     /** What free acids of this trade are made of; a metal in the formula, or boron, makes it a salt or something else. */
     private static final Set<String> OF_FREE_ACIDS = Set.of("C", "H", "O", "N", "S", "P", "F", "Cl", "Br", "I");
 
+    /** In an acid of carbon, hydrogen and oxygen each acid group has two of the oxygens. */
+    private static final Set<String> ORGANIC = Set.of("C", "H", "O");
+
+    /** How names of salts begin, in INCI and in trade. */
+    private static final Pattern SALT = Pattern.compile(
+            "(?:di|tri|tetra)?(?:sodium|potassium|lithium|calcium|magnesium|zinc|aluminum)\\b.*",
+            Pattern.CASE_INSENSITIVE);
+
     /**
      * Checks the figures.
      *
@@ -39,12 +48,17 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
      * @param molarMass of what is weighed
      * @param protons how many hydroxides one formula unit takes, 1 to 12
      * @param assay the share of the acid in what is weighed
-     * @throws IllegalArgumentException if the name is blank, the protons are none or more than the hydrogen atoms, or the formula is
-     *     that of a salt
+     * @throws IllegalArgumentException if the name is blank or that of a salt, the protons are none or more than the formula has
+     *     acid groups for, or the formula is that of a salt
      */
     public Acid {
         if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("name is blank: name the acid as its line in the formula");
+        }
+        if (SALT.matcher(name.strip()).matches()) {
+            throw new IllegalArgumentException("name is " + Excerpt.of(name)
+                    + ": a salt takes no alkali, declare it with neither(…); if it is the free acid, give its name, such as"
+                    + " Lactic Acid");
         }
         Objects.requireNonNull(molarMass, "molarMass");
         Objects.requireNonNull(assay, "assay");
@@ -69,6 +83,15 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
                     "protons of " + Excerpt.of(name) + " is " + protons + ", and " + Excerpt.of(formula) + " has "
                             + hydrogen + " hydrogen atoms: count the acid groups, 3 in citric acid");
         }
+        Ratio oxygen = formula.count("O").orElse(Ratio.ZERO);
+        boolean organic = ORGANIC.containsAll(formula.counts().keySet())
+                && formula.count("C").isPresent();
+        if (organic && oxygen.compareTo(Ratio.of(2L * protons)) < 0) {
+            throw new IllegalArgumentException(
+                    "protons of " + Excerpt.of(name) + " is " + protons + ", and " + Excerpt.of(formula) + " has "
+                            + oxygen + " oxygen atoms, two for each acid group: count these, 1 in lactic acid; hydroxyl"
+                            + " groups take no alkali for certain");
+        }
     }
 
     /**
@@ -80,7 +103,8 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
      * @param leastAssay such as {@code "99.5 %"}
      * @param greatestAssay such as {@code "100 %"}
      * @return the acid
-     * @throws IllegalArgumentException if the formula is none or that of a salt, the protons are none, or the ends are reversed
+     * @throws IllegalArgumentException if the formula is none or that of a salt, the protons are none or too many, or the ends are
+     *     reversed
      */
     public static Acid of(String name, String formula, int protons, String leastAssay, String greatestAssay) {
         return new Acid(

@@ -27,6 +27,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is left of the hydroxide in a soap as weighed, whatever its inputs are inside their bounds.
@@ -49,6 +50,16 @@ public final class AlkaliBalance {
     private final MassRange masses;
     private final boolean withLateFat;
     private final boolean coverage;
+    /** Worked out when somebody first asks; every sum takes them. */
+    private volatile @Nullable List<Contribution> contributions;
+
+    /** A line that gives or takes, and what a gram of it brings in grams of potassium hydroxide, at the two ends. */
+    private record Contribution(int line, SoapRole role, Ratio most, Ratio least) {
+
+        Ratio end(boolean isMost) {
+            return isMost ? most : least;
+        }
+    }
 
     AlkaliBalance(Soap soap, MassRange masses, boolean coverage, boolean withLateFat) {
         this(new Declared.Whole(soap), masses, coverage, withLateFat);
@@ -239,17 +250,28 @@ public final class AlkaliBalance {
     /** What a gram of each line brings, in grams of potassium hydroxide, at one end; lines that bring nothing are left out. */
     private Map<Integer, Ratio> weights(Predicate<SoapRole> wanted, boolean most, Ratio times) {
         Map<Integer, Ratio> weights = new LinkedHashMap<>();
-        for (int line = 0; line < lines.size(); line++) {
-            Optional<SoapRole> role = lines.role(line);
-            if (role.isEmpty() || !takesPart(role.get()) || !wanted.test(role.get())) {
-                continue;
-            }
-            Ratio weight = most ? role.get().most() : role.get().least();
-            if (!weight.isZero()) {
-                weights.put(line, weight.times(times));
+        for (Contribution part : contributions()) {
+            Ratio weight = part.end(most);
+            if (!weight.isZero() && wanted.test(part.role())) {
+                weights.put(part.line(), weight.times(times));
             }
         }
         return weights;
+    }
+
+    private List<Contribution> contributions() {
+        List<Contribution> known = contributions;
+        if (known == null) {
+            known = new ArrayList<>(lines.size());
+            for (int line = 0; line < lines.size(); line++) {
+                SoapRole role = lines.role(line).orElse(null);
+                if (role != null && takesPart(role)) {
+                    known.add(new Contribution(line, role, role.most(), role.least()));
+                }
+            }
+            contributions = known;
+        }
+        return known;
     }
 
     private boolean takesPart(SoapRole role) {
@@ -264,8 +286,13 @@ public final class AlkaliBalance {
      * @throws IllegalStateException if the acids may take all of the hydroxide, or no fat is sure to take any
      */
     public Interval<Amount<Dimensionless>> shortfall() {
-        requireShortfall();
-        return Interval.of(percent(shortfall(true)), percent(shortfall(false)));
+        Map<Integer, Ratio> leastOfFats = fats(true);
+        Map<Integer, Ratio> leastOfLye = lye(false);
+        requireShortfall(leastOfFats, leastOfLye);
+        // 1 − (hydroxide − acids)/fats, with the hydroxide most and least.
+        Ratio least = Ratio.ONE.minus(masses.quotient(lye(true), leastOfFats, true));
+        Ratio most = Ratio.ONE.minus(masses.quotient(leastOfLye, fats(false), false));
+        return Interval.of(percent(least), percent(most));
     }
 
     private static Amount<Dimensionless> percent(Ratio share) {
@@ -274,16 +301,15 @@ public final class AlkaliBalance {
 
     /** Whether there is a shortfall to state: some fat is sure to take alkali, and the acids leave some. */
     boolean hasShortfall() {
-        return fatsTakeSome() && acidsLeaveSome();
+        return fatsTakeSome(fats(true)) && acidsLeaveSome(lye(false));
     }
 
-    private boolean fatsTakeSome() {
-        Map<Integer, Ratio> fats = fats(true);
-        return !fats.isEmpty() && masses.sum(fats, false).signum() > 0;
+    private boolean fatsTakeSome(Map<Integer, Ratio> leastOfFats) {
+        return !leastOfFats.isEmpty() && masses.sum(leastOfFats, false).signum() > 0;
     }
 
-    private boolean acidsLeaveSome() {
-        return masses.sum(lye(false), false).signum() >= 0;
+    private boolean acidsLeaveSome(Map<Integer, Ratio> leastOfLye) {
+        return masses.sum(leastOfLye, false).signum() >= 0;
     }
 
     private Map<Integer, Ratio> lye(boolean most) {
@@ -294,22 +320,17 @@ public final class AlkaliBalance {
         return weights(SoapRole.Takes.class::isInstance, most, Ratio.ONE.unaryMinus());
     }
 
-    private void requireShortfall() {
-        if (!fatsTakeSome()) {
+    private void requireShortfall(Map<Integer, Ratio> leastOfFats, Map<Integer, Ratio> leastOfLye) {
+        if (!fatsTakeSome(leastOfFats)) {
             throw new IllegalStateException(
                     "no fat is sure to take up any alkali, so that there is no shortfall to state:"
                             + " for a wax give its acid value, or state that its esters react");
         }
-        if (!acidsLeaveSome()) {
+        if (!acidsLeaveSome(leastOfLye)) {
             throw new IllegalStateException(
                     "the acids may take all of the hydroxide, so that there is no shortfall of the"
                             + " fats to state: ask for excess()");
         }
-    }
-
-    /** 1 − (hydroxide − acids)/fats, with the hydroxide most or least. */
-    private Ratio shortfall(boolean most) {
-        return Ratio.ONE.minus(masses.quotient(lye(most), fats(most), most));
     }
 
     /**

@@ -62,15 +62,17 @@ public final class LyeBuilder {
      * @param ingredientName what it is
      * @param mass such as {@code "20 g"}, above 0
      * @return this
-     * @throws IllegalArgumentException if the text is no mass above 0
+     * @throws IllegalArgumentException if the text is no mass above 0, or the name is that of something known to bring alkali
      */
     public LyeBuilder neither(String ingredientName, String mass) {
+        SoapRole.Neither.require(Objects.requireNonNull(ingredientName, "ingredientName"));
         others.add(new LyeCalculation.Portion<>(Ingredient.of(ingredientName), positive(ingredientName, mass)));
         return this;
     }
 
     private static Amount<Mass> positive(String name, String mass) {
-        return Amount.requirePositive("mass of " + Excerpt.of(name), Amount.mass(mass));
+        Amount<Mass> read = Amount.mass(mass);
+        return read.signum() > 0 ? read : Amount.requirePositive("mass of " + Excerpt.of(name), read);
     }
 
     /**
@@ -142,7 +144,7 @@ public final class LyeBuilder {
      *
      * @return the alkali and the water, with the formula that they make
      * @throws IllegalArgumentException if there is no fat, no alkali, no goal or no water figure, or the water makes a lye
-     *     stronger than 50 %
+     *     stronger than 50 %, or one that is stronger than the stock lye it is made from
      */
     public LyeCalculation build() {
         if (fats.isEmpty()) {

@@ -120,15 +120,19 @@ public final class LyeCalculation {
         List<Portion<AlkaliGrade>> portions = new ArrayList<>();
         Ratio pure = Ratio.ZERO;
         Ratio weighed = Ratio.ZERO;
+        Ratio inStock = Ratio.ZERO;
         for (AlkaliGrade grade : grades) {
             AlkaliShare share = new AlkaliShare(this, grade, shareOfMoles(grade, grades, mixture));
             Amount<Mass> mass = share.mass();
             portions.add(new Portion<>(grade, mass));
             pure = pure.plus(mass.canonical().times(strength(grade)));
             weighed = weighed.plus(mass.canonical());
+            if (grade.form() == AlkaliGrade.Form.SOLUTION) {
+                inStock = inStock.plus(mass.canonical().times(Ratio.ONE.minus(strength(grade))));
+            }
         }
         this.alkalis = List.copyOf(portions);
-        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed));
+        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed, inStock));
     }
 
     /**
@@ -142,12 +146,15 @@ public final class LyeCalculation {
     }
 
     private void requireDemand() {
-        if (fats.stream().allMatch(p -> value(p.what()).isZero())) {
-            throw new IllegalArgumentException("fats are "
-                    + Excerpt.ofAll(fats.stream().map(p -> p.what().name()).toList())
-                    + ": none is sure to take up any alkali, so that none is to be weighed; for a wax give its acid value,"
-                    + " or state that its esters react with whoseEstersReact()");
+        for (Portion<Fat> p : fats) {
+            if (!value(p.what()).isZero()) {
+                return;
+            }
         }
+        throw new IllegalArgumentException("fats are "
+                + Excerpt.ofAll(fats.stream().map(p -> p.what().name()).toList())
+                + ": none is sure to take up any alkali, so that none is to be weighed; for a wax give its acid value,"
+                + " or state that its esters react with whoseEstersReact()");
     }
 
     private Ratio shareOfMoles(AlkaliGrade grade, List<AlkaliGrade> grades, @Nullable AlkaliMixture mixture) {
@@ -159,7 +166,11 @@ public final class LyeCalculation {
     }
 
     private static Ratio sum(List<? extends Portion<?>> portions) {
-        return portions.stream().map(p -> p.mass().canonical()).reduce(Ratio.ZERO, Ratio::plus);
+        Ratio sum = Ratio.ZERO;
+        for (Portion<?> p : portions) {
+            sum = sum.plus(p.mass().canonical());
+        }
+        return sum;
     }
 
     /** The share of hydroxide that is reckoned with. */
@@ -265,7 +276,7 @@ public final class LyeCalculation {
     }
 
     /**
-     * The water to add; what comes with the alkali or with other ingredients is not in it.
+     * The water to add; what comes with the alkali or with other ingredients is not in it. Of a stock lye see {@link LyeWater}.
      *
      * @return the mass of the water
      */
@@ -385,7 +396,9 @@ public final class LyeCalculation {
         List<SoapRole> roles = new ArrayList<>();
         fats.forEach(p -> roles.add(new SoapRole.Takes(p.what(), false)));
         alkalis.forEach(p -> roles.add(new SoapRole.Gives(p.what())));
-        roles.add(SoapRole.Neither.LYE_WATER);
+        if (!water.isZero()) {
+            roles.add(SoapRole.Neither.LYE_WATER);
+        }
         acids.forEach(p -> roles.add(new SoapRole.TakesFirst(p.what())));
         others.forEach(p -> roles.add(SoapRole.Neither.INSTANCE));
         return roles;
@@ -434,7 +447,9 @@ public final class LyeCalculation {
         fats.forEach(p -> builder.line(Ingredient.of(p.what().name()), p.mass()));
         builder.phase("lye");
         alkalis.forEach(p -> builder.line(Ingredient.of(p.what().alkali().inciName()), p.mass()));
-        builder.line(Ingredient.of(waterName), water);
+        if (!water.isZero()) {
+            builder.line(Ingredient.of(waterName), water);
+        }
         if (!acids.isEmpty() || !others.isEmpty()) {
             builder.phase("additions");
         }
@@ -449,20 +464,7 @@ public final class LyeCalculation {
      * @return the soap
      */
     public Soap soap() {
-        Soap soap = Soap.of(formula()).lyeWater(waterName);
-        for (Portion<Fat> p : fats) {
-            soap = soap.fat(p.what().name(), p.what());
-        }
-        for (Portion<AlkaliGrade> p : alkalis) {
-            soap = soap.alkali(p.what().alkali().inciName(), p.what());
-        }
-        for (Portion<Acid> p : acids) {
-            soap = soap.acid(p.what().name(), p.what());
-        }
-        for (Portion<Ingredient> p : others) {
-            soap = soap.neither(p.what().name());
-        }
-        return soap;
+        return new Soap(formula(), roles());
     }
 
     /**

@@ -11,8 +11,12 @@ import java.util.Objects;
  * hydroxide or as it is weighed. They go over into one another only with the mass of the alkali, so that "water 33 % of the fats"
  * is another lye in every recipe.
  *
- * <p>The water is the water that is added. What comes with the alkali (potassium hydroxide holds a tenth), with milk or aloe is
- * not in it.
+ * <p>The water is the water that is added. What comes with solid alkali (potassium hydroxide holds a tenth), with milk or aloe is
+ * not in it. A stock lye is mostly water: reckoned by its pure hydroxide, c and q count the water in it, and what is added is the
+ * rest of it; reckoned as weighed, and of the fats, the figure is of what is added to the stock lye.
+ *
+ * <p>Example, by hand: 300 g of a stock lye of 50 % hold 150 g of hydroxide and 150 g of water; for a lye of 30 % by its pure hydroxide
+ * 350 g of water are wanted, so that 200 g are added.
  *
  * @param convention which figure
  * @param number its number: c, q or g
@@ -104,20 +108,36 @@ public record LyeWater(Convention convention, Ratio number, Of alkali) implement
      * @param fats the mass of the fats in grams
      * @param pure the hydroxide in grams
      * @param asWeighed the alkali as weighed in grams
-     * @throws IllegalArgumentException if the lye would be stronger than 50 %
+     * @param inStock the water that stock lyes bring, in grams
+     * @throws IllegalArgumentException if the lye would be stronger than 50 %, or a stock lye is thinner already
      */
-    Ratio water(Ratio fats, Ratio pure, Ratio asWeighed) {
+    Ratio water(Ratio fats, Ratio pure, Ratio asWeighed, Ratio inStock) {
         Ratio l = alkali == Of.PURE_HYDROXIDE ? pure : asWeighed;
         Ratio water = switch (convention) {
             case CONCENTRATION -> l.times(Ratio.ONE.minus(number)).dividedBy(number);
             case PER_ALKALI -> l.times(number);
             case OF_FATS -> fats.times(number);
         };
+        if (countsStock()) {
+            if (water.compareTo(inStock) < 0) {
+                throw new IllegalArgumentException(
+                        "water is " + AlkaliReport.down(water) + " g, and the stock lye brings "
+                                + AlkaliReport.up(inStock)
+                                + " g already: it is thinner than the lye wanted; ask for a thinner lye, or"
+                                + " take a stronger stock or solid alkali");
+            }
+            water = water.minus(inStock);
+        }
         if (pure.compareTo(water.plus(asWeighed).times(HALF)) > 0) {
             throw new IllegalArgumentException(
                     "water is " + Excerpt.of(number.times(100))
                             + " % of the fats, which makes a lye stronger than 50 %: it may not stay dissolved; take more water");
         }
         return water;
+    }
+
+    /** Whether the water of a stock lye is part of the figure. */
+    private boolean countsStock() {
+        return alkali == Of.PURE_HYDROXIDE && convention != Convention.OF_FATS;
     }
 }

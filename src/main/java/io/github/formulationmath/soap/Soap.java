@@ -48,7 +48,8 @@ public final class Soap implements Serializable {
     private final Formula formula;
     private final ArrayList<@Nullable SoapRole> roles;
 
-    private Soap(Formula formula, List<@Nullable SoapRole> roles) {
+    /** @param roles what each line is, in the order of the formula; null for what is not said */
+    Soap(Formula formula, List<? extends @Nullable SoapRole> roles) {
         this.formula = formula;
         this.roles = new ArrayList<>(roles);
     }
@@ -119,11 +120,13 @@ public final class Soap implements Serializable {
      *
      * @param lines the names of the lines
      * @return the soap with these lines declared
-     * @throws IllegalArgumentException if there is no such line, or one is declared already
+     * @throws IllegalArgumentException if there is no such line, one is declared already, or one is known by its name to bring alkali,
+     *     such as Sodium Hydroxide, Potassium Carbonate or Zinc Oxide
      */
     public Soap neither(String... lines) {
         Soap declared = this;
         for (String line : lines) {
+            SoapRole.Neither.require(line);
             declared = declared.with(line, SoapRole.Neither.INSTANCE);
         }
         return declared;
@@ -135,9 +138,10 @@ public final class Soap implements Serializable {
      *
      * @param line the name of its line
      * @return the soap with this line declared
-     * @throws IllegalArgumentException if there is no such line, or it is declared already
+     * @throws IllegalArgumentException if there is no such line, it is declared already, or it is known by its name to bring alkali
      */
     public Soap lyeWater(String line) {
+        SoapRole.Neither.require(line);
         return with(line, SoapRole.Neither.LYE_WATER);
     }
 
@@ -197,9 +201,11 @@ public final class Soap implements Serializable {
      * @return their lines in the order of the formula, empty if all are declared
      */
     public List<FormulaLine> undeclared() {
-        return formula.lines().stream()
-                .filter(line -> roles.get(line.index()) == null)
-                .toList();
+        return roles.contains(null)
+                ? formula.lines().stream()
+                        .filter(line -> roles.get(line.index()) == null)
+                        .toList()
+                : List.of();
     }
 
     /**

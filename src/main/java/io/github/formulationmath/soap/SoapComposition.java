@@ -205,7 +205,7 @@ public final class SoapComposition {
         Ratio most = soap().greatest().canonical().dividedBy(share.fraction()).minus(now);
         if (most.signum() < 0) {
             throw new IllegalArgumentException("share is " + share + ", and the soap is at most "
-                    + Excerpt.of(soap(mass).greatest()) + " of " + Excerpt.of(mass)
+                    + AlkaliReport.percentUp(soap(mass).greatest().fraction()) + " % of " + Excerpt.of(mass)
                     + ": it is thinner already; ask for a smaller share, or let water leave");
         }
         Ratio least = soap().least().canonical().dividedBy(share.fraction()).minus(now);
@@ -261,7 +261,7 @@ public final class SoapComposition {
         if (Amount.requirePositive("mass", mass).compareTo(part.least()) < 0) {
             throw new IllegalArgumentException(
                     "mass is " + Excerpt.of(mass) + ", less than the " + name + " of at least "
-                            + Excerpt.of(part.least().canonical())
+                            + AlkaliReport.down(part.least().canonical())
                             + " g: more than water has left, or it is not all of the batch");
         }
         Amount<Mass> most = part.greatest().compareTo(mass) > 0 ? mass : part.greatest();

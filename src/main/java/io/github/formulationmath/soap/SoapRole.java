@@ -1,9 +1,12 @@
 package io.github.formulationmath.soap;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Phrase;
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a line of a soap is as far as alkali is concerned: whether it gives hydroxide, takes it, or does neither. */
 sealed interface SoapRole extends Serializable {
@@ -136,6 +139,34 @@ sealed interface SoapRole extends Serializable {
         INSTANCE,
         /** The water that the alkali is dissolved in. */
         LYE_WATER;
+
+        /** What is known by name to bring alkali: hydroxides, oxides, and salts of weak acids that take acid from the fats' share. */
+        private static final Set<String> BRINGS_ALKALI = Set.of(
+                "sodium hydroxide",
+                "potassium hydroxide",
+                "lithium hydroxide",
+                "calcium hydroxide",
+                "magnesium hydroxide",
+                "ammonium hydroxide",
+                "calcium oxide",
+                "magnesium oxide",
+                "zinc oxide",
+                "sodium carbonate",
+                "potassium carbonate",
+                "sodium silicate",
+                "potassium silicate",
+                "sodium metasilicate",
+                "sodium borate");
+
+        /** Refuses what is known to bring alkali, so that no judgement rests on the statement that it does not. */
+        static void require(String name) {
+            if (BRINGS_ALKALI.contains(name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT))) {
+                throw new IllegalArgumentException(
+                        Excerpt.of(name)
+                                + " brings alkali: declare sodium and potassium hydroxide with alkali(…); how much other alkalis bring is"
+                                + " not reckoned here, so leave their line undeclared in a Soap, for which no judgement is then made");
+            }
+        }
 
         @Override
         public Soap.Part part() {

@@ -33,6 +33,9 @@ public record AcidConstants(
         Source source)
         implements Serializable {
 
+    /** No acid of this trade has a pK between 0 and this one; a constant K has. */
+    private static final Ratio LEAST_LIKELY = Ratio.of(1, 10);
+
     private static final int MOST_CHARGE = 4;
     private static final int MOST_STEPS = 8;
 
@@ -80,7 +83,7 @@ public record AcidConstants(
      * @param source where its constants were read
      * @param steps pK and what it may be off by, in turn: {@code "4.204", "0.005"}
      * @return the constants
-     * @throws IllegalArgumentException if the numbers do not come in pairs
+     * @throws IllegalArgumentException if the numbers do not come in pairs, or a pK between 0 and 0.1 looks like the constant itself
      */
     public static AcidConstants at25Celsius(String name, Source source, String... steps) {
         return at25Celsius(name, source, 0, steps);
@@ -93,7 +96,7 @@ public record AcidConstants(
      * @param source where its constants were read
      * @param steps pK and what it may be off by, in turn
      * @return the constants
-     * @throws IllegalArgumentException if the numbers do not come in pairs
+     * @throws IllegalArgumentException if the numbers do not come in pairs, or a pK between 0 and 0.1 looks like the constant itself
      */
     public static AcidConstants ofBaseAt25Celsius(String name, Source source, String... steps) {
         return at25Celsius(name, source, Objects.requireNonNull(steps, "steps").length / 2, steps);
@@ -120,6 +123,10 @@ public record AcidConstants(
     static Interval<Ph> range(String name, String pk, String off) {
         Ratio value = Ratio.parse(pk);
         Ratio half = Ratio.parse(off);
+        if (value.signum() > 0 && value.compareTo(LEAST_LIKELY) < 0) {
+            throw new IllegalArgumentException("pK of " + Excerpt.of(name) + " is " + Excerpt.of(pk)
+                    + ": that looks like the constant K itself; pK is its negative decadic logarithm, 4.74 for 1.8e-5");
+        }
         if (half.signum() < 0) {
             throw new IllegalArgumentException(
                     "pK of " + Excerpt.of(name) + " may be off by " + Excerpt.of(half) + ": give 0 or more");

@@ -1,13 +1,18 @@
 package io.github.formulationmath.solution;
 
 import io.github.formulationmath.chemistry.MolarMass;
+import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassConcentration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +44,10 @@ public final class ChargeBalance {
     private static final Ratio ALKALINE_END = Ratio.of(14);
 
     private static final long LAST = 14 * FINEST;
+
+    /** Metals whose ions keep their charge in water, with that charge. */
+    private static final Map<String, Integer> STRONG_CATIONS =
+            new TreeMap<>(Map.of("Li", 1, "Na", 1, "K", 1, "Mg", 2, "Ca", 2));
 
     /** 10^(−2^k billionths), for k from 0: together they reach beyond a pH of 14. */
     private static final List<Enclosure> STEPS = IntStream.range(0, 34)
@@ -76,14 +85,32 @@ public final class ChargeBalance {
      * @param acid its constants, at the temperature and ionic strength of the ion product
      * @param molarMass of what is dissolved
      * @param concentration of what is dissolved
-     * @param cations how many charges of strong cations one formula unit brings: 0 for the acid itself, 1 for its potassium salt; −1
-     *     for the hydrochloride of an amine, and minus its charge for a free base
+     * @param cations how many charges of strong cations one formula unit brings: 0 for the acid itself and for a free base, 1 for
+     *     the potassium salt of an acid, −1 for the hydrochloride of an amine
      * @return the solution with it
-     * @throws IllegalArgumentException if the constants hold elsewhere than the ion product
+     * @throws IllegalArgumentException if the constants hold elsewhere than the ion product, or one formula unit cannot bring so
+     *     many charges: a metal in its formula says otherwise, or the acid has not as many protons
      */
     public ChargeBalance with(AcidConstants acid, MolarMass molarMass, MassConcentration concentration, int cations) {
         Objects.requireNonNull(concentration, "concentration");
         return with(acid, molarMass, Interval.of(concentration, concentration), cations);
+    }
+
+    /**
+     * With an acid, or with a base given as the ammonium ion that it becomes, so many moles of it to the litre.
+     *
+     * @param acid its constants, at the temperature and ionic strength of the ion product
+     * @param molesPerLitre of what is dissolved, such as {@code "0.05 mol/L"}
+     * @param cations how many charges of strong cations one formula unit brings: 0 for the acid itself and for a free base, 1 for
+     *     the potassium salt of an acid, −1 for the hydrochloride of an amine
+     * @return the solution with it
+     * @throws NumberTextException if the text is not a number and mol/L, or is below 0
+     * @throws IllegalArgumentException if the constants hold elsewhere than the ion product, or the acid has not as many protons
+     */
+    public ChargeBalance with(AcidConstants acid, String molesPerLitre, int cations) {
+        requireBesideWater(Objects.requireNonNull(acid, "acid"));
+        requireProtons(acid, cations);
+        return plus(new Dissolved(acid, Molarity.parse(molesPerLitre), cations));
     }
 
     /**
@@ -94,7 +121,7 @@ public final class ChargeBalance {
      * @param concentration the least and the greatest concentration of what is dissolved
      * @param cations how many charges of strong cations one formula unit brings
      * @return the solution with it
-     * @throws IllegalArgumentException if the constants hold elsewhere than the ion product
+     * @throws IllegalArgumentException as {@link #with(AcidConstants, MolarMass, MassConcentration, int)}
      */
     public ChargeBalance with(
             AcidConstants acid, MolarMass molarMass, Interval<MassConcentration> concentration, int cations) {
@@ -102,7 +129,34 @@ public final class ChargeBalance {
         Objects.requireNonNull(molarMass, "molarMass");
         Objects.requireNonNull(concentration, "concentration");
         requireBesideWater(acid);
+        requireProtons(acid, cations);
+        requireCationsOf(molarMass.formula(), cations);
         return plus(new Dissolved(acid, moles(molarMass, concentration), cations));
+    }
+
+    /** One formula unit between the acid with all its protons, balanced by strong anions, and the one that has lost them all. */
+    private static void requireProtons(AcidConstants acid, int cations) {
+        int least = -acid.charge();
+        int most = acid.protons() - acid.charge();
+        if (cations < least || cations > most) {
+            throw new IllegalArgumentException("cations is " + cations + ", and " + Excerpt.of(acid.name()) + " has "
+                    + acid.protons() + " pK from a charge of " + acid.charge() + ": one formula unit brings " + least
+                    + " to " + most + "; add strong acid or base with withStrong(…), or give all steps of the acid");
+        }
+    }
+
+    /** What is a salt by its formula is not to be counted as the free acid, or as another salt. */
+    private static void requireCationsOf(MolecularFormula formula, int cations) {
+        Ratio charges = Ratio.ZERO;
+        for (Map.Entry<String, Integer> metal : STRONG_CATIONS.entrySet()) {
+            Ratio atoms = formula.count(metal.getKey()).orElse(Ratio.ZERO);
+            charges = charges.plus(atoms.times(metal.getValue()));
+        }
+        if (!charges.isZero() && !charges.equals(Ratio.of(cations))) {
+            throw new IllegalArgumentException("cations is " + cations + ", and one formula unit of "
+                    + Excerpt.of(formula) + " brings " + charges
+                    + ": say so, or give the formula of the free acid if that is what is dissolved");
+        }
     }
 
     private void requireBesideWater(AcidConstants acid) {
@@ -139,6 +193,18 @@ public final class ChargeBalance {
         Objects.requireNonNull(molarMass, "molarMass");
         Objects.requireNonNull(concentration, "concentration");
         return plus(new Dissolved(null, moles(molarMass, concentration), charges));
+    }
+
+    /**
+     * With a strong base, so many moles of it to the litre.
+     *
+     * @param molesPerLitre of what is dissolved, such as {@code "0.01 mol/L"}
+     * @param charges how many charges one formula unit brings, 1 for NaOH; negative for a strong acid
+     * @return the solution with it
+     * @throws NumberTextException if the text is not a number and mol/L, or is below 0
+     */
+    public ChargeBalance withStrong(String molesPerLitre, int charges) {
+        return plus(new Dissolved(null, Molarity.parse(molesPerLitre), charges));
     }
 
     private ChargeBalance plus(Dissolved one) {
@@ -248,27 +314,64 @@ public final class ChargeBalance {
      * @param target the pH wanted
      * @param acid the constants of what is added, at the temperature and ionic strength of the ion product
      * @param molarMass of what is added
-     * @param addedCations how many charges of strong cations one formula unit of it brings
+     * @param addedCations how many charges of strong cations one formula unit of it brings: 0 for an acid and for a free base
      * @return the least and the most over the ranges of the constants and concentrations
      * @throws IllegalArgumentException if the pH lies outside 0 to 14, or the addition may move the pH away from the target, so that
-     *     there is no such amount
+     *     there is no such amount, and as {@link #with(AcidConstants, MolarMass, MassConcentration, int)}
      */
     public Interval<MassConcentration> toReach(
             String target, AcidConstants acid, MolarMass molarMass, int addedCations) {
         Objects.requireNonNull(acid, "acid");
         Objects.requireNonNull(molarMass, "molarMass");
+        Ratio ph = target(target);
+        requireBesideWater(acid);
+        requireProtons(acid, addedCations);
+        requireCationsOf(molarMass.formula(), addedCations);
+        return reached(
+                ph,
+                acid.name(),
+                molarMass,
+                greatest -> Species.at(ph, acid.end(greatest))
+                        .lostProtons()
+                        .minus(Enclosure.of((long) acid.charge() + addedCations)));
+    }
+
+    /**
+     * How much of a strong base, or of a strong acid, brings the solution to a pH: explicit, {@code C = −F(pH) / charges}.
+     *
+     * <p>Example: 3 g/L of citric acid take 1.2219 g/L of NaOH to pH 5.5.
+     *
+     * @param target the pH wanted
+     * @param molarMass of what is added, such as NaOH
+     * @param charges how many charges one formula unit brings, 1 for NaOH; negative for a strong acid
+     * @return the least and the most over the ranges of the constants and concentrations
+     * @throws IllegalArgumentException if the pH lies outside 0 to 14, the charges are none, or the addition may move the pH away from
+     *     the target, so that there is no such amount
+     */
+    public Interval<MassConcentration> strongToReach(String target, MolarMass molarMass, int charges) {
+        Objects.requireNonNull(molarMass, "molarMass");
+        Ratio ph = target(target);
+        return reached(ph, molarMass.formula().toString(), molarMass, greatest -> Enclosure.of(-(long) charges));
+    }
+
+    private static Ratio target(String target) {
         Ratio ph = Ph.parse(target).value();
         if (ph.compareTo(ACID_END) < 0 || ph.compareTo(ALKALINE_END) > 0) {
             throw new IllegalArgumentException("target is pH " + Excerpt.of(ph) + ": it must lie between 0 and 14");
         }
-        requireBesideWater(acid);
+        return ph;
+    }
+
+    /** With the charges that a mole of the addition takes away at the pH, its constants at one end or the other. */
+    private Interval<MassConcentration> reached(
+            Ratio ph, String added, MolarMass molarMass, Function<Boolean, Enclosure> taken) {
         // As long as neither sign changes, the amount is monotone in every constant, so that both ends are corners.
-        Enclosure one = needed(ph, acid, addedCations, false);
-        Enclosure other = needed(ph, acid, addedCations, true);
+        Enclosure one = needed(ph, added, taken.apply(false), false);
+        Enclosure other = needed(ph, added, taken.apply(true), true);
         Enclosure least = one.min(other);
         if (least.low().signum() < 0) {
             throw new IllegalArgumentException("pH " + Excerpt.of(ph) + " is not reached for certain with "
-                    + Excerpt.of(acid.name())
+                    + Excerpt.of(added)
                     + ": it moves the pH the other way, or the solution may be there already; add a base instead of an"
                     + " acid, or an acid instead of a base");
         }
@@ -278,18 +381,15 @@ public final class ChargeBalance {
                 MassConcentration.ofGramsPerMillilitre(one.max(other).greatest().times(grams)));
     }
 
-    private Enclosure needed(Ratio ph, AcidConstants acid, int addedCations, boolean greatest) {
+    private Enclosure needed(Ratio ph, String added, Enclosure taken, boolean greatest) {
         Enclosure charge = new Corner(greatest).charge(Enclosure.tenTo(ph.unaryMinus()));
-        Enclosure taken = Species.at(ph, acid.end(greatest))
-                .lostProtons()
-                .minus(Enclosure.of((long) acid.charge() + addedCations));
         if (taken.isPositive()) {
             return charge.dividedBy(taken);
         }
         if (taken.isNegative()) {
             return charge.negated().dividedBy(taken.negated());
         }
-        throw new IllegalArgumentException(Excerpt.of(acid.name()) + " neither gives nor takes protons at pH "
+        throw new IllegalArgumentException(Excerpt.of(added) + " neither gives nor takes protons at pH "
                 + Excerpt.of(ph) + ": choose another acid or base");
     }
 

@@ -22,8 +22,6 @@ public final class IonicStrength implements Comparable<IonicStrength>, Serializa
     @Serial
     private static final long serialVersionUID = 1L;
 
-    private static final String UNIT = "mol/L";
-
     private final Ratio molesPerLitre;
 
     private IonicStrength(Ratio molesPerLitre) {
@@ -38,22 +36,12 @@ public final class IonicStrength implements Comparable<IonicStrength>, Serializa
      * @throws NumberTextException if the text is not a number and mol/L, or is below 0
      */
     public static IonicStrength parse(String text) {
-        String plain = Objects.requireNonNull(text, "text").strip();
-        if (!plain.endsWith(UNIT)) {
-            throw new NumberTextException(
-                    text,
-                    Sentence.of(
-                            "refusal.text.ionic-strength-unit",
-                            "an ionic strength needs its unit, as in \"0.1 mol/L\""));
-        }
-        Ratio value =
-                Ratio.parse(plain.substring(0, plain.length() - UNIT.length()).strip());
-        if (value.signum() < 0) {
-            throw new NumberTextException(
-                    text,
-                    Sentence.of(
-                            "refusal.text.ionic-strength-negative", "it is a sum of squares: write 0 mol/L or more"));
-        }
+        Ratio value = Molarity.read(
+                "text",
+                text,
+                Sentence.of(
+                        "refusal.text.ionic-strength-unit", "an ionic strength needs its unit, as in \"0.1 mol/L\""),
+                Sentence.of("refusal.text.ionic-strength-negative", "it is a sum of squares: write 0 mol/L or more"));
         return new IonicStrength(value);
     }
 
@@ -79,6 +67,6 @@ public final class IonicStrength implements Comparable<IonicStrength>, Serializa
     /** The exact number and its unit; {@link #parse} reads it again. */
     @Override
     public String toString() {
-        return molesPerLitre + " " + UNIT;
+        return molesPerLitre + " " + Molarity.UNIT;
     }
 }

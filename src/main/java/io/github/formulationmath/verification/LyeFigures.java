@@ -12,7 +12,6 @@ import io.github.formulationmath.soap.Fat;
 import io.github.formulationmath.soap.LyeCalculation;
 import io.github.formulationmath.soap.LyeWater;
 import io.github.formulationmath.soap.Reckoned;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,8 +45,12 @@ record LyeFigures(
     /** An acid. */
     record AcidFigure(String name, String formula, Ratio grams, Ratio share, Ratio protons, Ratio molarMass) {}
 
-    /** An alkali: what its moles weigh, what they are divided by for its purity, and what its carbonate counts as. */
-    record AlkaliFigure(String name, Alkali alkali, Ratio molarMass, Ratio purity, Ratio carbonate) {}
+    /**
+     * An alkali: what its moles weigh, what they are divided by for its purity, what its carbonate counts as, and whether it is a stock
+     * lye, whose water counts.
+     */
+    record AlkaliFigure(
+            String name, Alkali alkali, Ratio molarMass, Ratio purity, Ratio carbonate, boolean isStockLye) {}
 
     /** How the acids enter. */
     enum AcidRule {
@@ -132,7 +135,8 @@ record LyeFigures(
                 grade.alkali(),
                 molarMass(grade.alkali()),
                 used,
-                counted.times(carbonate).times(HALF));
+                counted.times(carbonate).times(HALF),
+                grade.form() == AlkaliGrade.Form.SOLUTION);
     }
 
     /** Grams of each alkali and of the water, by name. */
@@ -154,22 +158,30 @@ record LyeFigures(
         Map<String, Ratio> grams = new LinkedHashMap<>();
         Ratio pure = Ratio.ZERO;
         Ratio weighed = Ratio.ZERO;
+        Ratio inStock = Ratio.ZERO;
         for (AlkaliFigure alkali : alkalis) {
             Ratio hydroxide = moles.times(shareOfMoles(alkali)).times(alkali.molarMass());
             Ratio mass = hydroxide.dividedBy(alkali.purity());
             pure = pure.plus(hydroxide);
             weighed = weighed.plus(mass);
+            inStock = alkali.isStockLye() ? inStock.plus(mass.minus(hydroxide).max(Ratio.ZERO)) : inStock;
             grams.put(alkali.name(), mass.times(scale));
         }
-        grams.put(water.name(), water(pure, weighed).times(scale));
+        grams.put(water.name(), water(pure, weighed, inStock).times(scale));
         return grams;
     }
 
-    private Ratio water(Ratio pure, Ratio weighed) {
-        Ratio lye = water.alkali() == LyeWater.Of.PURE_HYDROXIDE ? pure : weighed;
+    private Ratio water(Ratio pure, Ratio weighed, Ratio inStock) {
+        boolean isPure = water.alkali() == LyeWater.Of.PURE_HYDROXIDE;
+        Ratio lye = isPure ? pure : weighed;
+        Ratio ofStock = isPure ? inStock : Ratio.ZERO;
         return switch (water.convention()) {
-            case CONCENTRATION -> lye.times(Ratio.ONE.minus(water.number())).dividedBy(water.number());
-            case PER_ALKALI -> lye.times(water.number());
+            case CONCENTRATION ->
+                lye.times(Ratio.ONE.minus(water.number()))
+                        .dividedBy(water.number())
+                        .minus(ofStock)
+                        .max(Ratio.ZERO);
+            case PER_ALKALI -> lye.times(water.number()).minus(ofStock).max(Ratio.ZERO);
             case OF_FATS ->
                 fats.stream()
                         .map(FatFigure::grams)
@@ -242,19 +254,5 @@ record LyeFigures(
     LyeFigures withWater(LyeWater.Convention convention, Ratio number, LyeWater.Of alkali) {
         WaterFigure other = new WaterFigure(water.name(), convention, number, alkali);
         return new LyeFigures(fats, acids, alkalis, division, stated, kept, acidRule, scale, other);
-    }
-
-    /** The list with one item replaced. */
-    static <T> List<T> replaced(List<T> items, int index, T item) {
-        List<T> all = new ArrayList<>(items);
-        all.set(index, item);
-        return List.copyOf(all);
-    }
-
-    /** The list without one item. */
-    static <T> List<T> without(List<T> items, int index) {
-        List<T> all = new ArrayList<>(items);
-        all.remove(index);
-        return List.copyOf(all);
     }
 }

@@ -18,7 +18,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
@@ -141,15 +140,16 @@ public enum LyeSlip {
 
     private static Stream<Way> alkaliExchanged(LyeFigures figures) {
         return eachOrAll(
-                        figures.alkalis(),
-                        AlkaliFigure::name,
-                        one -> new AlkaliFigure(
-                                one.name(),
-                                one.alkali(),
-                                LyeFigures.molarMass(other(one.alkali())),
-                                one.purity(),
-                                one.carbonate()))
-                .map(changed -> new Way(changed.detail(), figures.withAlkalis(changed.items())));
+                figures.alkalis(),
+                AlkaliFigure::name,
+                one -> new AlkaliFigure(
+                        one.name(),
+                        one.alkali(),
+                        LyeFigures.molarMass(other(one.alkali())),
+                        one.purity(),
+                        one.carbonate(),
+                        one.isStockLye()),
+                figures::withAlkalis);
     }
 
     private static Alkali other(Alkali alkali) {
@@ -157,12 +157,15 @@ public enum LyeSlip {
     }
 
     private static Stream<Way> purity(LyeFigures figures, UnaryOperator<Ratio> change) {
-        return eachOrAll(figures.alkalis(), AlkaliFigure::name, one -> divided(one, change.apply(one.purity())))
-                .map(changed -> new Way(changed.detail(), figures.withAlkalis(changed.items())));
+        return eachOrAll(
+                figures.alkalis(),
+                AlkaliFigure::name,
+                one -> divided(one, change.apply(one.purity())),
+                figures::withAlkalis);
     }
 
     private static AlkaliFigure divided(AlkaliFigure one, Ratio by) {
-        return new AlkaliFigure(one.name(), one.alkali(), one.molarMass(), by, one.carbonate());
+        return new AlkaliFigure(one.name(), one.alkali(), one.molarMass(), by, one.carbonate(), one.isStockLye());
     }
 
     private static Stream<Way> carbonateCounted(LyeFigures figures) {
@@ -199,35 +202,29 @@ public enum LyeSlip {
     }
 
     private static Stream<Way> acidForgotten(LyeFigures figures) {
-        return IntStream.range(0, figures.acids().size())
-                .mapToObj(i -> new Way(
-                        figures.acids().get(i).name(), figures.withAcids(LyeFigures.without(figures.acids(), i))));
+        return each(figures.acids(), AcidFigure::name, acid -> Stream.empty(), figures::withAcids);
     }
 
     private static Stream<Way> hydrateConfused(LyeFigures figures) {
-        return IntStream.range(0, figures.acids().size()).boxed().flatMap(i -> {
-            AcidFigure acid = figures.acids().get(i);
-            Ratio molarMass = acid.formula().contains(HYDRATE)
-                    ? MolarMass.of(MolecularFormula.parse(
-                                    acid.formula().substring(0, acid.formula().indexOf(HYDRATE))))
-                            .gramsPerMole()
-                    : acid.molarMass().plus(WATER);
-            AcidFigure other =
-                    new AcidFigure(acid.name(), acid.formula(), acid.grams(), acid.share(), acid.protons(), molarMass);
-            return Stream.of(new Way(acid.name(), figures.withAcids(LyeFigures.replaced(figures.acids(), i, other))));
-        });
+        return each(figures.acids(), AcidFigure::name, acid -> Stream.of(hydrateConfused(acid)), figures::withAcids);
+    }
+
+    private static AcidFigure hydrateConfused(AcidFigure acid) {
+        int water = acid.formula().indexOf(HYDRATE);
+        Ratio molarMass = water >= 0
+                ? MolarMass.of(MolecularFormula.parse(acid.formula().substring(0, water)))
+                        .gramsPerMole()
+                : acid.molarMass().plus(WATER);
+        return new AcidFigure(acid.name(), acid.formula(), acid.grams(), acid.share(), acid.protons(), molarMass);
     }
 
     private static Stream<Way> oneProton(LyeFigures figures) {
-        return IntStream.range(0, figures.acids().size())
-                .filter(i -> !figures.acids().get(i).protons().equals(Ratio.ONE))
-                .boxed()
-                .map(i -> {
-                    AcidFigure acid = figures.acids().get(i);
-                    AcidFigure other = new AcidFigure(
-                            acid.name(), acid.formula(), acid.grams(), acid.share(), Ratio.ONE, acid.molarMass());
-                    return new Way(acid.name(), figures.withAcids(LyeFigures.replaced(figures.acids(), i, other)));
-                });
+        return each(figures.acids(), AcidFigure::name, acid -> Stream.of(oneProton(acid)), figures::withAcids)
+                .filter(way -> !way.figures().equals(figures));
+    }
+
+    private static AcidFigure oneProton(AcidFigure acid) {
+        return new AcidFigure(acid.name(), acid.formula(), acid.grams(), acid.share(), Ratio.ONE, acid.molarMass());
     }
 
     private static Stream<Way> otherEnd(LyeFigures figures) {
@@ -243,9 +240,7 @@ public enum LyeSlip {
     private static Stream<Way> fatLeftOut(LyeFigures figures) {
         return figures.fats().size() < 2
                 ? Stream.empty()
-                : IntStream.range(0, figures.fats().size())
-                        .mapToObj(i -> new Way(
-                                figures.fats().get(i).name(), figures.withFats(LyeFigures.without(figures.fats(), i))));
+                : each(figures.fats(), FatFigure::name, fat -> Stream.empty(), figures::withFats);
     }
 
     private static Stream<Way> fatsExchanged(LyeFigures figures) {
@@ -255,8 +250,9 @@ public enum LyeSlip {
             for (int j = i + 1; j < fats.size(); j++) {
                 FatFigure one = fats.get(i);
                 FatFigure two = fats.get(j);
-                List<FatFigure> changed = LyeFigures.replaced(
-                        LyeFigures.replaced(fats, i, one.valued(two.value())), j, two.valued(one.value()));
+                List<FatFigure> changed = new ArrayList<>(fats);
+                changed.set(i, one.valued(two.value()));
+                changed.set(j, two.valued(one.value()));
                 all.add(new Way(one.name() + " · " + two.name(), figures.withFats(changed)));
             }
         }
@@ -334,19 +330,26 @@ public enum LyeSlip {
         return of == LyeWater.Of.PURE_HYDROXIDE ? LyeWater.Of.ALKALI_AS_WEIGHED : LyeWater.Of.PURE_HYDROXIDE;
     }
 
-    private record Changed<T>(String detail, List<T> items) {}
-
-    /** Each item changed by itself, then all of them. */
-    private static <T> Stream<Changed<T>> eachOrAll(List<T> items, Function<T, String> name, UnaryOperator<T> change) {
-        Stream<Changed<T>> all =
-                Stream.of(new Changed<>("", items.stream().map(change).toList()));
+    /** One item at a time, and all of them, put otherwise. */
+    private static <T> Stream<Way> eachOrAll(
+            List<T> items, Function<T, String> name, UnaryOperator<T> change, Function<List<T>, LyeFigures> figures) {
+        Way all = new Way("", figures.apply(items.stream().map(change).toList()));
         return items.size() < 2
-                ? all
-                : Stream.concat(
-                        IntStream.range(0, items.size())
-                                .mapToObj(i -> new Changed<>(
-                                        name.apply(items.get(i)),
-                                        LyeFigures.replaced(items, i, change.apply(items.get(i))))),
-                        all);
+                ? Stream.of(all)
+                : Stream.concat(each(items, name, item -> Stream.of(change.apply(item)), figures), Stream.of(all));
+    }
+
+    /** One item at a time, with what stands there instead; with nothing, it is left out. */
+    private static <T> Stream<Way> each(
+            List<T> items,
+            Function<T, String> name,
+            Function<T, Stream<T>> instead,
+            Function<List<T>, LyeFigures> figures) {
+        return items.stream()
+                .map(item -> new Way(
+                        name.apply(item),
+                        figures.apply(items.stream()
+                                .flatMap(other -> other == item ? instead.apply(other) : Stream.of(other))
+                                .toList())));
     }
 }

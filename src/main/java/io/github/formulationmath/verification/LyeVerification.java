@@ -3,7 +3,6 @@ package io.github.formulationmath.verification;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.document.Document;
-import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.NumberText;
@@ -220,11 +219,6 @@ public final class LyeVerification {
     }
 
     private Document figures(Wording wording) {
-        List<Column> columns = List.of(
-                Column.name(wording.say("verification.column.ingredient")),
-                Column.text(wording.say("verification.column.figure")),
-                Column.text(wording.say("verification.column.ours")),
-                Column.text(wording.say("verification.column.outcome")));
         List<List<String>> rows = figures.stream()
                 .map(each -> List.of(
                         each.name(),
@@ -234,7 +228,7 @@ public final class LyeVerification {
                 .toList();
         Document document = Document.titled(
                         wording.say("verification.title", claim.lye().name()), wording.say("language"))
-                .table(columns, rows)
+                .table(VerificationReport.columns(wording), rows)
                 .heading(wording.say("verification.diagnosis"));
         if (!any(Agreement.DISAGREES)) {
             return document.paragraph(wording.say(agrees() ? "diagnosis.agrees" : "diagnosis.nothing-disagrees"));

@@ -37,7 +37,8 @@ final class VerificationReport {
         if (verification.claim().total().isPresent()) {
             document = document.paragraph(total(verification.claim().total().orElseThrow()));
         }
-        return diagnosis(document.table(columns(), rows()).paragraph(largest()).heading(say("verification.diagnosis")));
+        return diagnosis(
+                document.table(columns(wording), rows()).paragraph(largest()).heading(say("verification.diagnosis")));
     }
 
     /** How many figures hold, which do not, and which lines nothing is shown of: what a reviewer sends first. */
@@ -111,12 +112,13 @@ final class VerificationReport {
         return verification.isComplete() && Hypothesis.Display.NEAREST.mayShow(sum, total.ownStep(), total.number());
     }
 
-    private List<Column> columns() {
+    /** The table of every verification: what was weighed of, the figure, ours, and what becomes of it. */
+    static List<Column> columns(Wording wording) {
         return List.of(
-                Column.name(say("verification.column.ingredient")),
-                Column.text(say("verification.column.figure")),
-                Column.text(say("verification.column.ours")),
-                Column.text(say("verification.column.outcome")));
+                Column.name(wording.say("verification.column.ingredient")),
+                Column.text(wording.say("verification.column.figure")),
+                Column.text(wording.say("verification.column.ours")),
+                Column.text(wording.say("verification.column.outcome")));
     }
 
     /** A row for each line of the formula, so that a line without a figure is seen to have none. */

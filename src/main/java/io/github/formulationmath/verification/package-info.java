@@ -14,6 +14,9 @@
  *                               +------&gt; Verification &lt;---+----&gt; Outcome, causes, report, limits
  * </pre>
  *
+ * <p><b>What comes in:</b> somebody else's figures for a formula. <b>What goes out:</b> how each agrees, and the one slip that explains
+ * them all, if there is one.
+ *
  * <p>Reading order: {@link io.github.formulationmath.verification.Figure}, {@link
  * io.github.formulationmath.verification.Claim}, {@link io.github.formulationmath.verification.FigureCheck}, {@link
  * io.github.formulationmath.verification.Verification}, {@link io.github.formulationmath.verification.Slip}; then, hidden,
@@ -22,13 +25,13 @@
  * <p>A new slip is a constant of {@link io.github.formulationmath.verification.Slip} with the ways in which it can have been
  * made, and its name in the wording under {@code slip.}: a way says which lines are times which factor, and {@code Hypothesis}
  * makes of it masses, with the q.s. line as it should be and as it would follow. A slip with an arithmetic of its own, like
- * {@code RestNotAdjusted}, has it in a file of its own. Nothing else lists slips.
+ * {@code RestNotAdjusted}, has it in a file of its own. Nothing else in the library lists slips.
  *
- * <p>Why a cause is not guessed: a slip is told only if it reproduces every figure within its own rounding, and right
+ * <p><b>Why it is right, and a cause is not guessed:</b> a slip is told only if it reproduces every figure within its own rounding, and right
  * figures are never explained, since slips are asked for only where no habit of rounding gives them all.
  *
- * <p>May depend on every chapter below {@code sheet}: on {@code chemistry} for the molar masses of the alkalis, which have
- * their home there; on {@code limit} to check limits on the figures as claimed.
+ * <p>It takes the molar masses of the alkalis from {@code chemistry}, their home, and {@code limit} checks limits on the figures as
+ * claimed.
  */
 @NullMarked
 package io.github.formulationmath.verification;

@@ -41,16 +41,16 @@ public final class AdditionError implements Explained {
 
     private final MassRelations relations;
     private final int line;
-    private final Amount<Mass> estimate;
-    private final Amount<Mass> lowest;
-    private final Amount<Mass> highest;
+    private final Ratio estimate;
+    private final Ratio lowest;
+    private final Ratio highest;
 
     AdditionError(MassRelations relations, int line) {
         this.relations = relations;
         this.line = line;
-        this.estimate = grams(e -> e.question("question.estimated-mass"), AdditionError::estimate);
-        this.lowest = grams(e -> e.question("question.lowest-mass"), AdditionError::lowest);
-        this.highest = grams(e -> e.question("question.highest-mass"), AdditionError::highest);
+        this.estimate = estimate(Reckoning.plain());
+        this.lowest = lowest(Reckoning.plain());
+        this.highest = highest(Reckoning.plain());
     }
 
     /**
@@ -88,7 +88,8 @@ public final class AdditionError implements Explained {
      * @return the estimate
      */
     public Amount<Mass> estimate() {
-        return estimate;
+        return Amount.grams(estimate)
+                .withWorking(e -> e.question("question.estimated-mass"), this, AdditionError::estimate);
     }
 
     /**
@@ -99,14 +100,25 @@ public final class AdditionError implements Explained {
      * @return the least and the most that can be there, each with its working
      */
     public Interval<Amount<Mass>> bounds() {
-        return Interval.of(lowest, highest);
+        return Interval.of(lowest(), highest());
     }
 
     Amount<Mass> lowest() {
-        return lowest;
+        return Amount.grams(lowest).withWorking(e -> e.question("question.lowest-mass"), this, AdditionError::lowest);
     }
 
     Amount<Mass> highest() {
+        return Amount.grams(highest)
+                .withWorking(e -> e.question("question.highest-mass"), this, AdditionError::highest);
+    }
+
+    /** The lower of the {@link #bounds()} as a bare number, in grams. */
+    Ratio leastGrams() {
+        return lowest;
+    }
+
+    /** The upper one. */
+    Ratio mostGrams() {
         return highest;
     }
 
@@ -214,6 +226,6 @@ public final class AdditionError implements Explained {
 
     @Override
     public String toString() {
-        return addition() + ": " + "[" + lowest.canonical() + ", " + highest.canonical() + "] g";
+        return addition() + ": " + "[" + lowest + ", " + highest + "] g";
     }
 }

@@ -67,7 +67,11 @@ record ErrorTerm(
 
     /** The sum of the loads: how the term enters the sum of all masses. */
     Ratio totalLoad() {
-        return loads.stream().map(Load::factor).reduce(Ratio.ZERO, Ratio::plus);
+        Ratio sum = Ratio.ZERO;
+        for (Load load : loads) {
+            sum = sum.plus(load.factor());
+        }
+        return sum;
     }
 
     Ratio variance() {
@@ -91,8 +95,16 @@ record ErrorTerm(
     }
 
     boolean isNothing() {
-        return (scale.isZero() && middle.isZero())
-                || loads.stream().allMatch(load -> load.factor().isZero());
+        return (scale.isZero() && middle.isZero()) || areNothing(loads);
+    }
+
+    private static boolean areNothing(List<Load> loads) {
+        for (Load load : loads) {
+            if (!load.factor().isZero()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** One given figure, taken as it is or halved. */

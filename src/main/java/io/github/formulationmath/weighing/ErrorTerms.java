@@ -1,6 +1,7 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.InputQuantity.Law;
@@ -12,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
+import org.jspecify.annotations.Nullable;
 
 /** The independent errors of additions made one after another. */
 final class ErrorTerms {
@@ -20,6 +23,8 @@ final class ErrorTerms {
 
     private final List<Addition> additions;
     private final List<ErrorTerm> terms = new ArrayList<>();
+    private @Nullable Figure step;
+    private @Nullable Balance stepOf;
 
     private ErrorTerms(List<Addition> additions) {
         this.additions = additions;
@@ -37,22 +42,25 @@ final class ErrorTerms {
 
     /** What happens at the display: the indication at which the addition begins, unless it is that before, and its end. */
     private void addDisplay(int i) {
-        if (!goesOn(i)) {
-            addBeginning(i);
+        boolean goesOnHere = goesOn(i);
+        boolean goesOnFromHere = goesOn(i + 1);
+        if (!goesOnHere) {
+            addBeginning(i, goesOnFromHere);
         }
         Balance balance = additions.get(i).balance();
         // The error of an indication: this addition gets it, and the next one loses it if it goes on from there.
         Load here = new Load(i, Ratio.ONE);
-        List<Load> end = goesOn(i + 1) ? List.of(here, new Load(i + 1, MINUS_ONE)) : List.of(here);
+        List<Load> end = goesOnFromHere ? List.of(here, new Load(i + 1, MINUS_ONE)) : List.of(here);
         add(ErrorSource.READING, Law.RECTANGULAR, readability(balance), end, false);
         addLinearity(balance, end);
-        if (isShared(i)) {
+        // An indication in common with a neighbour has half the variance of the net weighing.
+        if (goesOnHere || goesOnFromHere) {
             addRepeatability(balance, end, true);
         }
     }
 
     /** The balance is tared, or, weighing by difference, read like at the end. */
-    private void addBeginning(int i) {
+    private void addBeginning(int i, boolean isShared) {
         Addition addition = additions.get(i);
         Balance balance = addition.balance();
         List<Load> beginning = List.of(new Load(i, MINUS_ONE));
@@ -62,29 +70,24 @@ final class ErrorTerms {
         if (isRead || balance.errors().linearityBasis().equals(Optional.of(LinearityBasis.INDICATION))) {
             addLinearity(balance, beginning);
         }
-        addRepeatability(balance, isShared(i) ? beginning : List.of(new Load(i, Ratio.ONE)), isShared(i));
+        addRepeatability(balance, isShared ? beginning : List.of(new Load(i, Ratio.ONE)), isShared);
     }
 
     private void addLinearity(Balance balance, List<Load> loads) {
         ErrorModel errors = balance.errors();
-        Figure linearity =
-                figure(ErrorTerm.LINEARITY, balance, errors.linearity().canonical(), false);
-        add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, loads, false);
+        Ratio width = errors.linearity().canonical();
+        if (!width.isZero()) {
+            Figure linearity = figure(ErrorTerm.LINEARITY, balance, width, false);
+            add(ErrorSource.LINEARITY, errors.linearityLaw(), linearity, loads, false);
+        }
     }
 
     private void addRepeatability(Balance balance, List<Load> loads, boolean half) {
         Ratio spread = balance.errors().repeatability().canonical();
-        add(
-                ErrorSource.REPEATABILITY,
-                Law.NORMAL,
-                figure(ErrorTerm.REPEATABILITY, balance, spread, false),
-                loads,
-                half);
-    }
-
-    /** Whether an addition has an indication in common with a neighbour. */
-    private boolean isShared(int i) {
-        return goesOn(i) || goesOn(i + 1);
+        if (!spread.isZero()) {
+            Figure repeatability = figure(ErrorTerm.REPEATABILITY, balance, spread, false);
+            add(ErrorSource.REPEATABILITY, Law.NORMAL, repeatability, loads, half);
+        }
     }
 
     private void addOwn(int i) {
@@ -99,21 +102,22 @@ final class ErrorTerms {
                     errors.residue().greatest().canonical());
             add(ErrorSource.RESIDUE, Law.RECTANGULAR, residue, List.of(new Load(i, MINUS_ONE)), false);
         }
-        Range air = new Range(
-                ErrorTerm.LEAST_BUOYANCY,
-                ErrorTerm.MOST_BUOYANCY,
-                addition.subject(),
-                addition.buoyancy().lower().orElseThrow(),
-                addition.buoyancy().upper().orElseThrow());
-        add(ErrorSource.BUOYANCY, Law.RECTANGULAR, air, List.of(reading(i)), false);
+        Ratio low = addition.buoyancy().lower().orElseThrow();
+        Ratio high = addition.buoyancy().upper().orElseThrow();
+        if (!low.isZero() || !high.isZero()) {
+            Range air = new Range(ErrorTerm.LEAST_BUOYANCY, ErrorTerm.MOST_BUOYANCY, addition.subject(), low, high);
+            add(ErrorSource.BUOYANCY, Law.RECTANGULAR, air, List.of(reading(i)), false);
+        }
     }
 
     /** One term per balance, common to all its additions. */
     private void addCalibrations() {
         Map<Balance, List<Load>> loads = new LinkedHashMap<>();
         for (int i = 0; i < additions.size(); i++) {
-            loads.computeIfAbsent(additions.get(i).balance(), b -> new ArrayList<>())
-                    .add(reading(i));
+            Balance balance = additions.get(i).balance();
+            if (!balance.errors().calibration().isZero()) {
+                loads.computeIfAbsent(balance, b -> new ArrayList<>()).add(reading(i));
+            }
         }
         loads.forEach((balance, its) -> {
             Ratio relative = balance.errors().calibration();
@@ -143,15 +147,22 @@ final class ErrorTerms {
         return i > 0 && i < additions.size() && additions.get(i - 1).sharesIndicationsWith(additions.get(i));
     }
 
-    private static Figure readability(Balance balance) {
-        return figure(ErrorTerm.READABILITY, balance, balance.readability().canonical(), true);
+    /** The step of a display: one figure for as long as one balance is used. */
+    private Figure readability(Balance balance) {
+        Figure known = step;
+        if (known == null || balance != stepOf) {
+            known = figure(ErrorTerm.READABILITY, balance, balance.readability().canonical(), true);
+            step = known;
+            stepOf = balance;
+        }
+        return known;
     }
 
-    private static Figure tareStep(Balance balance) {
-        return balance.errors()
-                .tareResolution()
-                .map(step -> figure(ErrorTerm.TARE_STEP, balance, step.canonical(), true))
-                .orElseGet(() -> readability(balance));
+    private Figure tareStep(Balance balance) {
+        Optional<Amount<Mass>> own = balance.errors().tareResolution();
+        return own.isPresent()
+                ? figure(ErrorTerm.TARE_STEP, balance, own.get().canonical(), true)
+                : readability(balance);
     }
 
     private static Figure figure(Symbol symbol, Balance balance, Ratio value, boolean halved) {

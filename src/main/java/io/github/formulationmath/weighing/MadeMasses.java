@@ -10,6 +10,7 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.simulation.CoverageFactor;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,7 +20,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
@@ -53,9 +53,11 @@ public final class MadeMasses {
 
     private MadeMasses(MassRelations relations) {
         this.relations = relations;
-        this.additions = IntStream.range(0, relations.additions().size())
-                .mapToObj(line -> new AdditionError(relations, line))
-                .toList();
+        List<AdditionError> errors = new ArrayList<>(relations.additions().size());
+        for (int line = 0; line < relations.additions().size(); line++) {
+            errors.add(new AdditionError(relations, line));
+        }
+        this.additions = List.copyOf(errors);
         this.box = new MassBox(relations, additions);
         Ratio grams = total(Reckoning.plain());
         this.total =
@@ -83,16 +85,29 @@ public final class MadeMasses {
     }
 
     private static void requireSomething(List<Addition> additions) {
-        if (additions.stream().allMatch(a -> a.reading().isZero())) {
-            throw new IllegalArgumentException("additions are " + Excerpt.of(additions)
-                    + ": no display reads anything, so that there is no whole to take shares of");
+        for (Addition addition : additions) {
+            if (!addition.reading().isZero()) {
+                return;
+            }
         }
+        throw new IllegalArgumentException("additions are " + Excerpt.of(additions)
+                + ": no display reads anything, so that there is no whole to take shares of");
     }
 
     private static void requireNames(List<Addition> additions) {
         Set<Balance> balances = new LinkedHashSet<>();
-        additions.forEach(addition -> balances.add(addition.balance()));
-        requireNames(balances);
+        Balance last = additions.get(0).balance();
+        for (Addition addition : additions) {
+            // Most are weighed on the balance before.
+            if (addition.balance() != last) {
+                balances.add(last);
+                last = addition.balance();
+                balances.add(last);
+            }
+        }
+        if (!balances.isEmpty()) {
+            requireNames(balances);
+        }
     }
 
     /**
@@ -197,10 +212,11 @@ public final class MadeMasses {
     }
 
     private Weights perLine(String name, Map<Integer, Ratio> weights) {
-        Objects.requireNonNull(weights, name).forEach((line, weight) -> {
-            Objects.checkIndex(line, size());
-            Objects.requireNonNull(weight, name);
-        });
+        for (Map.Entry<Integer, Ratio> each :
+                Objects.requireNonNull(weights, name).entrySet()) {
+            Objects.checkIndex(each.getKey(), size());
+            Objects.requireNonNull(each.getValue(), name);
+        }
         return Weights.strengths(weights);
     }
 

@@ -42,16 +42,18 @@ final class MassRelations {
     private final List<ErrorTerm> terms;
     private final @Nullable CoverageFactor coverage;
     private final List<List<Entry>> byLine = new ArrayList<>();
-    private final Map<Integer, Entry> inTotal = new LinkedHashMap<>();
+    /** Put together when somebody first asks how uncertain the whole is. */
+    private volatile @Nullable Map<Integer, Entry> inTotal;
 
     private MassRelations(List<Addition> additions, List<ErrorTerm> terms, @Nullable CoverageFactor coverage) {
         this.additions = additions;
         this.terms = terms;
         this.coverage = coverage;
-        additions.forEach(addition -> byLine.add(new ArrayList<>()));
+        for (int line = 0; line < additions.size(); line++) {
+            byLine.add(new ArrayList<>(2));
+        }
         for (int place = 0; place < terms.size(); place++) {
             ErrorTerm term = terms.get(place);
-            inTotal.put(place, new Entry(place, term, term.totalLoad()));
             for (Load load : term.loads()) {
                 byLine.get(load.line()).add(new Entry(place, term, load.factor()));
             }
@@ -97,7 +99,7 @@ final class MassRelations {
      */
     Map<Integer, Entry> felt(Weights weights) {
         if (weights.isTotal()) {
-            return inTotal;
+            return inTotal();
         }
         Map<Integer, Entry> felt = new TreeMap<>();
         weights.forEach(additions.size(), (line, weight) -> {
@@ -109,6 +111,20 @@ final class MassRelations {
             }
         });
         return felt;
+    }
+
+    private Map<Integer, Entry> inTotal() {
+        Map<Integer, Entry> known = inTotal;
+        if (known == null) {
+            known = new LinkedHashMap<>();
+            for (int place = 0; place < terms.size(); place++) {
+                known.put(
+                        place,
+                        new Entry(place, terms.get(place), terms.get(place).totalLoad()));
+            }
+            inTotal = known;
+        }
+        return known;
     }
 
     /** The covariance of two weighted sums of the masses, source by source. */
@@ -153,7 +169,12 @@ final class MassRelations {
     }
 
     boolean leavesErrorsOut() {
-        return terms.stream().anyMatch(term -> !isInBox(term));
+        for (ErrorTerm term : terms) {
+            if (!isInBox(term)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean isInBox(ErrorTerm term) {

@@ -99,11 +99,11 @@ final class ShareExtreme {
     private void layOutAxes() {
         Ratio least = box.least();
         Ratio most = box.most();
-        for (Map.Entry<Integer, Ratio> entry :
-                box.sensitivities(share.weights()).entrySet()) {
-            MassBox.Variable variable = box.variables().get(entry.getKey());
-            places.put(entry.getKey(), axes.size());
-            axes.add(new Axis(variable.lower(), variable.upper(), entry.getValue(), variable.inTotal()));
+        MassBox.Felt felt = box.felt(share.weights());
+        for (int i = 0; i < felt.size(); i++) {
+            MassBox.Variable variable = box.variables().get(felt.variable(i));
+            places.put(felt.variable(i), axes.size());
+            axes.add(new Axis(variable.lower(), variable.upper(), felt.factor(i), variable.inTotal()));
             least = least.minus(variable.inTotal(false));
             most = most.minus(variable.inTotal(true));
         }

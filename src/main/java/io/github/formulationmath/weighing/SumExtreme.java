@@ -6,9 +6,7 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.Map;
+import io.github.formulationmath.weighing.MassBox.Felt;
 import javax.measure.quantity.Mass;
 
 /**
@@ -23,7 +21,10 @@ final class SumExtreme {
     private final MadeMasses masses;
     private final Weights weights;
     private final boolean largest;
-    private final Map<Integer, Boolean> high = new HashMap<>();
+    private final Felt felt;
+    /** Which of the felt variables stand at their upper end. */
+    private final boolean[] high;
+
     private final Ratio value;
 
     SumExtreme(MadeMasses masses, Weights weights, boolean largest) {
@@ -31,14 +32,24 @@ final class SumExtreme {
         this.weights = weights;
         this.largest = largest;
         MassBox box = masses.box();
+        this.felt = box.felt(weights);
+        this.high = new boolean[felt.size()];
         Ratio sum = box.fixed(weights);
-        for (Map.Entry<Integer, Ratio> entry : box.sensitivities(weights).entrySet()) {
-            boolean up = entry.getValue().signum() > 0 == largest;
-            high.put(entry.getKey(), up);
-            sum = sum.plus(
-                    entry.getValue().times(box.variables().get(entry.getKey()).end(up)));
+        for (int i = 0; i < high.length; i++) {
+            high[i] = felt.factor(i).signum() > 0 == largest;
+            sum = sum.plus(felt.factor(i).times(end(felt.variable(i), high[i])));
         }
         this.value = sum;
+    }
+
+    private Ratio end(int variable, boolean up) {
+        return masses.box().variables().get(variable).end(up);
+    }
+
+    /** Whether a variable stands at its upper end; one that this sum does not feel may stand anywhere. */
+    private boolean isHigh(int variable, boolean otherwise) {
+        int place = felt.placeOf(variable);
+        return place < 0 ? otherwise : high[place];
     }
 
     Ratio value() {
@@ -47,17 +58,22 @@ final class SumExtreme {
 
     /** Whether no variable that this sum feels is felt by another. */
     boolean sharesNothingWith(SumExtreme other) {
-        return Collections.disjoint(high.keySet(), other.high.keySet());
+        for (int i = 0; i < felt.size(); i++) {
+            if (other.felt.placeOf(felt.variable(i)) >= 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Another sum of the masses at the corner where this one is extreme; variables that it does not feel give most of the other. */
     Ratio at(Weights others) {
         MassBox box = masses.box();
+        Felt entering = box.felt(others);
         Ratio sum = box.fixed(others);
-        for (Map.Entry<Integer, Ratio> entry : box.sensitivities(others).entrySet()) {
-            boolean up = high.getOrDefault(entry.getKey(), entry.getValue().signum() > 0);
-            sum = sum.plus(
-                    entry.getValue().times(box.variables().get(entry.getKey()).end(up)));
+        for (int i = 0; i < entering.size(); i++) {
+            boolean up = isHigh(entering.variable(i), entering.factor(i).signum() > 0);
+            sum = sum.plus(entering.factor(i).times(end(entering.variable(i), up)));
         }
         return sum;
     }
@@ -77,10 +93,9 @@ final class SumExtreme {
     private <V> V massAt(Reckoning<V> r, int line) {
         MassBox box = masses.box();
         if (box.isShared(line)) {
-            return masses.relations()
-                    .massAt(r, line, entry -> high.getOrDefault(box.variableOf(entry.term()), largest));
+            return masses.relations().massAt(r, line, entry -> isHigh(box.variableOf(entry.term()), largest));
         }
         AdditionError error = masses.additions().get(line);
-        return r.known(high.getOrDefault(box.massOf(line), largest) ? error.highest() : error.lowest());
+        return r.known(isHigh(box.massOf(line), largest) ? error.highest() : error.lowest());
     }
 }

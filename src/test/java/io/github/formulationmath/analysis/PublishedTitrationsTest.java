@@ -1,6 +1,7 @@
 package io.github.formulationmath.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.chemistry.AtomicMasses;
 import io.github.formulationmath.chemistry.MolarMass;
@@ -207,5 +208,75 @@ class PublishedTitrationsTest {
         assertThat(ACIDS.acidValue(FAT).value())
                 .isEqualTo(AlkaliNumber.parse(
                         ACIDS.acidValue(FAT).origin().number().times(1000) + " mg KOH/g"));
+    }
+
+    /**
+     * JCGM 100:2008, G.4.1, example: a product of three inputs known to 0.25, 0.57 and 0.82 % from 10, 5 and 15 observations. Printed: 1.03 %,
+     * 19.0 degrees of freedom, t(19) = 2.09, U = 2.2 %. Without rounding in between it is 18.9987 degrees, so that one who cuts
+     * to the whole number below has t(18) = 2.10; U stays 2.2 %.
+     */
+    @Test
+    void guide_example_of_a_product_of_three_inputs() {
+        var titrant = Titrant.of("KOH", "1 N", "1").standard("0.0082", "14");
+        var value = Titration.of(titrant, Estimate.volume("10 mL").standard("0.025 mL", "9"))
+                .acidValue(Estimate.mass("10 g").standard("0.057 g", "4"));
+        Ratio relative = value.budget()
+                .variance()
+                .sqrt(12)
+                .dividedBy(value.origin().number().times(1000));
+        Ratio degrees = value.budget().effectiveDegreesOfFreedom().orElseThrow();
+        assertThat(Rounding.toDecimalPlaces(2).format(relative.times(100)))
+                .as("as printed")
+                .isEqualTo("1.03");
+        assertThat(Rounding.toDecimalPlaces(4).format(degrees)).isEqualTo("18.9987");
+        assertThat(Rounding.toDecimalPlaces(1).format(degrees)).as("as printed").isEqualTo("19.0");
+        Ratio k = value.expanded("95 %").coverageFactor().factor();
+        assertThat(Rounding.toDecimalPlaces(2).format(k)).isEqualTo("2.10");
+        assertThat(Rounding.toDecimalPlaces(1).format(k.times(relative).times(100)))
+                .as("as printed")
+                .isEqualTo("2.2");
+    }
+
+    /**
+     * JCGM 100:2008, H.1.6, end gauge: 25, 9.7, 2.9 and 16.6 nm with 18, 25.6, 50 and 2 degrees of freedom. Printed: 32 nm, 16.7 degrees, cut
+     * to 16, t(16) = 2.92, U = 93 nm. One volume with these four sources has the same, in mL; 16.76 degrees, of which the guide prints 16.7.
+     */
+    @Test
+    void guide_example_of_the_end_gauge() {
+        var volume = Estimate.volume("1000 mL")
+                .standard("25 mL", "18")
+                .standard("9.7 mL", "25.6")
+                .standard("2.9 mL", "50")
+                .standard("16.6 mL", "2");
+        var value = Titration.of(Titrant.of("KOH", "1 N", "1"), volume).acidValue(Estimate.mass("1 g"));
+        Ratio each =
+                value.origin().number(); // in g/g; its budget is in mg/g, so that the quotient is u of a litre in mL
+        Ratio u = value.budget().variance().sqrt(12).dividedBy(each);
+        assertThat(Rounding.toDecimalPlaces(0).format(u)).as("as printed").isEqualTo("32");
+        Ratio degrees = value.budget().effectiveDegreesOfFreedom().orElseThrow();
+        assertThat(Rounding.toDecimalPlaces(2).format(degrees)).isEqualTo("16.76");
+        assertThat(Rounding.toDecimalPlaces(1).with(RoundingMode.DOWN).format(degrees))
+                .as("as printed")
+                .isEqualTo("16.7");
+        Ratio k = value.expanded("99 %").coverageFactor().factor();
+        assertThat(Rounding.toDecimalPlaces(2).format(k)).as("as printed").isEqualTo("2.92");
+        assertThat(Rounding.toDecimalPlaces(0).with(RoundingMode.UP).format(k.times(u)))
+                .as("as printed")
+                .isEqualTo("93");
+    }
+
+    /** A share above the whole is a slip of the bench; what is said of it is of readings, and not of densities. */
+    @Test
+    void more_than_there_is_names_the_readings() {
+        LyeAssay assay = LyeAssay.of(
+                Alkali.SODIUM_HYDROXIDE,
+                Titrant.of("HCl", "1 mol/L", "1"),
+                Estimate.volume("50 mL"),
+                Estimate.volume("50.2 mL"),
+                Estimate.mass("1 g"));
+        assertThatThrownBy(assay::hydroxide)
+                .hasMessage(
+                        "the readings make 199.186 %, more than there is: look for a slip in the mass of the sample, the"
+                                + " factor, the nominal concentration or the volumes");
     }
 }

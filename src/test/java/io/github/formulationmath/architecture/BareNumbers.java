@@ -21,7 +21,7 @@ final class BareNumbers {
     private static final Set<String> ROOMS_OF_NUMBERS = Set.of("number", "working", "reckoning");
 
     private static final Pattern BARE = Pattern.compile("\\b(" + Ladder.ROOT.replace(".", "\\.")
-            + "\\.number\\.(Ratio|Bounds|BoundsSet)|double|float|long|int|short"
+            + "\\.number\\.(Ratio|Bounds)|double|float|long|int|short"
             + "|java\\.math\\.Big(Decimal|Integer)|java\\.lang\\.(Integer|Long|Double|Float)"
             + "|java\\.util\\.Optional(Int|Long|Double)|java\\.util\\.stream\\.(Int|Long|Double)Stream)\\b");
 

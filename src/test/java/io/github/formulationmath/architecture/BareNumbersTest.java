@@ -42,6 +42,10 @@ public class BareNumbersTest {
                 .map(room -> dynamicTest(
                         room,
                         () -> assertThat(LEFT.getOrDefault(room, List.of()))
+                                .as(
+                                        "bare numbers of %s, more than before: say the unit (Amount, a share, Interval, Money), or name"
+                                                + " the member in bare-numbers.txt with one of the reasons %s",
+                                        room, REASONS)
                                 .hasSizeLessThanOrEqualTo(Ratchets.of("bare numbers: " + room))));
     }
 

@@ -22,6 +22,7 @@ class PictureTest {
 
     private static final Pattern BOX = Pattern.compile("(?m)^ +([a-z]+)\\[\"([a-z]+)<br/>");
     private static final Pattern ARROW = Pattern.compile("(?m)^ +([a-z]+) --> ([a-z]+)$");
+    private static final Pattern ROW = Pattern.compile("(?m)^\\| (`[a-z]+`(?:, `[a-z]+`)*) \\|");
     private static final Pattern IMPORT =
             Pattern.compile("import (?:static )?io\\.github\\.formulationmath\\.([a-z]+)\\.");
 
@@ -32,6 +33,20 @@ class PictureTest {
                 .hasSameElementsAs(rooms);
         assertThat(BOX.matcher(picture()).results())
                 .allMatch(found -> found.group(1).equals(found.group(2)));
+    }
+
+    @Test
+    void every_room_stands_once_in_the_table_for_developers() throws IOException {
+        String page = Files.readString(Path.of("DEVELOPERS.md"));
+        String table = page.substring(page.indexOf("\n| room |"), page.indexOf("\n\n`architecture/Ladder.java`"));
+        List<String> named = ROW.matcher(table)
+                .results()
+                .flatMap(found -> List.of(found.group(1).replace("`", "").split(", ")).stream())
+                .toList();
+        assertThat(named).doesNotHaveDuplicates();
+        assertThat(named)
+                .hasSameElementsAs(
+                        Sources.code().keySet().stream().map(Sources::room).collect(Collectors.toSet()));
     }
 
     @Test

@@ -128,6 +128,7 @@ final class RefusalsTest {
                 () -> Density.parse("1 g"),
                 () -> MassFraction.parse("1 g"),
                 () -> MassConcentration.parse("1 %"),
+                () -> MassConcentration.parse("1 mol/L w/v"),
                 () -> Money.parse("12.50"),
                 () -> {
                     throw new UnitMismatchException(FormulationUnits.GRAM, FormulationUnits.MILLILITRE);

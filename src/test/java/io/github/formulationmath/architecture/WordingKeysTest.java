@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,26 @@ class WordingKeysTest {
     void every_key_that_is_written_is_used() {
         Ratchets.report("wording-unused", KEYS.unused());
         assertThat(KEYS.unused()).hasSizeLessThanOrEqualTo(Ratchets.of("wording keys never used"));
+    }
+
+    /** All rooms speak from one book: a key that two of them write would say in both what the later one means. */
+    @Test
+    void no_key_stands_in_two_rooms() {
+        assertThat(twice(WordingKeys.writtenByRoom()))
+                .as("keys of two rooms: what both say stands in the lower one, what differs needs a key of its own")
+                .isEmpty();
+        assertThat(twice(Map.of("a", Set.of("symbol.x", "symbol.y"), "b", Set.of("symbol.y"))))
+                .containsExactly("symbol.y in [a, b]");
+    }
+
+    private static List<String> twice(Map<String, Set<String>> writtenByRoom) {
+        Map<String, Set<String>> rooms = new TreeMap<>();
+        writtenByRoom.forEach((room, keys) -> keys.forEach(
+                key -> rooms.computeIfAbsent(key, any -> new TreeSet<>()).add(room)));
+        return rooms.entrySet().stream()
+                .filter(key -> key.getValue().size() > 1)
+                .map(key -> key.getKey() + " in " + key.getValue())
+                .toList();
     }
 
     @Test

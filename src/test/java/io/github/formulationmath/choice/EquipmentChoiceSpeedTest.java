@@ -3,6 +3,7 @@ package io.github.formulationmath.choice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import java.time.Duration;
@@ -51,14 +52,13 @@ final class EquipmentChoiceSpeedTest {
 
     @Test
     void twelve_formulas_and_twenty_four_candidates_take_less_than_two_seconds() {
-        long from = System.nanoTime();
-        EquipmentAnswer answer = EquipmentChoice.of(candidates(), demands()).cheapest();
-        Duration taken = Duration.ofNanos(System.nanoTime() - from);
+        // Two seconds are asked of a machine that does nothing else; others are slower, and warm up at the same time.
+        EquipmentAnswer answer = CpuTime.assertWithin(
+                Duration.ofSeconds(8),
+                () -> EquipmentChoice.of(candidates(), demands()).cheapest());
         assertThat(candidates()).hasSize(24);
         assertThat(answer.servesAll()).isTrue();
         assertThat(answer.isProven()).isTrue();
         assertThat(answer.clauses()).isNotEmpty();
-        // Two seconds are asked of a machine that does nothing else; builds share theirs.
-        assertThat(taken).isLessThan(Duration.ofSeconds(8));
     }
 }

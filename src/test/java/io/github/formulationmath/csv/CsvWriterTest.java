@@ -1,8 +1,8 @@
 package io.github.formulationmath.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import io.github.formulationmath.support.CpuTime;
 import java.time.Duration;
 import java.util.List;
 import java.util.Random;
@@ -43,7 +43,7 @@ class CsvWriterTest {
     void a_long_text_is_guarded_in_one_walk() {
         for (String part : List.of("\n ", ";'", "\t", "'", " ", "=;", "\r\n")) {
             String text = part.repeat(200_000);
-            assertTimeoutPreemptively(
+            CpuTime.assertWithin(
                     Duration.ofSeconds(20),
                     () -> assertThat(CsvWriter.unguarded(CsvWriter.guarded(text)))
                             .isEqualTo(text));

@@ -2,7 +2,6 @@ package io.github.formulationmath.limit;
 
 import static io.github.formulationmath.support.Made.covariance;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
@@ -14,6 +13,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -67,7 +67,7 @@ class ManyLimitsTest {
     void as_many_limits_as_lines() {
         Formula formula = formula(MANY);
         LimitTable table = table(MANY);
-        assertTimeoutPreemptively(Duration.ofMinutes(5), () -> {
+        CpuTime.assertWithin(Duration.ofMinutes(5), () -> {
             for (DecisionRule rule : List.of(DecisionRule.worstCase(), DecisionRule.guardBand())) {
                 LimitChecker checker = LimitChecker.of(table, Product.leaveOn(), rule);
                 LimitReport report = checker.check(expected(formula));

@@ -69,7 +69,11 @@ class SaltsNotNamedTest {
                 "Polysorbate 20",
                 "Phenyl Trimethicone",
                 "Sodium Benzoate",
-                "Potassium Sorbate"
+                "Potassium Sorbate",
+                "Dimethyl Ether",
+                "Dimethyl Isosorbide",
+                "Zinc Oxide (nano), coated",
+                "Zinc Phenolsulfonate"
             })
     void what_is_no_such_salt_or_is_printed_is_not_guessed_at(String name) {
         List<LimitReport.Uncounted> guessed = check(name).mentioned().stream()

@@ -1,7 +1,6 @@
 package io.github.formulationmath.mend;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
@@ -26,6 +25,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.BenchEntry;
+import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.math.RoundingMode;
@@ -76,7 +76,7 @@ class ManyLinesTest {
     }
 
     private static <T> T inTime(Callable<T> work) {
-        return assertTimeoutPreemptively(Duration.ofMinutes(5), work::call);
+        return CpuTime.assertWithin(Duration.ofMinutes(5), work::call);
     }
 
     @Property(tries = 60)
@@ -130,7 +130,7 @@ class ManyLinesTest {
                 .withCap(Substance.of("line 0"), MassFraction.ofPercent("30"))
                 .withStock(all.get(random.nextInt(lines)), Amount.mass("3 g"))
                 .freezing(all.get(random.nextInt(lines)));
-        List<PotConstraint> conditions = PotConstraints.of(made, rules);
+        List<PotConstraint> conditions = PotConstraint.of(made, rules);
         List<LinearProgram.Row> rows =
                 SmallestCorrection.program(made, conditions).rows();
         List<Ratio> x = new ArrayList<>();
@@ -140,7 +140,7 @@ class ManyLinesTest {
             total = total.plus(x.get(i));
         }
         for (int k = 0; k < rows.size(); k++) {
-            PotRow row = PotRow.of(conditions.get(k), lines);
+            PotConstraint.Row row = conditions.get(k).row(lines);
             assertThat(row.dense(lines)).isEqualTo(rows.get(k));
             assertThat(row.slack(x, total).signum() >= 0).isEqualTo(rows.get(k).isKeptBy(x));
         }

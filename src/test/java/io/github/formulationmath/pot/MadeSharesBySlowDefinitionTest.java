@@ -1,7 +1,6 @@
 package io.github.formulationmath.pot;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
@@ -12,6 +11,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.Duration;
@@ -161,7 +161,7 @@ final class MadeSharesBySlowDefinitionTest {
             steps.add(2 + i * 31 % 97);
         }
         Pot pot = new Pot(steps, List.of(new int[] {17, 5}), cumulative);
-        assertTimeoutPreemptively(Duration.ofMinutes(1), () -> {
+        CpuTime.assertWithin(Duration.ofMinutes(1), () -> {
             List<LineCheck> checks = pot.made().check(Tolerances.of("5 %"));
             assertThat(checks).hasSize(10_000);
             assertThat(checks.stream().map(LineCheck::verdict).distinct()).hasSizeGreaterThan(1);

@@ -62,8 +62,9 @@ class LanguagesTest {
             for (String room : Translation.rooms()) {
                 Translation.of(room, language)
                         .texts()
-                        .forEach((key, text) ->
-                                assertThat(wording.say(key)).isEqualTo(text.replace("\\u00A0", "\u00a0")));
+                        .forEach((key, text) -> assertThat(wording.say(key))
+                                .as(key + " of the room " + room)
+                                .isEqualTo(text.replace("\\u00A0", "\u00a0")));
             }
         });
     }

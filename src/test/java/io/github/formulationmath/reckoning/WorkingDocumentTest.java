@@ -9,6 +9,7 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Entry.Comparison;
+import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.support.Workings;
 import java.io.IOException;
 import java.io.StringReader;
@@ -192,7 +193,7 @@ class WorkingDocumentTest {
             assertThat(twice).as(ending).isBetween(once * 2 - once / 5, once * 2 + once / 5);
         });
         // The number of characters is exact; the time is kept in bounds wide enough for a busy machine.
-        org.junit.jupiter.api.Assertions.assertTimeout(
+        CpuTime.assertWithin(
                 java.time.Duration.ofSeconds(20),
                 () -> FORMATS.values()
                         .forEach(format ->

@@ -8,7 +8,6 @@ import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.BoundsSet;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.BulkPlanner;
@@ -39,7 +38,7 @@ final class SerialValues {
                 Ratio.of(-5, 21),
                 Ratio.of(BigInteger.TEN.pow(40), BigInteger.valueOf(7)),
                 Rounding.toSignificantDigits(3),
-                BoundsSet.of(List.of(Bounds.closed(Ratio.ONE, Ratio.of(2)), Bounds.atLeast(Ratio.of(3)))),
+                Bounds.closed(Ratio.ONE, Ratio.of(2)),
                 Amount.mass("1 3/4 oz"),
                 Amount.temperature("70 °C"),
                 MassFraction.parse("2.50 %"),

@@ -17,11 +17,11 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Golden;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.IOException;
 import java.io.StringReader;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
@@ -54,14 +54,10 @@ class BatchSheetTest {
     /** Our own output, kept so that a change of the layout is seen. */
     @ParameterizedTest
     @EnumSource(Format.class)
-    void the_example_is_printed_as_kept(Format format) throws IOException {
-        Path kept = Path.of("src/test/resources/sheet/hand-cream." + format.name());
-        String printed = BatchSheetExample.sheet().print(format);
-        if (Boolean.getBoolean("formulationmath.sheets.write")) {
-            Files.createDirectories(kept.getParent());
-            Files.writeString(kept, printed);
-        }
-        assertThat(printed).isEqualTo(Files.readString(kept));
+    void the_example_is_printed_as_kept(Format format) {
+        Golden.assertSameAsFile(
+                Path.of("src/test/resources/sheet/hand-cream." + format.name()),
+                BatchSheetExample.sheet().print(format));
     }
 
     @Test

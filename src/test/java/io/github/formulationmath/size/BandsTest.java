@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.size.SizeSearch.Landing;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;

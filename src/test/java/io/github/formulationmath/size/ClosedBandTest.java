@@ -20,7 +20,7 @@ class ClosedBandTest {
             BigInteger p = BigInteger.TWO.pow(bits).add(BigInteger.ONE);
             for (int k = 1; k <= 63; k++) {
                 Ratio weight = Ratio.of(BigInteger.TWO.pow(k).multiply(BigInteger.valueOf(3)), p.shiftLeft(1));
-                ClosedBands.Band band = ClosedBands.Band.of(0, weight, THIRD, Ratio.ZERO, 2);
+                Band band = Band.closed(0, weight, THIRD, Ratio.ZERO, 2);
                 BigInteger total = BigInteger.valueOf(1_000_003);
                 BigInteger[] low = total.shiftLeft(k).divideAndRemainder(p);
                 assertThat(band.least(Ratio.of(total)))
@@ -39,7 +39,7 @@ class ClosedBandTest {
         for (long tenths = 1; tenths <= 20; tenths++) {
             Ratio error =
                     Ratio.of(BigInteger.TWO.pow(63)).times(Ratio.of(tenths, 10)).floor();
-            ClosedBands.Band band = ClosedBands.Band.of(0, HALF, HALF, error, 2);
+            Band band = Band.closed(0, HALF, HALF, error, 2);
             assertThat(band.least(Ratio.of(4))).isEqualTo(error.plus(Ratio.ONE));
             assertThat(band.most(Ratio.of(4))).isEqualTo(Ratio.of(3).minus(error));
         }
@@ -48,7 +48,7 @@ class ClosedBandTest {
     /** A quarter to three quarters of N: 2 divisions are reached at N = 3 (2.25) and still allowed at N = 8. */
     @Test
     void the_totals_at_which_a_reading_is_reached_and_left() {
-        ClosedBands.Band band = ClosedBands.Band.of(0, HALF, HALF, Ratio.ZERO, 2);
+        Band band = Band.closed(0, HALF, HALF, Ratio.ZERO, 2);
         assertThat(band.fitsLongs()).isTrue();
         assertThat(band.reaches(Ratio.of(2))).isEqualTo(Ratio.of(3));
         assertThat(band.stillAllows(Ratio.of(2))).isEqualTo(Ratio.of(8));

@@ -1,7 +1,6 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.BoundsSet;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -9,20 +8,15 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 
-/** Passing sizes as sets of bare numbers of grams. */
+/** Passing sizes as intervals of bare numbers of grams, in ascending order. */
 final class Listed {
 
     private Listed() {}
 
     /** The islands and the ray. */
-    static BoundsSet all(Sizes sizes) {
+    static List<Bounds> all(Sizes sizes) {
         Stream<Bounds> ray = sizes.allFrom().map(from -> Bounds.atLeast(from.canonical())).stream();
-        return BoundsSet.of(
-                Stream.concat(sizes.islands().map(Listed::bounds), ray).toList());
-    }
-
-    static BoundsSet within(Sizes sizes, Ratio from, Ratio to) {
-        return BoundsSet.of(parts(sizes, from, to));
+        return Stream.concat(sizes.islands().map(Listed::bounds), ray).toList();
     }
 
     static List<Bounds> parts(Sizes sizes, Ratio from, Ratio to) {

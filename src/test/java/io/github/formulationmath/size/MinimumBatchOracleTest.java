@@ -3,6 +3,7 @@ package io.github.formulationmath.size;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.BatchOracle;
 import io.github.formulationmath.plan.Bench;
@@ -12,7 +13,10 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Thousands of random formulas against an exhaustive search in whole numbers. */
@@ -68,16 +72,17 @@ class MinimumBatchOracleTest {
             Sizes sizes =
                     Criterion.roundingWithin(tolerance(p, 100)).on(RandomFormulas.formula(parts), Bench.of(ONE_GRAM));
             var set = Listed.all(sizes);
-            set.parts().forEach(part -> {
+            set.forEach(part -> {
                 checkEdge(oracle, part.lower().orElseThrow(), -1);
                 part.upper().ifPresent(upper -> checkEdge(oracle, upper, 1));
             });
             for (int probe = 0; probe < 200; probe++) {
                 long twelfths = 1 + random.below(20_000);
-                assertThat(set.contains(Ratio.of(twelfths, 12))).isEqualTo(oracle.roundingPasses(twelfths, 12));
+                assertThat(isIn(set, Ratio.of(twelfths, 12))).isEqualTo(oracle.roundingPasses(twelfths, 12));
             }
-            assertThat(set.smallest()).contains(sizes.smallest().orElseThrow().in(FormulationUnits.GRAM));
-            assertThat(set.parts().get(set.parts().size() - 1).lower())
+            assertThat(set.get(0).lower())
+                    .contains(sizes.smallest().orElseThrow().in(FormulationUnits.GRAM));
+            assertThat(set.get(set.size() - 1).lower())
                     .isEqualTo(sizes.allFrom().map(size -> size.in(FormulationUnits.GRAM)));
             askNear(sizes, set, Ratio.of(1 + random.below(900), 7));
         }
@@ -94,17 +99,34 @@ class MinimumBatchOracleTest {
                 size.numerator().longValueExact(), size.denominator().longValueExact());
     }
 
-    private static void askNear(Sizes sizes, io.github.formulationmath.number.BoundsSet set, Ratio wish) {
+    private static boolean isIn(List<Bounds> set, Ratio size) {
+        return set.stream().anyMatch(part -> part.contains(size));
+    }
+
+    private static void askNear(Sizes sizes, List<Bounds> set, Ratio wish) {
         Amount<javax.measure.quantity.Mass> asked = Amount.grams(wish);
-        assertThat(sizes.nearest(asked).orElseThrow().in(FormulationUnits.GRAM))
-                .isEqualTo(set.nearest(wish).orElseThrow());
+        // The nearest of all is the wish itself, or an end; of two as near, the smaller.
+        Ratio nearest = Stream.concat(
+                        Stream.of(wish).filter(size -> isIn(set, size)),
+                        set.stream().flatMap(part -> Stream.concat(part.lower().stream(), part.upper().stream())))
+                .min(Comparator.comparing((Ratio size) -> size.minus(wish).abs())
+                        .thenComparing(size -> size))
+                .orElseThrow();
+        assertThat(sizes.nearest(asked).orElseThrow().in(FormulationUnits.GRAM)).isEqualTo(nearest);
+        Ratio whole = set.stream()
+                .map(part -> part.lower().orElseThrow().ceil())
+                .filter(size -> isIn(set, size))
+                .findFirst()
+                .orElseThrow();
         assertThat(sizes.inStepsOf(Amount.mass("1 g")).smallest().orElseThrow().in(FormulationUnits.GRAM))
-                .isEqualTo(set.smallestMultipleOf(Ratio.ONE).orElseThrow());
-        assertThat(sizes.contains(asked)).isEqualTo(set.contains(wish));
+                .isEqualTo(whole);
+        assertThat(sizes.contains(asked)).isEqualTo(isIn(set, wish));
         Ratio half = wish.dividedBy(2);
-        assertThat(Listed.within(sizes, half, wish))
-                .isEqualTo(set.intersection(io.github.formulationmath.number.BoundsSet.of(
-                        java.util.List.of(io.github.formulationmath.number.Bounds.closed(half, wish)))));
+        Bounds range = Bounds.closed(half, wish);
+        assertThat(Listed.parts(sizes, half, wish))
+                .isEqualTo(set.stream()
+                        .flatMap(part -> part.intersection(range).stream())
+                        .toList());
     }
 
     @Test

@@ -38,7 +38,7 @@ class SizesRangeTest {
         assertThat(sizes.contains(grams(3, 2))).isFalse();
         assertThat(sizes.nearest(grams(22, 15))).contains(grams(4, 3));
         assertThat(sizes.nearest(grams(3, 2))).contains(grams(8, 5));
-        assertThat(Listed.all(sizes).parts())
+        assertThat(Listed.all(sizes))
                 .containsExactly(Bounds.closed(Ratio.of(4, 5), Ratio.of(4, 3)), Bounds.atLeast(Ratio.of(8, 5)));
     }
 

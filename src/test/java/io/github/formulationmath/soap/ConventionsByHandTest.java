@@ -1,6 +1,7 @@
 package io.github.formulationmath.soap;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -240,4 +241,49 @@ class ConventionsByHandTest {
                         .gramsPerGram()
                         .times(1000));
     }
+
+    /**
+     * A stock lye of 50 %, of which half is water: 273.6746 g of it hold 136.8373 g of NaOH. A lye of 30 % by the hydroxide has 319.287 g of water,
+     * of which the stock brings 136.837 g; three parts to one are 410.512 g, of which 273.675 g are added. As weighed, and of
+     * the fats, the figure is of what is added.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "CONCENTRATION, PURE_HYDROXIDE, 30 %, 182.450",
+        "CONCENTRATION, PURE_HYDROXIDE, 50 %, 0.000",
+        "PER_ALKALI, PURE_HYDROXIDE, 3, 273.675",
+        "PER_ALKALI, ALKALI_AS_WEIGHED, 1, 273.675",
+        "OF_FATS, PURE_HYDROXIDE, 20 %, 200.000",
+    })
+    void a_stock_lye_is_half_water(LyeWater.Convention convention, LyeWater.Of of, String figure, String grams) {
+        LyeWater water = switch (convention) {
+            case CONCENTRATION -> LyeWater.concentration(figure, of);
+            case PER_ALKALI -> LyeWater.perAlkali(figure, of);
+            case OF_FATS -> LyeWater.ofFats(figure);
+        };
+        LyeCalculation lye = kilo().alkali(STOCK)
+                .leaving(FIVE, Reckoned.WITH_THE_MIDDLES)
+                .water("Aqua", water)
+                .build();
+        assertThat(rounded(lye.alkali(), 4)).isEqualTo("273.6746");
+        assertThat(rounded(lye.water(), 3)).isEqualTo(grams);
+        assertThat(lye.soap().undeclared()).isEmpty();
+        assertThat(lye.soap().lines(Soap.Part.LYE_WATER)).hasSize(lye.water().isZero() ? 0 : 1);
+    }
+
+    @Test
+    void a_stock_lye_gets_no_stronger_by_water() {
+        AlkaliGrade weak =
+                AlkaliGrade.solution(Alkali.SODIUM_HYDROXIDE, "30 %", "30 %", Evidence.MAXIMUM_ERROR, Bar.EXAMPLE);
+        LyeBuilder lye = kilo().alkali(weak)
+                .leaving(FIVE, Reckoned.WITH_THE_MIDDLES)
+                .water("Aqua", LyeWater.concentration("40 %", LyeWater.Of.PURE_HYDROXIDE));
+        assertThatThrownBy(lye::build)
+                .hasMessage(
+                        "water is 205.255 g, and the stock lye brings 319.288 g already: it is thinner than the lye wanted;"
+                                + " ask for a thinner lye, or take a stronger stock or solid alkali");
+    }
+
+    private static final AlkaliGrade STOCK =
+            AlkaliGrade.solution(Alkali.SODIUM_HYDROXIDE, "50 %", "50 %", Evidence.MAXIMUM_ERROR, Bar.EXAMPLE);
 }

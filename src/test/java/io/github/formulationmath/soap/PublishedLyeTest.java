@@ -179,4 +179,29 @@ class PublishedLyeTest {
                         .abs())
                 .isLessThan(Ratio.parse("0.02"));
     }
+
+    /**
+     * khoahoc.vn, an examination: 100 g of fat with an acid index of 7 take 0.32 mol of NaOH in all; printed 9.43 g of glycerol, reckoned with 56
+     * and 92 for the molar masses and with 0.0125 mol of free acid. One who forgets the free acid has 9.82 g.
+     */
+    @Test
+    void free_acids_set_no_glycerol_free() {
+        Formula formula = Formula.inMasses("examination")
+                .line("Fat", "100 g")
+                .line("Sodium Hydroxide", "12.799 g")
+                .build();
+        Fat fat = fat("Fat", "179.54", "179.54").withAcidValue("7 mg KOH/g", "7 mg KOH/g");
+        Soap soap = Soap.of(formula).fat("Fat", fat).alkali("Sodium Hydroxide", PURE);
+        SoapComposition made = SoapComposition.of(
+                soap,
+                ExpectedProduct.of(
+                        WeighingPlan.of(
+                                Batch.of(formula, BatchSize.ofMass("112.799 g")), Balance.of("0.000001 g", "1 kg")),
+                        WeighingMethod.TARE_EACH));
+        assertThat(shown(made.glycerol().greatest().canonical(), 2)).isEqualTo("9.44");
+        Ratio printed = Ratio.parse("0.3075").dividedBy(3).times(92);
+        assertThat(shown(printed, 2)).as("as printed").isEqualTo("9.43");
+        assertThat(shown(Ratio.parse("0.32").dividedBy(3).times(Ratio.parse("92.09382")), 2))
+                .isEqualTo("9.82");
+    }
 }

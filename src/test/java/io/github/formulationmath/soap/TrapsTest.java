@@ -355,4 +355,51 @@ class TrapsTest {
                 .contains("skin compatibility")
                 .contains("incomplete or uneven reaction");
     }
+
+    /** Lactic acid has one acid group and a hydroxyl group; counted as two, it would excuse alkali that nothing takes. */
+    @Test
+    void an_acid_has_no_more_groups_than_oxygen_for_them() {
+        assertThatThrownBy(() -> Acid.of("Lactic Acid", "C3H6O3", 2, "80 %", "80 %"))
+                .hasMessageContaining("C3H6O3 has 3 oxygen atoms, two for each acid group");
+        assertThatThrownBy(() -> Acid.of("Citric Acid", "C6H8O7", 4, "100 %", "100 %"))
+                .hasMessageContaining("count these");
+        assertThatThrownBy(() -> Acid.of("Glycerin", "C3H8O3", 3, "100 %", "100 %"))
+                .hasMessageContaining("hydroxyl groups take no alkali");
+        assertThat(Acid.of("Phosphoric Acid", "H3PO4", 2, "85 %", "85 %").protons())
+                .isEqualTo(2);
+        assertThat(Acid.of("EDTA", "C10H16N2O8", 4, "99 %", "100 %").protons()).isEqualTo(4);
+    }
+
+    /** A salt is told by its name as well, for the formula of its acid may be beside it on the label. */
+    @Test
+    void a_salt_is_no_acid_by_its_name_either() {
+        for (String name :
+                new String[] {"Sodium Lactate", "potassium sorbate", "Trisodium Citrate", "Calcium Lactate"}) {
+            assertThatThrownBy(() -> Acid.of(name, "C3H6O3", 1, "60 %", "60 %"))
+                    .hasMessage("name is " + name
+                            + ": a salt takes no alkali, declare it with neither(…); if it is the free acid,"
+                            + " give its name, such as Lactic Acid");
+        }
+    }
+
+    /** What is known to bring alkali cannot be stated to bring none: the judgement would rest on it. */
+    @Test
+    void what_brings_alkali_is_not_declared_to_do_nothing() {
+        Formula formula = Formula.inMasses("bar")
+                .line("Oil", "100 g")
+                .line("Zinc Oxide", "5 g")
+                .line(FLAKES, "50 g")
+                .build();
+        Soap soap = Soap.of(formula).fat("Oil", fat("Oil", "190"));
+        assertThatThrownBy(() -> soap.neither(FLAKES))
+                .hasMessageStartingWith(
+                        "Sodium Hydroxide brings alkali: declare sodium and potassium hydroxide with alkali(…)");
+        assertThatThrownBy(() -> soap.lyeWater(FLAKES)).hasMessageContaining("brings alkali");
+        assertThatThrownBy(() -> soap.neither("Zinc Oxide")).hasMessageContaining("leave their line undeclared");
+        assertThatThrownBy(() -> LyeCalculation.named("bar").neither(" potassium  carbonate ", "5 g"))
+                .hasMessageContaining("brings alkali");
+        Soap declared = soap.alkali(FLAKES, pure(Alkali.SODIUM_HYDROXIDE));
+        assertThat(AlkaliBalance.of(declared, finely(formula, "155 g")).verdict())
+                .isEqualTo(HydroxideVerdict.NOT_SHOWN);
+    }
 }

@@ -42,6 +42,38 @@ class WeighedSoapTest {
         return ExpectedProduct.of(WeighingPlan.of(batch, Balance.of(step, "5 kg")), WeighingMethod.TARE_EACH);
     }
 
+    private static LyeBuilder bar() {
+        return LyeCalculation.named("bar")
+                .fat(fat("Olea Europaea Fruit Oil", "184", "196"), "700 g")
+                .alkali(AlkaliGrade.assay(Alkali.SODIUM_HYDROXIDE, "97 %", "99 %", AlkaliGrade.Stated.HYDROXIDE)
+                        .carbonate("0 %", "1 %", Evidence.MAXIMUM_ERROR, EXAMPLE))
+                .leaving(Unsaponified.alkaliShortfall("5 %"), Reckoned.WITH_THE_MIDDLES)
+                .water("Aqua", LyeWater.concentration("30 %", LyeWater.Of.PURE_HYDROXIDE));
+    }
+
+    @Test
+    void the_soap_of_a_calculation_is_the_one_declared_line_by_line() {
+        LyeCalculation lye = bar().neither("Kaolin", "20 g").build();
+        assertThat(lye.soap())
+                .isEqualTo(Soap.of(lye.formula())
+                        .fat("Olea Europaea Fruit Oil", fat("Olea Europaea Fruit Oil", "184", "196"))
+                        .alkali("Sodium Hydroxide", lye.alkalis().get(0).what())
+                        .lyeWater("Aqua")
+                        .neither("Kaolin"));
+    }
+
+    @Test
+    void what_is_in_the_lye_may_be_added_again_behind_it() {
+        Soap soap = bar().neither("Aqua", "50 g").build().soap();
+        assertThat(soap.undeclared()).isEmpty();
+        assertThat(soap.lines(Soap.Part.LYE_WATER))
+                .singleElement()
+                .satisfies(line -> assertThat(line.index()).isEqualTo(2));
+        assertThat(soap.lines(Soap.Part.NEITHER))
+                .singleElement()
+                .satisfies(line -> assertThat(line.index()).isEqualTo(3));
+    }
+
     @Test
     void a_plan_on_a_tenth_of_a_gram_is_judged() {
         AlkaliBalance balance = AlkaliBalance.of(BAR.soap(), expected(BAR.formula(), "0.1 g"));

@@ -109,9 +109,10 @@ class ChargeBalanceOracleTest {
         for (int i = 0; i < 150 * FACTOR; i++) {
             Case one = random(random, false);
             Ratio target = Ratio.of(random.nextInt(2_000, 12_000), 1000);
-            AcidConstants added =
-                    constants(new Part(0, 0, pks(random, random.nextInt(1, 4), 0), 0, random.nextInt(0, 2), 0), 0);
-            int cations = random.nextInt(-1, 2);
+            int steps = random.nextInt(1, 4);
+            int charge = random.nextInt(0, 2);
+            AcidConstants added = constants(new Part(0, 0, pks(random, steps, 0), 0, charge, 0), 0);
+            int cations = random.nextInt(-charge, steps - charge + 1);
             Interval<MassConcentration> needed;
             try {
                 needed = balance(one).toReach(target.toString(), added, ANY, cations);
@@ -201,7 +202,9 @@ class ChargeBalanceOracleTest {
             int most = (int) Math.pow(10, 6 * random.nextDouble());
             int least = ranges ? random.nextInt(0, most + 1) : most;
             int off = ranges ? random.nextInt(0, 80) : 0;
-            parts.add(new Part(least, most, pks(random, steps, off), off, random.nextInt(0, 2), random.nextInt(-1, 2)));
+            int charge = random.nextInt(0, 2);
+            int cations = steps == 0 ? random.nextInt(-1, 2) : random.nextInt(-charge, steps - charge + 1);
+            parts.add(new Part(least, most, pks(random, steps, off), off, charge, cations));
         }
         return new Case(random.nextInt(13_500, 14_500), ranges ? random.nextInt(0, 20) : 0, parts);
     }

@@ -208,4 +208,35 @@ class EthanolWaterTest {
                 .hasMessageContaining("temperature")
                 .hasMessageContaining("from -20 °C to 40 °C");
     }
+
+    /**
+     * USP 29, Diluted Alcohol: 41.0 to 42.0 % by weight is 48.4 to 49.5 % by volume at 15.56 °C, of the specific gravity 0.935 to 0.937
+     * there.
+     */
+    @ParameterizedTest
+    @CsvSource({"41.0, 48.4, 0.937", "42.0, 49.5, 0.935"})
+    void diluted_alcohol_of_the_pharmacopeia(String weight, String volume, String gravity) {
+        MassFraction share = MassFraction.parse(weight + " %");
+        assertThat(shown(
+                        EthanolWater.byVolume(share, Reference.AT_60_FAHRENHEIT).percent(), 1))
+                .isEqualTo(volume);
+        assertThat(shown(density(weight, "15.56").dividedBy(density("0", "15.56")), 3))
+                .isEqualTo(gravity);
+    }
+
+    /**
+     * The same: 500 mL of alcohol and 500 mL of water, both at 25 °C, become 970 mL. Alcohol is 94.9 to 96.0 % by volume there: 971.4 to 970.4
+     * mL, so that the printed figure is that of the stronger end, and round.
+     */
+    @ParameterizedTest
+    @CsvSource({"94.9, 971.4", "96.0, 970.4"})
+    void half_and_half_become_less_than_a_litre(String volume, String becomes) {
+        Ratio p = middle(volume, Reference.AT_60_FAHRENHEIT).percent();
+        Ratio alcohol = density(p.toString(), "25").dividedBy(2);
+        Ratio water = density("0", "25").dividedBy(2);
+        Ratio blend = p.times(alcohol).dividedBy(alcohol.plus(water));
+        Ratio litres = alcohol.plus(water).dividedBy(density(blend.toString(), "25"));
+        assertThat(shown(litres.times(1000), 1)).isEqualTo(becomes);
+        assertThat(litres.times(1000).minus(Ratio.of(970)).abs()).isLessThan(Ratio.of(2));
+    }
 }

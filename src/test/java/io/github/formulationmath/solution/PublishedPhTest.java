@@ -9,6 +9,7 @@ import static io.github.formulationmath.solution.Acids.mass;
 import static io.github.formulationmath.solution.Acids.moles;
 import static io.github.formulationmath.solution.Acids.water;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.number.Ratio;
@@ -223,5 +224,71 @@ class PublishedPhTest {
         assertThat(rounding.format(needed.greatest().amountIn(volume).canonical()))
                 .isEqualTo(least);
         return least;
+    }
+
+    /**
+     * A free base, of which one formula unit brings no cations. A slide (slideserve.com, weak base): 0.005 M ammonia with K_b 1.8e-5 has 2.91e-4
+     * M of hydroxide and pH 10.5. A question page (studyzin.com): 0.150 M, pH 11.2. A page on weak bases
+     * (phcalculator.blogspot.com): 0.1 M with K_b 1.75e-5, pH 11.12. Taken for its hydrochloride, the first would have 5.78.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "9.255272505103306, 0.005, 10.4641, 10.5, 1, 5.7774",
+        "9.255272505103306, 0.150, 11.2133, 11.2, 1, 5.0396",
+        "9.243038048686294, 0.1, 11.1186, 11.12, 2, 5.1215"
+    })
+    void free_bases(String pk, String moles, String exact, String printed, int places, String hydrochloride) {
+        AcidConstants ammonium = Acids.ammonium(pk);
+        Interval<Ph> free = water("14").with(ammonium, moles + " mol/L", 0).ph();
+        assertThat(both(free, 4)).isEqualTo(exact);
+        assertThat(both(free, places)).isEqualTo(printed);
+        MolarMass ammonia = mass("NH3");
+        assertThat(water("14").with(ammonium, ammonia, moles(moles, ammonia), 0).ph())
+                .isEqualTo(free);
+        assertThat(both(water("14").with(ammonium, moles + " mol/L", -1).ph(), 4))
+                .isEqualTo(hydrochloride);
+    }
+
+    /** How much sodium hydroxide reaches a pH, and that it does; and hydrochloric acid from the other side. */
+    @Test
+    void strong_bases_and_acids_reach_a_ph() {
+        MolarMass citric = mass("C6H8O7");
+        ChargeBalance sour = water("13.997").with(CITRIC, citric, MassConcentration.parse("0.3 % w/v"), 0);
+        Interval<MassConcentration> needed = sour.strongToReach("5.5", NAOH, 1);
+        assertThat(grams(needed, "1000", 6)).isEqualTo("1.221866");
+        assertThat(both(sour.withStrong(NAOH, needed, 1).ph(), 7)).isEqualTo("5.5000000");
+        MolarMass hydrochloric = mass("HCl");
+        ChargeBalance strong = water("14").withStrong("0.01 mol/L", 1);
+        Interval<MassConcentration> acid = strong.strongToReach("7", hydrochloric, -1);
+        assertThat(grams(acid, "1000", 4)).isEqualTo("0.3646");
+        assertThatThrownBy(() -> strong.strongToReach("7", NAOH, 1))
+                .hasMessageContaining("add a base instead of an acid");
+        assertThatThrownBy(() -> strong.strongToReach("7", NAOH, 0))
+                .hasMessageContaining("neither gives nor takes protons");
+        assertThatThrownBy(() -> strong.strongToReach("14.2", NAOH, 1)).hasMessageContaining("between 0 and 14");
+    }
+
+    /** What its formula says of a salt is not overruled, and no acid has more protons to give than it has constants. */
+    @Test
+    void a_salt_is_not_counted_as_its_acid() {
+        ChargeBalance water = water("14");
+        MolarMass benzoate = mass("C7H5NaO2");
+        MassConcentration half = MassConcentration.parse("0.5 % w/v");
+        assertThatThrownBy(() -> water.with(acid("4.204"), benzoate, half, 0))
+                .hasMessage(
+                        "cations is 0, and one formula unit of C7H5NaO2 brings 1: say so, or give the formula of the free"
+                                + " acid if that is what is dissolved");
+        assertThatThrownBy(() -> water.toReach("5", acid("4.204"), benzoate, 0))
+                .hasMessageContaining("brings 1: say so");
+        assertThatThrownBy(() -> water.with(CITRIC, "0.1 mol/L", 4))
+                .hasMessageContaining("one formula unit brings 0 to 3");
+        assertThatThrownBy(() -> water.with(Acids.ammonium("9.5"), "0.1 mol/L", -2))
+                .hasMessageContaining("one formula unit brings -1 to 0");
+        assertThatThrownBy(() -> water.with(CITRIC, "0.1 M", 0)).hasMessageContaining("needs its unit");
+        assertThatThrownBy(() -> water.withStrong("-0.1 mol/L", 1)).hasMessageContaining("write 0 mol/L or more");
+        assertThatThrownBy(() -> acid("1.8e-5"))
+                .hasMessage(
+                        "pK of acid is 1.8e-5: that looks like the constant K itself; pK is its negative decadic logarithm,"
+                                + " 4.74 for 1.8e-5");
     }
 }

@@ -201,4 +201,29 @@ class StrengthsTest {
                         () -> Stock.of("stock", MassConcentration.ofPercent("90"), Density.ofGramsPerMillilitre("0.8")))
                 .hasMessageContaining("the densities");
     }
+
+    /**
+     * US Army Medical Department, Subcourse MD0802, Pharmaceutical Calculations: 454 g of 20 % make 648.57 g of 14 %; and 500 mL of 1:200 take 9500 mL of
+     * water to 1:4000, one part with nineteen. Here by mass.
+     */
+    @Test
+    void printed_dilutions_of_the_army() {
+        Alligation ointment = Alligation.of(Stock.of("ointment", "20 %"), WATER, "14 %");
+        Amount<Mass> base = ointment.weakerTo(Amount.mass("454 g"));
+        assertThat(shown(base.canonical().plus(Ratio.of(454)), 2)).isEqualTo("648.57");
+        Alligation ratio = Alligation.of(Stock.of("1 in 200", "0.5 %"), WATER, "0.025 %");
+        assertThat(ratio.parts()).isEqualTo("1 : 19");
+        assertThat(ratio.weakerTo(Amount.mass("500 g"))).isEqualTo(Amount.mass("9500 g"));
+    }
+
+    /** A lecture (slideplayer 2774029): 0.1 and 0.5 % to 100 g of 0.2 % take 75 and 25 g; 20 and 5 % to 50 g of 9 % take 13.3 and 36.7 g. */
+    @Test
+    void printed_blends_of_a_lecture() {
+        Alligation weak = Alligation.of(Stock.of("a", "0.1 %"), Stock.of("b", "0.5 %"), "0.2 %");
+        assertThat(weak.weakerIn(Amount.mass("100 g"))).isEqualTo(Amount.mass("75 g"));
+        assertThat(weak.strongerIn(Amount.mass("100 g"))).isEqualTo(Amount.mass("25 g"));
+        Alligation strong = Alligation.of(Stock.of("a", "20 %"), Stock.of("b", "5 %"), "9 %");
+        assertThat(shown(strong.strongerIn(Amount.mass("50 g")).canonical(), 1)).isEqualTo("13.3");
+        assertThat(shown(strong.weakerIn(Amount.mass("50 g")).canonical(), 1)).isEqualTo("36.7");
+    }
 }

@@ -225,4 +225,31 @@ class UndissociatedShareTest {
                 .contains("King and Prue")
                 .doesNotContainIgnoringCase("safe");
     }
+
+    /**
+     * J. Smith and L. Hong-Shum, Food Additives Data Book, Blackwell 2003, p. 750, benzoic acid: undissociated 93.5, 59.3, 12.8, 1.44 and 0.144 %
+     * at pH 3 to 7, with "pK 4.19" printed below. With 4.19 they are more; the column is that of a constant of about 4.16.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "3, 93.5, 93.94, 93.53",
+        "4, 59.3, 60.77, 59.11",
+        "5, 12.8, 13.41, 12.63",
+        "6, 1.44, 1.53, 1.42",
+        "7, 0.144, 0.15, 0.14"
+    })
+    void a_printed_column_is_not_of_the_constant_printed_below(
+            String ph, String printed, String with419, String with416) {
+        assertThat(percent("4.19", ph)).isEqualTo(with419);
+        assertThat(percent("4.16", ph)).isEqualTo(with416);
+        Ratio column = Ratio.parse(printed);
+        Ratio from416 = column.minus(Ratio.parse(with416)).abs();
+        Ratio from419 = column.minus(Ratio.parse(with419)).abs();
+        assertThat(from416).isLessThanOrEqualTo(from419);
+    }
+
+    private static String percent(String pk, String ph) {
+        Ratio share = UndissociatedShare.of(acid(pk), ph, "0").ideal().least().percent();
+        return Rounding.toDecimalPlaces(2).format(share);
+    }
 }

@@ -157,4 +157,17 @@ class LyeVerificationTest {
         assertThatThrownBy(() -> nothing.judged(Balance.of("0.1 g", "5 kg"), WeighingMethod.TARE_EACH))
                 .hasMessageContaining("more than 0");
     }
+
+    /** The water of a stock lye counts in a claim as it does in the calculation: of 0.95 · 135.44894 g in 50 %, as much again. */
+    @Test
+    void the_water_of_a_stock_lye_is_part_of_the_lye() {
+        LyeCalculation lye = kilo().alkali(
+                        AlkaliGrade.solution(Alkali.SODIUM_HYDROXIDE, "50 %", "50 %", Evidence.MAXIMUM_ERROR, EXAMPLE))
+                .build();
+        LyeClaim alkali = LyeClaim.about(lye).withFigure("Sodium Hydroxide", "257.35 g");
+        assertThat(LyeVerification.of(alkali.withFigure("Aqua", "171.57 g")).agrees())
+                .isTrue();
+        assertThat(LyeVerification.of(alkali.withFigure("Aqua", "300.25 g")).agrees())
+                .isFalse();
+    }
 }

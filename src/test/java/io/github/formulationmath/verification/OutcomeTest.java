@@ -6,6 +6,7 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.verification.FigureCheck.Agreement;
 import io.github.formulationmath.verification.Verification.Cause;
 import io.github.formulationmath.verification.Verification.Outcome;
@@ -257,8 +258,8 @@ class OutcomeTest {
                 List.of(Optional.<Balance>empty(), Optional.of(Balance.of("0.1 g", "50 kg")))) {
             Claim claim = LongClaims.oneWrong(5_000);
             Claim on = balance.map(claim::on).orElse(claim);
-            Verification verification = org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
-                    java.time.Duration.ofSeconds(60), () -> Verification.of(on));
+            Verification verification =
+                    CpuTime.assertWithin(java.time.Duration.ofSeconds(60), () -> Verification.of(on));
             assertThat(verification.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
             assertThat(verification.causes()).extracting(Cause::slip).contains(Slip.DECIMAL_POINT_MOVED);
         }
@@ -268,15 +269,15 @@ class OutcomeTest {
     @Test
     void many_denominators_take_no_longer_than_they_must() {
         Claim claim = LongClaims.manyDenominators(2_500);
-        Verification verification = org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
-                java.time.Duration.ofSeconds(45), () -> Verification.of(claim));
+        Verification verification =
+                CpuTime.assertWithin(java.time.Duration.ofSeconds(45), () -> Verification.of(claim));
         assertThat(verification.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
     }
 
     @Test
     void many_lines_are_read_no_longer_than_they_must() {
         String table = LongClaims.table(20_000);
-        Claim claim = org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
+        Claim claim = CpuTime.assertWithin(
                 java.time.Duration.ofSeconds(60), () -> Claim.read(new java.io.StringReader(table)));
         assertThat(claim.figures()).hasSize(20_000);
     }

@@ -3,11 +3,11 @@ package io.github.formulationmath.weighing;
 import static io.github.formulationmath.support.Made.shareBounds;
 import static io.github.formulationmath.support.Made.shareVariance;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.CpuTime;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -30,7 +30,7 @@ class HostileWeighingTest {
     @EnumSource(WeighingMethod.class)
     void ten_thousand_lines(WeighingMethod method) {
         int lines = 10_000;
-        assertTimeoutPreemptively(Duration.ofSeconds(300), () -> {
+        CpuTime.assertWithin(Duration.ofSeconds(300), () -> {
             MadeMasses made = MadeMasses.of(IntStream.range(0, lines)
                     .mapToObj(i -> addition("L" + i, Ratio.of(1 + i % 97, 7)).by(method))
                     .toList());

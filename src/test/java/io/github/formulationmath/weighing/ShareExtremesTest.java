@@ -5,11 +5,11 @@ import static io.github.formulationmath.support.Made.massBounds;
 import static io.github.formulationmath.support.Made.shareBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.CpuTime;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -117,7 +117,7 @@ class ShareExtremesTest {
             MadeMasses made = make(readings, WeighingMethod.CUMULATIVE, "0." + tenths);
             Ratio later = Ratio.parse("0." + tenths).plus(Ratio.parse("0.05"));
             List<Ratio> strengths = strengths(k);
-            Bounds mixture = assertTimeoutPreemptively(Duration.ofSeconds(10), () -> shareBounds(made, strengths));
+            Bounds mixture = CpuTime.assertWithin(Duration.ofSeconds(10), () -> shareBounds(made, strengths));
             for (int corner = 0; corner < 1 << (k + 1); corner++) {
                 Ratio sum = Ratio.ZERO;
                 Ratio total = Ratio.ZERO;

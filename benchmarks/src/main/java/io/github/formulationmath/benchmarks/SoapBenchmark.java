@@ -24,9 +24,11 @@ import io.github.formulationmath.soap.Soap;
 import io.github.formulationmath.soap.Unsaponified;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -40,7 +42,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** A lye reckoned, and judged on a balance with its guarantee: how the time grows with the number of fats. */
+/**
+ * A lye reckoned, and judged on a balance with its guarantee: how the time grows with the number of fats. Each call takes the
+ * next of 16 recipes of the same fats, so that nothing is constant.
+ */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -50,6 +55,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class SoapBenchmark {
 
     private static final Source DRAWN = Source.published("figures of this benchmark", "");
+    private static final int RECIPES = 16;
     private static final AlkaliGrade FLAKES = AlkaliGrade.assay(
                     Alkali.SODIUM_HYDROXIDE, "97 %", "99 %", AlkaliGrade.Stated.TOTAL_ALKALI)
             .carbonate("0 %", "1 %", Evidence.MAXIMUM_ERROR, DRAWN);
@@ -62,10 +68,10 @@ public class SoapBenchmark {
     public int fats;
 
     private List<Fat> table = List.of();
-    private List<String> masses = List.of();
-    private LyeCalculation lye = calculation(List.of(fat(0)), List.of("100 g"));
-    private Soap soap = lye.soap();
-    private ExpectedProduct weighed = weighed(soap.formula());
+    private List<List<String>> masses = List.of();
+    private List<Soap> soaps = List.of();
+    private List<ExpectedProduct> weighed = List.of();
+    private int next;
 
     private static Fat fat(int i) {
         int least = 184 + i % 60;
@@ -91,32 +97,38 @@ public class SoapBenchmark {
         return ExpectedProduct.of(WeighingPlan.of(batch, BALANCE), WeighingMethod.TARE_EACH);
     }
 
-    /** Reads the fats once, as whoever has them in a table does. */
+    /** Reads the fats once, as whoever has them in a table does, and draws the masses. */
     @Setup
     public void read() {
-        List<Fat> all = new ArrayList<>();
-        List<String> grams = new ArrayList<>();
-        for (int i = 0; i < fats; i++) {
-            all.add(fat(i));
-            grams.add(50 + 7 * (i % 30) + " g");
-        }
-        table = all;
-        masses = grams;
-        lye = calculation(table, masses);
-        soap = lye.soap();
-        weighed = weighed(soap.formula());
+        table = IntStream.range(0, fats).mapToObj(SoapBenchmark::fat).toList();
+        SplittableRandom random = new SplittableRandom(13);
+        masses = Stream.generate(() -> grams(random)).limit(RECIPES).toList();
+        soaps = masses.stream().map(grams -> calculation(table, grams).soap()).toList();
+        weighed = soaps.stream().map(soap -> weighed(soap.formula())).toList();
+    }
+
+    private List<String> grams(SplittableRandom random) {
+        return IntStream.range(0, fats)
+                .mapToObj(i -> random.nextInt(50, 260) + " g")
+                .toList();
+    }
+
+    private int nextRecipe() {
+        next = next + 1 & RECIPES - 1;
+        return next;
     }
 
     /** From fats and masses as text to the alkali and the water. */
     @Benchmark
     public LyeCalculation reckon() {
-        return calculation(table, masses);
+        return calculation(table, masses.get(nextRecipe()));
     }
 
     /** From what is planned on the balance to the judgement and the interval of unsaponified fat. */
     @Benchmark
     public Interval<Amount<Dimensionless>> guarantee() {
-        AlkaliBalance balance = AlkaliBalance.of(soap, weighed);
+        int recipe = nextRecipe();
+        AlkaliBalance balance = AlkaliBalance.of(soaps.get(recipe), weighed.get(recipe));
         if (balance.verdict() == HydroxideVerdict.HYDROXIDE_LEFT) {
             throw new IllegalStateException("5 % short leaves hydroxide");
         }
@@ -126,7 +138,7 @@ public class SoapBenchmark {
     /** All of it: from fats and masses as text over the formula, the batch and the plan to the guarantee. */
     @Benchmark
     public Interval<Amount<Dimensionless>> plan() {
-        Soap made = calculation(table, masses).soap();
+        Soap made = calculation(table, masses.get(nextRecipe())).soap();
         AlkaliBalance balance = AlkaliBalance.of(made, weighed(made.formula()));
         if (balance.verdict() == HydroxideVerdict.HYDROXIDE_LEFT) {
             throw new IllegalStateException("5 % short leaves hydroxide");
