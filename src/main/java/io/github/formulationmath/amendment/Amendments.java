@@ -9,6 +9,7 @@ import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,21 @@ public final class Amendments implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
+    private static final Map<String, Boolean> LATER = new LinkedHashMap<>();
+    private static final Map<String, LegalChange.Kind> KINDS = new LinkedHashMap<>();
+    private static final Map<String, LegalChange.Tag> TAGS = new LinkedHashMap<>();
+
+    static {
+        LATER.put("yes", true);
+        LATER.put("no", false);
+        for (LegalChange.Kind kind : LegalChange.Kind.values()) {
+            KINDS.put(kind.code(), kind);
+        }
+        for (LegalChange.Tag tag : LegalChange.Tag.values()) {
+            TAGS.put(tag.code(), tag);
+        }
+    }
+
     private final List<LegalChange> all;
     private transient volatile @Nullable Map<String, List<LegalChange>> byKey;
 
@@ -66,25 +82,29 @@ public final class Amendments implements Serializable {
      * @throws io.github.formulationmath.csv.CsvException if a field is not as it should be; it names file, line and column
      */
     public static Amendments read(CsvFormat.Table table) {
-        return of(Objects.requireNonNull(table, "table").rows().stream()
-                .map(Amendments::amendment)
-                .toList());
+        List<LegalChange> changes = new ArrayList<>();
+        for (CsvRow row : Objects.requireNonNull(table, "table").rows()) {
+            changes.add(amendment(row));
+        }
+        return of(changes);
     }
 
     private static LegalChange amendment(CsvRow row) {
-        return row.read(
-                "act",
-                act -> new LegalChange(
-                        act,
-                        row.choice("later", List.of("yes", "no"), word -> word).equals("yes"),
-                        row.choice("kind", List.of(LegalChange.Kind.values()), LegalChange.Kind::code),
-                        row.choice("tag", List.of(LegalChange.Tag.values()), LegalChange.Tag::code),
-                        day(row, "placed_until"),
-                        day(row, "available_until"),
-                        Set.copyOf(row.list("entries")),
-                        row.list("names"),
-                        row.list("cas_numbers"),
-                        row.required("what")));
+        try {
+            return new LegalChange(
+                    row.text("act"),
+                    row.choice("later", LATER),
+                    row.choice("kind", KINDS),
+                    row.choice("tag", TAGS),
+                    day(row, "placed_until"),
+                    day(row, "available_until"),
+                    Set.copyOf(row.list("entries")),
+                    row.list("names"),
+                    row.list("cas_numbers"),
+                    row.required("what"));
+        } catch (IllegalArgumentException e) {
+            throw row.wrong("act", e);
+        }
     }
 
     private static LocalDate day(CsvRow row, String column) {
@@ -122,9 +142,9 @@ public final class Amendments implements Serializable {
      */
     public List<LegalChange> of(Substance substance) {
         Set<LegalChange> found = new LinkedHashSet<>();
-        Objects.requireNonNull(substance, "substance")
-                .keys()
-                .forEach(key -> found.addAll(index().getOrDefault(key, List.of())));
+        for (String key : Objects.requireNonNull(substance, "substance").keys()) {
+            found.addAll(index().getOrDefault(key, List.of()));
+        }
         return List.copyOf(found);
     }
 
@@ -174,8 +194,12 @@ public final class Amendments implements Serializable {
         if (known == null) {
             Map<String, List<LegalChange>> made = new HashMap<>();
             for (LegalChange amendment : all) {
-                amendment.entries().forEach(entry -> add(made, "entry " + entry, amendment));
-                amendment.keys().forEach(key -> add(made, key, amendment));
+                for (String entry : amendment.entries()) {
+                    add(made, "entry ".concat(entry), amendment);
+                }
+                for (String key : amendment.keys()) {
+                    add(made, key, amendment);
+                }
             }
             byKey = made;
             known = made;
@@ -184,7 +208,12 @@ public final class Amendments implements Serializable {
     }
 
     private static void add(Map<String, List<LegalChange>> lists, String key, LegalChange amendment) {
-        lists.computeIfAbsent(key, one -> new ArrayList<>()).add(amendment);
+        List<LegalChange> known = lists.get(key);
+        if (known == null) {
+            known = new ArrayList<>(1);
+            lists.put(key, known);
+        }
+        known.add(amendment);
     }
 
     @Override

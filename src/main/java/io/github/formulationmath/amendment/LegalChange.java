@@ -132,7 +132,9 @@ public record LegalChange(
     /** The names in normal form, and the numbers. */
     Set<String> keys() {
         Set<String> keys = new HashSet<>(casNumbers);
-        names.forEach(name -> keys.add(SubstanceName.normalise(name)));
+        for (String name : names) {
+            keys.add(SubstanceName.normalise(name));
+        }
         return keys;
     }
 

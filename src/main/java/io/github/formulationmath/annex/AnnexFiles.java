@@ -2,12 +2,17 @@ package io.github.formulationmath.annex;
 
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.formula.LooseNames;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -16,6 +21,9 @@ final class AnnexFiles {
 
     /** The day of the export. */
     static final LocalDate SNAPSHOT = LocalDate.of(2024, 2, 25);
+
+    /** The names of Annex II in the form in which spellings agree, made from the list. */
+    static final String LOOSE_NAMES = "annex-names.txt";
 
     private static final String FOLDER = "/io/github/formulationmath/limit/eu-1223-2009-2024-02-";
     private static final CsvFormat PROHIBITED = format(
@@ -58,18 +66,31 @@ final class AnnexFiles {
     }
 
     static List<WordReading> readings() {
-        return read("prohibited-readings.csv", READINGS).rows().stream()
-                .map(row -> new WordReading(
-                        row.required("ref_no"),
-                        row.choice("match", List.of(WordReading.Match.values()), WordReading.Match::code),
-                        Spelling.of(row.required("text"))))
-                .toList();
+        Map<String, WordReading.Match> matches = new LinkedHashMap<>();
+        for (WordReading.Match match : WordReading.Match.values()) {
+            matches.put(match.code(), match);
+        }
+        List<WordReading> readings = new ArrayList<>();
+        for (CsvRow row : read("prohibited-readings.csv", READINGS).rows()) {
+            readings.add(new WordReading(
+                    row.required("ref_no"), row.choice("match", matches), Spelling.of(row.required("text"))));
+        }
+        return List.copyOf(readings);
     }
 
     static List<ColorantEntry> colorants() {
         return read("colorants.csv", COLORANTS).rows().stream()
                 .map(AnnexFiles::colorant)
                 .toList();
+    }
+
+    static LooseNames looseNames() {
+        try (InputStream in = Objects.requireNonNull(
+                AnnexFiles.class.getResourceAsStream(LOOSE_NAMES), "the names of a list are missing from the jar")) {
+            return LooseNames.read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException("the names of a list cannot be read", e);
+        }
     }
 
     private static CsvFormat.Table read(String part, CsvFormat format) {

@@ -32,9 +32,12 @@ public final class Colorants {
     private static final Colorants EU = new Colorants();
     private static final Finding NOTHING = new Finding(List.of(), List.of());
 
-    private static final Pattern NUMBER = Pattern.compile(
-            "(?:^|[^A-Z])(?:C\\.? ?I\\.?|COLOU?R INDEX)[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
-    private static final Pattern BARE = Pattern.compile("^([1-7][0-9]{4})(?::([0-9]))?$");
+    /** Made when a name has five digits; few have. */
+    private static final class Forms {
+        static final Pattern NUMBER = Pattern.compile(
+                "(?:^|[^A-Z])(?:C\\.? ?I\\.?|COLOU?R INDEX)[ -]?(?:NO\\.? ?)?([0-9]{5})(?::([0-9]))?(?![0-9])");
+        static final Pattern BARE = Pattern.compile("^([1-7][0-9]{4})(?::([0-9]))?$");
+    }
 
     private Colorants() {}
 
@@ -148,8 +151,8 @@ public final class Colorants {
             return Map.of();
         }
         Map<String, String> found = new LinkedHashMap<>();
-        NUMBER.matcher(key).results().forEach(match -> put(found, match));
-        BARE.matcher(key).results().forEach(match -> put(found, match));
+        Forms.NUMBER.matcher(key).results().forEach(match -> put(found, match));
+        Forms.BARE.matcher(key).results().forEach(match -> put(found, match));
         return found;
     }
 

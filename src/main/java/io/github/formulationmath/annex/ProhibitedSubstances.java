@@ -1,14 +1,20 @@
 package io.github.formulationmath.annex;
 
+import io.github.formulationmath.formula.LooseNames;
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Annex II of Regulation (EC) No 1223/2009 as of 25 February 2024: which entries name a substance.
@@ -112,6 +118,9 @@ public final class ProhibitedSubstances {
                 byReading(name, found);
             }
         }
+        if (found.isEmpty()) {
+            return List.of();
+        }
         if (found.containsValue(Naming.NAMED)) {
             found.values().removeIf(naming -> naming == Naming.MAY_BE);
         }
@@ -121,19 +130,14 @@ public final class ProhibitedSubstances {
                 .toList();
     }
 
-    /**
-     * Names of the list that are one letter away from one that it does not have: a slip of the pen. Only a suggestion.
-     *
-     * @param name the name as written
-     * @return an unmodifiable list of names in the form in which they are compared, in alphabetical order; empty if nothing is close
-     */
-    public List<String> suggest(String name) {
-        String key = Spelling.of(Objects.requireNonNull(name, "name"));
-        return List.copyOf(OneLetterAway.keys(KeyFile.PROHIBITED, key, one -> Entries.BY_KEY.containsKey(one)));
-    }
-
     private static boolean isNumber(String key) {
-        return Character.isDigit(key.charAt(0)) && key.chars().allMatch(c -> c == '-' || c >= '0' && c <= '9');
+        for (int i = 0; i < key.length(); i++) {
+            char c = key.charAt(i);
+            if ((c < '0' || c > '9') && (c != '-' || i == 0)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void exact(String name, Map<ProhibitedEntry, Naming> found) {
@@ -196,9 +200,14 @@ public final class ProhibitedSubstances {
                 of(WordReading.Match.WORD, WordReading.Match.PART, WordReading.Match.START);
 
         private static List<WordReading> of(WordReading.Match... matches) {
-            return ALL.stream()
-                    .filter(reading -> List.of(matches).contains(reading.match()))
-                    .toList();
+            List<WordReading.Match> wanted = List.of(matches);
+            List<WordReading> all = new ArrayList<>();
+            for (WordReading reading : ALL) {
+                if (wanted.contains(reading.match())) {
+                    all.add(reading);
+                }
+            }
+            return List.copyOf(all);
         }
     }
 
@@ -245,6 +254,61 @@ public final class ProhibitedSubstances {
         private static void put(
                 Map<String, Map<ProhibitedEntry, Naming>> all, String key, ProhibitedEntry entry, Naming naming) {
             stronger(all.computeIfAbsent(key, k -> new LinkedHashMap<>(2)), entry, naming);
+        }
+    }
+
+    /**
+     * What a name is taken for that the list does not have itself: another spelling of one of its names, a common name, a word
+     * or a bracket left out. Who uses it says so.
+     *
+     * @param name a name as written
+     * @return names of the list, with how they were found; empty if the list has the name itself or nothing like it
+     */
+    public Optional<NameBook.Reading> read(String name) {
+        return LooseOnes.NAMES.have(Objects.requireNonNull(name, "name")) ? Names.BOOK.read(name) : Optional.empty();
+    }
+
+    /**
+     * Whether a name is the slip of a pen for one of the list's: one letter is wrong, or two of a name of twelve letters and
+     * more; two neighbours that changed places are one step. Cheap: the list itself is not read for it; {@link #names} has all names.
+     *
+     * @param name a name as written
+     * @return false if no name of the list is that close to it
+     */
+    public boolean hasCloseTo(String name) {
+        return LooseOnes.NAMES.haveCloseTo(Objects.requireNonNull(name, "name"));
+    }
+
+    /**
+     * All names that the list has: those that its entries print, their chemical names, the ingredients that the database lists
+     * under them, and other names by our own reading.
+     *
+     * @return an unmodifiable set, as the list writes them
+     */
+    public Set<String> names() {
+        return Names.ALL;
+    }
+
+    /** The names alone, from a file made of the list; a test makes it again and compares. */
+    private static final class LooseOnes {
+        static final LooseNames NAMES = AnnexFiles.looseNames();
+    }
+
+    /** Made when one of them may be meant. */
+    private static final class Names {
+        static final Set<String> ALL = all();
+        static final NameBook BOOK = NameBook.of(ALL);
+
+        private static Set<String> all() {
+            Set<String> names = new TreeSet<>();
+            for (ProhibitedEntry entry : Entries.ALL) {
+                names.addAll(entry.names());
+                names.addAll(entry.listed());
+            }
+            for (WordReading reading : Readings.of(WordReading.Match.NAME)) {
+                names.add(reading.text());
+            }
+            return Collections.unmodifiableSet(names);
         }
     }
 

@@ -34,8 +34,7 @@ final class MolecularFormulaText {
             throw new IllegalArgumentException(
                     "text has " + text.length() + " characters: at most " + MAX_LENGTH + " are read");
         }
-        Map<String, Ratio> all = new TreeMap<>();
-        addTo(all, part(), Ratio.ONE);
+        Map<String, Ratio> all = part();
         while (at < text.length()) {
             at++;
             Ratio times = leadingCount();
@@ -56,8 +55,7 @@ final class MolecularFormulaText {
             } else if (c == ')') {
                 close(open);
             } else {
-                String element = element();
-                open.element().merge(element, count(), Ratio::plus);
+                add(open.element(), element(), count());
             }
         }
         if (open.size() > 1) {
@@ -124,7 +122,8 @@ final class MolecularFormulaText {
             at = start;
             throw wrong("a count has more than " + MAX_DIGITS + " digits");
         }
-        Ratio count = Ratio.parse(text.substring(start, at));
+        String digits = text.substring(start, at);
+        Ratio count = digits.indexOf('.') < 0 ? Ratio.of(Integer.parseInt(digits)) : Ratio.parse(digits);
         if (count.isZero()) {
             at = start;
             throw wrong("a count is 0");
@@ -133,7 +132,16 @@ final class MolecularFormulaText {
     }
 
     private static void addTo(Map<String, Ratio> sum, Map<String, Ratio> more, Ratio times) {
-        more.forEach((element, count) -> sum.merge(element, count.times(times), Ratio::plus));
+        for (Map.Entry<String, Ratio> one : more.entrySet()) {
+            add(sum, one.getKey(), one.getValue().times(times));
+        }
+    }
+
+    private static void add(Map<String, Ratio> sum, String element, Ratio count) {
+        Ratio before = sum.put(element, count);
+        if (before != null) {
+            sum.put(element, before.plus(count));
+        }
     }
 
     private static boolean isDot(char c) {

@@ -103,6 +103,15 @@ final class CsvReader {
     }
 
     private String plain() throws IOException {
+        int last = at;
+        while (last < end && isOrdinary(ahead[last])) {
+            last++;
+        }
+        int length = last - at + 1;
+        boolean whole = last < end && (ahead[last] == ',' || ahead[last] == '\n');
+        if (whole && isOrdinary((char) next) && length <= MAX_FIELD && taken + length <= longest) {
+            return runTo(last, length);
+        }
         StringBuilder text = new StringBuilder();
         while (!endsField()) {
             if (next == '"') {
@@ -112,6 +121,16 @@ final class CsvReader {
             append(text);
         }
         return text.toString();
+    }
+
+    /** The field from {@link #next} on that ends, without anything to look at, before a place in what was read ahead. */
+    private String runTo(int last, int length) {
+        String text = new String(ahead, at - 1, length);
+        column += length;
+        taken += length;
+        next = ahead[last];
+        at = last + 1;
+        return text;
     }
 
     private String quoted() throws IOException {

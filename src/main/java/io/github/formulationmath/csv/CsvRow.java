@@ -5,17 +5,20 @@ import io.github.formulationmath.number.Refusal.Place;
 import io.github.formulationmath.number.Sentence;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a table with its fields by the names of their columns; every complaint carries the place. */
 public final class CsvRow {
+
+    private static final String COLUMN = "refusal.csv-column";
+    private static final String COLUMN_IN_ENGLISH = "{column} cannot be read: {reason}";
 
     private final Map<String, Integer> places;
     private final List<Field> fields;
@@ -159,16 +162,29 @@ public final class CsvRow {
      * @throws CsvException if it is none of the words
      */
     public <T> T choice(String column, List<T> values, Function<T, String> code) {
-        String text = text(column);
+        Map<String, T> byWord = new LinkedHashMap<>();
         for (T value : values) {
-            if (code.apply(value).equals(text)) {
-                return value;
-            }
+            byWord.put(code.apply(value), value);
         }
-        throw wrong(
-                column,
-                "is " + quoted(text) + ": it must be one of "
-                        + values.stream().map(code).collect(Collectors.joining(", ")));
+        return choice(column, byWord);
+    }
+
+    /**
+     * One of a set of words.
+     *
+     * @param <T> what the words stand for
+     * @param column the name of the column
+     * @param values what each word stands for, in the order in which they are told
+     * @return what the word stands for
+     * @throws CsvException if it is none of the words
+     */
+    public <T> T choice(String column, Map<String, T> values) {
+        T found = values.get(text(column));
+        if (found == null) {
+            throw wrong(
+                    column, "is " + quoted(text(column)) + ": it must be one of " + String.join(", ", values.keySet()));
+        }
+        return found;
     }
 
     /**
@@ -181,7 +197,19 @@ public final class CsvRow {
      * @throws CsvException if the factory refuses the text
      */
     public <T> T read(String column, Function<String, T> factory) {
-        return field(column).as("refusal.csv-column", "{column} cannot be read: {reason}", factory);
+        return field(column).as(COLUMN, COLUMN_IN_ENGLISH, factory);
+    }
+
+    /**
+     * The complaint of a reader about the text of a field, with its place and the name of the column: what {@link #read}
+     * throws, for those who read a long table and catch it themselves.
+     *
+     * @param column the name of the column
+     * @param reason what the reader threw
+     * @return the exception, to be thrown; the reason itself if it has a place already
+     */
+    public CsvException wrong(String column, RuntimeException reason) {
+        return field(column).refused(COLUMN, COLUMN_IN_ENGLISH, Objects.requireNonNull(reason, "reason"));
     }
 
     /**
@@ -251,12 +279,18 @@ public final class CsvRow {
         <T> T as(String key, String english, Function<String, T> reader) {
             try {
                 return reader.apply(text);
-            } catch (CsvException e) {
-                throw e;
             } catch (IllegalArgumentException | ArithmeticException e) {
-                String reason = Objects.requireNonNullElse(e.getMessage(), "it cannot be read");
-                throw new CsvException(this, said(key, english, reason), e);
+                throw refused(key, english, e);
             }
+        }
+
+        private CsvException refused(String key, String english, RuntimeException e) {
+            return e instanceof CsvException placed
+                    ? placed
+                    : new CsvException(
+                            this,
+                            said(key, english, Objects.requireNonNullElse(e.getMessage(), "it cannot be read")),
+                            e);
         }
 
         private Sentence said(String key, String english, String reason) {

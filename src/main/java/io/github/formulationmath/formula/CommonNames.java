@@ -163,6 +163,8 @@ final class CommonNames {
                 ([AI])T$ -> $1TE
                 (?<!AC)ID$ -> IDE
                 AMIN$ -> AMINE
+                NITRIL$ -> NITRILE
+                (IS|AS)ON$ -> $1ONE
                 (NON|ENON|RON|TON)(?=$|-) -> $1E
                 (LEN|NEN)$ -> $1E
                 PARABENE?$ -> PARABEN

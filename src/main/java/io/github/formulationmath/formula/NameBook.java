@@ -304,7 +304,8 @@ public final class NameBook {
     }
 
     /**
-     * Names that were probably meant: spelt alike but for one letter or at most one in six, of the same plant, or what a
+     * Names that were probably meant: spelt alike but for one letter or at most one in six, or for two
+     * neighbours that changed places, of the same plant, or what a
      * common name in English, German or French stands for. Only a suggestion; a few usual materials whose names are that close to
      * another, sodium chloride to sodium chlorate, are not asked about.
      *

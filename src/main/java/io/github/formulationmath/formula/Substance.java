@@ -27,7 +27,7 @@ public final class Substance implements Serializable {
     private final String name;
     private final @Nullable String cas;
     private final List<String> synonyms;
-    /** Looked up again after a serializer that calls no constructor. */
+    /** Brought into normal form when first asked for. */
     private transient volatile @Nullable List<String> keys;
     /** 0 until asked for: substances are looked up often. */
     private transient int hash;
@@ -36,7 +36,6 @@ public final class Substance implements Serializable {
         this.name = name;
         this.cas = cas;
         this.synonyms = synonyms;
-        this.keys = keysOf(name, synonyms, cas);
     }
 
     private static List<String> keysOf(String name, List<String> synonyms, @Nullable String cas) {
@@ -46,7 +45,9 @@ public final class Substance implements Serializable {
         }
         Set<String> keys = new LinkedHashSet<>();
         keys.add(SubstanceName.normalise(name));
-        synonyms.forEach(synonym -> keys.add(SubstanceName.normalise(synonym)));
+        for (String synonym : synonyms) {
+            keys.add(SubstanceName.normalise(synonym));
+        }
         if (cas != null) {
             keys.add(cas);
         }

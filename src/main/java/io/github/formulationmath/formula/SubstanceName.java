@@ -36,7 +36,10 @@ public final class SubstanceName {
      */
     public static String normalise(String name) {
         Objects.requireNonNull(name, "name");
-        return isPlain(name) ? spaced(name, true) : normaliseAny(name);
+        if (isPlain(name)) {
+            return spaced(name, true);
+        }
+        return isSimple(name) ? spaced(visible(name).toUpperCase(Locale.ROOT), false) : normaliseAny(name);
     }
 
     /**
@@ -88,7 +91,23 @@ public final class SubstanceName {
         return c >= '\n' && c <= '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
     }
 
-    private static String normaliseAny(String name) {
+    /**
+     * Printable ASCII, Greek letters without accents and the usual apostrophes, as chemical names have them: nothing in it is
+     * composed of anything, and the tables of Unicode need not be read.
+     */
+    private static boolean isSimple(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            boolean ascii = c >= ' ' && c <= '~';
+            boolean greek = c >= '\u0391' && c <= '\u03a9' && c != '\u03a2' || c >= '\u03b1' && c <= '\u03c9';
+            if (!ascii && !greek && c != '\u2019' && c != '\u2032') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static String normaliseAny(String name) {
         String seen = visible(Normalizer.normalize(visible(name), Normalizer.Form.NFKD));
         String capital = seen.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT);
         String plain = undotted(visible(Normalizer.normalize(capital, Normalizer.Form.NFKD)));

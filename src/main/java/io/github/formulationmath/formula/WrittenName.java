@@ -107,9 +107,13 @@ public final class WrittenName {
 
     /**
      * The form in which spellings of one name agree that {@link SubstanceName} keeps apart: sulphide and sulfide, aluminium
-     * and aluminum, Greek letters and their names, and spaces, hyphens and apostrophes anywhere.
+     * and aluminum, Greek letters and their names, and spaces, hyphens and apostrophes anywhere. Only for a search: what is
+     * found by it is told.
+     *
+     * @param name a name in any spelling
+     * @return the form, in capital letters
      */
-    static String looseKey(String name) {
+    public static String looseKey(String name) {
         return looseKeyOf(SubstanceName.normalise(name));
     }
 

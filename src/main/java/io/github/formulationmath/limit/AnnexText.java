@@ -57,6 +57,11 @@ final class AnnexText {
                         finding.substance().toString(),
                         limit.citation().toString(),
                         field,
-                        conditions);
+                        withoutStop(conditions));
+    }
+
+    /** As printed, but for the full stop at the end, for the sentence goes on. */
+    private static String withoutStop(String printed) {
+        return printed.endsWith(".") ? printed.substring(0, printed.length() - 1) : printed;
     }
 }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.amendment.LegalChange;
+import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
@@ -76,8 +77,13 @@ final class CheckIndex {
                 return this;
             }
             Map<String, Counting> byKey = new LinkedHashMap<>();
-            countings.forEach(counting -> byKey.put(counting.key(), counting));
-            other.countings.forEach(counting -> byKey.merge(counting.key(), counting, Counting::stricterOf));
+            for (Counting counting : countings) {
+                byKey.put(counting.key(), counting);
+            }
+            for (Counting counting : other.countings) {
+                Counting known = byKey.get(counting.key());
+                byKey.put(counting.key(), known == null ? counting : Counting.stricterOf(known, counting));
+            }
             return new Entry(
                     List.copyOf(byKey.values()),
                     both(outside, other.outside),
@@ -199,6 +205,10 @@ final class CheckIndex {
             }
         }
         Entry entry = find(named);
+        if (reading == null && annexes.isEmpty() && entry == null) {
+            reading = readInAnnexes(substance);
+            annexes = reading == null ? annexes : annexes(substance, reading);
+        }
         return new Known(
                 named,
                 entry,
@@ -209,6 +219,26 @@ final class CheckIndex {
                 smells(substance.name(), entry),
                 alike(said(named, reading), entry == null ? List.of() : entry.limits()),
                 amendments(named, entry == null ? List.of() : entry.limits()));
+    }
+
+    /** What a name is taken for that no list has itself: another spelling of what Annex II names, or a blend of such. */
+    private NameBook.@Nullable Reading readInAnnexes(Substance substance) {
+        if (!table.asksEuAnnexes()) {
+            return null;
+        }
+        List<String> parts = WrittenName.of(substance.name()).parts();
+        if (parts.size() > 1) {
+            for (String part : parts) {
+                if (!known(Substance.of(part)).isEmpty()) {
+                    return new NameBook.Reading(substance.name(), parts, NameBook.How.BLEND);
+                }
+            }
+        }
+        NameBook.Reading spelt = ProhibitedSubstances.eu2024February()
+                .read(substance.name())
+                .filter(found -> found.how() != NameBook.How.BLEND)
+                .orElse(null);
+        return spelt == null || annexes(substance, spelt).isEmpty() ? null : spelt;
     }
 
     private AnnexFindings annexes(Substance substance, NameBook.@Nullable Reading reading) {
@@ -233,11 +263,16 @@ final class CheckIndex {
             return false;
         }
         WrittenName written = WrittenName.of(name);
-        return written.isAromatic()
-                || entry != null
-                        && written.isPreparation()
-                        && entry.countings().stream()
-                                .anyMatch(counting -> counting.limit().kind() == LimitKind.DECLARE_ABOVE);
+        return written.isAromatic() || entry != null && written.isPreparation() && isDeclared(entry);
+    }
+
+    private static boolean isDeclared(Entry entry) {
+        for (Counting counting : entry.countings()) {
+            if (counting.limit().kind() == LimitKind.DECLARE_ABOVE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a material, as its line is called, is a perfume, a volatile oil or the like. */
@@ -252,8 +287,10 @@ final class CheckIndex {
             return likely;
         }
         Set<String> known = new HashSet<>();
-        limits.forEach(
-                limit -> known.addAll(List.of(limit.place(), limit.basis().toString())));
+        for (UsageLimit limit : limits) {
+            known.add(limit.place());
+            known.add(limit.basis().toString());
+        }
         table.index().mentioning(named).forEach(limit -> known.add(limit.place()));
         String purpose = product.purposeOf(named).orElse(EVERY_PURPOSE);
         return likely.stream()
@@ -274,10 +311,20 @@ final class CheckIndex {
     }
 
     private Set<LegalChange> amendments(Substance named, List<UsageLimit> limits) {
-        Set<LegalChange> found = new LinkedHashSet<>(table.amendments().of(named));
-        limits.forEach(limit -> found.addAll(table.amendments().touching(limit.place())));
-        found.removeIf(amendment -> !amendment.later());
+        Set<LegalChange> found = new LinkedHashSet<>();
+        addLater(found, table.amendments().of(named));
+        for (UsageLimit limit : limits) {
+            addLater(found, table.amendments().touching(limit.place()));
+        }
         return Collections.unmodifiableSet(found);
+    }
+
+    private static void addLater(Set<LegalChange> found, List<LegalChange> changes) {
+        for (LegalChange change : changes) {
+            if (change.later()) {
+                found.add(change);
+            }
+        }
     }
 
     /** What is known of a substance under any of its names and its number. */

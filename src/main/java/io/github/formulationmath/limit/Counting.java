@@ -6,10 +6,11 @@ import io.github.formulationmath.number.Ratio;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -80,16 +81,19 @@ record Counting(
             }
             List<String> keys = new ArrayList<>(member.substance().keys());
             keys.add(countedAs(member));
-            List<String> found = keys.stream()
-                    .map(names::get)
-                    .filter(Objects::nonNull)
-                    .distinct()
-                    .toList();
-            String name = found.isEmpty() ? member.countsAs() : found.get(0);
+            Set<String> found = new LinkedHashSet<>();
+            for (String key : keys) {
+                if (names.containsKey(key)) {
+                    found.add(names.getOrDefault(key, ""));
+                }
+            }
+            String name = found.isEmpty() ? member.countsAs() : found.iterator().next();
             if (found.size() > 1) {
                 names.replaceAll((key, earlier) -> found.contains(earlier) ? name : earlier);
             }
-            keys.forEach(key -> names.put(key, name));
+            for (String key : keys) {
+                names.put(key, name);
+            }
         }
         return names;
     }
@@ -147,6 +151,24 @@ record Counting(
         return substance.keys().contains(name) && !isNumbered(name);
     }
 
+    boolean isNamedOneOf(List<String> keys) {
+        for (String key : keys) {
+            if (isNamed(key)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    boolean isNumberedOneOf(List<String> keys) {
+        for (String key : keys) {
+            if (isNumbered(key)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     boolean isNumbered(String cas) {
         return member.substance().cas().equals(Optional.of(cas));
     }
@@ -179,6 +201,9 @@ record Counting(
 
     /** Which form of one limit is meant: the one of the number, else the strictest. */
     static Counting strictestOf(List<Counting> forms, String cas) {
+        if (forms.size() == 1) {
+            return forms.get(0);
+        }
         List<Counting> exact =
                 forms.stream().filter(form -> form.isNumbered(cas)).toList();
         List<Counting> left = exact.isEmpty() ? forms : exact;

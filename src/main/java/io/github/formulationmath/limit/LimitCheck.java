@@ -42,6 +42,73 @@ final class LimitCheck {
     /** Whether all that is found is wanted, and not the verdicts alone. */
     private final boolean tellsFindings;
 
+    /**
+     * All that a check found; what each is, {@link LimitReport} tells.
+     *
+     * @param verdicts the verdicts, put into the order of their harm
+     * @param amended what later acts changed
+     * @param later verdicts by figures that are only told, put into the order of their harm
+     * @param uncounted what is spoken of and not counted
+     * @param withoutLimit what the table does not speak of
+     * @param conflicts substances whose number is not that of their name
+     * @param unusedPurposes names whose stated purpose was used for nothing
+     * @param readings what names were taken for
+     * @param toBreakDown materials whose constituents are to be asked for
+     */
+    record Found(
+            List<Verdict> verdicts,
+            Map<Substance, Set<LegalChange>> amended,
+            List<Verdict> later,
+            List<LimitReport.Uncounted> uncounted,
+            List<Substance> withoutLimit,
+            List<Substance> conflicts,
+            Set<String> unusedPurposes,
+            Map<Substance, NameBook.Reading> readings,
+            List<Substance> toBreakDown) {
+
+        Found {
+            verdicts = bindingFirst(verdicts);
+            amended = Collections.unmodifiableMap(amended);
+            later = bindingFirst(later);
+            unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
+            readings = Collections.unmodifiableMap(readings);
+        }
+
+        private static List<Verdict> bindingFirst(List<Verdict> found) {
+            if (found.size() > 1) {
+                found.sort(Found::byHarm);
+            }
+            return List.copyOf(found);
+        }
+
+        /**
+         * What restricts the contents first, then the worst, then what surely applies, then what uses up most of its limit,
+         * then the limit on fewer substances; written out because it is asked often.
+         */
+        private static int byHarm(Verdict one, Verdict other) {
+            int order = Boolean.compare(
+                    other.limit().kind().restrictsContents(), one.limit().kind().restrictsContents());
+            if (order == 0) {
+                order = other.conformity().compareTo(one.conformity());
+            }
+            if (order == 0) {
+                order = one.applicability().compareTo(other.applicability());
+            }
+            if (order == 0) {
+                order = other.used().compareTo(one.used());
+            }
+            if (order == 0) {
+                order = Integer.compare(
+                        one.limit().group().members().size(),
+                        other.limit().group().members().size());
+            }
+            if (order == 0) {
+                order = one.limit().id().compareTo(other.limit().id());
+            }
+            return order == 0 ? one.counted().compareTo(other.counted()) : order;
+        }
+    }
+
     LimitCheck(LimitChecker checker, Wholes wholes) {
         this(checker, wholes, true);
     }
@@ -68,15 +135,16 @@ final class LimitCheck {
         return new LimitReport(
                 checker,
                 formula,
-                verdicts,
-                amended,
-                told,
-                uncounted,
-                withoutLimit,
-                conflicts,
-                unusedPurposes,
-                readings,
-                toBreakDown.values());
+                new Found(
+                        verdicts,
+                        amended,
+                        told,
+                        List.copyOf(uncounted),
+                        List.copyOf(withoutLimit),
+                        List.copyOf(conflicts),
+                        unusedPurposes,
+                        readings,
+                        List.copyOf(toBreakDown.values())));
     }
 
     /** Whether a later act has figures for anything that was changed; most changes are only told. */

@@ -53,9 +53,8 @@ public final class LimitChecker {
         this.stated = Map.copyOf(stated);
         this.asOf = asOf;
         this.index = new CheckIndex(table, product, this.stated);
-        this.later = table.later()
-                .map(acts -> new LimitChecker(acts, product, rule, stated, asOf))
-                .orElse(null);
+        LimitTable acts = table.later().orElse(null);
+        this.later = acts == null ? null : new LimitChecker(acts, product, rule, stated, asOf);
     }
 
     /**
@@ -75,6 +74,9 @@ public final class LimitChecker {
     }
 
     private static void requirePurposes(LimitTable table, Product product) {
+        if (product.purposes().isEmpty()) {
+            return;
+        }
         Set<String> known = table.words().purposes();
         product.purposes().forEach((substance, purpose) -> {
             if (!known.isEmpty() && !known.contains(purpose)) {

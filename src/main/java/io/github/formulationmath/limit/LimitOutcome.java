@@ -1,6 +1,8 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.formula.NameBook;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * What all that a report found comes to: the worst of it. Ordered from the best to the worst.
@@ -51,5 +53,38 @@ public enum LimitOutcome {
             case FALLS_SHORT, EXCEEDS -> EXCEEDS;
             case PROHIBITED -> PROHIBITED;
         };
+    }
+
+    /** What a report comes to: the worst of its verdicts, and what is open besides. */
+    static LimitOutcome of(LimitReport report) {
+        LimitOutcome worst = leavesOpen(report) ? CONDITIONS_OPEN : NO_COUNTED_LIMIT_PASSED;
+        for (Verdict verdict : report.verdicts()) {
+            worst = worst.or(of(verdict));
+        }
+        return worst;
+    }
+
+    /** Whether anything beside the verdicts is to be read. A substance with a CAS number of its own is not the slip of a pen. */
+    private static boolean leavesOpen(LimitReport report) {
+        return !report.casConflicts().isEmpty()
+                || report.amended().values().stream()
+                        .flatMap(Set::stream)
+                        .anyMatch(change ->
+                                report.asOf().map(day -> day.isBoundBy(change)).orElse(true))
+                || !report.closestWords().isEmpty()
+                || report.uncounted().stream().anyMatch(finding -> isOpen(finding, report))
+                || !report.withoutBreakdown().isEmpty()
+                || report.readings().values().stream().anyMatch(reading -> reading.how() != NameBook.How.SPELLING)
+                || report.suggestions().keySet().stream()
+                        .anyMatch(substance -> substance.cas().isEmpty());
+    }
+
+    /** What a stated purpose lifted is told; it is open only as far as no other limit on contents counts the substance. */
+    private static boolean isOpen(LimitReport.Uncounted finding, LimitReport report) {
+        return finding.otherPurpose()
+                ? report.verdicts().stream()
+                        .filter(verdict -> verdict.limit().kind().restrictsContents())
+                        .noneMatch(verdict -> verdict.substances().contains(finding.substance()))
+                : finding.mustBeRead();
     }
 }

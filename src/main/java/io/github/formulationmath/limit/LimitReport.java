@@ -8,7 +8,6 @@ import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.reckoning.Wording;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,75 +36,14 @@ public final class LimitReport {
 
     private final LimitChecker checker;
     private final Formula formula;
-    private final List<Verdict> verdicts;
-    private final Map<Substance, Set<LegalChange>> amended;
-    private final List<Verdict> later;
-    private final List<Uncounted> uncounted;
-    private final List<Substance> withoutLimit;
-    private final List<Substance> conflicts;
-    private final Set<String> unusedPurposes;
-    private final Map<Substance, NameBook.Reading> readings;
-    private final List<Substance> toBreakDown;
+    private final LimitCheck.Found found;
     /** Looked for when first asked for. */
     private volatile @Nullable Map<Substance, List<String>> suggestions;
 
-    LimitReport(
-            LimitChecker checker,
-            Formula formula,
-            List<Verdict> verdicts,
-            Map<Substance, Set<LegalChange>> amended,
-            List<Verdict> later,
-            Set<Uncounted> uncounted,
-            Set<Substance> withoutLimit,
-            Set<Substance> conflicts,
-            Set<String> unusedPurposes,
-            Map<Substance, NameBook.Reading> readings,
-            Collection<Substance> toBreakDown) {
+    LimitReport(LimitChecker checker, Formula formula, LimitCheck.Found found) {
         this.checker = checker;
         this.formula = formula;
-        this.verdicts = bindingFirst(verdicts);
-        this.amended = Collections.unmodifiableMap(amended);
-        this.later = bindingFirst(later);
-        this.uncounted = List.copyOf(uncounted);
-        this.withoutLimit = List.copyOf(withoutLimit);
-        this.conflicts = List.copyOf(conflicts);
-        this.unusedPurposes = Collections.unmodifiableSet(unusedPurposes);
-        this.readings = Collections.unmodifiableMap(readings);
-        this.toBreakDown = List.copyOf(toBreakDown);
-    }
-
-    private static List<Verdict> bindingFirst(List<Verdict> found) {
-        if (found.size() > 1) {
-            found.sort(LimitReport::byHarm);
-        }
-        return List.copyOf(found);
-    }
-
-    /**
-     * What restricts the contents first, then the worst, then what surely applies, then what uses up most of its limit, then
-     * the limit on fewer substances; written out because it is asked often.
-     */
-    private static int byHarm(Verdict one, Verdict other) {
-        int order = Boolean.compare(
-                other.limit().kind().restrictsContents(), one.limit().kind().restrictsContents());
-        if (order == 0) {
-            order = other.conformity().compareTo(one.conformity());
-        }
-        if (order == 0) {
-            order = one.applicability().compareTo(other.applicability());
-        }
-        if (order == 0) {
-            order = other.used().compareTo(one.used());
-        }
-        if (order == 0) {
-            order = Integer.compare(
-                    one.limit().group().members().size(),
-                    other.limit().group().members().size());
-        }
-        if (order == 0) {
-            order = one.limit().id().compareTo(other.limit().id());
-        }
-        return order == 0 ? one.counted().compareTo(other.counted()) : order;
+        this.found = found;
     }
 
     /**
@@ -133,7 +71,7 @@ public final class LimitReport {
      * @return an unmodifiable list; empty if no limit counts anything in the formula
      */
     public List<Verdict> verdicts() {
-        return verdicts;
+        return found.verdicts();
     }
 
     /**
@@ -142,7 +80,7 @@ public final class LimitReport {
      * @return the first verdict on a highest or lowest share, if there is one; one that is prohibited before all others
      */
     public Optional<Verdict> binding() {
-        return verdicts.stream()
+        return verdicts().stream()
                 .filter(verdict -> verdict.limit().kind().restrictsContents())
                 .findFirst();
     }
@@ -160,7 +98,7 @@ public final class LimitReport {
                 .shareOf(asked)
                 .map(one -> one.as(one.substance()))
                 .orElse(asked);
-        return verdicts.stream()
+        return verdicts().stream()
                 .filter(verdict -> verdict.substances().stream()
                         .anyMatch(substance -> named.keys().contains(SubstanceName.normalise(substance.name()))))
                 .toList();
@@ -174,7 +112,7 @@ public final class LimitReport {
      */
     public Optional<Verdict> verdict(String limitId) {
         Objects.requireNonNull(limitId, "limitId");
-        return verdicts.stream()
+        return verdicts().stream()
                 .filter(verdict -> verdict.limit().id().equals(limitId))
                 .findFirst();
     }
@@ -199,7 +137,7 @@ public final class LimitReport {
     }
 
     private List<Verdict> due(LimitKind kind) {
-        return verdicts.stream()
+        return verdicts().stream()
                 .filter(verdict -> verdict.limit().kind() == kind)
                 .filter(verdict -> verdict.conformity() != Conformity.WITHIN)
                 .toList();
@@ -212,7 +150,7 @@ public final class LimitReport {
      * @return an unmodifiable map in the order of the formula
      */
     public Map<Substance, Set<LegalChange>> amended() {
-        return amended;
+        return found.amended();
     }
 
     /**
@@ -222,7 +160,7 @@ public final class LimitReport {
      * @return an unmodifiable list, the worst first
      */
     public List<Verdict> laterVerdicts() {
-        return later;
+        return found.later();
     }
 
     /**
@@ -234,43 +172,18 @@ public final class LimitReport {
         return checker.asOf();
     }
 
-    /** Whether a change is one to be read before the product is called fine: it binds, or nobody said on which day. */
-    private boolean matters(LegalChange amendment) {
-        return asOf().map(day -> day.isBoundBy(amendment)).orElse(true);
-    }
-
     /**
      * What all of it comes to: the worst that was found.
      *
      * @return the outcome
      */
     public LimitOutcome outcome() {
-        LimitOutcome worst = hasOpenFindings() ? LimitOutcome.CONDITIONS_OPEN : LimitOutcome.NO_COUNTED_LIMIT_PASSED;
-        for (Verdict verdict : verdicts) {
-            worst = worst.or(LimitOutcome.of(verdict));
-        }
-        return worst;
+        return LimitOutcome.of(this);
     }
 
-    /** What a stated purpose lifted is told; it is open only as far as no other limit on contents counts the substance. */
-    private boolean isOpen(Uncounted finding) {
-        return finding.otherPurpose()
-                ? verdicts.stream()
-                        .filter(verdict -> verdict.limit().kind().restrictsContents())
-                        .noneMatch(verdict -> verdict.substances().contains(finding.substance()))
-                : finding.mustBeRead();
-    }
-
-    /** A substance with a CAS number of its own is not the slip of a pen. */
-    private boolean hasOpenFindings() {
-        return !casConflicts().isEmpty()
-                || amended.values().stream().flatMap(Set::stream).anyMatch(this::matters)
-                || !closestWords().isEmpty()
-                || uncounted.stream().anyMatch(this::isOpen)
-                || !toBreakDown.isEmpty()
-                || readings.values().stream().anyMatch(reading -> reading.how() != NameBook.How.SPELLING)
-                || suggestions().keySet().stream()
-                        .anyMatch(substance -> substance.cas().isEmpty());
+    /** All of what a table speaks without counting it. */
+    List<Uncounted> uncounted() {
+        return found.uncounted();
     }
 
     /**
@@ -279,24 +192,24 @@ public final class LimitReport {
      * @return an unmodifiable list in the order of the formula
      */
     public List<Substance> withoutLimit() {
-        return withoutLimit;
+        return found.withoutLimit();
     }
 
     /**
-     * The substances without a limit whose names are so close to names of the table that those are probably meant: one
-     * letter is wrong, or at most one in six. Nothing was counted under them. Correct the name and check again, or leave
+     * The substances without a limit whose names are so close to names of the table, or of Annex II if it is asked, that
+     * those are probably meant: one letter is wrong, or at most one in six, or two neighbours changed places. Nothing was counted under them. Correct the name and check again, or leave
      * it if the substance is another.
      *
      * @return an unmodifiable map in the order of the formula, from the substance to at most three names as the table
      *     writes them, the closest first, or, where it has none, names of Annex II that are one letter away; substances that no name is close to are not in it
      */
     public Map<Substance, List<String>> suggestions() {
-        Map<Substance, List<String>> found = suggestions;
-        if (found == null) {
-            found = closestNames();
-            suggestions = found;
+        Map<Substance, List<String>> known = suggestions;
+        if (known == null) {
+            known = closestNames();
+            suggestions = known;
         }
-        return found;
+        return known;
     }
 
     private Map<Substance, List<String>> closestNames() {
@@ -319,7 +232,7 @@ public final class LimitReport {
      * @return an unmodifiable map in the order of the formula
      */
     public Map<Substance, NameBook.Reading> readings() {
-        return readings;
+        return found.readings();
     }
 
     /**
@@ -330,7 +243,7 @@ public final class LimitReport {
      * @return an unmodifiable list, each once; empty if the table has nothing to be declared
      */
     public List<Substance> withoutBreakdown() {
-        return toBreakDown;
+        return found.toBreakDown();
     }
 
     /**
@@ -385,7 +298,7 @@ public final class LimitReport {
 
     private List<Uncounted> because(Uncounted.Why... reasons) {
         List<Uncounted.Why> wanted = List.of(reasons);
-        return uncounted.stream()
+        return found.uncounted().stream()
                 .filter(finding -> wanted.contains(finding.why()))
                 .toList();
     }
@@ -398,7 +311,7 @@ public final class LimitReport {
      * @return an unmodifiable set of names in capital letters
      */
     public Set<String> unusedPurposes() {
-        return unusedPurposes;
+        return found.unusedPurposes();
     }
 
     /**
@@ -407,7 +320,7 @@ public final class LimitReport {
      * @return an unmodifiable list
      */
     public List<Substance> casConflicts() {
-        return conflicts;
+        return found.conflicts();
     }
 
     /**
@@ -459,67 +372,17 @@ public final class LimitReport {
         return other instanceof LimitReport that
                 && checker.equals(that.checker)
                 && formula.equals(that.formula)
-                && verdicts.equals(that.verdicts)
-                && amended.equals(that.amended)
-                && later.equals(that.later)
-                && uncounted.equals(that.uncounted)
-                && withoutLimit.equals(that.withoutLimit)
-                && conflicts.equals(that.conflicts)
-                && unusedPurposes.equals(that.unusedPurposes)
-                && readings.equals(that.readings)
-                && toBreakDown.equals(that.toBreakDown);
+                && found.equals(that.found);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(formula, verdicts);
+        return Objects.hash(formula, verdicts());
     }
 
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(formula.name()).append(": ");
-        if (!table().notHeld().isEmpty()) {
-            text.append("not checked ")
-                    .append(String.join(", ", table().notHeld()))
-                    .append("; ");
-        }
-        text.append(outcome()).append(' ').append(verdicts);
-        append(text, "may be prohibited, to read", names(mayBeProhibited()));
-        append(
-                text,
-                "colorants to read",
-                names(colorants().stream().filter(Uncounted::mustBeRead).toList()));
-        append(
-                text,
-                "to read",
-                names(outOfScope().stream().filter(Uncounted::mustBeRead).toList()));
-        append(text, "not transcribed", names(notTranscribed()));
-        append(text, "to read, named there", names(mentioned()));
-        readings.forEach((substance, reading) -> text.append(", ")
-                .append(substance)
-                .append(" taken for ")
-                .append(String.join(" and ", reading.names())));
-        append(text, "breakdown to be asked for", toBreakDown);
-        append(text, "changed since the table", List.copyOf(amended.keySet()));
-        append(text, "no limit in this table", withoutLimit());
-        suggestions()
-                .forEach((substance, names) -> text.append(", ")
-                        .append(substance)
-                        .append(" is close to ")
-                        .append(String.join(" or ", names)));
-        append(text, "words unknown to this table", List.copyOf(closestWords().keySet()));
-        append(text, "purposes stated and not used", List.copyOf(unusedPurposes()));
-        return text.toString();
-    }
-
-    private static List<Substance> names(List<Uncounted> findings) {
-        return findings.stream().map(Uncounted::substance).toList();
-    }
-
-    private static void append(StringBuilder text, String what, List<?> found) {
-        if (!found.isEmpty()) {
-            text.append(", ").append(what).append(": ").append(found);
-        }
+        return ReportText.inOneLine(this);
     }
 
     /**

@@ -5,9 +5,11 @@ import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
+import io.github.formulationmath.limit.ProductWords.Vocabulary;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Reads the two files of a table of limits: the limits, and the substances they count. */
 final class LimitTableReader {
@@ -34,11 +37,23 @@ final class LimitTableReader {
 
     static final CsvFormat SYNONYMS = format("inci_name,synonym,printed_in");
 
-    private static final List<String> ROLES = List.of("member", "mentioned", "not_allowed", "part");
-    private static final List<LimitKind> KINDS = List.of(LimitKind.values());
-    private static final List<SumRule> SUM_RULES = List.of(SumRule.values());
-    private static final List<OutsideScope> OUTSIDE = List.of(OutsideScope.values());
-    private static final List<String> BASES = List.of("active", "as_supplied", "as_reference");
+    private static final Map<String, String> ROLES = words("member", "mentioned", "not_allowed", "part");
+    private static final Map<String, String> BASES = words("active", "as_supplied", "as_reference");
+    private static final Map<String, LimitKind> KINDS = new LinkedHashMap<>();
+    private static final Map<String, SumRule> SUM_RULES = new LinkedHashMap<>();
+    private static final Map<String, OutsideScope> OUTSIDE = new LinkedHashMap<>();
+
+    static {
+        for (LimitKind kind : LimitKind.values()) {
+            KINDS.put(kind.code(), kind);
+        }
+        for (SumRule rule : SumRule.values()) {
+            SUM_RULES.put(rule.code(), rule);
+        }
+        for (OutsideScope outside : OutsideScope.values()) {
+            OUTSIDE.put(outside.code(), outside);
+        }
+    }
 
     private static final Substance ANY = Substance.of("any");
 
@@ -53,6 +68,15 @@ final class LimitTableReader {
     private final Map<String, MassFraction> shares = new HashMap<>();
     private final Map<List<String>, Scope> scopes = new HashMap<>();
     private final Map<String, Set<String>> words = new HashMap<>();
+    private final Map<String, LocalDate> dates = new HashMap<>();
+
+    private static Map<String, String> words(String... all) {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (String word : all) {
+            words.put(word, word);
+        }
+        return words;
+    }
 
     private static CsvFormat format(String header) {
         return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
@@ -66,8 +90,7 @@ final class LimitTableReader {
     static LimitTable read(String name, CsvFormat.Table limits, CsvFormat.Table substances, CsvFormat.Table synonyms) {
         LimitTableReader reader = new LimitTableReader();
         for (CsvRow row : synonyms.rows()) {
-            reader.synonyms
-                    .computeIfAbsent(SubstanceName.normalise(row.required("inci_name")), key -> new ArrayList<>())
+            list(reader.synonyms, SubstanceName.normalise(row.required("inci_name")))
                     .add(row.required("synonym"));
         }
         return reader.table(name, limits, substances);
@@ -77,8 +100,7 @@ final class LimitTableReader {
         for (CsvRow row : substances.rows()) {
             GroupMember member = member(row);
             if (!role(row).equals("part")) {
-                members.computeIfAbsent(row.required("group_id"), id -> new ArrayList<>())
-                        .add(member);
+                list(members, row.required("group_id")).add(member);
             }
         }
         List<UsageLimit> all = new ArrayList<>();
@@ -95,21 +117,26 @@ final class LimitTableReader {
         return LimitTable.of(name, limits.comments(), all);
     }
 
+    /** The list under a key; tables are long and read when a program starts, so that what they need is written out plainly. */
+    private static <T> List<T> list(Map<String, List<T>> lists, String key) {
+        List<T> known = lists.get(key);
+        if (known == null) {
+            known = new ArrayList<>();
+            lists.put(key, known);
+        }
+        return known;
+    }
+
     /** What only names a part of another material says nothing of that part by itself. */
     private static String role(CsvRow row) {
-        return row.choice("role", ROLES, word -> word);
+        return row.choice("role", ROLES);
     }
 
     private GroupMember member(CsvRow row) {
-        Substance plain = row.read("inci_name", Substance::of);
-        List<String> others = synonyms.getOrDefault(plain.keys().get(0), List.of());
-        Substance named = others.isEmpty() ? plain : plain.withSynonyms(others.toArray(new String[0]));
-        Substance substance = row.text("cas_number").isEmpty() ? named : row.read("cas_number", named::withCas);
-        GroupMember member = GroupMember.of(substance).inForm(row.text("form")).countedAs(row.required("counts_as"));
+        GroupMember member =
+                GroupMember.of(substance(row)).inForm(row.text("form")).countedAs(row.required("counts_as"));
         if (!row.text("molecular_formula").isEmpty()) {
-            member = member.withFormula(
-                    formula(row, "molecular_formula"),
-                    units.computeIfAbsent(row.decimal("reference_units"), Ratio::parse));
+            member = member.withFormula(formula(row, "molecular_formula"), units(row));
         }
         return switch (role(row)) {
             case "mentioned" -> member.mentionedOnly();
@@ -118,10 +145,37 @@ final class LimitTableReader {
         };
     }
 
+    private Substance substance(CsvRow row) {
+        String column = "inci_name";
+        try {
+            Substance plain = Substance.of(row.text(column));
+            List<String> others = synonyms.getOrDefault(SubstanceName.normalise(plain.name()), List.of());
+            Substance named = others.isEmpty() ? plain : plain.withSynonyms(others.toArray(new String[0]));
+            column = "cas_number";
+            return row.text(column).isEmpty() ? named : named.withCas(row.text(column));
+        } catch (IllegalArgumentException e) {
+            throw row.wrong(column, e);
+        }
+    }
+
+    private Ratio units(CsvRow row) {
+        String text = row.decimal("reference_units");
+        Ratio known = units.get(text);
+        if (known == null) {
+            known = Ratio.parse(text);
+            units.put(text, known);
+        }
+        return known;
+    }
+
     private MolecularFormula formula(CsvRow row, String column) {
         MolecularFormula known = formulas.get(row.text(column));
         if (known == null) {
-            known = row.read(column, MolecularFormula::parse);
+            try {
+                known = MolecularFormula.parse(row.text(column));
+            } catch (IllegalArgumentException e) {
+                throw row.wrong(column, e);
+            }
             formulas.put(row.text(column), known);
         }
         return known;
@@ -131,7 +185,11 @@ final class LimitTableReader {
         String percent = row.decimal("percent");
         MassFraction known = shares.get(percent);
         if (known == null) {
-            known = row.read("percent", MassFraction::ofPercent);
+            try {
+                known = MassFraction.ofPercent(percent);
+            } catch (IllegalArgumentException e) {
+                throw row.wrong("percent", e);
+            }
             shares.put(percent, known);
         }
         return known;
@@ -140,23 +198,25 @@ final class LimitTableReader {
     private UsageLimit limit(CsvRow row) {
         MassFraction share = share(row);
         SubstanceGroup group = group(row);
-        LimitKind kind = row.choice("kind", KINDS, LimitKind::code);
-        return row.read(
-                "limit_id",
-                id -> new UsageLimit(
-                        id,
-                        group,
-                        kind,
-                        share,
-                        basis(row),
-                        row.choice("sum_rule", SUM_RULES, SumRule::code),
-                        scope(row),
-                        row.required("whole"),
-                        row.choice("outside_scope", OUTSIDE, OutsideScope::code),
-                        String.join(" ", row.text("annex"), row.text("ref_no"), row.text("substance_group")),
-                        row.text("declared_as"),
-                        citation(row),
-                        text(row)));
+        LimitKind kind = row.choice("kind", KINDS);
+        try {
+            return new UsageLimit(
+                    row.text("limit_id"),
+                    group,
+                    kind,
+                    share,
+                    basis(row),
+                    row.choice("sum_rule", SUM_RULES),
+                    scope(row),
+                    row.required("whole"),
+                    row.choice("outside_scope", OUTSIDE),
+                    String.join(" ", row.text("annex"), row.text("ref_no"), row.text("substance_group")),
+                    row.text("declared_as"),
+                    citation(row),
+                    text(row));
+        } catch (IllegalArgumentException e) {
+            throw row.wrong("limit_id", e);
+        }
     }
 
     private SubstanceGroup group(CsvRow row) {
@@ -167,11 +227,16 @@ final class LimitTableReader {
                     "group_id",
                     "is \"" + Excerpt.of(id) + "\", which the substances file does not have: add its substances there");
         }
-        return groups.computeIfAbsent(id, key -> SubstanceGroup.of(row.required("substance_group"), found));
+        SubstanceGroup known = groups.get(id);
+        if (known == null) {
+            known = SubstanceGroup.of(row.required("substance_group"), found);
+            groups.put(id, known);
+        }
+        return known;
     }
 
     private LimitBasis basis(CsvRow row) {
-        String word = row.choice("basis", BASES, text -> text);
+        String word = row.choice("basis", BASES);
         boolean named = !row.text("reference_substance").isEmpty();
         if (named != word.equals("as_reference")) {
             throw row.wrong(
@@ -202,31 +267,55 @@ final class LimitTableReader {
         return known;
     }
 
-    private Set<String> words(CsvRow row, String column) {
-        Set<String> known = words.get(row.text(column));
+    private Set<String> words(CsvRow row, String column, Vocabulary vocabulary) {
+        String asked = column.concat(row.text(column));
+        Set<String> known = words.get(asked);
         if (known == null) {
-            known = row.read(column, Scope::parse);
-            words.put(row.text(column), known);
+            try {
+                known = vocabulary.requireMeant(Scope.parse(row.text(column)));
+            } catch (IllegalArgumentException e) {
+                throw row.wrong(column, e);
+            }
+            words.put(asked, known);
         }
         return known;
     }
 
+    /** Column by column, so that what is wrong is said of the one where it stands. */
     private Scope readScope(CsvRow row) {
-        Set<String> areas = words(row, "scope_area");
-        Set<String> products = words(row, "scope_product");
-        Set<String> forms = words(row, "scope_form");
-        Scope scope = row.read("scope_use", use -> new Scope(use, areas, products, forms, Set.of(), Scope.ANY));
-        Scope used =
-                row.read("scope_user", list -> scope.withUsers(Scope.parse(list).toArray(new String[0])));
-        return row.read("purpose", used::withPurpose);
+        Set<String> areas = words(row, "scope_area", Vocabulary.AREAS);
+        Set<String> products = words(row, "scope_product", Vocabulary.KINDS);
+        Set<String> forms = words(row, "scope_form", Vocabulary.FORMS);
+        String column = "scope_use";
+        try {
+            Scope scope = new Scope(row.text(column), areas, products, forms, Set.of(), Scope.ANY);
+            column = "scope_user";
+            String[] users = Scope.parse(row.text(column)).toArray(new String[0]);
+            scope = users.length == 0 ? scope : scope.withUsers(users);
+            column = "purpose";
+            return row.text(column).equals(Scope.ANY) ? scope : scope.withPurpose(row.text(column));
+        } catch (IllegalArgumentException e) {
+            throw row.wrong(column, e);
+        }
     }
 
-    private static Citation citation(CsvRow row) {
+    private Citation citation(CsvRow row) {
         return Citation.of(
                 row.required("citation"),
                 row.text("amending_act"),
-                row.date("entry_updated"),
-                row.date("snapshot_date"));
+                date(row, "entry_updated"),
+                date(row, "snapshot_date"));
+    }
+
+    private @Nullable LocalDate date(CsvRow row, String column) {
+        LocalDate known = dates.get(row.text(column));
+        if (known == null) {
+            known = row.date(column);
+            if (known != null) {
+                dates.put(row.text(column), known);
+            }
+        }
+        return known;
     }
 
     private static EntryText text(CsvRow row) {
@@ -264,14 +353,26 @@ final class LimitTableReader {
                 told.names().add(row.text("name"));
             }
             if (!row.text("cas_number").isEmpty()) {
-                row.read("cas_number", ANY::withCas);
+                requireCas(row);
                 told.numbers().add(row.text("cas_number"));
             }
         }
         List<OmittedEntry> omitted = new ArrayList<>(all.size());
-        all.forEach((key, told) -> omitted.add(new OmittedEntry(
-                key.get(0), key.get(1), key.get(2), told.reason(), told.names(), told.numbers(), told.text())));
+        for (Map.Entry<List<String>, Told> one : all.entrySet()) {
+            List<String> key = one.getKey();
+            Told told = one.getValue();
+            omitted.add(new OmittedEntry(
+                    key.get(0), key.get(1), key.get(2), told.reason(), told.names(), told.numbers(), told.text()));
+        }
         return List.copyOf(omitted);
+    }
+
+    private static void requireCas(CsvRow row) {
+        try {
+            ANY.withCas(row.text("cas_number"));
+        } catch (IllegalArgumentException e) {
+            throw row.wrong("cas_number", e);
+        }
     }
 
     /** What is read of one entry. */

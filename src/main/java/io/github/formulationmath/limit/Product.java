@@ -5,6 +5,7 @@ import io.github.formulationmath.formula.SubstanceName;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * What a product is, as far as limits ask: whether it stays on, for which part of the body, of which kind and form, and
@@ -70,13 +70,20 @@ public record Product(
         forms = terms("productForms", forms);
         users = UserWords.requireKnown(terms("users", users));
         Map<String, String> normal = new HashMap<>();
-        purposes.forEach((name, purpose) -> normal.put(
-                SubstanceName.normalise(Objects.requireNonNull(name, "inciName")), term("purpose", purpose)));
+        for (Map.Entry<String, String> one : purposes.entrySet()) {
+            normal.put(
+                    SubstanceName.normalise(Objects.requireNonNull(one.getKey(), "inciName")),
+                    term("purpose", one.getValue()));
+        }
         purposes = Map.copyOf(normal);
     }
 
     private static Set<String> terms(String name, Set<String> words) {
-        return words.stream().map(word -> term(name, word)).collect(Collectors.toUnmodifiableSet());
+        Set<String> terms = new HashSet<>();
+        for (String word : words) {
+            terms.add(term(name, word));
+        }
+        return Set.copyOf(terms);
     }
 
     private static String term(String name, String word) {
@@ -205,7 +212,12 @@ public record Product(
     }
 
     private static boolean areKnown(Set<String> written, Set<String> ofTable, ProductWords.Vocabulary general) {
-        return written.stream().allMatch(word -> ofTable.contains(word) || general.has(word));
+        for (String word : written) {
+            if (!ofTable.contains(word) && !general.has(word)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Set<String> stated(String name, String... words) {

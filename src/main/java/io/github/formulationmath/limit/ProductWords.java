@@ -3,15 +3,16 @@ package io.github.formulationmath.limit;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.NameBook;
+import io.github.formulationmath.number.Excerpt;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -20,10 +21,10 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
-import java.util.regex.Pattern;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The words by which a table tells products apart, and the purposes it asks for: what {@link Product#on},
@@ -59,7 +60,6 @@ public record ProductWords(
 
     private static final Set<String> SPRAY_PARTS = Set.of(SPRAY, "aerosol", "mist");
 
-    private static final Pattern GAP = Pattern.compile("[\\s_-]+");
     private static final int MOST_CLOSE = 5;
 
     /**
@@ -81,9 +81,7 @@ public record ProductWords(
 
     /** A word as it is compared: letter case, spaces and hyphens make no difference. */
     static String term(String word) {
-        return isTerm(word)
-                ? word
-                : GAP.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
+        return isTerm(word) ? word : word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "_");
     }
 
     /** Whether a word is written as it is compared: small letters, digits and single low lines. */
@@ -101,23 +99,44 @@ public record ProductWords(
 
     static ProductWords of(List<UsageLimit> limits) {
         return new ProductWords(
-                side(limits, Scope::areas, Vocabulary.AREAS),
-                side(limits, Scope::products, Vocabulary.KINDS),
-                side(limits, Scope::forms, Vocabulary.FORMS),
+                side(areas(limits), Vocabulary.AREAS),
+                side(kinds(limits), Vocabulary.KINDS),
+                side(forms(limits), Vocabulary.FORMS),
                 purposes(limits),
                 UserWords.all());
     }
 
-    /** The words of the table; and all others that are known, if the table has one of them. */
-    private static Set<String> side(
-            List<UsageLimit> limits, Function<Scope, Set<String>> terms, Vocabulary vocabulary) {
-        Set<String> words = new TreeSet<>();
+    private static Set<String> areas(List<UsageLimit> limits) {
+        Set<String> words = new HashSet<>();
         for (UsageLimit limit : limits) {
-            for (String word : terms.apply(limit.scope())) {
-                words.add(word.substring(Scope.prefix(word).length()));
-            }
+            words.addAll(limit.scope().areas());
         }
-        if (words.stream().anyMatch(vocabulary::has)) {
+        return words;
+    }
+
+    private static Set<String> kinds(List<UsageLimit> limits) {
+        Set<String> words = new HashSet<>();
+        for (UsageLimit limit : limits) {
+            words.addAll(limit.scope().products());
+        }
+        return words;
+    }
+
+    private static Set<String> forms(List<UsageLimit> limits) {
+        Set<String> words = new HashSet<>();
+        for (UsageLimit limit : limits) {
+            words.addAll(limit.scope().forms());
+        }
+        return words;
+    }
+
+    /** The words of the table; and all others that are known, if the table has one of them. */
+    private static Set<String> side(Set<String> scopes, Vocabulary vocabulary) {
+        Set<String> words = new TreeSet<>();
+        for (String word : scopes) {
+            words.add(word.substring(Scope.prefix(word).length()));
+        }
+        if (!Collections.disjoint(words, vocabulary.words())) {
             words.addAll(vocabulary.words());
         }
         words.add(OTHER);
@@ -136,7 +155,7 @@ public record ProductWords(
     }
 
     private static Set<String> sorted(Set<String> words) {
-        return java.util.Collections.unmodifiableSet(new LinkedHashSet<>(new TreeSet<>(words)));
+        return Collections.unmodifiableSet(new LinkedHashSet<>(new TreeSet<>(words)));
     }
 
     /**
@@ -160,20 +179,25 @@ public record ProductWords(
     /** What is stated of the area, and what the kinds of product are for. */
     static Set<String> withAreasFrom(Set<String> kinds, Set<String> areas) {
         Set<String> all = new LinkedHashSet<>(areas);
-        kinds.forEach(kind -> all.addAll(Vocabulary.KINDS.areas(kind)));
+        for (String kind : kinds) {
+            all.addAll(Vocabulary.KINDS.areas(kind));
+        }
         return all;
     }
 
     /** What is stated of the form, and that a kind of product called a spray or a powder is one. */
     static Set<String> withFormsFrom(Set<String> kinds, Set<String> forms) {
-        Set<String> parts = kinds.stream()
-                .flatMap(kind -> Vocabulary.KINDS.also(kind).stream())
-                .flatMap(kind -> Stream.of(kind.split("_", -1)))
-                .collect(Collectors.toUnmodifiableSet());
-        boolean airborne = forms.stream()
-                .flatMap(form -> Vocabulary.FORMS.also(form).stream())
-                .anyMatch(AIRBORNE::contains);
-        if (!airborne && parts.stream().anyMatch(SPRAY_PARTS::contains)) {
+        Set<String> parts = new HashSet<>();
+        for (String kind : kinds) {
+            for (String one : Vocabulary.KINDS.also(kind)) {
+                parts.addAll(List.of(one.split("_", -1)));
+            }
+        }
+        boolean airborne = false;
+        for (String form : forms) {
+            airborne |= !Collections.disjoint(Vocabulary.FORMS.also(form), AIRBORNE);
+        }
+        if (!airborne && !Collections.disjoint(parts, SPRAY_PARTS)) {
             return with(forms, SPRAY);
         }
         return forms.isEmpty() && parts.contains(POWDER) ? with(forms, POWDER) : forms;
@@ -205,14 +229,12 @@ public record ProductWords(
         Set<String> all = Vocabulary.FORMS.also(word);
         return Vocabulary.FORMS.has(word)
                 && (all.contains(PRESSED)
-                        || Vocabulary.FORMS.mayBe(word).isEmpty()
-                                && all.stream().noneMatch(AIRBORNE::contains));
+                        || Vocabulary.FORMS.mayBe(word).isEmpty() && Collections.disjoint(all, AIRBORNE));
     }
 
     /** Whether a form is surely none of the terms, although no table may name it. */
     static boolean isSurelyNot(String word, String term) {
-        return word.equals(OTHER)
-                || isPlain(word) && Vocabulary.FORMS.also(term).stream().anyMatch(AIRBORNE::contains);
+        return word.equals(OTHER) || isPlain(word) && !Collections.disjoint(Vocabulary.FORMS.also(term), AIRBORNE);
     }
 
     /** Known words that may be meant by one that is not: spelt alike, of the same letters, or with a part in common. */
@@ -253,7 +275,16 @@ public record ProductWords(
         /** Forms of product. */
         static final Vocabulary FORMS = side("form");
 
-        private final Map<String, Word> words = new TreeMap<>();
+        /** Purposes of a substance. */
+        static final Vocabulary PURPOSES = side("purpose");
+
+        /** How the sides are called in a rule of one's own. */
+        private static final Map<String, String> FACTS =
+                Map.of("area", "area", "kind", "product", "form", "form", "purpose", "purpose");
+
+        private final String side;
+        private final Map<String, CsvRow> rows = new TreeMap<>();
+        private final Map<String, Word> words = new ConcurrentHashMap<>();
 
         /**
          * What a word says.
@@ -264,18 +295,26 @@ public record ProductWords(
          */
         private record Word(Set<String> also, Set<String> mayBe, Set<String> areas) {}
 
-        private Vocabulary(List<CsvRow> rows) {
-            Map<String, CsvRow> byWord = new HashMap<>();
-            for (CsvRow row : rows) {
-                if (byWord.put(row.required("word"), row) != null) {
-                    throw row.wrong("word", "stands there a second time: write each word once");
-                }
+        private Vocabulary(String side) {
+            this.side = side;
+        }
+
+        private void add(CsvRow row) {
+            if (rows.put(row.required("word"), row) != null) {
+                throw row.wrong("word", "stands there a second time: write each word once");
             }
-            for (String word : byWord.keySet()) {
-                Set<String> also = all(Set.of(word), byWord, "also");
-                Set<String> mayBe = all(listed(also, byWord, "may_be"), byWord, "also");
-                words.put(word, new Word(also, mayBe, listed(also, byWord, "area")));
+        }
+
+        /** Worked out when first asked for: a product has few of the words. */
+        private @Nullable Word word(String word) {
+            Word known = words.get(word);
+            if (known == null && rows.containsKey(word)) {
+                Set<String> also = all(Set.of(word), "also");
+                Set<String> mayBe = all(listed(also, "may_be"), "also");
+                known = new Word(also, mayBe, listed(also, "area"));
+                words.put(word, known);
             }
+            return known;
         }
 
         private static Vocabulary side(String name) {
@@ -286,23 +325,26 @@ public record ProductWords(
             String file = "product-words.csv";
             try (InputStream in = Objects.requireNonNull(
                     Vocabulary.class.getResourceAsStream(file), file + " is missing from the jar")) {
-                Map<String, List<CsvRow>> rows = new HashMap<>();
+                Map<String, Vocabulary> sides = new LinkedHashMap<>();
                 for (CsvRow row : FORMAT.read(file, in).rows()) {
-                    rows.computeIfAbsent(row.required("side"), side -> new ArrayList<>())
-                            .add(row);
+                    String side = row.required("side");
+                    Vocabulary own = sides.get(side);
+                    if (own == null) {
+                        own = new Vocabulary(side);
+                        sides.put(side, own);
+                    }
+                    own.add(row);
                 }
-                Map<String, Vocabulary> sides = new HashMap<>();
-                rows.forEach((side, own) -> sides.put(side, new Vocabulary(own)));
                 return sides;
             } catch (IOException e) {
                 throw new UncheckedIOException(file + " cannot be read", e);
             }
         }
 
-        /** The words that a column of these rows lists. */
-        private static Set<String> listed(Set<String> words, Map<String, CsvRow> rows, String column) {
+        /** The words that a column of these words' rows lists. */
+        private Set<String> listed(Set<String> some, String column) {
             Set<String> listed = new HashSet<>();
-            for (String word : words) {
+            for (String word : some) {
                 CsvRow row = rows.get(word);
                 if (row != null && !row.text(column).isEmpty()) {
                     listed.addAll(row.list(column));
@@ -312,11 +354,11 @@ public record ProductWords(
         }
 
         /** The words with all that a column lists, through all steps. */
-        private static Set<String> all(Set<String> words, Map<String, CsvRow> rows, String column) {
-            Set<String> found = new LinkedHashSet<>(words);
-            Deque<String> left = new ArrayDeque<>(words);
+        private Set<String> all(Set<String> some, String column) {
+            Set<String> found = new LinkedHashSet<>(some);
+            Deque<String> left = new ArrayDeque<>(some);
             while (!left.isEmpty()) {
-                for (String word : listed(Set.of(left.remove()), rows, column)) {
+                for (String word : listed(Set.of(left.remove()), column)) {
                     if (found.add(word)) {
                         left.add(word);
                     }
@@ -326,28 +368,67 @@ public record ProductWords(
         }
 
         Set<String> words() {
-            return words.keySet();
+            return rows.keySet();
+        }
+
+        /**
+         * Words of a scope of which none is the slip of a pen for a known one, or known for something else. A word that is
+         * like none is a word of the table's own.
+         */
+        Set<String> requireMeant(Set<String> scope) {
+            for (String word : scope) {
+                String begins = Scope.prefix(word).isEmpty() && word.startsWith(Scope.OTHER_THAN)
+                        ? Scope.OTHER_THAN
+                        : Scope.prefix(word);
+                requireMeant(begins, word.substring(begins.length()));
+            }
+            return scope;
+        }
+
+        private void requireMeant(String begins, String word) {
+            if (rows.containsKey(word) || word.equals(OTHER)) {
+                return;
+            }
+            for (Map.Entry<String, Vocabulary> other : SIDES.entrySet()) {
+                // A form may well be the name of a kind: a balm.
+                boolean usual = this == KINDS && other.getValue() == FORMS;
+                if (!usual && other.getValue().has(word)) {
+                    String fact = FACTS.get(other.getKey()) + "=" + begins + word;
+                    throw new IllegalArgumentException(said(begins + word)
+                            + ": that is a word for another side, write it there, as " + fact + " in a file of rules");
+                }
+            }
+            List<String> meant = NameBook.of(with(rows.keySet(), OTHER)).suggest(word, MOST_CLOSE);
+            if (!meant.isEmpty()) {
+                throw new IllegalArgumentException(said(begins + word) + ", which is no known word and close to "
+                        + meant.stream().map(begins::concat).collect(Collectors.joining(", "))
+                        + ": write that, or else a word of your own that is not so close to a known one");
+            }
+        }
+
+        private String said(String word) {
+            return FACTS.get(side) + " is \"" + Excerpt.of(word) + '"';
         }
 
         boolean has(String word) {
-            return words.containsKey(word);
+            return rows.containsKey(word);
         }
 
         /** A word with everything else that it is. */
         Set<String> also(String word) {
-            Word known = words.get(word);
+            Word known = word(word);
             return known == null ? Set.of(word) : known.also;
         }
 
         /** What a word may be as well, although it does not say so: what stands there is never settled by that word. */
         Set<String> mayBe(String word) {
-            Word known = words.get(word);
+            Word known = word(word);
             return known == null ? Set.of() : known.mayBe;
         }
 
         /** The parts of the body that something called so is for; none if it does not say. */
         Set<String> areas(String word) {
-            Word known = words.get(word);
+            Word known = word(word);
             return known == null ? Set.of() : known.areas;
         }
     }

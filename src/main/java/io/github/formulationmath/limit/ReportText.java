@@ -242,4 +242,53 @@ record ReportText(LimitReport report, Wording wording) {
                 finding.substance().toString(),
                 finding.limits().get(0).citation().toString());
     }
+
+    /** Everything in one line, for a log or a shell; not translated. */
+    static String inOneLine(LimitReport report) {
+        StringBuilder text = new StringBuilder(report.formula().name()).append(": ");
+        if (!report.table().notHeld().isEmpty()) {
+            text.append("not checked ")
+                    .append(String.join(", ", report.table().notHeld()))
+                    .append("; ");
+        }
+        text.append(report.outcome()).append(' ').append(report.verdicts());
+        append(text, "may be prohibited, to read", substances(report.mayBeProhibited()));
+        append(text, "colorants to read", substances(toRead(report.colorants())));
+        append(text, "to read", substances(toRead(report.outOfScope())));
+        append(text, "not transcribed", substances(report.notTranscribed()));
+        append(text, "to read, named there", substances(report.mentioned()));
+        report.readings()
+                .forEach((substance, reading) -> text.append(", ")
+                        .append(substance)
+                        .append(" taken for ")
+                        .append(String.join(" and ", reading.names())));
+        append(text, "breakdown to be asked for", report.withoutBreakdown());
+        append(text, "changed since the table", List.copyOf(report.amended().keySet()));
+        append(text, "no limit in this table", report.withoutLimit());
+        report.suggestions()
+                .forEach((substance, names) -> text.append(", ")
+                        .append(substance)
+                        .append(" is close to ")
+                        .append(String.join(" or ", names)));
+        append(
+                text,
+                "words unknown to this table",
+                List.copyOf(report.closestWords().keySet()));
+        append(text, "purposes stated and not used", List.copyOf(report.unusedPurposes()));
+        return text.toString();
+    }
+
+    private static List<LimitReport.Uncounted> toRead(List<LimitReport.Uncounted> findings) {
+        return findings.stream().filter(LimitReport.Uncounted::mustBeRead).toList();
+    }
+
+    private static List<Substance> substances(List<LimitReport.Uncounted> findings) {
+        return findings.stream().map(LimitReport.Uncounted::substance).toList();
+    }
+
+    private static void append(StringBuilder text, String what, List<?> found) {
+        if (!found.isEmpty()) {
+            text.append(", ").append(what).append(": ").append(found);
+        }
+    }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.limit.ProductWords.Vocabulary;
 import io.github.formulationmath.number.Excerpt;
 import java.io.Serializable;
 import java.util.Comparator;
@@ -15,6 +16,10 @@ import java.util.stream.Collectors;
  * <p>Words are written as in a table: {@code hair}, {@code face_cream}, {@code not:oral}. Letter case, spaces and hyphens
  * make no difference. Several words that are meant: one of them is enough. Words with {@code not:} are left out. Words with
  * {@code perhaps_not:} may be left out by something that was not seen, such as a footnote: there the limit may apply.
+ *
+ * <p>What the words are is in {@link LimitTable#words()}. A table may have words of its own for areas, kinds, forms and
+ * purposes; one that is a slip of the pen for a known word, {@code fcae}, or is known for something else, an area among the
+ * kinds, is refused with what may be meant. The words for users are a closed list.
  *
  * <p>Example: {@code Scope.leaveOn().withAreas("not:oral", "not:lips").withForms("not:spray")}.
  *
@@ -57,19 +62,23 @@ public record Scope(
      * @param forms forms of products
      * @param users {@code general} or {@code professional}, and ages left out, such as {@code not:under_3}; none for all
      * @param purpose what the substance is used for, or {@code any}
-     * @throws IllegalArgumentException if a word is blank, or the use or a word for users is another
+     * @throws IllegalArgumentException if a word is blank, is the slip of a pen for a known one, or belongs to another side;
+     *     or the use or a word for users is another
      */
     public Scope {
         if (!Objects.requireNonNull(use, "use").equals(ANY)) {
             requireOneOf("use", use, LEAVE_ON, RINSE_OFF);
         }
-        areas = terms(areas);
-        products = terms(products);
-        forms = terms(forms);
+        areas = Vocabulary.AREAS.requireMeant(terms(areas));
+        products = Vocabulary.KINDS.requireMeant(terms(products));
+        forms = Vocabulary.FORMS.requireMeant(terms(forms));
         users = UserWords.requireScope(terms(users));
         purpose = ProductWords.term(Objects.requireNonNull(purpose, "purpose"));
         if (purpose.isEmpty()) {
             throw new IllegalArgumentException("purpose is blank: name one, for example preservative");
+        }
+        if (!purpose.equals(ANY)) {
+            Vocabulary.PURPOSES.requireMeant(Set.of(purpose));
         }
     }
 
@@ -141,7 +150,7 @@ public record Scope(
      *
      * @param words for example {@code hair}, {@code face}, {@code not:oral}
      * @return the scope
-     * @throws IllegalArgumentException if a word is blank
+     * @throws IllegalArgumentException if a word is blank, is the slip of a pen for a known one, or belongs to another side
      */
     public Scope withAreas(String... words) {
         return new Scope(use, set(words), products, forms, users, purpose);
@@ -152,7 +161,7 @@ public record Scope(
      *
      * @param words for example {@code shampoo}, {@code not:mouthwash}
      * @return the scope
-     * @throws IllegalArgumentException if a word is blank
+     * @throws IllegalArgumentException if a word is blank, is the slip of a pen for a known one, or belongs to another side
      */
     public Scope withProducts(String... words) {
         return new Scope(use, areas, set(words), forms, users, purpose);
@@ -163,7 +172,7 @@ public record Scope(
      *
      * @param words for example {@code spray}, {@code not:spray}
      * @return the scope
-     * @throws IllegalArgumentException if a word is blank
+     * @throws IllegalArgumentException if a word is blank, is the slip of a pen for a known one, or belongs to another side
      */
     public Scope withForms(String... words) {
         return new Scope(use, areas, products, set(words), users, purpose);
@@ -185,7 +194,7 @@ public record Scope(
      *
      * @param word for example {@code preservative}, {@code uv_filter}, {@code other_than_preservative}
      * @return the scope
-     * @throws IllegalArgumentException if the word is blank
+     * @throws IllegalArgumentException if the word is blank, or is the slip of a pen for a known one
      */
     public Scope withPurpose(String word) {
         return new Scope(use, areas, products, forms, users, Objects.requireNonNull(word, "word"));

@@ -1,6 +1,7 @@
 package io.github.formulationmath.limit;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -31,11 +32,13 @@ record StatedWords(
     }
 
     static StatedWords of(Set<String> written, Set<String> vocabulary, ProductWords.Vocabulary general) {
-        Set<String> known = written.stream()
-                .filter(vocabulary::contains)
-                .flatMap(word -> general.also(word).stream())
-                .collect(Collectors.toUnmodifiableSet());
-        return new StatedWords(written, vocabulary, known, general, false, false);
+        Set<String> known = new HashSet<>();
+        for (String word : written) {
+            if (vocabulary.contains(word)) {
+                known.addAll(general.also(word));
+            }
+        }
+        return new StatedWords(written, vocabulary, Set.copyOf(known), general, false, false);
     }
 
     /** The same words if nothing was stated on this side. */
@@ -90,10 +93,13 @@ record StatedWords(
 
     /** The words that begin so, without what they begin with. */
     private static Set<String> with(String prefix, Set<String> scope) {
-        return scope.stream()
-                .filter(word -> Scope.prefix(word).equals(prefix))
-                .map(word -> word.substring(prefix.length()))
-                .collect(Collectors.toUnmodifiableSet());
+        Set<String> words = new HashSet<>();
+        for (String word : scope) {
+            if (Scope.prefix(word).equals(prefix)) {
+                words.add(word.substring(prefix.length()));
+            }
+        }
+        return Set.copyOf(words);
     }
 
     private Set<String> unknown() {

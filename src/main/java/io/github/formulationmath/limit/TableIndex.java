@@ -6,6 +6,7 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.formula.SubstanceName;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -15,8 +16,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,8 +26,6 @@ final class TableIndex {
 
     private static final String NANO = "(NANO)";
 
-    private static final int MOST_KEPT = 4096;
-
     private final KeyIndex<Substance> members = new KeyIndex<>();
     private final KeyIndex<UsageLimit> counting = new KeyIndex<>();
     private final KeyIndex<UsageLimit> mentioning = new KeyIndex<>();
@@ -38,9 +35,7 @@ final class TableIndex {
     private final boolean declares;
     private final List<UsageLimit> all;
     private volatile @Nullable NameBook names;
-    /** Names of Annex II that are close to others; as many are kept as a large stock has. */
-    private final Map<String, List<String>> prohibited = new ConcurrentHashMap<>();
-
+    private volatile @Nullable NameBook withProhibited;
     private @Nullable SaltNames salts;
 
     TableIndex(List<UsageLimit> limits, List<OmittedEntry> entries) {
@@ -77,20 +72,25 @@ final class TableIndex {
         return known;
     }
 
-    /** Names that were probably meant: of the table, else, if it asks that, of Annex II. */
-    List<String> suggest(String written, int most, boolean asksAnnexII) {
-        List<String> own = names().suggest(written, most);
-        if (!own.isEmpty() || !asksAnnexII) {
-            return own;
-        }
-        List<String> known = prohibited.get(written);
+    /**
+     * Names that were probably meant by one that nothing is known of, the likeliest first, of the table and, if it asks them,
+     * of the prohibited substances.
+     */
+    List<String> suggest(String name, int most, boolean asksEuAnnexes) {
+        return asksEuAnnexes && ProhibitedSubstances.eu2024February().hasCloseTo(name)
+                ? namesWithProhibited().suggest(name, most)
+                : names().suggest(name, most);
+    }
+
+    private NameBook namesWithProhibited() {
+        NameBook known = withProhibited;
         if (known == null) {
-            known = ProhibitedSubstances.eu2024February().suggest(written);
-            if (prohibited.size() < MOST_KEPT) {
-                prohibited.put(written, known);
-            }
+            Set<String> both = new TreeSet<>(written);
+            both.addAll(ProhibitedSubstances.eu2024February().names());
+            known = NameBook.of(both);
+            withProhibited = known;
         }
-        return known.size() <= most ? known : known.subList(0, most);
+        return known;
     }
 
     /** Whether the table has substances to be declared, so that constituents of natural materials matter. */
@@ -178,8 +178,10 @@ final class TableIndex {
         Set<String> numbers = new HashSet<>();
         for (UsageLimit limit : counting.find(name)) {
             for (Counting form : of(limit)) {
-                if (form.isNamed(name)) {
-                    form.member().substance().cas().ifPresent(numbers::add);
+                String cas =
+                        form.isNamed(name) ? form.member().substance().cas().orElse("") : "";
+                if (!cas.isEmpty()) {
+                    numbers.add(cas);
                 }
             }
         }
@@ -192,13 +194,16 @@ final class TableIndex {
         List<Counting> named = new ArrayList<>();
         List<Counting> numbered = new ArrayList<>();
         for (UsageLimit limit : counting.find(substance.keys())) {
-            List<Counting> forms = of(limit).stream()
-                    .filter(form -> substance.keys().stream().anyMatch(form::isNamed))
-                    .toList();
+            List<Counting> forms = new ArrayList<>(1);
+            List<Counting> others = new ArrayList<>(1);
+            for (Counting form : of(limit)) {
+                if (form.isNamedOneOf(substance.keys())) {
+                    forms.add(form);
+                } else if (form.isNumberedOneOf(substance.keys())) {
+                    others.add(form);
+                }
+            }
             if (forms.isEmpty()) {
-                List<Counting> others = of(limit).stream()
-                        .filter(form -> substance.keys().stream().anyMatch(form::isNumbered))
-                        .toList();
                 numbered.add(Counting.strictestOf(others, cas));
             } else {
                 named.add(Counting.strictestOf(forms, cas));
@@ -209,7 +214,12 @@ final class TableIndex {
     }
 
     private List<Counting> of(UsageLimit limit) {
-        return byLimit.computeIfAbsent(limit.id(), id -> Counting.of(limit));
+        List<Counting> known = byLimit.get(limit.id());
+        if (known == null) {
+            known = Counting.of(limit);
+            byLimit.put(limit.id(), known);
+        }
+        return known;
     }
 
     /**
@@ -234,18 +244,30 @@ final class TableIndex {
             List<String> found = new ArrayList<>();
             for (Substance member : alike) {
                 if (member.cas().isEmpty() || member.cas().equals(Optional.ofNullable(cas))) {
-                    member.keys().stream().filter(keys::add).forEach(found::add);
+                    for (String key : member.keys()) {
+                        if (keys.add(key)) {
+                            found.add(key);
+                        }
+                    }
                 }
             }
             fresh = found;
         }
-        if (cas != null && asked.cas().isEmpty()) {
-            boolean two = members.find(cas).stream().anyMatch(member -> isNano(member) != isNano(asked));
-            keys.remove(two ? cas : "");
+        if (cas != null && asked.cas().isEmpty() && standsForTwo(cas, asked)) {
+            keys.remove(cas);
         }
-        List<String> own = asked.keys();
-        String[] more = keys.stream().filter(key -> !own.contains(key)).toArray(String[]::new);
-        return more.length == 0 ? asked : asked.withSynonyms(more);
+        keys.removeAll(Set.copyOf(asked.keys()));
+        return keys.isEmpty() ? asked : asked.withSynonyms(keys.toArray(new String[0]));
+    }
+
+    /** Whether a number stands for a nanomaterial and for what is none. */
+    private boolean standsForTwo(String cas, Substance asked) {
+        for (Substance member : members.find(cas)) {
+            if (isNano(member) != isNano(asked)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isNano(Substance substance) {
@@ -258,11 +280,12 @@ final class TableIndex {
     }
 
     private static @Nullable String onlyNumber(Set<Substance> alike) {
-        List<String> numbers = alike.stream()
-                .flatMap(member -> member.cas().stream())
-                .distinct()
-                .toList();
-        return numbers.size() == 1 ? numbers.get(0) : null;
+        Set<String> numbers = new HashSet<>();
+        for (Substance member : alike) {
+            numbers.add(member.cas().orElse(""));
+        }
+        numbers.remove("");
+        return numbers.size() == 1 ? numbers.iterator().next() : null;
     }
 
     /**
@@ -277,7 +300,11 @@ final class TableIndex {
 
         void add(Collection<String> keys, T found) {
             for (String key : keys) {
-                List<T> all = byKey.computeIfAbsent(key, k -> new ArrayList<>(1));
+                List<T> all = byKey.get(key);
+                if (all == null) {
+                    all = new ArrayList<>(1);
+                    byKey.put(key, all);
+                }
                 if (!has(all, found)) {
                     all.add(found);
                 }
@@ -322,19 +349,51 @@ final class TableIndex {
      */
     private static final class SaltNames {
 
-        private static final Pattern SALTS =
-                Pattern.compile("\\b(salts|sulphites|sulfites)\\b", Pattern.CASE_INSENSITIVE);
+        private static final List<String> SALTS = List.of("SALTS", "SULPHITES", "SULFITES");
+
+        private static final Set<String> AMINES = Set.of(
+                "ETHANOLAMINE",
+                "MONOETHANOLAMINE",
+                "DIETHANOLAMINE",
+                "TRIETHANOLAMINE",
+                "MEA",
+                "DEA",
+                "TEA",
+                "MIPA",
+                "DIPA",
+                "TIPA");
 
         /** How the names of salts begin that are called after their acid. */
-        private static final Pattern BASE = Pattern.compile(
-                "(?:(?:DI|TRI|TETRA|MONO)?(?:SODIUM|POTASSIUM|AMMONIUM|LITHIUM)|CALCIUM|MAGNESIUM|ZINC|ALUMINUM|ALUMINIUM"
-                        + "|COPPER|SILVER|STRONTIUM|BARIUM|MANGANESE|BISMUTH|IRON|FERROUS|FERRIC|CHOLINE|LYSINE|ARGININE"
-                        + "|BETAINE|TROMETHAMINE|(?:MONO|DI|TRI)?ETHANOLAMINE|[MDT]EA|[MDT]IPA)[ -](.+)");
+        private static final Set<String> BASES = bases();
 
         /** Dimethyl and the like begin the names of many things, and are no base. */
-        private static final Pattern RADICAL = Pattern.compile("[A-Z]+YL");
+        private static boolean isRadical(String base) {
+            return base.endsWith("YL") && base.indexOf(' ') < 0 && base.indexOf('-') < 0;
+        }
 
-        private static final Pattern AMINE = Pattern.compile("ETHANOLAMINE|[MDT]EA|[MDT]IPA");
+        private static Set<String> bases() {
+            Set<String> bases = new HashSet<>(AMINES);
+            bases.addAll(List.of(
+                    "CALCIUM MAGNESIUM ZINC ALUMINUM ALUMINIUM COPPER SILVER STRONTIUM BARIUM MANGANESE BISMUTH IRON"
+                            .split(" ", -1)));
+            bases.addAll(List.of("FERROUS", "FERRIC", "CHOLINE", "LYSINE", "ARGININE", "BETAINE", "TROMETHAMINE"));
+            for (String metal : List.of("SODIUM", "POTASSIUM", "AMMONIUM", "LITHIUM")) {
+                for (String many : List.of("", "DI", "TRI", "TETRA", "MONO")) {
+                    bases.add(many.concat(metal));
+                }
+            }
+            return Set.copyOf(bases);
+        }
+
+        /** Where the name of the acid begins; 0 if the name begins with no base. */
+        private static int acid(String name) {
+            for (int i = 0; i < name.length() - 1; i++) {
+                if (name.charAt(i) == ' ' || name.charAt(i) == '-') {
+                    return BASES.contains(name.substring(0, i)) ? i + 1 : 0;
+                }
+            }
+            return 0;
+        }
 
         /** Zinc salts that water does not dissolve: an entry on water-soluble ones does not mean them. */
         private static final Set<String> INSOLUBLE = Set.of(
@@ -363,8 +422,8 @@ final class TableIndex {
 
         private static boolean isOnSalts(String group) {
             String name = SubstanceName.normalise(group);
-            return (name.contains("SALTS") || name.contains("FITES"))
-                    && SALTS.matcher(name).find();
+            return (name.contains("SALTS") || name.contains("ITES"))
+                    && !Collections.disjoint(SALTS, List.of(name.split("[^\\p{L}\\p{N}]+", -1)));
         }
 
         /**
@@ -377,27 +436,31 @@ final class TableIndex {
             Map<String, Integer> times = new HashMap<>();
             for (GroupMember member : limit.group().members()) {
                 String name = member.substance().keys().get(0);
-                Matcher salt = BASE.matcher(name);
-                if (salt.matches()) {
-                    basesOf.computeIfAbsent(salt.group(1), key -> new HashSet<>())
-                            .add(name.substring(0, salt.start(1)));
+                int acid = acid(name);
+                if (acid > 0) {
+                    Set<String> bases = basesOf.getOrDefault(name.substring(acid), new HashSet<>());
+                    bases.add(name.substring(0, acid - 1));
+                    basesOf.put(name.substring(acid), bases);
                 }
-                String first = name.split(" ", 2)[0];
-                begins.merge(first, name, SaltNames::commonWords);
-                times.merge(first, 1, Integer::sum);
+                int space = name.indexOf(' ');
+                String first = space < 0 ? name : name.substring(0, space);
+                String common = begins.get(first);
+                begins.put(first, common == null ? name : commonWords(common, name));
+                times.put(first, times.getOrDefault(first, 0) + 1);
             }
-            basesOf.values()
-                    .removeIf(bases -> bases.size() < 2
-                            || bases.stream()
-                                    .allMatch(base -> AMINE.matcher(base).find()));
+            for (Map.Entry<String, Set<String>> acid : Map.copyOf(basesOf).entrySet()) {
+                if (acid.getValue().size() < 2 || AMINES.containsAll(acid.getValue())) {
+                    basesOf.remove(acid.getKey());
+                }
+            }
             byAcid.add(basesOf.keySet(), limit);
             if (basesOf.isEmpty()) {
-                times.forEach((first, count) -> {
-                    String base = begins.getOrDefault(first, first);
-                    if (count > 1 && !RADICAL.matcher(base).matches()) {
+                for (Map.Entry<String, Integer> first : times.entrySet()) {
+                    String base = begins.getOrDefault(first.getKey(), first.getKey());
+                    if (first.getValue() > 1 && !isRadical(base)) {
                         byBase.add(Set.of(base), limit);
                     }
-                });
+                }
             }
         }
 
@@ -413,11 +476,9 @@ final class TableIndex {
         }
 
         List<UsageLimit> like(String written) {
-            String name = written.endsWith(NANO)
-                    ? written.substring(0, written.length() - NANO.length()).strip()
-                    : written;
-            Matcher salt = BASE.matcher(name);
-            List<UsageLimit> found = new ArrayList<>(salt.matches() ? byAcid.find(salt.group(1)) : List.of());
+            String name = written.replace(NANO, "").strip();
+            int acid = acid(name);
+            List<UsageLimit> found = new ArrayList<>(acid > 0 ? byAcid.find(name.substring(acid)) : List.of());
             for (int end = name.indexOf(' '); end > 0; end = name.indexOf(' ', end + 1)) {
                 if (!INSOLUBLE.contains(name.substring(end + 1))) {
                     for (UsageLimit limit : byBase.find(name.substring(0, end))) {

@@ -67,16 +67,21 @@ record VerdictText(Verdict verdict, Wording wording) {
             return Optional.empty();
         }
         String left = NumberText.percent(verdict.headroom().canonical());
-        String basis =
-                verdict.limit().basis().isReference() ? " " + verdict.limit().basis() : "";
-        return Optional.of(verdict.headroomMass()
-                .map(mass -> Phrase.of("limit.room-in-grams", left + basis, mass.toString()))
-                .orElseGet(() -> Phrase.of("limit.room", left + basis)));
+        LimitBasis basis = verdict.limit().basis();
+        String grams = verdict.headroomMass().map(Object::toString).orElse("");
+        if (basis.isReference()) {
+            return Optional.of(
+                    grams.isEmpty()
+                            ? Phrase.of("limit.room-as", left, basis.referenceName())
+                            : Phrase.of("limit.room-as-in-grams", left, basis.referenceName(), grams));
+        }
+        return Optional.of(
+                grams.isEmpty() ? Phrase.of("limit.room", left) : Phrase.of("limit.room-in-grams", left, grams));
     }
 
     /** What is declared or warned of, with its share. */
     String named() {
-        return verdict.shortName() + " " + share();
+        return wording.say("limit.due-one", verdict.shortName(), share());
     }
 
     /** The answer to whether it is due. */

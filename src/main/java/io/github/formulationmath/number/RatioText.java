@@ -18,10 +18,14 @@ final class RatioText {
 
     private static final List<String> EXAMPLES = List.of("12.5", "1e-3", "3/4", "1 3/4");
 
-    // Possessive quantifiers: the match never backtracks, whatever the text.
-    private static final Pattern DECIMAL =
-            Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE]([+-]?[0-9]++))?");
-    private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
+    /** Made when first needed: most texts are plain numbers. */
+    private static final class Forms {
+
+        // Possessive quantifiers: the match never backtracks, whatever the text.
+        static final Pattern DECIMAL =
+                Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE]([+-]?[0-9]++))?");
+        static final Pattern FRACTION = Pattern.compile("([+-]?)(?:([0-9]++) ++)?([0-9]++)/([0-9]++)");
+    }
 
     /** So many digits always fit a long. */
     private static final int LONGEST_SHORT = 18;
@@ -37,11 +41,11 @@ final class RatioText {
             throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
         }
         String trimmed = trim(text);
-        Matcher decimal = DECIMAL.matcher(trimmed);
+        Matcher decimal = Forms.DECIMAL.matcher(trimmed);
         if (decimal.matches()) {
             return decimal(text, decimal);
         }
-        Matcher fraction = FRACTION.matcher(trimmed);
+        Matcher fraction = Forms.FRACTION.matcher(trimmed);
         if (fraction.matches()) {
             return fraction(text, fraction);
         }

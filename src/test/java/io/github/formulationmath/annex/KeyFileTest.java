@@ -2,9 +2,11 @@ package io.github.formulationmath.annex;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.formula.LooseNames;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -41,6 +43,20 @@ class KeyFileTest {
             assertThat(in.readAllBytes()).isEqualTo(made);
         }
         assertThat(made.length).isLessThan(64 * 1024);
+    }
+
+    /** The names of the prohibited substances, by which slips of the pen are seen without the list. */
+    @Test
+    void the_loose_names_are_what_the_list_makes() throws IOException {
+        byte[] made =
+                LooseNames.text(ProhibitedSubstances.eu2024February().names()).getBytes(StandardCharsets.UTF_8);
+        if ("write".equals(System.getProperty("formulationmath.annex.keys"))) {
+            Files.write(FILE.resolveSibling(AnnexFiles.LOOSE_NAMES), made);
+            return;
+        }
+        try (InputStream in = Objects.requireNonNull(KeyFile.class.getResourceAsStream(AnnexFiles.LOOSE_NAMES))) {
+            assertThat(in.readAllBytes()).isEqualTo(made);
+        }
     }
 
     /** Test vectors of the 64-bit FNV-1a for "a" and "foobar" (RFC 9923, appendix; Fowler, Noll, Vo). */

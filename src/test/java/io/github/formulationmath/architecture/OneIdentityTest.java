@@ -49,7 +49,6 @@ final class OneIdentityTest {
             "limit/LimitOutcome.java",
             "limit/ProductWords.java",
             "limit/ShortRules.java",
-            "limit/TableIndex.java",
             "number/Rounding.java",
             "quantity/AmountFormat.java",
             "quantity/ShareText.java", // w/v and W/V

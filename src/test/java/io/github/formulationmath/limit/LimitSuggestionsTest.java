@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.support.CpuTime;
@@ -60,9 +61,82 @@ class LimitSuggestionsTest {
         assertThat(report("Phenoxy ethanol").readings()).containsOnlyKeys(Substance.of("Phenoxy ethanol"));
     }
 
+    /** Names that only Annex II has. */
+    @ParameterizedTest
+    @CsvSource({
+        "Tretinion, Tretinoin",
+        "Minoxidyl, Minoxidil",
+        "Cloroform, Chloroform",
+        "Dibutyl Phtalate, Dibutyl phthalate",
+        "Butylphenyl Methylpropionol, BUTYLPHENYL METHYLPROPIONAL",
+    })
+    void a_slip_of_the_pen_for_what_is_prohibited_is_told(String written, String meant) {
+        LimitReport report = report(written);
+        assertThat(report.verdicts()).as("nothing is guessed").isEmpty();
+        assertThat(report.suggestions().get(Substance.of(written)))
+                .first()
+                .asString()
+                .isEqualToIgnoringCase(meant);
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
+    }
+
+    /** Only spelt in another way: it is the substance, and that is told. */
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "Isobutyl paraben",
+                "tret-inoin",
+                "Hydro quinone",
+                "Chloro form",
+                "Formaldehyd",
+                "hydroquinon",
+                "Arsen",
+                "Benzol",
+                "Trichloressigsäure",
+                "TCA",
+                "Hydroquinon"
+            })
+    void another_spelling_of_what_is_prohibited_is_taken_for_it(String written) {
+        LimitReport report = report(written);
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
+        assertThat(report.readings()).containsOnlyKeys(Substance.of(written));
+        assertThat(report.withoutLimit()).extracting(Substance::name).containsExactly("Aqua");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Chloroform (and) Minoxidil", "Glycerin (and) Hydroquinone", "Tretinoin; Squalane"})
+    void a_blend_of_which_only_annex_ii_knows_a_part_is_taken_apart(String written) {
+        LimitReport report = report(written);
+        assertThat(report.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
+        assertThat(report.readings().get(Substance.of(written)).how()).isEqualTo(NameBook.How.BLEND);
+    }
+
+    /** A table that does not ask the annexes does not suggest of them. */
+    @Test
+    void a_table_of_ones_own_suggests_its_own_names_alone() {
+        LimitTable own = LimitTable.of("house", List.of(UsageLimit.atMost("Squalane", "9 %", Scope.any(), "S")));
+        Formula formula = Formula.inPercent("F")
+                .quantitySufficient("Tretinion")
+                .line("Squalan", "1 %")
+                .build();
+        assertThat(LimitChecker.of(own, Product.leaveOn(), DecisionRule.worstCase())
+                        .check(formula)
+                        .suggestions())
+                .containsOnlyKeys(Substance.of("Squalan"));
+        assertThat(LimitChecker.of(own.withEuAnnexes(), Product.leaveOn(), DecisionRule.worstCase())
+                        .check(formula)
+                        .suggestions())
+                .containsOnlyKeys(Substance.of("Tretinion"), Substance.of("Squalan"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Serine",
+                "Milk",
+                "Cyclopentasiloxane",
+                "Citric Acid",
+                "Triethanolamine",
                 "Glycerin",
                 "Cetearyl Alcohol",
                 "Caprylic/Capric Triglyceride",

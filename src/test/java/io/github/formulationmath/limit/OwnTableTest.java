@@ -6,11 +6,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Wording;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A rule of four facts needs four facts; what is changed in a table keeps its provenance. */
 class OwnTableTest {
@@ -68,6 +75,23 @@ class OwnTableTest {
                 "A,max 5 %,colour=red,S|scope|area=face",
                 "A,max 5 %,leave_on;rinse_off,S|scope|parted by semicolons",
                 "A,max 5 %,area=,S|scope|a word",
+                "A,max 5 %,area=fcae,S|scope|face",
+                "A,max 5 %,area=not:lpis,S|scope|not:lips",
+                "A,max 5 %,area=shampoo,S|scope|product=shampoo",
+                "A,max 5 %,area=pump_spray,S|scope|form=pump_spray",
+                "A,max 5 %,product=not:hair,S|scope|area=not:hair",
+                "A,max 5 %,form=face,S|scope|area=face",
+                "A,max 5 %,product=face_craem,S|scope|face_cream",
+                "A,max 5 %,form=not:pump sprai,S|scope|not:pump_spray",
+                "A,max 5 %,purpose=preservativ,S|scope|preservative",
+                "A,max 5 %,purpose=other than preservativ,S|scope|other_than_preservative",
+                "A,max 5 %,purpose=spray,S|scope|form=spray",
+                "A,max 5 %,user=profesional,S|scope|professional may be meant",
+                "A,max 5 %,user=not:professional,S|scope|write general",
+                "A,max 5 %,user=adults,S|scope|not:under_18",
+                "A,max 5 %,user=from_12,S|scope|not:under_12",
+                "A,max 5 %,user=babies,S|scope|ages are left out",
+                "A,max 5 %,user=robots,S|scope|not:under_3",
                 "A,max 5 %,any,|source|",
                 ",max 5 %,any,S|substance|",
                 "A,max 5 %,,S|scope|"
@@ -78,6 +102,100 @@ class OwnTableTest {
                 .hasMessageContaining("line 4")
                 .hasMessageContaining(column)
                 .hasMessageContaining(remedy == null ? "" : remedy);
+    }
+
+    /** The long form has the same words. */
+    @ParameterizedTest
+    @CsvSource({
+        "scope_area,nail_,nails",
+        "scope_product,lip_balmm,lip_balm",
+        "scope_form,not:aersol,not:aerosol",
+        "scope_user,profesional,professional",
+        "purpose,uv_filtre,uv_filter",
+        "scope_use,leaveon,leave_on",
+        "kind,maximum,max",
+        "sum_rule,all,sum",
+        "basis,as_acid,as_reference",
+        "outside_scope,forbidden,not_allowed",
+    })
+    void a_word_of_the_long_form_that_is_wrong_is_refused_with_place_and_remedy(
+            String column, String word, String remedy) {
+        List<String> columns = LimitTableReader.LIMITS.columns();
+        Map<String, String> row = new HashMap<>(Map.of(
+                "limit_id", "H-1",
+                "annex", "house",
+                "ref_no", "1",
+                "group_id", "A",
+                "substance_group", "A",
+                "kind", "max",
+                "percent", "1",
+                "basis", "active",
+                "purpose", "any",
+                "scope_use", "any"));
+        row.putAll(Map.of(
+                "scope_area", "any",
+                "scope_product", "any",
+                "scope_form", "any",
+                "scope_user", "any",
+                "outside_scope", "none",
+                "whole", "product",
+                "sum_rule", "single",
+                "citation", "House rule 1"));
+        row.put(column, word);
+        String limits = String.join(",", columns) + "\n"
+                + columns.stream().map(one -> row.getOrDefault(one, "")).collect(Collectors.joining(",")) + "\n";
+        String substances = String.join(",", LimitTableReader.SUBSTANCES.columns()) + "\nA,A,,,,,A,member,\n";
+        assertThatThrownBy(() -> LimitTable.read("house", new StringReader(limits), new StringReader(substances)))
+                .isInstanceOf(CsvException.class)
+                .hasMessageContaining("limits, line 2, column ")
+                .hasMessageContaining(remedy);
+    }
+
+    /** Every known word with a letter wrong is known as well, or refused. */
+    @Test
+    void no_slip_of_the_pen_becomes_a_word_of_ones_own() {
+        ProductWords words = LimitTable.eu2024February().words();
+        for (String word : words.kinds()) {
+            String slip = word.substring(0, 2) + 'q' + word.substring(3);
+            if (word.length() > 4 && !slip.equals(word)) {
+                assertThatIllegalArgumentException()
+                        .isThrownBy(() -> Scope.any().withProducts(slip))
+                        .as(slip)
+                        .withMessageContaining(word);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"skin food", "knees", "elbow_care", "beard_wax", "workshop_1", "own_shampoo_bar"})
+    void a_word_of_ones_own_that_is_like_no_other_is_taken(String word) {
+        assertThat(Scope.any().withProducts(word).products()).hasSize(1);
+    }
+
+    /** The name is what the report and a label print; the rule is otherwise the same. */
+    @Test
+    void the_name_to_be_declared_is_what_the_report_and_the_label_print() {
+        UsageLimit plain = UsageLimit.of(
+                "H-1",
+                SubstanceGroup.of("1,6-Octadien-3-ol, 3,7-dimethyl-"),
+                LimitKind.DECLARE_ABOVE,
+                MassFraction.ofPercent("0.001"));
+        UsageLimit rule = plain.toBeDeclaredAs("Linalool");
+        assertThat(rule.declaredAs()).isEqualTo("Linalool");
+        assertThat(rule.toBeDeclaredAs("")).isEqualTo(plain);
+        assertThat(plain.declaredAs()).isEmpty();
+        assertThatThrownBy(() -> plain.toBeDeclaredAs(null)).isInstanceOf(NullPointerException.class);
+        Formula formula = Formula.inPercent("F")
+                .quantitySufficient("Aqua")
+                .line("1,6-Octadien-3-ol, 3,7-dimethyl-", "0.35 %")
+                .build();
+        LimitReport report = LimitChecker.of(LimitTable.of("house", List.of(rule)), FACE, DecisionRule.worstCase())
+                .check(formula);
+        assertThat(report.describe(Wording.english())).contains("To be declared: Linalool 0.35 %");
+        assertThat(report.declarations())
+                .singleElement()
+                .extracting(Verdict::shortName)
+                .isEqualTo("Linalool");
     }
 
     @Test
@@ -137,7 +255,7 @@ class OwnTableTest {
     void a_rule_allowed_nowhere_else_forbids_the_rest() {
         LimitTable table = LimitTable.of(
                 "house",
-                java.util.List.of(UsageLimit.atMost("A", "1 %", Scope.rinseOff(), "S")
+                List.of(UsageLimit.atMost("A", "1 %", Scope.rinseOff(), "S")
                         .allowedNowhereElse()
                         .withId("H-1")));
         assertThat(check(table, "A", "0.1 %").outcome()).isEqualTo(LimitOutcome.PROHIBITED);

@@ -52,6 +52,30 @@ class ReportForPeopleTest {
         assertThat(CHECKER.check(atTheCap).binding().orElseThrow().isTie()).isFalse();
     }
 
+    /** Every number has the decimal mark of the language, and no English word stands between others. */
+    @Test
+    void the_room_as_a_reference_is_told_in_the_language() {
+        assertThat(String.join("\n", CHECKER.check(salt("0.3 %")).describe(Wording.english())))
+                .contains("% as benzoic acid left");
+        assertThat(String.join("\n", CHECKER.check(salt("0.3 %")).describe(Wording.german())))
+                .contains("% als benzoic acid frei")
+                .doesNotContain("0.2")
+                .doesNotContain("% as ");
+        assertThat(String.join("\n", CHECKER.check(salt("0.3 %")).describe(Wording.french())))
+                .contains("% en benzoic acid")
+                .doesNotContain("0.2")
+                .doesNotContain("% as ");
+        Formula scented = Formula.inPercent("F")
+                .quantitySufficient("Aqua")
+                .line("Linalool", "0.05 %")
+                .line("Zinc Oxide", "1 %")
+                .build();
+        assertThat(CHECKER.check(scented).describe(Wording.german())).contains("Anzugeben: LINALOOL 0,05 %");
+        assertThat(CHECKER.check(scented).describe(Wording.english()))
+                .contains("To be declared: LINALOOL 0.05 %")
+                .noneMatch(line -> line.contains(".. "));
+    }
+
     @Test
     void eight_verdicts_stand_in_fifteen_lines_with_the_room_in_percent_and_in_grams() {
         Formula cream = Formula.inPercent("Face cream")

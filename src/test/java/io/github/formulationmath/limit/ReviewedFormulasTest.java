@@ -246,14 +246,14 @@ class ReviewedFormulasTest {
     /** A row whose area is a slip of the pen: the area that the product states is unknown to such a table. */
     @Test
     void a_limit_for_something_else_is_in_a_list() {
-        UsageLimit slip = UsageLimit.of(
+        UsageLimit own = UsageLimit.of(
                         "H", SubstanceGroup.of("Phenoxyethanol"), LimitKind.MAXIMUM, MassFraction.parse("0.4 %"))
-                .within(Scope.leaveOn().withAreas("fcae"));
+                .within(Scope.leaveOn().withAreas("temples of the head"));
         Formula formula = Formula.inPercent("F")
                 .quantitySufficient("Aqua")
                 .line("Phenoxyethanol", "1 %")
                 .build();
-        LimitTable table = LimitTable.of("house", List.of(slip));
+        LimitTable table = LimitTable.of("house", List.of(own));
         LimitReport unknown =
                 LimitChecker.of(table, FACE, DecisionRule.worstCase()).check(formula);
         assertThat(unknown.outcome()).isEqualTo(LimitOutcome.EXCEEDS);

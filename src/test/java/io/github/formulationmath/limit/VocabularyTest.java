@@ -52,7 +52,7 @@ class VocabularyTest {
         Map<String, Set<String>> bySide = rows().stream()
                 .collect(Collectors.groupingBy(
                         row -> field(row, "side"), Collectors.mapping(row -> field(row, "word"), Collectors.toSet())));
-        assertThat(bySide.keySet()).containsExactlyInAnyOrder("area", "kind", "form");
+        assertThat(bySide.keySet()).containsExactlyInAnyOrder("area", "kind", "form", "purpose");
         for (Map<String, String> row : rows()) {
             Set<String> own = bySide.getOrDefault(field(row, "side"), Set.of());
             assertThat(list(field(row, "also")))

@@ -1,0 +1,190 @@
+package io.github.formulationmath.formula;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Many names as one text, in the form of {@link WrittenName#looseKey}: tells quickly whether another name is a spelling of one
+ * of them, or the slip of a pen for one, so that a {@link NameBook} of them has to be made only then.
+ *
+ * <p>Example: {@code LooseNames.read(LooseNames.text(List.of("Tretinoin"))).haveCloseTo("Tretinion")}.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LooseNames {
+
+    /** From how many letters on two may be wrong. */
+    private static final int TWO_WRONG = 12;
+
+    private final String text;
+
+    /** Where the names of each length begin; at the end, where the text ends. */
+    private final int[] begins;
+
+    private LooseNames(String text, int[] begins) {
+        this.text = text;
+        this.begins = begins;
+    }
+
+    /**
+     * The names as a text.
+     *
+     * @param names the names, in any spelling
+     * @return their loose keys, each once and on a line, the shorter before the longer, those as long in alphabetical order
+     */
+    public static String text(Collection<String> names) {
+        Set<String> keys = new LinkedHashSet<>();
+        for (String name : Objects.requireNonNull(names, "names")) {
+            keys.add(WrittenName.looseKey(name));
+        }
+        List<String> sorted = new ArrayList<>(keys);
+        sorted.sort((one, other) ->
+                one.length() == other.length() ? one.compareTo(other) : Integer.compare(one.length(), other.length()));
+        StringBuilder text = new StringBuilder();
+        for (String key : sorted) {
+            text.append(key).append('\n');
+        }
+        return text.toString();
+    }
+
+    /**
+     * Reads names from a text.
+     *
+     * @param text what {@link #text} made
+     * @return the names
+     * @throws IllegalArgumentException if a line is shorter than the one before, longer than a name, or has no end
+     */
+    public static LooseNames read(String text) {
+        int[] begins = new int[SubstanceName.MAX_LENGTH + 2];
+        int length = 0;
+        for (int at = 0; at < Objects.requireNonNull(text, "text").length(); ) {
+            int end = text.indexOf('\n', at);
+            if (end - at < length || end - at > SubstanceName.MAX_LENGTH) {
+                throw new IllegalArgumentException("text is no list of loose names from its character " + (at + 1)
+                        + " on: make it by LooseNames.text");
+            }
+            while (length < end - at) {
+                length++;
+                begins[length] = at;
+            }
+            at = end + 1;
+        }
+        while (length <= SubstanceName.MAX_LENGTH) {
+            length++;
+            begins[length] = text.length();
+        }
+        return new LooseNames(text, begins);
+    }
+
+    /**
+     * Whether one of the names is another spelling of a name, or of what it may stand for.
+     *
+     * @param name a name as written
+     * @return true if one is
+     */
+    public boolean have(String name) {
+        for (String loose : readings(name)) {
+            if (isWithin(loose, 0)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Whether a name, or what it may stand for, is the slip of a pen for one of the names: one letter is wrong, or two of a
+     * name of twelve letters and more; two neighbours that changed places are one step, and a
+     * digit that is another is no slip.
+     *
+     * @param name a name as written
+     * @return true if it is
+     */
+    public boolean haveCloseTo(String name) {
+        for (String loose : readings(name)) {
+            int furthest = loose.length() < TWO_WRONG ? 1 : 2;
+            if (loose.length() > furthest && isWithin(loose, furthest)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isWithin(String loose, int furthest) {
+        int longest = Math.min(SubstanceName.MAX_LENGTH, loose.length() + furthest);
+        for (int length = Math.max(1, loose.length() - furthest); length <= longest; length++) {
+            for (int at = begins[length]; at < begins[length + 1]; at += length + 1) {
+                if (isNear(loose, 0, at, at + length, furthest)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether the rest of a name is so near to the rest of a line; of few steps, so that it is tried step by step. */
+    private boolean isNear(String loose, int from, int at, int end, int steps) {
+        int i = from;
+        int j = at;
+        while (i < loose.length() && j < end && loose.charAt(i) == text.charAt(j)) {
+            i++;
+            j++;
+        }
+        int left = loose.length() - i;
+        int right = end - j;
+        if (left == 0 || right == 0 || steps == 0) {
+            return Math.max(left, right) <= steps && hasNoDigit(loose, i, loose.length()) && hasNoDigit(text, j, end);
+        }
+        boolean word = !isDigit(loose.charAt(i));
+        boolean line = !isDigit(text.charAt(j));
+        return Math.abs(left - right) <= steps
+                && (word && line && isNear(loose, i + 1, j + 1, end, steps - 1)
+                        || word && isNear(loose, i + 1, j, end, steps - 1)
+                        || line && isNear(loose, i, j + 1, end, steps - 1)
+                        || areSwapped(loose, i, j, end) && isNear(loose, i + 2, j + 2, end, steps - 1));
+    }
+
+    /** Another number is another thing: Disperse Blue 2 is no slip for Disperse Blue 1. */
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    private static boolean hasNoDigit(String some, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (isDigit(some.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean areSwapped(String loose, int i, int j, int end) {
+        return i + 1 < loose.length()
+                && j + 1 < end
+                && loose.charAt(i) == text.charAt(j + 1)
+                && loose.charAt(i + 1) == text.charAt(j);
+    }
+
+    private static Set<String> readings(String name) {
+        Set<String> readings = new LinkedHashSet<>();
+        readings.add(WrittenName.looseKey(Objects.requireNonNull(name, "name")));
+        for (String reading : WrittenName.of(name).readings().keySet()) {
+            readings.add(WrittenName.looseKey(reading));
+            for (String meant : CommonNames.meantBy(reading)) {
+                readings.add(WrittenName.looseKey(meant));
+            }
+        }
+        for (String meant : CommonNames.meantBy(SubstanceName.normalise(name))) {
+            readings.add(WrittenName.looseKey(meant));
+        }
+        return readings;
+    }
+
+    @Override
+    public String toString() {
+        return text.lines().count() + " names";
+    }
+}
