@@ -37,9 +37,8 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
     private static final Set<String> ORGANIC = Set.of("C", "H", "O");
 
     /** How names of salts begin, in INCI and in trade. */
-    private static final Pattern SALT = Pattern.compile(
-            "(?:di|tri|tetra)?(?:sodium|potassium|lithium|calcium|magnesium|zinc|aluminum)\\b.*",
-            Pattern.CASE_INSENSITIVE);
+    private static final Pattern SALT = Pattern.compile("(?:[Dd]i|[Tt]ri|[Tt]etra)?"
+            + "(?:[Ss]odium|[Pp]otassium|[Ll]ithium|[Cc]alcium|[Mm]agnesium|[Zz]inc|[Aa]luminum)\\b.*");
 
     /**
      * Checks the figures.
@@ -55,11 +54,6 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
         if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("name is blank: name the acid as its line in the formula");
         }
-        if (SALT.matcher(name.strip()).matches()) {
-            throw new IllegalArgumentException("name is " + Excerpt.of(name)
-                    + ": a salt takes no alkali, declare it with neither(…); if it is the free acid, give its name, such as"
-                    + " Lactic Acid");
-        }
         Objects.requireNonNull(molarMass, "molarMass");
         Objects.requireNonNull(assay, "assay");
         if (protons < 1 || protons > MOST_PROTONS) {
@@ -67,6 +61,11 @@ public record Acid(String name, MolarMass molarMass, int protons, Interval<MassF
                     + ": it must be 1 to " + MOST_PROTONS + "; a salt is no acid and takes no alkali");
         }
         requireFreeAcid(name, molarMass.formula(), protons);
+        if (SALT.matcher(name.strip()).matches()) {
+            throw new IllegalArgumentException("name is " + Excerpt.of(name)
+                    + ": a salt takes no alkali, declare it with neither(…); if it is the free acid, give its name, such as"
+                    + " Lactic Acid");
+        }
     }
 
     private static void requireFreeAcid(String name, MolecularFormula formula, int protons) {

@@ -1,10 +1,10 @@
 package io.github.formulationmath.soap;
 
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Phrase;
 import java.io.Serializable;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -160,7 +160,7 @@ sealed interface SoapRole extends Serializable {
 
         /** Refuses what is known to bring alkali, so that no judgement rests on the statement that it does not. */
         static void require(String name) {
-            if (BRINGS_ALKALI.contains(name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT))) {
+            if (BRINGS_ALKALI.stream().anyMatch(known -> SubstanceName.areAlike(known, name))) {
                 throw new IllegalArgumentException(
                         Excerpt.of(name)
                                 + " brings alkali: declare sodium and potassium hydroxide with alkali(…); how much other alkalis bring is"
