@@ -170,7 +170,8 @@ final class Delivery {
             List<Ratio> ends = endsInBase(only(line));
             least = ends.get(0).times(poured.bounds().least().canonical());
             most = ends.get(1).times(poured.bounds().greatest().canonical());
-            deviation = poured.unbounded().canonical().plus(ofBase.times(estimate(0).canonical()));
+            deviation =
+                    poured.unbounded().canonical().plus(ofBase.times(estimate(0).canonical()));
         }
         if (portion.ownPlace(line.index()) >= 0) {
             AdditionError beside = own.additions().get(portion.ownPlace(line.index()));

@@ -136,9 +136,7 @@ public record Addition(
 
     /** A mass that nothing explains has a symbol of its own in workings. */
     private static Amount<Mass> named(Symbol symbol, Subject subject, Amount<Mass> mass) {
-        return mass.isGiven()
-                ? mass.withWorking(Given::question, new Given(symbol, subject, mass), Given::in)
-                : mass;
+        return mass.isGiven() ? mass.withWorking(Given::question, new Given(symbol, subject, mass), Given::in) : mass;
     }
 
     private record Given(Symbol symbol, Subject subject, Amount<Mass> mass) {

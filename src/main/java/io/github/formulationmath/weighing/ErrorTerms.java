@@ -120,12 +120,7 @@ final class ErrorTerms {
         }
         loads.forEach((balance, its) -> {
             Ratio relative = balance.errors().calibration();
-            add(
-                    ErrorSource.CALIBRATION,
-                    Law.NORMAL,
-                    figure(ErrorTerm.CALIBRATION, balance, relative),
-                    its,
-                    false);
+            add(ErrorSource.CALIBRATION, Law.NORMAL, figure(ErrorTerm.CALIBRATION, balance, relative), its, false);
         });
     }
 
