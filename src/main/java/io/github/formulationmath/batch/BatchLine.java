@@ -1,5 +1,6 @@
 package io.github.formulationmath.batch;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Ratio;
@@ -86,6 +87,6 @@ public final class BatchLine implements Line, Explained, Serializable {
 
     @Override
     public String toString() {
-        return name() + " " + mass();
+        return name() + " " + NumberText.exact(mass().exactValue(), mass().symbol());
     }
 }

@@ -362,7 +362,14 @@ public final class BalanceAssignment implements Weighed {
          *     holds it, carried by the balance, and not below its minimum load
          */
         public record Candidate(
-                WeighingStation station, Phrase verdict, Amount<Dimensionless> relativeError, boolean isUsable) {}
+                WeighingStation station, Phrase verdict, Amount<Dimensionless> relativeError, boolean isUsable) {
+
+            /** Where it would be weighed, how far off at worst, and what speaks for it or against it. */
+            @Override
+            public String toString() {
+                return station + ": " + verdict + ", " + NumberText.percent(relativeError.canonical());
+            }
+        }
 
         AssignedLine(BatchLine line, List<Candidate> candidates, Candidate chosen) {
             this.line = line;

@@ -1,5 +1,6 @@
 package io.github.formulationmath.formula;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Explained;
@@ -246,6 +247,6 @@ public final class SubstanceShare implements Subject, Explained {
 
     @Override
     public String toString() {
-        return substance + " " + share();
+        return substance + " " + NumberText.exact(share().fraction().times(100), "%");
     }
 }

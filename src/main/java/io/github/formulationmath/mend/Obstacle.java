@@ -70,7 +70,7 @@ public record Obstacle(Kind kind, String name, Optional<Amount<Mass>> shortBy) {
      * @return a phrase of the wording
      */
     public Phrase phrase() {
-        return shortBy.map(mass -> Phrase.of(kind.key + "-by", name, mass.toString()))
+        return shortBy.map(mass -> Phrase.of(kind.key + "-by", name, BalanceUnit.brief(mass)))
                 .orElseGet(() -> Phrase.of(kind.key, name));
     }
 

@@ -61,6 +61,9 @@ public record Interval<T extends Comparable<? super T>>(T least, T greatest) imp
     }
 
     private static String text(Object end) {
+        if (end instanceof MassFraction share) {
+            return NumberText.exact(share.fraction().times(100), "%");
+        }
         return end instanceof Amount<?> amount
                 ? NumberText.exact(amount.exactValue(), amount.symbol())
                 : end.toString();

@@ -1,5 +1,6 @@
 package io.github.formulationmath.soap;
 
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import java.util.Comparator;
 import java.util.Objects;
@@ -40,5 +41,11 @@ public record InputWidth(Kind kind, String line, Amount<Mass> width) {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(line, "line");
         Objects.requireNonNull(width, "width");
+    }
+
+    /** What is not known better, and how far it reaches. */
+    @Override
+    public String toString() {
+        return kind + " " + line + ": " + BalanceUnit.brief(width);
     }
 }

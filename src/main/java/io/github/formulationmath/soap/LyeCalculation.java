@@ -94,6 +94,12 @@ public final class LyeCalculation {
             Objects.requireNonNull(what, "what");
             Objects.requireNonNull(mass, "mass");
         }
+
+        /** What it is and how much of it. */
+        @Override
+        public String toString() {
+            return what + ": " + BalanceUnit.brief(mass);
+        }
     }
 
     LyeCalculation(

@@ -55,6 +55,12 @@ record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast, boolean withLa
                 : grams;
     }
 
+    /** What is asked for. */
+    @Override
+    public String toString() {
+        return name();
+    }
+
     private String percent() {
         return end.percent().toString();
     }

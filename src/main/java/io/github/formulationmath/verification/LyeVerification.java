@@ -53,7 +53,15 @@ public final class LyeVerification {
      * @param expected ours, in grams
      * @param agreement whether it agrees
      */
-    public record LyeFigure(String name, Figure figure, Amount<Mass> expected, Agreement agreement) {}
+    public record LyeFigure(String name, Figure figure, Amount<Mass> expected, Agreement agreement) {
+
+        /** The figure beside ours. */
+        @Override
+        public String toString() {
+            return name + " " + figure + ", ours " + NumberText.of(expected.exactValue(), expected.symbol()) + ": "
+                    + agreement;
+        }
+    }
 
     private LyeVerification(LyeClaim claim) {
         this.claim = claim;

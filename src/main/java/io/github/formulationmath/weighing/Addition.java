@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
@@ -181,6 +182,7 @@ public record Addition(
 
     @Override
     public String toString() {
-        return subject.name() + " " + reading.inUnitOf(balance.readability()) + " on " + balance + ", " + method;
+        Amount<Mass> shown = reading.inUnitOf(balance.readability());
+        return subject.name() + " " + NumberText.exact(shown.exactValue(), shown.symbol()) + " on " + balance + ", " + method;
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -89,7 +90,8 @@ public final class AdditionError implements Explained {
      */
     public Amount<Mass> estimate() {
         return Amount.grams(estimate)
-                .withWorking(e -> e.question("question.estimated-mass"), this, AdditionError::estimate);
+                .withWorking(e -> e.question("question.estimated-mass"), this, AdditionError::estimate)
+                .inUnitOf(addition().reading());
     }
 
     /**
@@ -104,12 +106,15 @@ public final class AdditionError implements Explained {
     }
 
     Amount<Mass> lowest() {
-        return Amount.grams(lowest).withWorking(e -> e.question("question.lowest-mass"), this, AdditionError::lowest);
+        return Amount.grams(lowest)
+                .withWorking(e -> e.question("question.lowest-mass"), this, AdditionError::lowest)
+                .inUnitOf(addition().reading());
     }
 
     Amount<Mass> highest() {
         return Amount.grams(highest)
-                .withWorking(e -> e.question("question.highest-mass"), this, AdditionError::highest);
+                .withWorking(e -> e.question("question.highest-mass"), this, AdditionError::highest)
+                .inUnitOf(addition().reading());
     }
 
     /** The lower of the {@link #bounds()} as a bare number, in grams. */
@@ -241,6 +246,8 @@ public final class AdditionError implements Explained {
 
     @Override
     public String toString() {
-        return addition() + ": " + "[" + lowest + ", " + highest + "] g";
+        Amount<Mass> least = lowest();
+        return addition() + ": [" + NumberText.of(least.exactValue()) + ", "
+                + NumberText.of(highest().exactValue()) + "] " + least.symbol();
     }
 }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.weighing;
 
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
@@ -146,7 +147,8 @@ public record Balance(
 
     @Override
     public String toString() {
-        return "balance " + (name.isEmpty() ? "" : name + " ") + "d = " + readability + ", capacity " + capacity
+        return "balance " + (name.isEmpty() ? "" : name + " ") + "d = " + readability + ", capacity "
+                + NumberText.exact(capacity.exactValue(), capacity.symbol())
                 + (minimumLoad.isZero() ? "" : ", minimum load " + minimumLoad)
                 + (errors.equals(ErrorModel.readabilityOnly()) ? "" : ", " + errors);
     }

@@ -126,6 +126,7 @@ final class RefusalsTest {
                 () -> Amount.volume("1 tbsp"),
                 () -> Amount.volume("1 tsp"),
                 () -> Density.parse("1 g"),
+                () -> AmountFormat.standard().parse("5 J/kg·K"),
                 () -> MassFraction.parse("1 g"),
                 () -> MassConcentration.parse("1 %"),
                 () -> MassConcentration.parse("1 mol/L w/v"),

@@ -21,7 +21,7 @@ class LongFractionsTest {
 
     private static final Pattern FRACTION = Pattern.compile("(?<![0-9./])([0-9]+)/([0-9]+)(?![0-9/])");
 
-    /** What is read again, and so printed without loss; alone, as a part of a line, or as ends of an interval. */
+    /** What is read again or was written so, and so is printed without loss; variances, which nobody reads without their root; alone, as a part of a line, or as ends of an interval. */
     private static final Set<String> VALUES = Set.of(
             "Amount",
             "MassFraction",
@@ -33,7 +33,11 @@ class LongFractionsTest {
             "Parts",
             "FormulaLine",
             "Formula",
-            "Claim");
+            "Claim",
+            "Phase",
+            "OfMass",
+            "OfStock",
+            "Derived");
 
     private static final int CASES = 2 * Integer.getInteger("formulationmath.cases", 1);
 

@@ -18,11 +18,11 @@ class UnitsOfTheBenchTest {
 
     /** A number in grams, litres and the like; what is said per gram or litre; the word. */
     private static final Pattern METRIC = Pattern.compile(
-            "[0-9][\\s\u00A0\u202F]*(?:k|m|µ)?g(?![\\p{L}\\p{N}/_])(?!(?:\u00A0| )?KOH)|[0-9][\\s\u00A0\u202F]*(?:m|c|d)?L(?![\\p{L}'’])"
-                    + "|[0-9][\\s\u00A0\u202F]*(?:EUR)?/(?:k|m)?g(?![\\p{L}])|\\bgram(?:s|mes?)?\\b|\\bGramm\\b");
+            "[0-9\\]][\\s\u00A0\u202F]*(?:k|m|µ)?g(?![\\p{L}\\p{N}/_])(?!(?:\u00A0| )?KOH)|[0-9\\]][\\s\u00A0\u202F]*(?:m|c|d)?L(?![\\p{L}'’])"
+                    + "|[0-9\\]][\\s\u00A0\u202F]*(?:EUR)?/(?:k|m)?g(?![\\p{L}])|\\bgram(?:s|mes?)?\\b|\\bGramm\\b");
 
     private static final Pattern IMPERIAL = Pattern.compile(
-            "[0-9][\\s\u00A0\u202F]*(?:oz|lb|lbs)(?![\\p{L}])|/(?:oz|lb)(?![\\p{L}])|\\bounces?\\b|\\bpounds?\\b"
+            "[0-9\\]][\\s\u00A0\u202F]*(?:oz|lb|lbs)(?![\\p{L}])|/(?:oz|lb)(?![\\p{L}])|\\bounces?\\b|\\bpounds?\\b"
                     + "|\\bUnzen?\\b|\\bonces\\b");
 
     private static final int CASES = 3 * Integer.getInteger("formulationmath.cases", 1);
