@@ -1,6 +1,5 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.limit.ProductWords.Vocabulary;
 import io.github.formulationmath.number.Excerpt;
 import java.io.Serializable;
 import java.util.Comparator;
@@ -69,16 +68,16 @@ public record Scope(
         if (!Objects.requireNonNull(use, "use").equals(ANY)) {
             requireOneOf("use", use, LEAVE_ON, RINSE_OFF);
         }
-        areas = Vocabulary.AREAS.requireMeant(terms(areas));
-        products = Vocabulary.KINDS.requireMeant(terms(products));
-        forms = Vocabulary.FORMS.requireMeant(terms(forms));
+        areas = ProductWords.Vocabulary.AREAS.requireMeant(terms(areas));
+        products = ProductWords.Vocabulary.KINDS.requireMeant(terms(products));
+        forms = ProductWords.Vocabulary.FORMS.requireMeant(terms(forms));
         users = UserWords.requireScope(terms(users));
         purpose = ProductWords.term(Objects.requireNonNull(purpose, "purpose"));
         if (purpose.isEmpty()) {
             throw new IllegalArgumentException("purpose is blank: name one, for example preservative");
         }
         if (!purpose.equals(ANY)) {
-            Vocabulary.PURPOSES.requireMeant(Set.of(purpose));
+            ProductWords.Vocabulary.PURPOSES.requireMeant(Set.of(purpose));
         }
     }
 

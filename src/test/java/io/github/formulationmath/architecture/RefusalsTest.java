@@ -35,6 +35,8 @@ import io.github.formulationmath.size.SearchEffort;
 import io.github.formulationmath.size.SearchLimitException;
 import io.github.formulationmath.soap.AlkaliNumber;
 import io.github.formulationmath.soap.IodineValue;
+import io.github.formulationmath.solution.AcidTable;
+import io.github.formulationmath.solution.ChargeBalance;
 import io.github.formulationmath.solution.IonicStrength;
 import io.github.formulationmath.solution.Neutralisation;
 import io.github.formulationmath.verification.Claim;
@@ -96,6 +98,8 @@ final class RefusalsTest {
                 () -> IodineValue.parse("86"),
                 () -> IonicStrength.parse("0.1"),
                 () -> IonicStrength.parse("-0.1 mol/L"),
+                () -> pureWater().withStrong("0.1", 1),
+                () -> pureWater().withStrong("-0.1 mol/L", 1),
                 () -> Neutralisation.ofAcidValue("200", "210"),
                 () -> Ratio.parse("three"),
                 () -> Ratio.parse("1,5"),
@@ -179,6 +183,10 @@ final class RefusalsTest {
     }
 
     /** The samples are of every exception class that the library has. */
+    private static ChargeBalance pureWater() {
+        return ChargeBalance.of(AcidTable.shipped().constants("water", Amount.temperature("25 °C"), "0"));
+    }
+
     @Test
     void every_own_exception_is_a_refusal() {
         Set<String> own = new TreeSet<>();
