@@ -1,8 +1,8 @@
 package io.github.formulationmath.batch;
 
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;

@@ -1,6 +1,5 @@
 package io.github.formulationmath.formula;
 
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serial;

@@ -196,10 +196,7 @@ interface PotConstraint extends LinearProof.Constraint {
     static Stream<PotConstraint> carried(MadeBatch made) {
         return made.lines().stream()
                 .filter(line -> !line.isOnBench())
-                .map(line -> new Stock(
-                        Obstacle.Kind.VESSEL_FULL,
-                        List.of(line.line()),
-                        line.carried()));
+                .map(line -> new Stock(Obstacle.Kind.VESSEL_FULL, List.of(line.line()), line.carried()));
     }
 
     /**

@@ -254,9 +254,7 @@ public final class AmountFormat implements Serializable {
 
     private TextReader<AmountText> reader(Function<String, AmountText> strict, List<String> examples) {
         return new TextReader<>(
-                strict,
-                typed -> Repairs.of(typed, decimalMark),
-                TextReader.withMark(examples, decimalMark));
+                strict, typed -> Repairs.of(typed, decimalMark), TextReader.withMark(examples, decimalMark));
     }
 
     /**

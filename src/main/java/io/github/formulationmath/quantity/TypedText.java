@@ -27,7 +27,9 @@ final class TypedText {
 
     /** The plain form with groups of digits joined, as far as that can mean one thing only. */
     static String plain(String text, char decimalMark) {
-        return isPlain(text) ? text : spaced(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
+        return isPlain(text)
+                ? text
+                : spaced(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
     }
 
     /** Whether nothing of it can be put into a plainer form, as nothing of most texts can: every rule below leaves it alone. */

@@ -80,7 +80,8 @@ final class WorkingDocument {
 
     /** Where a given value comes from; empty if nothing is known, or if it was handed over as a long fraction, which the value has. */
     private String origin(Source source) {
-        if (source.writtenText().length() > LONGEST_WRITTEN && source.writtenText().matches("[0-9]+/[0-9]+ ?.*")) {
+        if (source.writtenText().length() > LONGEST_WRITTEN
+                && source.writtenText().matches("[0-9]+/[0-9]+ ?.*")) {
             return "";
         }
         return source.writtenText().isEmpty()

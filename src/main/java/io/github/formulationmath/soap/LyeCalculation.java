@@ -138,7 +138,8 @@ public final class LyeCalculation {
             }
         }
         this.alkalis = List.copyOf(portions);
-        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed, inStock)).inUnitOf(unit());
+        this.water = Amount.grams(waterFigure.water(sum(fats), pure, weighed, inStock))
+                .inUnitOf(unit());
     }
 
     /**
@@ -298,8 +299,11 @@ public final class LyeCalculation {
      * @return the mass of fats, acids, alkali, water and the rest
      */
     public Amount<Mass> mass() {
-        return Amount.grams(
-                        sum(fats).plus(sum(acids)).plus(sum(others)).plus(sum(alkalis)).plus(water.canonical()))
+        return Amount.grams(sum(fats)
+                        .plus(sum(acids))
+                        .plus(sum(others))
+                        .plus(sum(alkalis))
+                        .plus(water.canonical()))
                 .inUnitOf(unit());
     }
 
@@ -508,13 +512,13 @@ public final class LyeCalculation {
         int reacting = fats.size() + alkalis.size() + 1 + acids.size();
         for (PlannedLine planned : plan.lines().subList(0, reacting)) {
             if (planned.reading().isZero()) {
-                throw new IllegalArgumentException(
-                        "mass of " + Excerpt.of(planned.line().name()) + " is "
-                                + BalanceUnit.brief(planned.target()
-                                        .mass()
-                                        .inUnitOf(plan.bench().balance().readability())) + ": a display in steps of "
-                                + plan.bench().balance().readability()
-                                + " shows nothing of it; make more, or take a finer balance");
+                throw new IllegalArgumentException("mass of "
+                        + Excerpt.of(planned.line().name()) + " is "
+                        + BalanceUnit.brief(planned.target()
+                                .mass()
+                                .inUnitOf(plan.bench().balance().readability())) + ": a display in steps of "
+                        + plan.bench().balance().readability()
+                        + " shows nothing of it; make more, or take a finer balance");
             }
         }
     }

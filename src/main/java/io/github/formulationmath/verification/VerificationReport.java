@@ -194,13 +194,11 @@ final class VerificationReport {
 
     private String largest() {
         FigureCheck worst = verification.largestError();
-        Amount<Mass> off = Amount.grams(worst.excess()).inUnitOf(verification.batch().mass());
+        Amount<Mass> off =
+                Amount.grams(worst.excess()).inUnitOf(verification.batch().mass());
         return worst.excess().isZero()
                 ? say("verification.no-error")
-                : say(
-                        "verification.largest",
-                        worst.line().name(),
-                        signed(off.exactValue(), off.symbol()));
+                : say("verification.largest", worst.line().name(), signed(off.exactValue(), off.symbol()));
     }
 
     private Document diagnosis(Document document) {

@@ -1,8 +1,8 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
@@ -137,9 +137,7 @@ public record Addition(
 
     /** A mass that nothing explains has a symbol of its own in workings. */
     private static Amount<Mass> named(Symbol symbol, Subject subject, Amount<Mass> mass) {
-        return mass.isGiven()
-                ? mass.withWorking(Given::question, new Given(symbol, subject, mass), Given::in)
-                : mass;
+        return mass.isGiven() ? mass.withWorking(Given::question, new Given(symbol, subject, mass), Given::in) : mass;
     }
 
     private record Given(Symbol symbol, Subject subject, Amount<Mass> mass) {
@@ -185,6 +183,7 @@ public record Addition(
     @Override
     public String toString() {
         Amount<Mass> shown = reading.inUnitOf(balance.readability());
-        return subject.name() + " " + NumberText.exact(shown.exactValue(), shown.symbol()) + " on " + balance + ", " + method;
+        return subject.name() + " " + NumberText.exact(shown.exactValue(), shown.symbol()) + " on " + balance + ", "
+                + method;
     }
 }

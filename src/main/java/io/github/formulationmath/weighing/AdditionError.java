@@ -172,7 +172,9 @@ public final class AdditionError implements Explained {
 
     private Amount<Mass> grams(Function<AdditionError, Phrase> question, Figure<AdditionError> figure) {
         Ratio grams = figure.in(this, Reckoning.plain());
-        return Amount.grams(grams).withWorking(question, this, figure).inUnitOf(addition().reading());
+        return Amount.grams(grams)
+                .withWorking(question, this, figure)
+                .inUnitOf(addition().reading());
     }
 
     private Phrase question(String key) {

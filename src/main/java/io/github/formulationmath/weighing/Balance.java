@@ -1,7 +1,7 @@
 package io.github.formulationmath.weighing;
 
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serializable;

@@ -1,8 +1,7 @@
 package io.github.formulationmath.weighing;
 
-import javax.measure.quantity.Mass;
-import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -14,6 +13,7 @@ import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -105,8 +105,7 @@ final class ErrorTerms {
         Ratio low = addition.buoyancy().lower().orElseThrow();
         Ratio high = addition.buoyancy().upper().orElseThrow();
         if (!low.isZero() || !high.isZero()) {
-            Range air =
-                    new Range(ErrorTerm.LEAST_BUOYANCY, ErrorTerm.MOST_BUOYANCY, addition.subject(), low, high);
+            Range air = new Range(ErrorTerm.LEAST_BUOYANCY, ErrorTerm.MOST_BUOYANCY, addition.subject(), low, high);
             add(ErrorSource.BUOYANCY, Law.RECTANGULAR, air, List.of(reading(i)), false);
         }
     }
@@ -122,12 +121,7 @@ final class ErrorTerms {
         }
         loads.forEach((balance, its) -> {
             Ratio relative = balance.errors().calibration();
-            add(
-                    ErrorSource.CALIBRATION,
-                    Law.NORMAL,
-                    figure(ErrorTerm.CALIBRATION, balance, relative),
-                    its,
-                    false);
+            add(ErrorSource.CALIBRATION, Law.NORMAL, figure(ErrorTerm.CALIBRATION, balance, relative), its, false);
         });
     }
 

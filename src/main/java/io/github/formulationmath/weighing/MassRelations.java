@@ -118,7 +118,9 @@ final class MassRelations {
         if (known == null) {
             known = new LinkedHashMap<>();
             for (int place = 0; place < terms.size(); place++) {
-                known.put(place, new Entry(place, terms.get(place), terms.get(place).totalLoad()));
+                known.put(
+                        place,
+                        new Entry(place, terms.get(place), terms.get(place).totalLoad()));
             }
             inTotal = known;
         }

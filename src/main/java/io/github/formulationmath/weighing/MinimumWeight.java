@@ -140,7 +140,8 @@ public final class MinimumWeight {
     }
 
     /** k · max(s, 0.41 d) / τ. */
-    private record Repeatability(Amount<Mass> deviation, Amount<Mass> step, Ratio tolerance, Ratio factor) implements Rule {
+    private record Repeatability(Amount<Mass> deviation, Amount<Mass> step, Ratio tolerance, Ratio factor)
+            implements Rule {
 
         @Override
         public <V> V least(Reckoning<V> r) {

@@ -95,8 +95,7 @@ final class SumExtreme {
     private <V> V massAt(Reckoning<V> r, int line) {
         MassBox box = masses.box();
         if (box.isShared(line)) {
-            return masses.relations()
-                    .massAt(r, line, entry -> isHigh(box.variableOf(entry.term()), largest));
+            return masses.relations().massAt(r, line, entry -> isHigh(box.variableOf(entry.term()), largest));
         }
         AdditionError error = masses.additions().get(line);
         return r.known(isHigh(box.massOf(line), largest) ? error.highest() : error.lowest());

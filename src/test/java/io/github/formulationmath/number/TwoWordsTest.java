@@ -27,7 +27,8 @@ class TwoWordsTest {
     void powers_of_two_and_their_neighbours_cross_the_border_of_the_words() {
         BigInteger[] edges = IntStream.range(1, TwoWords.MOST_BITS)
                 .mapToObj(BigInteger.ONE::shiftLeft)
-                .flatMap(power -> IntStream.of(-1, 0, 1, 2).mapToObj(BigInteger::valueOf).map(power::add))
+                .flatMap(power ->
+                        IntStream.of(-1, 0, 1, 2).mapToObj(BigInteger::valueOf).map(power::add))
                 .filter(edge -> edge.signum() > 0)
                 .toArray(BigInteger[]::new);
         for (BigInteger a : edges) {

@@ -72,7 +72,9 @@ class MassInVolumeTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {"1,5 g/L;1.5", "1 g/2,5 L;0.4", "0,9 g/100 mL;9", "1 g·L⁻¹;1"})
+    @CsvSource(
+            delimiter = ';',
+            value = {"1,5 g/L;1.5", "1 g/2,5 L;0.4", "0,9 g/100 mL;9", "1 g·L⁻¹;1"})
     void with_the_decimal_mark_of_a_language(String text, String gramsPerLitre) {
         MassConcentration read = AmountFormat.forLocale(Locale.GERMANY).parseMassConcentration(text);
         assertThat(read.gramsPerMillilitre().toBigDecimal())
@@ -82,8 +84,21 @@ class MassInVolumeTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "50 g", "50 L", "50 g/kg", "50 mol/L", "50 g/", "50 /L", "50 g/0 mL", "50 Mg/L", "50 g/cup", "50 L/g",
-                "50 g//L", "50 g/L/mL", "50 g L-2", "50 g-1", "50 g per per L"
+                "50 g",
+                "50 L",
+                "50 g/kg",
+                "50 mol/L",
+                "50 g/",
+                "50 /L",
+                "50 g/0 mL",
+                "50 Mg/L",
+                "50 g/cup",
+                "50 L/g",
+                "50 g//L",
+                "50 g/L/mL",
+                "50 g L-2",
+                "50 g-1",
+                "50 g per per L"
             })
     void what_is_no_mass_in_a_volume_is_refused_with_units_that_are(String text) {
         assertThatThrownBy(() -> MassConcentration.parse(text))
@@ -102,7 +117,14 @@ class MassInVolumeTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.92 g/mL, 920", "920 kg/m³, 920", "920 g/L, 920", "920 kg·m⁻³, 920", "92 g/100 mL, 920", "0.92 kg/l, 920"})
+    @CsvSource({
+        "0.92 g/mL, 920",
+        "920 kg/m³, 920",
+        "920 g/L, 920",
+        "920 kg·m⁻³, 920",
+        "92 g/100 mL, 920",
+        "0.92 kg/l, 920"
+    })
     void a_density_is_told_in_the_same_units(String text, String gramsPerLitre) {
         assertThat(Density.parse(text).gramsPerMillilitre().toBigDecimal())
                 .isEqualByComparingTo(new BigDecimal(gramsPerLitre).movePointLeft(3));

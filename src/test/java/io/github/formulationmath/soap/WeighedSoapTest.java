@@ -66,10 +66,12 @@ class WeighedSoapTest {
     void what_is_in_the_lye_may_be_added_again_behind_it() {
         Soap soap = bar().neither("Aqua", "50 g").build().soap();
         assertThat(soap.undeclared()).isEmpty();
-        assertThat(soap.lines(Soap.Part.LYE_WATER)).singleElement().satisfies(line -> assertThat(line.index())
-                .isEqualTo(2));
-        assertThat(soap.lines(Soap.Part.NEITHER)).singleElement().satisfies(line -> assertThat(line.index())
-                .isEqualTo(3));
+        assertThat(soap.lines(Soap.Part.LYE_WATER))
+                .singleElement()
+                .satisfies(line -> assertThat(line.index()).isEqualTo(2));
+        assertThat(soap.lines(Soap.Part.NEITHER))
+                .singleElement()
+                .satisfies(line -> assertThat(line.index()).isEqualTo(3));
     }
 
     @Test
