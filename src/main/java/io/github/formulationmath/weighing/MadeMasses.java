@@ -95,6 +95,7 @@ public final class MadeMasses {
                 + ": no display reads anything, so that there is no whole to take shares of");
     }
 
+    @SuppressWarnings("ReferenceEquality") // The same object is the common case; others meet in the set.
     private static void requireNames(List<Addition> additions) {
         Set<Balance> balances = new LinkedHashSet<>();
         Balance last = additions.get(0).balance();
