@@ -173,7 +173,7 @@ public final class SubstanceName {
                 continue;
             }
             if (capitals && c >= 'a' && c <= 'z') {
-                c -= 'a' - 'A';
+                c = (char) (c - ('a' - 'A'));
                 changed = true;
             }
             if (pending && length > 0 && !isJoint(c) && !isJoint(kept[length - 1])) {

@@ -143,6 +143,7 @@ final class ErrorTerms {
     }
 
     /** The step of a display: one figure for as long as one balance is used. */
+    @SuppressWarnings("ReferenceEquality") // The same object is the common case; another is told anew.
     private ErrorTerm.HalfStep readability(Balance balance) {
         ErrorTerm.HalfStep known = step;
         if (known == null || balance != stepOf) {
