@@ -13,6 +13,7 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
@@ -94,7 +95,9 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
             FormulaLine line = there.line();
             Balance balance = addition.balanceIn(plan);
             PotMass shown = new PotMass.Shown(symbol, line, addition.mass(), Source.user());
-            PotMass more = new PotMass.Estimated(shown, line, balance, addition.methodIn(plan));
+            // The line was weighed before, and what is known of that weighing bears its number.
+            Subject again = Subject.of(line.subscript() + "," + symbol.letter(), line.name());
+            PotMass more = new PotMass.Estimated(shown, again, balance, addition.methodIn(plan));
             if (byLine.putIfAbsent(there.index(), new PotMass.Plus(there, more)) != null) {
                 throw new IllegalArgumentException(
                         "additions has " + Excerpt.of(line.name()) + " twice: add the two up");

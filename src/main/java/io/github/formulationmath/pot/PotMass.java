@@ -134,11 +134,11 @@ sealed interface PotMass {
     }
 
     /** What a reading stands for: corrected for what stays behind in a boat, and for the air. */
-    record Estimated(PotMass read, FormulaLine line, Balance balance, WeighingMethod method) implements PotMass {
+    record Estimated(PotMass read, Subject subject, Balance balance, WeighingMethod method) implements PotMass {
 
         @Override
         public <V> V grams(Reckoning<V> r) {
-            return SureMass.estimate(r, line, read, balance, method);
+            return SureMass.estimate(r, subject, read, balance, method);
         }
 
         @Override

@@ -181,8 +181,12 @@ final class Delivery {
         }
         Ratio middle = share(Reckoning.plain(), line).times(own.total().canonical());
         Ratio error = most.minus(middle).max(middle.minus(least)).max(Ratio.ZERO);
-        return Addition.within(
-                line, line.subscript(), Amount.grams(middle), Amount.grams(error), Amount.grams(deviation));
+        return Addition.within(line, line.subscript(), told(middle), told(error), told(deviation));
+    }
+
+    /** In the unit in which the trial is weighed. */
+    private Amount<Mass> told(Ratio grams) {
+        return Amount.grams(grams).inUnitOf(own.total());
     }
 
     /** Where a share of this trial less one of another is sure to lie; a line that is missing has the share 0. */

@@ -95,6 +95,7 @@ public final class MadeMasses {
                 + ": no display reads anything, so that there is no whole to take shares of");
     }
 
+    @SuppressWarnings("ReferenceEquality") // The same object is the common case; others meet in the set.
     private static void requireNames(List<Addition> additions) {
         // One and the same balance, as most sequences use, need not be compared with itself.
         Map<Balance, Balance> used = new IdentityHashMap<>();
