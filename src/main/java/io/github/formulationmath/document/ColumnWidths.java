@@ -13,6 +13,9 @@ record ColumnWidths(Map<String, Integer> longest) {
     /** Words in a table to work with break after so many characters. */
     private static final int TEXT_WIDTH = 10;
 
+    /** Room to write on has space for a word of so many letters above it, on small paper too. */
+    private static final int ROOM_WIDTH = 7;
+
     static ColumnWidths of(List<Block> blocks) {
         Map<String, Integer> longest = new HashMap<>();
         for (Block block : blocks) {
@@ -50,7 +53,7 @@ record ColumnWidths(Map<String, Integer> longest) {
         int cells = longest.getOrDefault(column.name(), 0);
         return switch (column.use()) {
             case NAME -> "";
-            case ROOM -> " style=\"width: calc(max(12%, " + head + "ch * 0.95 + 0.7em))\"";
+            case ROOM -> head <= ROOM_WIDTH ? "" : width(1, head);
             case TICK -> width(2, head);
             case TEXT -> width(Math.max(Math.min(cells, TEXT_WIDTH), head), head);
             case NUMBER, READING, DETAIL -> width(Math.max(cells, 1), head);

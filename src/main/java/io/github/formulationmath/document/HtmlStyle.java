@@ -45,6 +45,7 @@ final class HtmlStyle {
             .work td.room { border: 1px solid; }
             col.reading { --size: 1.45; }
             col.detail { --size: 0.8; }
+            col.room { width: 13%; }
             .box { border: 0.12em solid; display: inline-block; font-size: 1rem; height: 0.95em; width: 0.95em; }
             .box { overflow: hidden; text-indent: 2em; vertical-align: middle; white-space: nowrap; }
             math { font-size: 1.1rem; overflow-wrap: normal; white-space: nowrap; }
@@ -88,6 +89,7 @@ final class HtmlStyle {
               h1 { font-size: 1.25em; }
               .work td.reading { font-size: 1.35em; }
               col.reading { --size: 1.35; }
+              col.room { width: 11.5%; }
               .work th, .work td { line-height: 1.05; padding-right: 0.2rem; }
               .work td.room + td, .work .room { padding-left: 0.2rem; }
               .work td { height: 5.8mm; }

@@ -47,6 +47,9 @@ final class LatexWriter extends PageWriter {
 
     private static final int LONG_WORD = 24;
 
+    /** Letters of a heading are larger. */
+    private static final int LONG_WORD_OF_A_HEADING = 16;
+
     /** A column of values in which one is wider than this takes more of the line. */
     private static final int WIDE = 48;
 
@@ -67,7 +70,14 @@ final class LatexWriter extends PageWriter {
     @Override
     void heading(String text, int level) {
         String command = HEADINGS.get(Math.min(level, HEADINGS.size()) - 1);
-        out.append('\\').append(command).append("*{").append(escaped(text)).append("}\n\n");
+        boolean isLong = Stream.of(text.split(" ")).anyMatch(word -> word.length() > LONG_WORD_OF_A_HEADING);
+        String ragged = isLong ? "\\raggedright " : "";
+        out.append('\\')
+                .append(command)
+                .append("*{")
+                .append(ragged)
+                .append(breakable(text, LONG_WORD_OF_A_HEADING))
+                .append("}\n\n");
     }
 
     @Override
@@ -130,8 +140,12 @@ final class LatexWriter extends PageWriter {
 
     /** An address or a long fraction may go on below, behind a sign of it; names and dates are left alone. */
     private static String breakable(String cell) {
-        return Stream.of(cell.split(" ", -1))
-                .map(word -> word.length() <= LONG_WORD
+        return breakable(cell, LONG_WORD);
+    }
+
+    private static String breakable(String text, int longest) {
+        return Stream.of(text.split(" ", -1))
+                .map(word -> word.length() <= longest
                         ? escaped(word)
                         : Stream.of(word.split("(?<=[-/._])"))
                                 .map(LatexWriter::escaped)
