@@ -63,6 +63,10 @@ interface PotConstraint extends LinearProof.Constraint {
      */
     record Row(Ratio common, Map<Integer, Ratio> own, Ratio least) {
 
+        Row {
+            own = Collections.unmodifiableMap(own);
+        }
+
         Ratio coefficient(int line) {
             return own.getOrDefault(line, common);
         }
@@ -393,6 +397,10 @@ interface PotConstraint extends LinearProof.Constraint {
 
     /** −Σx_i ≥ −s over some lines. */
     record Stock(Obstacle.Kind kind, List<FormulaLine> lines, Amount<Mass> most) implements PotConstraint {
+
+        Stock {
+            lines = List.copyOf(lines);
+        }
 
         private static final Symbol STOCK = Symbol.of("s", "stock-left", Kind.MASS);
 
