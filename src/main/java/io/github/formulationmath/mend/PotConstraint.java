@@ -63,7 +63,7 @@ interface PotConstraint extends LinearProof.Constraint {
      */
     record Row(Ratio common, Map<Integer, Ratio> own, Ratio least) {
 
-        Row {
+        public Row {
             own = Collections.unmodifiableMap(own);
         }
 
@@ -398,7 +398,7 @@ interface PotConstraint extends LinearProof.Constraint {
     /** −Σx_i ≥ −s over some lines. */
     record Stock(Obstacle.Kind kind, List<FormulaLine> lines, Amount<Mass> most) implements PotConstraint {
 
-        Stock {
+        public Stock {
             lines = List.copyOf(lines);
         }
 
