@@ -323,7 +323,7 @@ public final class SeriesPlan implements Explained {
 
     /** So much that it is enough, in few digits. */
     static String told(Amount<Mass> least) {
-        return BalanceUnit.least(least.withoutWorking(), more -> more.compareTo(least) >= 0);
+        return BalanceUnit.least(least.withoutWorking(), more -> true);
     }
 
     /** The way, the total, and what is made. */

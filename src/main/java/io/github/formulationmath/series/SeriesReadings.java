@@ -2,6 +2,7 @@ package io.github.formulationmath.series;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Readings;
@@ -53,12 +54,12 @@ public final class SeriesReadings {
         Objects.requireNonNull(read, "read");
         if (plans().noneMatch(read.plan()::equals)) {
             throw new IllegalArgumentException("read is of " + Excerpt.of(read.plan())
-                    + ", no plan of this series: take " + "plan().base() or plan().trial(name).plan()");
+                    + ", no plan of this series: take plan().base() or plan().trial(name).plan()");
         }
         boolean isFromBase = plan.trials().stream()
                 .anyMatch(trial ->
                         trial.portionOfBase().isPresent() && trial.plan().equals(read.plan()));
-        if (isFromBase && base().filter(done -> !done.isOpen()).isEmpty()) {
+        if (isFromBase && plan.base().flatMap(this::finished).isEmpty()) {
             throw new IllegalArgumentException(
                     "read is of " + Excerpt.of(read.plan().formula().name())
                             + ", which takes a portion of the base, and readings of the base are missing: give those first");
@@ -77,6 +78,11 @@ public final class SeriesReadings {
 
     private Optional<Readings> of(WeighingPlan own) {
         return readings.stream().filter(read -> read.plan().equals(own)).findFirst();
+    }
+
+    /** What was read by a plan, if all of it is. */
+    private Optional<Readings> finished(WeighingPlan own) {
+        return of(own).filter(read -> !read.isOpen());
     }
 
     /**
@@ -123,8 +129,7 @@ public final class SeriesReadings {
      * @return an unmodifiable list of plans, the base first
      */
     public List<WeighingPlan> toCome() {
-        return plans().filter(own -> of(own).filter(read -> !read.isOpen()).isEmpty())
-                .toList();
+        return plans().filter(own -> finished(own).isEmpty()).toList();
     }
 
     /**
@@ -133,10 +138,7 @@ public final class SeriesReadings {
      * @return an unmodifiable list, the base first
      */
     public List<MadeBatch> made() {
-        return readings.stream()
-                .filter(read -> !read.isOpen())
-                .map(MadeBatch::of)
-                .toList();
+        return plans().flatMap(own -> finished(own).stream()).map(MadeBatch::of).toList();
     }
 
     /**
@@ -149,8 +151,7 @@ public final class SeriesReadings {
      */
     public Trial made(String versionName) {
         Trial planned = plan.trial(versionName);
-        MadeBatch own = of(planned.plan())
-                .filter(read -> !read.isOpen())
+        MadeBatch own = finished(planned.plan())
                 .map(MadeBatch::of)
                 .orElseThrow(() -> new IllegalStateException("the trial of "
                         + Excerpt.of(planned.formula().name()) + " is not finished: readings of it are missing"));
@@ -173,9 +174,9 @@ public final class SeriesReadings {
      * @return the mass, with what stays in the vessel; empty if there is no base or it is not finished
      */
     public Optional<Amount<Mass>> leftOfBase() {
-        return base().filter(read -> !read.isOpen()).map(read -> {
-            Amount<Mass> left = plan.base().orElseThrow().bench().balance().readability();
-            left = left.minus(left);
+        return plan.base().flatMap(this::finished).map(read -> {
+            Amount<Mass> left = Amount.grams(Ratio.ZERO)
+                    .inUnitOf(read.plan().bench().balance().readability());
             for (FormulaLine line : read.plan().formula().lines()) {
                 left = left.plus(
                         read.poured(line).orElse(read.plan().batch().line(line).mass()));

@@ -112,10 +112,7 @@ public final class Makeable {
     @Override
     public String toString() {
         if (largest.isPresent()) {
-            Amount<Mass> most = largest.get();
-            return formula().name() + ": up to "
-                    + BalanceUnit.greatest(
-                            most, less -> less.signum() > 0 && less.compareTo(most) <= 0 && sizes.contains(less));
+            return formula().name() + ": up to " + BalanceUnit.greatest(largest.get(), sizes::contains);
         }
         return formula().name() + ": not to be made"
                 + missing().stream()

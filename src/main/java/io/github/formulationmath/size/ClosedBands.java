@@ -118,10 +118,10 @@ final class ClosedBands implements SizeSearch {
             least = least.plus(low);
             most = most.plus(high);
         }
-        if (least.compareTo(total) <= 0 && most.compareTo(total) >= 0) {
+        boolean tooMuch = least.compareTo(total) > 0;
+        if (!tooMuch && most.compareTo(total) >= 0) {
             return null;
         }
-        boolean tooMuch = least.compareTo(total) > 0;
         Ratio next = up ? (tooMuch ? least : total.plus(Ratio.ONE)) : (tooMuch ? total.minus(Ratio.ONE) : most);
         return counted(Landing.resting(aligned(next, up)), bands.size(), meter);
     }
