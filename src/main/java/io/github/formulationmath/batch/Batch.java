@@ -3,7 +3,6 @@ package io.github.formulationmath.batch;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
@@ -123,6 +122,6 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
 
     @Override
     public String toString() {
-        return formula.name() + ", " + NumberText.exact(mass().exactValue(), mass().symbol());
+        return formula.name() + ", " + mass().toldExactly();
     }
 }

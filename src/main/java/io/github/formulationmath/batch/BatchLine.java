@@ -2,7 +2,6 @@ package io.github.formulationmath.batch;
 
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
@@ -87,6 +86,6 @@ public final class BatchLine implements Line, Explained, Serializable {
 
     @Override
     public String toString() {
-        return name() + " " + NumberText.exact(mass().exactValue(), mass().symbol());
+        return name() + " " + mass().toldExactly();
     }
 }

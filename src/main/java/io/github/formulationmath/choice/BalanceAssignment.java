@@ -8,7 +8,6 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
@@ -333,7 +332,7 @@ public final class BalanceAssignment implements Weighed {
                     .filter(each -> each.line().equals(line))
                     .findFirst()
                     .map(AssignedLine::toString)
-                    .orElseGet(() -> line.name() + " " + BalanceUnit.brief(line.mass()) + " nowhere: "
+                    .orElseGet(() -> line.name() + " " + line.mass().told() + " nowhere: "
                             + candidates(line.line()).stream()
                                     .map(each -> place(each.station()) + ": " + each.verdict())
                                     .collect(Collectors.joining("; "))));

@@ -8,7 +8,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.ExpectedProduct;
@@ -293,6 +292,6 @@ public final class DilutedBatch implements Serializable {
     }
 
     private static String said(BatchLine line) {
-        return NumberText.exact(line.mass().exactValue(), line.mass().symbol()) + " " + line.name();
+        return line.mass().toldExactly() + " " + line.name();
     }
 }

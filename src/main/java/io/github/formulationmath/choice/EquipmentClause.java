@@ -1,6 +1,5 @@
 package io.github.formulationmath.choice;
 
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import java.util.List;
 import java.util.Objects;
@@ -39,7 +38,7 @@ public record EquipmentClause(Optional<Demand> demand, Optional<Amount<Mass>> to
     public String toString() {
         String who = demand.map(each -> each.formula().name() + " needs")
                 .orElseGet(() -> totalBelow
-                        .map(total -> "batches of less than " + BalanceUnit.text(total) + " together need")
+                        .map(total -> "batches of less than " + total.toldExactly() + " together need")
                         .orElse("all need"));
         return who + oneOf.stream().map(Equipment::name).collect(Collectors.joining(", ", " one of {", "}"));
     }

@@ -113,8 +113,8 @@ public final class PredilutionPlan implements Predilution, Explained {
         return new Predilution.None(Phrase.of(
                 "predilution.carrier-too-small",
                 carrier.name(),
-                BalanceUnit.brief(carrier.mass()),
-                BalanceUnit.brief(Amount.grams(diluent).inUnitOf(carrier.mass()))));
+                carrier.mass().told(),
+                Amount.grams(diluent).inUnitOf(carrier.mass()).told()));
     }
 
     /**
@@ -270,11 +270,11 @@ public final class PredilutionPlan implements Predilution, Explained {
 
     @Override
     public String toString() {
-        return BalanceUnit.brief(substance()) + " " + line.name() + " and " + BalanceUnit.brief(diluent()) + " "
+        return substance().told() + " " + line.name() + " and " + diluent().told() + " "
                 + carrier.name() + " make a stock, "
-                + line.name() + " 1 in " + factor + "; weigh " + BalanceUnit.brief(aliquot()) + " of it instead of "
-                + BalanceUnit.brief(line.mass()) + " "
-                + line.name() + ", and " + BalanceUnit.brief(carrierLeft()) + " " + carrier.name() + " instead of "
-                + BalanceUnit.brief(carrier.mass());
+                + line.name() + " 1 in " + factor + "; weigh " + aliquot().told() + " of it instead of "
+                + line.mass().told() + " "
+                + line.name() + ", and " + carrierLeft().told() + " " + carrier.name() + " instead of "
+                + carrier.mass().told();
     }
 }

@@ -24,8 +24,9 @@ record StationTrial(
         if (against != null) {
             return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
         }
-        String most = BalanceUnit.brief(
-                BalanceUnit.amount(station.balance(), line.mass().canonical().times(error.canonical())));
+        String most = BalanceUnit.amount(
+                        station.balance(), line.mass().canonical().times(error.canonical()))
+                .told();
         return new BalanceAssignment.AssignedLine.Candidate(
                 station, Phrase.of("station.carries", line.name(), most), error, true);
     }
@@ -38,9 +39,12 @@ record StationTrial(
         Ratio capacity = station.balance().capacity().canonical();
         Ratio load = onPan(station).plus(station.vessel().mass().canonical());
         if (load.compareTo(capacity) > 0) {
-            String over = BalanceUnit.brief(BalanceUnit.amount(station.balance(), load.minus(capacity)));
+            String over =
+                    BalanceUnit.amount(station.balance(), load.minus(capacity)).told();
             return Phrase.of(
-                    "station.overloaded", BalanceUnit.brief(BalanceUnit.amount(station.balance(), load)), over);
+                    "station.overloaded",
+                    BalanceUnit.amount(station.balance(), load).told(),
+                    over);
         }
         Ratio room = room(station);
         Ratio volume = volume(station);

@@ -60,8 +60,8 @@ record WhyUnserved(Demand demand, EquipmentList list, long set, boolean isServed
     }
 
     private Phrase reason() {
-        String least = BalanceUnit.text(demand.sizes().least());
-        String greatest = BalanceUnit.text(demand.sizes().greatest());
+        String least = demand.sizes().least().toldExactly();
+        String greatest = demand.sizes().greatest().toldExactly();
         return worstLine()
                 .map(line -> Phrase.of("unserved.line", line, least, greatest))
                 .orElseGet(() -> Phrase.of("unserved.no-common-size", least, greatest));
@@ -108,7 +108,9 @@ record WhyUnserved(Demand demand, EquipmentList list, long set, boolean isServed
             if (served(demand, list.with(new Equipment.OfBalance(balance, free())))
                     .isPresent()) {
                 return Optional.of(Phrase.of(
-                        "opening.other-balance", readability.toString(), BalanceUnit.text(balance.capacity())));
+                        "opening.other-balance",
+                        readability.toString(),
+                        balance.capacity().toldExactly()));
             }
         }
         return Optional.empty();

@@ -1,6 +1,5 @@
 package io.github.formulationmath.mend;
 
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Phrase;
 import java.util.Objects;
@@ -70,7 +69,7 @@ public record Obstacle(Kind kind, String name, Optional<Amount<Mass>> shortBy) {
      * @return a phrase of the wording
      */
     public Phrase phrase() {
-        return shortBy.map(mass -> Phrase.of(kind.key + "-by", name, BalanceUnit.brief(mass)))
+        return shortBy.map(mass -> Phrase.of(kind.key + "-by", name, mass.told()))
                 .orElseGet(() -> Phrase.of(kind.key, name));
     }
 
@@ -78,6 +77,6 @@ public record Obstacle(Kind kind, String name, Optional<Amount<Mass>> shortBy) {
     public String toString() {
         return kind
                 + (name.isEmpty() ? "" : " " + name)
-                + shortBy.map(mass -> ", short by " + BalanceUnit.brief(mass)).orElse("");
+                + shortBy.map(mass -> ", short by " + mass.told()).orElse("");
     }
 }

@@ -169,6 +169,6 @@ public final class StillToGo {
     }
 
     private static String mass(MadeBatch made) {
-        return NumberText.of(made.mass().exactValue(), made.mass().symbol());
+        return made.mass().told();
     }
 }

@@ -56,7 +56,7 @@ public final class NumberText {
      * @return {@code 1.025 g} or {@code ≈ 0.666667 g}
      */
     public static String of(Ratio value, String unit) {
-        return of(value) + " " + Objects.requireNonNull(unit, "unit");
+        return inUnit(of(value), unit);
     }
 
     /**
@@ -67,7 +67,7 @@ public final class NumberText {
      * @return {@code +1.025 g}, {@code ≈ −0.666667 g} or {@code 0 g}
      */
     public static String signed(Ratio value, String unit) {
-        return text(Objects.requireNonNull(value, "value"), "+") + " " + Objects.requireNonNull(unit, "unit");
+        return inUnit(text(Objects.requireNonNull(value, "value"), "+"), unit);
     }
 
     /**
@@ -78,7 +78,12 @@ public final class NumberText {
      * @return {@code 1.025 g} or {@code 2/3 g ≈ 0.666667 g}
      */
     public static String exact(Ratio value, String unit) {
-        return isShort(value) ? of(value, unit) : value + " " + unit + " " + of(value, unit);
+        return isShort(value) ? of(value, unit) : inUnit(value.toString(), unit) + " " + of(value, unit);
+    }
+
+    /** A pure number has no unit, and no space behind it. */
+    private static String inUnit(String number, String unit) {
+        return Objects.requireNonNull(unit, "unit").isEmpty() ? number : number + " " + unit;
     }
 
     /**
@@ -141,7 +146,7 @@ public final class NumberText {
         return isShort(value)
                 ? of(value, unit)
                 : printable(value, mode, passes)
-                        .map(shown -> (shown.signum() < 0 ? "−" : "") + shown.abs() + " " + unit)
+                        .map(shown -> inUnit((shown.signum() < 0 ? "−" : "") + shown.abs(), unit))
                         .orElseGet(() -> exact(value, unit));
     }
 

@@ -247,7 +247,7 @@ public record BatchCost(List<LineCost> lines, List<Purchase> purchases, Rounding
 
         @Override
         public String toString() {
-            return line.name() + " " + cost();
+            return line.name() + " " + cost().toldExactly();
         }
     }
 

@@ -1,7 +1,6 @@
 package io.github.formulationmath.packing;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -204,8 +203,8 @@ public final class ExpectedLoss implements Serializable {
 
     @Override
     public String toString() {
-        return "loss " + NumberText.of(mean.exactValue(), mean.symbol()) + " ± "
-                + NumberText.of(spread.exactValue(), spread.symbol())
+        return "loss " + mean.told() + " ± "
+                + spread.told()
                 + (share.fraction().isZero() ? "" : " and " + share) + (past.isEmpty() ? "" : ", from " + past);
     }
 }

@@ -1,7 +1,6 @@
 package io.github.formulationmath.packing;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -143,7 +142,6 @@ public record Filling(Amount<Mass> made, Amount<Mass> residue, PackFill fill) im
 
     @Override
     public String toString() {
-        return fullPacks() + " packs of " + fill + " and "
-                + NumberText.of(lastPack().exactValue(), lastPack().symbol()) + " left";
+        return fullPacks() + " packs of " + fill + " and " + lastPack().told() + " left";
     }
 }

@@ -1,6 +1,5 @@
 package io.github.formulationmath.packing;
 
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.reckoning.Kind;
@@ -131,6 +130,6 @@ public final class PackFill implements Serializable {
 
     @Override
     public String toString() {
-        return volume == null ? NumberText.of(mass().exactValue(), mass().symbol()) : volume + " at " + density;
+        return volume == null ? mass().told() : volume + " at " + density;
     }
 }

@@ -29,26 +29,6 @@ public final class BalanceUnit {
     }
 
     /**
-     * The exact mass, with fewer digits beside it where they are many: {@code 100/21 g ≈ 4.76190 g}.
-     *
-     * @param mass the mass
-     * @return its text
-     */
-    public static String text(Amount<Mass> mass) {
-        return NumberText.exact(mass.exactValue(), mass.symbol());
-    }
-
-    /**
-     * An amount in few digits: exact where that is short, else ≈ and 6 digits, {@link NumberText#of(Ratio, String)}.
-     *
-     * @param amount the amount
-     * @return its text in its own unit
-     */
-    public static String brief(Amount<?> amount) {
-        return NumberText.of(Objects.requireNonNull(amount, "amount").exactValue(), amount.symbol());
-    }
-
-    /**
      * A least amount as one in few digits that passes itself, {@link NumberText#least}.
      *
      * @param amount the least amount
@@ -86,7 +66,7 @@ public final class BalanceUnit {
      *
      * @param reading the reading
      * @param step the step of the display
-     * @return its text; that of {@link #text} if the display cannot show it
+     * @return its text; {@link Amount#toldExactly} if the display cannot show it
      */
     public static String reading(Amount<Mass> reading, Amount<Mass> step) {
         Amount<Mass> shown = Objects.requireNonNull(reading, "reading").inUnitOf(Objects.requireNonNull(step, "step"));
@@ -95,6 +75,6 @@ public final class BalanceUnit {
                 ? Rounding.toMultipleOf(step.exactValue())
                                 .with(RoundingMode.UNNECESSARY)
                                 .format(shown.exactValue()) + " " + shown.symbol()
-                : text(shown);
+                : shown.toldExactly();
     }
 }

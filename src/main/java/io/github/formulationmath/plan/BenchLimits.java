@@ -1,7 +1,6 @@
 package io.github.formulationmath.plan;
 
 import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -122,7 +121,7 @@ record BenchLimits(WeighingPlan plan) {
     /** The batch as it was asked for, and what its readings come to if that is more. */
     private String said() {
         Amount<Mass> readings = BalanceUnit.amount(bench().balance(), total());
-        String mass = NumberText.of(batch().mass().exactValue(), batch().mass().symbol());
+        String mass = batch().mass().told();
         return total().compareTo(batch().mass().canonical()) > 0
                 ? "a batch of " + mass + ", whose rounded lines add up to " + readings + ","
                 : "a batch of " + mass;

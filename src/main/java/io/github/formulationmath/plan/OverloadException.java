@@ -1,7 +1,6 @@
 package io.github.formulationmath.plan;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Refusal;
 import io.github.formulationmath.number.Sentence;
 import io.github.formulationmath.quantity.Amount;
@@ -33,7 +32,7 @@ public final class OverloadException extends IllegalArgumentException implements
                         "capacity",
                         Excerpt.of(bench.balance().capacity()),
                         "excess",
-                        NumberText.of(excess.exactValue(), excess.symbol()),
+                        excess.told(),
                         "largest",
                         Excerpt.of(largestContent)),
                 excess,

@@ -3,7 +3,6 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
@@ -154,6 +153,6 @@ public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine f
 
     @Override
     public String toString() {
-        return BalanceUnit.brief(loss()) + " of " + from.name() + " went off";
+        return loss().told() + " of " + from.name() + " went off";
     }
 }

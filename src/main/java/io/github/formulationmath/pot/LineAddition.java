@@ -3,7 +3,6 @@ package io.github.formulationmath.pot;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
@@ -111,6 +110,6 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
 
     @Override
     public String toString() {
-        return BalanceUnit.brief(mass) + " " + line.name();
+        return mass.told() + " " + line.name();
     }
 }

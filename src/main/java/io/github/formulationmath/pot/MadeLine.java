@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -211,6 +210,6 @@ public final class MadeLine implements Line, Explained {
 
     @Override
     public String toString() {
-        return name() + " " + BalanceUnit.brief(mass());
+        return name() + " " + mass().told();
     }
 }

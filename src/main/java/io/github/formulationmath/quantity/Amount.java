@@ -1,6 +1,7 @@
 package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.reckoning.Explained;
@@ -680,6 +681,24 @@ public final class Amount<Q extends Quantity<Q>>
     @Override
     public int hashCode() {
         return 31 * value.hashCode() + scale.factor().hashCode();
+    }
+
+    /**
+     * The text for people, for a prompt or a page; what is to be read again is {@link #toString()}.
+     *
+     * @return {@code 1.025 g} or {@code ≈ 0.666667 g}, as {@link NumberText#of(Ratio, String)}
+     */
+    public String told() {
+        return NumberText.of(value, symbol());
+    }
+
+    /**
+     * The text for people without loss, with a decimal beside a fraction.
+     *
+     * @return {@code 1.025 g} or {@code 2/3 g ≈ 0.666667 g}, as {@link NumberText#exact}
+     */
+    public String toldExactly() {
+        return NumberText.exact(value, symbol());
     }
 
     /**

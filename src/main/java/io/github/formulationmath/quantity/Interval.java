@@ -64,8 +64,6 @@ public record Interval<T extends Comparable<? super T>>(T least, T greatest) imp
         if (end instanceof MassFraction share) {
             return NumberText.exact(share.fraction().times(100), "%");
         }
-        return end instanceof Amount<?> amount
-                ? NumberText.exact(amount.exactValue(), amount.symbol())
-                : end.toString();
+        return end instanceof Amount<?> amount ? amount.toldExactly() : end.toString();
     }
 }

@@ -1,6 +1,7 @@
 package io.github.formulationmath.quantity;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -194,6 +195,15 @@ public final class Money implements Explained, Comparable<Money>, Serializable {
     @Override
     public int hashCode() {
         return 31 * number.hashCode() + currency.hashCode();
+    }
+
+    /**
+     * The text for people without loss, with a decimal beside a fraction.
+     *
+     * @return {@code 0.60 EUR} or {@code 2/3 EUR ≈ 0.666667 EUR}, as {@link NumberText#exact}
+     */
+    public String toldExactly() {
+        return NumberText.exact(number, currency);
     }
 
     /** The exact number, a space, the currency; {@link #parse} reads it again. */

@@ -330,7 +330,7 @@ public final class SeriesPlan implements Explained {
     @Override
     public String toString() {
         String made = trials.stream().map(Trial::toString).collect(Collectors.joining(", "));
-        String base = base().map(plan -> "base " + BalanceUnit.text(plan.batch().mass()) + ", ")
+        String base = base().map(plan -> "base " + plan.batch().mass().toldExactly() + ", ")
                 .orElse("");
         return Phrase.of("way." + way().name()) + ", " + told(total()) + " in all: " + base + made;
     }

@@ -8,7 +8,6 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.ToleranceVerdict;
 import io.github.formulationmath.plan.Tolerances;
@@ -130,9 +129,9 @@ public final class Trial implements Premixed, Lines<Trial.Share> {
     /** What is weighed into it. */
     @Override
     public String toString() {
-        return formula().name() + " " + BalanceUnit.text(size())
+        return formula().name() + " " + size().toldExactly()
                 + portionOfBase()
-                        .map(line -> " with " + BalanceUnit.text(line.reading()) + " of base")
+                        .map(line -> " with " + line.reading().toldExactly() + " of base")
                         .orElse("");
     }
 

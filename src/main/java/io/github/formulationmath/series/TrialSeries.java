@@ -5,7 +5,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
@@ -302,11 +301,11 @@ public final class TrialSeries {
                 .forEach((name, need) -> Optional.ofNullable(wanted.stock().get(SubstanceName.normalise(name)))
                         .filter(there -> there.compareTo(need) < 0)
                         .ifPresent(there -> all.add(
-                                Phrase.of("obstacle.stock", name, SeriesPlan.told(need), BalanceUnit.text(there)))));
+                                Phrase.of("obstacle.stock", name, SeriesPlan.told(need), there.toldExactly()))));
         wanted.most()
                 .filter(most -> free.get().total().compareTo(most) > 0)
                 .ifPresent(most -> all.add(
-                        Phrase.of("obstacle.total", SeriesPlan.told(free.get().total()), BalanceUnit.text(most))));
+                        Phrase.of("obstacle.total", SeriesPlan.told(free.get().total()), most.toldExactly())));
         return all.isEmpty() ? List.of(Phrase.of("obstacle.together")) : List.copyOf(all);
     }
 

@@ -33,7 +33,7 @@ final class SheetNumbers {
         Amount<?> parts = amount.inSmallerUnit();
         return !amount.exactValue().isInteger() && !isDecimal(amount, parts) && NumberText.isShort(parts.exactValue())
                 ? AmountFormat.standard().formatInTwoUnits(amount, Rounding.none())
-                : NumberText.of(amount.exactValue(), amount.symbol());
+                : amount.told();
     }
 
     /** Whether a unit is ten, a hundred, a thousand of its parts, so that a decimal tells them: 1.25 kg, but 1 lb 4 oz. */

@@ -234,7 +234,7 @@ public final class Lot implements Serializable {
 
     @Override
     public String toString() {
-        return ingredientName + " " + code + ", " + left
+        return ingredientName + " " + code + ", " + left.toldExactly()
                 + (useBy == null ? "" : ", use by " + useBy)
                 + (opened == null ? "" : ", opened " + opened);
     }

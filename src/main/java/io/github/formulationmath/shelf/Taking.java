@@ -5,7 +5,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.PriceList.Offer;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
@@ -73,7 +72,7 @@ public final class Taking implements Explained {
 
         @Override
         public String toString() {
-            return BalanceUnit.text(mass) + " of " + lot.code();
+            return mass.toldExactly() + " of " + lot.code();
         }
     }
 

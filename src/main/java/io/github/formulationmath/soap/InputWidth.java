@@ -1,6 +1,5 @@
 package io.github.formulationmath.soap;
 
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.quantity.Amount;
 import java.util.Comparator;
 import java.util.Objects;
@@ -46,6 +45,6 @@ public record InputWidth(Kind kind, String line, Amount<Mass> width) {
     /** What is not known better, and how far it reaches. */
     @Override
     public String toString() {
-        return kind + " " + line + ": " + BalanceUnit.brief(width);
+        return kind + " " + line + ": " + width.told();
     }
 }

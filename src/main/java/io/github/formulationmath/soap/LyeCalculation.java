@@ -8,7 +8,6 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
@@ -98,7 +97,7 @@ public final class LyeCalculation {
         /** What it is and how much of it. */
         @Override
         public String toString() {
-            return what + ": " + BalanceUnit.brief(mass);
+            return what + ": " + mass.told();
         }
     }
 
@@ -514,9 +513,10 @@ public final class LyeCalculation {
             if (planned.reading().isZero()) {
                 throw new IllegalArgumentException("mass of "
                         + Excerpt.of(planned.line().name()) + " is "
-                        + BalanceUnit.brief(planned.target()
+                        + planned.target()
                                 .mass()
-                                .inUnitOf(plan.bench().balance().readability())) + ": a display in steps of "
+                                .inUnitOf(plan.bench().balance().readability())
+                                .told() + ": a display in steps of "
                         + plan.bench().balance().readability()
                         + " shows nothing of it; make more, or take a finer balance");
             }
@@ -549,12 +549,12 @@ public final class LyeCalculation {
         StringBuilder text = new StringBuilder(name).append(':');
         for (Portion<AlkaliGrade> p : alkalis) {
             text.append(' ').append(p.what().alkali().inciName()).append(' ');
-            text.append(BalanceUnit.brief(p.mass())).append(',');
+            text.append(p.mass().told()).append(',');
         }
         return text.append(' ')
                 .append(waterName)
                 .append(' ')
-                .append(BalanceUnit.brief(water))
+                .append(water.told())
                 .toString();
     }
 }

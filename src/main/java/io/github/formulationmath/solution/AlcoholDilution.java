@@ -182,6 +182,6 @@ public final class AlcoholDilution {
     public String toString() {
         Interval<Amount<Mass>> water = water();
         return volume + " of " + from + " with " + NumberText.of(water.least().canonical(), "g") + " of water becomes "
-                + NumberText.of(becomes().exactValue(), becomes().symbol()) + " of " + to;
+                + becomes().told() + " of " + to;
     }
 }

@@ -139,9 +139,7 @@ public final class StrengthBlend {
         @Override
         public String toString() {
             String poured = masses.entrySet().stream()
-                    .map(each -> NumberText.exact(
-                                    each.getValue().exactValue(),
-                                    each.getValue().symbol()) + " " + each.getKey())
+                    .map(each -> each.getValue().toldExactly() + " " + each.getKey())
                     .collect(Collectors.joining(", "));
             return poured + ": "
                     + NumberText.percent(

@@ -138,7 +138,7 @@ public record FigureCheck(BatchLine line, Figure figure, Amount<?> expected, Amo
     @Override
     public String toString() {
         return line.name() + " " + figure + ": "
-                + agreement.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", ours " + expected;
+                + agreement.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", ours " + expected.toldExactly();
     }
 
     /** How a figure stands to ours. */

@@ -5,7 +5,6 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
@@ -58,8 +57,7 @@ public final class LyeVerification {
         /** The figure beside ours. */
         @Override
         public String toString() {
-            return name + " " + figure + ", ours " + NumberText.of(expected.exactValue(), expected.symbol()) + ": "
-                    + agreement;
+            return name + " " + figure + ", ours " + expected.told() + ": " + agreement;
         }
     }
 
@@ -232,8 +230,7 @@ public final class LyeVerification {
                 .map(each -> List.of(
                         each.name(),
                         wording.number(each.figure().written()),
-                        wording.number(NumberText.of(
-                                each.expected().exactValue(), each.expected().symbol())),
+                        wording.number(each.expected().told()),
                         wording.say(key(each.agreement()))))
                 .toList();
         Document document = Document.titled(

@@ -2,7 +2,6 @@ package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
@@ -183,7 +182,6 @@ public record Addition(
     @Override
     public String toString() {
         Amount<Mass> shown = reading.inUnitOf(balance.readability());
-        return subject.name() + " " + NumberText.exact(shown.exactValue(), shown.symbol()) + " on " + balance + ", "
-                + method;
+        return subject.name() + " " + shown.toldExactly() + " on " + balance + ", " + method;
     }
 }

@@ -1,7 +1,6 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import java.io.Serializable;
@@ -147,9 +146,9 @@ public record Balance(
 
     @Override
     public String toString() {
-        return "balance " + (name.isEmpty() ? "" : name + " ") + "d = " + readability + ", capacity "
-                + NumberText.exact(capacity.exactValue(), capacity.symbol())
-                + (minimumLoad.isZero() ? "" : ", minimum load " + minimumLoad)
+        return "balance " + (name.isEmpty() ? "" : name + " ") + "d = " + readability.toldExactly() + ", capacity "
+                + capacity.toldExactly()
+                + (minimumLoad.isZero() ? "" : ", minimum load " + minimumLoad.toldExactly())
                 + (errors.equals(ErrorModel.readabilityOnly()) ? "" : ", " + errors);
     }
 }

@@ -347,12 +347,12 @@ public final class ErrorModel implements Serializable {
     public String toString() {
         return "repeatability " + said(repeatability) + ", " + stated() + ", calibration "
                 + calibration
-                + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toString()) + ", residue "
+                + ", tare " + (tareResolution == null ? "as the display" : tareResolution.toldExactly()) + ", residue "
                 + said(residue().least()) + " to " + said(residue().greatest()) + ", buoyancy " + buoyancy();
     }
 
     /** Nothing is nothing in any unit. */
     private static String said(Amount<Mass> mass) {
-        return mass.isZero() ? "0" : mass.toString();
+        return mass.isZero() ? "0" : mass.toldExactly();
     }
 }

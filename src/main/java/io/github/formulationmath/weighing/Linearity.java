@@ -30,7 +30,7 @@ record Linearity(Amount<Mass> halfWidth, Law law, @Nullable LinearityBasis basis
 
     @Override
     public String toString() {
-        return "linearity " + (halfWidth.isZero() ? "0" : halfWidth) + " " + law
+        return "linearity " + (halfWidth.isZero() ? "0" : halfWidth.toldExactly()) + " " + law
                 + (basis == null ? "" : basis == LinearityBasis.INDICATION ? " of an indication" : " of a net reading");
     }
 }

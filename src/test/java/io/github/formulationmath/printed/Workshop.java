@@ -222,7 +222,7 @@ final class Workshop {
         criteria.put("rounding", Criterion.roundingWithin(tolerances));
         criteria.put("made", Criterion.madeWithin(tolerances));
         criteria.put("bound", Criterion.errorBound(tolerances, method));
-        criteria.put("least net", Criterion.leastNetMass(Amount.mass(small(0, 2))));
+        criteria.put("least net", Criterion.leastNetMass(Amount.mass(small(1, 3))));
         criteria.put("cap", Criterion.capKept(Substance.of("Phenoxyethanol"), MassFraction.parse("1.3 %"), method));
         criteria.put("exact", Criterion.exactReadings());
         criteria.put("minimum weight", Criterion.minimumWeight());
