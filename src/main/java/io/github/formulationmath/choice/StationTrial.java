@@ -2,7 +2,6 @@ package io.github.formulationmath.choice;
 
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -24,8 +23,8 @@ record StationTrial(
         if (against != null) {
             return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
         }
-        String most = BalanceUnit.amount(
-                        station.balance(), line.mass().canonical().times(error.canonical()))
+        String most = Amount.grams(line.mass().canonical().times(error.canonical()))
+                .inUnitOf(station.balance().readability())
                 .told();
         return new BalanceAssignment.AssignedLine.Candidate(
                 station, Phrase.of("station.carries", line.name(), most), error, true);
@@ -39,11 +38,12 @@ record StationTrial(
         Ratio capacity = station.balance().capacity().canonical();
         Ratio load = onPan(station).plus(station.vessel().mass().canonical());
         if (load.compareTo(capacity) > 0) {
-            String over =
-                    BalanceUnit.amount(station.balance(), load.minus(capacity)).told();
+            String over = Amount.grams(load.minus(capacity))
+                    .inUnitOf(station.balance().readability())
+                    .told();
             return Phrase.of(
                     "station.overloaded",
-                    BalanceUnit.amount(station.balance(), load).told(),
+                    Amount.grams(load).inUnitOf(station.balance().readability()).told(),
                     over);
         }
         Ratio room = room(station);

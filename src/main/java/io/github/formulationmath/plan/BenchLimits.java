@@ -65,7 +65,9 @@ record BenchLimits(WeighingPlan plan) {
             Ratio load = content.plus(station.vessel().mass().canonical());
             if (load.compareTo(station.balance().capacity().canonical()) > 0) {
                 String said = station.isBoat()
-                        ? line.name() + ", " + BalanceUnit.amount(station.balance(), content) + ","
+                        ? line.name() + ", "
+                                + Amount.grams(content)
+                                        .inUnitOf(station.balance().readability()) + ","
                         : said() + " once " + line.name() + " is in";
                 Bench there = Bench.of(station.balance()).with(station.vessel());
                 throw OverloadException.of(said, there, excess(load, station.balance()), station.room());
@@ -83,7 +85,8 @@ record BenchLimits(WeighingPlan plan) {
             Amount<Volume> room = boat.workingVolume().get();
             Amount<Volume> volume = density.get().volumeOf(Amount.grams(content));
             if (volume.compareTo(room) > 0) {
-                String said = line.name() + ", " + BalanceUnit.amount(line.balance(), content) + ",";
+                String said = line.name() + ", "
+                        + Amount.grams(content).inUnitOf(line.balance().readability()) + ",";
                 throw OverfillException.of(
                         said, volume, boat, room, density.get().massOf(room));
             }
@@ -120,7 +123,7 @@ record BenchLimits(WeighingPlan plan) {
 
     /** The batch as it was asked for, and what its readings come to if that is more. */
     private String said() {
-        Amount<Mass> readings = BalanceUnit.amount(bench().balance(), total());
+        Amount<Mass> readings = Amount.grams(total()).inUnitOf(bench().balance().readability());
         String mass = batch().mass().told();
         return total().compareTo(batch().mass().canonical()) > 0
                 ? "a batch of " + mass + ", whose rounded lines add up to " + readings + ","
@@ -137,6 +140,8 @@ record BenchLimits(WeighingPlan plan) {
         PlannedLoad limit = PlannedLoad.of(batch().formula(), bench());
         Ratio grams = room.canonical();
         Ratio most = limit.most(Reckoning.plain(), grams);
-        return most.equals(grams) ? room : BalanceUnit.amount(bench().balance(), most);
+        return most.equals(grams)
+                ? room
+                : Amount.grams(most).inUnitOf(bench().balance().readability());
     }
 }

@@ -173,7 +173,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         int all = lines.size();
         Amount<Mass> total = rule.stations().isEmpty()
                 ? bench.balance().readability().times(divisions(all))
-                : BalanceUnit.amount(finest(), grams(all));
+                : Amount.grams(grams(all)).inUnitOf(finest().readability());
         return total.withWorking(plan -> Phrase.of("question.readings-total"), this, WeighingPlan::total);
     }
 
