@@ -46,8 +46,6 @@ public final class ErrorModel implements Serializable {
 
     private static final Amount<Mass> NOTHING = Amount.grams(Ratio.ZERO);
 
-    private static final Bounds NO_BUOYANCY = Bounds.point(Ratio.ZERO);
-
     private static final ErrorModel READABILITY_ONLY = new ErrorModel(NOTHING, null, Ratio.ZERO, null, null, null);
 
     private final Amount<Mass> repeatability;
@@ -323,7 +321,7 @@ public final class ErrorModel implements Serializable {
      * @return b in mass = reading · (1 + b), a plain number; both ends are there
      */
     public Bounds buoyancy() {
-        return buoyancy == null ? NO_BUOYANCY : buoyancy;
+        return buoyancy == null ? Bounds.point(Ratio.ZERO) : buoyancy;
     }
 
     @Override
