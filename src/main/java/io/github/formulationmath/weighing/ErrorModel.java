@@ -267,7 +267,7 @@ public final class ErrorModel implements Serializable {
      * @return the half-width a, at least 0
      */
     public Amount<Mass> linearity() {
-        return stated().halfWidth();
+        return linearity == null ? NOTHING : linearity.halfWidth();
     }
 
     /**
@@ -276,7 +276,7 @@ public final class ErrorModel implements Serializable {
      * @return the basis; empty if the linearity is 0, which is the same of anything
      */
     public Optional<LinearityBasis> linearityBasis() {
-        return Optional.ofNullable(stated().basis());
+        return Optional.ofNullable(linearity == null ? null : linearity.basis());
     }
 
     /**
