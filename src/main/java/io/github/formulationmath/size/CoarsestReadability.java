@@ -34,6 +34,7 @@ import javax.measure.quantity.Mass;
  */
 final class CoarsestReadability {
 
+    private static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
     private static final Symbol STEP = Symbol.of("d", "coarsest-readability", Kind.MASS);
     private static final Symbol DIVISIONS = Symbol.of("x", "divisions-at-coarsest", Kind.NUMBER);
 
@@ -107,8 +108,8 @@ final class CoarsestReadability {
         V under = tolerances.least(r, line.line());
         V over = tolerances.most(r, line.line());
         V x = r.named(DIVISIONS, subject, r.quotient(mass(r, line, index), step));
-        V low = r.named(BatchSymbols.LEAST_DIVISIONS, subject, r.rounded(r.product(under, x), BatchSymbols.UP));
-        V high = r.named(BatchSymbols.MOST_DIVISIONS, subject, r.rounded(r.product(over, x), BatchSymbols.DOWN));
+        V low = r.named(RoundingWithin.LEAST_DIVISIONS, subject, r.rounded(r.product(under, x), RoundingWithin.UP));
+        V high = r.named(RoundingWithin.MOST_DIVISIONS, subject, r.rounded(r.product(over, x), RoundingWithin.DOWN));
         r.holds(low, Comparison.AT_MOST, high);
     }
 
@@ -116,7 +117,7 @@ final class CoarsestReadability {
     private <V> V mass(Reckoning<V> r, BatchLine line, int index) {
         return batches.size() == 1
                 ? r.known(line)
-                : r.given(BatchSymbols.LINE_MASS, subject(line, index), line.mass(), Source.user());
+                : r.given(LINE_MASS, subject(line, index), line.mass(), Source.user());
     }
 
     private static Subject subject(BatchLine line, int index) {
