@@ -30,19 +30,15 @@ final class Replacement {
                     + " %, which leaves " + Excerpt.of(rest.times(100)) + " % for " + Excerpt.of(balancing.name())
                     + ": something above 0 must be left");
         }
-        FormulaBuilder draft = Formula.inPercent(formula.name());
-        for (Phase phase : formula.phases()) {
-            draft.phase(phase.name());
-            for (FormulaLine each : phase.lines()) {
-                if (each.equals(line)) {
-                    draft.line(material, MassFraction.of(needed));
-                } else {
-                    draft.line(
-                            each.ingredient(), each.equals(balancing) ? balanced(each, rest) : share(each.fraction()));
-                }
-            }
-        }
-        return draft.build();
+        return Formula.inPercent(formula.name())
+                .linesOf(
+                        formula,
+                        each -> each.equals(line) ? material : each.ingredient(),
+                        each -> Optional.of(
+                                each.equals(line)
+                                        ? share(needed)
+                                        : each.equals(balancing) ? balanced(each, rest) : share(each.fraction())))
+                .build();
     }
 
     /** A line that takes what is left takes it still. */

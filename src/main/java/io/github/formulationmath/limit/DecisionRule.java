@@ -121,11 +121,11 @@ public final class DecisionRule implements Serializable {
         if (Objects.requireNonNull(variance, "variance").signum() < 0) {
             throw new IllegalArgumentException("variance is " + Excerpt.of(variance) + ": it cannot be negative");
         }
-        Evidence evidence = Evidence.Numbers.of(value, bounds, variance);
+        KnownShare evidence = KnownShare.Numbers.of(value, bounds, variance);
         return decide(Reckoning.plain(), kind, Objects.requireNonNull(limit, "limit"), evidence);
     }
 
-    <V> Conformity decide(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    <V> Conformity decide(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         return switch (form) {
             case SIMPLE ->
                 r.holds(evidence.value(r), kind.isUpper() ? Comparison.AT_MOST : Comparison.AT_LEAST, limit)
@@ -136,7 +136,7 @@ public final class DecisionRule implements Serializable {
         };
     }
 
-    private <V> Conformity worst(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    private <V> Conformity worst(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         boolean upper = kind.isUpper();
         V farEnd = upper ? evidence.highest(r) : evidence.lowest(r);
         if (r.holds(farEnd, upper ? Comparison.AT_MOST : Comparison.AT_LEAST, limit)) {
@@ -149,7 +149,7 @@ public final class DecisionRule implements Serializable {
     }
 
     /** y + k·u ≤ T means T − y ≥ 0 and (k·u)² ≤ (T − y)². */
-    private <V> Conformity guarded(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    private <V> Conformity guarded(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         V value = evidence.value(r);
         V room = kind.isUpper() ? r.difference(limit, value) : r.difference(value, limit);
         V k = r.given(LENGTH, factor, Source.user());
@@ -161,7 +161,7 @@ public final class DecisionRule implements Serializable {
     }
 
     /** How far inside the limit the share is, the guard band taken off; negative if it is not within. */
-    <V> V headroom(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    <V> V headroom(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         boolean upper = kind.isUpper();
         V end = form != Form.WORST_CASE ? evidence.value(r) : upper ? evidence.highest(r) : evidence.lowest(r);
         V room = upper ? r.difference(limit, end) : r.difference(end, limit);

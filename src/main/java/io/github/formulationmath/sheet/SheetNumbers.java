@@ -71,7 +71,8 @@ final class SheetNumbers {
 
     /** An error in percent, to the two digits that say anything. */
     static String error(Wording words, Ratio fraction) {
-        return fraction.isZero() ? words.number("0 %") : words.number(TWO_DIGITS.format(fraction.times(100)) + " %");
+        return words.number(
+                fraction.isZero() ? NumberText.percent(fraction) : NumberText.percent(fraction, TWO_DIGITS));
     }
 
     /** Lots and how much of each: {@code G-17: 9 g; G-21: 3 g}. */

@@ -9,7 +9,6 @@ import java.math.RoundingMode;
 /** The symbols and roundings that the relations about batch sizes share. */
 final class BatchSymbols {
 
-    static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
     static final Symbol LEAST_FOR = Symbol.of("M", "least-batch-for", Kind.MASS);
     static final Symbol LEAST = Symbol.of("M", "least-batch", Kind.MASS);
     static final Symbol LOWER = Symbol.of("M", "smallest-of-window", Kind.MASS);
