@@ -20,7 +20,7 @@ final class CloseNames {
         for (String name : names) {
             String plain = WrittenName.looseKey(name);
             byLength.computeIfAbsent(plain.length(), length -> new ArrayList<>())
-                    .add(new Name(name, plain, letters(plain)));
+                    .add(new Name(name, plain, PenSlip.letters(plain, 0, plain.length())));
         }
     }
 
@@ -43,13 +43,15 @@ final class CloseNames {
         if (wanted.length() <= furthest) {
             return List.of();
         }
-        int bits = letters(wanted);
+        int bits = PenSlip.letters(wanted, 0, wanted.length());
         PenSlip slip = new PenSlip(furthest, false);
         List<Near> near = new ArrayList<>();
         for (List<Name> names : byLength.subMap(wanted.length() - furthest, true, wanted.length() + furthest, true)
                 .values()) {
             for (Name name : names) {
-                int distance = name.mayBeWithin(furthest, bits) ? slip.between(wanted, name.plain(), 0, name.plain().length()) : furthest + 1;
+                int distance = slip.mayBeNear(bits, name.letters())
+                        ? slip.between(wanted, name.plain(), 0, name.plain().length())
+                        : furthest + 1;
                 if (distance <= furthest) {
                     near.add(new Near(distance, name.written()));
                 }
@@ -63,22 +65,7 @@ final class CloseNames {
         return Collections.unmodifiableList(closest);
     }
 
-    /** Which letters occur, one bit each; letters that share a bit make the sieve coarser, not wrong. */
-    private static int letters(String plain) {
-        int bits = 0;
-        for (int i = 0; i < plain.length(); i++) {
-            bits |= 1 << (plain.charAt(i) & 31);
-        }
-        return bits;
-    }
-
-    private record Name(String written, String plain, int letters) {
-
-        /** Every letter that the other has not takes a step of its own. */
-        boolean mayBeWithin(int steps, int others) {
-            return Integer.bitCount(letters & ~others) <= steps && Integer.bitCount(others & ~letters) <= steps;
-        }
-    }
+    private record Name(String written, String plain, int letters) {}
 
     /** The nearest first. */
     private record Near(int distance, String name) implements Comparable<Near> {

@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,9 +26,27 @@ public final class LooseNames {
     /** Where the names of each length begin; at the end, where the text ends. */
     private final int[] begins;
 
+    /** The letters of each name, as {@link PenSlip} sifts by them, in the order of the text. */
+    private final int[] letters;
+
     private LooseNames(String text, int[] begins) {
         this.text = text;
         this.begins = begins;
+        this.letters = new int[count(begins)];
+        int name = 0;
+        for (int length = 0; length + 1 < begins.length; length++) {
+            for (int at = begins[length]; at < begins[length + 1]; at += length + 1) {
+                letters[name++] = PenSlip.letters(text, at, at + length);
+            }
+        }
+    }
+
+    private static int count(int[] begins) {
+        int names = 0;
+        for (int length = 0; length + 1 < begins.length; length++) {
+            names += (begins[length + 1] - begins[length]) / (length + 1);
+        }
+        return names;
     }
 
     /**
@@ -125,10 +144,13 @@ public final class LooseNames {
 
     private boolean isWithin(String loose, int furthest) {
         PenSlip slip = new PenSlip(furthest, true);
+        int bits = PenSlip.letters(loose, 0, loose.length());
+        int shortest = Math.max(1, loose.length() - furthest);
         int longest = Math.min(SubstanceName.MAX_LENGTH, loose.length() + furthest);
-        for (int length = Math.max(1, loose.length() - furthest); length <= longest; length++) {
+        int name = count(Arrays.copyOf(begins, Math.min(shortest + 1, begins.length)));
+        for (int length = shortest; length <= longest; length++) {
             for (int at = begins[length]; at < begins[length + 1]; at += length + 1) {
-                if (slip.between(loose, text, at, at + length) <= furthest) {
+                if (slip.mayBeNear(bits, letters[name++]) && slip.between(loose, text, at, at + length) <= furthest) {
                     return true;
                 }
             }

@@ -44,61 +44,83 @@ final class PenSlip {
         return Math.max(1, letters / ONE_IN);
     }
 
+    /** Which letters stand in a piece of a text, one bit each; letters that share a bit make the sieve coarser, not wrong. */
+    static int letters(String text, int from, int to) {
+        int bits = 0;
+        for (int i = from; i < to; i++) {
+            bits |= 1 << (text.charAt(i) & 31);
+        }
+        return bits;
+    }
+
+    /** Whether two texts of such letters can be so near: every letter that the other has not takes a slip of its own. */
+    boolean mayBeNear(int letters, int others) {
+        return Integer.bitCount(letters & ~others) <= most && Integer.bitCount(others & ~letters) <= most;
+    }
+
     /**
      * The slips between a name and a piece of a text.
      *
      * @return their number, or one more than the most
      */
     int between(String name, String text, int from, int to) {
-        int none = most + 1;
         int columns = to - from;
         if (Math.abs(name.length() - columns) > most) {
-            return none;
+            return most + 1;
         }
-        // Place k of row i is column i + k - 1 - most; a place at each end is never reached.
-        Arrays.fill(above, none);
-        Arrays.fill(twoAbove, none);
-        Arrays.fill(row, none);
-        row[most + 1] = 0;
-        for (int j = 1; j <= most && j <= columns; j++) {
-            row[most + 1 + j] = row[most + j] + cost(text.charAt(from + j - 1));
-        }
+        begin(text, from, columns);
         for (int i = 1; i <= name.length(); i++) {
             int[] next = twoAbove;
             twoAbove = above;
             above = row;
             row = next;
             if (fill(name, i, text, from, columns) > most) {
-                return none;
+                return most + 1;
             }
         }
-        return Math.min(none, row[columns - name.length() + most + 1]);
+        return Math.min(most + 1, row[columns - name.length() + most + 1]);
+    }
+
+    /** The row before the first letter; place k of row i is column i + k - 1 - most, and one at each end is never reached. */
+    private void begin(String text, int from, int columns) {
+        Arrays.fill(row, most + 1);
+        Arrays.fill(above, most + 1);
+        row[most + 1] = 0;
+        for (int j = 1; j <= most && j <= columns; j++) {
+            row[most + 1 + j] = row[most + j] + cost(text.charAt(from + j - 1));
+        }
     }
 
     /** Fills the row of a letter and tells its least number. */
     private int fill(String name, int i, String text, int from, int columns) {
-        int least = most + 1;
         char letter = name.charAt(i - 1);
-        row[0] = least;
-        row[2 * most + 2] = least;
-        for (int k = 1; k <= 2 * most + 1; k++) {
+        int out = cost(letter);
+        int first = Math.max(1, most + 1 - i);
+        int last = Math.min(2 * most + 1, columns - i + most + 1);
+        row[first - 1] = most + 1;
+        row[last + 1] = most + 1;
+        int least = most + 1;
+        for (int k = first; k <= last; k++) {
             int j = i + k - 1 - most;
-            row[k] = j < 0 || j > columns ? most + 1 : cell(name, i, text, from + j, j, k, letter);
-            least = Math.min(least, row[k]);
+            int steps;
+            if (j == 0) {
+                steps = above[k + 1] + out;
+            } else {
+                char other = text.charAt(from + j - 1);
+                steps = letter == other ? above[k] : unlike(k, out, cost(other));
+                if (j > 1 && i > 1 && letter == text.charAt(from + j - 2) && other == name.charAt(i - 2)) {
+                    steps = Math.min(steps, twoAbove[k] + Math.min(out, cost(other)));
+                }
+            }
+            row[k] = steps;
+            least = Math.min(least, steps);
         }
         return least;
     }
 
-    private int cell(String name, int i, String text, int at, int j, int k, char letter) {
-        int takenOut = above[k + 1] + cost(letter);
-        if (j == 0) {
-            return takenOut;
-        }
-        char other = text.charAt(at - 1);
-        int exchanged = above[k] + (letter == other ? 0 : Math.max(cost(letter), cost(other)));
-        int best = Math.min(exchanged, Math.min(takenOut, row[k - 1] + cost(other)));
-        boolean areSwapped = i > 1 && j > 1 && letter == text.charAt(at - 2) && name.charAt(i - 2) == other;
-        return areSwapped ? Math.min(best, twoAbove[k] + Math.min(cost(letter), cost(other))) : best;
+    /** Exchanged, taken out or put in, whichever leaves fewest. */
+    private int unlike(int k, int out, int in) {
+        return Math.min(above[k] + Math.max(out, in), Math.min(above[k + 1] + out, row[k - 1] + in));
     }
 
     /** What it costs to put a sign in, to take it out or to exchange it. */

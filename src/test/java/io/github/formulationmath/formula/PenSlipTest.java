@@ -95,10 +95,7 @@ class PenSlipTest {
                     int price = one == other ? 0 : Math.max(price(one, digitsHold), price(other, digitsHold));
                     best = Math.min(best, table[i - 1][j - 1] + price);
                 }
-                if (i > 1
-                        && j > 1
-                        && a.charAt(i - 1) == b.charAt(j - 2)
-                        && a.charAt(i - 2) == b.charAt(j - 1)) {
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
                     int price = Math.min(price(a.charAt(i - 1), digitsHold), price(b.charAt(j - 1), digitsHold));
                     best = Math.min(best, table[i - 2][j - 2] + price);
                 }
