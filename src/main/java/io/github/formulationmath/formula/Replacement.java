@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.Objects;
@@ -26,9 +27,10 @@ final class Replacement {
                 line.fraction().times(strength(line.ingredient(), one, kept)).dividedBy(strength(material, one, kept));
         Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
         if (rest.signum() <= 0) {
-            throw new IllegalArgumentException(Excerpt.of(material) + " is needed at " + Excerpt.of(needed.times(100))
-                    + " %, which leaves " + Excerpt.of(rest.times(100)) + " % for " + Excerpt.of(balancing.name())
-                    + ": something above 0 must be left");
+            throw new IllegalArgumentException(
+                    Excerpt.of(material) + " is needed at " + Excerpt.of(NumberText.percentExactly(needed))
+                            + ", which leaves " + Excerpt.of(NumberText.percentExactly(rest)) + " for "
+                            + Excerpt.of(balancing.name()) + ": something above 0 must be left");
         }
         return Formula.inPercent(formula.name())
                 .linesOf(
