@@ -178,7 +178,8 @@ public final class Bench implements Serializable {
      * @return the half-width, 0 if none was given
      */
     public Amount<Mass> closingReadingError() {
-        return goal().readingError();
+        Amount<Mass> error = goal().readingError();
+        return error.isZero() ? error.inUnitOf(balance.readability()) : error;
     }
 
     /**

@@ -85,7 +85,11 @@ record BenchLimits(WeighingPlan plan) {
             if (volume.compareTo(room) > 0) {
                 String said = line.name() + ", " + BalanceUnit.amount(line.balance(), content) + ",";
                 throw OverfillException.of(
-                        said, volume, boat, room, density.get().massOf(room));
+                        said,
+                        volume,
+                        boat,
+                        room,
+                        density.get().massOf(room).inUnitOf(line.balance().readability()));
             }
         }
     }
@@ -132,6 +136,7 @@ record BenchLimits(WeighingPlan plan) {
         Amount<Mass> carried = bench().balance().capacityUnder(bench().vessel());
         Amount<Mass> room = bench().productDensity()
                 .flatMap(density -> bench().vessel().workingVolume().map(density::massOf))
+                .map(held -> held.inUnitOf(bench().balance().readability()))
                 .filter(held -> held.compareTo(carried) < 0)
                 .orElse(carried);
         PlannedLoad limit = PlannedLoad.of(batch().formula(), bench());

@@ -30,15 +30,15 @@ public final class OverfillException extends IllegalArgumentException implements
                         "batch",
                         Excerpt.of(batch),
                         "volume",
-                        Excerpt.of(volume),
+                        volume.told(),
                         "vessel",
                         Excerpt.of(vessel),
                         "room",
                         Excerpt.of(room),
                         "excess",
-                        Excerpt.of(volume.minus(room)),
+                        volume.minus(room).told(),
                         "largest",
-                        Excerpt.of(largestContent)),
+                        BalanceUnit.greatest(largestContent, mass -> mass.compareTo(largestContent) <= 0)),
                 volume.minus(room),
                 largestContent);
     }

@@ -34,7 +34,7 @@ public final class OverloadException extends IllegalArgumentException implements
                         "excess",
                         excess.told(),
                         "largest",
-                        Excerpt.of(largestContent)),
+                        BalanceUnit.greatest(largestContent, mass -> mass.compareTo(largestContent) <= 0)),
                 excess,
                 largestContent);
     }

@@ -17,7 +17,7 @@ final class BatchSymbols {
 
     static final Symbol LEAST_DIVISIONS = Symbol.of("l", "least-divisions", Kind.NUMBER);
     static final Symbol MOST_DIVISIONS = Symbol.of("u", "most-divisions", Kind.NUMBER);
-    static final Symbol ROOM_UNDER_CAP = Symbol.of("G", "room-under-cap", Kind.SHARE);
+    static final Symbol ROOM_UNDER_CAP = Symbol.of("G", "room-under-cap", Kind.SHARE_DIFFERENCE);
     static final Symbol ERRORS_AGAINST_CAP = Symbol.of("H", "errors-against-cap", Kind.MASS);
 
     /** To the next whole number, up. */

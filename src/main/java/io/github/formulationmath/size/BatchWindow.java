@@ -15,6 +15,7 @@ import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Objects;
@@ -468,6 +469,12 @@ public abstract sealed class BatchWindow {
         @Override
         public Origin origin() {
             return mass().origin();
+        }
+
+        /** As that of {@link #mass()}, told in its unit. */
+        @Override
+        public Working working() {
+            return mass().working();
         }
 
         Ratio grams() {
