@@ -3,15 +3,24 @@ package io.github.formulationmath.quantity;
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Sentence;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A text taken apart into its number and its unit. */
 record AmountText(Ratio number, UnitScale scale) {
 
     private static final int MAX_LENGTH = 1000;
+
+    /** Longer texts are slips of a program, not of a person, and would fill the message. */
+    private static final int LONGEST_REPAIRED = 60;
+
+    private static final int MOST_REMEDIES = 3;
 
     // Possessive quantifiers: no backtracking, whatever the text. Group 1 is the number, the rest is the unit.
     private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++(?: ++|-)[0-9]++/[0-9]++|[0-9]++/[0-9]++"
@@ -20,7 +29,53 @@ record AmountText(Ratio number, UnitScale scale) {
     /** A unit, and another number with a unit behind it. */
     private static final Pattern TWO_UNITS = Pattern.compile("([^0-9,;]++),?+ ?+([0-9][^,;]*+)");
 
-    /** Reads strictly; what to write instead is added by the {@link TextReader}. */
+    /**
+     * Reads a text strictly and, if it is refused, says what to write instead. Nothing is proposed that the same reader has
+     * not just taken.
+     *
+     * @param strict reads or refuses
+     * @param proposals what the text may have meant; it need not be readable
+     * @param examples readable texts with a decimal point, for a text that does not show what was meant
+     */
+    static <T> T orProposals(
+            String text,
+            char decimalMark,
+            Function<String, T> strict,
+            Function<String, Stream<String>> proposals,
+            List<String> examples) {
+        try {
+            return strict.apply(text);
+        } catch (NumberTextException e) {
+            List<String> remedies = text.length() > LONGEST_REPAIRED
+                    ? List.of()
+                    : proposals
+                            .apply(text)
+                            .distinct()
+                            .filter(proposal -> isTaken(proposal, strict))
+                            .limit(MOST_REMEDIES)
+                            .toList();
+            throw remedies.isEmpty()
+                    ? NumberTextException.withExamples(text, e.reason(), withMark(examples, decimalMark))
+                    : new NumberTextException(text, e.reason(), remedies);
+        }
+    }
+
+    private static <T> boolean isTaken(String text, Function<String, T> strict) {
+        try {
+            return Objects.nonNull(strict.apply(text));
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+
+    /** Examples that are written with a decimal point, as they are read where the mark is another. */
+    private static List<String> withMark(List<String> examples, char decimalMark) {
+        return examples.stream()
+                .map(example -> example.replace('.', decimalMark))
+                .toList();
+    }
+
+    /** Reads strictly; what to write instead is added by {@link #orProposals}. */
     static AmountText read(String text, char decimalMark, @Nullable Measured wanted) {
         NumberAndRest parts = NumberAndRest.split(text, decimalMark);
         if (hasDigit(parts.rest())) {
@@ -80,9 +135,25 @@ record AmountText(Ratio number, UnitScale scale) {
         if (text.length() > MAX_LENGTH) {
             throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
         }
-        String typed = TypedText.plain(text, decimalMark);
+        String typed = isPlain(text) ? text : TypedText.plain(text, decimalMark);
         requirePlainCharacters(text, typed, decimalMark);
         return typed.replace(decimalMark, '.');
+    }
+
+    /** Whether nothing of it can be put into a plainer form, as nothing of most texts can: every rule of {@link TypedText} leaves it alone. */
+    private static boolean isPlain(String text) {
+        boolean mark = false;
+        char before = ' ';
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean isMark = c == '.' || c == ',';
+            if (c < ' ' || c > '~' || c == '\'' || isMark && mark || c == ' ' && before == ' ') {
+                return false;
+            }
+            mark |= isMark;
+            before = c;
+        }
+        return before != ' ';
     }
 
     /** The number at the head of a text, whether a minus stands before it, were it 0, and what follows it. */

@@ -27,25 +27,7 @@ final class TypedText {
 
     /** The plain form with groups of digits joined, as far as that can mean one thing only. */
     static String plain(String text, char decimalMark) {
-        return isPlain(text)
-                ? text
-                : spaced(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
-    }
-
-    /** Whether nothing of it can be put into a plainer form, as nothing of most texts can: every rule below leaves it alone. */
-    private static boolean isPlain(String text) {
-        boolean mark = false;
-        char before = ' ';
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            boolean isMark = c == '.' || c == ',';
-            if (c < ' ' || c > '~' || c == '\'' || isMark && mark || c == ' ' && before == ' ') {
-                return false;
-            }
-            mark |= isMark;
-            before = c;
-        }
-        return before != ' ';
+        return spaced(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
     }
 
     /** Plain digits, spaces, signs and slashes for those of other scripts and keyboards. */
