@@ -17,7 +17,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A formula, its batch, its plan and what is expected of it answer for a line in one way. */
-final class LinesTest {
+final class AnswersForALineTest {
 
     private static final Formula FORMULA = Formula.inPercent("cream")
             .phase("water")
