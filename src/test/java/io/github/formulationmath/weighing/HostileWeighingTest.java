@@ -42,7 +42,7 @@ class HostileWeighingTest {
                 shares = shares.plus(share.share().canonical());
                 assertThat(share.bounds().contains(share.share())).isTrue();
                 assertThat(share.variance().origin().number())
-                        .isEqualTo(share.budget().total());
+                        .isEqualTo(share.budget().total().exactValue());
             }
             assertThat(shares).isEqualTo(Ratio.ONE);
             List<Ratio> strengths =

@@ -1,8 +1,6 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.limit.LimitKind.End;
-import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -15,12 +13,12 @@ import io.github.formulationmath.weighing.MadeShare;
 import javax.measure.quantity.Dimensionless;
 
 /** What is known of a share that is held against a limit; a value without uncertainty is its own ends. */
-sealed interface Evidence {
+sealed interface KnownShare {
 
     <V> V value(Reckoning<V> r);
 
     /** The same as numbers that are reckoned once, for decisions that nobody asks the working of. */
-    default Evidence plainly() {
+    default KnownShare plainly() {
         return this;
     }
 
@@ -42,7 +40,7 @@ sealed interface Evidence {
      * @param tally what is counted
      * @param end whether what is not known counts for nothing, or for as much as it can
      */
-    record Written(Tally tally, End end) implements Evidence {
+    record Written(Tally tally, End end) implements KnownShare {
 
         @Override
         public <V> V value(Reckoning<V> r) {
@@ -50,7 +48,7 @@ sealed interface Evidence {
         }
 
         @Override
-        public Evidence plainly() {
+        public KnownShare plainly() {
             Ratio share = value(Reckoning.plain());
             return new Numbers(share, share, share, Ratio.ZERO);
         }
@@ -61,7 +59,7 @@ sealed interface Evidence {
      *
      * @param share the share with its errors
      */
-    record Made(MadeShare share) implements Evidence {
+    record Made(MadeShare share) implements KnownShare {
 
         @Override
         public <V> V value(Reckoning<V> r) {
@@ -91,7 +89,7 @@ sealed interface Evidence {
      * @param share the share as the masses one by one tell it: its estimate, and a variance that is not too small
      * @param bounds where it is sure to lie
      */
-    record Mixed(Subject subject, MadeShare share, Interval<Amount<Dimensionless>> bounds) implements Evidence {
+    record Mixed(Subject subject, MadeShare share, Interval<Amount<Dimensionless>> bounds) implements KnownShare {
 
         private static final Symbol LEAST = Symbol.of("y_lo", "least-mixed-share", Kind.SHARE);
         private static final Symbol GREATEST = Symbol.of("y_hi", "greatest-mixed-share", Kind.SHARE);
@@ -125,21 +123,11 @@ sealed interface Evidence {
      * @param greatest the upper end
      * @param squared the square of the standard uncertainty
      */
-    record Numbers(Ratio share, Ratio least, Ratio greatest, Ratio squared) implements Evidence {
-
-        static Numbers of(Ratio value, Bounds interval, Ratio variance) {
-            Ratio low = interval.lower().orElseThrow(() -> open(interval));
-            Ratio high = interval.upper().orElseThrow(() -> open(interval));
-            return new Numbers(value, low, high, variance);
-        }
+    record Numbers(Ratio share, Ratio least, Ratio greatest, Ratio squared) implements KnownShare {
 
         /** A number that has no uncertainty. */
         static Numbers of(Ratio value) {
             return new Numbers(value, value, value, Ratio.ZERO);
-        }
-
-        private static IllegalArgumentException open(Bounds interval) {
-            return new IllegalArgumentException("interval is " + Excerpt.of(interval) + ": give both ends");
         }
 
         @Override
