@@ -166,6 +166,11 @@ final class Ladder {
         return from + " → " + to;
     }
 
+    /** The chapters that a chapter may lean on directly. */
+    static Set<String> lowerThan(String chapter) {
+        return MAY_USE.getOrDefault(chapter, Set.of());
+    }
+
     static boolean isChapter(String name) {
         return MAY_USE.containsKey(name);
     }
