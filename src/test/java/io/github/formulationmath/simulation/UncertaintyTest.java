@@ -11,6 +11,9 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.AmountFormat;
+import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reference.ReferenceTable;
 import io.github.formulationmath.simulation.InputQuantity.Law;
@@ -25,6 +28,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
 import org.apache.commons.math3.analysis.differentiation.DerivativeStructure;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -75,13 +81,14 @@ class UncertaintyTest {
         shares.add(madeShare(it.made(), Subject.of("Y", "mixture"), strengths(it.made())));
         for (MadeShare share : shares) {
             double analytic = share.uncertainty().canonical().doubleValue();
-            MonteCarlo.Result drawn = share.simulation()
+            MonteCarlo.Result<Dimensionless> drawn = share.simulation()
                     .withSignificantDigits(4)
                     .withMostTrials(300_000)
                     .run();
             double twoDigits = Stability.tolerance(Ratio.from(analytic), 2).doubleValue();
-            assertThat(drawn.standardUncertainty()).isCloseTo(analytic, within(twoDigits));
-            assertThat(drawn.estimate()).isCloseTo(share.share().canonical().doubleValue(), within(twoDigits));
+            assertThat(fraction(drawn.standardUncertainty())).isCloseTo(analytic, within(twoDigits));
+            assertThat(fraction(drawn.estimate()))
+                    .isCloseTo(share.share().canonical().doubleValue(), within(twoDigits));
         }
     }
 
@@ -89,14 +96,22 @@ class UncertaintyTest {
     @Test
     void a_dominated_law_is_not_normal() throws InterruptedException {
         MadeShare share = oneResidue().madeShare(1);
-        MonteCarlo.Result drawn = share.simulation().run();
-        double u = share.uncertainty().canonical().doubleValue();
-        MonteCarlo.Result.CoverageInterval normal = MonteCarlo.Result.CoverageInterval.around(
-                share.share().canonical().doubleValue(),
-                u * CoverageFactor.normal(Ratio.parse("0.95")).factor().doubleValue());
-        assertThat(drawn.validates(normal)).isFalse();
+        MonteCarlo.Result<Dimensionless> drawn = share.simulation().run();
+        Amount<Dimensionless> u = share.uncertainty();
+        Amount<Dimensionless> expanded =
+                u.times(CoverageFactor.normal(Ratio.parse("0.95")).factor());
+        assertThat(drawn.validates(
+                        Interval.of(share.share().minus(expanded), share.share().plus(expanded))))
+                .isFalse();
         // JCGM 100:2008, G.1.3: the 95 % interval of a rectangular law has k = 1.65.
-        assertThat(drawn.symmetricInterval().length() / 2 / u).isCloseTo(1.65, within(0.02));
+        Interval<Amount<Dimensionless>> interval = drawn.symmetricInterval();
+        assertThat(interval.greatest().minus(interval.least()).ratioTo(u).doubleValue() / 2)
+                .isCloseTo(1.65, within(0.02));
+        assertThat(drawn.estimate().symbol()).isEqualTo("%");
+    }
+
+    private static double fraction(Amount<Dimensionless> share) {
+        return share.canonical().doubleValue();
     }
 
     /** ∂y/∂m = (c − y)/S by automatic differentiation (Commons Math), with the covariance matrix in full. */
@@ -145,12 +160,12 @@ class UncertaintyTest {
      */
     @Test
     void cadmium_standard() throws InterruptedException {
-        MonteCarlo.Result result = cadmium(true, true, true, true, true);
-        assertThat(result.estimate()).isCloseTo(1002.7, within(0.05));
-        assertThat(result.standardUncertainty()).isCloseTo(0.8351992, within(0.003));
-        Ratio oneDigitUp = Ratio.from(result.standardUncertainty())
-                .rounded(Rounding.toSignificantDigits(1).with(RoundingMode.UP));
-        assertThat(oneDigitUp).isEqualTo(Ratio.parse("0.9"));
+        MonteCarlo.Result<?> result = cadmium(true, true, true, true, true);
+        assertThat(Plain.number(result.estimate())).isCloseTo(1002.7, within(0.05));
+        assertThat(Plain.number(result.standardUncertainty())).isCloseTo(0.8351992, within(0.003));
+        assertThat(result.standardUncertainty()
+                        .rounded(Rounding.toSignificantDigits(1).with(RoundingMode.UP)))
+                .hasToString("0.9 mg/L");
     }
 
     /** Each input drawn alone gives its contribution. */
@@ -160,29 +175,34 @@ class UncertaintyTest {
         for (ReferenceTable.Row row :
                 ReferenceTable.read("shared/reference/quam-a1-budget.csv").rows()) {
             String input = row.text("input");
-            MonteCarlo.Result result = cadmium(
+            MonteCarlo.Result<?> result = cadmium(
                     input.equals("P"),
                     input.equals("m"),
                     input.equals("V flask"),
                     input.equals("V repeatability"),
                     input.equals("V temperature"));
             double expected = row.decimal("contribution_mg_l").doubleValue();
-            assertThat(result.standardUncertainty()).isCloseTo(expected, within(0.005 * expected));
+            assertThat(Plain.number(result.standardUncertainty())).isCloseTo(expected, within(0.005 * expected));
         }
     }
 
-    private static MonteCarlo.Result cadmium(boolean purity, boolean mass, boolean flask, boolean fill, boolean warmth)
-            throws InterruptedException {
-        List<InputQuantity> inputs = List.of(
-                new InputQuantity(Law.RECTANGULAR, 0.9999, purity ? 0.0001 : 0),
-                new InputQuantity(Law.NORMAL, 100.28, mass ? 0.05 : 0),
-                new InputQuantity(Law.TRIANGULAR, 100, flask ? 0.1 : 0),
-                new InputQuantity(Law.NORMAL, 0, fill ? 0.02 : 0),
-                new InputQuantity(Law.RECTANGULAR, 0, warmth ? 0.084 : 0));
-        return MonteCarlo.of(inputs, x -> 1000 * x[1] * x[0] / (x[2] + x[3] + x[4]))
+    private static MonteCarlo.Result<?> cadmium(
+            boolean purity, boolean mass, boolean flask, boolean fill, boolean warmth) throws InterruptedException {
+        List<InputQuantity<?>> inputs = List.of(
+                input(Law.RECTANGULAR, "0.9999", purity ? "0.0001" : "0", FormulationUnits.ONE),
+                input(Law.NORMAL, "100.28", mass ? "0.05" : "0", FormulationUnits.MILLIGRAM),
+                input(Law.TRIANGULAR, "100", flask ? "0.1" : "0", FormulationUnits.MILLILITRE),
+                input(Law.NORMAL, "0", fill ? "0.02" : "0", FormulationUnits.MILLILITRE),
+                input(Law.RECTANGULAR, "0", warmth ? "0.084" : "0", FormulationUnits.MILLILITRE));
+        Amount<?> unit = AmountFormat.standard().parse("1 mg/L");
+        return MonteCarlo.of(inputs, x -> 1000 * x[1] * x[0] / (x[2] + x[3] + x[4]), unit)
                 .withSignificantDigits(3)
                 .withMostTrials(500_000)
                 .run();
+    }
+
+    private static <Q extends Quantity<Q>> InputQuantity<Q> input(Law law, String middle, String scale, Unit<Q> unit) {
+        return new InputQuantity<>(law, Amount.of(middle, unit), Amount.of(scale, unit));
     }
 
     private static List<Ratio> strengths(MadeMasses made) {
