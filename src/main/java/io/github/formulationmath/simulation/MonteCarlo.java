@@ -436,8 +436,8 @@ public final class MonteCarlo<Q extends Quantity<Q>> {
         @Override
         public String toString() {
             Interval<Amount<Q>> symmetric = symmetricInterval();
-            String u = standardUncertainty().told();
-            return estimate().told() + ", u " + (u.startsWith("≈") ? u : "= " + u) + ", ["
+            return estimate().told() + ", standard uncertainty "
+                    + standardUncertainty().told() + ", ["
                     + symmetric.least().told() + ", " + symmetric.greatest().told() + "] at p = " + probability
                     + " from " + trials() + " trials" + (stable ? "" : ", not settled");
         }

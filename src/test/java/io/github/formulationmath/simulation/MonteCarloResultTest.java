@@ -46,7 +46,9 @@ class MonteCarloResultTest {
 
     @Test
     void its_text_says_whether_it_settled() {
-        assertThat(oneToTen(true).toString()).startsWith("5.5, u ≈ 3.0276").endsWith(" at p = 0.5 from 10 trials");
+        assertThat(oneToTen(true).toString())
+                .startsWith("5.5, standard uncertainty ≈ 3.0276")
+                .endsWith(" at p = 0.5 from 10 trials");
         assertThat(oneToTen(false).toString()).endsWith(" at p = 0.5 from 10 trials, not settled");
     }
 }

@@ -131,7 +131,7 @@ class MonteCarloTest {
         assertThat(Plain.number(result.shortestInterval().greatest()))
                 .isCloseTo(printed("Monte Carlo", "high end of the shortest 95 % interval"), within(0.002));
         assertThat(result.estimate().symbol()).isEqualTo("mg");
-        assertThat(result.toString()).startsWith("≈ 1.23").contains(" mg, u ≈ 0.07");
+        assertThat(result.toString()).startsWith("≈ 1.23").contains(" mg, standard uncertainty ≈ 0.07");
         // The first-order formula is too small here, as the standard shows, and the simulation says so.
         Amount<Mass> expanded = Amount.mass("53.9 µg").times(Ratio.parse("1.96"));
         Amount<Mass> estimate = Amount.mass("1.234 mg");
@@ -240,7 +240,8 @@ class MonteCarloTest {
         assertThat(result.probabilityAtMost(Amount.mass("2.999 g"))).isZero();
         assertThat(result.validates(Interval.of(Amount.mass("3 g"), Amount.mass("3 g"))))
                 .isTrue();
-        assertThat(result).hasToString("3000 mg, u = 0 mg, [3000 mg, 3000 mg] at p = 0.95 from 100000 trials");
+        assertThat(result)
+                .hasToString("3000 mg, standard uncertainty 0 mg, [3000 mg, 3000 mg] at p = 0.95 from 100000 trials");
     }
 
     @Test
