@@ -6,10 +6,12 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** How a line would fare at the stations, when so much is in the pot before it. */
@@ -35,16 +37,13 @@ record StationTrial(
         if (!fromBoat && !station.vessel().equals(pot)) {
             return Phrase.of("station.other-pot", station.vessel().name());
         }
-        Ratio capacity = station.balance().capacity().canonical();
-        Ratio load = onPan(station).plus(station.vessel().mass().canonical());
-        if (load.compareTo(capacity) > 0) {
-            String over = Amount.grams(load.minus(capacity))
-                    .inUnitOf(station.balance().readability())
-                    .told();
+        Balance balance = station.balance();
+        Amount<Mass> load = Amount.grams(
+                        onPan(station).plus(station.vessel().mass().canonical()))
+                .inUnitOf(balance.readability());
+        if (!balance.carries(load)) {
             return Phrase.of(
-                    "station.overloaded",
-                    Amount.grams(load).inUnitOf(station.balance().readability()).told(),
-                    over);
+                    "station.overloaded", load.told(), balance.excess(load).told());
         }
         Ratio room = room(station);
         Ratio volume = volume(station);

@@ -129,12 +129,12 @@ public final class DecisionRule implements Serializable {
         Amount.requireNotNegative("standardUncertainty", standardUncertainty);
         Conformance.requireDifference(value, standardUncertainty);
         Ratio u = standardUncertainty.canonical();
-        Evidence evidence = new Evidence.Numbers(
+        KnownShare evidence = new KnownShare.Numbers(
                 value.canonical(), bounds.least().canonical(), bounds.greatest().canonical(), u.times(u));
         return decide(Reckoning.plain(), kind, limit.canonical(), evidence);
     }
 
-    <V> Conformity decide(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    <V> Conformity decide(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         return switch (form) {
             case SIMPLE ->
                 r.holds(evidence.value(r), kind.isUpper() ? Comparison.AT_MOST : Comparison.AT_LEAST, limit)
@@ -145,7 +145,7 @@ public final class DecisionRule implements Serializable {
         };
     }
 
-    private <V> Conformity worst(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    private <V> Conformity worst(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         boolean upper = kind.isUpper();
         V farEnd = upper ? evidence.highest(r) : evidence.lowest(r);
         if (r.holds(farEnd, upper ? Comparison.AT_MOST : Comparison.AT_LEAST, limit)) {
@@ -158,7 +158,7 @@ public final class DecisionRule implements Serializable {
     }
 
     /** y + k·u ≤ T means T − y ≥ 0 and (k·u)² ≤ (T − y)². */
-    private <V> Conformity guarded(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    private <V> Conformity guarded(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         V value = evidence.value(r);
         V room = kind.isUpper() ? r.difference(limit, value) : r.difference(value, limit);
         V k = r.given(LENGTH, factor, Source.user());
@@ -170,7 +170,7 @@ public final class DecisionRule implements Serializable {
     }
 
     /** How far inside the limit the share is, the guard band taken off; negative if it is not within. */
-    <V> V headroom(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    <V> V headroom(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         boolean upper = kind.isUpper();
         V end = form != Form.WORST_CASE ? evidence.value(r) : upper ? evidence.highest(r) : evidence.lowest(r);
         V room = upper ? r.difference(limit, end) : r.difference(end, limit);

@@ -263,7 +263,7 @@ public final class Reading implements Serializable {
     }
 
     void requireOnDisplayOf(Balance used) {
-        requireOnDisplay(Excerpt.of(line.name()), shown, used);
+        requireOnDisplay(line.name(), shown, used);
     }
 
     /**
@@ -278,11 +278,29 @@ public final class Reading implements Serializable {
         Ratio divisions = shown.ratioTo(used.readability());
         if (!divisions.isInteger()) {
             throw new IllegalArgumentException(
-                    "shown is " + Excerpt.of(shown) + " for " + what + ", no multiple of the step "
+                    "shown is " + Excerpt.of(shown) + " for " + Excerpt.of(what) + ", no multiple of the step "
                             + Excerpt.of(used.readability()) + " of the display: it can read "
                             + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.FLOOR))) + " or "
                             + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.CEILING)))
                             + "; look for a slip of the pen, or say which other balance it was: on(balance)");
+        }
+    }
+
+    /**
+     * Refuses a number that a display cannot show because the balance does not carry so much.
+     *
+     * @param what what it is a reading of
+     * @param load what would rest on the balance, beside the vessel if that is left out of {@code most}
+     * @param most what the balance carries
+     * @param isBesideVessel whether the vessel is left out of it
+     * @throws IllegalArgumentException if the load is more
+     */
+    public static void requireCarried(String what, Amount<Mass> load, Amount<Mass> most, boolean isBesideVessel) {
+        if (load.compareTo(most) > 0) {
+            throw new IllegalArgumentException("the load is " + load.told() + " for " + what
+                    + ", more than the balance carries (" + most.told() + (isBesideVessel ? " besides the vessel" : "")
+                    + ") by " + load.minus(most).told()
+                    + ": look for a slip of the pen, or say which other balance it was: on(balance)");
         }
     }
 
