@@ -255,7 +255,7 @@ class MonteCarloTest {
                 .hasMessageContaining("to(KELVIN)");
     }
 
-    private static List<InputQuantity<Dimensionless>> copies(InputQuantity input, int count) {
+    private static List<InputQuantity<Dimensionless>> copies(InputQuantity<Dimensionless> input, int count) {
         return Collections.nCopies(count, input);
     }
 }
