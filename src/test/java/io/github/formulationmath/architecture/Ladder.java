@@ -17,7 +17,7 @@ final class Ladder {
             may("document", "csv"),
             may("reckoning", "number", "document"),
             may("quantity", "number", "reckoning"),
-            may("simulation", "number"),
+            may("simulation", "number", "quantity"),
             may("exercise", "number", "document", "reckoning"),
             may("formula", "number", "reckoning", "quantity"),
             may("chemistry", "number", "csv", "reckoning"),
