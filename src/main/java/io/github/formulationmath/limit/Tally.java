@@ -238,8 +238,8 @@ final class Tally implements Subject {
     private Optional<Evidence> made(Map<Integer, Ratio> counted) {
         return whole.masses().map(masses -> {
             MadeShare share = masses.madeShare(this, counted);
-            return whole.premixed()
-                    .<Evidence>map(premixed -> new Evidence.Mixed(this, share, premixed.sureShare(counted)))
+            return whole.sureShare(counted)
+                    .<Evidence>map(sure -> new Evidence.Mixed(this, share, sure))
                     .orElseGet(() -> new Evidence.Made(share));
         });
     }
