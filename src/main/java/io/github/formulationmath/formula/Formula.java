@@ -277,19 +277,14 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      */
     public Formula withMasses(Function<FormulaLine, Amount<Mass>> mass) {
         Objects.requireNonNull(mass, "mass");
-        FormulaBuilder masses = inMasses(name);
-        String phase = "";
-        for (FormulaLine line : lines) {
-            Amount<Mass> there = mass.apply(line);
-            if (there.signum() > 0) {
-                if (!line.phase().equals(phase)) {
-                    phase = line.phase();
-                    masses.phase(phase);
-                }
-                masses.line(line.ingredient(), there);
-            }
-        }
-        return masses.build();
+        return inMasses(name)
+                .linesOf(
+                        this,
+                        FormulaLine::ingredient,
+                        line -> Optional.of(mass.apply(line))
+                                .filter(there -> there.signum() > 0)
+                                .map(LineAmount.Weight::new))
+                .build();
     }
 
     @Serial

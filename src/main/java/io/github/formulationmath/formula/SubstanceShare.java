@@ -247,6 +247,6 @@ public final class SubstanceShare implements Subject, Explained {
 
     @Override
     public String toString() {
-        return substance + " " + NumberText.exact(share().fraction().times(100), "%");
+        return substance + " " + NumberText.percentExactly(share().fraction());
     }
 }

@@ -213,7 +213,8 @@ public final class Bench implements Serializable {
      */
     public Amount<Mass> leastCapacity(Batch batch) {
         Load load = new Load(this, Objects.requireNonNull(batch, "batch"));
-        return BalanceUnit.amount(balance, load.capacity(Reckoning.plain()))
+        return Amount.grams(load.capacity(Reckoning.plain()))
+                .inUnitOf(balance.readability())
                 .withWorking(asked -> Phrase.of("question.least-capacity"), load, Load::capacity);
     }
 

@@ -177,7 +177,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         int all = lines.size();
         Amount<Mass> total = rule.stations().isEmpty()
                 ? bench.balance().readability().times(divisions(all))
-                : BalanceUnit.amount(finest(), grams(all));
+                : Amount.grams(grams(all)).inUnitOf(finest().readability());
         return total.withWorking(plan -> Phrase.of("question.readings-total"), this, WeighingPlan::total);
     }
 
@@ -251,9 +251,10 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
 
     private void requireCarried(Ratio grams) {
         Amount<Mass> vessel = bench.vessel().mass();
-        Ratio load = vessel.isZero() ? grams : grams.plus(vessel.canonical());
-        if (load.compareTo(bench.balance().capacity().canonical()) > 0) {
-            throw OverloadException.of(said(), bench, excess(load, bench.balance()), largest());
+        Amount<Mass> load = Amount.grams(vessel.isZero() ? grams : grams.plus(vessel.canonical()));
+        Balance balance = bench.balance();
+        if (!balance.carries(load)) {
+            throw OverloadException.of(said(), bench, asked(balance.excess(load)), largest());
         }
     }
 
@@ -268,18 +269,30 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
             asked = asked.plus(own);
             read = read.plus(reading);
             Ratio content = station.isBoat() ? own.max(reading) : asked.max(read);
-            Ratio load = content.plus(station.vessel().mass().canonical());
-            if (load.compareTo(station.balance().capacity().canonical()) > 0) {
-                String said = station.isBoat()
-                        ? line.name() + ", " + BalanceUnit.amount(station.balance(), content) + ","
-                        : said() + " once " + line.name() + " is in";
-                Bench there = Bench.of(station.balance()).with(station.vessel());
-                throw OverloadException.of(said, there, excess(load, station.balance()), station.room());
+            Amount<Mass> load =
+                    Amount.grams(content.plus(station.vessel().mass().canonical()));
+            if (!station.balance().carries(load)) {
+                throw overload(line, content, load);
             }
             if (station.isBoat()) {
                 requireRoomInBoat(line, content);
             }
         }
+    }
+
+    private IllegalArgumentException overload(PlannedLine line, Ratio content, Amount<Mass> load) {
+        WeighingStation station = line.station();
+        Bench there = Bench.of(station.balance()).with(station.vessel());
+        Amount<Mass> excess = station.balance().excess(load);
+        return station.isBoat()
+                ? OverloadException.of(said(line, content), there, excess, station.room())
+                : OverloadException.of(
+                        said() + " once " + line.name() + " is in", there, asked(excess), asked(station.room()));
+    }
+
+    private static String said(PlannedLine line, Ratio content) {
+        return line.name() + ", "
+                + Amount.grams(content).inUnitOf(line.balance().readability()).told() + ",";
     }
 
     private static void requireRoomInBoat(PlannedLine line, Ratio content) {
@@ -289,15 +302,16 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
             Amount<Volume> room = boat.workingVolume().get();
             Amount<Volume> volume = density.get().volumeOf(Amount.grams(content));
             if (volume.compareTo(room) > 0) {
-                String said = line.name() + ", " + BalanceUnit.amount(line.balance(), content) + ",";
-                throw OverfillException.of(
-                        said, volume, boat, room, density.get().massOf(room));
+                Amount<Mass> most =
+                        density.get().massOf(room).inUnitOf(line.balance().readability());
+                throw OverfillException.of(said(line, content), volume, boat, room, most);
             }
         }
     }
 
-    private static Amount<Mass> excess(Ratio load, Balance balance) {
-        return Amount.grams(load.minus(balance.capacity().canonical())).inUnitOf(balance.readability());
+    /** In the unit of the mass that the batch was asked for by, if one was. */
+    private Amount<Mass> asked(Amount<Mass> mass) {
+        return batch.size().statedMass().map(mass::inUnitOf).orElse(mass);
     }
 
     private void requireRoom(Amount<Mass> content, Density density) {
@@ -311,10 +325,10 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
 
     /** The batch as it was asked for, and what its readings come to if that is more. */
     private String said() {
-        Amount<Mass> readings = BalanceUnit.amount(bench.balance(), read());
+        Amount<Mass> readings = Amount.grams(read()).inUnitOf(bench.balance().readability());
         String mass = batch.mass().told();
         return read().compareTo(batch.mass().canonical()) > 0
-                ? "a batch of " + mass + ", whose rounded lines add up to " + readings + ","
+                ? "a batch of " + mass + ", whose rounded lines add up to " + readings.told() + ","
                 : "a batch of " + mass;
     }
 
@@ -328,7 +342,8 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         PlannedLoad limit = PlannedLoad.of(batch.formula(), bench);
         Ratio grams = room.canonical();
         Ratio most = limit.most(Reckoning.plain(), grams);
-        return most.equals(grams) ? room : BalanceUnit.amount(bench.balance(), most);
+        return asked(
+                most.equals(grams) ? room : Amount.grams(most).inUnitOf(bench.balance().readability()));
     }
 
     /**

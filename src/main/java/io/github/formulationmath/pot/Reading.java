@@ -291,6 +291,24 @@ public final class Reading implements Serializable {
         }
     }
 
+    /**
+     * Refuses a number that a display cannot show because the balance does not carry so much.
+     *
+     * @param what what it is a reading of
+     * @param load what would rest on the balance, beside the vessel if that is left out of {@code most}
+     * @param most what the balance carries
+     * @param isBesideVessel whether the vessel is left out of it
+     * @throws IllegalArgumentException if the load is more
+     */
+    public static void requireCarried(String what, Amount<Mass> load, Amount<Mass> most, boolean isBesideVessel) {
+        if (load.compareTo(most) > 0) {
+            throw new IllegalArgumentException("the load is " + load.told() + " for " + what
+                    + ", more than the balance carries (" + most.told() + (isBesideVessel ? " besides the vessel" : "")
+                    + ") by " + load.minus(most).told()
+                    + ": look for a slip of the pen, or say which other balance it was: on(balance)");
+        }
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Reading that

@@ -62,7 +62,7 @@ public record Interval<T extends Comparable<? super T>>(T least, T greatest) imp
 
     private static String text(Object end) {
         if (end instanceof MassFraction share) {
-            return NumberText.exact(share.fraction().times(100), "%");
+            return NumberText.percentExactly(share.fraction());
         }
         return end instanceof Amount<?> amount ? amount.toldExactly() : end.toString();
     }

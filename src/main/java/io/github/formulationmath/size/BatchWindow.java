@@ -209,7 +209,7 @@ public abstract sealed class BatchWindow {
             Ratio below =
                     sizes().atMost(inside, SearchMeter.standard()).orElseThrow().at();
             boolean down = inside.minus(below).compareTo(above.minus(inside)) <= 0;
-            return BalanceUnit.amount(bench().balance(), down ? below : above);
+            return Amount.grams(down ? below : above).inUnitOf(bench().balance().readability());
         });
     }
 
@@ -314,7 +314,7 @@ public abstract sealed class BatchWindow {
          */
         public Amount<Mass> everySizeFrom() {
             Ratio start = sizes().startAround(upperEnd().grams()).max(lowerEnd().grams());
-            return BalanceUnit.amount(bench().balance(), start);
+            return Amount.grams(start).inUnitOf(bench().balance().readability());
         }
 
         /**

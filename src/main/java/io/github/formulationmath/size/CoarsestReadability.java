@@ -10,7 +10,6 @@ import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import java.util.List;
@@ -34,7 +33,6 @@ import javax.measure.quantity.Mass;
  */
 final class CoarsestReadability {
 
-    private static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
     private static final Symbol STEP = Symbol.of("d", "coarsest-readability", Kind.MASS);
     private static final Symbol DIVISIONS = Symbol.of("x", "divisions-at-coarsest", Kind.NUMBER);
 
@@ -115,9 +113,7 @@ final class CoarsestReadability {
 
     /** One batch explains its masses; those of several would share their symbols, and are given. */
     private <V> V mass(Reckoning<V> r, BatchLine line, int index) {
-        return batches.size() == 1
-                ? r.known(line)
-                : r.given(LINE_MASS, subject(line, index), line.mass(), Source.user());
+        return batches.size() == 1 ? r.known(line) : line.givenMass(r, subject(line, index));
     }
 
     private static Subject subject(BatchLine line, int index) {

@@ -518,7 +518,7 @@ public final class Sizes {
     }
 
     Amount<Mass> mass(Ratio grams) {
-        return BalanceUnit.amount(bench.balance(), grams);
+        return Amount.grams(grams).inUnitOf(bench.balance().readability());
     }
 
     /** What is asked, and the ends of the set; the islands between them are not counted. */
