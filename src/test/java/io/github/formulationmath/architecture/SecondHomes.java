@@ -31,20 +31,25 @@ final class SecondHomes {
                 of(
                         "Ratio",
                         "lowest terms",
-                        "[gG][cC][dD]\\b|greatestCommonDivisor|\\brecord \\w+\\((BigInteger|long) \\w+, (BigInteger|long) den\\w*\\)",
+                        "[gG][cC][dD]\\b|greatestCommonDivisor|\\brecord \\w+\\((BigInteger|long) \\w+, (BigInteger|long) den\\w*\\)"
+                                + "|\\w+ = \\w+ % \\w+;",
                         "^number/",
                         "BigInteger common = top.gcd(bottom);",
                         "private static long gcd(long a, long b) { return b == 0 ? a : gcd(b, a % b); }",
-                        "record Fraction(long numerator, long denominator) {}"),
+                        "record Fraction(long numerator, long denominator) {}",
+                        "while (b != 0) { long t = a % b; a = b; b = t; }"),
                 of(
                         "Ratio",
                         "numbers read from text",
                         "new (java\\.math\\.)?BigDecimal\\((?!\\w+\\.(numerator|denominator)\\(\\))|(Double|Float)\\.(parse\\w+|valueOf)\\("
-                                + "|\\bNumberFormat\\b|new (java\\.util\\.)?Scanner\\(",
-                        "^number/",
+                                + "|\\bNumberFormat\\b|new (java\\.util\\.)?Scanner\\("
+                                + "|\\b(Long|Integer)\\.parse\\w+\\(",
+                        "^number/"
+                                + "|^chemistry/MolecularFormulaText|^csv/CsvRow|^quantity/CompoundUnit|^reckoning/(Superscript|Wording)|^record/BatchCode|^soap/FattyAcid\\.|^verification/Figure\\.java",
                         "Ratio read = Ratio.of(new BigDecimal(text.replace(',', '.')));",
                         "double grams = Double.parseDouble(text.trim());",
-                        "Number n = NumberFormat.getInstance(locale).parse(text);"),
+                        "Number n = NumberFormat.getInstance(locale).parse(text);",
+                        "Ratio half = Ratio.of(Long.parseLong(halves[0]), Long.parseLong(halves[1]));"),
                 of(
                         "Ratio",
                         "a pattern for numbers",
@@ -58,26 +63,33 @@ final class SecondHomes {
                         "Ratio",
                         "an interval that is reckoned with",
                         "(?s)\\b(record|class) \\w+[({][^{}]*\\b(low|lower|least|min|from)\\w*[,;][^{}]*\\b(high|upper|greatest|max|to)\\w*[);]"
-                                + "[^{}]*\\{(?:(?!\\b(?:record|class) ).)*?\\b\\w+ (plus|add|minus|times|multiply)\\(\\w+ \\w+\\) \\{",
+                                + "[^{}]*\\{(?:(?!\\b(?:record|class) ).)*?\\b\\w+ (plus|add|minus|times|multiply)\\(\\w+ \\w+\\) \\{"
+                                + "|record (\\w+)\\((Ratio|double|BigDecimal) \\w+, \\6 \\w+\\)[^{]*\\{(?:(?!record )[\\s\\S])*?\\b\\5 \\w+\\(\\5 ",
                         // Powers of ten are enclosed in decimals of forty digits, and no sum of them grows.
                         "^number/|^quantity/|^solution/Enclosure\\.java",
                         "record Range(Ratio low, Ratio high) {\n    Range plus(Range other) { return null; } }",
-                        "record Span(double min, double max) {\n    Span times(Span other) { return null; } }"),
+                        "record Span(double min, double max) {\n    Span times(Span other) { return null; } }",
+                        "record Ends(Ratio a, Ratio b) { Ends sum(Ends other) { return null; } }"),
                 of(
                         "Rounding",
                         "digits lost",
                         "\\.setScale\\(|\\bDecimalFormat\\(|Math\\.(round|rint|floor|ceil)\\(|\\bMathContext\\b"
                                 + "|\\.divide\\([^;]*(RoundingMode|HALF_|CEILING|FLOOR)|\\.movePoint(Left|Right)\\("
-                                + "|\\((int|long)\\) \\([^;]*\\+ 0?\\.5\\)",
+                                + "|\\((int|long)\\) \\([^;]*\\+ 0?\\.5\\)"
+                                + "|Math\\.floor(Div|Mod)\\(|toBigDecimal\\(\\)\\s*\\.(int|long|double)Value|/ 10+\\.0|toString\\(\\)\\.substring\\(",
                         // A place in a sorted list is counted up; the bulk planner proves each of its whole doubles;
                         // what is enclosed is
                         // rounded outwards.
-                        "^number/|^simulation/(MonteCarlo|SortedTrials)\\.java|^plan/CompiledFormula\\.java|^solution/Enclosure\\.java",
+                        "^number/|^simulation/(MonteCarlo|SortedTrials)\\.java|^plan/CompiledFormula\\.java|^solution/Enclosure\\.java"
+                                + "|^size/Band\\.java",
                         "BigDecimal shown = price.setScale(2, RoundingMode.HALF_UP);",
                         "BigDecimal share = part.divide(total.max(one), 6, HALF_UP);",
                         "BigDecimal few = exact.round(new MathContext(3));",
                         "long steps = (long) (grams / step + 0.5);",
-                        "String text = new DecimalFormat(\"0.00\").format(grams);"),
+                        "String text = new DecimalFormat(\"0.00\").format(grams);",
+                        "double shown = Math.floorDiv((long) (x * 100), 1) / 100.0;",
+                        "int tenths = amount.exactValue().times(10).toBigDecimal().intValue();",
+                        "String few = value.toString().substring(0, 6);"),
                 of(
                         "Rounding",
                         "digits as text",
@@ -92,10 +104,11 @@ final class SecondHomes {
                 of(
                         "Rounding",
                         "a display's rounding",
-                        "HALF_EVEN",
+                        "HALF_EVEN" + "|(?i:plus\\((half|Ratio\\.of\\(1, 2\\))\\w*\\))\\s*\\.(floor|toWhole)",
                         // What a learner may mistake is the mode itself.
                         "^number/|^exercise/(Mistake|WorksheetDocument)\\.java",
-                        "Rounding r = x.with(HALF_EVEN);"),
+                        "Rounding r = x.with(HALF_EVEN);",
+                        "Amount<Mass> reading = Amount.grams(step.times(target.dividedBy(step).plus(HALF).floor()));"),
                 of(
                         "Rounding",
                         "a reading with the zeros of its display",
@@ -126,13 +139,15 @@ final class SecondHomes {
                         "Amount and Share",
                         "factors of units",
                         "(?<![\\d.])(28\\.3[45]\\d*|453\\.5\\d*|0?\\.4535\\d*|0?\\.0283\\d*|0?\\.0648\\d*|29\\.57\\d*|28\\.41\\d*|4\\.928\\d*"
-                                + "|14\\.78\\d*|236\\.5\\d*|3\\.785\\d*|35\\.27\\d*|2\\.2046\\d*|273\\.15)(?!\\d)",
+                                + "|14\\.78\\d*|236\\.5\\d*|3\\.785\\d*|35\\.27\\d*|2\\.2046\\d*|273\\.15)(?!\\d)"
+                                + "|28_?349_?523|45_?359_?237|29_?573_?529",
                         // The wrong ounce of a claim, and the published formulas of air, which are in doubles.
                         "^quantity/|^verification/Habits\\.java|^weighing/AirDensity\\.java",
                         "Ratio ounce = Ratio.parse(\"28.349523125\");",
                         "double grams = ounces * 28.35;",
                         "double kilograms = pounds * 0.45359237;",
-                        "Ratio kelvin = celsius.plus(Ratio.parse(\"273.15\"));"),
+                        "Ratio kelvin = celsius.plus(Ratio.parse(\"273.15\"));",
+                        "static final Ratio OUNCE = Ratio.of(28349523125L, 1_000_000_000L);"),
                 of(
                         "Relation",
                         "a way to reckon",
@@ -144,10 +159,12 @@ final class SecondHomes {
                         "Relation",
                         "a relation written for numbers and for people",
                         "\\b(String|List<String>) (\\w*[fF]ormulaText|\\w*[eE]quation(s|Text)?|howReckoned|\\w*[dD]erivation|\\w*[cC]alculationText|showWork\\w*"
-                                + "|steps?AsText)\\(|\" [×·÷] \" \\+ [\\w.()]+ \\+ \" = \"",
-                        "^(reckoning|document|exercise|classroom)/",
+                                + "|steps?AsText)\\(|\" [×·÷] \" \\+ [\\w.()]+ \\+ \" = \""
+                                + "|List<String> (steps|working)\\w*\\(",
+                        "^(reckoning|document|exercise|classroom)/" + "|^csv/",
                         "String equation() { return share + \" · \" + batch; }",
-                        "return w + \" × \" + batchMass + \" = \" + mass;"),
+                        "return w + \" × \" + batchMass + \" = \" + mass;",
+                        "public List<String> steps() { return List.of(share + batch); }"),
                 of(
                         "Explanation",
                         "a figure told in one method and explained in another",
@@ -180,10 +197,11 @@ final class SecondHomes {
                 inTexts(
                         "Document",
                         "LaTeX",
-                        "\\\\\\\\(begin|end|text\\w*|t?frac|documentclass|section|hline|item)\\b",
+                        "\\\\\\\\(begin|end|text\\w*|math\\w+|ensuremath|t?frac|sqrt|cdot|times|documentclass|section|hline|item)\\b",
                         "/Latex\\w*\\.java",
                         "out.append(\"\\\\begin{align*}\");",
-                        "out.append(\"\\\\item \" + name);"),
+                        "out.append(\"\\\\item \" + name);",
+                        "out.append(\"\\\\mathrm{\").append(unit);"),
                 inTexts(
                         "Document",
                         "Markdown",
@@ -202,31 +220,37 @@ final class SecondHomes {
                 of(
                         "Document",
                         "a writer of pages",
-                        "\\b(extends (Page)?Writer\\b|class \\w*(Renderer|PageBuilder|ReportPrinter|SheetPrinter))",
+                        "\\b(extends (Page)?Writer\\b|class \\w*(Renderer|PageBuilder|ReportPrinter|SheetPrinter))"
+                                + "|append\\('<'\\)",
                         // What holds back a text that grows too long.
                         "^document/|^json/Json\\.java",
                         "final class PlainWriter extends PageWriter {}",
-                        "final class SheetRenderer {}"),
+                        "final class SheetRenderer {}",
+                        "out.append('<').append(tag).append('>');"),
                 of(
                         "Pot, Mending and Record",
                         "JSON",
-                        "com\\.fasterxml|\"\\{\\\\\"|\"[,{\\[ ]*\\\\\"\\w+\\\\\" ?: ?(\"|\\\\|\\{|\\[)",
+                        "com\\.fasterxml|\"\\{\\\\\"|\"[,{\\[ ]*\\\\\"\\w+\\\\\" ?: ?(\"|\\\\|\\{|\\[)"
+                                + "|append\\('[{\\\"]'\\)",
                         "/Json\\w*\\.java",
                         "import com.fasterxml.jackson.core.JsonParser;",
                         "return \"{\\\"mass\\\":\" + mass + \"}\";",
-                        "out.append(\"\\\"grams\\\": \" + grams);"),
+                        "out.append(\"\\\"grams\\\": \" + grams);",
+                        "json.append('{').append('\"').append(key);"),
                 of(
                         "Pot, Mending and Record",
                         "comma-separated values",
                         "\\.split\\(\"(\\\\\\\\s\\*)?(\\[[,;|\\\\t]+]|\\\\\\\\[t|]|[,;])(\\\\\\\\s\\*)?\"|StringTokenizer|useDelimiter"
-                                + "|Pattern\\.compile\\(\\s*\"(\\\\\\\\s\\*)?[,;|](\\\\\\\\s\\*)?\"|(joining|String\\.join)\\(\"[,;|\\\\t]+\"(?!, \"_)",
+                                + "|Pattern\\.compile\\(\\s*\"(\\\\\\\\s\\*)?[,;|](\\\\\\\\s\\*)?\"|(joining|String\\.join)\\(\"[,;|\\\\t]+\"(?!, \"_)"
+                                + "|\\.split\\(\\w*(SEPARATOR|DELIMITER|COMMA|SEMICOLON|TAB)\\w*|SEPARATOR = \"",
                         // What stands below a symbol, and the words of a scope as they are read again.
                         "^csv/|^document/(ExpressionNode|LatexWriter)\\.java|^limit/Scope\\.java",
                         "String[] cells = line.split(\",\");",
                         "String[] cells = line.split(\"\\\\t\");",
                         "String[] cells = line.split(\"\\\\s*;\\\\s*\");",
                         "StringTokenizer cells = new StringTokenizer(line, \",\");",
-                        "String row = String.join(\";\", cells);"));
+                        "String row = String.join(\";\", cells);",
+                        "for (String cell : line.split(SEPARATOR)) { cells.add(cell); }"));
     }
 
     private static List<SecondHome> formulas() {
@@ -256,22 +280,26 @@ final class SecondHomes {
                 of(
                         "Formula",
                         "a formula written again line by line",
-                        "(?s)\\.phase\\(\\w+\\.(phase|name)\\(\\)\\)|\\bphase = \\w+\\.phase\\(\\);[^}]*\\.phase\\(phase\\)",
+                        "(?s)\\.phase\\(\\w+\\.(phase|name)\\(\\)\\)|\\bphase = \\w+\\.phase\\(\\);[^}]*\\.phase\\(phase\\)"
+                                + "|\\.phase\\(\\w+(\\.\\w+\\(\\w+\\))\\)\\s*\\.line\\(",
                         "^formula/",
                         "builder.phase(line.phase());",
-                        "if (!line.phase().equals(phase)) { phase = line.phase(); builder.phase(phase); }"),
+                        "if (!line.phase().equals(phase)) { phase = line.phase(); builder.phase(phase); }",
+                        "builder.phase(phases.get(i)).line(lines.get(i).ingredient(), amounts.get(i));"),
                 of(
                         "Substance",
                         "names made alike",
                         "\\bNormalizer\\b|equalsIgnoreCase|toUpperCase\\(|compareToIgnoreCase|CASE_INSENSITIVE_ORDER|\\bCollator\\b"
-                                + "|(?i)name(\\(\\))?\\)?\\.(strip|trim)\\(\\)\\.(toLowerCase|replace|equals)|name(\\(\\))?\\.replaceAll\\(",
+                                + "|(?i)name(\\(\\))?\\)?\\.(strip|trim)\\(\\)\\.(toLowerCase|replace|equals)|name(\\(\\))?\\.replaceAll\\("
+                                + "|name\\(\\)\\s*\\.replace\\(",
                         // Digits and units that somebody typed are no names; letters as a label prints them compare
                         // nothing.
                         "^formula/|^quantity/TypedText\\.java|^verification/Figure\\.java|^label/LabelName\\.java",
                         "if (name.equalsIgnoreCase(other)) {}",
                         "Map<String, Ratio> shares = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);",
                         "String key = substance.name().trim().toLowerCase(Locale.ROOT);",
-                        "String key = name.replaceAll(\"[ -]\", \"\");"),
+                        "String key = name.replaceAll(\"[ -]\", \"\");",
+                        "boolean same = one.name().replace(\" \", \"\").equals(key);"),
                 of(
                         "Substance",
                         "the distance of two spellings",
@@ -294,23 +322,28 @@ final class SecondHomes {
                         "Batch",
                         "the mass of a batch or of a line of it",
                         "Symbol\\.of\\([^)]*\"(batch-mass|line-mass)\"|(fraction|share|canonical)\\(\\)\\s*\\.times\\(\\s*(\\w+\\.)?batch(Mass|Grams|\\(\\)\\.mass"
-                                + "|\\.mass)|\\bbatch(\\(\\))?\\.mass\\(\\)(\\.canonical\\(\\))?\\s*\\.times\\(\\s*\\w+\\.(fraction|share)\\(\\)",
-                        "^batch/",
+                                + "|\\.mass)|\\bbatch(\\(\\))?\\.mass\\(\\)(\\.canonical\\(\\))?\\s*\\.times\\(\\s*\\w+\\.(fraction|share)\\(\\)"
+                                + "|fraction\\(\\)\\s*\\.times\\(\\w*([sS]ize|[bB]atch|whole|total)\\w*(\\.canonical\\(\\))?\\)",
+                        "^batch/" + "|^series/Portion\\.java",
                         "Symbol MASS = Symbol.of(\"m\", \"line-mass\", Kind.MASS);",
                         "Ratio grams = line.fraction().times(batch.mass().canonical());",
                         "Amount<Mass> mass = batch.mass().times(line.fraction());",
-                        "Ratio grams = line.share().times(batchMass);"),
+                        "Ratio grams = line.share().times(batchMass);",
+                        "Ratio mass = line.fraction().times(size.canonical());"),
                 of(
                         "Bench",
                         "too heavy or too full",
                         "\"[^\"\\n]*(?i:overload|overfill)(s|ed)? |compareTo\\([^;{}]*\\bcapacity(Under\\(\\w*\\))?(\\(\\)|\\b)|class \\w*(Over|Too)(load|fill"
-                                + "|Heavy|Full|Much)\\w*Exception",
+                                + "|Heavy|Full|Much)\\w*Exception"
+                                + "|capacity\\(\\)\\s*(\\.canonical\\(\\))?\\s*\\.minus\\(",
                         // A display of coarser steps than the balance carries is no load.
-                        "^plan/(Overload|Overfill|TooMuch)Exception\\.java|^weighing/Balance\\.java|^size/CoarsestStep\\.java",
+                        "^plan/(Overload|Overfill|TooMuch)Exception\\.java|^weighing/Balance\\.java|^size/CoarsestStep\\.java"
+                                + "|^choice/Fitting\\.java|^size/Ceiling\\.java",
                         "throw new IllegalStateException(\"the batch overloads the balance\");",
                         "if (load.compareTo(balance.capacity()) > 0) { throw refused(load); }",
                         "if (grams.compareTo(bench.balance().capacity().canonical()) > 0) { return false; }",
-                        "final class TooHeavyException extends RuntimeException {}"),
+                        "final class TooHeavyException extends RuntimeException {}",
+                        "if (balance.capacity().minus(load).signum() < 0) { return false; }"),
                 of(
                         "Bench",
                         "a balance or a vessel of one's own",
@@ -322,12 +355,15 @@ final class SecondHomes {
                         "Plan",
                         "the largest remainder",
                         "(?<!Apportionment\\.)\\b(byRemainder|largestRemainders?)\\b|(?i)hamilton|fractionalParts?\\b"
-                                + "|(?s)(quota|exact|target|share|division)s?\\w*(\\.get\\(\\w+\\))?\\.minus\\([^;]*floor\\(\\)\\)[^;]*;[^}]{0,400}(sort|Comparator|max\\()",
+                                + "|(?s)(quota|exact|target|share|division)s?\\w*(\\.get\\(\\w+\\))?\\.minus\\([^;]*floor\\(\\)\\)[^;]*;[^}]{0,400}(sort|Comparator|max\\()"
+                                + "|\\.minus\\([^;]{0,40}\\.floor\\(\\)\\)",
                         // What a claim's figures tell of the rule by which they were closed.
-                        "/Apportionment\\.java|^verification/FigureSet\\.java",
+                        "/Apportionment\\.java|^verification/FigureSet\\.java"
+                                + "|^classroom/BalanceTopics\\.java|^plan/PlannedLoad\\.java",
                         "List<Integer> order = byRemainder(remainders);",
                         "Ratio rest = quota.minus(quota.floor());\n order.sort(Comparator.comparing(rests::get));",
-                        "List<Ratio> fractionalParts = new ArrayList<>();"),
+                        "List<Ratio> fractionalParts = new ArrayList<>();",
+                        "rest[i] = exact[i].minus(Ratio.of(exact[i].floor()));"),
                 of(
                         "Plan",
                         "readings that are closed to a total",
@@ -361,22 +397,28 @@ final class SecondHomes {
                         "a search over sizes",
                         "(?s)while \\([^{]*\\{[^{}]*\\b(size|batch|mass|grams|least|candidate|m|g)\\w* = \\1\\w*\\.(plus|times|minus)\\("
                                 + "|for \\((Amount<Mass>|Ratio) (size|batch|mass|grams|least|candidate|m|g)\\w* = [^)]*;[^;]*;[^)]*\\.(plus|times|minus)\\("
-                                + "|\\b(Amount<Mass>|Ratio|Optional<Amount<Mass>>) (smallest|least|minimum)(Batch|Size)\\w*\\((Formula|Batch)\\b",
+                                + "|\\b(Amount<Mass>|Ratio|Optional<Amount<Mass>>) (smallest|least|minimum)(Batch|Size)\\w*\\((Formula|Batch)\\b"
+                                + "|\\bdo \\{[^{}]*\\.(plus|minus|times)\\(",
                         "^size/|^number/",
                         "while (!passes(size)) { size = size.plus(step); }",
                         "for (Ratio grams = one; grams.compareTo(most) < 0; grams = grams.plus(one)) {}",
-                        "private static Amount<Mass> smallestBatch(Formula formula, Balance balance) {"),
+                        "private static Amount<Mass> smallestBatch(Formula formula, Balance balance) {",
+                        "do { grams = grams.plus(step); } while (!holds(grams));"),
                 of(
                         "Limit and Verdict",
                         "a scale of verdicts",
                         "\\benum \\w+[^{]*\\{[^;}]*\\b(WITHIN|OUTSIDE|EXCEEDS|EXCEEDED|COMPL(IES|IANT)|PASS(ES|ED)?|FAIL(S|ED)?|TOO_(HIGH|LOW|MUCH|LITTLE)|OK"
-                                + "|ABOVE|BELOW|OVER|UNDER|ALLOWED|FORBIDDEN|ACCEPTED|REJECTED|SAFE|UNSAFE)\\b",
+                                + "|ABOVE|BELOW|OVER|UNDER|ALLOWED|FORBIDDEN|ACCEPTED|REJECTED|SAFE|UNSAFE)\\b"
+                                + "|enum \\w*(Verdict|Judg\\w*|Conform\\w*|Compli\\w*|Severity|Status|Level)\\b|enum \\w+[^{]*\\{[^;}]*\\b(GREEN|RED|KEPT|NOT_KEPT|UNKNOWN)\\b",
                         // A share and a limit, a whole report, a line and its tolerance; whether additions are the
                         // smallest is no judgement on a share.
-                        "^limit/(Conformity|LimitOutcome)\\.java|^plan/ToleranceVerdict\\.java|^mend/DisplayedAdditions\\.java",
+                        "^limit/(Conformity|LimitOutcome)\\.java|^plan/ToleranceVerdict\\.java|^mend/DisplayedAdditions\\.java"
+                                + "|^soap/HydroxideVerdict\\.java",
                         "enum Judgement { WITHIN, OUTSIDE }",
                         "enum Status { OK, TOO_HIGH }",
-                        "enum CapResult { NOT_CHECKED, PASSED, FAILED }"),
+                        "enum CapResult { NOT_CHECKED, PASSED, FAILED }",
+                        "enum Level { GREEN, AMBER, RED }",
+                        "public enum CapVerdict { KEPT, NOT_KEPT, UNKNOWN }"),
                 of(
                         "Limit and Verdict",
                         "a share held against a limit",
@@ -397,18 +439,23 @@ final class SecondHomes {
                         "Pot, Mending and Record",
                         "a mending reckoned by hand",
                         "\\b(class|record|interface) \\w*(Correction|Mending|Repair|TopUp|Restoration|Remedy)\\w*|\\b(Amount<Mass>|Ratio|List<LineAddition>) "
-                                + "(toAdd|topUp|missing(Mass|Grams)|additionFor)\\w*\\(",
-                        "^mend/|^soap/SoapMending\\.java|^quantity/Repairs\\.java",
+                                + "(toAdd|topUp|missing(Mass|Grams)|additionFor)\\w*\\("
+                                + "|dividedBy\\(Ratio\\.ONE\\.minus\\(",
+                        "^mend/|^soap/SoapMending\\.java|^quantity/Repairs\\.java"
+                                + "|^(classroom|exercise)/|^size/ClosedBands\\.java|^soap/Unsaponified\\.java",
                         "final class QuickRepair {}",
-                        "private static Ratio toAdd(MadeLine line, Ratio wanted) {"),
+                        "private static Ratio toAdd(MadeLine line, Ratio wanted) {",
+                        "Ratio extra = wanted.times(total).minus(have).dividedBy(Ratio.ONE.minus(wanted));"),
                 of(
                         "Pot, Mending and Record",
                         "a linear program solved",
-                        "\\bpivot|\\b[sS]implex|tableau|reducedCost|[gG]aussian|optim\\.linear",
-                        "^number/",
+                        "\\bpivot|\\b[sS]implex|tableau|reducedCost|[gG]aussian|optim\\.linear"
+                                + "|(Ratio|double|BigInteger|BigDecimal)\\[\\]\\[\\] ",
+                        "^number/" + "|^choice/Fitting\\.java",
                         "void pivot(int row, int column) {}",
                         "Ratio[][] tableau = new Ratio[rows][columns];",
-                        "import org.apache.commons.math3.optim.linear.SimplexSolver;"),
+                        "import org.apache.commons.math3.optim.linear.SimplexSolver;",
+                        "private void eliminate(Ratio[][] matrix, int row) { }"),
                 of(
                         "Pot, Mending and Record",
                         "a notebook of one's own",
