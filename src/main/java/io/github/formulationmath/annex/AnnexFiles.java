@@ -73,7 +73,7 @@ final class AnnexFiles {
         List<WordReading> readings = new ArrayList<>();
         for (CsvRow row : read("prohibited-readings.csv", READINGS).rows()) {
             readings.add(new WordReading(
-                    row.required("ref_no"), row.choice("match", matches), Spelling.of(row.required("text"))));
+                    row.required("ref_no"), row.choice("match", matches), KeyFile.keyOf(row.required("text"))));
         }
         return List.copyOf(readings);
     }

@@ -2,7 +2,6 @@ package io.github.formulationmath.choice;
 
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
@@ -26,8 +25,8 @@ record StationTrial(
         if (against != null) {
             return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
         }
-        String most = BalanceUnit.amount(
-                        station.balance(), line.mass().canonical().times(error.canonical()))
+        String most = Amount.grams(line.mass().canonical().times(error.canonical()))
+                .inUnitOf(station.balance().readability())
                 .told();
         return new BalanceAssignment.AssignedLine.Candidate(
                 station, Phrase.of("station.carries", line.name(), most), error, true);
@@ -39,8 +38,9 @@ record StationTrial(
             return Phrase.of("station.other-pot", station.vessel().name());
         }
         Balance balance = station.balance();
-        Amount<Mass> load = BalanceUnit.amount(
-                balance, onPan(station).plus(station.vessel().mass().canonical()));
+        Amount<Mass> load = Amount.grams(
+                        onPan(station).plus(station.vessel().mass().canonical()))
+                .inUnitOf(balance.readability());
         if (!balance.carries(load)) {
             return Phrase.of(
                     "station.overloaded", load.told(), balance.excess(load).told());

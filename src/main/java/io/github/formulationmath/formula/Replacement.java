@@ -22,7 +22,7 @@ final class Replacement {
                     Excerpt.of(line) + " cannot be replaced and take the difference as well: name another line");
         }
         Optional<SubstanceShare> one =
-                Composition.of(formula.name(), formula.lines(), material).shareOf(kept);
+                new Composition(Sameness.of(formula.name(), formula.lines(), material), formula.lines()).shareOf(kept);
         Ratio needed =
                 line.fraction().times(strength(line.ingredient(), one, kept)).dividedBy(strength(material, one, kept));
         Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);

@@ -1,8 +1,6 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.limit.LimitKind.End;
-import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
@@ -127,19 +125,9 @@ sealed interface KnownShare {
      */
     record Numbers(Ratio share, Ratio least, Ratio greatest, Ratio squared) implements KnownShare {
 
-        static Numbers of(Ratio value, Bounds interval, Ratio variance) {
-            Ratio low = interval.lower().orElseThrow(() -> open(interval));
-            Ratio high = interval.upper().orElseThrow(() -> open(interval));
-            return new Numbers(value, low, high, variance);
-        }
-
         /** A number that has no uncertainty. */
         static Numbers of(Ratio value) {
             return new Numbers(value, value, value, Ratio.ZERO);
-        }
-
-        private static IllegalArgumentException open(Bounds interval) {
-            return new IllegalArgumentException("interval is " + Excerpt.of(interval) + ": give both ends");
         }
 
         @Override

@@ -14,6 +14,7 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.util.Objects;
@@ -64,7 +65,7 @@ public final class MadeLine implements Line, Explained {
     }
 
     private <V> V mass(Reckoning<V> r) {
-        return r.named(made.symbols().mass(), line, origin.grams(r));
+        return r.named(made.massOfLine(), line, origin.grams(r));
     }
 
     /**
@@ -189,6 +190,12 @@ public final class MadeLine implements Line, Explained {
         return mass().origin();
     }
 
+    /** As that of {@link #mass()}, told in its unit. */
+    @Override
+    public Working working() {
+        return mass().working();
+    }
+
     /** The step in which more of it can be weighed, in grams. */
     Ratio step() {
         return balance.readability().canonical();
@@ -200,7 +207,7 @@ public final class MadeLine implements Line, Explained {
     }
 
     <V> V share(Reckoning<V> r) {
-        return r.named(made.symbols().share(), line, r.quotient(r.known(this), r.known(made)));
+        return r.named(made.shareOfLine(), line, r.quotient(r.known(this), r.known(made)));
     }
 
     private <V> V deviation(Reckoning<V> r) {

@@ -263,7 +263,7 @@ public final class Reading implements Serializable {
     }
 
     void requireOnDisplayOf(Balance used) {
-        requireOnDisplay(Excerpt.of(line.name()), shown, used);
+        requireOnDisplay(line.name(), shown, used);
     }
 
     /**
@@ -278,7 +278,7 @@ public final class Reading implements Serializable {
         Ratio divisions = shown.ratioTo(used.readability());
         if (!divisions.isInteger()) {
             throw new IllegalArgumentException(
-                    "shown is " + Excerpt.of(shown) + " for " + what + ", no multiple of the step "
+                    "shown is " + Excerpt.of(shown) + " for " + Excerpt.of(what) + ", no multiple of the step "
                             + Excerpt.of(used.readability()) + " of the display: it can read "
                             + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.FLOOR))) + " or "
                             + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.CEILING)))

@@ -106,8 +106,8 @@ final class CoarsestReadability {
         V under = tolerances.least(r, line.line());
         V over = tolerances.most(r, line.line());
         V x = r.named(DIVISIONS, subject, r.quotient(mass(r, line, index), step));
-        V low = r.named(BatchSymbols.LEAST_DIVISIONS, subject, r.rounded(r.product(under, x), BatchSymbols.UP));
-        V high = r.named(BatchSymbols.MOST_DIVISIONS, subject, r.rounded(r.product(over, x), BatchSymbols.DOWN));
+        V low = r.named(RoundingWithin.LEAST_DIVISIONS, subject, r.rounded(r.product(under, x), RoundingWithin.UP));
+        V high = r.named(RoundingWithin.MOST_DIVISIONS, subject, r.rounded(r.product(over, x), RoundingWithin.DOWN));
         r.holds(low, Comparison.AT_MOST, high);
     }
 

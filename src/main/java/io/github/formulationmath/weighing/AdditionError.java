@@ -163,11 +163,13 @@ public final class AdditionError implements Explained {
     /**
      * The variance of the mass, source by source.
      *
-     * @return the budget in g²
+     * @return the budget, in the square of the unit of the reading
      */
     public ErrorBudget budget() {
         Weights one = Weights.line(line);
-        return new ErrorBudget(relations.bySource(one, one));
+        Amount<Mass> reading = addition().reading();
+        return new ErrorBudget(
+                relations.bySource(one, one), Amount.grams(reading.unitSize()).inUnitOf(reading));
     }
 
     private Amount<Mass> grams(Function<AdditionError, Phrase> question, Figure<AdditionError> figure) {
@@ -235,13 +237,14 @@ public final class AdditionError implements Explained {
      * A standard deviation of the mass by what nothing bounds, repeatability and calibration, as if both always went the same way: on the safe
      * side.
      *
-     * @return the deviation, in grams
+     * @return the deviation in the unit of the display
      */
     public Amount<Mass> unbounded() {
         ErrorModel errors = addition().balance().errors();
         return Amount.grams(errors.repeatability()
-                .canonical()
-                .plus(errors.calibration().times(addition().reading().canonical())));
+                        .canonical()
+                        .plus(errors.calibration().times(addition().reading().canonical())))
+                .inUnitOf(addition().balance().readability());
     }
 
     @Override

@@ -45,6 +45,8 @@ public final class MadeShare implements Explained {
     private static final Symbol VARIANCE = Symbol.of("v_φ", "share-variance", Kind.NUMBER);
     private static final Symbol UNCERTAINTY = Symbol.of("u_φ", "share-uncertainty", Kind.SHARE);
 
+    private static final Amount<Dimensionless> WHOLE = percent(Ratio.ONE);
+
     private final MadeMasses whole;
     private final Weights weights;
     private final Subject subject;
@@ -158,7 +160,7 @@ public final class MadeShare implements Explained {
         add(sum, whole.variances(), share.times(share));
         sum.values().removeIf(Ratio::isZero);
         sum.replaceAll((source, variance) -> variance.dividedBy(total.times(total)));
-        return new ErrorBudget(sum);
+        return new ErrorBudget(sum, WHOLE);
     }
 
     private static void add(Map<ErrorSource, Ratio> sum, Map<ErrorSource, Ratio> parts, Ratio factor) {

@@ -20,6 +20,20 @@ class FormulaTest {
             .line("Glyceryl Stearate SE", "5 %")
             .build();
 
+    private static final Formula FORMULA = Formula.inPercent("cream")
+            .phase("water")
+            .quantitySufficient("Aqua")
+            .line("Glycerin", "3 %")
+            .phase("cool")
+            .line("Glycerin", "1 %")
+            .line("Panthenol", "2 %")
+            .build();
+
+    private static final Formula OTHER = Formula.inPercent("other")
+            .quantitySufficient("Oil")
+            .line("Wax", "20 %")
+            .build();
+
     @Test
     void the_quantity_sufficient_line_takes_what_is_left() {
         assertThat(LOTION.line("Aqua").share()).isEqualTo(MassFraction.ofPercent("80"));
@@ -41,7 +55,7 @@ class FormulaTest {
         assertThatThrownBy(short100::build)
                 .isInstanceOf(FormulaTotalException.class)
                 .hasMessageContaining("99.5 %")
-                .hasMessageContaining("0.5 % less")
+                .hasMessageContaining("in percentage points 0.5 too few")
                 .satisfies(e -> {
                     assertThat(((FormulaTotalException) e).total()).isEqualTo(Ratio.parse("0.995"));
                     assertThat(((FormulaTotalException) e).difference()).isEqualTo(Ratio.parse("-0.005"));
@@ -281,5 +295,12 @@ class FormulaTest {
             phase.lines().forEach(line -> again.line(line.ingredient(), line.amount()));
         }
         assertThat(again.build()).isEqualTo(LOTION);
+    }
+
+    @Test
+    void a_formula_has_its_own_lines_only() {
+        assertThat(FORMULA.has(FORMULA.line("Aqua"))).isTrue();
+        assertThat(FORMULA.has(OTHER.line("Wax"))).isFalse();
+        assertThat(OTHER.has(FORMULA.line("Panthenol"))).isFalse();
     }
 }

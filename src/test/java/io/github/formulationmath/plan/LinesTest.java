@@ -82,11 +82,4 @@ final class LinesTest {
                     .withMessage("line");
         }
     }
-
-    @Test
-    void a_formula_has_its_own_lines_only() {
-        assertThat(FORMULA.has(FORMULA.line("Aqua"))).isTrue();
-        assertThat(FORMULA.has(OTHER.line("Wax"))).isFalse();
-        assertThat(OTHER.has(FORMULA.line("Panthenol"))).isFalse();
-    }
 }
