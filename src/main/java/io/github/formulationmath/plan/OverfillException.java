@@ -22,6 +22,7 @@ public final class OverfillException extends IllegalArgumentException implements
     /** Says no more than its parent, so that who may throw it does not load it before. */
     static IllegalArgumentException of(
             String batch, Amount<Volume> volume, Vessel vessel, Amount<Volume> room, Amount<Mass> largestContent) {
+        Amount<Volume> needed = volume.inUnitOf(room);
         return new OverfillException(
                 Sentence.of(
                         "refusal.overfill",
@@ -30,16 +31,16 @@ public final class OverfillException extends IllegalArgumentException implements
                         "batch",
                         Excerpt.of(batch),
                         "volume",
-                        volume.told(),
+                        needed.told(),
                         "vessel",
                         Excerpt.of(vessel),
                         "room",
                         Excerpt.of(room),
                         "excess",
-                        volume.minus(room).told(),
+                        needed.minus(room).told(),
                         "largest",
                         BalanceUnit.greatest(largestContent, mass -> mass.compareTo(largestContent) <= 0)),
-                volume.minus(room),
+                needed.minus(room),
                 largestContent);
     }
 

@@ -40,6 +40,7 @@ public final class AmountFormat implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private static final List<String> MASSES = List.of("12.5 g", "1 3/4 oz");
+    private static final List<String> NUMBERS = List.of("12.5", "1e-3", "3/4", "1 3/4");
 
     private static final AmountFormat STANDARD = new AmountFormat('.');
 
@@ -223,13 +224,11 @@ public final class AmountFormat implements Serializable {
      */
     public Ratio parseNumber(String text) {
         Objects.requireNonNull(text, "text");
-        return decimalMark == '.'
-                ? Ratio.parse(text)
-                : new TextReader<>(
-                                typed -> AmountText.number(typed, decimalMark),
-                                typed -> Repairs.of(typed, decimalMark),
-                                List.of("2" + decimalMark + "5", "1 3/4"))
-                        .read(text);
+        return new TextReader<>(
+                        typed -> AmountText.number(typed, decimalMark),
+                        typed -> Repairs.of(typed, decimalMark),
+                        TextReader.withMark(NUMBERS, decimalMark))
+                .read(text);
     }
 
     private <Q extends Quantity<Q>> Amount<Q> parse(

@@ -14,7 +14,7 @@ record AmountText(Ratio number, UnitScale scale) {
     private static final int MAX_LENGTH = 1000;
 
     // Possessive quantifiers: no backtracking, whatever the text. Group 1 is the number, the rest is the unit.
-    private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++(?: ++|-)[0-9]++/[0-9]++|[0-9]++/[0-9]++"
+    private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++(?: ++|- ?)[0-9]++/[0-9]++|[0-9]++/[0-9]++"
             + "|(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?)) *+");
 
     /** A unit, and another number with a unit behind it. */
@@ -67,12 +67,7 @@ record AmountText(Ratio number, UnitScale scale) {
 
     /** A number alone. */
     static Ratio number(String text, char decimalMark) {
-        String plain = plain(text, decimalMark);
-        try {
-            return Ratio.parse(plain);
-        } catch (NumberTextException e) {
-            throw e.in(text);
-        }
+        return NumberAndRest.number(text, plain(text, decimalMark));
     }
 
     /** A text in its plain form, with a decimal point. */
