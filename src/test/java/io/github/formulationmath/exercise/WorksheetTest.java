@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
@@ -399,7 +398,7 @@ class WorksheetTest {
                 .containsEntry("8.45 g", Optional.empty());
         assertThat(blank.choices())
                 .filteredOn(Worksheet.Choice::isRight)
-                .extracting(choice -> choice.text(Style.steps().in(Kind.MASS, Amount.mass("1 kg"))))
+                .extracting(choice -> choice.text(Style.steps().in(Kind.MASS, "kg", Ratio.of(1000))))
                 .containsExactly("0.00845 kg");
         assertThat(blank.toString()).startsWith("m_5: one of [").contains("8.45 g", "6.76 g");
     }
