@@ -25,14 +25,6 @@ record Misstep(Said why, Ratio value) {
 
     /** The value with its decimal point moved until it is below 10 and not below 1. */
     static Ratio digits(Ratio value) {
-        Ratio ten = Ratio.of(10);
-        Ratio moved = value;
-        while (moved.compareTo(ten) >= 0) {
-            moved = moved.dividedBy(10);
-        }
-        while (moved.compareTo(Ratio.ONE) < 0) {
-            moved = moved.times(10);
-        }
-        return moved;
+        return value.dividedBy(Rounding.toSignificantDigits(1).stepFor(value));
     }
 }

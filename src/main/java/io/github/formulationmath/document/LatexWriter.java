@@ -160,7 +160,7 @@ final class LatexWriter extends PageWriter {
     private void row(Block.Row row) {
         List<String> cells = row.cells().stream().map(LatexWriter::breakable).collect(Collectors.toList());
         if (row.value() != null) {
-            cells.set(0, "$" + Formula.line(row.value()).replace(" &", " ") + "$");
+            cells.set(0, "$" + Notated.line(row.value()).replace(" &", " ") + "$");
         }
         row(cells);
     }
@@ -178,7 +178,7 @@ final class LatexWriter extends PageWriter {
             out.append(escaped(equations.text().strip())).append('\n');
         }
         out.append("\\begin{align*}\n");
-        out.append(equations.lines().stream().map(Formula::line).collect(Collectors.joining(" \\\\\n")));
+        out.append(equations.lines().stream().map(Notated::line).collect(Collectors.joining(" \\\\\n")));
         out.append("\n\\end{align*}\n\n");
         if (!equations.remark().isEmpty()) {
             paragraph(equations.remark());
@@ -204,7 +204,7 @@ final class LatexWriter extends PageWriter {
     void question(Block.Question question) {
         Expression symbol = question.symbol();
         if (symbol != null) {
-            out.append('$').append(Formula.line(symbol)).append("$, ");
+            out.append('$').append(Notated.line(symbol)).append("$, ");
         }
         if (!question.text().isEmpty()) {
             paragraph(question.text());
@@ -232,7 +232,7 @@ final class LatexWriter extends PageWriter {
      * Formulas with amsmath. A short line is built up with fractions and growing brackets. A long one is written along the
      * line and carried over before a sign, since a fraction or a growing bracket cannot be carried over.
      */
-    private static final class Formula extends Notation {
+    private static final class Notated extends Notation {
 
         private static final int LONG = 60;
         private static final int OPERAND = 12;
@@ -243,13 +243,13 @@ final class LatexWriter extends PageWriter {
         private int column;
         private int roots;
 
-        private Formula(boolean isLong) {
+        private Notated(boolean isLong) {
             super(!isLong);
             this.isLong = isLong;
         }
 
         static String line(Expression line) {
-            Formula formula = new Formula(Linear.width(line) > LONG);
+            Notated formula = new Notated(Linear.width(line) > LONG);
             formula.write(line);
             String outcome = line instanceof ExpressionNode.Relation relation ? relation.outcome() : "";
             return formula.math + (outcome.isEmpty() ? "" : " \\quad " + LatexCharacters.inFormula(outcome));
@@ -260,7 +260,7 @@ final class LatexWriter extends PageWriter {
             column += symbol.text().length();
             math.append(letters(symbol.base()));
             if (!symbol.below().isEmpty()) {
-                math.append(symbol.below().stream().map(Formula::letters).collect(Collectors.joining(",", "_{", "}")));
+                math.append(symbol.below().stream().map(Notated::letters).collect(Collectors.joining(",", "_{", "}")));
             }
         }
 

@@ -11,7 +11,6 @@ import java.util.Comparator;
 final class Plausible {
 
     private static final int LONGEST = 12;
-    private static final Ratio TEN = Ratio.of(10);
     private static final Rounding FEW_DIGITS = Rounding.toSignificantDigits(NumberText.DIGITS);
 
     private final Step step;
@@ -47,14 +46,7 @@ final class Plausible {
 
     /** A value above 0 with its decimal point moved until it is not below 1 and below 10. */
     private static Ratio digits(Ratio value) {
-        Ratio moved = value;
-        while (moved.compareTo(TEN) >= 0) {
-            moved = moved.dividedBy(TEN);
-        }
-        while (moved.compareTo(Ratio.ONE) < 0) {
-            moved = moved.times(TEN);
-        }
-        return moved;
+        return value.dividedBy(Rounding.toSignificantDigits(1).stepFor(value));
     }
 
     /** A long number among short ones is seen to be wrong. */

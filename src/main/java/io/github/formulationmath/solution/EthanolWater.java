@@ -4,6 +4,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.quantity.VolumeFraction;
@@ -49,7 +50,6 @@ public final class EthanolWater {
 
     private static final Ratio COLDEST = Ratio.of(-20);
     private static final Ratio WARMEST = Ratio.of(40);
-    private static final Ratio ZERO_CELSIUS = Ratio.parse("273.15");
     private static final Ratio THOUSAND = Ratio.of(1000);
 
     /** An interval this narrow names a strength to twelve decimals. */
@@ -67,8 +67,7 @@ public final class EthanolWater {
      */
     public static Density density(MassFraction ethanol, Amount<Temperature> temperature) {
         Objects.requireNonNull(ethanol, "ethanol");
-        Ratio celsius =
-                Objects.requireNonNull(temperature, "temperature").canonical().minus(ZERO_CELSIUS);
+        Ratio celsius = Objects.requireNonNull(temperature, "temperature").in(FormulationUnits.CELSIUS);
         if (celsius.compareTo(COLDEST) < 0 || celsius.compareTo(WARMEST) > 0) {
             throw new IllegalArgumentException("temperature is " + Excerpt.of(temperature)
                     + ": the formula of the law holds from -20 °C to 40 °C; bring the alcohol into that range");
