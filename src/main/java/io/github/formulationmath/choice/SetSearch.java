@@ -284,7 +284,9 @@ final class SetSearch {
                                 clause.demand < 0
                                         ? Optional.empty()
                                         : Optional.of(fits.get(clause.demand).demand()),
-                                Optional.ofNullable(clause.below).map(Amount::grams),
+                                Optional.ofNullable(clause.below)
+                                        .map(grams -> Amount.grams(grams)
+                                                .inUnitOf(fits.get(0).demand().sizes().least())),
                                 list.of(clause.oneOf)))
                         .toList();
     }

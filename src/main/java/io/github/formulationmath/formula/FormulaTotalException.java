@@ -24,12 +24,13 @@ public final class FormulaTotalException extends IllegalArgumentException implem
     // The factories say no more than its parent, so that who may throw it does not load it before.
     static IllegalArgumentException notWhole(String formula, Ratio total) {
         Ratio difference = total.minus(Ratio.ONE);
-        String more = difference.signum() > 0 ? "more" : "less";
+        boolean isMore = difference.signum() > 0;
         return new FormulaTotalException(
                 Sentence.of(
-                        "refusal.total-" + more,
-                        "the lines of \"{formula}\" add up to {total} %, {difference} % " + more
-                                + " than 100 %: correct a line, make one q.s., or call buildNormalised()",
+                        isMore ? "refusal.total-more" : "refusal.total-less",
+                        "the lines of \"{formula}\" add up to {total} % and not to 100 % (in percentage points {difference} too "
+                                + (isMore ? "many" : "few")
+                                + "): correct a line, make one q.s., or call buildNormalised()",
                         "formula",
                         Excerpt.of(formula),
                         "total",

@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 final class Assessment {
 
-    private static final Symbol HEADROOM = Symbol.of("h", "headroom", Kind.SHARE);
+    private static final Symbol HEADROOM = Symbol.of("h", "headroom", Kind.SHARE_DIFFERENCE);
     private static final Symbol PROBABILITY = Symbol.of("p", "conformance-probability", Kind.SHARE);
 
     private final Tally tally;

@@ -59,14 +59,15 @@ record VerdictText(Verdict verdict, Wording wording) {
         return end.endsWith(".") || end.endsWith(":") || end.endsWith(";") ? end : end + ".";
     }
 
-    /** What is left of a highest share that is kept, in percent and, of what is weighed, in grams. */
+    /** What is left of a highest share that is kept, in percentage points, never more than there is, and, of what is weighed, as a mass. */
     private Optional<Phrase> room() {
         if (verdict.conformity() != Conformity.WITHIN
                 || verdict.limit().kind() != LimitKind.MAXIMUM
                 || verdict.applicability() == Applicability.OUT_OF_SCOPE) {
             return Optional.empty();
         }
-        String left = NumberText.percent(verdict.headroom().canonical());
+        Ratio room = verdict.headroom().canonical().times(100);
+        String left = NumberText.greatest(room, "", shown -> shown.compareTo(room) <= 0);
         LimitBasis basis = verdict.limit().basis();
         String grams = verdict.headroomMass().map(Object::toString).orElse("");
         if (basis.isReference()) {

@@ -197,7 +197,7 @@ public final class Bench implements Serializable {
      * @return the half-width, 0 if none was given
      */
     public Amount<Mass> closingReadingError() {
-        return closingError == null ? Amount.grams(Ratio.ZERO) : closingError;
+        return closingError == null ? Amount.grams(Ratio.ZERO).inUnitOf(balance.readability()) : closingError;
     }
 
     /**

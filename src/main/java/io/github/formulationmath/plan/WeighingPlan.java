@@ -338,6 +338,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         Amount<Mass> room = bench.productDensity()
                 .flatMap(density -> bench.vessel().workingVolume().map(density::massOf))
                 .filter(held -> held.compareTo(carried) < 0)
+                .map(held -> held.inUnitOf(bench.balance().readability()))
                 .orElse(carried);
         PlannedLoad limit = PlannedLoad.of(batch.formula(), bench);
         Ratio grams = room.canonical();

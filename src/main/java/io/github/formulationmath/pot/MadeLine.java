@@ -14,6 +14,7 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.util.Objects;
@@ -187,6 +188,12 @@ public final class MadeLine implements Line, Explained {
     @Override
     public Origin origin() {
         return mass().origin();
+    }
+
+    /** As that of {@link #mass()}, told in its unit. */
+    @Override
+    public Working working() {
+        return mass().working();
     }
 
     /** The step in which more of it can be weighed, in grams. */

@@ -79,7 +79,7 @@ record AmountText(Ratio number, UnitScale scale) {
     static AmountText read(String text, char decimalMark, @Nullable Measured wanted) {
         NumberAndRest parts = NumberAndRest.split(text, decimalMark);
         if (hasDigit(parts.rest())) {
-            Matcher two = TWO_UNITS.matcher(parts.rest());
+            Matcher two = TWO_UNITS.matcher(parts.rest().replace(decimalMark, '.'));
             if (two.matches()
                     && UnitNames.known(two.group(1)).map(KnownUnit::partOf).isPresent()) {
                 return twoUnits(text, parts, two, decimalMark);
@@ -101,7 +101,7 @@ record AmountText(Ratio number, UnitScale scale) {
     private static AmountText twoUnits(String text, NumberAndRest first, Matcher two, char decimalMark) {
         Ratio large = first.number();
         UnitScale larger = UnitNames.known(two.group(1)).orElseThrow();
-        NumberAndRest rest = NumberAndRest.split(two.group(2), decimalMark);
+        NumberAndRest rest = NumberAndRest.split(first.rest().substring(two.start(2)), decimalMark);
         UnitScale smaller = UnitNames.known(rest.rest()).orElse(null);
         if (smaller == null || smaller != KnownUnit.partOf(larger)) {
             throw refused(text, "refusal.text.two-units", "these two units do not make one amount");
@@ -122,7 +122,7 @@ record AmountText(Ratio number, UnitScale scale) {
 
     /** A number alone. */
     static Ratio number(String text, char decimalMark) {
-        String plain = plain(text, decimalMark);
+        String plain = typed(text, decimalMark).replace(decimalMark, '.');
         try {
             return Ratio.parse(plain);
         } catch (NumberTextException e) {
@@ -130,14 +130,14 @@ record AmountText(Ratio number, UnitScale scale) {
         }
     }
 
-    /** A text in its plain form, with a decimal point. */
-    private static String plain(String text, char decimalMark) {
+    /** A text in its plain form, with the decimal mark as it was typed. */
+    private static String typed(String text, char decimalMark) {
         if (text.length() > MAX_LENGTH) {
             throw new NumberTextException(text, NumberTextException.longerThan(MAX_LENGTH));
         }
         String typed = isPlain(text) ? text : TypedText.plain(text, decimalMark);
         requirePlainCharacters(text, typed, decimalMark);
-        return typed.replace(decimalMark, '.');
+        return typed;
     }
 
     /** Whether nothing of it can be put into a plainer form, as nothing of most texts can: every rule of {@link TypedText} leaves it alone. */
@@ -160,22 +160,23 @@ record AmountText(Ratio number, UnitScale scale) {
     record NumberAndRest(Ratio number, boolean isNegative, String rest) {
 
         static NumberAndRest split(String text, char decimalMark) {
-            String plain = plain(text, decimalMark);
+            String typed = typed(text, decimalMark);
+            // Character for character the same, so that what follows the number is what somebody typed there.
+            String plain = typed.replace(decimalMark, '.');
             int digits = headOfDigits(plain);
             if (digits > 0) {
                 int unit = digits < plain.length() && plain.charAt(digits) == ' ' ? digits + 1 : digits;
-                String rest = plain.substring(unit);
+                String rest = typed.substring(unit);
                 requireUnit(text, rest, decimalMark);
-                return new NumberAndRest(
-                        Ratio.parse(plain.substring(0, digits)), false, rest.replace('.', decimalMark));
+                return new NumberAndRest(Ratio.parse(plain.substring(0, digits)), false, rest);
             }
             Matcher m = NUMBER.matcher(plain);
             if (!m.lookingAt()) {
                 throw refused(text, "refusal.text.no-amount", "a number and a unit are needed");
             }
-            String rest = plain.substring(m.end());
+            String rest = typed.substring(m.end());
             requireUnit(text, rest, decimalMark);
-            return new NumberAndRest(number(text, m.group(1)), plain.charAt(0) == '-', rest.replace('.', decimalMark));
+            return new NumberAndRest(number(text, m.group(1)), plain.charAt(0) == '-', rest);
         }
 
         /** How many characters the number has that most texts begin with, a decimal one and no more; 0 for any other. */

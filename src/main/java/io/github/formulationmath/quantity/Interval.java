@@ -64,6 +64,15 @@ public record Interval<T extends Comparable<? super T>>(T least, T greatest) imp
         if (end instanceof MassFraction share) {
             return NumberText.percentExactly(share.fraction());
         }
+        if (end instanceof VolumeFraction share) {
+            return NumberText.exact(share.percent(), "% v/v");
+        }
+        if (end instanceof MassConcentration concentration) {
+            return NumberText.exact(concentration.percent(), "% w/v");
+        }
+        if (end instanceof Money sum) {
+            return sum.toldExactly();
+        }
         return end instanceof Amount<?> amount ? amount.toldExactly() : end.toString();
     }
 }

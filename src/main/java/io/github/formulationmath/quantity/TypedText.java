@@ -37,9 +37,6 @@ final class TypedText {
 
     /** Plain digits, and no marks of direction; the spaces that hold groups of digits together are there still. */
     private static String digits(String text) {
-        if (text.chars().allMatch(c -> c < 128)) {
-            return text;
-        }
         StringBuilder plain = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
             if (Character.isDigit(c)) {
@@ -76,7 +73,7 @@ final class TypedText {
             case '\u2212' -> "-";
             case '\u2044', '\u2215' -> "/";
             case '\u2103', '\u2109' -> known;
-            default -> c >= '\uff00' && c <= '\uff5e' ? known : Character.toString(c);
+            default -> c >= '\uff01' && c <= '\uff5e' ? known : Character.toString(c);
         };
     }
 

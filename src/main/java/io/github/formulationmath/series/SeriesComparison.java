@@ -342,7 +342,7 @@ public final class SeriesComparison {
         }
 
         private static String points(Amount<Dimensionless> difference) {
-            return NumberText.signed(difference.exactValue(), difference.symbol());
+            return NumberText.signed(difference.exactValue(), "");
         }
     }
 }

@@ -18,6 +18,7 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Objects;
@@ -472,6 +473,12 @@ public abstract sealed class BatchWindow {
         @Override
         public Origin origin() {
             return mass().origin();
+        }
+
+        /** As that of {@link #mass()}, told in its unit. */
+        @Override
+        public Working working() {
+            return mass().working();
         }
 
         Ratio grams() {

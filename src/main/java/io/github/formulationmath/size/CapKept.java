@@ -26,7 +26,7 @@ import java.util.Objects;
  */
 record CapKept(CountedShare share, WeighingMethod method) implements Criterion {
 
-    private static final Symbol ROOM_UNDER_CAP = Symbol.of("G", "room-under-cap", Kind.SHARE);
+    private static final Symbol ROOM_UNDER_CAP = Symbol.of("G", "room-under-cap", Kind.SHARE_DIFFERENCE);
     private static final Symbol ERRORS_AGAINST_CAP = Symbol.of("H", "errors-against-cap", Kind.MASS);
     private static final Symbol LARGEST = Symbol.of("y", "largest-target-under-cap", Kind.SHARE);
 

@@ -237,13 +237,14 @@ public final class AdditionError implements Explained {
      * A standard deviation of the mass by what nothing bounds, repeatability and calibration, as if both always went the same way: on the safe
      * side.
      *
-     * @return the deviation, in grams
+     * @return the deviation in the unit of the display
      */
     public Amount<Mass> unbounded() {
         ErrorModel errors = addition().balance().errors();
         return Amount.grams(errors.repeatability()
-                .canonical()
-                .plus(errors.calibration().times(addition().reading().canonical())));
+                        .canonical()
+                        .plus(errors.calibration().times(addition().reading().canonical())))
+                .inUnitOf(addition().balance().readability());
     }
 
     @Override

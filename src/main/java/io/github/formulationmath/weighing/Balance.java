@@ -66,7 +66,12 @@ public record Balance(
      * @throws IllegalArgumentException if an amount is out of range
      */
     public static Balance of(Amount<Mass> readability, Amount<Mass> capacity) {
-        return new Balance(readability, capacity, Amount.grams(Ratio.ZERO), ErrorModel.readabilityOnly(), "");
+        return new Balance(
+                readability,
+                capacity,
+                Objects.requireNonNull(readability, "readability").times(Ratio.ZERO),
+                ErrorModel.readabilityOnly(),
+                "");
     }
 
     /**

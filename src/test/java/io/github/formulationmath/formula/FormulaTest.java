@@ -55,7 +55,7 @@ class FormulaTest {
         assertThatThrownBy(short100::build)
                 .isInstanceOf(FormulaTotalException.class)
                 .hasMessageContaining("99.5 %")
-                .hasMessageContaining("0.5 % less")
+                .hasMessageContaining("in percentage points 0.5 too few")
                 .satisfies(e -> {
                     assertThat(((FormulaTotalException) e).total()).isEqualTo(Ratio.parse("0.995"));
                     assertThat(((FormulaTotalException) e).difference()).isEqualTo(Ratio.parse("-0.005"));

@@ -53,13 +53,13 @@ class ReportForPeopleTest {
     @Test
     void the_room_as_a_reference_is_told_in_the_language() {
         assertThat(String.join("\n", CHECKER.check(salt("0.3 %")).describe(Wording.english())))
-                .contains("% as benzoic acid left");
+                .contains("left in percentage points as benzoic acid: 0.2457");
         assertThat(String.join("\n", CHECKER.check(salt("0.3 %")).describe(Wording.german())))
-                .contains("% als benzoic acid frei")
+                .contains("frei in Prozentpunkten als benzoic acid: 0,2457")
                 .doesNotContain("0.2")
                 .doesNotContain("% as ");
         assertThat(String.join("\n", CHECKER.check(salt("0.3 %")).describe(Wording.french())))
-                .contains("% en benzoic acid")
+                .contains("marge en points de pourcentage en benzoic acid\u00A0: 0,2457")
                 .doesNotContain("0.2")
                 .doesNotContain("% as ");
         Formula scented = Formula.inPercent("F")
@@ -74,7 +74,7 @@ class ReportForPeopleTest {
     }
 
     @Test
-    void eight_verdicts_stand_in_fifteen_lines_with_the_room_in_percent_and_in_grams() {
+    void eight_verdicts_stand_in_fifteen_lines_with_the_room_in_percentage_points_and_in_grams() {
         Formula cream = Formula.inPercent("Face cream")
                 .quantitySufficient("Aqua")
                 .line("Phenoxyethanol", "0.9 %")
@@ -93,7 +93,7 @@ class ReportForPeopleTest {
         assertThat(lines).hasSizeLessThanOrEqualTo(15).doesNotHaveDuplicates();
         assertThat(lines)
                 .anyMatch(line -> line.startsWith("Phenoxyethanol: 0.9 %, at most 1 %: within")
-                        && line.contains(" g of this batch")
+                        && line.contains("left in percentage points: 0.09946, in this batch 0.198 g")
                         && line.contains("Annex V, entry 29"))
                 .anyMatch(line -> line.startsWith("To be declared: ") && line.contains("LINALOOL 0.1 %"))
                 .noneMatch(line -> line.contains("LINALOOL") && line.contains("exceeds"));
