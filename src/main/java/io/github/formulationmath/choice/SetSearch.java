@@ -286,7 +286,10 @@ final class SetSearch {
                                         : Optional.of(fits.get(clause.demand).demand()),
                                 Optional.ofNullable(clause.below)
                                         .map(grams -> Amount.grams(grams)
-                                                .inUnitOf(fits.get(0).demand().sizes().least())),
+                                                .inUnitOf(fits.get(0)
+                                                        .demand()
+                                                        .sizes()
+                                                        .least())),
                                 list.of(clause.oneOf)))
                         .toList();
     }

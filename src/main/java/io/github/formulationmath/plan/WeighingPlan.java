@@ -344,7 +344,9 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         Ratio grams = room.canonical();
         Ratio most = limit.most(Reckoning.plain(), grams);
         return asked(
-                most.equals(grams) ? room : Amount.grams(most).inUnitOf(bench.balance().readability()));
+                most.equals(grams)
+                        ? room
+                        : Amount.grams(most).inUnitOf(bench.balance().readability()));
     }
 
     /**
