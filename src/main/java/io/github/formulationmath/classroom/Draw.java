@@ -24,7 +24,7 @@ final class Draw {
             "Lanolin",
             "Cetyl Palmitate",
             "Sorbitan Oleate",
-            "Urea",
+            "Squalane",
             "Glyceryl Stearate");
 
     private final Random random;

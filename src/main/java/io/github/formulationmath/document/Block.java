@@ -177,7 +177,7 @@ sealed interface Block {
         }
     }
 
-    record Choice(String answer, boolean isRight, String comment) {
+    record Choice(String answer, boolean isRight, String comment, String beforeColon) {
         public Choice {
             answer = Clean.text(answer, "answer");
             comment = Clean.text(comment, "comment");
@@ -185,7 +185,7 @@ sealed interface Block {
 
         /** The comment with what parts it from the answer. */
         String rest() {
-            return comment.isEmpty() ? "" : ": " + comment;
+            return comment.isEmpty() ? "" : beforeColon + ": " + comment;
         }
     }
 

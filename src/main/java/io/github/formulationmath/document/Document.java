@@ -192,7 +192,7 @@ public final class Document {
      * @return the longer document
      */
     public Document note(String lead, String text) {
-        return with(new Block.Note(lead, text));
+        return with(new Block.Note(Objects.requireNonNull(lead, "lead") + beforeColon(), text));
     }
 
     /**
@@ -246,11 +246,16 @@ public final class Document {
      * @throws IllegalStateException if there is no question before it
      */
     public Document choice(String answer, boolean isRight, String comment) {
-        Block.Choice choice = new Block.Choice(answer, isRight, comment);
+        Block.Choice choice = new Block.Choice(answer, isRight, comment, beforeColon());
         if (last instanceof Block.Question question) {
             return new Document(title, language, before, question.with(choice));
         }
         throw new IllegalStateException("no question stands before the answer " + answer);
+    }
+
+    /** In French a space that does not break stands before a colon (Lexique des règles typographiques, Imprimerie nationale). */
+    private String beforeColon() {
+        return Locale.forLanguageTag(language).getLanguage().equals("fr") ? "\u00A0" : "";
     }
 
     /**

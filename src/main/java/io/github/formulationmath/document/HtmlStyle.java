@@ -72,7 +72,7 @@ record HtmlStyle(Map<String, Integer> longest) {
               ol, ul { margin: 0.2em 0; }
               li { margin: 0.2rem 0; }
               li p, li li { margin: 0.05rem 0; }
-              .task { break-inside: avoid; }
+              .task { break-inside: avoid; line-height: 1.1; }
               .scroll { overflow: visible; }
               dl { gap: 0 0.8rem; }
               .bench dl { display: flex; flex-wrap: wrap; margin: 0.3em 0; }

@@ -238,8 +238,8 @@ final class Tally implements Subject {
     private Optional<KnownShare> made(Map<Integer, Ratio> counted) {
         return whole.masses().map(masses -> {
             MadeShare share = masses.madeShare(this, counted);
-            return whole.premixed()
-                    .<KnownShare>map(premixed -> new KnownShare.Mixed(this, share, premixed.sureShare(counted)))
+            return whole.sureShare(counted)
+                    .<KnownShare>map(sure -> new KnownShare.Mixed(this, share, sure))
                     .orElseGet(() -> new KnownShare.Made(share));
         });
     }

@@ -149,9 +149,11 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, boolean isOpen, I
     }
 
     private static void requireCarried(Reading reading, Amount<Mass> load, Amount<Mass> most, boolean isBesideVessel) {
-        String name = Excerpt.of(reading.line().name());
-        boolean isAlone = load.compareTo(shown(reading)) == 0;
-        Reading.requireCarried(isAlone ? name : name + " and what was weighed before", load, most, isBesideVessel);
+        if (load.compareTo(most) > 0) {
+            String name = Excerpt.of(reading.line().name());
+            boolean isAlone = load.compareTo(shown(reading)) == 0;
+            Reading.requireCarried(isAlone ? name : name + " and what was weighed before", load, most, isBesideVessel);
+        }
     }
 
     private Balance balance(Reading reading) {

@@ -40,6 +40,7 @@ public final class AmountFormat implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private static final List<String> MASSES = List.of("12.5 g", "1 3/4 oz");
+    private static final List<String> NUMBERS = List.of("12.5", "1e-3", "3/4", "1 3/4");
 
     private static final AmountFormat STANDARD = new AmountFormat('.');
 
@@ -222,9 +223,7 @@ public final class AmountFormat implements Serializable {
      */
     public Ratio parseNumber(String text) {
         Objects.requireNonNull(text, "text");
-        return decimalMark == '.'
-                ? Ratio.parse(text)
-                : read(text, typed -> AmountText.number(typed, decimalMark), List.of("2.5", "1 3/4"));
+        return read(text, typed -> AmountText.number(typed, decimalMark), NUMBERS);
     }
 
     private <Q extends Quantity<Q>> Amount<Q> parse(

@@ -23,7 +23,7 @@ record AmountText(Ratio number, UnitScale scale) {
     private static final int MOST_REMEDIES = 3;
 
     // Possessive quantifiers: no backtracking, whatever the text. Group 1 is the number, the rest is the unit.
-    private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++(?: ++|-)[0-9]++/[0-9]++|[0-9]++/[0-9]++"
+    private static final Pattern NUMBER = Pattern.compile("([+-]?(?:[0-9]++(?: ++|- ?)[0-9]++/[0-9]++|[0-9]++/[0-9]++"
             + "|(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?)) *+");
 
     /** A unit, and another number with a unit behind it. */
@@ -122,12 +122,7 @@ record AmountText(Ratio number, UnitScale scale) {
 
     /** A number alone. */
     static Ratio number(String text, char decimalMark) {
-        String plain = typed(text, decimalMark).replace(decimalMark, '.');
-        try {
-            return Ratio.parse(plain);
-        } catch (NumberTextException e) {
-            throw e.in(text);
-        }
+        return NumberAndRest.number(text, typed(text, decimalMark).replace(decimalMark, '.'));
     }
 
     /** A text in its plain form, with the decimal mark as it was typed. */

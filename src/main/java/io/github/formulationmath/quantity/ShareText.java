@@ -72,7 +72,7 @@ final class ShareText {
     }
 
     private static Ratio read(String text, char decimalMark, Basis expected) {
-        AmountText.NumberAndRest parts = AmountText.NumberAndRest.split(text, decimalMark);
+        AmountText.NumberAndRest parts = AmountText.NumberAndRest.split(signBehind(text), decimalMark);
         String unit = parts.rest();
         Basis said = null;
         for (Basis basis : Basis.values()) {
@@ -95,6 +95,12 @@ final class ShareText {
             throw noShare(text, UnitNames.quoted(unit), expected);
         }
         return parts.number().times(factor.get());
+    }
+
+    /** Number formats of some languages, as of Turkish, put the sign before the number. */
+    private static String signBehind(String text) {
+        String typed = text.strip();
+        return typed.startsWith("%") && typed.indexOf('%', 1) < 0 ? typed.substring(1) + " %" : text;
     }
 
     private static NumberTextException wrongBasis(String text, Basis said, Basis expected) {

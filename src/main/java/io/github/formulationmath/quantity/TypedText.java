@@ -70,7 +70,9 @@ final class TypedText {
             return " ";
         }
         return switch (c) {
-            case '\u2212' -> "-";
+            case '\u2212', '\u2010', '\u2011' -> "-";
+            case '\u066a' -> "%";
+            case '\u0609' -> "‰";
             case '\u2044', '\u2215' -> "/";
             case '\u2103', '\u2109' -> known;
             default -> c >= '\uff01' && c <= '\uff5e' ? known : Character.toString(c);

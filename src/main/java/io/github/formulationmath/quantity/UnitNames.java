@@ -107,6 +107,9 @@ final class UnitNames {
                 .forEach((symbol, names) -> Stream.of(names.split(" ")).forEach(name -> meant.put(name, symbol)));
         Stream.of("centilitre", "centilitres", "centiliter", "centiliters").forEach(name -> meant.put(name, "cL"));
         Stream.of("decilitre", "decilitres", "deciliter", "deciliters").forEach(name -> meant.put(name, "dL"));
+        Stream.of("ozt", "troy ounce", "troy ounces").forEach(name -> meant.put(name, "oz t"));
+        Stream.of("US cup", "US tbsp", "US tsp", "metric cup", "metric tbsp", "metric tsp")
+                .forEach(symbol -> meant.put(plain(symbol + "s"), symbol));
         meant.put("cc", "cm³");
         meant.put("c", "°C");
         meant.put("f", "°F");

@@ -133,7 +133,7 @@ public final class RecordSheet {
                         reading.person().orElse(""),
                         SheetNumbers.lots(words, reading.lots()),
                         reading.notes().entrySet().stream()
-                                .map(note -> note.getKey() + ": " + note.getValue())
+                                .map(note -> words.say("sheet.noted", note.getKey(), note.getValue()))
                                 .collect(Collectors.joining("; "))))
                 .toList();
         return rows.isEmpty()

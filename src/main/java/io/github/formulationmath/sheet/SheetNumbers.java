@@ -79,8 +79,9 @@ final class SheetNumbers {
     /** Lots and how much of each: {@code G-17: 9 g; G-21: 3 g}. */
     static String lots(Wording words, List<UsedLot> lots) {
         return lots.stream()
-                .map(lot -> lot.code()
-                        + lot.mass().map(mass -> ": " + amount(words, mass)).orElse(""))
+                .map(lot -> lot.mass()
+                        .map(mass -> words.say("sheet.noted", lot.code(), amount(words, mass)))
+                        .orElse(lot.code()))
                 .collect(Collectors.joining("; "));
     }
 

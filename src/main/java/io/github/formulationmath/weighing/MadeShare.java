@@ -171,12 +171,12 @@ public final class MadeShare implements Explained {
      * The same share by drawing all its errors from their laws, to hold against {@link #uncertainty()}. Masses are not cut
      * off at 0.
      *
-     * @return the simulation of the share as a plain fraction, to be run
+     * @return the simulation of the share in percent, to be run
      * @throws IllegalArgumentException if there is no error to draw
      */
-    public MonteCarlo simulation() {
+    public MonteCarlo<Dimensionless> simulation() {
         ShareModel model = new ShareModel(whole, weights);
-        return MonteCarlo.of(model.inputs(), model);
+        return MonteCarlo.of(model.inputs(), model, WHOLE);
     }
 
     static Amount<Dimensionless> percent(Ratio fraction) {

@@ -9,6 +9,7 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingStation;
@@ -18,11 +19,7 @@ import org.junit.jupiter.api.Test;
 /** Who weighs what, and what nobody can: one balm of 200 g on displays of 0.1 g and 0.001 g, by hand. */
 class AssignmentAnswersTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .line("Oil", "79.5 %")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balm("balm");
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
     private static final Batch BATCH = Batch.of(BALM, BatchSize.ofMass("200 g"));
 

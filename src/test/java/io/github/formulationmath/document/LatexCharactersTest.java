@@ -30,6 +30,8 @@ class LatexCharactersTest {
                 "°, \\ensuremath{{}^\\circ}",
                 "µ, \\ensuremath{\\mu}",
                 "₂, \\ensuremath{{}_2}",
+                "₋, \\ensuremath{{}_-}",
+                "⁺, \\ensuremath{{}^+}",
                 "±, \\ensuremath{\\pm}",
                 "α, \\ensuremath{\\alpha}",
                 "ρ, \\ensuremath{\\rho}",

@@ -75,8 +75,7 @@ class ChemistryWorksheetsTest {
             sheets(seed)
                     .forEach(sheet -> sheet.blanks()
                             .forEach(blank -> blank.choices()
-                                    .forEach(choice ->
-                                            blank.mistakeBehind(choice).ifPresent(offered::add))));
+                                    .forEach(choice -> choice.mistake().ifPresent(offered::add))));
         }
         assertThat(offered)
                 .contains(
@@ -113,7 +112,10 @@ class ChemistryWorksheetsTest {
             for (Worksheet sheet : sheets(seed)) {
                 for (Worksheet.Blank blank : sheet.blanks()) {
                     if (!blank.choices().isEmpty()) {
-                        List<Ratio> sorted = blank.choices().stream().sorted().toList();
+                        List<Ratio> sorted = blank.choices().stream()
+                                .map(Worksheet.Choice::value)
+                                .sorted()
+                                .toList();
                         int rank = sorted.indexOf(blank.step().value());
                         byRank[rank]++;
                         largest += rank == sorted.size() - 1 ? 1 : 0;
@@ -138,9 +140,9 @@ class ChemistryWorksheetsTest {
             for (Worksheet sheet : sheets(seed)) {
                 for (Worksheet.Blank blank : sheet.blanks()) {
                     long here = blank.choices().stream()
-                            .filter(choice -> !choice.equals(blank.step().value()))
-                            .filter(choice ->
-                                    digits(choice).equals(digits(blank.step().value())))
+                            .filter(choice -> !choice.isRight())
+                            .filter(choice -> digits(choice.value())
+                                    .equals(digits(blank.step().value())))
                             .count();
                     assertThat(here).as("%s", blank).isLessThanOrEqualTo(1);
                     moved += (int) here;
@@ -168,7 +170,7 @@ class ChemistryWorksheetsTest {
             for (Worksheet sheet : sheets(seed)) {
                 for (Worksheet.Blank blank : sheet.blanks()) {
                     List<String> printed = blank.choices().stream()
-                            .map(choice -> Style.steps().text(choice, blank.step()))
+                            .map(choice -> choice.text(Style.steps()))
                             .toList();
                     assertThat(printed).as("seed %s: %s", seed, blank).doesNotHaveDuplicates();
                     choices += printed.size();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import org.junit.jupiter.api.Test;
 
@@ -29,10 +30,7 @@ class FormulaTest {
             .line("Panthenol", "2 %")
             .build();
 
-    private static final Formula OTHER = Formula.inPercent("other")
-            .quantitySufficient("Oil")
-            .line("Wax", "20 %")
-            .build();
+    private static final Formula OTHER = Formulas.oilAndWax("other");
 
     @Test
     void the_quantity_sufficient_line_takes_what_is_left() {

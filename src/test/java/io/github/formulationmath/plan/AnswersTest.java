@@ -11,6 +11,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -20,11 +21,7 @@ import org.junit.jupiter.api.Test;
 /** What answers are made of and how they read at a prompt: one balm of 200 g on a display of 0.1 g, by hand. */
 class AnswersTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .line("Oil", "79.5 %")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balm("balm");
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
     private static final Batch BATCH = Batch.of(BALM, BatchSize.ofMass("200 g"));
 

@@ -158,13 +158,22 @@ final class Everything {
         }
         reader.accept(path + " (" + value.getClass().getSimpleName() + ")", value.toString());
         if (value instanceof Amount<?> amount) {
-            worked(path, amount.working());
+            explained(path, amount);
             return;
         }
         for (Method method : methods(value)) {
             if (!again(value.getClass().getSimpleName() + "." + method.getName(), "")) {
                 call(path + "." + method.getName(), value, method, depth);
             }
+        }
+    }
+
+    /** What was given in a product of units, such as a variance, has no working. */
+    private void explained(String path, Amount<?> amount) {
+        try {
+            worked(path, amount.working());
+        } catch (UnsupportedOperationException e) {
+            thrown(path, e);
         }
     }
 

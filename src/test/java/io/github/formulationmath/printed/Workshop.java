@@ -156,10 +156,24 @@ final class Workshop {
         mixed(batch, bench, tolerances);
         packing(formula, batch, plan);
         limits(batch, expected, balance, method);
+        volumes(formula, batch, balance, tolerances);
         series(bench, tolerances);
         verification(formula, size, balance);
         soap(balance, method, tolerances);
         refusals(formula, batch, bench, plan);
+    }
+
+    /** A vessel of which only the volume is known: what fits is told as a mass of the bench. */
+    private void volumes(Formula formula, Batch batch, Balance balance, Tolerances tolerances) {
+        Vessel jug = Vessel.of("jug", small(3, 9));
+        Bench roomy = Bench.of(balance)
+                .with(jug.holding("950 US fl oz", "900 US fl oz"))
+                .withProductDensity("0.97 g/mL");
+        Bench narrow = Bench.of(balance)
+                .with(jug.holding("2 US fl oz", "1.5 US fl oz"))
+                .withProductDensity("0.97 g/mL");
+        answers.put("window of a volume", () -> BatchWindow.of(formula, roomy, Criterion.roundingWithin(tolerances)));
+        answers.put("no room", () -> WeighingPlan.of(batch, narrow));
     }
 
     private interface Page {

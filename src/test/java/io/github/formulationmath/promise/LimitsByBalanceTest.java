@@ -13,6 +13,7 @@ import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -23,11 +24,7 @@ import org.junit.jupiter.api.Test;
 /** A limit is judged by the balance that the line is weighed on. */
 class LimitsByBalanceTest {
 
-    private static final Formula CREAM = Formula.inPercent("Cream")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .line("Phenoxyethanol", "0.98 %")
-            .build();
+    private static final Formula CREAM = Formulas.closeToTheCap("Cream");
 
     private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
 

@@ -13,6 +13,7 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.VersionComparison.LineDifference;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -26,11 +27,7 @@ import org.junit.jupiter.api.Test;
 /** One version made twice on two balances: what differs surely, and what the errors of weighing may explain. */
 class TwoBatchesOfOneVersionTest {
 
-    private static final Formula CREAM = Formula.inPercent("Cream")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .line("Phenoxyethanol", "0.98 %")
-            .build();
+    private static final Formula CREAM = Formulas.closeToTheCap("Cream");
 
     private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
 

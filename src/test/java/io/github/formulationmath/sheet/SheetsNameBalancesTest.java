@@ -15,6 +15,7 @@ import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -28,11 +29,7 @@ import org.junit.jupiter.api.Test;
 /** A sheet says on which balance each line is weighed. */
 class SheetsNameBalancesTest {
 
-    private static final Formula CREAM = Formula.inPercent("Cream")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .line("Phenoxyethanol", "0.98 %")
-            .build();
+    private static final Formula CREAM = Formulas.closeToTheCap("Cream");
 
     private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
 

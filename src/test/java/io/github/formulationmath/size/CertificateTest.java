@@ -15,6 +15,7 @@ import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Working;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
@@ -105,7 +106,7 @@ class CertificateTest {
 
     @Test
     void of_one_division_there_is_none_less() {
-        Formula alone = Formula.inPercent("alone").line("Oil", "100 %").build();
+        Formula alone = Formulas.only("alone", "Oil");
         MinimumBatch.Found found = found(alone, TENTH, Criterion.madeWithin(Tolerances.of("5 %")));
         assertThat(found.smallest().canonical()).isEqualTo(Ratio.parse("0.1"));
         assertThat(notes(found.working())).isEmpty();
@@ -201,7 +202,7 @@ class CertificateTest {
     /** 1.7 g within 5 %: up to 1.785 g; 1 g shows 2, 0.5 g 3, 0.2 g 8 or 9: only 0.1 g is near enough. */
     @Test
     void a_step_of_the_series_must_itself_pass() {
-        Formula alone = Formula.inPercent("alone").line("Oil", "100 %").build();
+        Formula alone = Formulas.only("alone", "Oil");
         CoarsestStep coarsest = coarsest(Batch.of(alone, BatchSize.ofMass("1.7 g")));
         assertThat(coarsest.exactStep()).contains(Amount.mass("1.785 g"));
         assertThat(coarsest.step()).contains(Amount.mass("0.1 g"));

@@ -11,6 +11,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Entry;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
@@ -27,14 +28,7 @@ class MinimumBatchTest {
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 
-    private static final Formula SIX_LINES = Formula.inPercent("six lines")
-            .line("Aqua", "70 %")
-            .line("Oil", "20 %")
-            .line("Emulsifier", "5 %")
-            .line("Glycerin", "3 %")
-            .line("Thickener", "1.5 %")
-            .line("Preservative", "0.5 %")
-            .build();
+    private static final Formula SIX_LINES = Formulas.sawTooth("six lines");
 
     private static Amount<Mass> mass(String text) {
         return Amount.mass(text);

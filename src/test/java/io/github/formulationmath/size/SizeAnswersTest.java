@@ -10,6 +10,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
@@ -18,11 +19,7 @@ import org.junit.jupiter.api.Test;
 /** How a window and criteria read at a prompt: one balm on a display of 0.1 g, by hand. */
 class SizeAnswersTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .line("Oil", "79.5 %")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balm("balm");
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 
     private static String english(Phrase phrase) {

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.simulation.InputQuantity.Law;
@@ -20,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.measure.quantity.Dimensionless;
 import org.apache.commons.math3.analysis.differentiation.DerivativeStructure;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -70,14 +72,15 @@ class UncertaintyTest {
         shares.add(madeShare(it.made(), Subject.of("Y", "mixture"), strengths(it.made())));
         for (MadeShare share : shares) {
             double analytic = share.uncertainty().canonical().doubleValue();
-            MonteCarlo.Result drawn = share.simulation()
+            MonteCarlo.Result<Dimensionless> drawn = share.simulation()
                     .withSignificantDigits(4)
                     .withMostTrials(300_000)
                     .run();
             double twoDigits =
                     new BigDecimal(analytic).round(new MathContext(2)).ulp().doubleValue() / 2;
-            assertThat(drawn.standardUncertainty()).isCloseTo(analytic, within(twoDigits));
-            assertThat(drawn.estimate()).isCloseTo(share.share().canonical().doubleValue(), within(twoDigits));
+            assertThat(fraction(drawn.standardUncertainty())).isCloseTo(analytic, within(twoDigits));
+            assertThat(fraction(drawn.estimate()))
+                    .isCloseTo(share.share().canonical().doubleValue(), within(twoDigits));
         }
     }
 
@@ -85,14 +88,22 @@ class UncertaintyTest {
     @Test
     void a_dominated_law_is_not_normal() throws InterruptedException {
         MadeShare share = oneResidue().madeShare(1);
-        MonteCarlo.Result drawn = share.simulation().run();
-        double u = share.uncertainty().canonical().doubleValue();
-        MonteCarlo.Result.CoverageInterval normal = MonteCarlo.Result.CoverageInterval.around(
-                share.share().canonical().doubleValue(),
-                u * CoverageFactor.normal(Ratio.parse("0.95")).factor().doubleValue());
-        assertThat(drawn.validates(normal)).isFalse();
+        MonteCarlo.Result<Dimensionless> drawn = share.simulation().run();
+        Amount<Dimensionless> u = share.uncertainty();
+        Amount<Dimensionless> expanded =
+                u.times(CoverageFactor.normal(Ratio.parse("0.95")).factor());
+        assertThat(drawn.validates(
+                        Interval.of(share.share().minus(expanded), share.share().plus(expanded))))
+                .isFalse();
         // JCGM 100:2008, G.1.3: the 95 % interval of a rectangular law has k = 1.65.
-        assertThat(drawn.symmetricInterval().length() / 2 / u).isCloseTo(1.65, within(0.02));
+        Interval<Amount<Dimensionless>> interval = drawn.symmetricInterval();
+        assertThat(interval.greatest().minus(interval.least()).ratioTo(u).doubleValue() / 2)
+                .isCloseTo(1.65, within(0.02));
+        assertThat(drawn.estimate().symbol()).isEqualTo("%");
+    }
+
+    private static double fraction(Amount<Dimensionless> share) {
+        return share.canonical().doubleValue();
     }
 
     /** ∂y/∂m = (c − y)/S by automatic differentiation (Commons Math), with the covariance matrix in full. */

@@ -10,13 +10,14 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A formula, its batch, its plan and what is expected of it answer for a line in one way. */
-final class LinesTest {
+final class AnswersForALineTest {
 
     private static final Formula FORMULA = Formula.inPercent("cream")
             .phase("water")
@@ -26,10 +27,7 @@ final class LinesTest {
             .line("Glycerin", "1 %")
             .line("Panthenol", "2 %")
             .build();
-    private static final Formula OTHER = Formula.inPercent("other")
-            .quantitySufficient("Oil")
-            .line("Wax", "20 %")
-            .build();
+    private static final Formula OTHER = Formulas.oilAndWax("other");
     private static final Batch BATCH = Batch.of(FORMULA, BatchSize.ofMass("100 g"));
     private static final WeighingPlan PLAN = WeighingPlan.of(BATCH, Balance.of("0.1 g", "2 kg"));
     private static final List<Lines<?>> ALL =
