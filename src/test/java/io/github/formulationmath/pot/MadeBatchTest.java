@@ -152,7 +152,9 @@ final class MadeBatchTest {
                 .hasMessageContaining("below the one before it (316 g)");
         assertThatThrownBy(() -> Lotion.made("1700.0", "100.0"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("overloads the balance by 14 g");
+                .hasMessageContaining(
+                        "the load is 1800 g for Glycerin and what was weighed before, more than the balance")
+                .hasMessageContaining("carries (1786 g besides the vessel) by 14 g");
         assertThatThrownBy(() -> Lotion.readings(Lotion.PLAN, WeighingMethod.CUMULATIVE, "316.0"))
                 .hasMessageContaining("no reading is given for Glycerin");
         assertThatThrownBy(() -> Lotion.made("0.0", "0.0", "0.0", "0.0", "0.0")).hasMessageContaining("add up to 0");
@@ -182,6 +184,6 @@ final class MadeBatchTest {
                         Lotion.PLAN,
                         WeighingMethod.FROM_BOAT,
                         List.of(Reading.of(line("Preservative blend"), "60 g").on(fine))))
-                .hasMessageContaining("overloads");
+                .hasMessageContaining("more than the balance carries (50 g) by 10 g");
     }
 }

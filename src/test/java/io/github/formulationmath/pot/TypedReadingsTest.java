@@ -79,7 +79,7 @@ class TypedReadingsTest {
                 .hasMessageContaining("\"CI 77891 1.05 g\": shown is 1.05 g")
                 .hasMessageContaining("\"Aqua Lavandula 20 mL\": ")
                 .hasMessageContaining("\"Aqua 900 g\": ")
-                .hasMessageContaining("overloads the balance")
+                .hasMessageContaining("more than the balance carries (")
                 .hasMessageContaining("\"3 g\": ");
         assertThatThrownBy(() -> Readings.parse(PLAN, " ;\n ")).hasMessageContaining("text is blank");
         assertThatThrownBy(() -> Readings.parse(PLAN, "Aqua 173 g; Aqua 2 g"))
