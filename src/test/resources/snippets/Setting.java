@@ -64,9 +64,12 @@ public final class Setting {
     public static final Symbol LINE_MASS = Symbol.of("m", "line-mass", Kind.MASS);
     public static final Amount<Mass> mass = Amount.mass("200 g");
     public static final Amount<Dimensionless> share = Amount.of("25", FormulationUnits.PERCENT);
-    public static final MonteCarlo simulation =
-            MonteCarlo.of(List.of(InputQuantity.rectangular(1, 2)), x -> x[0]).withMostTrials(20_000);
-    public static final MonteCarlo.Result result = simulate();
+    public static final MonteCarlo<Mass> simulation = MonteCarlo.of(
+                    List.of(InputQuantity.rectangular(Amount.mass("1 g"), Amount.mass("2 g"))),
+                    x -> x[0],
+                    Amount.mass("1 g"))
+            .withMostTrials(20_000);
+    public static final MonteCarlo.Result<Mass> result = simulate();
     public static final Bar bar = new Bar();
 
     /** A soap of one oil, its flakes, its standard. */
@@ -91,7 +94,7 @@ public final class Setting {
     public static final Emulsifier watery = Emulsifier.of("watery", "15", "0.5", standard);
     public static final Titrant acid = Titrant.of("HCl", "0.5 mol/L", "1.000");
 
-    private static MonteCarlo.Result simulate() {
+    private static MonteCarlo.Result<Mass> simulate() {
         try {
             return simulation.run();
         } catch (InterruptedException e) {

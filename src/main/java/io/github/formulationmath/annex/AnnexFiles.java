@@ -73,7 +73,7 @@ final class AnnexFiles {
         List<WordReading> readings = new ArrayList<>();
         for (CsvRow row : read("prohibited-readings.csv", READINGS).rows()) {
             readings.add(new WordReading(
-                    row.required("ref_no"), row.choice("match", matches), Spelling.of(row.required("text"))));
+                    row.required("ref_no"), row.choice("match", matches), KeyFile.keyOf(row.required("text"))));
         }
         return List.copyOf(readings);
     }
@@ -109,9 +109,9 @@ final class AnnexFiles {
                 row.choice("applies", List.of(ProhibitedEntry.Condition.values()), ProhibitedEntry.Condition::code),
                 row.text("lets_through"),
                 row.text("reach").equals("group"),
-                list(row.text("cas_numbers"), ";"),
-                list(row.text("names"), "\\|"),
-                list(row.text("listed"), "\\|"),
+                list(row.text("cas_numbers"), ';'),
+                list(row.text("names"), '|'),
+                list(row.text("listed"), '|'),
                 row.text("amending_act"),
                 day(row));
     }
@@ -120,7 +120,7 @@ final class AnnexFiles {
         return new ColorantEntry(
                 row.required("ref_no"),
                 row.required("printed"),
-                list(row.text("ci_numbers"), ";"),
+                list(row.text("ci_numbers"), ';'),
                 row.text("colour"),
                 row.choice("field", List.of(ColorantEntry.Field.values()), ColorantEntry.Field::code),
                 row.text("max_percent").isEmpty()
@@ -129,8 +129,8 @@ final class AnnexFiles {
                 row.text("field_as_printed"),
                 row.text("limit_as_printed"),
                 row.text("conditions"),
-                list(row.text("cas_numbers"), ";"),
-                list(row.text("names"), "\\|"),
+                list(row.text("cas_numbers"), ';'),
+                list(row.text("names"), '|'),
                 row.text("amending_act"),
                 day(row));
     }
@@ -139,7 +139,7 @@ final class AnnexFiles {
         return Objects.requireNonNull(row.date("entry_updated"), "entry_updated");
     }
 
-    private static List<String> list(String text, String separator) {
-        return text.isEmpty() ? List.of() : List.of(text.split(separator, -1));
+    private static List<String> list(String text, char separator) {
+        return text.isEmpty() ? List.of() : CsvRow.listed(text, separator);
     }
 }

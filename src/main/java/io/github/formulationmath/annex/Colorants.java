@@ -119,7 +119,7 @@ public final class Colorants {
         }
         if (listed.isEmpty() && unlisted.isEmpty()) {
             for (String key : keys) {
-                String loose = Spelling.loose(key);
+                String loose = KeyFile.loose(key);
                 if (KeyFile.bundled().mayHave(KeyFile.COLORANT, loose)) {
                     addTo(listed, Entries.BY_KEY.getOrDefault(loose, List.of()));
                 }
@@ -206,7 +206,7 @@ public final class Colorants {
 
         private static List<String> keys(ColorantEntry entry) {
             Set<String> keys = new LinkedHashSet<>(entry.casNumbers());
-            entry.names().forEach(name -> keys.add(Spelling.of(name)));
+            entry.names().forEach(name -> keys.add(KeyFile.keyOf(name)));
             return List.copyOf(keys);
         }
 

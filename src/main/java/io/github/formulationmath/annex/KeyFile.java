@@ -1,5 +1,6 @@
 package io.github.formulationmath.annex;
 
+import io.github.formulationmath.formula.SubstanceName;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -28,6 +29,21 @@ final class KeyFile {
 
     private KeyFile(long[] sorted) {
         this.sorted = sorted;
+    }
+
+    /** The form in which the names of the lists are compared: that of {@link SubstanceName}, with two orthographies made one. */
+    static String keyOf(String name) {
+        return loose(SubstanceName.normalise(name));
+    }
+
+    /** The same from a name in normal form. */
+    static String loose(String normal) {
+        String key = normal;
+        key = key.indexOf("SULPH") < 0 ? key : key.replace("SULPH", "SULF");
+        key = key.indexOf("HYDROCHLORIDE") < 0 ? key : key.replace("HYDROCHLORIDE", "HCL");
+        key = key.indexOf("ALUMINIUM") < 0 ? key : key.replace("ALUMINIUM", "ALUMINUM");
+        key = key.indexOf("OESTR") < 0 ? key : key.replace("OESTR", "ESTR");
+        return key.indexOf("NO. ") < 0 ? key : key.replace("NO. ", "NO ");
     }
 
     /** The one in the jar, read when first asked for. */

@@ -110,7 +110,7 @@ public final class ProhibitedSubstances {
     public List<Finding> find(Substance substance) {
         Map<ProhibitedEntry, Naming> found = new LinkedHashMap<>();
         for (String key : Objects.requireNonNull(substance, "substance").keys()) {
-            String name = Spelling.loose(key);
+            String name = KeyFile.loose(key);
             exact(name, found);
             byBracket(name, found);
             if (!isNumber(name)) {
@@ -227,10 +227,10 @@ public final class ProhibitedSubstances {
             Map<String, Map<ProhibitedEntry, Naming>> all = new LinkedHashMap<>();
             for (ProhibitedEntry entry : ALL) {
                 Naming naming = naming(entry);
-                entry.names().forEach(name -> put(all, Spelling.of(name), entry, naming));
+                entry.names().forEach(name -> put(all, KeyFile.keyOf(name), entry, naming));
                 entry.casNumbers().forEach(number -> put(all, number, entry, naming));
                 Naming listed = entry.isGroup() && naming == Naming.NAMED ? Naming.MAY_BE : naming;
-                entry.listed().forEach(name -> put(all, Spelling.of(name), entry, listed));
+                entry.listed().forEach(name -> put(all, KeyFile.keyOf(name), entry, listed));
             }
             for (WordReading reading : Readings.of(WordReading.Match.NAME)) {
                 ProhibitedEntry entry = Objects.requireNonNull(BY_NUMBER.get(reading.entry()));

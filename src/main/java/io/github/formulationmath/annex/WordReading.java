@@ -27,7 +27,7 @@ record WordReading(String entry, Match match, String text) {
         }
     }
 
-    /** Whether a name, in the form of {@link Spelling}, has it. */
+    /** Whether a name, in the form of {@link KeyFile#keyOf}, has it. */
     boolean isIn(String name) {
         return switch (match) {
             case NAME, MAYBE -> name.equals(text);

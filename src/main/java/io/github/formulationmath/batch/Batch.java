@@ -3,12 +3,17 @@ package io.github.formulationmath.batch;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Lines;
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -29,6 +34,15 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
 
     @Serial
     private static final long serialVersionUID = 1L;
+
+    private static final Symbol BATCH_MASS = Symbol.of("M", "batch-mass", Kind.MASS);
+    private static final Symbol PACKS = Symbol.of("n", "packs", Kind.NUMBER);
+    private static final Symbol FILL = Symbol.of("f", "fill-mass", Kind.MASS);
+    private static final Symbol OVERAGE = Symbol.of("o", "overage", Kind.SHARE);
+    private static final Symbol STOCK = Symbol.of("q", "stock", Kind.MASS);
+    private static final Symbol VOLUME = Symbol.of("V", "volume-to-fill", Kind.VOLUME);
+    private static final Symbol DENSITY = Symbol.of("ρ", "density", Kind.DENSITY);
+    private static final Symbol PRODUCT_DENSITY = Symbol.of("ρ", "product-density", Kind.DENSITY);
 
     private final Formula formula;
     private final BatchSize size;
@@ -106,7 +120,62 @@ public final class Batch implements Lines<BatchLine>, Explained, Serializable {
     }
 
     private <V> V massIn(Reckoning<V> r) {
-        return BatchMass.in(r, size, formula);
+        if (size instanceof BatchSize.OfMass stated) {
+            return r.given(BATCH_MASS, stated.mass(), Source.user());
+        }
+        if (size instanceof BatchSize.OfPacks packs) {
+            return r.named(BATCH_MASS, filling(r, packs));
+        }
+        if (size instanceof BatchSize.OfStock stock) {
+            return r.named(BATCH_MASS, usingUp(r, stock));
+        }
+        return r.named(BATCH_MASS, filling(r, (BatchSize.OfVolume) size));
+    }
+
+    private static <V> V filling(Reckoning<V> r, BatchSize.OfPacks packs) {
+        V n = r.given(PACKS, Ratio.of(packs.packs()), Source.user());
+        V fill = r.given(FILL, packs.fillMass(), Source.user());
+        V extra = r.given(OVERAGE, packs.overage().fraction(), Source.user());
+        return r.product(r.product(n, fill), r.sum(r.literal(1), extra));
+    }
+
+    private <V> V usingUp(Reckoning<V> r, BatchSize.OfStock stock) {
+        FormulaLine line = formula.line(stock.line());
+        V inStock = r.given(STOCK, line, stock.stock(), Source.user());
+        List<V> shares = new ArrayList<>(1);
+        for (FormulaLine each : formula.lines()) {
+            if (each.isNamed(line.name())) {
+                shares.add(r.known(each));
+            }
+        }
+        return r.quotient(inStock, r.sum(shares));
+    }
+
+    private <V> V filling(Reckoning<V> r, BatchSize.OfVolume space) {
+        V volume = r.given(VOLUME, space.volume(), Source.user());
+        return r.product(
+                volume,
+                space.density()
+                        .map(density -> r.given(PRODUCT_DENSITY, density.gramsPerMillilitre(), Source.user()))
+                        .orElseGet(() -> densityByIngredients(r)));
+    }
+
+    private <V> V densityByIngredients(Reckoning<V> r) {
+        r.note(() -> Phrase.of("note.volumes-add-up"));
+        List<V> specificVolumes = new ArrayList<>();
+        for (FormulaLine line : formula.lines()) {
+            V density = r.given(DENSITY, line, densityOf(line).gramsPerMillilitre(), Source.user());
+            specificVolumes.add(r.quotient(r.known(line), density));
+        }
+        return r.named(PRODUCT_DENSITY, r.quotient(r.literal(1), r.sum(specificVolumes)));
+    }
+
+    private static Density densityOf(FormulaLine line) {
+        return line.ingredient()
+                .density()
+                .orElseThrow(() -> new IllegalArgumentException(Excerpt.of(line.name())
+                        + " has no density: give it one with withDensity, or size the batch with ofVolume(volume,"
+                        + " density)"));
     }
 
     /** Equal if formula and size are. */

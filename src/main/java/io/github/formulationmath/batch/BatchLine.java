@@ -9,6 +9,8 @@ import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
@@ -67,6 +69,19 @@ public final class BatchLine implements Line, Explained, Serializable {
 
     private Phrase question() {
         return Phrase.of("question.line-mass", name());
+    }
+
+    /**
+     * The mass as a given number of a working that is about the lines of several batches, whose symbols would meet.
+     *
+     * @param r the reckoning
+     * @param subject what tells the line from those of the other batches
+     * @param <V> the kind of number that is reckoned with
+     * @return {@link #mass()}
+     */
+    public <V> V givenMass(Reckoning<V> r, Subject subject) {
+        return Objects.requireNonNull(r, "r")
+                .given(LINE_MASS, Objects.requireNonNull(subject, "subject"), mass(), Source.user());
     }
 
     private <V> V massIn(Reckoning<V> r) {

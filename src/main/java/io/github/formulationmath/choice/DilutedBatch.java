@@ -3,10 +3,9 @@ package io.github.formulationmath.choice;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.formula.Phase;
+import io.github.formulationmath.formula.LineAmount;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
@@ -157,7 +156,7 @@ public final class DilutedBatch implements Serializable {
     }
 
     private static boolean isCarried(Balance balance, Ratio grams) {
-        return grams.compareTo(balance.capacity().canonical()) <= 0;
+        return balance.carries(Amount.grams(grams));
     }
 
     /** The largest error of what is delivered, as a share of it. */
@@ -179,24 +178,26 @@ public final class DilutedBatch implements Serializable {
                 .fraction()
                 .times(stock.parts().minus(Ratio.ONE));
         Ingredient diluted = stock.ingredient(batch);
-        FormulaBuilder builder = Formula.inPercent(asWritten.formula().name());
-        for (Phase phase : batch.formula().phases()) {
-            builder.phase(phase.name());
-            for (FormulaLine line : phase.lines()) {
-                if (line.index() == stock.line().index()) {
-                    builder.line(diluted, MassFraction.of(line.fraction().times(stock.parts())));
-                } else if (line.isQuantitySufficient()) {
-                    builder.quantitySufficient(line.ingredient());
-                } else {
-                    Ratio less = line.index() == stock.carrier().index() ? moved : Ratio.ZERO;
-                    builder.line(
-                            line.ingredient(), MassFraction.of(line.fraction().minus(less)));
-                }
-            }
-        }
+        Formula weighed = Formula.inPercent(asWritten.formula().name())
+                .linesOf(
+                        batch.formula(),
+                        line -> line.index() == stock.line().index() ? diluted : line.ingredient(),
+                        line -> Optional.of(weighed(line, stock, moved)))
+                .build();
         List<StockMixture> all = new ArrayList<>(stocks);
         all.add(stock);
-        return new DilutedBatch(asWritten, Batch.of(builder.build(), asWritten.size()), all);
+        return new DilutedBatch(asWritten, Batch.of(weighed, asWritten.size()), all);
+    }
+
+    private static LineAmount weighed(FormulaLine line, StockMixture stock, Ratio moved) {
+        if (line.index() == stock.line().index()) {
+            return new LineAmount.Share(MassFraction.of(line.fraction().times(stock.parts())));
+        }
+        if (line.isQuantitySufficient()) {
+            return line.amount();
+        }
+        Ratio less = line.index() == stock.carrier().index() ? moved : Ratio.ZERO;
+        return new LineAmount.Share(MassFraction.of(line.fraction().minus(less)));
     }
 
     /**

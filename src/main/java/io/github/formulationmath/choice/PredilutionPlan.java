@@ -6,7 +6,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
@@ -165,7 +164,8 @@ public final class PredilutionPlan implements Predilution, Explained {
      * @return the exact mass in the unit of the balance
      */
     public Amount<Mass> carrierLeft() {
-        return BalanceUnit.amount(balance, carrierLeft(Reckoning.plain()))
+        return Amount.grams(carrierLeft(Reckoning.plain()))
+                .inUnitOf(balance.readability())
                 .withWorking(
                         plan -> Phrase.of("question.carrier-left", plan.carrier.name()),
                         this,
@@ -264,7 +264,8 @@ public final class PredilutionPlan implements Predilution, Explained {
     }
 
     private Amount<Mass> shown(String question, Figure<PredilutionPlan> figure) {
-        return BalanceUnit.amount(balance, figure.in(this, Reckoning.plain()))
+        return Amount.grams(figure.in(this, Reckoning.plain()))
+                .inUnitOf(balance.readability())
                 .withWorking(plan -> Phrase.of(question, plan.line.name()), this, figure);
     }
 

@@ -139,11 +139,13 @@ public final class ServingPlan implements Weighed, Explained {
         this.pot = pot;
         this.lines = List.copyOf(lines);
         this.told = BalanceUnit.least(
-                BalanceUnit.amount(pot.balance(), grams), size -> fit.servesAlike(served, size.canonical()));
+                Amount.grams(grams).inUnitOf(pot.balance().readability()),
+                size -> fit.servesAlike(served, size.canonical()));
     }
 
     static ServingPlan of(Fitting fit, Fitting.Served served, EquipmentList list) {
-        Amount<Mass> size = BalanceUnit.amount(balance(list, served.main()), served.grams());
+        Amount<Mass> size = Amount.grams(served.grams())
+                .inUnitOf(balance(list, served.main()).readability());
         Batch batch = Batch.of(fit.demand().formula(), BatchSize.ofMass(size));
         WeighingStation pot =
                 WeighingStation.inVessel(balance(list, served.main()), vessel(list, Optional.ofNullable(served.pot())));
@@ -191,7 +193,8 @@ public final class ServingPlan implements Weighed, Explained {
      * @return the exact mass in the unit of the balance under the pot, with what pushed it there
      */
     public Amount<Mass> size() {
-        return BalanceUnit.amount(pot.balance(), grams)
+        return Amount.grams(grams)
+                .inUnitOf(pot.balance().readability())
                 .withWorking(
                         plan -> Phrase.of(
                                 "question.serving-size", plan.formula().name()),

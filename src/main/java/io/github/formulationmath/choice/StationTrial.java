@@ -2,15 +2,16 @@ package io.github.formulationmath.choice;
 
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
+import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /** How a line would fare at the stations, when so much is in the pot before it. */
@@ -24,8 +25,8 @@ record StationTrial(
         if (against != null) {
             return new BalanceAssignment.AssignedLine.Candidate(station, against, error, false);
         }
-        String most = BalanceUnit.amount(
-                        station.balance(), line.mass().canonical().times(error.canonical()))
+        String most = Amount.grams(line.mass().canonical().times(error.canonical()))
+                .inUnitOf(station.balance().readability())
                 .told();
         return new BalanceAssignment.AssignedLine.Candidate(
                 station, Phrase.of("station.carries", line.name(), most), error, true);
@@ -36,15 +37,13 @@ record StationTrial(
         if (!fromBoat && !station.vessel().equals(pot)) {
             return Phrase.of("station.other-pot", station.vessel().name());
         }
-        Ratio capacity = station.balance().capacity().canonical();
-        Ratio load = onPan(station).plus(station.vessel().mass().canonical());
-        if (load.compareTo(capacity) > 0) {
-            String over =
-                    BalanceUnit.amount(station.balance(), load.minus(capacity)).told();
+        Balance balance = station.balance();
+        Amount<Mass> load = Amount.grams(
+                        onPan(station).plus(station.vessel().mass().canonical()))
+                .inUnitOf(balance.readability());
+        if (!balance.carries(load)) {
             return Phrase.of(
-                    "station.overloaded",
-                    BalanceUnit.amount(station.balance(), load).told(),
-                    over);
+                    "station.overloaded", load.told(), balance.excess(load).told());
         }
         Ratio room = room(station);
         Ratio volume = volume(station);

@@ -49,6 +49,16 @@ public final class CsvFormat {
     }
 
     /**
+     * A file without comments whose columns are given as its header line.
+     *
+     * @param header for example {@code id,name,value}
+     * @return the format
+     */
+    public static CsvFormat ofHeader(String header) {
+        return of(List.of(Objects.requireNonNull(header, "header").split(",", -1)));
+    }
+
+    /**
      * The same format, with lines at the head that begin with {@code #}, or none.
      *
      * @return the format

@@ -5,6 +5,8 @@ import io.github.formulationmath.number.Refusal.Place;
 import io.github.formulationmath.number.Sentence;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -70,14 +72,25 @@ public final class CsvRow {
      * @return an unmodifiable list of those that are not blank, stripped, each once
      */
     public List<String> list(String column) {
-        Set<String> words = new LinkedHashSet<>();
-        for (String part : text(column).split(";", -1)) {
-            String word = part.strip();
-            if (!word.isEmpty()) {
-                words.add(word);
-            }
-        }
+        Set<String> words = new LinkedHashSet<>(listed(text(column), ';'));
+        words.remove("");
         return List.copyOf(words);
+    }
+
+    /**
+     * The texts of a list, of a field or a line of comment.
+     *
+     * @param text the list
+     * @param separator what stands between them, a sign
+     * @return an unmodifiable list of all of them in their order, stripped, a blank one as an empty text; one empty text if the
+     *     list is blank
+     */
+    public static List<String> listed(String text, char separator) {
+        List<String> all = new ArrayList<>();
+        for (String one : Objects.requireNonNull(text, "text").split("\\" + separator, -1)) {
+            all.add(one.strip());
+        }
+        return Collections.unmodifiableList(all);
     }
 
     /**

@@ -9,16 +9,16 @@ public enum Format {
      * Plain text of at most 80 columns; only tables of numbers are as wide as they must be. A word or number longer than a
      * line of arithmetic is broken with a backslash.
      */
-    TEXT(TextWriter::new),
+    TEXT(() -> TextWriter.writer()),
 
     /** Markdown as CommonMark describes it, with the tables of GitHub; arithmetic in fenced blocks. */
-    MARKDOWN(MarkdownWriter::new),
+    MARKDOWN(() -> MarkdownWriter.writer()),
 
     /** HTML with MathML that needs nothing but itself, with a style for printing. */
-    HTML(HtmlWriter::new),
+    HTML(() -> HtmlWriter.writer()),
 
     /** LaTeX with amsmath, longtable and array. Letters other than Latin and Greek need LuaLaTeX or XeLaTeX. */
-    LATEX(LatexWriter::new),
+    LATEX(() -> LatexWriter.writer()),
 
     /**
      * The facts and tables alone, as RFC 4180 prescribes, one after the other with an empty line between; {@link
@@ -28,8 +28,9 @@ public enum Format {
      * apostrophe itself. {@link io.github.formulationmath.csv.CsvWriter#unguarded} gives the text back. Numbers, with or
      * without a unit, stay as they are.
      */
-    CSV(SheetWriter::new);
+    CSV(() -> SheetWriter.writer());
 
+    /** Behind a lambda each, so that to print one format is not to load the writers of the others. */
     private final transient Supplier<Writer> writer;
 
     Format(Supplier<Writer> writer) {

@@ -26,16 +26,20 @@ final class HtmlWriter extends PageWriter {
     private boolean isTask;
     private boolean inList;
     private String section = "";
-    private ColumnWidths widths = ColumnWidths.of(List.of());
+    private HtmlStyle style = HtmlStyle.of(List.of());
 
     static String escaped(String text) {
         return replaced(text, ESCAPES);
     }
 
+    static Writer writer() {
+        return new HtmlWriter();
+    }
+
     @Override
     void title(Document document, int level) {
-        widths = ColumnWidths.of(document.blocks());
-        out.append(widths.isEmpty() ? "<article " : "<article class=\"bench\" ")
+        style = HtmlStyle.of(document.blocks());
+        out.append(style.isOfBench() ? "<article class=\"bench\" " : "<article ")
                 .append(language(document))
                 .append(">\n");
         section = document.title();
@@ -48,7 +52,7 @@ final class HtmlWriter extends PageWriter {
                 + "<meta charset=\"utf-8\"/>\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
                 + "<title>" + escaped(title) + "</title>\n"
-                + "<style>\n" + HtmlStyle.of(title) + "</style>\n</head>\n<body>\n<main>\n"
+                + "<style>\n" + HtmlStyle.onPaper(title) + "</style>\n</head>\n<body>\n<main>\n"
                 + documents
                 + "</main>\n</body>\n</html>\n";
     }
@@ -149,7 +153,7 @@ final class HtmlWriter extends PageWriter {
         }
         StringBuilder start = new StringBuilder("<table class=\"work\">\n<colgroup>");
         for (Column column : table.columns()) {
-            start.append(column.namesRow() ? "<col/>" : "<col " + useOf(column) + widths.of(column) + "/>");
+            start.append(column.namesRow() ? "<col/>" : "<col " + useOf(column) + style.widthOf(column) + "/>");
         }
         return start.append("</colgroup>\n").toString();
     }

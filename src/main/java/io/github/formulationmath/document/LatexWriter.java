@@ -57,6 +57,10 @@ final class LatexWriter extends PageWriter {
         return replaced(text, ESCAPES);
     }
 
+    static Writer writer() {
+        return new LatexWriter();
+    }
+
     @Override
     String page(String title, Document first, String documents) {
         return PREAMBLE + documents + "\\end{document}\n";

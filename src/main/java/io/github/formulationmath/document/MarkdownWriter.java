@@ -25,6 +25,10 @@ final class MarkdownWriter extends PageWriter {
         return replaced(text, ESCAPES);
     }
 
+    static Writer writer() {
+        return new MarkdownWriter();
+    }
+
     @Override
     void heading(String text, int level) {
         out.append("#".repeat(level)).append(' ');

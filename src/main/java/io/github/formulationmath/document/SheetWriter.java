@@ -13,6 +13,10 @@ final class SheetWriter extends Writer {
     private static final Pattern NUMBER =
             Pattern.compile("[+\\-−]?(?:≈ )?[0-9]++(?:[.,/][0-9]++)?(?: [\\p{L}%‰°³µ/ ]*+)?(?: \\?)?");
 
+    static Writer writer() {
+        return new SheetWriter();
+    }
+
     @Override
     boolean hasPlaceFor(Block block) {
         return block instanceof Block.Facts || block instanceof Block.Table;

@@ -25,6 +25,10 @@ final class TextWriter extends PageWriter {
 
     private boolean afterHeading;
 
+    static Writer writer() {
+        return new TextWriter();
+    }
+
     @Override
     void title(Document document, int level) {
         widths.clear();

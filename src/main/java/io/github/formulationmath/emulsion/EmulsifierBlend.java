@@ -4,6 +4,7 @@ import io.github.formulationmath.number.BlendProgram;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -141,8 +142,8 @@ public final class EmulsifierBlend {
             greatest = greatest.plus(share.times(entry.getKey().hlb().greatest().value()));
         }
         if (!whole.equals(Ratio.ONE)) {
-            throw new IllegalArgumentException("shares make " + Excerpt.of(whole.times(100))
-                    + " %: give shares of the emulsifiers alone, together 100 %, not of the cream");
+            throw new IllegalArgumentException("shares make " + Excerpt.of(NumberText.percentExactly(whole))
+                    + ": give shares of the emulsifiers alone, together 100 %, not of the cream");
         }
         return Interval.of(Hlb.of(least), Hlb.of(greatest));
     }

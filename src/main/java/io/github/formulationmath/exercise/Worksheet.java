@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An exercise made from a working: some of its values are left blank, each with answers to choose from, and there is a key
@@ -234,12 +235,10 @@ public final class Worksheet {
         private static final int FEWEST_CHOICES = 3;
 
         private final Step step;
-        private final List<Distractor> distractors;
-        private final List<Ratio> choices;
+        private final List<Choice> choices;
 
-        private Blank(Step step, List<Distractor> distractors, List<Ratio> choices) {
+        private Blank(Step step, List<Choice> choices) {
             this.step = step;
-            this.distractors = List.copyOf(distractors);
             this.choices = List.copyOf(choices);
         }
 
@@ -252,16 +251,15 @@ public final class Worksheet {
         /** A blank among others of the same working: what goes wrong in one of them is carried on into this one. */
         static Blank of(Step step, Working working, Collection<Step> blanks, Random random) {
             List<Distractor> kept = new WrongAnswers(step, working).of(blanks, random);
-            List<Ratio> choices =
-                    new ArrayList<>(kept.stream().map(Distractor::value).toList());
-            choices.add(step.value());
+            List<Choice> choices = new ArrayList<>();
+            kept.forEach(wrong -> choices.add(new Choice(step, wrong.value(), wrong)));
+            choices.add(new Choice(step, step.value(), null));
             Collections.shuffle(choices, random);
-            Blank blank = new Blank(step, kept, choices);
-            return choices.size() < FEWEST_CHOICES ? blank.withoutChoices() : blank;
+            return new Blank(step, choices.size() < FEWEST_CHOICES ? List.of() : choices);
         }
 
         Blank withoutChoices() {
-            return new Blank(step, List.of(), List.of());
+            return new Blank(step, List.of());
         }
 
         /**
@@ -273,32 +271,77 @@ public final class Worksheet {
             return step;
         }
 
-        /** The wrong answers among the choices. */
-        List<Distractor> distractors() {
-            return distractors;
-        }
-
-        /**
-         * The mistake behind one of the answers to choose from.
-         *
-         * @param choice the answer
-         * @return the mistake that leads to it; empty for the right answer
-         */
-        public Optional<Mistake> mistakeBehind(Ratio choice) {
-            Objects.requireNonNull(choice, "choice");
-            return distractors.stream()
-                    .filter(distractor -> distractor.value().equals(choice))
-                    .map(Distractor::mistake)
-                    .findFirst();
-        }
-
         /**
          * The answers to choose from, the right one among them.
          *
-         * @return values in the canonical unit, in the order in which they are printed; empty if there are none
+         * @return in the order in which they are printed; empty if there are none
          */
-        public List<Ratio> choices() {
+        public List<Choice> choices() {
             return choices;
+        }
+    }
+
+    /**
+     * An answer to choose from: what the learner reads, and the mistake of whoever takes it.
+     *
+     * <p>Example: of 6.76 % of 125 g, 8.45 g is right, and 6.76 g is the percentage read as grams.
+     *
+     * <p>Immutable and thread-safe.
+     */
+    public static final class Choice {
+
+        private final Step step;
+        private final Ratio value;
+        private final @Nullable Distractor distractor;
+
+        Choice(Step step, Ratio value, @Nullable Distractor distractor) {
+            this.step = step;
+            this.value = value;
+            this.distractor = distractor;
+        }
+
+        /**
+         * The answer as printed.
+         *
+         * @param style the digits and units of the sheet
+         * @return the number with its unit
+         */
+        public String text(Style style) {
+            return Objects.requireNonNull(style, "style").text(value, step);
+        }
+
+        /**
+         * Whether it is the right answer.
+         *
+         * @return true if no mistake leads to it
+         */
+        public boolean isRight() {
+            return distractor == null;
+        }
+
+        /**
+         * The mistake behind the answer.
+         *
+         * @return the mistake that leads to it; empty for the right answer
+         */
+        public Optional<Mistake> mistake() {
+            return Optional.ofNullable(distractor).map(Distractor::mistake);
+        }
+
+        /** In the canonical unit of its step. */
+        Ratio value() {
+            return value;
+        }
+
+        /** The wrong answer that it is; empty for the right one. */
+        Optional<Distractor> distractor() {
+            return Optional.ofNullable(distractor);
+        }
+
+        /** The answer as {@link Style#steps()} prints it, without saying whether it is right. */
+        @Override
+        public String toString() {
+            return text(Style.steps());
         }
     }
 }

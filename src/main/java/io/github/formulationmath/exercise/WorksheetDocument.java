@@ -101,20 +101,15 @@ final class WorksheetDocument {
             return document.choice(style.text(step.value(), step), true, "");
         }
         char letter = 'a';
-        for (Ratio choice : blank.choices()) {
-            boolean right = withKey && choice.equals(step.value());
-            String answer = letter++ + ") " + style.text(choice, step);
-            document = document.choice(answer, right, withKey ? verdict(choice, blank) : "");
+        for (Worksheet.Choice choice : blank.choices()) {
+            String answer = letter++ + ") " + choice.text(style);
+            document = document.choice(answer, withKey && choice.isRight(), withKey ? verdict(choice) : "");
         }
         return document;
     }
 
-    private String verdict(Ratio choice, Worksheet.Blank blank) {
-        return blank.distractors().stream()
-                .filter(distractor -> distractor.value().equals(choice))
-                .findFirst()
-                .map(this::slip)
-                .orElseGet(() -> words.say("worksheet.right"));
+    private String verdict(Worksheet.Choice choice) {
+        return choice.distractor().map(this::slip).orElseGet(() -> words.say("worksheet.right"));
     }
 
     private String slip(Distractor distractor) {

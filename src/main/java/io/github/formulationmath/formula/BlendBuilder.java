@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.AmountFormat;
 import io.github.formulationmath.quantity.MassFraction;
@@ -55,8 +56,9 @@ public final class BlendBuilder {
         parts.put(substance, strength);
         total = total.plus(strength.fraction());
         if (total.compareTo(Ratio.ONE) > 0) {
-            throw new IllegalArgumentException(Excerpt.of(name) + ": with " + Excerpt.of(substance)
-                    + " the parts add up to " + Excerpt.of(total.times(100)) + " %, which is more than 100 %");
+            throw new IllegalArgumentException(
+                    Excerpt.of(name) + ": with " + Excerpt.of(substance) + " the parts add up to "
+                            + Excerpt.of(NumberText.percentExactly(total)) + ", which is more than 100 %");
         }
         return this;
     }
@@ -125,8 +127,9 @@ public final class BlendBuilder {
     public Ingredient build() {
         if (!total.equals(Ratio.ONE)) {
             throw new IllegalArgumentException(
-                    Excerpt.of(name) + ": the parts add up to " + Excerpt.of(total.times(100)) + " %, "
-                            + Excerpt.of(Ratio.ONE.minus(total).times(100)) + " % short of 100 %: declare the rest");
+                    Excerpt.of(name) + ": the parts add up to " + Excerpt.of(NumberText.percentExactly(total)) + ", "
+                            + Excerpt.of(NumberText.percentExactly(Ratio.ONE.minus(total)))
+                            + " short of 100 %: declare the rest");
         }
         return Ingredient.ofParts(name, new LinkedHashMap<>(parts));
     }

@@ -22,14 +22,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Composition {
 
-    private final String whole;
     private final List<SubstanceShare> shares;
     private final Sameness sameness;
     /** For each line what its material is made of. */
     private final List<List<SubstanceShare>> byLine;
 
-    private Composition(String whole, Sameness sameness, List<FormulaLine> lines) {
-        this.whole = whole;
+    Composition(Sameness sameness, List<FormulaLine> lines) {
         this.sameness = sameness;
         List<SubstanceShare> all = new ArrayList<>();
         sameness.groups().forEach(group -> all.add(new SubstanceShare(group)));
@@ -51,25 +49,11 @@ public final class Composition {
         return Collections.unmodifiableList(found);
     }
 
-    /** The substances of the lines, and of a material that may come to them. */
-    static Composition of(String formulaName, List<FormulaLine> lines, Ingredient... more) {
-        String whole = "\"" + formulaName + "\"";
-        Sameness sameness = new Sameness(whole);
-        for (FormulaLine line : lines) {
-            sameness.addAll(line.ingredient(), line, "");
-        }
-        for (Ingredient material : more) {
-            sameness.addAll(material, null, "\"" + material.name() + "\"");
-        }
-        return new Composition(whole, sameness, lines);
-    }
-
     /** The substances of a material by itself. */
     static Composition of(Ingredient material) {
-        String whole = "\"" + material.name() + "\"";
-        Sameness sameness = new Sameness(whole);
+        Sameness sameness = new Sameness("\"" + material.name() + "\"");
         sameness.addAll(material, null, "the material");
-        return new Composition(whole, sameness, List.of());
+        return new Composition(sameness, List.of());
     }
 
     /**
@@ -82,8 +66,7 @@ public final class Composition {
     }
 
     /**
-     * What a line is made of: one substance for each part of its material, in the order of the parts. Found once, when the
-     * formula is built.
+     * What a line is made of: one substance for each part of its material, in the order of the parts. Found once.
      *
      * @param line a line of the formula
      * @return an unmodifiable list as long as the {@link Ingredient#parts() parts} of the material; two parts may be one
@@ -121,15 +104,15 @@ public final class Composition {
 
     /** Several as one, in the order of the formula; or why they cannot be one. */
     private SubstanceShare joined(List<SubstanceShare> found, Substance asked) {
-        Sameness sameness = new Sameness(whole);
+        Sameness together = new Sameness(sameness.whole());
         List<Sameness.Mention> mentions = found.stream()
                 .flatMap(one -> one.mentions().stream())
                 .sorted(Comparator.comparing(
                         mention -> mention.line() == null ? -1 : mention.line().index()))
                 .toList();
-        mentions.forEach(sameness::add);
-        sameness.add(new Sameness.Mention(asked, null, "the question"));
-        sameness.groups();
+        mentions.forEach(together::add);
+        together.add(new Sameness.Mention(asked, null, "the question"));
+        together.groups();
         return new SubstanceShare(mentions);
     }
 

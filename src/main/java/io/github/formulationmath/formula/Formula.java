@@ -43,6 +43,8 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     /** Parted when somebody first asks. */
     private transient volatile @Nullable List<Phase> phases;
     /** Worked out again after a serializer that calls no constructor. */
+    private transient volatile @Nullable Sameness sameness;
+    /** Worked out when somebody first asks. */
     private transient volatile @Nullable Composition composition;
     /** By the normalised name of the ingredient, then by phase; looked up when somebody first asks. */
     private transient volatile @Nullable Map<String, Map<String, FormulaLine>> byName;
@@ -50,7 +52,7 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     Formula(String name, List<FormulaLine> lines) {
         this.name = name;
         this.lines = List.copyOf(lines);
-        this.composition = Composition.of(name, this.lines);
+        this.sameness = Sameness.of(name, this.lines);
     }
 
     /**
@@ -195,7 +197,12 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
     public Composition composition() {
         Composition known = composition;
         if (known == null) {
-            known = Composition.of(name, lines);
+            Sameness sorted = sameness;
+            if (sorted == null) {
+                sorted = Sameness.of(name, lines);
+                sameness = sorted;
+            }
+            known = new Composition(sorted, lines);
             composition = known;
         }
         return known;
@@ -270,19 +277,14 @@ public final class Formula implements Lines<FormulaLine>, Serializable {
      */
     public Formula withMasses(Function<FormulaLine, Amount<Mass>> mass) {
         Objects.requireNonNull(mass, "mass");
-        FormulaBuilder masses = inMasses(name);
-        String phase = "";
-        for (FormulaLine line : lines) {
-            Amount<Mass> there = mass.apply(line);
-            if (there.signum() > 0) {
-                if (!line.phase().equals(phase)) {
-                    phase = line.phase();
-                    masses.phase(phase);
-                }
-                masses.line(line.ingredient(), there);
-            }
-        }
-        return masses.build();
+        return inMasses(name)
+                .linesOf(
+                        this,
+                        FormulaLine::ingredient,
+                        line -> Optional.of(mass.apply(line))
+                                .filter(there -> there.signum() > 0)
+                                .map(LineAmount.Weight::new))
+                .build();
     }
 
     @Serial

@@ -181,6 +181,36 @@ public final class FormulaBuilder {
     }
 
     /**
+     * Adds the lines of another formula, in their order and phases, with other amounts or of other materials. A phase none of
+     * whose lines is taken is left out.
+     *
+     * @param formula the other formula
+     * @param material what is weighed on each line that is taken
+     * @param amount how much, as {@link #line(Ingredient, LineAmount)} takes it; empty for a line that is left out
+     * @return this
+     * @throws IllegalArgumentException as {@link #line(Ingredient, LineAmount)} and {@link #phase}
+     */
+    public FormulaBuilder linesOf(
+            Formula formula,
+            Function<FormulaLine, Ingredient> material,
+            Function<FormulaLine, Optional<LineAmount>> amount) {
+        Objects.requireNonNull(material, "material");
+        Objects.requireNonNull(amount, "amount");
+        String open = "";
+        for (FormulaLine line : Objects.requireNonNull(formula, "formula").lines()) {
+            Optional<LineAmount> taken = amount.apply(line);
+            if (taken.isPresent()) {
+                if (!line.phase().equals(open)) {
+                    open = line.phase();
+                    phase(open);
+                }
+                line(material.apply(line), taken.get());
+            }
+        }
+        return this;
+    }
+
+    /**
      * Adds a line for a single substance by name.
      *
      * @param ingredientName the name of the ingredient and its substance

@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,17 +18,35 @@ import java.util.Set;
  */
 public final class LooseNames {
 
-    /** From how many letters on two may be wrong. */
-    private static final int TWO_WRONG = 12;
+    /** So many letters may be wrong, however long the name. */
+    private static final int MOST_WRONG = 2;
 
     private final String text;
 
     /** Where the names of each length begin; at the end, where the text ends. */
     private final int[] begins;
 
+    /** The letters of each name, as {@link PenSlip} sifts by them, in the order of the text. */
+    private final int[] letters;
+
     private LooseNames(String text, int[] begins) {
         this.text = text;
         this.begins = begins;
+        this.letters = new int[count(begins)];
+        int name = 0;
+        for (int length = 0; length + 1 < begins.length; length++) {
+            for (int at = begins[length]; at < begins[length + 1]; at += length + 1) {
+                letters[name++] = PenSlip.letters(text, at, at + length);
+            }
+        }
+    }
+
+    private static int count(int[] begins) {
+        int names = 0;
+        for (int length = 0; length + 1 < begins.length; length++) {
+            names += (begins[length + 1] - begins[length]) / (length + 1);
+        }
+        return names;
     }
 
     /**
@@ -88,7 +107,7 @@ public final class LooseNames {
      */
     public boolean have(String name) {
         for (String loose : readings(name)) {
-            if (isWithin(loose, 0)) {
+            if (isOneOf(loose)) {
                 return true;
             }
         }
@@ -98,14 +117,14 @@ public final class LooseNames {
     /**
      * Whether a name, or what it may stand for, is the slip of a pen for one of the names: one letter is wrong, or two of a
      * name of twelve letters and more; two neighbours that changed places are one step, and a
-     * digit that is another is no slip.
+     * digit that is another, or changed places with another, is no slip.
      *
      * @param name a name as written
      * @return true if it is
      */
     public boolean haveCloseTo(String name) {
         for (String loose : readings(name)) {
-            int furthest = loose.length() < TWO_WRONG ? 1 : 2;
+            int furthest = Math.min(PenSlip.allowed(loose.length()), MOST_WRONG);
             if (loose.length() > furthest && isWithin(loose, furthest)) {
                 return true;
             }
@@ -113,11 +132,25 @@ public final class LooseNames {
         return false;
     }
 
+    private boolean isOneOf(String loose) {
+        int length = loose.length();
+        for (int at = begin(length); at < begin(length + 1); at += length + 1) {
+            if (text.startsWith(loose, at)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean isWithin(String loose, int furthest) {
+        PenSlip slip = new PenSlip(furthest, true);
+        int bits = PenSlip.letters(loose, 0, loose.length());
+        int shortest = Math.max(1, loose.length() - furthest);
         int longest = Math.min(SubstanceName.MAX_LENGTH, loose.length() + furthest);
-        for (int length = Math.max(1, loose.length() - furthest); length <= longest; length++) {
+        int name = count(Arrays.copyOf(begins, Math.min(shortest + 1, begins.length)));
+        for (int length = shortest; length <= longest; length++) {
             for (int at = begins[length]; at < begins[length + 1]; at += length + 1) {
-                if (isNear(loose, 0, at, at + length, furthest)) {
+                if (slip.mayBeNear(bits, letters[name++]) && slip.between(loose, text, at, at + length) <= furthest) {
                     return true;
                 }
             }
@@ -125,47 +158,9 @@ public final class LooseNames {
         return false;
     }
 
-    /** Whether the rest of a name is so near to the rest of a line; of few steps, so that it is tried step by step. */
-    private boolean isNear(String loose, int from, int at, int end, int steps) {
-        int i = from;
-        int j = at;
-        while (i < loose.length() && j < end && loose.charAt(i) == text.charAt(j)) {
-            i++;
-            j++;
-        }
-        int left = loose.length() - i;
-        int right = end - j;
-        if (left == 0 || right == 0 || steps == 0) {
-            return Math.max(left, right) <= steps && hasNoDigit(loose, i, loose.length()) && hasNoDigit(text, j, end);
-        }
-        boolean word = !isDigit(loose.charAt(i));
-        boolean line = !isDigit(text.charAt(j));
-        return Math.abs(left - right) <= steps
-                && (word && line && isNear(loose, i + 1, j + 1, end, steps - 1)
-                        || word && isNear(loose, i + 1, j, end, steps - 1)
-                        || line && isNear(loose, i, j + 1, end, steps - 1)
-                        || areSwapped(loose, i, j, end) && isNear(loose, i + 2, j + 2, end, steps - 1));
-    }
-
-    /** Another number is another thing: Disperse Blue 2 is no slip for Disperse Blue 1. */
-    private static boolean isDigit(char c) {
-        return c >= '0' && c <= '9';
-    }
-
-    private static boolean hasNoDigit(String some, int from, int to) {
-        for (int i = from; i < to; i++) {
-            if (isDigit(some.charAt(i))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean areSwapped(String loose, int i, int j, int end) {
-        return i + 1 < loose.length()
-                && j + 1 < end
-                && loose.charAt(i) == text.charAt(j + 1)
-                && loose.charAt(i + 1) == text.charAt(j);
+    /** Where the names of a length begin; none are longer than a name may be. */
+    private int begin(int length) {
+        return length < begins.length ? begins[length] : text.length();
     }
 
     private static Set<String> readings(String name) {

@@ -109,7 +109,7 @@ public final class NameBook {
 
     private void add(String name) {
         String normal = SubstanceName.normalise(name);
-        if (CasNumbers.isNumber(normal) || written.putIfAbsent(normal, name) != null) {
+        if (Substance.isCas(normal) || written.putIfAbsent(normal, name) != null) {
             return;
         }
         put(loose, WrittenName.looseKeyOf(normal), normal);
@@ -159,7 +159,7 @@ public final class NameBook {
 
     private Optional<Reading> looked(String name) {
         WrittenName asked = WrittenName.of(name);
-        if (written.containsKey(asked.normal()) || CasNumbers.isNumber(asked.normal())) {
+        if (written.containsKey(asked.normal()) || Substance.isCas(asked.normal())) {
             return Optional.empty();
         }
         List<String> parts = rejoined(asked.parts());

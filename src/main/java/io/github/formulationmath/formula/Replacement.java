@@ -1,6 +1,7 @@
 package io.github.formulationmath.formula;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.Objects;
@@ -21,28 +22,25 @@ final class Replacement {
                     Excerpt.of(line) + " cannot be replaced and take the difference as well: name another line");
         }
         Optional<SubstanceShare> one =
-                Composition.of(formula.name(), formula.lines(), material).shareOf(kept);
+                new Composition(Sameness.of(formula.name(), formula.lines(), material), formula.lines()).shareOf(kept);
         Ratio needed =
                 line.fraction().times(strength(line.ingredient(), one, kept)).dividedBy(strength(material, one, kept));
         Ratio rest = balancing.fraction().plus(line.fraction()).minus(needed);
         if (rest.signum() <= 0) {
-            throw new IllegalArgumentException(Excerpt.of(material) + " is needed at " + Excerpt.of(needed.times(100))
-                    + " %, which leaves " + Excerpt.of(rest.times(100)) + " % for " + Excerpt.of(balancing.name())
-                    + ": something above 0 must be left");
+            throw new IllegalArgumentException(
+                    Excerpt.of(material) + " is needed at " + Excerpt.of(NumberText.percentExactly(needed))
+                            + ", which leaves " + Excerpt.of(NumberText.percentExactly(rest)) + " for "
+                            + Excerpt.of(balancing.name()) + ": something above 0 must be left");
         }
-        FormulaBuilder draft = Formula.inPercent(formula.name());
-        for (Phase phase : formula.phases()) {
-            draft.phase(phase.name());
-            for (FormulaLine each : phase.lines()) {
-                if (each.equals(line)) {
-                    draft.line(material, MassFraction.of(needed));
-                } else {
-                    draft.line(
-                            each.ingredient(), each.equals(balancing) ? balanced(each, rest) : share(each.fraction()));
-                }
-            }
-        }
-        return draft.build();
+        return Formula.inPercent(formula.name())
+                .linesOf(
+                        formula,
+                        each -> each.equals(line) ? material : each.ingredient(),
+                        each -> Optional.of(
+                                each.equals(line)
+                                        ? share(needed)
+                                        : each.equals(balancing) ? balanced(each, rest) : share(each.fraction())))
+                .build();
     }
 
     /** A line that takes what is left takes it still. */

@@ -30,10 +30,33 @@ final class Sameness {
 
     private int[] groupOf = new int[0];
     private boolean anyJoined;
+    /** Empty until asked for. */
+    private List<List<Mention>> groups = List.of();
 
     /** @param whole what holds the substances, for messages */
     Sameness(String whole) {
         this.whole = whole;
+    }
+
+    /**
+     * The substances of the lines, and of a material that may come to them, sorted.
+     *
+     * @throws IllegalArgumentException if one substance has two CAS numbers
+     */
+    static Sameness of(String formulaName, List<FormulaLine> lines, Ingredient... more) {
+        Sameness sameness = new Sameness("\"" + formulaName + "\"");
+        for (FormulaLine line : lines) {
+            sameness.addAll(line.ingredient(), line, "");
+        }
+        for (Ingredient material : more) {
+            sameness.addAll(material, null, "\"" + material.name() + "\"");
+        }
+        sameness.groups();
+        return sameness;
+    }
+
+    String whole() {
+        return whole;
     }
 
     /** Adds every part of a material on a line, or somewhere else. */
@@ -76,11 +99,18 @@ final class Sameness {
     }
 
     /**
-     * The mentions of each substance, in the order of its first; substances in that order too.
+     * The mentions of each substance, in the order of its first; substances in that order too. Sorted once, when all are there.
      *
      * @throws IllegalArgumentException if one substance has two CAS numbers
      */
     List<List<Mention>> groups() {
+        if (groups.isEmpty()) {
+            groups = sorted();
+        }
+        return groups;
+    }
+
+    private List<List<Mention>> sorted() {
         List<List<Mention>> ordered = new ArrayList<>(mentions.size());
         groupOf = new int[mentions.size()];
         for (int i = 0; i < groupOf.length; i++) {
@@ -114,7 +144,7 @@ final class Sameness {
         String number = "";
         for (Mention mention : group) {
             for (String key : mention.substance().keys()) {
-                if (!CasNumbers.isNumber(key)) {
+                if (!Substance.isCas(key)) {
                     continue;
                 }
                 if (first == null) {
@@ -131,7 +161,7 @@ final class Sameness {
             List<Mention> group, Mention first, String number, Mention second, String other) {
         List<String> names = group.stream()
                 .flatMap(mention -> mention.substance().keys().stream())
-                .filter(key -> !CasNumbers.isNumber(key))
+                .filter(key -> !Substance.isCas(key))
                 .distinct()
                 .toList();
         String joined = Excerpt.ofAll(names);

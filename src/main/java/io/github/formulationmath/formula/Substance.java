@@ -24,6 +24,9 @@ public final class Substance implements Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
+    /** Two digits and one of a CAS number, each behind a hyphen. */
+    private static final int CAS_TAIL = "-00-0".length();
+
     private final String name;
     private final @Nullable String cas;
     private final List<String> synonyms;
@@ -73,7 +76,7 @@ public final class Substance implements Serializable {
      * @throws IllegalArgumentException if the form or the check digit is wrong
      */
     public Substance withCas(String number) {
-        return new Substance(name, CasNumbers.require(number), synonyms);
+        return new Substance(name, requireCas(number), synonyms);
     }
 
     /**
@@ -132,6 +135,53 @@ public final class Substance implements Serializable {
             keys = known;
         }
         return known;
+    }
+
+    /** A number in the form of CAS registry numbers: two to seven digits, two digits, and a check digit (common practice). */
+    private static String requireCas(String number) {
+        Objects.requireNonNull(number, "number");
+        if (!isCasFormed(number)) {
+            throw new IllegalArgumentException("number is \"" + number + "\": a CAS number looks like 56-81-5");
+        }
+        int check = number.charAt(number.length() - 1) - '0';
+        if (checkDigit(number) != check) {
+            throw new IllegalArgumentException("number is \"" + number + "\": the check digit should be "
+                    + checkDigit(number) + "; look for a slip of the pen");
+        }
+        return number;
+    }
+
+    /** Whether a text is a number that could have been given out. */
+    static boolean isCas(String text) {
+        return isCasFormed(text) && checkDigit(text) == text.charAt(text.length() - 1) - '0';
+    }
+
+    /** Looked at without a pattern: it is asked of every name of a table. */
+    private static boolean isCasFormed(String text) {
+        int first = text.length() - CAS_TAIL;
+        if (first < 2 || first > 7 || text.charAt(0) < '1') {
+            return false;
+        }
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean hyphen = i == first || i == first + 3;
+            if (hyphen ? c != '-' : c < '0' || c > '9') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The sum of the digits before the last, each times its place counted from the right, modulo 10. */
+    private static int checkDigit(String number) {
+        int sum = 0;
+        int place = 1;
+        for (int i = number.length() - 2; i >= 0; i--) {
+            if (number.charAt(i) != '-') {
+                sum += (number.charAt(i) - '0') * place++;
+            }
+        }
+        return sum % 10;
     }
 
     /** The name in normal form. */

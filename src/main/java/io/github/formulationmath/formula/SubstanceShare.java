@@ -77,7 +77,7 @@ public final class SubstanceShare implements Subject, Explained {
 
     private static @Nullable String numberIn(Set<String> keys) {
         for (String key : keys) {
-            if (CasNumbers.isNumber(key)) {
+            if (Substance.isCas(key)) {
                 return key;
             }
         }
@@ -106,7 +106,7 @@ public final class SubstanceShare implements Subject, Explained {
      */
     public Substance as(Substance asked) {
         String[] names = keys.stream()
-                .filter(key -> !CasNumbers.isNumber(key) && !asked.keys().contains(key))
+                .filter(key -> !Substance.isCas(key) && !asked.keys().contains(key))
                 .toArray(String[]::new);
         return numbered(names.length == 0 ? asked : asked.withSynonyms(names));
     }
@@ -177,7 +177,7 @@ public final class SubstanceShare implements Subject, Explained {
 
     /** Whether a question adds no other CAS number to the one that lines give. */
     boolean allowsNumberOf(Substance asked) {
-        return cas == null || asked.keys().stream().filter(CasNumbers::isNumber).allMatch(cas::equals);
+        return cas == null || asked.keys().stream().filter(Substance::isCas).allMatch(cas::equals);
     }
 
     List<Sameness.Mention> mentions() {
@@ -247,6 +247,6 @@ public final class SubstanceShare implements Subject, Explained {
 
     @Override
     public String toString() {
-        return substance + " " + NumberText.exact(share().fraction().times(100), "%");
+        return substance + " " + NumberText.percentExactly(share().fraction());
     }
 }

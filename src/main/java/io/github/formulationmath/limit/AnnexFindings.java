@@ -33,6 +33,8 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
 
     private static final String LUNGS = "lungs by inhalation";
 
+    static final String PROHIBITED = "EU-II-";
+
     private static final String COLORANT = "EU-IV-";
 
     private static final Set<Uncounted.Why> COLORANTS =
@@ -145,6 +147,14 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
         }
     }
 
+    /** Whether a limit is an entry of Annex II that names a substance. */
+    static boolean isOfNamed(UsageLimit limit) {
+        return limit.id().startsWith(PROHIBITED)
+                && limit.kind() == LimitKind.MAXIMUM
+                && limit.outside() == OutsideScope.NOT_ALLOWED
+                && limit.share().fraction().isZero();
+    }
+
     private static UsageLimit limit(ProhibitedEntry entry, Substance substance) {
         Citation citation = Citation.of(
                 REGULATION + "Annex II, entry " + entry.number(),
@@ -152,7 +162,7 @@ record AnnexFindings(List<Counting> countings, List<Uncounted> findings) {
                 entry.updated(),
                 ProhibitedSubstances.eu2024February().snapshot());
         return UsageLimit.of(
-                        "EU-II-" + entry.number(),
+                        PROHIBITED + entry.number(),
                         group(entry.printed(), substance),
                         LimitKind.MAXIMUM,
                         MassFraction.ZERO)

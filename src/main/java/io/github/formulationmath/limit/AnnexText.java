@@ -7,17 +7,7 @@ import io.github.formulationmath.reckoning.Wording;
 /** What Annexes II and IV say, in words. */
 final class AnnexText {
 
-    private static final String PROHIBITED = "EU-II-";
-
     private AnnexText() {}
-
-    /** Whether a limit is an entry of Annex II that names a substance. */
-    static boolean isNamed(UsageLimit limit) {
-        return limit.id().startsWith(PROHIBITED)
-                && limit.kind() == LimitKind.MAXIMUM
-                && limit.outside() == OutsideScope.NOT_ALLOWED
-                && limit.share().fraction().isZero();
-    }
 
     /** The first line of a verdict on a substance that Annex II names. */
     static Phrase head(Verdict verdict, Wording wording) {
@@ -25,7 +15,7 @@ final class AnnexText {
                 "limit.head.named",
                 verdict.shortName(),
                 NumberText.percent(verdict.share().canonical()),
-                verdict.limit().id().substring(PROHIBITED.length()),
+                verdict.limit().id().substring(AnnexFindings.PROHIBITED.length()),
                 verdict.limit().group().name(),
                 wording.say(verdict.conformity().key()));
     }

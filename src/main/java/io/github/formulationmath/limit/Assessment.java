@@ -21,12 +21,12 @@ final class Assessment {
 
     private final Tally tally;
     private final DecisionRule rule;
-    private final Evidence known;
-    private final Evidence possible;
+    private final KnownShare known;
+    private final KnownShare possible;
     /** Both once more as numbers, which decide. */
-    private final Evidence knownNumbers;
+    private final KnownShare knownNumbers;
 
-    private final Evidence possibleNumbers;
+    private final KnownShare possibleNumbers;
     private final boolean assessable;
 
     Assessment(Tally tally, DecisionRule rule) {
@@ -40,7 +40,7 @@ final class Assessment {
     }
 
     /** The share as far as it is known. */
-    Evidence known() {
+    KnownShare known() {
         return known;
     }
 
@@ -50,7 +50,7 @@ final class Assessment {
     }
 
     /** The share that stands most against the formula, as far as there is one. */
-    private Evidence harmful() {
+    private KnownShare harmful() {
         return tally.limit().kind().isUpper() && tally.isBounded() ? possible : known;
     }
 
@@ -59,7 +59,7 @@ final class Assessment {
         return decide(r, harmful());
     }
 
-    private <V> Conformity decide(Reckoning<V> r, Evidence evidence) {
+    private <V> Conformity decide(Reckoning<V> r, KnownShare evidence) {
         return rule.decide(r, tally.limit().kind(), tally.cap(r), evidence);
     }
 
@@ -158,7 +158,7 @@ final class Assessment {
     }
 
     private boolean outweighsItsBand(MadeMasses made, FormulaLine line) {
-        Evidence alone = tally.evidenceOfUnknown(made, line);
+        KnownShare alone = tally.evidenceOfUnknown(made, line);
         return rule.decide(Reckoning.plain(), LimitKind.MINIMUM, Ratio.ZERO, alone) == Conformity.WITHIN;
     }
 
@@ -175,7 +175,7 @@ final class Assessment {
     /** How much of the limit is used up by what does the most harm: y/T, or T/y for a lowest share. */
     Ratio used() {
         UsageLimit limit = tally.limit();
-        Evidence harmful = limit.kind().isUpper() && tally.isBounded() ? possibleNumbers : knownNumbers;
+        KnownShare harmful = limit.kind().isUpper() && tally.isBounded() ? possibleNumbers : knownNumbers;
         Ratio share = harmful.value(Reckoning.plain());
         Ratio part = limit.kind().isUpper() ? share : limit.share().fraction();
         Ratio whole = limit.kind().isUpper() ? limit.share().fraction() : share;

@@ -1,8 +1,8 @@
 package io.github.formulationmath.limit;
 
-import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
@@ -12,6 +12,7 @@ import io.github.formulationmath.reckoning.Symbol;
 import java.io.Serial;
 import java.io.Serializable;
 import java.util.Objects;
+import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -104,28 +105,36 @@ public final class DecisionRule implements Serializable {
     }
 
     /**
-     * Decides on bare numbers.
+     * Decides on amounts of any kind: shares in percent, masses, temperatures.
      *
      * @param kind what the limit is
-     * @param limit the limit T, a fraction of one
-     * @param value the share y, a fraction of one
-     * @param bounds where the share is sure to lie, in fractions of one; both ends are there
-     * @param variance u² of that fraction, at least 0
+     * @param limit the limit T
+     * @param value what was found, y
+     * @param bounds where it is sure to lie
+     * @param standardUncertainty u, at least 0; of a temperature a difference, in kelvin
+     * @param <Q> what is measured
      * @return the verdict
-     * @throws IllegalArgumentException if an end of the bounds is missing or the variance is negative
+     * @throws IllegalArgumentException if the uncertainty is negative, or a temperature in °C or °F
      */
-    public Conformity decide(LimitKind kind, Ratio limit, Ratio value, Bounds bounds, Ratio variance) {
+    public <Q extends Quantity<Q>> Conformity decide(
+            LimitKind kind,
+            Amount<Q> limit,
+            Amount<Q> value,
+            Interval<Amount<Q>> bounds,
+            Amount<Q> standardUncertainty) {
         Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(limit, "limit");
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(bounds, "bounds");
-        if (Objects.requireNonNull(variance, "variance").signum() < 0) {
-            throw new IllegalArgumentException("variance is " + Excerpt.of(variance) + ": it cannot be negative");
-        }
-        Evidence evidence = Evidence.Numbers.of(value, bounds, variance);
-        return decide(Reckoning.plain(), kind, Objects.requireNonNull(limit, "limit"), evidence);
+        Amount.requireNotNegative("standardUncertainty", standardUncertainty);
+        Conformance.requireDifference(value, standardUncertainty);
+        Ratio u = standardUncertainty.canonical();
+        KnownShare evidence = new KnownShare.Numbers(
+                value.canonical(), bounds.least().canonical(), bounds.greatest().canonical(), u.times(u));
+        return decide(Reckoning.plain(), kind, limit.canonical(), evidence);
     }
 
-    <V> Conformity decide(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    <V> Conformity decide(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         return switch (form) {
             case SIMPLE ->
                 r.holds(evidence.value(r), kind.isUpper() ? Comparison.AT_MOST : Comparison.AT_LEAST, limit)
@@ -136,7 +145,7 @@ public final class DecisionRule implements Serializable {
         };
     }
 
-    private <V> Conformity worst(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    private <V> Conformity worst(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         boolean upper = kind.isUpper();
         V farEnd = upper ? evidence.highest(r) : evidence.lowest(r);
         if (r.holds(farEnd, upper ? Comparison.AT_MOST : Comparison.AT_LEAST, limit)) {
@@ -149,7 +158,7 @@ public final class DecisionRule implements Serializable {
     }
 
     /** y + k·u ≤ T means T − y ≥ 0 and (k·u)² ≤ (T − y)². */
-    private <V> Conformity guarded(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    private <V> Conformity guarded(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         V value = evidence.value(r);
         V room = kind.isUpper() ? r.difference(limit, value) : r.difference(value, limit);
         V k = r.given(LENGTH, factor, Source.user());
@@ -161,7 +170,7 @@ public final class DecisionRule implements Serializable {
     }
 
     /** How far inside the limit the share is, the guard band taken off; negative if it is not within. */
-    <V> V headroom(Reckoning<V> r, LimitKind kind, V limit, Evidence evidence) {
+    <V> V headroom(Reckoning<V> r, LimitKind kind, V limit, KnownShare evidence) {
         boolean upper = kind.isUpper();
         V end = form != Form.WORST_CASE ? evidence.value(r) : upper ? evidence.highest(r) : evidence.lowest(r);
         V room = upper ? r.difference(limit, end) : r.difference(end, limit);

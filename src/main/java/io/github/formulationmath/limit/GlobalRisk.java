@@ -1,9 +1,11 @@
 package io.github.formulationmath.limit;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import java.util.List;
 import java.util.Objects;
 import java.util.TreeSet;
+import javax.measure.Quantity;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
 import org.apache.commons.math3.distribution.GammaDistribution;
@@ -21,7 +23,8 @@ import org.apache.commons.math3.exception.MaxCountExceededException;
  * max(G(A + u·z) − G(T), 0) dz}, and R_P the same with the difference the other way round. So it is worked out, for G
  * is bounded where g need not be.
  *
- * <p>Example: y ~ Gamma(4, 4), T = 2, u = 0.25, A = 2 − 0.65 · 0.5: R_C = 0.1 %, R_P = 7.5 % (JCGM 106:2012, 9.5.4).
+ * <p>Example: y ~ Gamma(4, 4), which has the mean 1 and the standard deviation 1/2, T = 2, u = 0.25, A = 2 − 0.65 · 0.5: R_C = 0.1 %, R_P = 7.5
+ * % (JCGM 106:2012, 9.5.4).
  *
  * <p>The integrals are numerical, to about nine decimal places. Immutable and thread-safe.
  */
@@ -44,59 +47,76 @@ public final class GlobalRisk {
     private final double limit;
     private final double acceptance;
     private final double uncertainty;
+    private final String text;
 
-    private GlobalRisk(RealDistribution batches, Ratio limit, Ratio acceptance, Ratio uncertainty) {
+    private <Q extends Quantity<Q>> GlobalRisk(
+            RealDistribution batches, Amount<Q> limit, Amount<Q> acceptance, Amount<Q> uncertainty) {
         this.batches = batches;
-        this.limit = Objects.requireNonNull(limit, "limit").doubleValue();
-        this.acceptance = Objects.requireNonNull(acceptance, "acceptance").doubleValue();
-        this.uncertainty = requirePositive("standardUncertainty", uncertainty);
+        this.limit = Objects.requireNonNull(limit, "limit").canonical().doubleValue();
+        this.acceptance =
+                Objects.requireNonNull(acceptance, "acceptance").canonical().doubleValue();
+        this.uncertainty =
+                spread("standardUncertainty", uncertainty, limit).canonical().doubleValue();
+        this.text = "accepted up to " + acceptance.told() + " under a limit of " + limit.told();
     }
 
     /**
      * Batches that scatter by a normal law.
      *
      * @param mean the mean of the batches
-     * @param standardDeviation how they scatter, above 0
+     * @param standardDeviation how they scatter, above 0; of temperatures a difference, in kelvin
      * @param limit the highest value T
      * @param acceptance the acceptance limit A
      * @param standardUncertainty the standard uncertainty u with which a batch is found, above 0
+     * @param <Q> what is measured
      * @return the risks
-     * @throws IllegalArgumentException if a number that must be is not above 0
+     * @throws IllegalArgumentException if an amount that must be is not above 0, or a spread is a temperature in °C or °F
      */
-    public static GlobalRisk ofNormal(
-            Ratio mean, Ratio standardDeviation, Ratio limit, Ratio acceptance, Ratio standardUncertainty) {
+    public static <Q extends Quantity<Q>> GlobalRisk ofNormal(
+            Amount<Q> mean,
+            Amount<Q> standardDeviation,
+            Amount<Q> limit,
+            Amount<Q> acceptance,
+            Amount<Q> standardUncertainty) {
         Objects.requireNonNull(mean, "mean");
-        double sigma = requirePositive("standardDeviation", standardDeviation);
+        double sigma =
+                spread("standardDeviation", standardDeviation, mean).canonical().doubleValue();
         return new GlobalRisk(
-                new NormalDistribution(null, mean.doubleValue(), sigma), limit, acceptance, standardUncertainty);
-    }
-
-    /**
-     * Batches that scatter by a gamma law, whose mean is shape / rate.
-     *
-     * @param shape the shape, above 0
-     * @param rate the rate, above 0
-     * @param limit the highest value T
-     * @param acceptance the acceptance limit A
-     * @param standardUncertainty the standard uncertainty u with which a batch is found, above 0
-     * @return the risks
-     * @throws IllegalArgumentException if a number that must be is not above 0
-     */
-    public static GlobalRisk ofGamma(
-            Ratio shape, Ratio rate, Ratio limit, Ratio acceptance, Ratio standardUncertainty) {
-        double scale = 1 / requirePositive("rate", rate);
-        return new GlobalRisk(
-                new GammaDistribution(null, requirePositive("shape", shape), scale),
+                new NormalDistribution(null, mean.canonical().doubleValue(), sigma),
                 limit,
                 acceptance,
                 standardUncertainty);
     }
 
-    private static double requirePositive(String name, Ratio value) {
-        if (Objects.requireNonNull(value, name).signum() <= 0) {
-            throw new IllegalArgumentException(name + " is " + value + ": it must be above 0");
-        }
-        return value.doubleValue();
+    /**
+     * Batches that scatter by a gamma law, which has no values below 0: its shape is (mean / standard deviation)², its rate mean /
+     * standard deviation².
+     *
+     * @param mean the mean of the batches, above 0
+     * @param standardDeviation how they scatter, above 0
+     * @param limit the highest value T
+     * @param acceptance the acceptance limit A
+     * @param standardUncertainty the standard uncertainty u with which a batch is found, above 0
+     * @param <Q> what is measured
+     * @return the risks
+     * @throws IllegalArgumentException if an amount that must be is not above 0, or mean or a spread is a temperature in °C or °F
+     */
+    public static <Q extends Quantity<Q>> GlobalRisk ofGamma(
+            Amount<Q> mean,
+            Amount<Q> standardDeviation,
+            Amount<Q> limit,
+            Amount<Q> acceptance,
+            Amount<Q> standardUncertainty) {
+        Ratio steps = Amount.requirePositive("mean", mean)
+                .ratioTo(Amount.requirePositive("standardDeviation", standardDeviation));
+        double shape = steps.times(steps).doubleValue();
+        double scale = standardDeviation.canonical().dividedBy(steps).doubleValue();
+        return new GlobalRisk(new GammaDistribution(null, shape, scale), limit, acceptance, standardUncertainty);
+    }
+
+    private static <Q extends Quantity<Q>> Amount<Q> spread(String name, Amount<Q> value, Amount<Q> about) {
+        Conformance.requireDifference(about, Amount.requirePositive(name, value));
+        return value;
     }
 
     /**
@@ -155,13 +175,14 @@ public final class GlobalRisk {
                             RELATIVE, ABSOLUTE, LEAST_ROUNDS, SimpsonIntegrator.SIMPSON_MAX_ITERATIONS_COUNT)
                     .integrate(MOST_EVALUATIONS, function, from, to);
         } catch (MaxCountExceededException e) {
-            throw new ArithmeticException("the risk of " + this + " does not settle within " + MOST_EVALUATIONS
-                    + " evaluations: the law of the batches is too steep; is its shape far below 1?");
+            throw new ArithmeticException(
+                    "the risk of " + this + " does not settle within " + MOST_EVALUATIONS
+                            + " evaluations: the law of the batches is too steep; is its standard deviation far above its mean?");
         }
     }
 
     @Override
     public String toString() {
-        return "accepted up to " + acceptance + " under a limit of " + limit;
+        return text;
     }
 }

@@ -6,7 +6,6 @@ import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Source;
-import io.github.formulationmath.weighing.Premixed;
 import io.github.formulationmath.weighing.Weighed;
 import java.util.HashMap;
 import java.util.List;
@@ -178,8 +177,7 @@ public final class LimitChecker {
      */
     public LimitReport check(Weighed weighed) {
         WeighedLines own = WeighedLines.of(weighed);
-        Premixed premixed = weighed instanceof Premixed surer ? surer : null;
-        return new LimitCheck(this, new Wholes(own.formula(), own.masses(), premixed)).report();
+        return new LimitCheck(this, new Wholes(own.formula(), own.masses(), weighed)).report();
     }
 
     /**

@@ -5,6 +5,7 @@ import io.github.formulationmath.annex.Colorants;
 import io.github.formulationmath.annex.ProhibitedSubstances;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
+import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.reckoning.Phrase;
@@ -397,8 +398,7 @@ public final class LimitTable implements Serializable {
     public List<String> notHeld() {
         return provenance.stream()
                 .filter(line -> line.startsWith(NOT_HELD))
-                .flatMap(line -> Stream.of(line.substring(NOT_HELD.length()).split(";", -1)))
-                .map(String::strip)
+                .flatMap(line -> CsvRow.listed(line.substring(NOT_HELD.length()), ';').stream())
                 .filter(part -> !part.isEmpty())
                 .toList();
     }

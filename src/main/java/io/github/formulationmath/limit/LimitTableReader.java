@@ -79,7 +79,7 @@ final class LimitTableReader {
     }
 
     private static CsvFormat format(String header) {
-        return CsvFormat.of(List.of(header.split(",", -1))).withCommentHead();
+        return CsvFormat.ofHeader(header).withCommentHead();
     }
 
     static LimitTable read(String name, CsvFormat.Table limits, CsvFormat.Table substances) {

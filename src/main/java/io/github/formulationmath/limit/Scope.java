@@ -1,7 +1,9 @@
 package io.github.formulationmath.limit;
 
+import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.number.Excerpt;
 import java.io.Serializable;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.Objects;
@@ -81,7 +83,7 @@ public record Scope(
         }
     }
 
-    private static Set<String> terms(Set<String> words) {
+    private static Set<String> terms(Collection<String> words) {
         Set<String> terms = new HashSet<>();
         for (String word : Objects.requireNonNull(words, "words")) {
             terms.add(term(word));
@@ -114,7 +116,7 @@ public record Scope(
 
     /** Reads {@code any}, {@code hair;face} or {@code not:oral;not:lips}. */
     static Set<String> parse(String list) {
-        return list.equals(ANY) ? Set.of() : terms(set(list.split(";", -1)));
+        return list.equals(ANY) ? Set.of() : terms(CsvRow.listed(list, ';'));
     }
 
     /**

@@ -26,8 +26,6 @@ final class ShortRules {
             "write any, or facts parted by semicolons: leave_on or rinse_off, area=face, product=shampoo, form=not:spray,"
                     + " user=professional, purpose=preservative";
 
-    private static final Pattern FACTS = Pattern.compile(";");
-
     private ShortRules() {}
 
     static LimitTable table(String name, CsvFormat.Table rules) {
@@ -80,8 +78,8 @@ final class ShortRules {
             return scope;
         }
         Map<String, List<String>> facts = new HashMap<>();
-        for (String fact : FACTS.split(text, -1)) {
-            String[] sides = fact.strip().split("=", 2);
+        for (String fact : CsvRow.listed(text, ';')) {
+            String[] sides = fact.split("=", 2);
             facts.computeIfAbsent(sides.length == 2 ? sides[0].strip() : "use", key -> new ArrayList<>())
                     .add(sides[sides.length - 1].strip());
         }

@@ -230,17 +230,17 @@ final class Tally implements Subject {
     }
 
     /** The share at one end: as weighed, if anything was, or else as written. */
-    Evidence evidence(End end) {
-        return made(byPlace(byPosition(end))).orElseGet(() -> new Evidence.Written(this, end));
+    KnownShare evidence(End end) {
+        return made(byPlace(byPosition(end))).orElseGet(() -> new KnownShare.Written(this, end));
     }
 
     /** The share as weighed of what counts in these strengths, by the place of the line in the whole; empty if nothing was weighed. */
-    private Optional<Evidence> made(Map<Integer, Ratio> counted) {
+    private Optional<KnownShare> made(Map<Integer, Ratio> counted) {
         return whole.masses().map(masses -> {
             MadeShare share = masses.madeShare(this, counted);
-            return whole.premixed()
-                    .<Evidence>map(premixed -> new Evidence.Mixed(this, share, premixed.sureShare(counted)))
-                    .orElseGet(() -> new Evidence.Made(share));
+            return whole.sureShare(counted)
+                    .<KnownShare>map(sure -> new KnownShare.Mixed(this, share, sure))
+                    .orElseGet(() -> new KnownShare.Made(share));
         });
     }
 
@@ -255,9 +255,9 @@ final class Tally implements Subject {
     }
 
     /** The share at one end, with every factor as far off in the same way as atomic masses allow. */
-    Evidence evidenceAt(End end) {
+    KnownShare evidenceAt(End end) {
         Map<Integer, Ratio> counted = byPlace(byPosition(end, contribution -> contribution.weightAt(end)));
-        return made(counted).orElseGet(() -> Evidence.Numbers.of(written(end)));
+        return made(counted).orElseGet(() -> KnownShare.Numbers.of(written(end)));
     }
 
     private Ratio written(End end) {
@@ -269,8 +269,8 @@ final class Tally implements Subject {
     }
 
     /** The share of what is unknown in one line, all of it taken as there. */
-    Evidence evidenceOfUnknown(MadeMasses masses, FormulaLine line) {
-        return new Evidence.Made(masses.madeShare(this, byPlace(Map.of(line.position(), unknownStrength(line)))));
+    KnownShare evidenceOfUnknown(MadeMasses masses, FormulaLine line) {
+        return new KnownShare.Made(masses.madeShare(this, byPlace(Map.of(line.position(), unknownStrength(line)))));
     }
 
     /** How much counts at the end that does the most harm, by the place of the line in the whole. */

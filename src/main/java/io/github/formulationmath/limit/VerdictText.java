@@ -97,7 +97,7 @@ record VerdictText(Verdict verdict, Wording wording) {
         UsageLimit limit = verdict.limit();
         String share =
                 verdict.shortName() + " " + NumberText.percent(verdict.share().canonical(), verdict.bounds());
-        if (AnnexText.isNamed(limit)) {
+        if (AnnexFindings.isOfNamed(limit)) {
             return share + " (" + limit.id() + "): " + verdict.conformity();
         }
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {
@@ -110,7 +110,7 @@ record VerdictText(Verdict verdict, Wording wording) {
     }
 
     private Phrase head() {
-        if (AnnexText.isNamed(verdict.limit())) {
+        if (AnnexFindings.isOfNamed(verdict.limit())) {
             return AnnexText.head(verdict, wording);
         }
         if (verdict.applicability() == Applicability.OUT_OF_SCOPE) {

@@ -5,6 +5,8 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
@@ -12,12 +14,13 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.MadeMasses;
-import io.github.formulationmath.weighing.Premixed;
+import io.github.formulationmath.weighing.Weighed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 
 /** What limits are shares of in one formula, the product or a phase: each found once for all the limits of a check. */
@@ -30,12 +33,12 @@ final class Wholes {
 
     /**
      * @param masses of all lines in their order, if anything was weighed
-     * @param premixed the same, if more is known of it than that
+     * @param weighed what they are of: it may know more of a share
      */
-    Wholes(Formula formula, @Nullable MadeMasses masses, @Nullable Premixed premixed) {
+    Wholes(Formula formula, @Nullable MadeMasses masses, @Nullable Weighed weighed) {
         this.formula = formula;
         this.masses = masses;
-        this.product = new Whole(formula.lines(), masses, premixed);
+        this.product = new Whole(formula.lines(), masses, weighed);
     }
 
     Formula formula() {
@@ -88,17 +91,17 @@ final class Wholes {
         private volatile @Nullable Ratio share;
 
         private final @Nullable MadeMasses masses;
-        private final @Nullable Premixed premixed;
+        private final @Nullable Weighed weighed;
 
-        private Whole(List<FormulaLine> lines, @Nullable MadeMasses masses, @Nullable Premixed premixed) {
+        private Whole(List<FormulaLine> lines, @Nullable MadeMasses masses, @Nullable Weighed weighed) {
             this.lines = List.copyOf(lines);
             this.masses = masses;
-            this.premixed = premixed;
+            this.weighed = weighed;
         }
 
-        /** What is known of the shares of the product beside its masses, if anything is. */
-        Optional<Premixed> premixed() {
-            return Optional.ofNullable(premixed);
+        /** What is known of a share of the product beside its masses, if anything is. */
+        Optional<Interval<Amount<Dimensionless>>> sureShare(Map<Integer, Ratio> strengths) {
+            return weighed == null ? Optional.empty() : weighed.sureShare(strengths);
         }
 
         private Map<Integer, Integer> places() {

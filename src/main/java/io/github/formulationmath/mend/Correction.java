@@ -132,7 +132,10 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      * @return the additions above 0, in the order of the formula
      */
     public List<LineAddition> additions() {
-        return LineAddition.listOf(made, grams());
+        return made.lines().stream()
+                .filter(line -> !grams().get(line.index()).isZero())
+                .map(line -> LineAddition.of(line, mass(line)))
+                .toList();
     }
 
     /**
@@ -144,9 +147,12 @@ public abstract sealed class Correction implements Explained permits SmallestCor
      */
     public final Amount<Mass> addition(FormulaLine line) {
         Part part = new Part(this, made.line(line));
-        return Amount.grams(grams().get(part.line().index()))
-                .withWorking(Part::question, part, Part::grams)
-                .inUnitOf(part.line().mass());
+        return mass(part.line()).withWorking(Part::question, part, Part::grams);
+    }
+
+    /** In the unit of the display of the line. */
+    private Amount<Mass> mass(MadeLine line) {
+        return Amount.grams(grams().get(line.index())).inUnitOf(line.mass());
     }
 
     /** What one line is made up by. */

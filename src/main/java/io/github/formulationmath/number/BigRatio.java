@@ -108,6 +108,6 @@ record BigRatio(BigInteger num, BigInteger den) implements Serializable {
             rest = rest.add(d);
         }
         int half = rest.shiftLeft(1).compareTo(d);
-        return WholeNumbers.roundsUp(half, floor.longValue(), n.signum() < 0, mode) ? floor.add(BigInteger.ONE) : floor;
+        return Rounding.roundsUp(half, floor.longValue(), n.signum() < 0, mode) ? floor.add(BigInteger.ONE) : floor;
     }
 }

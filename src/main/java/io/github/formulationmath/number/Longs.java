@@ -122,8 +122,6 @@ final class Longs {
     static long divide(long n, long d, RoundingMode mode) {
         long floor = Math.floorDiv(n, d);
         long rest = n - floor * d;
-        return rest == 0 || !WholeNumbers.roundsUp(Long.compare(rest, d - rest), floor, n < 0, mode)
-                ? floor
-                : floor + 1;
+        return rest == 0 || !Rounding.roundsUp(Long.compare(rest, d - rest), floor, n < 0, mode) ? floor : floor + 1;
     }
 }

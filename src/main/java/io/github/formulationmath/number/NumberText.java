@@ -181,7 +181,7 @@ public final class NumberText {
                 return "≈ " + more.format(shown) + " %";
             }
         }
-        return exact(shown, "%");
+        return percentExactly(share);
     }
 
     private static String text(Ratio value, String plus) {
@@ -198,6 +198,41 @@ public final class NumberText {
      */
     public static String percent(Ratio share) {
         return of(Objects.requireNonNull(share, "share").times(100), "%");
+    }
+
+    /**
+     * A share in percent, without loss.
+     *
+     * @param share the share as a plain fraction
+     * @return {@code 4 %} or {@code 200/3 % ≈ 66.6667 %}
+     */
+    public static String percentExactly(Ratio share) {
+        return exact(Objects.requireNonNull(share, "share").times(100), "%");
+    }
+
+    /**
+     * A share in percent with the digits that a rounding leaves.
+     *
+     * @param share the share as a plain fraction
+     * @param digits how a number of percent is rounded
+     * @return {@code 66.67 %}
+     */
+    public static String percent(Ratio share, Rounding digits) {
+        return digits.format(Objects.requireNonNull(share, "share").times(100)) + " %";
+    }
+
+    /**
+     * The shares between two ends in percent, rounded outwards.
+     *
+     * @param least the least share as a plain fraction
+     * @param greatest the greatest
+     * @param digits to which digits of a number of percent; its mode is not asked
+     * @return {@code 1.23 – 1.25 %}
+     */
+    public static String percentFromTo(Ratio least, Ratio greatest, Rounding digits) {
+        return digits.with(RoundingMode.FLOOR)
+                        .format(Objects.requireNonNull(least, "least").times(100)) + " – "
+                + percent(Objects.requireNonNull(greatest, "greatest"), digits.with(RoundingMode.CEILING));
     }
 
     /**

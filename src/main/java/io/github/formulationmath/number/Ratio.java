@@ -34,6 +34,8 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
     @Serial
     private static final long serialVersionUID = 1L;
 
+    private static final BigInteger FIVE = BigInteger.valueOf(5);
+
     private final long num;
 
     private final long den;
@@ -428,7 +430,7 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
      * @return true if the denominator has no prime factor but 2 and 5
      */
     public boolean isDecimal() {
-        return WholeNumbers.decimalPlaces(denominator()) >= 0;
+        return decimalPlaces() >= 0;
     }
 
     /**
@@ -491,7 +493,7 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
             return this;
         }
         // Scaled by 100^k the whole root has two digits more than asked for; a lost rest is kept as a sticky half unit.
-        int k = Math.max(0, digits + 2 - Math.floorDiv(WholeNumbers.magnitude(this), 2));
+        int k = Math.max(0, digits + 2 - Math.floorDiv(magnitude(), 2));
         BigInteger scale = BigInteger.TEN.pow(k);
         Ratio scaled = times(of(scale.multiply(scale)));
         BigInteger whole = scaled.toWhole(RoundingMode.FLOOR).numerator().sqrt();
@@ -568,7 +570,7 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
      * @throws ArithmeticException if it has no finite decimal form; round it first
      */
     public BigDecimal toBigDecimal() {
-        int places = WholeNumbers.decimalPlaces(denominator());
+        int places = decimalPlaces();
         if (places < 0) {
             throw new ArithmeticException(Excerpt.of(this)
                     + " has no finite decimal form: round it first, for example with rounded(toDecimalPlaces(4))");
@@ -598,6 +600,34 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
     /** A ratio of 64-bit numbers that are in lowest terms already, the denominator above 0. */
     static Ratio ofLowestTerms(long num, long den) {
         return new Ratio(num, den);
+    }
+
+    /** How many decimals this number needs, or -1 if they never end. */
+    int decimalPlaces() {
+        BigInteger d = denominator();
+        int twos = d.getLowestSetBit();
+        BigInteger rest = d.shiftRight(twos);
+        int fives = 0;
+        while (!rest.equals(BigInteger.ONE)) {
+            BigInteger[] parts = rest.divideAndRemainder(FIVE);
+            if (parts[1].signum() != 0) {
+                return -1;
+            }
+            rest = parts[0];
+            fives++;
+        }
+        return Math.max(twos, fives);
+    }
+
+    /** The power of ten at which the first significant digit stands: the largest e with 10^e ≤ |this|, this not 0. */
+    int magnitude() {
+        BigInteger n = numerator().abs();
+        BigInteger d = denominator();
+        int e = n.toString().length() - d.toString().length();
+        boolean isAtLeast = e >= 0
+                ? n.compareTo(d.multiply(BigInteger.TEN.pow(e))) >= 0
+                : n.multiply(BigInteger.TEN.pow(-e)).compareTo(d) >= 0;
+        return isAtLeast ? e : e - 1;
     }
 
     /** The multiple of a step nearest under a mode, the step above 0: {@code step · whole(this / step)}. */

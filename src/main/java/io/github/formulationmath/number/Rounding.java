@@ -149,7 +149,7 @@ public final class Rounding implements Serializable {
         return switch (grid) {
             case NONE -> Ratio.ZERO;
             case STEP, PLACES -> step;
-            case SIGNIFICANT -> powerOfTen(value.isZero() ? 0 : WholeNumbers.magnitude(value) + 1 - digits);
+            case SIGNIFICANT -> powerOfTen(value.isZero() ? 0 : value.magnitude() + 1 - digits);
         };
     }
 
@@ -164,12 +164,34 @@ public final class Rounding implements Serializable {
     public String format(Ratio value) {
         Ratio shown = apply(value);
         Ratio g = stepFor(shown);
-        int places = WholeNumbers.decimalPlaces(g.denominator());
+        int places = g.decimalPlaces();
         return grid == Grid.NONE || places < 0 || !shown.isDecimal()
                 ? shown.toString()
                 : shown.toBigDecimal()
                         .setScale(Math.max(places, 0), RoundingMode.UNNECESSARY)
                         .toPlainString();
+    }
+
+    /**
+     * Whether a quotient that lies strictly between a floor and the next whole number goes up.
+     *
+     * @param half how the part above the floor compares with one half
+     * @param floor the floor (its last bit decides ties to even)
+     * @param negative whether the quotient is below 0
+     */
+    static boolean roundsUp(int half, long floor, boolean negative, RoundingMode mode) {
+        return switch (mode) {
+            case UP -> !negative;
+            case DOWN -> negative;
+            case CEILING -> true;
+            case FLOOR -> false;
+            case HALF_UP -> half > 0 || half == 0 && !negative;
+            case HALF_DOWN -> half > 0 || half == 0 && negative;
+            case HALF_EVEN -> half > 0 || half == 0 && (floor & 1) != 0;
+            case UNNECESSARY ->
+                throw new ArithmeticException(
+                        "rounding is necessary: the number lies between " + floor + " and " + (floor + 1));
+        };
     }
 
     private static void requireDigits(String name, int value, int least) {

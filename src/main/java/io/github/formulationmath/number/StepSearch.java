@@ -22,13 +22,13 @@ import java.util.stream.IntStream;
 final class StepSearch {
 
     private final List<Ratio> steps;
-    private final List<StepRow> rows;
+    private final List<StepBox.Row> rows;
     private int choicesLeft;
     private boolean leftOpen;
 
     StepSearch(StepProgram program, int choices) {
         this.steps = program.steps();
-        this.rows = program.rows().stream().map(StepRow::of).toList();
+        this.rows = program.rows().stream().map(StepBox.Row::of).toList();
         this.choicesLeft = choices;
     }
 
@@ -65,7 +65,7 @@ final class StepSearch {
     /** For every row, the unknowns that help it most first; without rows, as they come. */
     private static List<List<Integer>> orders(StepBox box) {
         List<List<Integer>> orders =
-                new ArrayList<>(box.rows().stream().map(StepRow::bestFirst).toList());
+                new ArrayList<>(box.rows().stream().map(StepBox.Row::bestFirst).toList());
         Collections.reverse(orders);
         orders.add(IntStream.range(0, box.steps().size()).boxed().toList());
         return orders;
@@ -148,7 +148,7 @@ final class StepSearch {
                     .min(left.minus(leastFrom[k + 1]))
                     .dividedBy(step)
                     .toWhole(RoundingMode.FLOOR);
-            for (StepRow row : box.rows()) {
+            for (StepBox.Row row : box.rows()) {
                 if (low.compareTo(high) > 0) {
                     return false;
                 }
@@ -196,11 +196,11 @@ final class StepSearch {
         /** What a row can reach at most, by the steps given to the k-th unknown. */
         private final class Reach {
 
-            private final StepRow row;
+            private final StepBox.Row row;
             private final int k;
             private final Ratio left;
 
-            Reach(StepRow row, int k, Ratio left) {
+            Reach(StepBox.Row row, int k, Ratio left) {
                 this.row = row;
                 this.k = k;
                 this.left = left;

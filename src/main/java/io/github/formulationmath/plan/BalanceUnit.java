@@ -4,29 +4,16 @@ import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.weighing.Balance;
 import java.math.RoundingMode;
 import java.util.Objects;
 import java.util.function.Predicate;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 
-/** Figures as their reader sees them: masses in the unit of the display. */
+/** Figures as their reader sees them: ends of a search in few digits, readings with the zeros of their display. */
 public final class BalanceUnit {
 
     private BalanceUnit() {}
-
-    /**
-     * A mass in the unit of a display.
-     *
-     * @param balance whose display
-     * @param grams the mass in grams
-     * @return the exact mass in the unit of the readability
-     */
-    public static Amount<Mass> amount(Balance balance, Ratio grams) {
-        Amount<Mass> division = balance.readability();
-        return division.times(grams.dividedBy(division.canonical()));
-    }
 
     /**
      * A least amount as one in few digits that passes itself, {@link NumberText#least}.

@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
 public final class Bench implements Serializable {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
     private static final Symbol CAPACITY = Symbol.of("C", "least-capacity", Kind.MASS);
     private static final Symbol VESSEL = Symbol.of("V", "vessel-mass", Kind.MASS);
@@ -42,15 +42,24 @@ public final class Bench implements Serializable {
     private final Vessel vessel;
     private final Closure closure;
     private final @Nullable Density density;
-    private final @Nullable ClosingGoal goal;
+    /** Without any, all lines count alike. */
+    private final @Nullable Tolerances closingTolerances;
+    /** The half-width of the error of one addition; none, and the readings are taken as true. */
+    private final @Nullable Amount<Mass> closingError;
 
     private Bench(
-            Balance balance, Vessel vessel, Closure closure, @Nullable Density density, @Nullable ClosingGoal goal) {
+            Balance balance,
+            Vessel vessel,
+            Closure closure,
+            @Nullable Density density,
+            @Nullable Tolerances closingTolerances,
+            @Nullable Amount<Mass> closingError) {
         this.balance = balance;
         this.vessel = vessel;
         this.closure = closure;
         this.density = density;
-        this.goal = goal;
+        this.closingTolerances = closingTolerances;
+        this.closingError = closingError;
     }
 
     /**
@@ -60,7 +69,8 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public static Bench of(Balance balance) {
-        return new Bench(Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null, null);
+        return new Bench(
+                Objects.requireNonNull(balance, "balance"), Vessel.none(), Closure.INDEPENDENT, null, null, null);
     }
 
     /**
@@ -72,7 +82,7 @@ public final class Bench implements Serializable {
      */
     public Bench with(Vessel newVessel) {
         balance.capacityUnder(Objects.requireNonNull(newVessel, "newVessel"));
-        return new Bench(balance, newVessel, closure, density, goal);
+        return new Bench(balance, newVessel, closure, density, closingTolerances, closingError);
     }
 
     /**
@@ -82,7 +92,7 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public Bench closing(Closure newClosure) {
-        return new Bench(balance, vessel, Objects.requireNonNull(newClosure, "newClosure"), density, null);
+        return new Bench(balance, vessel, Objects.requireNonNull(newClosure, "newClosure"), density, null, null);
     }
 
     /**
@@ -108,10 +118,13 @@ public final class Bench implements Serializable {
      * @throws IllegalArgumentException if the reading error is negative
      */
     public Bench closingWithin(Tolerances tolerances, Amount<Mass> readingError) {
-        ClosingGoal newGoal = new ClosingGoal(
+        return new Bench(
+                balance,
+                vessel,
+                Closure.WITHIN_TOLERANCE,
+                density,
                 Objects.requireNonNull(tolerances, "tolerances"),
                 Amount.requireNotNegative("readingError", readingError));
-        return new Bench(balance, vessel, Closure.WITHIN_TOLERANCE, density, newGoal);
     }
 
     /**
@@ -122,7 +135,13 @@ public final class Bench implements Serializable {
      * @return the bench
      */
     public Bench withProductDensity(Density productDensity) {
-        return new Bench(balance, vessel, closure, Objects.requireNonNull(productDensity, "productDensity"), goal);
+        return new Bench(
+                balance,
+                vessel,
+                closure,
+                Objects.requireNonNull(productDensity, "productDensity"),
+                closingTolerances,
+                closingError);
     }
 
     /**
@@ -169,7 +188,7 @@ public final class Bench implements Serializable {
      * @return the tolerances, if any were given; without any all lines count alike
      */
     public Optional<Tolerances> closingTolerances() {
-        return goal().given();
+        return Optional.ofNullable(closingTolerances);
     }
 
     /**
@@ -178,8 +197,7 @@ public final class Bench implements Serializable {
      * @return the half-width, 0 if none was given
      */
     public Amount<Mass> closingReadingError() {
-        Amount<Mass> error = goal().readingError();
-        return error.isZero() ? error.inUnitOf(balance.readability()) : error;
+        return closingError == null ? Amount.grams(Ratio.ZERO).inUnitOf(balance.readability()) : closingError;
     }
 
     /**
@@ -195,7 +213,8 @@ public final class Bench implements Serializable {
      */
     public Amount<Mass> leastCapacity(Batch batch) {
         Load load = new Load(this, Objects.requireNonNull(batch, "batch"));
-        return BalanceUnit.amount(balance, load.capacity(Reckoning.plain()))
+        return Amount.grams(load.capacity(Reckoning.plain()))
+                .inUnitOf(balance.readability())
                 .withWorking(asked -> Phrase.of("question.least-capacity"), load, Load::capacity);
     }
 
@@ -218,11 +237,6 @@ public final class Bench implements Serializable {
         return WeighingStation.inVessel(balance, vessel);
     }
 
-    /** Without one of its own all lines count alike. */
-    ClosingGoal goal() {
-        return goal == null ? ClosingGoal.EVEN : goal;
-    }
-
     /**
      * The same bench with another balance.
      *
@@ -230,7 +244,7 @@ public final class Bench implements Serializable {
      * @return the bench with it
      */
     public Bench on(Balance other) {
-        return new Bench(other, vessel, closure, density, goal);
+        return new Bench(other, vessel, closure, density, closingTolerances, closingError);
     }
 
     /**
@@ -268,18 +282,20 @@ public final class Bench implements Serializable {
                 && balance.equals(that.balance)
                 && vessel.equals(that.vessel)
                 && closure == that.closure
-                && goal().equals(that.goal())
+                && Objects.equals(closingTolerances, that.closingTolerances)
+                && closingReadingError().equals(that.closingReadingError())
                 && Objects.equals(density, that.density);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(balance, vessel, closure, density, goal());
+        return Objects.hash(balance, vessel, closure, density, closingTolerances, closingReadingError());
     }
 
     @Override
     public String toString() {
         return balance + ", " + vessel + ", " + closure
-                + goal().given().map(some -> " (" + some + ")").orElse("") + (density == null ? "" : ", " + density);
+                + closingTolerances().map(some -> " (" + some + ")").orElse("")
+                + (density == null ? "" : ", " + density);
     }
 }

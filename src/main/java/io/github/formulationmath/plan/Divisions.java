@@ -153,7 +153,7 @@ public record Divisions(Batch batch, Bench bench, List<WeighingStation> stations
                                 + "): close the total by " + Closure.CLOSED + ", or weigh all lines in one step");
             }
         }
-        return new TolerantCertificate(batch.formula(), bench).derive(r, total(r, 0));
+        return new TolerantReadings(batch.formula(), bench).derive(r, total(r, 0));
     }
 
     /** The divisions of one line, working out the other lines only if they matter. */

@@ -9,9 +9,9 @@ import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What will really have been made: the formula that a weighing plan leads to, given the errors of the balance and the way
@@ -29,16 +29,12 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
 
     private final WeighingPlan plan;
     private final MadeMasses masses;
-    private final List<ExpectedLine> lines;
+    /** Made when somebody first asks; most only want to know the masses. */
+    private volatile @Nullable List<ExpectedLine> lines;
 
     private ExpectedProduct(WeighingPlan plan, MadeMasses masses) {
         this.plan = plan;
         this.masses = masses;
-        List<ExpectedLine> all = new ArrayList<>(masses.size());
-        for (int i = 0; i < masses.size(); i++) {
-            all.add(new ExpectedLine(plan.lines().get(i), masses));
-        }
-        this.lines = Collections.unmodifiableList(all);
     }
 
     /**
@@ -107,7 +103,14 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
 
     @Override
     public List<ExpectedLine> lines() {
-        return lines;
+        List<ExpectedLine> known = lines;
+        if (known == null) {
+            known = plan.lines().stream()
+                    .map(line -> new ExpectedLine(line, masses))
+                    .toList();
+            lines = known;
+        }
+        return known;
     }
 
     /**
@@ -119,13 +122,13 @@ public final class ExpectedProduct implements Weighed, Lines<ExpectedLine> {
      */
     public List<ExpectedLine> notShownWithin(Tolerances tolerances) {
         Tolerances checked = Objects.requireNonNull(tolerances, "tolerances").checkedFor(formula());
-        return lines.stream()
+        return lines().stream()
                 .filter(line -> line.verdict(checked) != ToleranceVerdict.WITHIN)
                 .toList();
     }
 
     @Override
     public String toString() {
-        return plan.batch() + " as made: " + lines;
+        return plan.batch() + " as made: " + lines();
     }
 }

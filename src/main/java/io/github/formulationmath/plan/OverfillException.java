@@ -1,7 +1,6 @@
 package io.github.formulationmath.plan;
 
 import io.github.formulationmath.number.Excerpt;
-import io.github.formulationmath.number.Refusal;
 import io.github.formulationmath.number.Sentence;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Vessel;
@@ -10,19 +9,17 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
 /** A batch takes more room than can be worked in the vessel; carries by how much, and which batch would fit. */
-public final class OverfillException extends IllegalArgumentException implements Refusal {
+public final class OverfillException extends TooMuchException {
 
     @Serial
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
 
-    private final Sentence said;
     private final Amount<Volume> excess;
-    private final Amount<Mass> largestContent;
 
     /** Says no more than its parent, so that who may throw it does not load it before. */
     static IllegalArgumentException of(
             String batch, Amount<Volume> volume, Vessel vessel, Amount<Volume> room, Amount<Mass> largestContent) {
-        Amount<Volume> needed = volume.inUnitOf(room);
+        Amount<Volume> excess = volume.inUnitOf(room).minus(room);
         return new OverfillException(
                 Sentence.of(
                         "refusal.overfill",
@@ -31,46 +28,30 @@ public final class OverfillException extends IllegalArgumentException implements
                         "batch",
                         Excerpt.of(batch),
                         "volume",
-                        needed.told(),
+                        volume.inUnitOf(room).told(),
                         "vessel",
                         Excerpt.of(vessel),
                         "room",
-                        Excerpt.of(room),
+                        room.told(),
                         "excess",
-                        needed.minus(room).told(),
+                        excess.told(),
                         "largest",
-                        BalanceUnit.greatest(largestContent, mass -> mass.compareTo(largestContent) <= 0)),
-                needed.minus(room),
+                        told(largestContent)),
+                excess,
                 largestContent);
     }
 
     private OverfillException(Sentence said, Amount<Volume> excess, Amount<Mass> largestContent) {
-        super(said.getMessage());
-        this.said = said;
+        super(said, largestContent);
         this.excess = excess;
-        this.largestContent = largestContent;
-    }
-
-    @Override
-    public Sentence said() {
-        return said;
     }
 
     /**
      * By how much the batch passes the working volume.
      *
-     * @return the excess, above 0
+     * @return the excess, above 0, in the unit of the working volume
      */
     public Amount<Volume> excess() {
         return excess;
-    }
-
-    /**
-     * The largest batch that fits.
-     *
-     * @return a mass that can be planned on the same bench, as {@link OverloadException#largestContent()}
-     */
-    public Amount<Mass> largestContent() {
-        return largestContent;
     }
 }

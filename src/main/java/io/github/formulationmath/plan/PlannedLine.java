@@ -150,7 +150,8 @@ public final class PlannedLine implements Line, Explained, Serializable {
      * @return reading minus exact mass in the unit of the balance, exact; negative if the line comes out short
      */
     public Amount<Mass> roundingError() {
-        return BalanceUnit.amount(balance(), error(Reckoning.plain()))
+        return Amount.grams(error(Reckoning.plain()))
+                .inUnitOf(balance().readability())
                 .withWorking(
                         line -> Phrase.of("question.rounding-error", line.name()), this, PlannedLine::roundingError);
     }

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -14,6 +15,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,10 +29,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param formula as it is weighed
  * @param benches the closures under which the batch is to be planned
- * @param step a step in grams to which sizes are rounded
+ * @param step a step to which sizes are rounded
  */
 public record PlannedLoad(
-        Formula formula, List<Bench> benches, @Nullable Ratio step) {
+        Formula formula, List<Bench> benches, @Nullable Amount<Mass> step) {
 
     private static final Symbol STEP = Symbol.of("s", "size-step", Kind.MASS);
     private static final Subject HIGH = Subject.of("high", "");
@@ -43,7 +45,7 @@ public record PlannedLoad(
      *
      * @param formula as it is weighed
      * @param benches the closures under which the batch is to be planned
-     * @param step a step in grams to which sizes are rounded
+     * @param step a step to which sizes are rounded
      */
     public PlannedLoad {
         Objects.requireNonNull(formula, "formula");
@@ -51,7 +53,7 @@ public record PlannedLoad(
     }
 
     /**
-     * The load of plans under one closure, for sizes of any number of grams.
+     * The load of plans under one closure, for sizes of any mass.
      *
      * @param formula as it is weighed
      * @param bench where, and under which closure
@@ -62,12 +64,17 @@ public record PlannedLoad(
     }
 
     /**
-     * What a batch of so many grams brings onto the pan.
+     * What a batch brings onto the pan.
      *
-     * @param grams the mass of the batch
-     * @return the load in grams
+     * @param batch the mass of the batch
+     * @return the load, in the unit of the display
      */
-    public Ratio of(Ratio grams) {
+    public Amount<Mass> forBatch(Amount<Mass> batch) {
+        Ratio grams = Objects.requireNonNull(batch, "batch").canonical();
+        return Amount.grams(load(grams)).inUnitOf(bench().balance().readability());
+    }
+
+    private Ratio load(Ratio grams) {
         return load(Reckoning.plain(), grams);
     }
 
@@ -95,14 +102,19 @@ public record PlannedLoad(
     }
 
     /**
-     * Whether what a batch of so many grams brings onto the pan fits.
+     * Whether what a batch brings onto the pan fits.
      *
-     * @param room what may stand on the pan, in grams
-     * @param grams the mass of the batch
+     * @param room what may stand on the pan
+     * @param batch the mass of the batch
      * @return true if it does
      */
-    public boolean allows(Ratio room, Ratio grams) {
-        return of(grams).compareTo(room) <= 0;
+    public boolean allows(Amount<Mass> room, Amount<Mass> batch) {
+        Ratio most = Objects.requireNonNull(room, "room").canonical();
+        return fits(most, Objects.requireNonNull(batch, "batch").canonical());
+    }
+
+    private boolean fits(Ratio room, Ratio grams) {
+        return load(grams).compareTo(room) <= 0;
     }
 
     /**
@@ -115,7 +127,7 @@ public record PlannedLoad(
      */
     public <V> V most(Reckoning<V> r, V room) {
         Ratio most = r.number(room);
-        if (allows(most, most)) {
+        if (fits(most, most)) {
             return room;
         }
         V unit = unit(r);
@@ -132,11 +144,12 @@ public record PlannedLoad(
      *
      * @param r the arithmetic to use
      * @param room what may stand on the pan
-     * @param grams the mass of the batch
+     * @param batch the mass of the batch
      * @param <V> what a value is
      * @return its mass
      */
-    public <V> V shown(Reckoning<V> r, V room, Ratio grams) {
+    public <V> V shown(Reckoning<V> r, V room, Amount<Mass> batch) {
+        Ratio grams = Objects.requireNonNull(batch, "batch").canonical();
         if (most(Reckoning.plain(), r.number(room)).equals(grams)) {
             return most(r, room);
         }
@@ -150,7 +163,9 @@ public record PlannedLoad(
     }
 
     private <V> V unit(Reckoning<V> r) {
-        return step == null ? Divisions.readability(r, bench().balance()) : r.given(STEP, step, Source.user());
+        return step == null
+                ? Divisions.readability(r, bench().balance())
+                : r.given(STEP, step.canonical(), Source.user());
     }
 
     /** The largest batch that is a whole multiple of a unit and loads no more than there is room for; 0 if none. */
@@ -168,7 +183,7 @@ public record PlannedLoad(
         }
         while (fits.compareTo(high) < 0) {
             BigInteger middle = fits.add(high).add(BigInteger.ONE).shiftRight(1);
-            if (of(unit.times(Ratio.of(middle))).compareTo(room) <= 0) {
+            if (fits(room, unit.times(Ratio.of(middle)))) {
                 fits = middle;
             } else {
                 high = middle.subtract(BigInteger.ONE);

@@ -7,12 +7,14 @@ import io.github.formulationmath.formula.Lines;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
+import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.io.Serial;
 import java.io.Serializable;
@@ -20,8 +22,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -100,7 +104,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
             requirePlaces(batch, bench, places);
         }
         WeighingPlan plan = new WeighingPlan(batch, bench, places);
-        new BenchLimits(plan).require();
+        plan.requireHeld();
         return plan;
     }
 
@@ -173,7 +177,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         int all = lines.size();
         Amount<Mass> total = rule.stations().isEmpty()
                 ? bench.balance().readability().times(divisions(all))
-                : BalanceUnit.amount(finest(), grams(all));
+                : Amount.grams(grams(all)).inUnitOf(finest().readability());
         return total.withWorking(plan -> Phrase.of("question.readings-total"), this, WeighingPlan::total);
     }
 
@@ -216,8 +220,133 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
      */
     public List<Phrase> notConsidered() {
         List<Phrase> all = new ArrayList<>(bench.notConsidered());
-        all.addAll(new BenchLimits(this).notConsidered());
+        for (PlannedLine line : stations().isEmpty() ? List.<PlannedLine>of() : lines) {
+            Vessel boat = line.station().vessel();
+            if (line.station().isBoat()
+                    && boat.workingVolume().isPresent()
+                    && line.line().ingredient().density().isEmpty()) {
+                all.add(Phrase.of("unconsidered.boat-volume", boat.name(), line.name()));
+            }
+        }
         return List.copyOf(all);
+    }
+
+    /** What the readings add up to, in grams. */
+    private Ratio read() {
+        return grams(lines.size());
+    }
+
+    /** Refuses what a balance does not carry or a vessel does not hold. */
+    private void requireHeld() {
+        Ratio grams = batch.mass().canonical().max(read());
+        if (stations().isEmpty()) {
+            requireCarried(grams);
+        } else {
+            requireCarriedAtStations();
+        }
+        if (bench.productDensity().isPresent()) {
+            requireRoom(Amount.grams(grams), bench.productDensity().get());
+        }
+    }
+
+    private void requireCarried(Ratio grams) {
+        Amount<Mass> vessel = bench.vessel().mass();
+        Amount<Mass> load = Amount.grams(vessel.isZero() ? grams : grams.plus(vessel.canonical()));
+        Balance balance = bench.balance();
+        if (!balance.carries(load)) {
+            throw OverloadException.of(said(), bench, asked(balance.excess(load)), largest());
+        }
+    }
+
+    /** A boat carries its own line, the pot everything that is in it when the line is. */
+    private void requireCarriedAtStations() {
+        Ratio asked = Ratio.ZERO;
+        Ratio read = Ratio.ZERO;
+        for (PlannedLine line : lines) {
+            WeighingStation station = line.station();
+            Ratio own = line.target().mass().canonical();
+            Ratio reading = line.reading().canonical();
+            asked = asked.plus(own);
+            read = read.plus(reading);
+            Ratio content = station.isBoat() ? own.max(reading) : asked.max(read);
+            Amount<Mass> load =
+                    Amount.grams(content.plus(station.vessel().mass().canonical()));
+            if (!station.balance().carries(load)) {
+                throw overload(line, content, load);
+            }
+            if (station.isBoat()) {
+                requireRoomInBoat(line, content);
+            }
+        }
+    }
+
+    private IllegalArgumentException overload(PlannedLine line, Ratio content, Amount<Mass> load) {
+        WeighingStation station = line.station();
+        Bench there = Bench.of(station.balance()).with(station.vessel());
+        Amount<Mass> excess = station.balance().excess(load);
+        return station.isBoat()
+                ? OverloadException.of(said(line, content), there, excess, station.room())
+                : OverloadException.of(
+                        said() + " once " + line.name() + " is in", there, asked(excess), asked(station.room()));
+    }
+
+    private static String said(PlannedLine line, Ratio content) {
+        return line.name() + ", "
+                + Amount.grams(content).inUnitOf(line.balance().readability()).told() + ",";
+    }
+
+    private static void requireRoomInBoat(PlannedLine line, Ratio content) {
+        Vessel boat = line.station().vessel();
+        Optional<Density> density = line.line().ingredient().density();
+        if (density.isPresent() && boat.workingVolume().isPresent()) {
+            Amount<Volume> room = boat.workingVolume().get();
+            Amount<Volume> volume = density.get().volumeOf(Amount.grams(content));
+            if (volume.compareTo(room) > 0) {
+                Amount<Mass> most =
+                        density.get().massOf(room).inUnitOf(line.balance().readability());
+                throw OverfillException.of(said(line, content), volume, boat, room, most);
+            }
+        }
+    }
+
+    /** In the unit of the mass that the batch was asked for by, if one was. */
+    private Amount<Mass> asked(Amount<Mass> mass) {
+        return batch.size().statedMass().map(mass::inUnitOf).orElse(mass);
+    }
+
+    private void requireRoom(Amount<Mass> content, Density density) {
+        bench.vessel().workingVolume().ifPresent(room -> {
+            Amount<Volume> volume = density.volumeOf(content);
+            if (volume.compareTo(room) > 0) {
+                throw OverfillException.of(said(), volume, bench.vessel(), room, largest());
+            }
+        });
+    }
+
+    /** The batch as it was asked for, and what its readings come to if that is more. */
+    private String said() {
+        Amount<Mass> readings = Amount.grams(read()).inUnitOf(bench.balance().readability());
+        String mass = batch.mass().told();
+        return read().compareTo(batch.mass().canonical()) > 0
+                ? "a batch of " + mass + ", whose rounded lines add up to " + readings.told() + ","
+                : "a batch of " + mass;
+    }
+
+    /** The largest batch of the formula whose plan the bench carries and holds. */
+    private Amount<Mass> largest() {
+        Amount<Mass> carried = bench.balance().capacityUnder(bench.vessel());
+        Amount<Mass> room = bench.productDensity()
+                .flatMap(density -> bench.vessel().workingVolume().map(density::massOf))
+                .filter(held -> held.compareTo(carried) < 0)
+                .map(held -> held.inUnitOf(bench.balance().readability()))
+                .orElse(carried);
+        PlannedLoad limit = PlannedLoad.of(batch.formula(), bench);
+        Ratio grams = room.canonical();
+        Ratio most = limit.most(Reckoning.plain(), grams);
+        return asked(
+                most.equals(grams)
+                        ? room
+                        : Amount.grams(most).inUnitOf(bench.balance().readability()));
     }
 
     /**

@@ -142,9 +142,9 @@ public record Evaporation(MadeBatch made, Amount<Mass> contentNow, FormulaLine f
     }
 
     private static <V> V loss(Reckoning<V> r, MadeBatch made, Amount<Mass> contentNow, Balance balance) {
-        PotMass content = PotMass.Shown.of(made.symbols().contentNow(), Subject.none(), contentNow);
+        PotMass content = PotMass.Shown.of(made.contentNow(), Subject.none(), contentNow);
         V now = SureMass.estimate(r, pot(made), content, balance, WeighingMethod.TARE_EACH);
-        return r.named(made.symbols().evaporated(), r.difference(r.known(made), now));
+        return r.named(made.evaporated(), r.difference(r.known(made), now));
     }
 
     private static Subject pot(MadeBatch made) {

@@ -8,7 +8,6 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
@@ -75,20 +74,6 @@ public record LineAddition(FormulaLine line, Amount<Mass> mass, Optional<Balance
     public static LineAddition of(MadeLine line, Amount<Mass> mass) {
         LineAddition addition = of(line.line(), mass);
         return line.isAsPlanned() ? addition : addition.on(line.balance());
-    }
-
-    /**
-     * The additions above 0 of a list with one number of grams per line, each on the balance of its line.
-     *
-     * @param made the pot
-     * @param grams one number of grams per line
-     * @return the additions
-     */
-    public static List<LineAddition> listOf(MadeBatch made, List<Ratio> grams) {
-        return made.lines().stream()
-                .filter(line -> !grams.get(line.index()).isZero())
-                .map(line -> of(line, Amount.grams(grams.get(line.index())).inUnitOf(line.mass())))
-                .toList();
     }
 
     /** The balance it is weighed on: its own, or that of its line in a plan. */

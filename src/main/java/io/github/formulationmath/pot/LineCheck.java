@@ -2,6 +2,7 @@ package io.github.formulationmath.pot;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.ToleranceVerdict;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -69,18 +70,18 @@ public record LineCheck(MadeLine line, MassFraction tolerance) implements Explai
      *
      * @return whether the line is within, and how sure that is
      */
-    public LineVerdict verdict() {
+    public ToleranceVerdict verdict() {
         if (line.isAssumed()) {
-            return LineVerdict.NOT_KNOWN;
+            return ToleranceVerdict.NOT_KNOWN;
         }
         Interval<MassFraction> shares = allowed();
         Bounds allowed =
                 Bounds.closed(shares.least().fraction(), shares.greatest().fraction());
         Bounds possible = line.possibleShares();
         if (shares.contains(line.share())) {
-            return allowed.encloses(possible) ? LineVerdict.WITHIN : LineVerdict.WITHIN_AS_READ;
+            return allowed.encloses(possible) ? ToleranceVerdict.WITHIN : ToleranceVerdict.WITHIN_AS_READ;
         }
-        return allowed.intersection(possible).isPresent() ? LineVerdict.OUTSIDE_AS_READ : LineVerdict.OUTSIDE;
+        return allowed.intersection(possible).isPresent() ? ToleranceVerdict.OUTSIDE_AS_READ : ToleranceVerdict.OUTSIDE;
     }
 
     /** Where the {@link #deviation()} comes from. */

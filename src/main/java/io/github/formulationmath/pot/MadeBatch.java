@@ -9,6 +9,7 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -39,16 +40,20 @@ import org.jspecify.annotations.Nullable;
  */
 public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
 
+    /** The most strokes behind a letter. */
+    private static final int PRIMES = 3;
+
     private final WeighingPlan plan;
-    private final PotSymbols symbols;
+    /** Each mending has letters of its own, so that before and after can meet in one working. */
+    private final int stage;
+
     private final List<MadeLine> lines;
     private final PotErrors errors;
     private final Ratio grams;
 
-    private MadeBatch(
-            WeighingPlan plan, PotSymbols symbols, List<PotMass> masses, List<Balance> balances, PotErrors errors) {
+    private MadeBatch(WeighingPlan plan, int stage, List<PotMass> masses, List<Balance> balances, PotErrors errors) {
         this.plan = plan;
-        this.symbols = symbols;
+        this.stage = stage;
         this.errors = errors;
         List<MadeLine> all = new ArrayList<>(masses.size());
         for (int i = 0; i < masses.size(); i++) {
@@ -69,8 +74,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
     public static MadeBatch of(Readings readings) {
         Objects.requireNonNull(readings, "readings");
         List<PotMass> masses = readings.masses();
-        MadeBatch made = new MadeBatch(
-                readings.plan(), new PotSymbols(0), masses, readings.balances(), PotErrors.of(readings, masses));
+        MadeBatch made = new MadeBatch(readings.plan(), 0, masses, readings.balances(), PotErrors.of(readings, masses));
         if (made.grams.isZero()) {
             throw new IllegalArgumentException("the readings add up to 0: nothing was made");
         }
@@ -114,7 +118,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
     }
 
     private MadeBatch after(Function<MadeLine, PotMass> change, List<Balance> balances, PotErrors newErrors) {
-        return new MadeBatch(plan, symbols.next(), lines.stream().map(change).toList(), balances, newErrors);
+        return new MadeBatch(plan, stage + 1, lines.stream().map(change).toList(), balances, newErrors);
     }
 
     private List<Balance> balances() {
@@ -201,7 +205,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
         for (MadeLine line : lines) {
             masses.add(r.known(line));
         }
-        return r.named(symbols.total(), r.sum(masses));
+        return r.named(Symbol.of("Z" + mark(stage), "made-total", Kind.MASS), r.sum(masses));
     }
 
     /** The mass of everything in grams. */
@@ -226,7 +230,7 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
      * @return its symbol
      */
     public Symbol symbolOfNext() {
-        return symbols.next().added();
+        return Symbol.of("x" + mark(stage + 1), "added-mass", Kind.MASS);
     }
 
     /**
@@ -240,8 +244,25 @@ public final class MadeBatch implements Weighed, Lines<MadeLine>, Explained {
         return IntStream.range(0, errors.size()).mapToObj(errors::spread).anyMatch(Spread::isUnbounded);
     }
 
-    PotSymbols symbols() {
-        return symbols;
+    Symbol massOfLine() {
+        return Symbol.of("z" + mark(stage), "made-mass", Kind.MASS);
+    }
+
+    Symbol shareOfLine() {
+        return Symbol.of("v" + mark(stage), "made-share", Kind.SHARE);
+    }
+
+    Symbol contentNow() {
+        return Symbol.of("Z" + mark(stage) + (stage > PRIMES ? "" : "_") + "now", "content-now", Kind.MASS);
+    }
+
+    Symbol evaporated() {
+        return Symbol.of("E" + mark(stage), "evaporated-mass", Kind.MASS);
+    }
+
+    /** z, z′, z′′, z′′′, and then z_(4): no plain number, which would be the index of a line. */
+    private static String mark(int stage) {
+        return stage > PRIMES ? "_(" + stage + ")" : "′".repeat(stage);
     }
 
     PotErrors errors() {

@@ -65,7 +65,7 @@ public final class MadeLine implements Line, Explained {
     }
 
     private <V> V mass(Reckoning<V> r) {
-        return r.named(made.symbols().mass(), line, origin.grams(r));
+        return r.named(made.massOfLine(), line, origin.grams(r));
     }
 
     /**
@@ -207,7 +207,7 @@ public final class MadeLine implements Line, Explained {
     }
 
     <V> V share(Reckoning<V> r) {
-        return r.named(made.symbols().share(), line, r.quotient(r.known(this), r.known(made)));
+        return r.named(made.shareOfLine(), line, r.quotient(r.known(this), r.known(made)));
     }
 
     private <V> V deviation(Reckoning<V> r) {

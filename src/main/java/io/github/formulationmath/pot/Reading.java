@@ -47,7 +47,7 @@ public final class Reading implements Serializable {
     private final Amount<Mass> shown;
     private final @Nullable Balance balance;
     private final @Nullable Instant time;
-    private final ReadingNotes notes;
+    private final @Nullable ReadingNotes notes;
 
     private Reading(
             FormulaLine line,
@@ -55,7 +55,7 @@ public final class Reading implements Serializable {
             Amount<Mass> shown,
             @Nullable Balance balance,
             @Nullable Instant time,
-            ReadingNotes notes) {
+            @Nullable ReadingNotes notes) {
         this.line = Objects.requireNonNull(line, "line");
         this.kind = kind;
         this.shown = shown;
@@ -78,7 +78,7 @@ public final class Reading implements Serializable {
             throw new IllegalArgumentException("shown is " + Excerpt.of(shown) + " for " + Excerpt.of(line.name())
                     + ": a display below 0 means that something was taken out or the tare is gone; weigh again");
         }
-        return new Reading(line, Kind.SHOWN, shown, null, null, ReadingNotes.NONE);
+        return new Reading(line, Kind.SHOWN, shown, null, null, null);
     }
 
     /**
@@ -100,7 +100,7 @@ public final class Reading implements Serializable {
      * @return a reading of exactly 0 that hides no rounding
      */
     public static Reading leftOut(FormulaLine line) {
-        return new Reading(line, Kind.LEFT_OUT, Amount.grams(Ratio.ZERO), null, null, ReadingNotes.NONE);
+        return new Reading(line, Kind.LEFT_OUT, Amount.grams(Ratio.ZERO), null, null, null);
     }
 
     /**
@@ -110,7 +110,7 @@ public final class Reading implements Serializable {
      * @return the missing reading
      */
     public static Reading notWrittenDown(FormulaLine line) {
-        return new Reading(line, Kind.NOT_WRITTEN_DOWN, Amount.grams(Ratio.ZERO), null, null, ReadingNotes.NONE);
+        return new Reading(line, Kind.NOT_WRITTEN_DOWN, Amount.grams(Ratio.ZERO), null, null, null);
     }
 
     /**
@@ -141,7 +141,7 @@ public final class Reading implements Serializable {
      * @throws IllegalArgumentException if the text is blank or longer than 500 characters
      */
     public Reading by(String who) {
-        return new Reading(line, kind, shown, balance, time, notes.by(who));
+        return new Reading(line, kind, shown, balance, time, noted().by(who));
     }
 
     /**
@@ -175,7 +175,7 @@ public final class Reading implements Serializable {
      * @throws IllegalArgumentException if the lot is noted already
      */
     public Reading from(UsedLot lot) {
-        return new Reading(line, kind, shown, balance, time, notes.fromLot(Objects.requireNonNull(lot, "lot")));
+        return new Reading(line, kind, shown, balance, time, noted().fromLot(Objects.requireNonNull(lot, "lot")));
     }
 
     /**
@@ -187,7 +187,7 @@ public final class Reading implements Serializable {
      * @throws IllegalArgumentException if a text is blank, the name longer than 500 or the text than 10000 characters
      */
     public Reading withNote(String name, String text) {
-        return new Reading(line, kind, shown, balance, time, notes.with(name, text));
+        return new Reading(line, kind, shown, balance, time, noted().with(name, text));
     }
 
     /**
@@ -196,7 +196,7 @@ public final class Reading implements Serializable {
      * @return the person, if that was noted
      */
     public Optional<String> person() {
-        return Optional.ofNullable(notes.person());
+        return Optional.ofNullable(noted().person());
     }
 
     /**
@@ -205,7 +205,7 @@ public final class Reading implements Serializable {
      * @return an unmodifiable list in the order noted; empty if none was
      */
     public List<UsedLot> lots() {
-        return Collections.unmodifiableList(notes.lots());
+        return Collections.unmodifiableList(noted().lots());
     }
 
     /**
@@ -214,7 +214,7 @@ public final class Reading implements Serializable {
      * @return an unmodifiable map from name to text, in the order noted
      */
     public Map<String, String> notes() {
-        return notes.fields();
+        return noted().fields();
     }
 
     /**
@@ -262,8 +262,13 @@ public final class Reading implements Serializable {
         return Optional.ofNullable(time);
     }
 
+    /** What is noted beside it, most often nothing. */
+    private ReadingNotes noted() {
+        return notes == null ? ReadingNotes.NONE : notes;
+    }
+
     void requireOnDisplayOf(Balance used) {
-        requireOnDisplay(Excerpt.of(line.name()), shown, used);
+        requireOnDisplay(line.name(), shown, used);
     }
 
     /**
@@ -278,11 +283,29 @@ public final class Reading implements Serializable {
         Ratio divisions = shown.ratioTo(used.readability());
         if (!divisions.isInteger()) {
             throw new IllegalArgumentException(
-                    "shown is " + Excerpt.of(shown) + " for " + what + ", no multiple of the step "
+                    "shown is " + Excerpt.of(shown) + " for " + Excerpt.of(what) + ", no multiple of the step "
                             + Excerpt.of(used.readability()) + " of the display: it can read "
                             + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.FLOOR))) + " or "
                             + Excerpt.of(used.readability().times(divisions.toWhole(RoundingMode.CEILING)))
                             + "; look for a slip of the pen, or say which other balance it was: on(balance)");
+        }
+    }
+
+    /**
+     * Refuses a number that a display cannot show because the balance does not carry so much.
+     *
+     * @param what what it is a reading of
+     * @param load what would rest on the balance, beside the vessel if that is left out of {@code most}
+     * @param most what the balance carries
+     * @param isBesideVessel whether the vessel is left out of it
+     * @throws IllegalArgumentException if the load is more
+     */
+    public static void requireCarried(String what, Amount<Mass> load, Amount<Mass> most, boolean isBesideVessel) {
+        if (load.compareTo(most) > 0) {
+            throw new IllegalArgumentException("the load is " + load.told() + " for " + what
+                    + ", more than the balance carries (" + most.told() + (isBesideVessel ? " besides the vessel" : "")
+                    + ") by " + load.minus(most).told()
+                    + ": look for a slip of the pen, or say which other balance it was: on(balance)");
         }
     }
 
@@ -294,12 +317,12 @@ public final class Reading implements Serializable {
                 && shown.equals(that.shown)
                 && Objects.equals(balance, that.balance)
                 && Objects.equals(time, that.time)
-                && notes.equals(that.notes);
+                && noted().equals(that.noted());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(line, kind, shown, balance, time, notes);
+        return Objects.hash(line, kind, shown, balance, time, noted());
     }
 
     @Override

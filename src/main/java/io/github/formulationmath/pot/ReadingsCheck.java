@@ -120,7 +120,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, boolean isOpen, I
                         + "): something was taken out or the balance was tared; weigh again, or record it as tared"
                         + " readings");
             }
-            requireCarried(reading, shown, most);
+            requireCarried(reading, shown, most, true);
             before = shown;
         }
     }
@@ -135,7 +135,7 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, boolean isOpen, I
                 requireCarriedApart(reading);
             } else {
                 soFar = soFar.plus(shown(reading));
-                requireCarried(reading, soFar, most);
+                requireCarried(reading, soFar, most, true);
             }
         }
     }
@@ -145,16 +145,14 @@ record ReadingsCheck(WeighingPlan plan, WeighingMethod method, boolean isOpen, I
         PlannedLine line = plan.line(reading.line());
         boolean asPlanned = reading.balance().isEmpty() && !line.isOnBench();
         Amount<Mass> most = asPlanned ? line.station().room() : balance(reading).capacity();
-        requireCarried(reading, shown(reading), most);
+        requireCarried(reading, shown(reading), most, asPlanned);
     }
 
-    private static void requireCarried(Reading reading, Amount<Mass> load, Amount<Mass> most) {
+    private static void requireCarried(Reading reading, Amount<Mass> load, Amount<Mass> most, boolean isBesideVessel) {
         if (load.compareTo(most) > 0) {
-            throw new IllegalArgumentException(
-                    "with " + Excerpt.of(reading.line().name()) + " the load is " + Excerpt.of(load)
-                            + ", which overloads the balance by " + Excerpt.of(load.minus(most)) + " (it carries "
-                            + Excerpt.of(most)
-                            + " besides the vessel): no such reading can have been taken; look for a slip of the pen");
+            String name = Excerpt.of(reading.line().name());
+            boolean isAlone = load.compareTo(shown(reading)) == 0;
+            Reading.requireCarried(isAlone ? name : name + " and what was weighed before", load, most, isBesideVessel);
         }
     }
 

@@ -2,7 +2,6 @@ package io.github.formulationmath.pot;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.weighing.AdditionError;
-import io.github.formulationmath.weighing.ErrorBudget;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.ErrorSource;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -28,8 +27,10 @@ record Spread(Ratio variance, Ratio reach, Ratio scale) {
     /** One weighing, as it is in its sequence. */
     static Spread of(AdditionError error) {
         ErrorModel model = error.addition().balance().errors();
-        ErrorBudget budget = error.budget();
-        Ratio own = budget.total().minus(budget.variance(ErrorSource.CALIBRATION));
+        Ratio whole = error.variance().origin().number();
+        Ratio own = model.calibration().isZero()
+                ? whole
+                : whole.times(Ratio.ONE.minus(error.budget().share(ErrorSource.CALIBRATION)));
         // An indication ends one addition and begins the next: it enters two.
         Ratio all = error.addition().method() == WeighingMethod.CUMULATIVE ? own.times(Ratio.of(2)) : own;
         return new Spread(

@@ -92,8 +92,7 @@ public final class AmountFormat implements Serializable {
      * @throws NumberTextException if the text is not a number and a unit
      */
     public Amount<?> parse(String text) {
-        AmountText parts = reader(typed -> AmountText.read(typed, decimalMark, null), MASSES)
-                .read(Objects.requireNonNull(text, "text"));
+        AmountText parts = read(text, typed -> AmountText.read(typed, decimalMark, null), MASSES);
         return Amount.ofScale(parts.number(), parts.scale());
     }
 
@@ -224,36 +223,36 @@ public final class AmountFormat implements Serializable {
      */
     public Ratio parseNumber(String text) {
         Objects.requireNonNull(text, "text");
-        return new TextReader<>(
-                        typed -> AmountText.number(typed, decimalMark),
-                        typed -> Repairs.of(typed, decimalMark),
-                        TextReader.withMark(NUMBERS, decimalMark))
-                .read(text);
+        return read(text, typed -> AmountText.number(typed, decimalMark), NUMBERS);
     }
 
     private <Q extends Quantity<Q>> Amount<Q> parse(
             String text, Measured kind, String expected, List<String> examples) {
-        AmountText parts = reader(
-                        typed -> {
-                            AmountText read = AmountText.read(typed, decimalMark, kind);
-                            if (read.scale().kind() != kind) {
-                                throw AmountText.refused(
-                                        typed,
-                                        "refusal.text.no-" + kind.name().toLowerCase(Locale.ROOT),
-                                        "\"{unit}\" is not a unit of " + expected,
-                                        "unit",
-                                        read.scale().symbol());
-                            }
-                            return read;
-                        },
-                        examples)
-                .read(Objects.requireNonNull(text, "text"));
+        AmountText parts = read(
+                text,
+                typed -> {
+                    AmountText read = AmountText.read(typed, decimalMark, kind);
+                    if (read.scale().kind() != kind) {
+                        throw AmountText.refused(
+                                typed,
+                                "refusal.text.no-" + kind.name().toLowerCase(Locale.ROOT),
+                                "\"{unit}\" is not a unit of " + expected,
+                                "unit",
+                                read.scale().symbol());
+                    }
+                    return read;
+                },
+                examples);
         return Amount.ofScale(parts.number(), parts.scale());
     }
 
-    private TextReader<AmountText> reader(Function<String, AmountText> strict, List<String> examples) {
-        return new TextReader<>(
-                strict, typed -> Repairs.of(typed, decimalMark), TextReader.withMark(examples, decimalMark));
+    private <T> T read(String text, Function<String, T> strict, List<String> examples) {
+        return AmountText.orProposals(
+                Objects.requireNonNull(text, "text"),
+                decimalMark,
+                strict,
+                typed -> Repairs.of(typed, decimalMark),
+                examples);
     }
 
     /**

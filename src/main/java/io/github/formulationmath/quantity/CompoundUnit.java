@@ -100,7 +100,7 @@ final class CompoundUnit {
         for (String each : all) {
             Optional<Unit<?>> factor = power(each);
             if (factor.isEmpty()) {
-                return factor;
+                return Optional.empty();
             }
             product = product.multiply(factor.orElseThrow());
         }

@@ -13,7 +13,7 @@ record DensityText(char decimalMark) {
     private static final List<String> EXAMPLES = List.of("0.92 g/mL", "0.92 g/mL at 20 °C");
 
     Density parse(String text) {
-        return new TextReader<>(this::read, this::proposals, TextReader.withMark(EXAMPLES, decimalMark)).read(text);
+        return AmountText.orProposals(text, decimalMark, this::read, this::proposals, EXAMPLES);
     }
 
     private Density read(String text) {

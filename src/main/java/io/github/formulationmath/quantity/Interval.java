@@ -62,7 +62,16 @@ public record Interval<T extends Comparable<? super T>>(T least, T greatest) imp
 
     private static String text(Object end) {
         if (end instanceof MassFraction share) {
-            return NumberText.exact(share.fraction().times(100), "%");
+            return NumberText.percentExactly(share.fraction());
+        }
+        if (end instanceof VolumeFraction share) {
+            return NumberText.exact(share.percent(), "% v/v");
+        }
+        if (end instanceof MassConcentration concentration) {
+            return NumberText.exact(concentration.percent(), "% w/v");
+        }
+        if (end instanceof Money sum) {
+            return sum.toldExactly();
         }
         return end instanceof Amount<?> amount ? amount.toldExactly() : end.toString();
     }

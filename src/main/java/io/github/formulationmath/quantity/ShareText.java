@@ -45,11 +45,12 @@ final class ShareText {
 
     /** Reads a share and makes a value of it with the text as written; what the value refuses is not proposed either. */
     static <T> T parse(String text, char decimalMark, Basis expected, BiFunction<Ratio, String, T> make) {
-        return new TextReader<T>(
-                        typed -> make.apply(read(typed, decimalMark, expected), written(typed, decimalMark)),
-                        typed -> proposals(typed, decimalMark, expected),
-                        TextReader.withMark(examples(expected), decimalMark))
-                .read(text);
+        return AmountText.orProposals(
+                text,
+                decimalMark,
+                typed -> make.apply(read(typed, decimalMark, expected), written(typed, decimalMark)),
+                typed -> proposals(typed, decimalMark, expected),
+                examples(expected));
     }
 
     /** The digits as written, with the decimal point of data. */

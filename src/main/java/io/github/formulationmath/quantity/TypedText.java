@@ -27,25 +27,7 @@ final class TypedText {
 
     /** The plain form with groups of digits joined, as far as that can mean one thing only. */
     static String plain(String text, char decimalMark) {
-        return isPlain(text)
-                ? text
-                : spaced(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
-    }
-
-    /** Whether nothing of it can be put into a plainer form, as nothing of most texts can: every rule below leaves it alone. */
-    private static boolean isPlain(String text) {
-        boolean mark = false;
-        char before = ' ';
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            boolean isMark = c == '.' || c == ',';
-            if (c < ' ' || c > '~' || c == '\'' || isMark && mark || c == ' ' && before == ' ') {
-                return false;
-            }
-            mark |= isMark;
-            before = c;
-        }
-        return before != ' ';
+        return spaced(ungrouped(digits(text), decimalMark)).replace('\u066b', decimalMark);
     }
 
     /** Plain digits, spaces, signs and slashes for those of other scripts and keyboards. */
@@ -55,9 +37,6 @@ final class TypedText {
 
     /** Plain digits, and no marks of direction; the spaces that hold groups of digits together are there still. */
     private static String digits(String text) {
-        if (text.chars().allMatch(c -> c < 128)) {
-            return text;
-        }
         StringBuilder plain = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
             if (Character.isDigit(c)) {
@@ -96,7 +75,7 @@ final class TypedText {
             case '\u0609' -> "‰";
             case '\u2044', '\u2215' -> "/";
             case '\u2103', '\u2109' -> known;
-            default -> c >= '\uff00' && c <= '\uff5e' ? known : Character.toString(c);
+            default -> c >= '\uff01' && c <= '\uff5e' ? known : Character.toString(c);
         };
     }
 

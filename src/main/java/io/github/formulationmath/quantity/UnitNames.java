@@ -161,18 +161,11 @@ final class UnitNames {
         }
         String plain = plain(name);
         Choice choice = AMBIGUOUS.get(plain);
-        Stream<String> known = name.equals(MEGAGRAM)
-                ? Stream.empty()
-                : NAMES.entrySet().stream()
-                        .filter(entry -> plain(entry.getKey()).equals(plain))
-                        .map(entry -> entry.getValue().symbol())
-                        .sorted();
         String meant = MEANT.get(plain);
         return Stream.of(
                         Stream.of(name, name.replace(" ", "")),
                         choice == null ? Stream.<String>empty() : choice.symbols().stream(),
-                        meant == null ? Stream.<String>empty() : Stream.of(meant),
-                        known)
+                        Stream.ofNullable(meant))
                 .flatMap(names -> names)
                 .distinct();
     }

@@ -112,8 +112,8 @@ final class Numerals {
     /** A grid step; in the canonical unit if the chosen one would make a fraction of it. */
     String gridStep(Ratio step, Term of) {
         Measure chosen = measure(of);
-        Measure canonical = KindOf.measure(of, UnitChoice.canonical());
-        return exact(step, step.dividedBy(chosen.size()).isDecimal() ? chosen : canonical, Ratio.ZERO)
+        boolean isDecimal = step.dividedBy(chosen.size()).isDecimal();
+        return exact(step, isDecimal ? chosen : KindOf.measure(of, UnitChoice.canonical()), Ratio.ZERO)
                 .text();
     }
 

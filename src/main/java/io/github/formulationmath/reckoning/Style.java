@@ -24,6 +24,16 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Style {
 
+    /** How much of a working is printed. */
+    enum Depth {
+        /** What was asked and the answer. */
+        ANSWER,
+        /** Also the given values, each computed step and the assumptions. */
+        STEPS,
+        /** Also where the given values come from, each comparison, and what each rounding changed. */
+        EVERYTHING
+    }
+
     private static final int MOST_DIGITS = 100;
     private static final Style PLAIN = new Style(
             Depth.STEPS, UnitChoice.canonical(), NumberText.DIGITS, null, Wording.english(), Filling.NONE, Digits.BOTH);

@@ -4,6 +4,7 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.document.Expression;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.reckoning.Style.Depth;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;

@@ -269,11 +269,7 @@ public final class BenchEntry implements Serializable {
         Reading.requireOnDisplay(what, mass, used);
         // An addition may come from a boat, the pot stands in its vessel.
         Amount<Mass> most = pot ? used.capacityUnder(plan.bench().vessel()) : used.capacity();
-        if (mass.compareTo(most) > 0) {
-            throw new IllegalArgumentException("shown is " + Excerpt.of(mass) + " for " + what
-                    + ", more than the balance carries (" + Excerpt.of(most) + (pot ? " besides the vessel" : "")
-                    + "): look for a slip of the pen, or say which other balance it was: on(balance)");
-        }
+        Reading.requireCarried(what, mass, most, pot);
     }
 
     /** What is in the pot after this entry. */

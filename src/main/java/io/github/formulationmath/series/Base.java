@@ -1,9 +1,9 @@
 package io.github.formulationmath.series;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
+import io.github.formulationmath.formula.LineAmount;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.formula.SubstanceShare;
 import io.github.formulationmath.number.Ratio;
@@ -101,19 +101,13 @@ record Base(List<Formula> versions, Map<LineKey, Ratio> shares, List<Ratio> port
 
     /** The base as a formula of its own, its lines in their phases. */
     Formula formula() {
-        FormulaBuilder builder = Formula.inPercent(name());
-        String phase = "";
-        for (FormulaLine line : versions.get(0).lines()) {
-            Ratio share = shares.get(LineKey.of(line));
-            if (share != null) {
-                if (!line.phase().equals(phase)) {
-                    phase = line.phase();
-                    builder.phase(phase);
-                }
-                builder.line(line.ingredient(), MassFraction.of(share));
-            }
-        }
-        return builder.build();
+        return Formula.inPercent(name())
+                .linesOf(
+                        versions.get(0),
+                        FormulaLine::ingredient,
+                        line -> Optional.ofNullable(shares.get(LineKey.of(line)))
+                                .map(Base::amount))
+                .build();
     }
 
     /** The base as it is weighed into a version: a material of the substances that it is made of. */
@@ -127,21 +121,22 @@ record Base(List<Formula> versions, Map<LineKey, Ratio> shares, List<Ratio> port
     /** A version as it is weighed: a portion of base first, then what it has beside it. */
     Formula portion(int version) {
         Formula whole = versions.get(version);
-        FormulaBuilder builder = Formula.inPercent(whole.name());
-        builder.phase(name()).line(ingredient(), MassFraction.of(portions.get(version)));
-        String phase = "";
-        for (FormulaLine line : whole.lines()) {
-            Ratio inBase = shares.getOrDefault(LineKey.of(line), Ratio.ZERO).times(portions.get(version));
-            Ratio beside = line.fraction().minus(inBase);
-            if (beside.signum() > 0) {
-                if (!line.phase().equals(phase)) {
-                    phase = line.phase();
-                    builder.phase(phase);
-                }
-                builder.line(line.ingredient(), MassFraction.of(beside));
-            }
-        }
-        return builder.build();
+        Ratio portion = portions.get(version);
+        return Formula.inPercent(whole.name())
+                .phase(name())
+                .line(ingredient(), amount(portion))
+                .linesOf(whole, FormulaLine::ingredient, line -> {
+                    Ratio inBase =
+                            shares.getOrDefault(LineKey.of(line), Ratio.ZERO).times(portion);
+                    return Optional.of(line.fraction().minus(inBase))
+                            .filter(beside -> beside.signum() > 0)
+                            .map(Base::amount);
+                })
+                .build();
+    }
+
+    private static LineAmount amount(Ratio fraction) {
+        return new LineAmount.Share(MassFraction.of(fraction));
     }
 
     /** A name that no phase of a version has. */

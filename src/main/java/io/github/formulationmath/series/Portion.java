@@ -5,13 +5,13 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.OverfillException;
 import io.github.formulationmath.plan.OverloadException;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.quantity.Amount;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -122,7 +122,11 @@ final class Portion {
     static Optional<WeighingPlan> plan(Formula formula, Bench bench, Ratio grams) {
         try {
             return Optional.of(WeighingPlan.of(
-                    Batch.of(formula, BatchSize.ofMass(BalanceUnit.amount(bench.balance(), grams))), bench));
+                    Batch.of(
+                            formula,
+                            BatchSize.ofMass(
+                                    Amount.grams(grams).inUnitOf(bench.balance().readability()))),
+                    bench));
         } catch (OverloadException | OverfillException tooMuch) {
             return Optional.empty();
         }

@@ -19,7 +19,7 @@ import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.weighing.MadeMasses;
-import io.github.formulationmath.weighing.Premixed;
+import io.github.formulationmath.weighing.Weighed;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +36,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Trial implements Premixed, Lines<Trial.Share> {
+public final class Trial implements Weighed, Lines<Trial.Share> {
 
     private final Portion portion;
     private final WeighingPlan plan;
@@ -102,7 +102,7 @@ public final class Trial implements Premixed, Lines<Trial.Share> {
     }
 
     @Override
-    public Interval<Amount<Dimensionless>> sureShare(Map<Integer, Ratio> strengths) {
+    public Optional<Interval<Amount<Dimensionless>>> sureShare(Map<Integer, Ratio> strengths) {
         Objects.requireNonNull(strengths, "strengths").forEach((line, strength) -> {
             Objects.checkIndex(line, lines.size());
             if (strength.signum() < 0) {
@@ -110,7 +110,7 @@ public final class Trial implements Premixed, Lines<Trial.Share> {
                         + Excerpt.of(lines.get(line).name()) + ": a line contains nothing or something, 0 or more");
             }
         });
-        return delivery.sureShare(strengths);
+        return Optional.of(delivery.sureShare(strengths));
     }
 
     /** The same trial as it was made. */

@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Phase;
 import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.pot.UsedLot;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.AmountFormat;
@@ -14,6 +15,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 
 /**
  * Numbers as sheets show them, in the digits of their words: what a display shows, errors and guarantees; all others are {@link
@@ -42,13 +44,12 @@ final class SheetNumbers {
     }
 
     /** A reading as the display shows it, with the zeros that its step keeps: 1.0 g. */
-    static String reading(Wording words, Amount<?> reading, Amount<?> step) {
-        Rounding display = Rounding.toMultipleOf(step.exactValue()).with(RoundingMode.UNNECESSARY);
-        return words.number(display.format(reading.exactValue()) + " " + reading.symbol());
+    static String reading(Wording words, Amount<Mass> reading, Amount<Mass> step) {
+        return words.number(BalanceUnit.reading(reading, step));
     }
 
     /** A sum of readings, with the digits of the finest display where it has no others: steps of 0.2 g and 0.5 g add up to 0.7 g. */
-    static String total(Wording words, Amount<?> total, Amount<?> finest) {
+    static String total(Wording words, Amount<Mass> total, Amount<Mass> finest) {
         boolean shown = total.exactValue().dividedBy(finest.exactValue()).isInteger();
         return shown ? reading(words, total, finest) : amount(words, total);
     }
@@ -71,7 +72,8 @@ final class SheetNumbers {
 
     /** An error in percent, to the two digits that say anything. */
     static String error(Wording words, Ratio fraction) {
-        return fraction.isZero() ? words.number("0 %") : words.number(TWO_DIGITS.format(fraction.times(100)) + " %");
+        return words.number(
+                fraction.isZero() ? NumberText.percent(fraction) : NumberText.percent(fraction, TWO_DIGITS));
     }
 
     /** Lots and how much of each: {@code G-17: 9 g; G-21: 3 g}. */

@@ -18,7 +18,7 @@ final class Draws {
     private final double[] middles;
     private final double[] scales;
 
-    Draws(List<InputQuantity> inputs) {
+    Draws(List<? extends InputQuantity<?>> inputs) {
         List<Stretch> all = new ArrayList<>();
         int from = 0;
         for (int to = 1; to <= inputs.size(); to++) {
@@ -29,8 +29,8 @@ final class Draws {
             }
         }
         this.stretches = all.toArray(Stretch[]::new);
-        this.middles = inputs.stream().mapToDouble(InputQuantity::middle).toArray();
-        this.scales = inputs.stream().mapToDouble(InputQuantity::scale).toArray();
+        this.middles = inputs.stream().mapToDouble(InputQuantity::middleNumber).toArray();
+        this.scales = inputs.stream().mapToDouble(InputQuantity::scaleNumber).toArray();
     }
 
     int size() {

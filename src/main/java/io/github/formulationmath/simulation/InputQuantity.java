@@ -1,87 +1,116 @@
 package io.github.formulationmath.simulation;
 
+import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
 import java.util.Objects;
+import javax.measure.Quantity;
 
 /**
  * An input of a Monte Carlo simulation: a law, its middle, and its scale.
  *
- * <p>Example: {@code rectangular(1.1, 1.3)} stands for 1.2 ± 0.1, every value alike.
+ * <p>Example: {@code InputQuantity.rectangular(Amount.mass("1.1 g"), Amount.mass("1.3 g"))} stands for 1.2 g ± 0.1 g, every value
+ * alike.
+ *
+ * <p>A model is handed the number of units in which the middle was given: of a middle in mg, milligrams.
  *
  * <p>Immutable and thread-safe.
  *
  * @param law the law
- * @param middle its middle, finite
- * @param scale half-width or standard deviation, finite, at least 0
+ * @param middle its middle
+ * @param scale half-width or standard deviation, at least 0; of a temperature a difference, in kelvin
+ * @param <Q> what is measured
  */
-public record InputQuantity(Law law, double middle, double scale) {
+public record InputQuantity<Q extends Quantity<Q>>(Law law, Amount<Q> middle, Amount<Q> scale) {
 
     /**
-     * Checks the numbers.
+     * Checks the amounts.
      *
      * @param law the law
-     * @param middle its middle, finite
-     * @param scale half-width or standard deviation, finite, at least 0
-     * @throws IllegalArgumentException if a number is out of range
+     * @param middle its middle
+     * @param scale half-width or standard deviation, at least 0; of a temperature a difference, in kelvin
+     * @throws IllegalArgumentException if the scale is negative or a temperature in °C or °F, or an amount too large to be drawn
      */
     public InputQuantity {
         Objects.requireNonNull(law, "law");
-        if (!Double.isFinite(middle)) {
-            throw new IllegalArgumentException("middle is " + middle + ": a finite number is needed");
-        }
-        if (!Double.isFinite(scale) || scale < 0) {
-            throw new IllegalArgumentException("scale is " + scale + ": a finite number from 0 is needed");
+        Objects.requireNonNull(middle, "middle");
+        Amount.requireNotNegative("scale", scale);
+        // What can be added to the middle is a difference of its kind.
+        Amount<Q> end = middle.plus(scale);
+        requireDrawable("middle", middle, middle.exactValue());
+        requireDrawable("scale", scale, end.exactValue().minus(middle.exactValue()));
+    }
+
+    private static void requireDrawable(String name, Amount<?> amount, Ratio number) {
+        if (!Double.isFinite(number.doubleValue())) {
+            throw new IllegalArgumentException(name + " is " + Excerpt.of(amount)
+                    + ": draws are binary floating point, and reach to 1.7e308 of its unit; take a larger unit");
         }
     }
 
     /**
      * An input that lies anywhere between two bounds.
      *
-     * @param lower the lower bound, finite
-     * @param upper the upper bound, finite, at least the lower
-     * @return the input
-     * @throws IllegalArgumentException if a bound is out of range
+     * @param lower the lower bound
+     * @param upper the upper bound, at least the lower
+     * @param <Q> what is measured
+     * @return the input, its middle in the unit of the lower bound
+     * @throws IllegalArgumentException if the bounds are the wrong way round
      */
-    public static InputQuantity rectangular(double lower, double upper) {
-        requireInOrder(lower, upper);
-        return new InputQuantity(Law.RECTANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
+    public static <Q extends Quantity<Q>> InputQuantity<Q> rectangular(Amount<Q> lower, Amount<Q> upper) {
+        return between(Law.RECTANGULAR, lower, upper);
     }
 
-    private static void requireInOrder(double lower, double upper) {
-        if (lower > upper) {
-            throw new IllegalArgumentException(
-                    "lower is " + lower + " and upper is " + upper + ": the two may have been exchanged");
+    private static <Q extends Quantity<Q>> InputQuantity<Q> between(Law law, Amount<Q> lower, Amount<Q> upper) {
+        Objects.requireNonNull(lower, "lower");
+        if (lower.compareTo(Objects.requireNonNull(upper, "upper")) > 0) {
+            throw new IllegalArgumentException("lower is " + Excerpt.of(lower) + " and upper is " + Excerpt.of(upper)
+                    + ": the two may have been exchanged");
         }
+        Amount<Q> half = upper.minus(lower).dividedBy(Ratio.of(2));
+        return new InputQuantity<>(law, lower.plus(half), half);
     }
 
     /**
      * An input between two bounds, likeliest in the middle.
      *
-     * @param lower the lower bound, finite
-     * @param upper the upper bound, finite, at least the lower
-     * @return the input
-     * @throws IllegalArgumentException if a bound is out of range
+     * @param lower the lower bound
+     * @param upper the upper bound, at least the lower
+     * @param <Q> what is measured
+     * @return the input, its middle in the unit of the lower bound
+     * @throws IllegalArgumentException if the bounds are the wrong way round
      */
-    public static InputQuantity triangular(double lower, double upper) {
-        requireInOrder(lower, upper);
-        return new InputQuantity(Law.TRIANGULAR, lower / 2 + upper / 2, upper / 2 - lower / 2);
+    public static <Q extends Quantity<Q>> InputQuantity<Q> triangular(Amount<Q> lower, Amount<Q> upper) {
+        return between(Law.TRIANGULAR, lower, upper);
     }
 
     /**
      * An input of the normal law.
      *
-     * @param mean its mean, finite
-     * @param standardDeviation its standard deviation, finite, at least 0
+     * @param mean its mean
+     * @param standardDeviation its standard deviation, at least 0; of a temperature a difference, in kelvin
+     * @param <Q> what is measured
      * @return the input
-     * @throws IllegalArgumentException if a number is out of range
+     * @throws IllegalArgumentException if the standard deviation is negative or a temperature in °C or °F
      */
-    public static InputQuantity normal(double mean, double standardDeviation) {
-        return new InputQuantity(Law.NORMAL, mean, standardDeviation);
+    public static <Q extends Quantity<Q>> InputQuantity<Q> normal(Amount<Q> mean, Amount<Q> standardDeviation) {
+        Objects.requireNonNull(mean, "mean");
+        return new InputQuantity<>(Law.NORMAL, mean, Objects.requireNonNull(standardDeviation, "standardDeviation"));
+    }
+
+    /** The middle as the model is handed it, in its own unit. */
+    double middleNumber() {
+        return middle.exactValue().doubleValue();
+    }
+
+    /** The scale in the unit of the middle. */
+    double scaleNumber() {
+        return scale.canonical().dividedBy(middle.unitSize()).doubleValue();
     }
 
     @Override
     public String toString() {
-        return law + " " + middle + " ± " + scale;
+        return law + " " + middle.told() + " ± " + scale.told();
     }
 
     /**

@@ -1,5 +1,8 @@
 package io.github.formulationmath.simulation;
 
+import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,6 +13,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
 
 /**
  * Propagation of distributions by drawing: values for the inputs from their laws, the model for each, and what comes out
@@ -26,13 +30,20 @@ import java.util.function.ToDoubleFunction;
  * <p>Work and memory are bounded: at most {@code mostTrials} evaluations of the model (when spread, a few blocks more),
  * eight bytes for each. An interrupted thread stops within a few thousand trials.
  *
- * <p>Example: four standard normal quantities added give u = 2.00 and the 95 % interval ±3.92 (JCGM 101:2008, 9.2.2).
+ * <p>The model is a function of numbers, as the standard has it; what goes in and what comes out has a unit. Inputs are handed over in the
+ * units that they were given in, and what the model gives is counted in a unit that the caller says.
+ *
+ * <p>Example: four normal quantities of 0 g with u = 1 g added give u = 2.00 g and the 95 % interval ±3.92 g (JCGM 101:2008, 9.2.2). With {@code
+ * InputQuantity.normal(Amount.mass("0 g"), Amount.mass("1 g"))} four times in a list, the model is {@code x -> x[0] + x[1] + x[2] + x[3]}, and its
+ * unit {@code Amount.mass("1 g")}.
  *
  * <p>Source: JCGM 101:2008, 7.9.4 (adaptive procedure, here with more blocks) and 7.2.2 (number of trials).
  *
  * <p>Immutable and thread-safe, as far as the model is.
+ *
+ * @param <Q> what the model gives
  */
-public final class MonteCarlo {
+public final class MonteCarlo<Q extends Quantity<Q>> {
 
     /** The largest number of trials that can be asked for. */
     public static final int TRIALS_LIMIT = 100_000_000;
@@ -47,15 +58,23 @@ public final class MonteCarlo {
 
     private final Draws draws;
     private final ToDoubleFunction<double[]> model;
+    private final Amount<Q> unit;
     private final long seed;
     private final double probability;
     private final int digits;
     private final int mostTrials;
 
     private MonteCarlo(
-            Draws draws, ToDoubleFunction<double[]> model, long seed, double probability, int digits, int mostTrials) {
+            Draws draws,
+            ToDoubleFunction<double[]> model,
+            Amount<Q> unit,
+            long seed,
+            double probability,
+            int digits,
+            int mostTrials) {
         this.draws = draws;
         this.model = model;
+        this.unit = unit;
         this.seed = seed;
         this.probability = probability;
         this.digits = digits;
@@ -67,18 +86,23 @@ public final class MonteCarlo {
      *
      * @param inputs the input quantities, independent of each other, at least one
      * @param model the function Y = f(X₁, …, X_N) from one value per input, in their order, to a finite number (JCGM 101:2008,
-     *     4.1), for example {@code x -> x[0] / (x[0] + x[1])}. It is called from several threads at once if the simulation
-     *     is spread over them, and must neither keep nor change the array
+     *     4.1), for example {@code x -> x[0] / (x[0] + x[1])}. Each value is the number of units in which its input was given. It is
+     *     called from several threads at once if the simulation is spread over them, and must neither keep nor change the array
+     * @param unit what the number 1 that the model gives stands for, above 0, for example 1 mg/L
+     * @param <Q> what the model gives
      * @return the simulation
-     * @throws IllegalArgumentException if there is no input
+     * @throws IllegalArgumentException if there is no input, or the unit is not above 0 or a temperature in °C or °F
      */
-    public static MonteCarlo of(List<InputQuantity> inputs, ToDoubleFunction<double[]> model) {
+    public static <Q extends Quantity<Q>> MonteCarlo<Q> of(
+            List<? extends InputQuantity<?>> inputs, ToDoubleFunction<double[]> model, Amount<Q> unit) {
         Objects.requireNonNull(model, "model");
-        List<InputQuantity> copy = List.copyOf(Objects.requireNonNull(inputs, "inputs"));
+        List<InputQuantity<?>> copy = List.copyOf(Objects.requireNonNull(inputs, "inputs"));
+        // Times a number, as every result is.
+        Amount<Q> one = Amount.requirePositive("unit", unit).times(Ratio.ONE);
         if (copy.isEmpty()) {
             throw new IllegalArgumentException("inputs is empty: a simulation needs at least one quantity to draw");
         }
-        return new MonteCarlo(new Draws(copy), model, 1, 0.95, 2, 10_000_000);
+        return new MonteCarlo<>(new Draws(copy), model, one, 1, 0.95, 2, 10_000_000);
     }
 
     /**
@@ -87,8 +111,8 @@ public final class MonteCarlo {
      * @param newSeed any number
      * @return the simulation
      */
-    public MonteCarlo withSeed(long newSeed) {
-        return new MonteCarlo(draws, model, newSeed, probability, digits, mostTrials);
+    public MonteCarlo<Q> withSeed(long newSeed) {
+        return new MonteCarlo<>(draws, model, unit, newSeed, probability, digits, mostTrials);
     }
 
     /**
@@ -98,12 +122,12 @@ public final class MonteCarlo {
      * @return the simulation
      * @throws IllegalArgumentException if it is out of range
      */
-    public MonteCarlo withProbability(double newProbability) {
+    public MonteCarlo<Q> withProbability(double newProbability) {
         if (!(newProbability > 0 && newProbability < 1)) {
             throw new IllegalArgumentException(
                     "newProbability is " + newProbability + ": it must lie between 0 and 1, often 0.95");
         }
-        return new MonteCarlo(draws, model, seed, newProbability, digits, mostTrials);
+        return new MonteCarlo<>(draws, model, unit, seed, newProbability, digits, mostTrials);
     }
 
     /**
@@ -113,11 +137,11 @@ public final class MonteCarlo {
      * @return the simulation
      * @throws IllegalArgumentException if it is out of range
      */
-    public MonteCarlo withSignificantDigits(int newDigits) {
+    public MonteCarlo<Q> withSignificantDigits(int newDigits) {
         if (newDigits < 1 || newDigits > 4) {
             throw new IllegalArgumentException("newDigits is " + newDigits + ": 1 or 2 are usual, 4 the most");
         }
-        return new MonteCarlo(draws, model, seed, probability, newDigits, mostTrials);
+        return new MonteCarlo<>(draws, model, unit, seed, probability, newDigits, mostTrials);
     }
 
     /**
@@ -127,12 +151,12 @@ public final class MonteCarlo {
      * @return the simulation
      * @throws IllegalArgumentException if it is out of range
      */
-    public MonteCarlo withMostTrials(int newMost) {
+    public MonteCarlo<Q> withMostTrials(int newMost) {
         if (newMost < 20_000 || newMost > TRIALS_LIMIT) {
             throw new IllegalArgumentException("newMost is " + newMost + ": it must lie between 20000 (two blocks) and "
                     + TRIALS_LIMIT + " (eight bytes of memory each)");
         }
-        return new MonteCarlo(draws, model, seed, probability, digits, newMost);
+        return new MonteCarlo<>(draws, model, unit, seed, probability, digits, newMost);
     }
 
     /**
@@ -143,7 +167,7 @@ public final class MonteCarlo {
      * @throws IllegalArgumentException if the probability needs larger blocks than two in the largest number of trials
      * @throws ArithmeticException if the model gives a number that is not finite
      */
-    public Result run() throws InterruptedException {
+    public Result<Q> run() throws InterruptedException {
         return run((done, most) -> {});
     }
 
@@ -156,7 +180,7 @@ public final class MonteCarlo {
      * @throws IllegalArgumentException if the probability needs larger blocks than two in the largest number of trials
      * @throws ArithmeticException if the model gives a number that is not finite
      */
-    public Result run(ProgressListener listener) throws InterruptedException {
+    public Result<Q> run(ProgressListener listener) throws InterruptedException {
         Objects.requireNonNull(listener, "listener");
         Stability stability = Stability.safe(probability, digits);
         SplittableRandom root = new SplittableRandom(seed);
@@ -164,7 +188,7 @@ public final class MonteCarlo {
             stability.add(block(root.split()));
             listener.progressed(stability.trials(), mostTrials);
         }
-        return stability.result();
+        return result(stability);
     }
 
     /**
@@ -179,7 +203,7 @@ public final class MonteCarlo {
      *     largest number of trials
      * @throws ArithmeticException if the model gives a number that is not finite
      */
-    public Result run(ExecutorService executor, int blocksAtOnce, ProgressListener listener)
+    public Result<Q> run(ExecutorService executor, int blocksAtOnce, ProgressListener listener)
             throws InterruptedException {
         Objects.requireNonNull(executor, "executor");
         Objects.requireNonNull(listener, "listener");
@@ -201,7 +225,11 @@ public final class MonteCarlo {
                 }
             }
         }
-        return stability.result();
+        return result(stability);
+    }
+
+    private Result<Q> result(Stability stability) {
+        return new Result<>(stability.all(), probability, stability.tolerance(), stability.isReached(), unit);
     }
 
     private static SortedTrials join(Future<SortedTrials> block) throws InterruptedException {
@@ -257,20 +285,38 @@ public final class MonteCarlo {
      *
      * <p>Example: {@code result.symmetricInterval()} holds as many values below as above it.
      *
+     * <p>The figures are binary floating point, as drawn; an amount holds the decimal that such a number is written as.
+     *
      * <p>Immutable and thread-safe.
+     *
+     * @param <Q> what was drawn
      */
-    public static final class Result {
+    public static final class Result<Q extends Quantity<Q>> {
 
         private final SortedTrials trials;
         private final double probability;
         private final double tolerance;
         private final boolean stable;
+        private final Amount<Q> unit;
 
-        Result(SortedTrials trials, double probability, double tolerance, boolean stable) {
+        Result(SortedTrials trials, double probability, double tolerance, boolean stable, Amount<Q> unit) {
             this.trials = trials;
             this.probability = probability;
             this.tolerance = tolerance;
             this.stable = stable;
+            this.unit = unit;
+        }
+
+        private Amount<Q> amount(double number) {
+            return unit.times(Ratio.from(number));
+        }
+
+        private double number(Amount<Q> amount) {
+            return amount.ratioTo(unit).doubleValue();
+        }
+
+        private Interval<Amount<Q>> interval(SortedTrials.Ends ends) {
+            return Interval.of(amount(ends.low()), amount(ends.high()));
         }
 
         /**
@@ -298,8 +344,8 @@ public final class MonteCarlo {
          *
          * @return half a unit of its last digit that counts; 0 if the output does not vary
          */
-        public double tolerance() {
-            return tolerance;
+        public Amount<Q> tolerance() {
+            return amount(tolerance);
         }
 
         /**
@@ -316,8 +362,8 @@ public final class MonteCarlo {
          *
          * @return the mean of the values
          */
-        public double estimate() {
-            return trials.mean();
+        public Amount<Q> estimate() {
+            return amount(trials.mean());
         }
 
         /**
@@ -325,8 +371,8 @@ public final class MonteCarlo {
          *
          * @return the standard deviation of the values
          */
-        public double standardUncertainty() {
-            return trials.standardDeviation();
+        public Amount<Q> standardUncertainty() {
+            return amount(trials.standardDeviation());
         }
 
         /**
@@ -334,8 +380,8 @@ public final class MonteCarlo {
          *
          * @return the probabilistically symmetric coverage interval
          */
-        public CoverageInterval symmetricInterval() {
-            return trials.symmetric(probability);
+        public Interval<Amount<Q>> symmetricInterval() {
+            return interval(trials.symmetric(probability));
         }
 
         /**
@@ -343,8 +389,8 @@ public final class MonteCarlo {
          *
          * @return the shortest coverage interval
          */
-        public CoverageInterval shortestInterval() {
-            return trials.shortest(probability);
+        public Interval<Amount<Q>> shortestInterval() {
+            return interval(trials.shortest(probability));
         }
 
         /**
@@ -354,11 +400,11 @@ public final class MonteCarlo {
          * @return the quantile
          * @throws IllegalArgumentException if the share is out of range
          */
-        public double quantile(double share) {
+        public Amount<Q> quantile(double share) {
             if (!(share > 0 && share <= 1)) {
                 throw new IllegalArgumentException("share is " + share + ": it must lie above 0 and at most at 1");
             }
-            return trials.quantile(share);
+            return amount(trials.quantile(share));
         }
 
         /**
@@ -366,78 +412,34 @@ public final class MonteCarlo {
          *
          * @param limit the limit
          * @return the share of the values that do not pass it
+         * @throws IllegalArgumentException if the limit is a temperature in °C or °F: give it in kelvin
          */
-        public double probabilityAtMost(double limit) {
-            return (double) trials.countAtMost(limit) / trials.size();
+        public double probabilityAtMost(Amount<Q> limit) {
+            return (double) trials.countAtMost(number(Objects.requireNonNull(limit, "limit"))) / trials.size();
         }
 
         /**
          * Whether an interval found in another way agrees with the one drawn: both ends within the numerical tolerance (JCGM
          * 101:2008, 8.1).
          *
-         * @param other the other interval, for example {@link CoverageInterval#around}
+         * @param other the other interval, for example estimate ± expanded uncertainty
          * @return true if it agrees with the symmetric interval
          */
-        public boolean validates(CoverageInterval other) {
+        public boolean validates(Interval<Amount<Q>> other) {
             Objects.requireNonNull(other, "other");
-            CoverageInterval own = symmetricInterval();
-            return Math.abs(own.low() - other.low()) <= tolerance && Math.abs(own.high() - other.high()) <= tolerance;
+            SortedTrials.Ends own = trials.symmetric(probability);
+            return Math.abs(own.low() - number(other.least())) <= tolerance
+                    && Math.abs(own.high() - number(other.greatest())) <= tolerance;
         }
 
+        /** In six digits; the amounts themselves have them all. */
         @Override
         public String toString() {
-            return estimate() + ", u = " + standardUncertainty() + ", " + symmetricInterval() + " at p = " + probability
+            Interval<Amount<Q>> symmetric = symmetricInterval();
+            return estimate().told() + ", standard uncertainty "
+                    + standardUncertainty().told() + ", ["
+                    + symmetric.least().told() + ", " + symmetric.greatest().told() + "] at p = " + probability
                     + " from " + trials() + " trials" + (stable ? "" : ", not settled");
-        }
-
-        /**
-         * An interval that holds the value of a quantity with a stated probability.
-         *
-         * <p>Example: {@code new MonteCarlo.Result.CoverageInterval(-3.92, 3.92)} for a normal law with u = 2 and 95 %.
-         *
-         * @param low the lower end
-         * @param high the upper end, not below the lower
-         */
-        public record CoverageInterval(double low, double high) {
-
-            /**
-             * Checks the ends.
-             *
-             * @param low the lower end
-             * @param high the upper end
-             * @throws IllegalArgumentException if an end is not a number, or they are the wrong way round
-             */
-            public CoverageInterval {
-                if (!(low <= high)) {
-                    throw new IllegalArgumentException("the interval from " + low + " to " + high
-                            + " has no inside: give the lower end first, both as numbers");
-                }
-            }
-
-            /**
-             * The length of the interval.
-             *
-             * @return high − low
-             */
-            public double length() {
-                return high - low;
-            }
-
-            /**
-             * The interval of the law-of-propagation approach, estimate ± expanded uncertainty.
-             *
-             * @param estimate the estimate
-             * @param expanded the expanded uncertainty U, at least 0
-             * @return [estimate − U, estimate + U]
-             * @throws IllegalArgumentException if a number is not finite or U negative
-             */
-            public static CoverageInterval around(double estimate, double expanded) {
-                if (!Double.isFinite(estimate) || !Double.isFinite(expanded)) {
-                    throw new IllegalArgumentException("estimate is " + estimate + " and expanded " + expanded
-                            + ": both must be finite numbers, the second at least 0");
-                }
-                return new CoverageInterval(estimate - expanded, estimate + expanded);
-            }
         }
     }
 }

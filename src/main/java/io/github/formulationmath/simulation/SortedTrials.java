@@ -6,6 +6,9 @@ import java.util.List;
 /** Model values in order, and the intervals they give (JCGM 101:2008, 7.5 to 7.7). */
 final class SortedTrials {
 
+    /** Where an interval begins and ends. */
+    record Ends(double low, double high) {}
+
     private final double[] values;
     private final double mean;
     private final double squares;
@@ -63,14 +66,14 @@ final class SortedTrials {
     }
 
     /** As many values on one side as on the other (7.7.2). */
-    MonteCarlo.Result.CoverageInterval symmetric(double probability) {
+    Ends symmetric(double probability) {
         int inside = inside(probability);
         int below = (values.length - inside + 1) / 2;
         return interval(Math.max(below, 1), inside);
     }
 
     /** The first of the shortest (7.7.3). */
-    MonteCarlo.Result.CoverageInterval shortest(double probability) {
+    Ends shortest(double probability) {
         int inside = inside(probability);
         int best = 1;
         double length = Double.POSITIVE_INFINITY;
@@ -85,8 +88,8 @@ final class SortedTrials {
     }
 
     /** From the r-th to the (r + q)-th value, counted from 1 as the standard does. */
-    private MonteCarlo.Result.CoverageInterval interval(int r, int inside) {
-        return new MonteCarlo.Result.CoverageInterval(values[r - 1], values[r + inside - 1]);
+    private Ends interval(int r, int inside) {
+        return new Ends(values[r - 1], values[r + inside - 1]);
     }
 
     private int inside(double probability) {

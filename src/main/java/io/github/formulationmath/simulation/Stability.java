@@ -36,7 +36,7 @@ final class Stability {
     }
 
     void add(SortedTrials block) {
-        MonteCarlo.Result.CoverageInterval interval = block.symmetric(probability);
+        SortedTrials.Ends interval = block.symmetric(probability);
         blocks.add(block);
         figures.add(new double[] {block.mean(), block.standardDeviation(), interval.low(), interval.high()});
         double size = block.size();
@@ -94,8 +94,8 @@ final class Stability {
         return Math.sqrt(deviations / h / (h - 1));
     }
 
-    MonteCarlo.Result result() {
-        SortedTrials all = SortedTrials.of(blocks, mean, squares);
-        return new MonteCarlo.Result(all, probability, tolerance(), isReached());
+    /** All trials together. */
+    SortedTrials all() {
+        return SortedTrials.of(blocks, mean, squares);
     }
 }

@@ -12,9 +12,12 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Explained;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
@@ -43,6 +46,9 @@ import org.jspecify.annotations.Nullable;
  * BatchWindow.of(formula, bench, constraints))}.
  */
 public abstract sealed class BatchWindow {
+
+    private static final Symbol LOWER = Symbol.of("M", "smallest-of-window", Kind.MASS);
+    private static final Symbol UPPER = Symbol.of("M", "largest-of-window", Kind.MASS);
 
     private final WindowSearch search;
     private final Optional<End> smallest;
@@ -204,7 +210,7 @@ public abstract sealed class BatchWindow {
             Ratio below =
                     sizes().atMost(inside, SearchMeter.standard()).orElseThrow().at();
             boolean down = inside.minus(below).compareTo(above.minus(inside)) <= 0;
-            return BalanceUnit.amount(bench().balance(), down ? below : above);
+            return Amount.grams(down ? below : above).inUnitOf(bench().balance().readability());
         });
     }
 
@@ -309,7 +315,7 @@ public abstract sealed class BatchWindow {
          */
         public Amount<Mass> everySizeFrom() {
             Ratio start = sizes().startAround(upperEnd().grams()).max(lowerEnd().grams());
-            return BalanceUnit.amount(bench().balance(), start);
+            return Amount.grams(start).inUnitOf(bench().balance().readability());
         }
 
         /**
@@ -460,9 +466,7 @@ public abstract sealed class BatchWindow {
                 search.bench().notConsidered().forEach(phrase -> r.note(() -> phrase));
             }
             V size = bound.shown(r, at, lower);
-            return lower
-                    ? r.named(BatchSymbols.LOWER, BatchSymbols.LOW, size)
-                    : r.named(BatchSymbols.UPPER, BatchSymbols.HIGH, size);
+            return lower ? r.named(LOWER, Subject.of("low", ""), size) : r.named(UPPER, Subject.of("high", ""), size);
         }
 
         /** As {@link #mass()}. */

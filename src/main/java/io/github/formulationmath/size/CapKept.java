@@ -26,6 +26,8 @@ import java.util.Objects;
  */
 record CapKept(CountedShare share, WeighingMethod method) implements Criterion {
 
+    private static final Symbol ROOM_UNDER_CAP = Symbol.of("G", "room-under-cap", Kind.SHARE_DIFFERENCE);
+    private static final Symbol ERRORS_AGAINST_CAP = Symbol.of("H", "errors-against-cap", Kind.MASS);
     private static final Symbol LARGEST = Symbol.of("y", "largest-target-under-cap", Kind.SHARE);
 
     static CapKept of(Substance substance, MassFraction cap, WeighingMethod method) {
@@ -53,7 +55,7 @@ record CapKept(CountedShare share, WeighingMethod method) implements Criterion {
     /** The largest share of the substance that a batch of M keeps under the cap: C − H/M. */
     <V> V largestTarget(Reckoning<V> r, Formula formula, Balance balance, V batchMass) {
         V errors = new Bound(this, formula, Bench.of(balance)).errors(r);
-        V taken = r.quotient(r.named(BatchSymbols.ERRORS_AGAINST_CAP, errors), batchMass);
+        V taken = r.quotient(r.named(ERRORS_AGAINST_CAP, errors), batchMass);
         return r.named(LARGEST, r.difference(share.bound(r), taken));
     }
 
@@ -63,8 +65,8 @@ record CapKept(CountedShare share, WeighingMethod method) implements Criterion {
         @Override
         public <V> V of(Reckoning<V> r, FormulaLine carrier) {
             criterion.share.caution(r);
-            V errors = r.named(BatchSymbols.ERRORS_AGAINST_CAP, errors(r));
-            V bound = r.quotient(errors, r.named(BatchSymbols.ROOM_UNDER_CAP, room(r)));
+            V errors = r.named(ERRORS_AGAINST_CAP, errors(r));
+            V bound = r.quotient(errors, r.named(ROOM_UNDER_CAP, room(r)));
             // Where so much stays in the boat that errors only help, any batch passes that the display can show.
             return r.number(errors).signum() > 0
                     ? bound

@@ -3,7 +3,6 @@ package io.github.formulationmath.size;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.PlannedLoad;
 import io.github.formulationmath.quantity.Amount;
@@ -54,7 +53,7 @@ sealed interface Ceiling extends WindowBound {
 
     /** The ceilings of a formula on a bench with a stock; what is weighed may be a formula with dilutions in it. */
     static List<Ceiling> of(Formula formula, Formula weighed, Bench bench, BatchConstraints constraints) {
-        Ratio step = constraints.step().map(Amount::canonical).orElse(null);
+        Amount<Mass> step = constraints.step().orElse(null);
         PlannedLoad load = new PlannedLoad(weighed, constraints.benches(bench), step);
         List<Ceiling> all = new ArrayList<>();
         all.add(new Capacity(bench, load));
@@ -102,12 +101,12 @@ sealed interface Ceiling extends WindowBound {
 
         @Override
         default boolean allows(Ratio grams) {
-            return limit().allows(room(Reckoning.plain()), grams);
+            return limit().allows(Amount.grams(room(Reckoning.plain())), Amount.grams(grams));
         }
 
         @Override
         default <V> V shown(Reckoning<V> r, Ratio grams) {
-            return limit().shown(r, room(r), grams);
+            return limit().shown(r, room(r), Amount.grams(grams));
         }
     }
 
@@ -134,13 +133,13 @@ sealed interface Ceiling extends WindowBound {
 
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
-            Ratio load = limit.of(grams);
-            Ratio vessel = bench.vessel().mass().canonical();
-            Ratio left = bench.balance().capacity().canonical().minus(load);
+            Amount<Mass> load = limit.forBatch(Amount.grams(grams));
+            Amount<Mass> vessel = bench.vessel().mass();
+            Amount<Mass> left = bench.balance().capacity().minus(load).inUnitOf(load);
             List<WindowOpening> openings = new ArrayList<>();
-            openings.add(new WindowOpening.HigherCapacity(BalanceUnit.amount(bench.balance(), load.plus(vessel))));
+            openings.add(new WindowOpening.HigherCapacity(load.plus(vessel)));
             if (left.signum() > 0 && vessel.signum() > 0) {
-                openings.add(new WindowOpening.LighterVessel(BalanceUnit.amount(bench.balance(), left)));
+                openings.add(new WindowOpening.LighterVessel(left));
             }
             return openings;
         }
@@ -166,7 +165,7 @@ sealed interface Ceiling extends WindowBound {
 
         @Override
         public List<WindowOpening> openingsFor(Ratio grams) {
-            return List.of(new WindowOpening.LargerVessel(density.volumeOf(Amount.grams(limit.of(grams)))));
+            return List.of(new WindowOpening.LargerVessel(density.volumeOf(limit.forBatch(Amount.grams(grams)))));
         }
     }
 

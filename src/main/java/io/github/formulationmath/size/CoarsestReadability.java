@@ -10,7 +10,6 @@ import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import java.util.List;
@@ -107,16 +106,14 @@ final class CoarsestReadability {
         V under = tolerances.least(r, line.line());
         V over = tolerances.most(r, line.line());
         V x = r.named(DIVISIONS, subject, r.quotient(mass(r, line, index), step));
-        V low = r.named(BatchSymbols.LEAST_DIVISIONS, subject, r.rounded(r.product(under, x), BatchSymbols.UP));
-        V high = r.named(BatchSymbols.MOST_DIVISIONS, subject, r.rounded(r.product(over, x), BatchSymbols.DOWN));
+        V low = r.named(RoundingWithin.LEAST_DIVISIONS, subject, r.rounded(r.product(under, x), RoundingWithin.UP));
+        V high = r.named(RoundingWithin.MOST_DIVISIONS, subject, r.rounded(r.product(over, x), RoundingWithin.DOWN));
         r.holds(low, Comparison.AT_MOST, high);
     }
 
     /** One batch explains its masses; those of several would share their symbols, and are given. */
     private <V> V mass(Reckoning<V> r, BatchLine line, int index) {
-        return batches.size() == 1
-                ? r.known(line)
-                : r.given(BatchSymbols.LINE_MASS, subject(line, index), line.mass(), Source.user());
+        return batches.size() == 1 ? r.known(line) : line.givenMass(r, subject(line, index));
     }
 
     private static Subject subject(BatchLine line, int index) {

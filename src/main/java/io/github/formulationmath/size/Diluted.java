@@ -1,11 +1,12 @@
 package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.formula.LineAmount;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.util.List;
+import java.util.Optional;
 
 /** A formula as it is weighed when some of its lines are taken as dilutions in another line of it. */
 final class Diluted {
@@ -18,20 +19,16 @@ final class Diluted {
      * @param factors by which each line is diluted, 1 for those weighed as they are, in the order of the lines
      */
     static Formula formula(Formula formula, List<Ratio> factors, FormulaLine carrier) {
-        FormulaBuilder builder = Formula.inPercent(formula.name());
-        String phase = "";
-        for (FormulaLine line : formula.lines()) {
-            if (!line.phase().equals(phase)) {
-                phase = line.phase();
-                builder.phase(phase);
-            }
-            if (line.isQuantitySufficient()) {
-                builder.quantitySufficient(line.ingredient());
-            } else {
-                builder.line(line.ingredient(), MassFraction.of(share(formula, factors, line, carrier)));
-            }
-        }
-        return builder.build();
+        return Formula.inPercent(formula.name())
+                .linesOf(
+                        formula,
+                        FormulaLine::ingredient,
+                        line -> Optional.of(
+                                line.isQuantitySufficient()
+                                        ? line.amount()
+                                        : new LineAmount.Share(
+                                                MassFraction.of(share(formula, factors, line, carrier)))))
+                .build();
     }
 
     private static Ratio share(Formula formula, List<Ratio> factors, FormulaLine line, FormulaLine carrier) {

@@ -48,7 +48,7 @@ record ExactReadings() implements OfWeighings {
                 r.holds(whole, Comparison.EQUAL, r.rounded(whole, Rounding.toDecimalPlaces(0)));
             }
             r.note(() -> Phrase.of("note.no-common-divisor"));
-            return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, r.product(l, Divisions.readability(r, balance)));
+            return r.named(LEAST, MIN, r.product(l, Divisions.readability(r, balance)));
         }
 
         @Override

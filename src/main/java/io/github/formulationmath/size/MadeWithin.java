@@ -77,7 +77,7 @@ record MadeWithin(Tolerances tolerances, Amount<Mass> readingError) implements O
         public <V> V smallest(Reckoning<V> r, Landing smallest) {
             V total = total(r, smallest.at());
             oneLess(r, total);
-            return r.named(BatchSymbols.LEAST, BatchSymbols.MIN, inGrams(r, total));
+            return r.named(LEAST, MIN, inGrams(r, total));
         }
 
         @Override

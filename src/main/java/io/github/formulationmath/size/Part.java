@@ -2,8 +2,11 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
+import io.github.formulationmath.reckoning.Subject;
+import io.github.formulationmath.reckoning.Symbol;
 import java.util.Optional;
 
 /**
@@ -32,6 +35,12 @@ record Part(Phrase name, SizeSearch search, Proof proof) implements WindowBound 
 
     /** The relations that lead to a size, and show that it passes and what binds it. Equal ones prove the same sizes. */
     interface Proof {
+
+        /** What a proof of a smallest size is called. */
+        Symbol LEAST = Symbol.of("M", "least-batch", Kind.MASS);
+
+        /** The index of it. */
+        Subject MIN = Subject.of("min", "");
 
         /** The relation that leads to the smallest size. */
         <V> V smallest(Reckoning<V> r, Landing smallest);

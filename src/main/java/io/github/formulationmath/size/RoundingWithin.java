@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Divisions;
@@ -16,6 +17,7 @@ import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,6 +25,15 @@ import java.util.Optional;
 
 /** Every line has a whole number of divisions within its tolerance, {@code |n − x| ≤ τ·x}; see {@link Bands}. */
 record RoundingWithin(Tolerances tolerances) implements OfWeighings.EachLine {
+
+    static final Symbol LEAST_DIVISIONS = Symbol.of("l", "least-divisions", Kind.NUMBER);
+    static final Symbol MOST_DIVISIONS = Symbol.of("u", "most-divisions", Kind.NUMBER);
+
+    /** To the next whole number, up. */
+    static final Rounding UP = Rounding.toDecimalPlaces(0).with(RoundingMode.CEILING);
+
+    /** To the next whole number, down. */
+    static final Rounding DOWN = Rounding.toDecimalPlaces(0).with(RoundingMode.FLOOR);
 
     @Override
     public Sizes on(Formula formula, Bench bench, List<FormulaLine> lines, Optional<WeighingMethod> own) {
@@ -68,10 +79,8 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings.EachLine {
                 Symbol.of("y", "divisions-reached", Kind.NUMBER),
                 Symbol.of("a", "least-reached", Kind.NUMBER),
                 Symbol.of("b", "most-reached", Kind.NUMBER));
-        private static final Names LAST = new Names(
-                Symbol.of("x", "target-divisions", Kind.NUMBER),
-                BatchSymbols.LEAST_DIVISIONS,
-                BatchSymbols.MOST_DIVISIONS);
+        private static final Names LAST =
+                new Names(Symbol.of("x", "target-divisions", Kind.NUMBER), LEAST_DIVISIONS, MOST_DIVISIONS);
 
         /** What the divisions of a line and the ends of its band are called, on the way and at the end. */
         private record Names(Symbol divisions, Symbol least, Symbol most) {}
@@ -89,7 +98,7 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings.EachLine {
                 r.note(() -> Phrase.of("note.jumps-not-shown"));
                 size = windowEdge(r, smallest, true);
             }
-            return confirmed(r, r.named(BatchSymbols.LEAST, BatchSymbols.MIN, size));
+            return confirmed(r, r.named(LEAST, MIN, size));
         }
 
         /** A size at which one window begins or ends, and that every line passes there. */
@@ -177,8 +186,8 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings.EachLine {
             V over = tolerances.most(r, line);
             V divisions = r.quotient(r.product(r.known(line), size), Divisions.readability(r, balance));
             V x = r.named(names.divisions(), subject, divisions);
-            V low = r.rounded(r.product(under, x), BatchSymbols.UP);
-            V high = r.rounded(r.product(over, x), BatchSymbols.DOWN);
+            V low = r.rounded(r.product(under, x), UP);
+            V high = r.rounded(r.product(over, x), DOWN);
             return new Ends<>(r.named(names.least(), subject, low), r.named(names.most(), subject, high));
         }
     }

@@ -2,6 +2,7 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.simulation.ProgressListener;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much work a search may do, and who hears of it. The unit is one check of one line at one batch size, some tens of
@@ -17,12 +18,12 @@ import java.util.Objects;
  */
 public final class SearchEffort {
 
-    private static final SearchEffort STANDARD = new SearchEffort(20_000_000, (checks, limit) -> {});
+    private static final SearchEffort STANDARD = new SearchEffort(20_000_000, null);
 
     private final long limit;
-    private final ProgressListener listener;
+    private final @Nullable ProgressListener listener;
 
-    private SearchEffort(long limit, ProgressListener listener) {
+    private SearchEffort(long limit, @Nullable ProgressListener listener) {
         this.limit = limit;
         this.listener = listener;
     }
@@ -75,7 +76,7 @@ public final class SearchEffort {
      * @return who hears of the progress
      */
     public ProgressListener listener() {
-        return listener;
+        return listener == null ? (checks, most) -> {} : listener;
     }
 
     @Override

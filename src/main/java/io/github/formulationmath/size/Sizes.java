@@ -66,19 +66,20 @@ public final class Sizes {
         this.effort = effort;
         this.parts = List.copyOf(parts);
         this.obstacle = obstacle;
-        Optional<Part> last = Optional.empty();
-        Optional<Ratio> all = Optional.empty();
-        int many = 0;
-        for (Part part : this.parts) {
-            Optional<Ratio> own = part.search().period();
-            if (own.isPresent()) {
-                many++;
-                last = part.search() instanceof Bands ? last : Optional.of(part);
-                all = all.map(own.get()::leastCommonMultiple).or(() -> own);
-            }
-        }
-        this.aligning = last;
-        this.common = last.isPresent() && many > 1 ? all.orElseThrow() : Ratio.ZERO;
+        List<Part> periodic = this.parts.stream()
+                .filter(part -> part.search().period().isPresent())
+                .toList();
+        this.aligning = periodic.size() < 2
+                ? Optional.empty()
+                : periodic.stream()
+                        .filter(part -> !(part.search() instanceof Bands))
+                        .reduce((one, next) -> next);
+        this.common = aligning.isEmpty()
+                ? Ratio.ZERO
+                : periodic.stream()
+                        .map(part -> part.search().period().orElseThrow())
+                        .reduce(Ratio::leastCommonMultiple)
+                        .orElseThrow();
     }
 
     /** The least size that a line asks for, as one relation that finds it and explains it. */
@@ -517,7 +518,7 @@ public final class Sizes {
     }
 
     Amount<Mass> mass(Ratio grams) {
-        return BalanceUnit.amount(bench.balance(), grams);
+        return Amount.grams(grams).inUnitOf(bench.balance().readability());
     }
 
     /** What is asked, and the ends of the set; the islands between them are not counted. */

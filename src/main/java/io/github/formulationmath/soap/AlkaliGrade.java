@@ -1,6 +1,7 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -130,8 +131,8 @@ public record AlkaliGrade(
             if (low.signum() < 0) {
                 throw new IllegalArgumentException("carbonate in " + alkali + " is " + carbonate
                         + ", which counts as more than the assay of "
-                        + Excerpt.of(assay.least().times(100))
-                        + " %: are the two figures of the same lot?");
+                        + Excerpt.of(NumberText.percentExactly(assay.least()))
+                        + ": are the two figures of the same lot?");
             }
             return new AlkaliGrade(alkali, Interval.of(cut(low), cut(high)), carbonate, Form.SOLID, evidence, source);
         }
@@ -218,6 +219,6 @@ public record AlkaliGrade(
     @Override
     public String toString() {
         return alkali + ", " + AlkaliReport.down(hydroxide.least().percent()) + " to "
-                + AlkaliReport.up(hydroxide.greatest().percent()) + " % hydroxide";
+                + AlkaliReport.atLeast(hydroxide.greatest()) + " hydroxide";
     }
 }

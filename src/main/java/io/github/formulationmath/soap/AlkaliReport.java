@@ -8,6 +8,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
 import java.math.RoundingMode;
 import java.util.List;
@@ -38,11 +39,9 @@ record AlkaliReport(AlkaliBalance balance, Wording wording) {
         return up(share.times(100));
     }
 
-    /** With the digits of a display. */
-    static String onDisplay(Amount<?> reading, Amount<?> step) {
-        return Rounding.toMultipleOf(step.exactValue())
-                        .with(RoundingMode.UNNECESSARY)
-                        .format(reading.exactValue()) + " " + reading.symbol();
+    /** A share that is not below another. */
+    static MassFraction atLeast(MassFraction share) {
+        return MassFraction.ofPercent(NEAREST.with(RoundingMode.CEILING).apply(share.percent()));
     }
 
     Document document() {

@@ -1,6 +1,7 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -46,8 +47,8 @@ public record Escapes(
                 .plus(unsaponifiable.greatest().fraction());
         if (most.compareTo(Ratio.ONE) > 0) {
             throw new IllegalArgumentException("free acids, partial glycerides and unsaponifiable matter may be "
-                    + Excerpt.of(most.times(100))
-                    + " % of the fat together: at most 100 % is possible; are they given in g/kg?");
+                    + Excerpt.of(NumberText.percentExactly(most))
+                    + " of the fat together: at most 100 % is possible; are they given in g/kg?");
         }
     }
 

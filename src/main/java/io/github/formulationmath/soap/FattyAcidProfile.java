@@ -4,6 +4,7 @@ import io.github.formulationmath.chemistry.MolarMass;
 import io.github.formulationmath.chemistry.MolecularFormula;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.LinearProgram;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -87,8 +88,8 @@ public final class FattyAcidProfile implements Serializable {
         }
         if (least.compareTo(Ratio.ONE) > 0 || most.compareTo(Ratio.ONE) < 0) {
             throw new IllegalArgumentException("the shares make " + Excerpt.of(least.times(100)) + " to "
-                    + Excerpt.of(most.times(100))
-                    + " % together, which never is 100 %: give the acids that are missing, or wider ranges");
+                    + Excerpt.of(NumberText.percentExactly(most))
+                    + " together, which never is 100 %: give the acids that are missing, or wider ranges");
         }
         return new FattyAcidProfile(copy, methylEsters);
     }

@@ -446,7 +446,7 @@ public final class LyeCalculation {
         }
 
         boolean areFine() {
-            return isAllShown && shown.max(wanted).compareTo(balance.capacity().canonical()) <= 0;
+            return isAllShown && balance.carries(Amount.grams(shown.max(wanted)));
         }
 
         MadeMasses masses() {

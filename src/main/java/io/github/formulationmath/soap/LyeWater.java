@@ -1,6 +1,7 @@
 package io.github.formulationmath.soap;
 
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.Serializable;
@@ -129,9 +130,8 @@ public record LyeWater(Convention convention, Ratio number, Of alkali) implement
             water = water.minus(inStock);
         }
         if (pure.compareTo(water.plus(asWeighed).times(HALF)) > 0) {
-            throw new IllegalArgumentException(
-                    "water is " + Excerpt.of(number.times(100))
-                            + " % of the fats, which makes a lye stronger than 50 %: it may not stay dissolved; take more water");
+            throw new IllegalArgumentException("water is " + Excerpt.of(NumberText.percentExactly(number))
+                    + " of the fats, which makes a lye stronger than 50 %: it may not stay dissolved; take more water");
         }
         return water;
     }

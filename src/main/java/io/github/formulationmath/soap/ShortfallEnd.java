@@ -67,7 +67,7 @@ record ShortfallEnd(Soap soap, MassFraction end, boolean isLeast, boolean withLa
 
     @Override
     public String name() {
-        return (isLeast ? "at least " : "at most ") + percent() + " % of what the fats could take is left"
+        return (isLeast ? "at least " : "at most ") + end + " of what the fats could take is left"
                 + (withLateFat ? "" : ", without late fat");
     }
 

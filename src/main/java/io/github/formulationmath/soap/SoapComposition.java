@@ -205,7 +205,7 @@ public final class SoapComposition {
         Ratio most = soap().greatest().canonical().dividedBy(share.fraction()).minus(now);
         if (most.signum() < 0) {
             throw new IllegalArgumentException("share is " + share + ", and the soap is at most "
-                    + AlkaliReport.percentUp(soap(mass).greatest().fraction()) + " % of " + Excerpt.of(mass)
+                    + AlkaliReport.atLeast(soap(mass).greatest()) + " of " + Excerpt.of(mass)
                     + ": it is thinner already; ask for a smaller share, or let water leave");
         }
         Ratio least = soap().least().canonical().dividedBy(share.fraction()).minus(now);

@@ -6,6 +6,7 @@ import io.github.formulationmath.mend.Correction;
 import io.github.formulationmath.mend.CorrectionRules;
 import io.github.formulationmath.mend.DisplayedAdditions;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.BalanceUnit;
 import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.MadeLine;
@@ -15,6 +16,7 @@ import io.github.formulationmath.simulation.CoverageFactor;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
 
 /**
  * A pot of soap after a wrong pour of alkali or of fat: what to add so that a wanted shortfall is left for every lot, whatever the
@@ -220,8 +222,8 @@ public final class SoapMending {
 
     private List<String> row(LineAddition addition) {
         MadeLine there = before.line(addition.line());
-        Amount<?> step = there.balance().readability();
-        return List.of(addition.line().name(), AlkaliReport.onDisplay(addition.mass(), step));
+        Amount<Mass> step = there.balance().readability();
+        return List.of(addition.line().name(), BalanceUnit.reading(addition.mass(), step));
     }
 
     /** What to add and whether it is sure, for reading at a prompt. */

@@ -341,7 +341,7 @@ public final class StrengthBlend {
             throw new IllegalArgumentException("mass is " + Excerpt.of(whole) + ": it is no whole number of steps of "
                     + balance.readability() + "; make a mass that the balance can show");
         }
-        if (whole.compareTo(balance.capacity()) > 0) {
+        if (!balance.carries(whole)) {
             throw new IllegalArgumentException("mass is " + Excerpt.of(whole) + ": the balance carries "
                     + balance.capacity() + "; make less, or take one that carries more");
         }

@@ -2,6 +2,7 @@ package io.github.formulationmath.solution;
 
 import io.github.formulationmath.document.Document;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -15,7 +16,6 @@ import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.reckoning.Wording;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -306,8 +306,8 @@ public final class UndissociatedShare {
     }
 
     private static String percent(Interval<MassFraction> share) {
-        return PERCENT.with(RoundingMode.FLOOR).format(share.least().percent()) + " – "
-                + PERCENT.with(RoundingMode.CEILING).format(share.greatest().percent()) + " %";
+        return NumberText.percentFromTo(
+                share.least().fraction(), share.greatest().fraction(), PERCENT);
     }
 
     /**

@@ -7,6 +7,7 @@ import io.github.formulationmath.formula.FormulaTotalException;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
+import io.github.formulationmath.number.NumberText;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -60,8 +61,8 @@ record ClaimedLines(List<CsvRow> lines, ClaimedMaterials materials, ClaimedSetti
             String shares = hasRest ? "the shares beside the q.s. line make " : "the shares make ";
             String remedy = hasRest ? "" : "write q.s. for a line that takes what is left; ";
             throw settings.last()
-                    .wrong(shares + Excerpt.of(e.total().times(100))
-                            + " %, from which no batch of 100 % follows; that is itself a "
+                    .wrong(shares + Excerpt.of(NumberText.percentExactly(e.total()))
+                            + ", from which no batch of 100 % follows; that is itself a "
                             + "finding about the figures. Compare the shares with their source; " + remedy
                             + "or, to hold the "
                             + "figures against the proportions, write the value parts instead of percent, and the shares as "

@@ -163,11 +163,13 @@ public final class AdditionError implements Explained {
     /**
      * The variance of the mass, source by source.
      *
-     * @return the budget in g²
+     * @return the budget, in the square of the unit of the reading
      */
     public ErrorBudget budget() {
         Weights one = Weights.line(line);
-        return new ErrorBudget(relations.bySource(one, one));
+        Amount<Mass> reading = addition().reading();
+        return new ErrorBudget(
+                relations.bySource(one, one), Amount.grams(reading.unitSize()).inUnitOf(reading));
     }
 
     private Amount<Mass> grams(Function<AdditionError, Phrase> question, Figure<AdditionError> figure) {

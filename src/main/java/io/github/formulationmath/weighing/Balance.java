@@ -122,6 +122,26 @@ public record Balance(
     }
 
     /**
+     * Whether the balance carries a load.
+     *
+     * @param load everything on the pan
+     * @return true up to its capacity
+     */
+    public boolean carries(Amount<Mass> load) {
+        return Objects.requireNonNull(load, "load").compareTo(capacity) <= 0;
+    }
+
+    /**
+     * By how much a load is more than the balance carries.
+     *
+     * @param load everything on the pan
+     * @return load minus capacity, in the unit of the readability; below 0 if the balance carries more
+     */
+    public Amount<Mass> excess(Amount<Mass> load) {
+        return Objects.requireNonNull(load, "load").minus(capacity).inUnitOf(readability);
+    }
+
+    /**
      * The largest mass that can be weighed into a vessel on this balance.
      *
      * @param vessel the vessel on the pan
@@ -129,14 +149,12 @@ public record Balance(
      * @throws IllegalArgumentException if the vessel alone is more than the balance carries
      */
     public Amount<Mass> capacityUnder(Vessel vessel) {
-        Amount<Mass> left =
-                capacity.minus(Objects.requireNonNull(vessel, "vessel").mass()).inUnitOf(readability);
-        if (left.signum() < 0) {
-            throw new IllegalArgumentException("the vessel (" + Excerpt.of(vessel.mass())
-                    + ") alone overloads the balance (" + Excerpt.of(capacity) + ") by " + Excerpt.of(left.unaryMinus())
-                    + ": take a lighter vessel");
+        Amount<Mass> excess = excess(Objects.requireNonNull(vessel, "vessel").mass());
+        if (excess.signum() > 0) {
+            throw new IllegalArgumentException("the vessel (" + vessel.mass().told() + ") alone overloads the balance ("
+                    + capacity.told() + ") by " + excess.told() + ": take a lighter vessel");
         }
-        return left;
+        return excess.unaryMinus();
     }
 
     /**

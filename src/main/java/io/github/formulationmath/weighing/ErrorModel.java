@@ -46,8 +46,6 @@ public final class ErrorModel implements Serializable {
 
     private static final Amount<Mass> NOTHING = Amount.grams(Ratio.ZERO);
 
-    private static final Bounds NO_BUOYANCY = Bounds.point(Ratio.ZERO);
-
     private static final ErrorModel READABILITY_ONLY = new ErrorModel(NOTHING, null, Ratio.ZERO, null, null, null);
 
     private final Amount<Mass> repeatability;
@@ -269,7 +267,7 @@ public final class ErrorModel implements Serializable {
      * @return the half-width a, at least 0
      */
     public Amount<Mass> linearity() {
-        return stated().halfWidth();
+        return linearity == null ? NOTHING : linearity.halfWidth();
     }
 
     /**
@@ -278,7 +276,7 @@ public final class ErrorModel implements Serializable {
      * @return the basis; empty if the linearity is 0, which is the same of anything
      */
     public Optional<LinearityBasis> linearityBasis() {
-        return Optional.ofNullable(stated().basis());
+        return Optional.ofNullable(linearity == null ? null : linearity.basis());
     }
 
     /**
@@ -323,7 +321,7 @@ public final class ErrorModel implements Serializable {
      * @return b in mass = reading · (1 + b), a plain number; both ends are there
      */
     public Bounds buoyancy() {
-        return buoyancy == null ? NO_BUOYANCY : buoyancy;
+        return buoyancy == null ? Bounds.point(Ratio.ZERO) : buoyancy;
     }
 
     @Override

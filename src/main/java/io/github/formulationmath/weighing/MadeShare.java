@@ -45,6 +45,8 @@ public final class MadeShare implements Explained {
     private static final Symbol VARIANCE = Symbol.of("v_φ", "share-variance", Kind.NUMBER);
     private static final Symbol UNCERTAINTY = Symbol.of("u_φ", "share-uncertainty", Kind.SHARE);
 
+    private static final Amount<Dimensionless> WHOLE = percent(Ratio.ONE);
+
     private final MadeMasses whole;
     private final Weights weights;
     private final Subject subject;
@@ -158,7 +160,7 @@ public final class MadeShare implements Explained {
         add(sum, whole.variances(), share.times(share));
         sum.values().removeIf(Ratio::isZero);
         sum.replaceAll((source, variance) -> variance.dividedBy(total.times(total)));
-        return new ErrorBudget(sum);
+        return new ErrorBudget(sum, WHOLE);
     }
 
     private static void add(Map<ErrorSource, Ratio> sum, Map<ErrorSource, Ratio> parts, Ratio factor) {
@@ -169,12 +171,12 @@ public final class MadeShare implements Explained {
      * The same share by drawing all its errors from their laws, to hold against {@link #uncertainty()}. Masses are not cut
      * off at 0.
      *
-     * @return the simulation of the share as a plain fraction, to be run
+     * @return the simulation of the share in percent, to be run
      * @throws IllegalArgumentException if there is no error to draw
      */
-    public MonteCarlo simulation() {
+    public MonteCarlo<Dimensionless> simulation() {
         ShareModel model = new ShareModel(whole, weights);
-        return MonteCarlo.of(model.inputs(), model);
+        return MonteCarlo.of(model.inputs(), model, WHOLE);
     }
 
     static Amount<Dimensionless> percent(Ratio fraction) {

@@ -1,6 +1,8 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.simulation.InputQuantity;
 import io.github.formulationmath.weighing.MassRelations.Entry;
@@ -10,11 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import javax.measure.Quantity;
 
 /** A share as a model of its independent errors: both its numerator and its denominator are affine in them. */
 final class ShareModel implements ToDoubleFunction<double[]> {
 
-    private final List<InputQuantity> inputs = new ArrayList<>();
+    private final List<InputQuantity<?>> inputs = new ArrayList<>();
     private final Affine numerator;
     private final Affine denominator;
 
@@ -25,9 +28,7 @@ final class ShareModel implements ToDoubleFunction<double[]> {
                 .sorted(Comparator.comparing(entry -> entry.term().law()))
                 .toList();
         for (Entry entry : terms) {
-            // Centred at 0: the middles are in the estimates already.
-            inputs.add(new InputQuantity(
-                    entry.term().law(), 0, entry.term().lawScale().doubleValue()));
+            inputs.add(input(entry.term()));
         }
         Ratio part = relations.weighted(
                 Reckoning.plain(),
@@ -37,7 +38,19 @@ final class ShareModel implements ToDoubleFunction<double[]> {
         this.denominator = new Affine(whole.total().canonical(), terms, relations.felt(Weights.TOTAL));
     }
 
-    List<InputQuantity> inputs() {
+    /** Centred at 0: the middles are in the estimates already. */
+    private static InputQuantity<?> input(ErrorTerm term) {
+        Ratio scale = term.lawScale();
+        return term.isProportional()
+                ? about(term, Amount.of(scale, FormulationUnits.ONE))
+                : about(term, Amount.grams(scale));
+    }
+
+    private static <Q extends Quantity<Q>> InputQuantity<Q> about(ErrorTerm term, Amount<Q> scale) {
+        return new InputQuantity<>(term.law(), scale.minus(scale), scale);
+    }
+
+    List<InputQuantity<?>> inputs() {
         return inputs;
     }
 

@@ -1,8 +1,14 @@
 package io.github.formulationmath.weighing;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Subject;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * What was weighed, or is going to be: masses together with the formula whose lines they are. A check or a label takes
@@ -30,4 +36,17 @@ public interface Weighed {
      * @return the masses in the order of the formula
      */
     MadeMasses masses();
+
+    /**
+     * Where the share of something is sure to lie that the lines contain in different strengths, if that is known better than the
+     * {@link #masses() masses one by one} tell: of what was weighed in part as a portion of something that was mixed before, as a trial
+     * of a series is from its base, the lines that come with the portion are off together. A check of limits asks here.
+     *
+     * @param strengths the mass fraction in the lines that contain it, by the index of the line, at least 0
+     * @return the least and the greatest share of the whole, in percent; both can happen. Empty if the masses say all that is known
+     */
+    default Optional<Interval<Amount<Dimensionless>>> sureShare(Map<Integer, Ratio> strengths) {
+        Objects.requireNonNull(strengths, "strengths");
+        return Optional.empty();
+    }
 }

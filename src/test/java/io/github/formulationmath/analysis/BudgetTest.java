@@ -11,10 +11,8 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.reference.ReferenceTable;
-import io.github.formulationmath.simulation.CoverageFactor;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -36,35 +34,6 @@ class BudgetTest {
                 .as(value.doubleValue() + " printed as " + printed)
                 .isLessThanOrEqualTo(
                         Rounding.toDecimalPlaces(places).stepFor(Ratio.ONE).dividedBy(2));
-    }
-
-    /** The table prints 1.70; the quantile is 1.6896. */
-    private static final String MISPRINTED = "35 90";
-
-    /**
-     * What the normal law holds within 1, 2 and 3 standard deviations: the columns so headed were reckoned with these and not with the
-     * four digits printed, which for one degree of freedom would give 235.78 and not 235.80.
-     */
-    private static final Map<String, String> ONE_TWO_THREE =
-            Map.of("68.27", "68.268949213708590", "95.45", "95.449973610364159", "99.73", "99.730020393673981");
-
-    @Test
-    void students_law_as_in_the_table() {
-        for (ReferenceTable.Row row :
-                ReferenceTable.read("shared/reference/student-t.csv").rows()) {
-            String percent = row.text("probability_percent");
-            Ratio p = Ratio.parse(ONE_TWO_THREE.getOrDefault(percent, percent)).dividedBy(100);
-            String degrees = row.text("degrees_of_freedom");
-            CoverageFactor factor = degrees.equals("inf")
-                    ? CoverageFactor.normal(p)
-                    : CoverageFactor.student(p, Long.parseLong(degrees));
-            if (MISPRINTED.equals(degrees + " " + percent)) {
-                assertThat(row.text("t")).isEqualTo("1.70");
-                assertPrinted(factor.factor(), "1.69");
-            } else {
-                assertPrinted(factor.factor(), row.text("t"));
-            }
-        }
     }
 
     /** A sum of masses: sensitivities are all 1. */

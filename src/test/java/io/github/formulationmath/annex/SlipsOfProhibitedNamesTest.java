@@ -26,7 +26,7 @@ class SlipsOfProhibitedNamesTest {
                 .map(NameBook.Reading::names)
                 .orElseGet(() ->
                         LIST.hasCloseTo(written) ? NameBook.of(LIST.names()).suggest(written, 12) : List.of());
-        return names.stream().map(Spelling::of).toList();
+        return names.stream().map(KeyFile::keyOf).toList();
     }
 
     @ParameterizedTest
@@ -62,7 +62,7 @@ class SlipsOfProhibitedNamesTest {
                 case 2 -> key.substring(0, at) + letter(dice) + key.substring(at + 1);
                 default -> key.substring(0, at) + key.charAt(at + 1) + key.charAt(at) + key.substring(at + 2);
             };
-            if (!Spelling.of(slip).equals(key) && Spelling.of(slip).length() >= 6) {
+            if (!KeyFile.keyOf(slip).equals(key) && KeyFile.keyOf(slip).length() >= 6) {
                 assertThat(LIST.hasCloseTo(slip)
                                 || !LIST.find(Substance.of(slip)).isEmpty())
                         .as(slip + " for " + key)

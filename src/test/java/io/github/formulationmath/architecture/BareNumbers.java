@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  */
 final class BareNumbers {
 
-    private static final Set<String> ROOMS_OF_NUMBERS = Set.of("number", "working", "reckoning");
+    private static final Set<String> ROOMS_OF_NUMBERS = Set.of("number", "reckoning");
 
     private static final Pattern BARE = Pattern.compile("\\b(" + Ladder.ROOT.replace(".", "\\.")
             + "\\.number\\.(Ratio|Bounds)|double|float|long|int|short"

@@ -22,7 +22,10 @@ import io.github.formulationmath.size.MinimumBatch;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 
-/** The five jobs whose cost in types the figures of the house count; each runs in a virtual machine of its own. */
+/**
+ * The five jobs whose cost in types the figures of the house count; each runs in a virtual machine of its own, and stands in a
+ * class of its own, so that what is checked when a class is loaded is counted for its own path only.
+ */
 final class FivePaths {
 
     private FivePaths() {}
@@ -31,10 +34,10 @@ final class FivePaths {
     public static void main(String[] args) {
         switch (args[0]) {
             case "1" -> print(plan().line("Glycerin").reading());
-            case "2" -> smallest();
-            case "3" -> verdict();
-            case "4" -> repair();
-            case "5" -> page();
+            case "2" -> Smallest.run();
+            case "3" -> Verdict.run();
+            case "4" -> Repair.run();
+            case "5" -> Page.run();
             default -> print("nothing");
         }
     }
@@ -54,41 +57,53 @@ final class FivePaths {
         return WeighingPlan.of(Batch.of(lotion(), BatchSize.ofMass("180 g")), Balance.of("0.1 g", "2 kg"));
     }
 
-    private static void smallest() {
-        MinimumBatch.Found found = (MinimumBatch.Found)
-                MinimumBatch.of(lotion(), Balance.of("0.1 g", "2 kg"), Criterion.madeWithin(Tolerances.of("2 %")));
-        print(found.mass());
-        print(found.readings());
-        found.working().check();
+    private static final class Smallest {
+
+        static void run() {
+            MinimumBatch.Found found = (MinimumBatch.Found)
+                    MinimumBatch.of(lotion(), Balance.of("0.1 g", "2 kg"), Criterion.madeWithin(Tolerances.of("2 %")));
+            print(found.mass());
+            print(found.readings());
+            found.working().check();
+        }
     }
 
-    private static void verdict() {
-        LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
-        print(checker.check(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH))
-                .binding());
+    private static final class Verdict {
+
+        static void run() {
+            LimitChecker checker = LimitChecker.of(
+                    LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+            print(checker.check(ExpectedProduct.of(plan(), WeighingMethod.TARE_EACH))
+                    .binding());
+        }
     }
 
-    private static void repair() {
-        WeighingPlan plan = plan();
-        Formula formula = plan.batch().formula();
-        Readings readings = Readings.of(
-                plan,
-                WeighingMethod.TARE_EACH,
-                java.util.List.of(
-                        Reading.of(formula.line("Aqua"), Amount.mass("151.4 g")),
-                        Reading.of(formula.line("Glycerin"), Amount.mass("7 g")),
-                        Reading.of(formula.line("Avena Sativa Kernel Oil"), Amount.mass("21.6 g")),
-                        Reading.of(formula.line("Phenoxyethanol"), Amount.mass("1.6 g"))));
-        Correction correction =
-                Correction.smallest(MadeBatch.of(readings), CorrectionRules.within(Tolerances.of("5 %")));
-        print(correction.onDisplay().additions());
+    private static final class Repair {
+
+        static void run() {
+            WeighingPlan plan = plan();
+            Formula formula = plan.batch().formula();
+            Readings readings = Readings.of(
+                    plan,
+                    WeighingMethod.TARE_EACH,
+                    java.util.List.of(
+                            Reading.of(formula.line("Aqua"), Amount.mass("151.4 g")),
+                            Reading.of(formula.line("Glycerin"), Amount.mass("7 g")),
+                            Reading.of(formula.line("Avena Sativa Kernel Oil"), Amount.mass("21.6 g")),
+                            Reading.of(formula.line("Phenoxyethanol"), Amount.mass("1.6 g"))));
+            Correction correction =
+                    Correction.smallest(MadeBatch.of(readings), CorrectionRules.within(Tolerances.of("5 %")));
+            print(correction.onDisplay().additions());
+        }
     }
 
-    private static void page() {
-        var working = plan().line("Glycerin").working();
-        print(working.document().print(Format.HTML).length());
-        print(working.document().print(Format.LATEX).length());
+    private static final class Page {
+
+        static void run() {
+            var working = plan().line("Glycerin").working();
+            print(working.document().print(Format.HTML).length());
+            print(working.document().print(Format.LATEX).length());
+        }
     }
 
     private static void print(Object answer) {

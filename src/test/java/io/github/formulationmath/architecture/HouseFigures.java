@@ -57,7 +57,9 @@ public final class HouseFigures {
         signature();
         String[] paths = {"text to reading", "smallest closed batch", "verdict", "repair", "working to page"};
         for (int i = 0; i < paths.length; i++) {
-            say("types loaded, %s: %d", paths[i], typesLoaded(Integer.toString(i + 1)));
+            Set<String> loaded = typesLoaded(Integer.toString(i + 1));
+            long outer = loaded.stream().filter(name -> !name.contains("$")).count();
+            say("types loaded, %s: %d, and %d inside them", paths[i], outer, loaded.size() - outer);
         }
     }
 
@@ -109,7 +111,7 @@ public final class HouseFigures {
         say("bare numbers: %d results, %d more lines with arguments", results.size(), arguments.size());
     }
 
-    private static int typesLoaded(String path) throws IOException, InterruptedException {
+    private static Set<String> typesLoaded(String path) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xshare:auto",
@@ -126,13 +128,14 @@ public final class HouseFigures {
             throw new UncheckedIOException(new IOException(output.substring(Math.max(0, output.length() - 2_000))));
         }
         for (String line : output.split("\n")) {
-            var name = Pattern.compile("(" + Ladder.ROOT.replace(".", "\\.") + "\\.[\\w.]+)(\\$\\S*)? source: (\\S+)")
+            var name = Pattern.compile("(" + Ladder.ROOT.replace(".", "\\.") + "\\.[\\w.]+)((?:\\$\\w+)*) source: \\S+")
                     .matcher(line);
             if (name.find() && !name.group(1).startsWith(Ladder.ROOT + ".architecture")) {
                 loaded.add(name.group(1));
+                loaded.add(name.group(1) + name.group(2));
             }
         }
-        return loaded.size();
+        return loaded;
     }
 
     private static int sum(Map<String, Integer> counts) {

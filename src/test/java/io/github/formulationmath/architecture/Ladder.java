@@ -17,7 +17,7 @@ final class Ladder {
             may("document", "csv"),
             may("reckoning", "number", "document"),
             may("quantity", "number", "reckoning"),
-            may("simulation", "number"),
+            may("simulation", "number", "quantity"),
             may("exercise", "number", "document", "reckoning"),
             may("formula", "number", "reckoning", "quantity"),
             may("chemistry", "number", "csv", "reckoning"),
@@ -164,6 +164,11 @@ final class Ladder {
 
     static String edge(String from, String to) {
         return from + " → " + to;
+    }
+
+    /** The chapters that a chapter may lean on directly. */
+    static Set<String> lowerThan(String chapter) {
+        return MAY_USE.getOrDefault(chapter, Set.of());
     }
 
     static boolean isChapter(String name) {

@@ -14,6 +14,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
@@ -53,8 +54,7 @@ class BatchTest {
         assertThat(batch.mass()).isEqualTo(Amount.mass("250 g"));
         assertThat(grams(batch, "Oil")).isEqualTo(Ratio.of(45));
         WorkingAssertions.assertSelfChecking(batch);
-        FormulaLine foreign =
-                Formula.inPercent("other").line("Oil", "100 %").build().line("Oil");
+        FormulaLine foreign = Formulas.only("other", "Oil").line("Oil");
         assertThatThrownBy(() -> Batch.of(LOTION, BatchSize.ofStock(foreign, Amount.mass("45 g"))))
                 .hasMessageContaining("not a line of \"Oat lotion\"");
     }
@@ -73,7 +73,7 @@ class BatchTest {
         // 0.795/1 + 0.025/1.25 + 0.18/0.9 = 0.795 + 0.02 + 0.2 = 1.015 mL per gram.
         assertThat(batch.mass()).isEqualTo(Amount.mass("1000 g"));
         WorkingAssertions.assertSelfChecking(batch);
-        Formula unknown = Formula.inPercent("unknown").line("Aqua", "100 %").build();
+        Formula unknown = Formulas.only("unknown", "Aqua");
         assertThatThrownBy(() -> Batch.of(unknown, BatchSize.ofVolume(Amount.volume("1 L"))))
                 .hasMessageContaining("Aqua has no density");
     }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.Rational;
@@ -13,12 +12,11 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.pot.MadeBatch;
-import io.github.formulationmath.pot.Reading;
-import io.github.formulationmath.pot.Readings;
-import io.github.formulationmath.sheet.BatchSheet;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.support.Made;
+import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.math.BigInteger;
@@ -70,21 +68,6 @@ class DilutedBatchTest {
         assertThat(diluted.batch().mass()).isEqualTo(diluted.asWritten().mass());
         assertThat(diluted.batch().line("Colour 1 in 156").mass()).hasToString("3.12 g");
         assertThat(diluted.batch().line("Aqua").mass()).hasToString("79.88 g");
-    }
-
-    @Test
-    void the_steps_stand_on_the_sheet_before_the_phases() {
-        DilutedBatch diluted = diluted("100 g", "10 %");
-        String sheet = BatchSheet.of(diluted, WeighingPlan.of(diluted.batch(), BALANCE))
-                .print(Format.TEXT);
-        assertThat(sheet.indexOf("First: Colour 1 in 12\n"))
-                .isPositive()
-                .isLessThan(sheet.indexOf("First: Colour 1 in 156"));
-        assertThat(sheet.indexOf("First: Colour 1 in 156")).isLessThan(sheet.indexOf("Phase water"));
-        assertThat(sheet).containsPattern("1  Colour +3\\.2 g").containsPattern("4  Colour 1 in 156 +3\\.1 g");
-        assertThatThrownBy(() -> BatchSheet.of(diluted, WeighingPlan.of(diluted.asWritten(), BALANCE)))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("plan diluted.batch()");
     }
 
     @Test
@@ -164,12 +147,12 @@ class DilutedBatchTest {
         return diluted.made(read(plan), steps);
     }
 
-    private static MadeBatch read(WeighingPlan plan) {
-        return MadeBatch.of(Readings.of(
-                plan,
-                WeighingMethod.TARE_EACH,
-                plan.lines().stream()
-                        .map(line -> Reading.of(line.line(), line.reading()))
+    private static Weighed read(WeighingPlan plan) {
+        return new HandWeighed(
+                plan.formula(),
+                MadeMasses.of(plan.lines().stream()
+                        .map(line -> Addition.of(line.line(), line.target().mass(), line.reading(), BALANCE)
+                                .by(WeighingMethod.TARE_EACH))
                         .toList()));
     }
 

@@ -9,7 +9,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.size.RandomFormulas;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import org.junit.jupiter.api.Test;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Operation;
 import io.github.formulationmath.reckoning.Phrase;
@@ -22,8 +23,10 @@ import io.github.formulationmath.support.RandomWorkings;
 import io.github.formulationmath.support.WeighedLine;
 import io.github.formulationmath.support.Workings;
 import java.math.RoundingMode;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
@@ -110,17 +113,17 @@ class WorksheetTest {
         Worksheet worksheet = Worksheet.of(working, 1, seed);
         for (Worksheet.Blank blank : worksheet.blanks()) {
             if (blank.choices().isEmpty()) {
-                assertThat(blank.distractors()).isEmpty();
                 continue;
             }
             assertThat(blank.choices())
                     .hasSizeBetween(3, 5)
+                    .extracting(Worksheet.Choice::value)
                     .doesNotHaveDuplicates()
                     .contains(blank.step().value());
-            assertThat(blank.choices()).hasSize(blank.distractors().size() + 1);
-            assertThat(blank.distractors())
-                    .allMatch(distractor ->
-                            !distractor.value().equals(blank.step().value()));
+            assertThat(blank.choices())
+                    .allMatch(choice -> choice.isRight() == choice.mistake().isEmpty())
+                    .allMatch(choice -> choice.isRight()
+                            == choice.value().equals(blank.step().value()));
         }
         assertThat(worksheet.sheet(Style.everything()))
                 .isEqualTo(Worksheet.of(working, 1, seed).sheet(Style.everything()))
@@ -141,7 +144,7 @@ class WorksheetTest {
         }
         assertThat(worksheet.blanks().stream().map(blank -> blank.step().label()))
                 .containsExactly("w_3", "m_3", "r_3", "v", "q_3");
-        assertThat(worksheet.blanks().get(0).distractors()).isEmpty();
+        assertThat(worksheet.blanks().get(0).choices()).isEmpty();
     }
 
     @Test
@@ -241,17 +244,17 @@ class WorksheetTest {
     void what_a_look_at_the_sheet_rules_out_is_not_offered() {
         // 676 % of 125 g is more than the batch; 18.5 g, the batch divided by 6.76, and 9.06 g, of the others, are no
         // decimals.
-        assertThat(blank(TIE, "m_5").choices())
-                .containsExactlyInAnyOrder(
-                        Ratio.parse("8.45"), Ratio.parse("6.76"), Ratio.parse("8.5"), Ratio.parse("0.00676"));
+        assertThat(choices("m_5")).containsExactlyInAnyOrder("8.45 g", "6.76 g", "8.5 g", "0.00676 g");
         // 0.84 g lies between two steps of the display.
-        assertThat(blank(TIE, "r_5").choices())
-                .contains(Ratio.parse("8.4"), Ratio.parse("8.5"), Ratio.of(8))
-                .doesNotContain(Ratio.parse("0.84"));
+        assertThat(choices("r_5")).contains("8.4 g", "8.5 g", "8.0 g").doesNotContain("0.84 g");
         // 0.1 / 8.45 is no decimal, while the right answer is one.
-        assertThat(blank(TIE, "x_5").choices())
-                .contains(Ratio.parse("84.5"), Ratio.of(85), Ratio.parse("0.0676"))
-                .doesNotContain(Ratio.of(2, 169));
+        assertThat(choices("x_5")).contains("84.5", "85", "0.0676").noneMatch(text -> text.startsWith("≈"));
+    }
+
+    private static List<String> choices(String label) {
+        return blank(TIE, label).choices().stream()
+                .map(Worksheet.Choice::toString)
+                .toList();
     }
 
     @Test
@@ -271,7 +274,6 @@ class WorksheetTest {
         Working working = WeighedLine.of("599/600", "60", "0.1");
         Worksheet worksheet = Worksheet.of(working, Set.of("r_5"), 1);
         assertThat(worksheet.blanks().get(0).choices()).isEmpty();
-        assertThat(worksheet.blanks().get(0).distractors()).isEmpty();
         assertThat(worksheet.sheet(Style.steps()).print(Format.TEXT)).doesNotContain("Which value is right?");
         assertThat(linesFrom("Answers", worksheet.key(Style.steps()).print(Format.TEXT))
                         .subList(0, 4))
@@ -390,8 +392,16 @@ class WorksheetTest {
     @Test
     void a_choice_knows_the_mistake_behind_it() {
         Worksheet.Blank blank = blank(TIE, "m_5");
-        assertThat(blank.mistakeBehind(Ratio.parse("6.76"))).contains(Mistake.PERCENT_AS_UNITS);
-        assertThat(blank.mistakeBehind(Ratio.parse("8.45"))).isEmpty();
+        Map<String, Optional<Mistake>> behind = new HashMap<>();
+        blank.choices().forEach(choice -> behind.put(choice.text(Style.steps()), choice.mistake()));
+        assertThat(behind)
+                .containsEntry("6.76 g", Optional.of(Mistake.PERCENT_AS_UNITS))
+                .containsEntry("8.45 g", Optional.empty());
+        assertThat(blank.choices())
+                .filteredOn(Worksheet.Choice::isRight)
+                .extracting(choice -> choice.text(Style.steps().in(Kind.MASS, Amount.mass("1 kg"))))
+                .containsExactly("0.00845 kg");
+        assertThat(blank.toString()).startsWith("m_5: one of [").contains("8.45 g", "6.76 g");
     }
 
     @Test

@@ -11,6 +11,7 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.size.Sizes;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import java.awt.Color;
 import java.util.ArrayList;
@@ -28,14 +29,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** The largest relative rounding error of any line against the batch size: a saw-tooth, with its windows. */
 final class SawTooth {
 
-    private static final Formula FORMULA = Formula.inPercent("six lines")
-            .line("Aqua", "70 %")
-            .line("Oil", "20 %")
-            .line("Emulsifier", "5 %")
-            .line("Glycerin", "3 %")
-            .line("Thickener", "1.5 %")
-            .line("Preservative", "0.5 %")
-            .build();
+    private static final Formula FORMULA = Formulas.sawTooth("six lines");
     private static final Balance BALANCE = Balance.of("0.1 g", "5 kg");
     private static final int LARGEST = 250;
     private static final int STEPS_PER_GRAM = 4;

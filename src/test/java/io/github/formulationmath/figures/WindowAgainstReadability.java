@@ -9,6 +9,7 @@ import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.size.BatchConstraints;
 import io.github.formulationmath.size.BatchWindow;
 import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -32,14 +33,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** The smallest batch under three criteria, and the largest that the bench allows, against the step of the display. */
 final class WindowAgainstReadability {
 
-    private static final Formula FORMULA = Formula.inPercent("cream")
-            .line("Aqua", "70 %")
-            .line("Oil", "20 %")
-            .line("Emulsifier", "5 %")
-            .line("Glycerin", "3 %")
-            .line("Thickener", "1.5 %")
-            .line("Preservative", "0.5 %")
-            .build();
+    private static final Formula FORMULA = Formulas.sawTooth("cream");
     private static final List<String> STEPS =
             List.of("0.001", "0.002", "0.005", "0.01", "0.02", "0.05", "0.1", "0.2", "0.5", "1", "2", "5");
     private static final int LARGEST = 1786;

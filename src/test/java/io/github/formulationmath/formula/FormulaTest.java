@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import org.junit.jupiter.api.Test;
 
@@ -19,6 +20,17 @@ class FormulaTest {
             .line("Avena Sativa Kernel Oil", "12 %")
             .line("Glyceryl Stearate SE", "5 %")
             .build();
+
+    private static final Formula FORMULA = Formula.inPercent("cream")
+            .phase("water")
+            .quantitySufficient("Aqua")
+            .line("Glycerin", "3 %")
+            .phase("cool")
+            .line("Glycerin", "1 %")
+            .line("Panthenol", "2 %")
+            .build();
+
+    private static final Formula OTHER = Formulas.oilAndWax("other");
 
     @Test
     void the_quantity_sufficient_line_takes_what_is_left() {
@@ -281,5 +293,12 @@ class FormulaTest {
             phase.lines().forEach(line -> again.line(line.ingredient(), line.amount()));
         }
         assertThat(again.build()).isEqualTo(LOTION);
+    }
+
+    @Test
+    void a_formula_has_its_own_lines_only() {
+        assertThat(FORMULA.has(FORMULA.line("Aqua"))).isTrue();
+        assertThat(FORMULA.has(OTHER.line("Wax"))).isFalse();
+        assertThat(OTHER.has(FORMULA.line("Panthenol"))).isFalse();
     }
 }

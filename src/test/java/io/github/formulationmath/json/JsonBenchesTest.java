@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.choice.BalanceAssignment;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.PriceList;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
@@ -59,9 +59,12 @@ class JsonBenchesTest {
                                     .withResidue(Amount.mass("0 g"), Amount.mass("0.02 g"))),
                     Vessel.of("boat", "2 g")));
 
-    private static final WeighingPlan PLAN = BalanceAssignment.of(
-                    Batch.of(CREAM, BatchSize.ofMass("250 g")), STATIONS, Tolerances.of("8 %"))
-            .plan(Closure.CLOSED);
+    private static final WeighingPlan PLAN = WeighingPlan.of(
+            Batch.of(CREAM, BatchSize.ofMass("250 g")),
+            Bench.of(STATIONS.get(0).balance()).with(STATIONS.get(0).vessel()).closing(Closure.CLOSED),
+            CREAM.lines().stream()
+                    .map(line -> STATIONS.get(line.fraction().compareTo(Ratio.of(1, 20)) > 0 ? 0 : 1))
+                    .toList());
 
     private static Readings begun() {
         return Readings.begun(

@@ -15,6 +15,7 @@ import com.networknt.schema.SpecificationVersion;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.json.Json.Read;
@@ -25,6 +26,7 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
@@ -33,6 +35,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.record.Amendment;
 import io.github.formulationmath.record.BatchRecord;
 import io.github.formulationmath.record.BatchRecordTest;
+import io.github.formulationmath.record.BenchEntry;
 import io.github.formulationmath.record.SeveralBalancesRecordTest;
 import io.github.formulationmath.simulation.InputQuantity.Law;
 import io.github.formulationmath.weighing.Balance;
@@ -45,6 +48,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -299,5 +303,22 @@ final class JsonRecordsTest {
         assertThatThrownBy(() -> Json.records().write(tooLong))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("start a new record");
+    }
+
+    /** Whatever was added or weighed again, on whichever balance, comes back. */
+    @Test
+    void entries_on_a_balance_of_their_own_come_back() {
+        FormulaLine aqua = BatchRecordTest.record().formula().line("Aqua");
+        for (String step : List.of("0.01 g", "0.02 g", "0.05 g", "0.1 g", "1 g")) {
+            Balance balance = Balance.of(step, "3 kg");
+            for (int steps = 1; steps < 40; steps += 3) {
+                Amount<Mass> mass = balance.readability().times(steps);
+                BenchEntry entry =
+                        BenchEntry.addition(LineAddition.of(aqua, mass)).on(balance);
+                BatchRecord record = BatchRecordTest.record().with(entry);
+                assertThat(Json.records().read(Json.records().write(record)).value())
+                        .isEqualTo(record);
+            }
+        }
     }
 }

@@ -158,15 +158,4 @@ final class JsonSeriesTest {
                 .isInstanceOf(RecordFormatException.class)
                 .hasMessageContaining("/readings/0/of");
     }
-
-    @Test
-    void sizes_of_ones_own_make_a_plan() {
-        List<WeighingPlan> own = VERSIONS.stream()
-                .map(version -> WeighingPlan.of(Batch.of(version, BatchSize.ofMass("50 g")), BENCH))
-                .toList();
-        SeriesPlan plan =
-                SeriesPlan.of(VERSIONS, Tolerances.of("5 %"), WeighingMethod.TARE_EACH, Optional.empty(), own);
-        assertThat(plan.way()).isEqualTo(SeriesPlan.Way.FROM_SCRATCH);
-        assertThat(plan.total()).hasToString("150 g");
-    }
 }

@@ -1,30 +1,20 @@
 package io.github.formulationmath.limit;
 
-import static io.github.formulationmath.support.Made.covariance;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.ExpectedProduct;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.CpuTime;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Random;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 
 /** As many limits as lines: of the product, and of a phase; hours if every limit looked at every line. */
@@ -58,9 +48,12 @@ class ManyLimitsTest {
         return LimitTable.of("house", limits);
     }
 
-    private static ExpectedProduct expected(Formula formula) {
-        Batch batch = Batch.of(formula, BatchSize.ofMass(formula.lines().size() * 50 + " g"));
-        return ExpectedProduct.of(WeighingPlan.of(batch, Balance.of("0.1 g", "10000 kg")), WeighingMethod.CUMULATIVE);
+    private static HandWeighed expected(Formula formula) {
+        return HandWeighed.exactly(
+                formula,
+                formula.lines().size() * 50 + " g",
+                Balance.of("0.1 g", "10000 kg"),
+                WeighingMethod.CUMULATIVE);
     }
 
     @Test
@@ -95,31 +88,5 @@ class ManyLimitsTest {
                     .isEqualTo(ofOil);
         }
         assertThat(report.verdict("ALL").orElseThrow().share().canonical()).isEqualTo(Ratio.ONE);
-    }
-
-    @Property(tries = 50)
-    void covariances_of_sums_are_sums_of_covariances(@ForAll long seed) {
-        Random random = new Random(seed);
-        MadeMasses masses = expected(formula(2 + random.nextInt(5))).masses();
-        Map<Integer, Ratio> a = weights(random, masses.size());
-        Map<Integer, Ratio> b = weights(random, masses.size());
-        Ratio slow = Ratio.ZERO;
-        for (Map.Entry<Integer, Ratio> one : a.entrySet()) {
-            for (Map.Entry<Integer, Ratio> other : b.entrySet()) {
-                slow = slow.plus(
-                        one.getValue().times(other.getValue()).times(covariance(masses, one.getKey(), other.getKey())));
-            }
-        }
-        assertThat(covariance(masses, a, b)).isEqualTo(slow);
-    }
-
-    private static Map<Integer, Ratio> weights(Random random, int lines) {
-        Map<Integer, Ratio> weights = new HashMap<>();
-        for (int i = 0; i < lines; i++) {
-            if (random.nextBoolean()) {
-                weights.put(i, Ratio.of(random.nextInt(7) - 3, 2));
-            }
-        }
-        return weights;
     }
 }

@@ -2,12 +2,9 @@ package io.github.formulationmath.limit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.plan.ExpectedProduct;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
@@ -89,8 +86,8 @@ class ReportForPeopleTest {
                 .line("Linalool", "0.1 %")
                 .line("Limonene", "0.05 %")
                 .build();
-        WeighingPlan plan = WeighingPlan.of(Batch.of(cream, BatchSize.ofMass("200 g")), Balance.of("0.001 g", "500 g"));
-        LimitReport report = CHECKER.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH));
+        LimitReport report = CHECKER.check(
+                HandWeighed.exactly(cream, "200 g", Balance.of("0.001 g", "500 g"), WeighingMethod.TARE_EACH));
         assertThat(report.verdicts()).hasSizeGreaterThanOrEqualTo(8);
         List<String> lines = report.describe(Wording.english());
         assertThat(lines).hasSizeLessThanOrEqualTo(15).doesNotHaveDuplicates();

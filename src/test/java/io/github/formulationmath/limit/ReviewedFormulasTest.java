@@ -9,6 +9,7 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Formulas;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;
@@ -122,8 +123,8 @@ class ReviewedFormulasTest {
         String limits = "# not held: Annex X\n" + String.join(",", LimitTableReader.LIMITS.columns()) + "\n";
         String substances = String.join(",", LimitTableReader.SUBSTANCES.columns()) + "\n";
         LimitTable house = LimitTable.read("house", new StringReader(limits), new StringReader(substances));
-        LimitReport report = LimitChecker.of(house, FACE, DecisionRule.worstCase())
-                .check(Formula.inPercent("F").line("Aqua", "100 %").build());
+        LimitReport report =
+                LimitChecker.of(house, FACE, DecisionRule.worstCase()).check(Formulas.only("F", "Aqua"));
         assertThat(report.describe(Wording.english()).get(0))
                 .startsWith("Not checked, because the table does not hold it: Annex X");
         assertThat(report.toString()).startsWith("F: not checked Annex X;");

@@ -4,9 +4,9 @@ import static io.github.formulationmath.limit.SnapshotTable.field;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Formulas;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -157,7 +157,7 @@ class VocabularyTest {
                         LimitTable.eu2024February(),
                         Product.leaveOn().on("fase").ofKind("shampo"),
                         DecisionRule.worstCase())
-                .check(Formula.inPercent("F").line("Aqua", "100 %").build());
+                .check(Formulas.only("F", "Aqua"));
         assertThat(report.closestWords()).containsOnlyKeys("fase", "shampo");
         assertThat(report.closestWords().get("fase")).contains("face");
         assertThat(report.closestWords().get("shampo")).contains("shampoo");

@@ -13,29 +13,19 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.pot.Evaporation;
-import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.MadeBatch;
-import io.github.formulationmath.pot.MadeLine;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.record.BatchCode;
-import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.record.BenchEntry;
 import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.math.RoundingMode;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.Callable;
-import javax.measure.quantity.Mass;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -48,7 +38,6 @@ class ManyLinesTest {
 
     private static final int MANY = 20_000;
     private static final Balance BALANCE = Balance.of("0.1 g", "10000 kg");
-    private static final Balance FINE = Balance.of("0.01 g", "10 kg").named("fine");
     private static final Tolerances TOLERANCES = Tolerances.of("1 %");
 
     private static WeighingPlan plan(int lines) {
@@ -71,53 +60,8 @@ class ManyLinesTest {
         return Readings.of(plan, WeighingMethod.CUMULATIVE, readings);
     }
 
-    private static BatchRecord record(Readings readings) {
-        return BatchRecord.of(BatchCode.of("MANY", LocalDate.of(2026, 1, 1), 1), readings, TOLERANCES);
-    }
-
     private static <T> T inTime(Callable<T> work) {
         return CpuTime.assertWithin(Duration.ofMinutes(5), work::call);
-    }
-
-    @Property(tries = 60)
-    void many_entries_leave_what_they_leave_one_after_another(@ForAll long seed) {
-        Random random = new Random(seed);
-        WeighingPlan plan = plan(2 + random.nextInt(5));
-        BatchRecord listed = record(cumulative(plan, 1 + random.nextInt(3)));
-        BatchRecord oneByOne = listed;
-        MadeBatch slow = listed.madeAtFirst();
-        List<BenchEntry> entries = new ArrayList<>();
-        for (int i = 0; i < 8; i++) {
-            FormulaLine line = plan.batch()
-                    .formula()
-                    .lines()
-                    .get(random.nextInt(plan.lines().size()));
-            BenchEntry entry;
-            int kind = random.nextInt(6);
-            if (kind == 0) {
-                entry = BenchEntry.observation("smooth");
-            } else if (kind == 1) {
-                Ratio now = slow.mass().in(FormulationUnits.GRAM).times(10);
-                Ratio tenths = now.toWhole(RoundingMode.FLOOR).minus(Ratio.of(random.nextInt(2)));
-                Amount<Mass> content = Amount.grams(tenths.dividedBy(10));
-                entry = BenchEntry.weighedAgain(content, line);
-                slow = Evaporation.of(slow, content, line).notAddedBack();
-            } else {
-                LineAddition addition = LineAddition.of(line, Amount.grams(Ratio.of(1 + random.nextInt(9), 10)));
-                LineAddition on = kind == 2 ? addition.on(FINE) : addition;
-                entry = BenchEntry.addition(on);
-                slow = slow.plus(List.of(on));
-            }
-            entries.add(entry);
-            oneByOne = oneByOne.with(entry);
-            if (random.nextInt(3) == 0) {
-                assertThat(oneByOne.made()).isEqualTo(slow);
-            }
-        }
-        assertThat(oneByOne.made()).isEqualTo(slow);
-        assertThat(listed.with(entries).made()).isEqualTo(slow);
-        assertThat(listed.with(entries).made().mass().canonical())
-                .isEqualTo(slow.mass().canonical());
     }
 
     @Property(tries = 60)
@@ -144,42 +88,6 @@ class ManyLinesTest {
             assertThat(row.dense(lines)).isEqualTo(rows.get(k));
             assertThat(row.slack(x, total).signum() >= 0).isEqualTo(rows.get(k).isKeptBy(x));
         }
-    }
-
-    @Test
-    void a_run_of_lines_not_written_down_is_shared_out() {
-        MadeBatch made = inTime(() -> {
-            MadeBatch found = MadeBatch.of(cumulative(plan(MANY), MANY));
-            found.check(TOLERANCES);
-            return found;
-        });
-        MadeLine first = made.lines().get(0);
-        assertThat(first.isAssumed()).isTrue();
-        assertThat(first.mass().canonical())
-                .isEqualTo(made.mass().canonical().times(first.line().fraction()));
-    }
-
-    @Test
-    void lines_that_nobody_wrote_down_have_room() {
-        WeighingPlan plan = plan(MANY);
-        List<Reading> readings = new ArrayList<>();
-        for (PlannedLine line : plan.lines()) {
-            FormulaLine own = line.target().line();
-            readings.add(readings.isEmpty() ? Reading.of(own, line.reading()) : Reading.notWrittenDown(own));
-        }
-        MadeBatch made = inTime(() -> MadeBatch.of(Readings.of(plan, WeighingMethod.TARE_EACH, readings)));
-        assertThat(made.lines().get(MANY - 1).massBounds().least().canonical()).isEqualTo(Ratio.ZERO);
-    }
-
-    @Test
-    void as_many_additions_as_lines() {
-        WeighingPlan plan = plan(MANY);
-        MadeBatch first = MadeBatch.of(cumulative(plan, 1));
-        List<LineAddition> additions = plan.batch().formula().lines().stream()
-                .map(line -> LineAddition.of(line, Amount.mass("0.1 g")))
-                .toList();
-        MadeBatch second = inTime(() -> first.plus(additions));
-        assertThat(second.mass().canonical()).isEqualTo(first.mass().canonical().plus(Ratio.of(MANY, 10)));
     }
 
     @Test

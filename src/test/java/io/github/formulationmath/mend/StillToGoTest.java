@@ -1,12 +1,10 @@
 package io.github.formulationmath.mend;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
@@ -58,26 +56,6 @@ class StillToGoTest {
         StillToGo still = StillToGo.of(Readings.upTo(PLAN, "Glycerin", "2.5 g"), Tolerances.of("5 %"));
         assertThat(still.isFineAsPlanned()).isTrue();
         assertThat(still).asString().endsWith("go on as planned: every line is then within ± 5 %");
-    }
-
-    @Test
-    void what_a_batch_that_is_begun_still_lacks_is_known() {
-        Readings begun = Readings.upTo(PLAN, "Glycerin", "3.2 g");
-        assertThat(begun.isOpen()).isTrue();
-        assertThat(begun.toCome())
-                .extracting(FormulaLine::name)
-                .containsExactly("Oil", "Emulsifier", "Wax", "Preservative");
-        Readings next = begun.plus(Reading.of(CREAM.line("Oil"), "6.0 g"));
-        assertThat(next.toCome()).hasSize(3);
-        assertThat(next.missing()).isEmpty();
-        Readings finished = next.finished();
-        assertThat(finished.isOpen()).isFalse();
-        assertThat(finished.toCome()).isEmpty();
-        assertThat(finished.missing()).hasSize(3);
-        assertThatThrownBy(() -> begun.plus(Reading.of(CREAM.line("Glycerin"), "0.1 g")))
-                .hasMessageContaining("two readings");
-        assertThatThrownBy(() -> Readings.upTo(PLAN, "Glycerin", "3.25 g")).hasMessageContaining("3.2 g or 3.3 g");
-        assertThatThrownBy(() -> Readings.upTo(PLAN, "Glyzerin", "3.2 g")).hasMessageContaining("has no line for");
     }
 
     /** Whatever was poured up to whatever line: the additions advised, poured, keep the tolerance, counted in tenths. */

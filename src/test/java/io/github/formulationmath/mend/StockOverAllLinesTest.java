@@ -3,7 +3,6 @@ package io.github.formulationmath.mend;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
@@ -101,19 +100,6 @@ final class StockOverAllLinesTest {
                     all.add(0, one);
                     return new Case(all, stock);
                 });
-    }
-
-    @Property(tries = 300)
-    void the_batch_that_uses_up_a_stock_needs_just_that(@ForAll("cases") Case one) {
-        Formula formula = one.formula();
-        Batch batch = Batch.of(formula, BatchSize.ofStock(one.stocked(formula), Amount.grams(Ratio.of(one.stock))));
-        Ratio needed = Ratio.ZERO;
-        for (BatchLine line : batch.lines()) {
-            needed = one.lines.get(line.line().index()).isStocked()
-                    ? needed.plus(line.mass().canonical())
-                    : needed;
-        }
-        assertThat(needed).isEqualTo(Ratio.of(one.stock));
     }
 
     @Property(tries = 300)

@@ -24,6 +24,6 @@ class MagnitudeTest {
         "999/1000, -1",
     })
     void the_first_digit_stands_at_the_largest_power_of_ten_not_above_the_number(String number, int expected) {
-        assertThat(WholeNumbers.magnitude(Ratio.parse(number))).isEqualTo(expected);
+        assertThat(Ratio.parse(number).magnitude()).isEqualTo(expected);
     }
 }

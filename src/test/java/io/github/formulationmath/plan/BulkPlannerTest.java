@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.size.RandomFormulas;
+import io.github.formulationmath.support.RandomFormulas;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;

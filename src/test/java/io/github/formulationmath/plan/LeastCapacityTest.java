@@ -8,7 +8,8 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.size.RandomFormulas;
+import io.github.formulationmath.support.Formulas;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -62,10 +63,7 @@ class LeastCapacityTest {
 
     @Test
     void of_a_repertoire_the_batch_that_needs_most_asks_for_the_capacity() {
-        Formula balm = Formula.inPercent("balm")
-                .line("Oil", "80 %")
-                .line("Wax", "20 %")
-                .build();
+        Formula balm = Formulas.oilAndWax("balm");
         List<Batch> batches =
                 List.of(Batch.of(balm, BatchSize.ofMass("50 g")), Batch.of(balm, BatchSize.ofMass("200 g")));
         Bench bench = bench("0.1 g", Amount.mass("300 g"), "214 g", Closure.INDEPENDENT);

@@ -5,17 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.sheet.BatchSheet;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
-import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +46,7 @@ class SeveralBalancesPlanTest {
     }
 
     @Test
-    void each_line_has_the_digits_of_its_display_and_the_sheet_says_where() {
+    void each_line_has_the_digits_of_its_display() {
         WeighingPlan plan = plan("250 g", Closure.INDEPENDENT, POT, POT, BOAT, BOAT);
         assertThat(plan.lines())
                 .extracting(line -> line.reading().toString())
@@ -59,13 +56,6 @@ class SeveralBalancesPlanTest {
                 .forEach(line ->
                         WorkingAssertions.assertSelfChecking(line.reading().working()));
         WorkingAssertions.assertSelfChecking(plan.total().working());
-        String sheet = BatchSheet.of(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH), Tolerances.of("5 %"))
-                .print(Format.TEXT);
-        assertThat(sheet)
-                .containsPattern("1  Aqua +kitchen +205 g")
-                .containsPattern("3  Glycerin +pocket, from boat +12\\.50 g")
-                .containsPattern("4  Preservative +pocket, from boat +2\\.25 g")
-                .contains("Readings together        249.75 g");
     }
 
     @Test

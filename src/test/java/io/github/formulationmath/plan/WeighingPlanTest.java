@@ -9,6 +9,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -83,7 +84,7 @@ class WeighingPlanTest {
     void the_quantity_sufficient_line_may_take_the_rest() {
         WeighingPlan plan = plan("100.06 g", Closure.QS_TAKES_REST);
         assertThat(plan.total()).isEqualTo(Amount.mass("100.1 g"));
-        Formula fixed = Formula.inPercent("fixed").line("Aqua", "100 %").build();
+        Formula fixed = Formulas.only("fixed", "Aqua");
         assertThatThrownBy(() -> WeighingPlan.of(
                         Batch.of(fixed, BatchSize.ofMass("10 g")),
                         Bench.of(TENTH).closing(Closure.QS_TAKES_REST)))

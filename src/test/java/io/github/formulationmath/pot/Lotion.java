@@ -35,7 +35,7 @@ public final class Lotion {
 
     public static final Balance BALANCE = Balance.of("0.1 g", "2 kg");
 
-    static final Bench BENCH = Bench.of(BALANCE).with(Vessel.of("beaker", "214 g"));
+    public static final Bench BENCH = Bench.of(BALANCE).with(Vessel.of("beaker", "214 g"));
 
     public static final WeighingPlan PLAN = WeighingPlan.of(Batch.of(FORMULA, BatchSize.ofMass("400 g")), BENCH);
 

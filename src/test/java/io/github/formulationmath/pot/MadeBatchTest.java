@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.ToleranceVerdict;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.support.WorkingAssertions;
@@ -77,7 +78,7 @@ final class MadeBatchTest {
         assertThat(made.line("Glycerin").possibleShares())
                 .isEqualTo(Bounds.closed(Ratio.of(99, 400), Ratio.of(101, 400)));
         assertThat(made.line("Preservative blend").check(Tolerances.of("5 %")).verdict())
-                .isEqualTo(LineVerdict.OUTSIDE);
+                .isEqualTo(ToleranceVerdict.OUTSIDE);
         assertThat(made.asFormula().lines()).hasSize(2);
     }
 
@@ -92,9 +93,9 @@ final class MadeBatchTest {
         MadeLine glycerin = made.line("Glycerin");
         assertThat(glycerin.isAssumed()).isTrue();
         assertThat(glycerin.mass()).isEqualTo(g("12"));
-        assertThat(glycerin.check(Tolerances.of("5 %")).verdict()).isEqualTo(LineVerdict.NOT_KNOWN);
+        assertThat(glycerin.check(Tolerances.of("5 %")).verdict()).isEqualTo(ToleranceVerdict.NOT_KNOWN);
         // Anything up to the capacity may have gone in, so no other line is sure to be within either.
-        assertThat(made.line("Aqua").check(Tolerances.of("5 %")).verdict()).isEqualTo(LineVerdict.WITHIN_AS_READ);
+        assertThat(made.line("Aqua").check(Tolerances.of("5 %")).verdict()).isEqualTo(ToleranceVerdict.WITHIN_AS_READ);
         assertThat(made.line("Aqua").possibleShares().contains(Ratio.parse("0.2")))
                 .isTrue();
         WorkingAssertions.assertSelfChecking(made);
@@ -122,15 +123,15 @@ final class MadeBatchTest {
     @Test
     void verdicts_say_how_sure_they_are() {
         // 12.0 g of 400 g are 3 %; one step of 0.1 g is 0.83 % of the line.
-        assertThat(verdict("12.0", "5 %")).isEqualTo(LineVerdict.WITHIN);
-        assertThat(verdict("12.6", "5 %")).isEqualTo(LineVerdict.WITHIN_AS_READ);
-        assertThat(verdict("12.7", "5 %")).isEqualTo(LineVerdict.OUTSIDE_AS_READ);
-        assertThat(verdict("13.5", "5 %")).isEqualTo(LineVerdict.OUTSIDE);
-        assertThat(LineVerdict.WITHIN.asksForCorrection()).isFalse();
-        assertThat(LineVerdict.OUTSIDE_AS_READ.asksForCorrection()).isTrue();
+        assertThat(verdict("12.0", "5 %")).isEqualTo(ToleranceVerdict.WITHIN);
+        assertThat(verdict("12.6", "5 %")).isEqualTo(ToleranceVerdict.WITHIN_AS_READ);
+        assertThat(verdict("12.7", "5 %")).isEqualTo(ToleranceVerdict.OUTSIDE_AS_READ);
+        assertThat(verdict("13.5", "5 %")).isEqualTo(ToleranceVerdict.OUTSIDE);
+        assertThat(ToleranceVerdict.WITHIN.asksForCorrection()).isFalse();
+        assertThat(ToleranceVerdict.OUTSIDE_AS_READ.asksForCorrection()).isTrue();
     }
 
-    private static LineVerdict verdict(String glycerin, String tolerance) {
+    private static ToleranceVerdict verdict(String glycerin, String tolerance) {
         LineCheck check = Lotion.made("316.0", glycerin, "48.0", "20.0", "4.0")
                 .line("Glycerin")
                 .check(Tolerances.of(tolerance));

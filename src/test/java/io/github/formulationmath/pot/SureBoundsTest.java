@@ -11,6 +11,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.ToleranceVerdict;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
@@ -300,7 +301,7 @@ class SureBoundsTest {
                 || check.allowed().least().compareTo(line.shareBounds().greatest()) > 0) {
             assertThat(check.verdict())
                     .as("%s %s", it, line)
-                    .isEqualTo(line.isAssumed() ? LineVerdict.NOT_KNOWN : LineVerdict.OUTSIDE);
+                    .isEqualTo(line.isAssumed() ? ToleranceVerdict.NOT_KNOWN : ToleranceVerdict.OUTSIDE);
         }
         assertThat(estimate(together, place)).as("%s", it).isEqualTo(line.grams());
     }

@@ -21,6 +21,9 @@ class LongFractionsTest {
 
     private static final Pattern FRACTION = Pattern.compile("(?<![0-9./])([0-9]+)/([0-9]+)(?![0-9/])");
 
+    /** A decimal, in a page of LaTeX, too, and the word that opens the exact fraction after it. */
+    private static final Pattern BESIDE = Pattern.compile("(?:≈|approx\\})[^≈]{1,50}\\([^)≈]*$");
+
     /** What is read again or was written so, and so is printed without loss; variances, which nobody reads without their root; alone, as a part of a line, or as ends of an interval. */
     private static final Set<String> VALUES = Set.of(
             "Amount",
@@ -74,14 +77,13 @@ class LongFractionsTest {
     }
 
     /** Where a long fraction stands without a decimal: neither behind it nor, as in "≈ 3.14 g (exactly 22/7 g)", before it. */
-    private static Optional<Integer> alone(String text) {
-        Matcher m = FRACTION.matcher(text);
+    private static Optional<Integer> alone(String page) {
+        Matcher m = FRACTION.matcher(page);
         while (m.find()) {
             boolean isLong = m.group(1).length() + m.group(2).length() > FEW_DIGITS && !isAct(m);
-            String behind = text.substring(m.end(), Math.min(text.length(), m.end() + 16));
-            String before =
-                    text.substring(Math.max(0, m.start() - 40), m.start()).replace("\\approx", "≈");
-            if (isLong && !behind.contains("≈") && !before.contains("≈")) {
+            String behind = page.substring(m.end(), Math.min(page.length(), m.end() + 16));
+            String before = page.substring(Math.max(0, m.start() - 80), m.start());
+            if (isLong && !behind.contains("≈") && !BESIDE.matcher(before).find()) {
                 return Optional.of(m.start());
             }
         }

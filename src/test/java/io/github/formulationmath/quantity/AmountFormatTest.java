@@ -40,6 +40,9 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
         "1e-3 g, 0.001 g",
         "2E3 mg, 2000 mg",
         "-.5 kg, -0.5 kg",
+        ".5 g, 0.5 g",
+        "1\u20442 oz, 0.5 oz",
+        "'1,000,000 g', 1000000 g",
         "5 ug, 5 µg",
         "5 mcg, 5 µg",
         "5 \u00b5g, 5 µg",
@@ -99,6 +102,9 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
                 "1.000.00 g | not one number before the unit",
                 "1.234.567.8 g | not one number before the unit",
                 "1 2 g | not one number",
+                "5. g | not one number before the unit",
+                ",5 g | the decimal mark here is \".\"",
+                "1,000\u00a0g | could mean either; write 1.000 g or 1000 g",
                 "1/2/3 g | not one number",
                 "1/0 g | below the line is 0",
                 "1e9999 g | power of ten",
@@ -129,6 +135,38 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
         assertThatThrownBy(() -> STANDARD.parse(part.repeat(1_000_000)))
                 .isInstanceOf(NumberTextException.class)
                 .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(1000));
+    }
+
+    @Test
+    void a_text_has_at_most_a_thousand_characters() {
+        String longest = "5" + " ".repeat(998) + "g";
+        assertThat(STANDARD.parse(longest)).hasToString("5 g");
+        assertThatThrownBy(() -> STANDARD.parse(longest + "\n")).hasMessageContaining("longer than 1000 characters");
+    }
+
+    @Test
+    void only_units_of_what_is_asked_for_are_offered() {
+        assertThatThrownBy(() -> STANDARD.parseVolume("1 stone"))
+                .hasMessageContaining("not a unit that is read here: mL, cm³, cL")
+                .satisfies(e -> assertThat(e.getMessage()).doesNotContain("kg", "°C"));
+        assertThatThrownBy(() -> STANDARD.parse("1 stone"))
+                .hasMessageContaining("oz t, mL")
+                .hasMessageContaining("°C");
+    }
+
+    @Test
+    void the_name_of_a_unit_is_quoted_whole_up_to_30_characters() {
+        String name = "x".repeat(30);
+        assertThatThrownBy(() -> STANDARD.parse("5 " + name)).hasMessageContaining(": \"" + name + "\" is not");
+        assertThatThrownBy(() -> STANDARD.parse("5 " + name + "x"))
+                .hasMessageContaining(": \"" + "x".repeat(27) + "...\" (31 characters) is not");
+    }
+
+    @Test
+    void a_volume_where_a_mass_should_be_is_recognized() {
+        assertThat(AmountFormat.volumeIn("30 mL")).contains(Amount.volume("30 mL"));
+        assertThat(AmountFormat.volumeIn("30 g")).isEmpty();
+        assertThat(AmountFormat.volumeIn("30")).isEmpty();
     }
 
     @Test
@@ -171,10 +209,25 @@ class AmountFormatTest implements ValueContract<AmountFormat> {
                 .hasMessageEndingWith("write 12,5 g");
         assertThat(german.parseMass("1.000,5 g")).isEqualTo(Amount.mass("1000.5 g"));
         assertThatThrownBy(() -> german.parseMass("1.000 g")).hasMessageEndingWith("write 1,000 g or 1000 g");
+        assertThatThrownBy(() -> german.parseMass("5. g")).hasMessageContaining("the decimal mark here is \",\"");
+        assertThatThrownBy(() -> german.parseMass("1.234,")).isInstanceOf(NumberTextException.class);
+        assertThat(german.parseNumber("1'234")).isEqualTo(Ratio.of(1234));
         AmountFormat hindi = AmountFormat.forLocale(Locale.forLanguageTag("hi-IN-u-nu-deva"));
         assertThat(hindi.parseMass("12.5 g")).isEqualTo(Amount.mass("12.5 g"));
         AmountFormat arabic = AmountFormat.forLocale(Locale.forLanguageTag("ar-EG"));
         assertThat(arabic.parseMass(arabic.format(Amount.mass("12.5 g")))).isEqualTo(Amount.mass("12.5 g"));
+    }
+
+    /** A full stop behind an abbreviation is no decimal mark, and none is made of it. */
+    @Test
+    void the_full_stop_of_an_abbreviation_stays_one_where_the_decimal_mark_is_a_comma() {
+        AmountFormat german = AmountFormat.forLocale(Locale.GERMANY);
+        assertThat(german.parseMass("8,5 oz.")).isEqualTo(Amount.mass("8.5 oz"));
+        assertThat(german.parseMass("2 lb. 3,5 oz.")).isEqualTo(Amount.mass("2 lb 3.5 oz"));
+        assertThatThrownBy(() -> german.parseMass("8,5 gr."))
+                .hasMessageContaining("\"gr.\" stands for several units")
+                .hasMessageEndingWith("write 8,5 g or 8,5 grain");
+        assertThatThrownBy(() -> german.parseMass("8,5 st.")).hasMessageContaining("\"st.\" is not a unit");
     }
 
     @Test

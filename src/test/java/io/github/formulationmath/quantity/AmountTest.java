@@ -11,12 +11,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.support.NullTester;
 import io.github.formulationmath.support.ValueContract;
 import java.io.NotSerializableException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.UnconvertibleException;
 import javax.measure.Unit;
@@ -75,6 +77,8 @@ class AmountTest implements ValueContract<Amount<Mass>> {
         assertThat(Amount.mass("0 g").isZero()).isTrue();
         assertThat(Amount.grams(Ratio.ONE).getUnit()).isEqualTo(GRAM);
         assertThat(Amount.millilitres(Ratio.ONE)).isEqualTo(Amount.volume("1 mL"));
+        assertThat(Amount.percent(Ratio.of(25)).in(FormulationUnits.ONE)).isEqualTo(Ratio.of(1, 4));
+        assertThat(Amount.mass("1 lb").inUnitOf(Amount.mass("3 oz"))).hasToString("16 oz");
         assertThatThrownBy(() -> Amount.mass("3 g").dividedBy(Ratio.ZERO)).isInstanceOf(ArithmeticException.class);
         assertThatThrownBy(() -> Amount.mass("3 g").ratioTo(Amount.mass("0 kg")))
                 .isInstanceOf(ArithmeticException.class);
@@ -93,6 +97,22 @@ class AmountTest implements ValueContract<Amount<Mass>> {
         assertThat(Amount.volume("1 cm³").isEquivalentTo(Amount.volume("1 mL"))).isTrue();
     }
 
+    @Test
+    void people_read_a_decimal_where_data_have_a_fraction() {
+        assertThat(Amount.mass("2/3 g").told()).isEqualTo("≈ 0.666667 g");
+        assertThat(Amount.mass("2/3 g").toldExactly()).isEqualTo("2/3 g ≈ 0.666667 g");
+        assertThat(Amount.mass("1.025 g").told()).isEqualTo("1.025 g");
+        assertThat(Amount.mass("1.025 g").toldExactly()).isEqualTo("1.025 g");
+    }
+
+    @Test
+    void amounts_in_one_unit_are_spread_over_the_buckets_of_a_map() {
+        assertThat(IntStream.rangeClosed(1, 100)
+                        .mapToObj(tenths -> Amount.grams(Ratio.of(tenths, 10)).hashCode())
+                        .distinct())
+                .hasSizeGreaterThan(90);
+    }
+
     /** Through raw types Java lets anything pass; the units do not. */
     @Test
     @SuppressWarnings({"unchecked", "rawtypes"})
@@ -104,6 +124,8 @@ class AmountTest implements ValueContract<Amount<Mass>> {
                 .isInstanceOf(UnconvertibleException.class)
                 .hasMessageContaining("unit g cannot be converted to mL")
                 .hasMessageContaining("Density")
+                .satisfies(e -> assertThat(Wording.german().text((UnitMismatchException) e))
+                        .startsWith("die Einheit g lässt sich nicht in mL umrechnen"))
                 .satisfies(e -> assertThat(((UnitMismatchException) e).from()).contains(GRAM))
                 .satisfies(e -> assertThat(((UnitMismatchException) e).to()).contains(MILLILITRE));
         assertThatThrownBy(() -> mass.to(MILLILITRE)).isInstanceOf(UnitMismatchException.class);
@@ -144,6 +166,8 @@ class AmountTest implements ValueContract<Amount<Mass>> {
     void a_check_of_an_argument_names_it() {
         Amount<Mass> none = Amount.mass("0 g");
         assertThat(Amount.requireNotNegative("loss", none)).isSameAs(none);
+        Amount<Mass> some = Amount.mass("0.001 g");
+        assertThat(Amount.requirePositive("loss", some)).isSameAs(some);
         assertThatThrownBy(() -> Amount.requirePositive("loss", none))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("loss is 0 g: it must be above 0");

@@ -12,11 +12,15 @@ import java.util.Locale;
 import java.util.Random;
 import javax.measure.MetricPrefix;
 import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tech.units.indriya.function.MultiplyConverter;
 import tech.units.indriya.unit.BaseUnit;
+import tech.units.indriya.unit.TransformedUnit;
 import tech.units.indriya.unit.Units;
 
 /** Products, quotients and powers of units are printed as such and read again as the same unit. */
@@ -100,6 +104,47 @@ class CompoundUnitTest {
         readsBack(b.inverse());
     }
 
+    /** A unit that nobody named is told by a power of ten before a symbol of the SI, or by how many of those it is. */
+    @Test
+    void a_unit_without_a_symbol_is_told_by_one_that_has_one() {
+        Unit<?> kilojoule = Units.JOULE.multiply(1000);
+        assertThat(FormulationUnits.symbolOf(kilojoule)).isEqualTo("kJ");
+        assertThat(FormulationUnits.symbolOf(kilojoule.divide(Units.KELVIN))).isEqualTo("kJ/K");
+        assertThat(FormulationUnits.symbolOf(Units.METRE.divide(100))).isEqualTo("cm");
+        assertThat(FormulationUnits.symbolOf(Units.METRE.multiply(3))).isEqualTo("(× 3 m)");
+        assertThat(FormulationUnits.symbolOf(Units.METRE.divide(2))).isEqualTo("(× 1/2 m)");
+        assertThat(FormulationUnits.symbolOf(Units.GRAM.multiply(3))).isEqualTo("(× 3 g)");
+        readsBack(Amount.of(Ratio.of(5), kilojoule));
+        readsBack(Amount.of(Ratio.of(5), Units.METRE.multiply(3)));
+    }
+
+    @Test
+    void a_unit_with_a_symbol_of_its_own_keeps_it_if_no_other_is_read_by_it() {
+        assertThat(FormulationUnits.symbolOf(named("fur", "Furlong", "201.168")))
+                .isEqualTo("fur");
+        assertThat(FormulationUnits.symbolOf(named(null, "Ell", "0.6858"))).isEqualTo("Ell");
+        assertThat(FormulationUnits.symbolOf(named(" ", "Ell", "0.6858"))).isEqualTo("Ell");
+        // What is read under a symbol of the bench or of the SI must not be another unit.
+        assertThat(FormulationUnits.symbolOf(named("oz", "Span", "0.2286"))).isEqualTo("(× 1143/5000 m)");
+        assertThat(FormulationUnits.symbolOf(named("s", "Span", "0.2286"))).isEqualTo("(× 1143/5000 m)");
+        assertThat(FormulationUnits.symbolOf(named("kilometre", "", "1000"))).isEqualTo("km");
+    }
+
+    private static Unit<Length> named(@Nullable String symbol, String name, String metres) {
+        Ratio factor = Ratio.parse(metres);
+        return new TransformedUnit<>(
+                symbol, name, Units.METRE, MultiplyConverter.ofRational(factor.numerator(), factor.denominator()));
+    }
+
+    @Test
+    void a_product_has_at_most_twelve_factors() {
+        String twelve = "5 " + "g·".repeat(11) + "g";
+        assertThat(AmountFormat.standard().parse(twelve)).hasToString("5 g¹²");
+        assertThatThrownBy(() -> AmountFormat.standard().parse(twelve + "·g"))
+                .isInstanceOf(NumberTextException.class)
+                .hasMessageContaining("is no product of units that is read here");
+    }
+
     @Test
     void one_over_a_mass_has_a_power_below_nought() {
         assertThat(Amount.mass("12.5 g").inverse()).hasToString("0.08 g⁻¹");
@@ -167,11 +212,5 @@ class CompoundUnitTest {
             assertThat(text).isNotEqualTo("5 g");
         }
         readsBack(Amount.of(Ratio.of(5), Units.JOULE.multiply(Units.JOULE).divide(3)));
-    }
-
-    @Test
-    void numbers_in_such_units_have_the_comma_of_a_language() {
-        assertThat(Wording.german().number("4.2 J/(kg·K)")).isEqualTo("4,2 J/(kg·K)");
-        assertThat(Wording.german().number("0.08 g⁻¹")).isEqualTo("0,08 g⁻¹");
     }
 }

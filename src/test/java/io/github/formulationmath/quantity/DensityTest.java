@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.support.NullTester;
 import io.github.formulationmath.support.ValueContract;
 import java.util.List;
 import java.util.Map;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -102,5 +104,18 @@ class DensityTest implements ValueContract<Density> {
                 .isGreaterThan(7);
         assertThat(tester.test(MassConcentration.class, MassConcentration.ofPercent(Ratio.ONE)))
                 .isGreaterThan(8);
+    }
+
+    /** The same: 125 g of HCl are in 282 mL; exactly 282.371. Read as w/v (37.2 g in 100 mL) it would be 336 mL. */
+    @Test
+    void grams_of_acid_are_in_so_many_millilitres_through_the_density() {
+        Density density = Density.ofGramsPerMillilitre("1.19");
+        Amount<Mass> stock = MassFraction.parse("37.2 %").wholeOf(Amount.mass("125 g"));
+        assertThat(shown(density.volumeOf(stock).canonical(), 3)).isEqualTo("282.371");
+        assertThat(shown(Ratio.of(125).dividedBy(Ratio.parse("0.372")), 0)).isEqualTo("336");
+    }
+
+    private static String shown(Ratio value, int places) {
+        return Rounding.toDecimalPlaces(places).format(value);
     }
 }

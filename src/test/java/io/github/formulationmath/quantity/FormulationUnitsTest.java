@@ -1,5 +1,6 @@
 package io.github.formulationmath.quantity;
 
+import static javax.measure.MetricPrefix.CENTI;
 import static javax.measure.MetricPrefix.KILO;
 import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
@@ -10,13 +11,16 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reference.ReferenceTable;
 import java.util.Map;
 import java.util.Objects;
+import javax.measure.Prefix;
 import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tech.units.indriya.function.LogConverter;
 import tech.units.indriya.function.MultiplyConverter;
+import tech.units.indriya.unit.TransformedUnit;
 import tech.units.indriya.unit.Units;
 
 class FormulationUnitsTest {
@@ -108,7 +112,57 @@ class FormulationUnitsTest {
         assertThat(FormulationUnits.symbolOf(KILO(Units.GRAM))).isEqualTo("kg");
         assertThat(FormulationUnits.symbolOf(Units.GRAM.divide(3))).isEqualTo("(× 1/3 g)");
         assertThat(FormulationUnits.symbolOf(Units.METRE)).isEqualTo("m");
+        // Equal units are one, whoever made them; one that only measures the same is taken for the first.
+        assertThat(FormulationUnits.symbolOf(CENTI(Units.METRE).pow(3))).isEqualTo("cm³");
+        assertThat(FormulationUnits.symbolOf(Units.CUBIC_METRE.divide(1_000_000)))
+                .isEqualTo("mL");
         assertThat(FormulationUnits.symbolOf(FormulationUnits.ONE)).isEmpty();
+    }
+
+    /** A prefix that somebody made. */
+    private record PowerOfTen(int exponent) implements Prefix {
+
+        @Override
+        public Integer getValue() {
+            return 10;
+        }
+
+        @Override
+        public int getExponent() {
+            return exponent;
+        }
+
+        @Override
+        public String getName() {
+            return "power";
+        }
+
+        @Override
+        public String getSymbol() {
+            return "p";
+        }
+    }
+
+    @Test
+    void a_prefix_has_at_most_a_thousand_noughts() {
+        assertThat(FormulationUnits.factorOf(Units.METRE.prefix(new PowerOfTen(1000))))
+                .isEqualTo(Ratio.parse("1e1000"));
+        assertThat(FormulationUnits.factorOf(Units.METRE.prefix(new PowerOfTen(-1000))))
+                .isEqualTo(Ratio.parse("1e-1000"));
+        for (int exponent : new int[] {1001, -1001}) {
+            assertThatThrownBy(() -> FormulationUnits.factorOf(Units.METRE.prefix(new PowerOfTen(exponent))))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("use a unit of FormulationUnits");
+        }
+    }
+
+    @Test
+    void a_refused_unit_is_called_by_its_name_or_else_by_what_it_is() {
+        UnitConverter pi = MultiplyConverter.ofPiExponent(1);
+        assertThatThrownBy(() -> FormulationUnits.factorOf(new TransformedUnit<>(null, "Ring", Units.METRE, pi)))
+                .hasMessageStartingWith("unit Ring is not defined by a ratio of whole numbers");
+        assertThatThrownBy(() -> FormulationUnits.factorOf(Units.METRE.transform(pi)))
+                .hasMessageStartingWith("unit TransformedUnit is not defined by a ratio of whole numbers");
     }
 
     @Test

@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Bounds;
-import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
-import io.github.formulationmath.weighing.Balance;
 import java.math.RoundingMode;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -30,7 +28,6 @@ class MessageLengthTest {
                 () -> Density.ofGramsPerMillilitre(BELOW),
                 () -> Density.of(Amount.mass("1 g"), Amount.millilitres(BELOW)),
                 () -> MassFraction.of(below, below),
-                () -> Balance.of(below, below),
                 () -> Amount.of(HUGE, FormulationUnits.CELSIUS).times(2),
                 () -> HUGE.dividedBy(Ratio.ZERO),
                 () -> Ratio.of(HUGE.numerator(), java.math.BigInteger.ZERO),
@@ -51,13 +48,5 @@ class MessageLengthTest {
                             .hasSizeLessThan(400)
                             .containsPattern("\\.\\.\\..{0,25} \\([0-9]+ characters\\)"));
         }
-    }
-
-    @Test
-    void short_values_are_quoted_whole() {
-        assertThat(Excerpt.of(Ratio.of(1, 3))).isEqualTo("1/3");
-        assertThat(Excerpt.of("x".repeat(100))).isEqualTo("x".repeat(100));
-        assertThat(Excerpt.of("x".repeat(101)))
-                .isEqualTo("x".repeat(60) + "..." + "x".repeat(20) + " (101 characters)");
     }
 }

@@ -195,6 +195,9 @@ class RemediesTest {
     /** The number of remedies that were typed. */
     private static int typeBack(String reader, Function<String, Object> read, String wrong) {
         Throwable refused = catchThrowable(() -> read.apply(wrong));
+        if (refused != null) {
+            assertThat(refused).as("%s, typed \"%s\"", reader, wrong).isInstanceOf(IllegalArgumentException.class);
+        }
         if (!(refused instanceof NumberTextException e)) {
             return 0;
         }
@@ -317,6 +320,9 @@ class RemediesTest {
                 "de-DE | 5. g | write 5 g",
                 "de-DE | 1 234,5 g | write 1234,5 g",
                 "de-DE | ca. 5 g | write it like 12,5 g or 1 3/4 oz",
+                "en-US | ,5 gr | write .5 g or .5 grain",
+                "en-US | 1-3/4 gr | write 1 3/4 g or 1 3/4 grain",
+                "en-US | 5 \u200bg | write 5 g",
                 "en-US | 12.5 | the unit is missing; write it like 12.5 g or 1 3/4 oz",
                 "ar-EG | 12.5 g | write 12٫5 g",
             })
@@ -330,6 +336,18 @@ class RemediesTest {
     void a_density_without_a_unit_is_told_its_unit() {
         assertThatThrownBy(() -> Density.parse("0.97")).hasMessage("\"0.97\": the unit is missing; write 0.97 g/mL");
         assertThatThrownBy(() -> Density.parse("0,97 at 20 C")).hasMessageEndingWith("; write 0.97 g/mL at 20 °C");
+    }
+
+    @Test
+    void a_text_is_mended_up_to_60_characters() {
+        String longest = "5" + " ".repeat(57) + "gr";
+        assertThatThrownBy(() -> Amount.mass(longest)).hasMessageEndingWith("write 5 g or 5 grain");
+        assertThatThrownBy(() -> Amount.mass(longest + ".")).hasMessageEndingWith("write it like 12.5 g or 1 3/4 oz");
+    }
+
+    @Test
+    void a_density_in_another_unit_is_proposed_as_written_and_in_grams_per_millilitre() {
+        assertThatThrownBy(() -> Density.parse("0,92 g/cc")).hasMessageEndingWith("write 0.92 g/cc or 0.92 g/mL");
     }
 
     @Test

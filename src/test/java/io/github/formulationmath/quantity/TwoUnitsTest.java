@@ -1,7 +1,9 @@
 package io.github.formulationmath.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.number.NumberTextException;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import java.math.BigDecimal;
@@ -31,6 +33,18 @@ class TwoUnitsTest {
     void what_is_left_of_a_large_unit_is_told_in_small_ones(String amount, String step, String printed) {
         assertThat(FORMAT.formatInTwoUnits(Amount.mass(amount), Rounding.toMultipleOf(Ratio.parse(step))))
                 .isEqualTo(printed);
+    }
+
+    @Test
+    void what_is_printed_with_a_comma_is_read_again() {
+        AmountFormat german = AmountFormat.with(',');
+        String printed = german.formatInTwoUnits(Amount.mass("2.21875 lb"), Rounding.toDecimalPlaces(1));
+        assertThat(printed).isEqualTo("2 lb 3,5 oz");
+        assertThat(german.parseMass(printed)).isEqualTo(Amount.mass("2.21875 lb"));
+        assertThat(german.parseMass("2 lb, 3,5 oz")).isEqualTo(Amount.mass("2 lb, 3.5 oz"));
+        assertThatThrownBy(() -> german.parseMass("2 lb 3.5 oz"))
+                .isInstanceOf(NumberTextException.class)
+                .hasMessageContaining("the decimal mark here is \",\"");
     }
 
     /** The oracle counts thousandths of an ounce in whole numbers and knows 16, half-even and nothing of the library. */

@@ -50,6 +50,47 @@ class ValuesThatExplainThemselvesTest {
     }
 
     @Test
+    void what_was_derived_is_told_from_what_was_given() {
+        Amount<Mass> given = Amount.mass("2.5 g");
+        assertThat(given.isGiven()).isTrue();
+        assertThat(mass.isGiven()).isFalse();
+        assertThat(given.withWorking(mass.origin()).isGiven()).isFalse();
+        assertThat(given.withWorking(mass.origin()).working().steps()).hasSize(2);
+        assertThat(mass.inUnitOf(Amount.mass("1 oz")).working().steps()).hasSize(2);
+        assertThat(given.withoutWorking()).isSameAs(given);
+    }
+
+    /** The rest of a formula that has one other line. */
+    private record Rest(MassFraction other) {
+
+        MassFraction share() {
+            return MassFraction.of(Ratio.ONE.minus(other.fraction()))
+                    .withWorking(rest -> QUESTION, this, Rest::shareIn);
+        }
+
+        private <V> V shareIn(Reckoning<V> r) {
+            return r.named(Symbol.of("w", "line-mass", Kind.SHARE), r.difference(r.literal(1), r.known(other)));
+        }
+    }
+
+    @Test
+    void a_share_tells_how_it_came_about_and_can_forget_it() {
+        MassFraction share = new Rest(MassFraction.parse("2.50 %")).share();
+        assertThat(share).isEqualTo(MassFraction.ofPercent("97.5"));
+        assertThat(share.working().steps()).hasSize(2);
+        MassFraction alone = share.withoutWorking();
+        assertThat(alone).isEqualTo(share);
+        assertThat(alone.working().steps()).hasSize(1);
+        assertThat(alone.withoutWorking()).isSameAs(alone);
+    }
+
+    @Test
+    void a_share_says_whether_it_was_written_or_handed_over() {
+        assertThat(MassFraction.parse("2.50 %").source()).isEqualTo(Source.written("2.50 %"));
+        assertThat(MassFraction.of(Ratio.of(1, 40)).source()).isEqualTo(Source.user());
+    }
+
+    @Test
     void equality_hash_and_text_look_at_value_and_unit_only() {
         Amount<Mass> given = Amount.mass("2.5 g");
         assertThat(mass).isEqualTo(given).hasSameHashCodeAs(given).hasToString("2.5 g");

@@ -4,6 +4,7 @@ import static io.github.formulationmath.support.HtmlChecks.assertAccessible;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.document.Format;
+import io.github.formulationmath.reckoning.Style.Depth;
 import io.github.formulationmath.support.Workings;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;

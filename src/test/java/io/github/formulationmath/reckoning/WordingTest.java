@@ -113,4 +113,10 @@ class WordingTest {
                 .withMessageStartingWith("the text under the key " + line.substring(0, line.indexOf('=')) + " puts in "
                         + found + ": it must put in " + wanted + ", as the English \"");
     }
+
+    @Test
+    void numbers_in_compound_units_have_the_comma_of_a_language() {
+        assertThat(Wording.german().number("4.2 J/(kg·K)")).isEqualTo("4,2 J/(kg·K)");
+        assertThat(Wording.german().number("0.08 g⁻¹")).isEqualTo("0,08 g⁻¹");
+    }
 }

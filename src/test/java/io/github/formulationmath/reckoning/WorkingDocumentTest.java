@@ -9,6 +9,7 @@ import io.github.formulationmath.document.Document;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Entry.Comparison;
+import io.github.formulationmath.reckoning.Style.Depth;
 import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.support.Workings;
 import java.io.IOException;

@@ -8,9 +8,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.packing.PackFill;
+import io.github.formulationmath.plan.ToleranceVerdict;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.pot.LineAddition;
-import io.github.formulationmath.pot.LineVerdict;
 import io.github.formulationmath.pot.Lotion;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.quantity.Amount;
@@ -48,7 +48,7 @@ public final class BatchRecordTest {
         assertThat(record.made().line("Aqua").mass()).isEqualTo(g("316"));
         assertThat(record.filling().orElseThrow().fullPacks()).isEqualTo(7);
         assertThat(record.filling().orElseThrow().lastPack()).isEqualTo(g("42.3"));
-        assertThat(record.deviations().get(1).verdict()).isEqualTo(LineVerdict.OUTSIDE_AS_READ);
+        assertThat(record.deviations().get(1).verdict()).isEqualTo(ToleranceVerdict.OUTSIDE_AS_READ);
         WorkingAssertions.assertSelfChecking(record.made());
         record.deviations().forEach(WorkingAssertions::assertSelfChecking);
     }

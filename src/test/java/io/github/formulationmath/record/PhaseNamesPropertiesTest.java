@@ -1,7 +1,6 @@
 package io.github.formulationmath.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
@@ -53,23 +52,5 @@ class PhaseNamesPropertiesTest {
         assertThat(tolerances.byPhase()).containsOnlyKeys(asked);
         assertThat(tolerances.forLine(glycerin)).hasToString("1 %");
         assertThat(tolerances.forLine(first.line("water", "Glycerin"))).hasToString("5 %");
-    }
-
-    @Property(tries = 200)
-    void no_second_phase_in_disguise(@ForAll long seed) {
-        Random random = new Random(seed);
-        String first = spelt(random);
-        String second = spelt(random);
-        var draft = Formula.inPercent("F")
-                .phase(first)
-                .line("Oil", "12 %")
-                .phase("water")
-                .quantitySufficient("Aqua");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> draft.phase(second))
-                .withMessageContaining("\"" + first + "\"")
-                .withMessageContaining("give each its own name");
-        assertThat(draft.phase(second + "s").line("Wax", "1 %").build().phases())
-                .hasSize(3);
     }
 }

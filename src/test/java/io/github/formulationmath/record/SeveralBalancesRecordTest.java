@@ -5,9 +5,6 @@ import static io.github.formulationmath.pot.Lotion.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.json.Json;
-import io.github.formulationmath.mend.Correction;
-import io.github.formulationmath.mend.CorrectionRules;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.pot.Evaporation;
@@ -17,7 +14,6 @@ import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.weighing.Balance;
-import java.util.List;
 import javax.measure.quantity.Mass;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -56,8 +52,6 @@ public final class SeveralBalancesRecordTest {
         if (shown) {
             BatchRecord record = opened().with(said);
             assertThat(record.entries()).containsExactly(said);
-            assertThat(Json.records().read(Json.records().write(record)).value())
-                    .isEqualTo(record);
         } else {
             assertThatThrownBy(() -> opened().with(said))
                     .isInstanceOf(IllegalArgumentException.class)
@@ -129,17 +123,5 @@ public final class SeveralBalancesRecordTest {
         assertThatThrownBy(() -> BenchEntry.observation("smooth").on(POCKET))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("on no balance");
-    }
-
-    @Test
-    void corrections_are_proposed_and_taken_on_the_balances_of_the_lines() {
-        BatchRecord record = opened().with(BenchEntry.addition(
-                LineAddition.of(line("Glycerin"), g("0.33")).on(POCKET)));
-        Correction correction = Correction.smallest(record.made(), CorrectionRules.within(Tolerances.of("1 %")));
-        List<LineAddition> additions = correction.onDisplay().additions();
-        assertThat(additions).isNotEmpty();
-        BatchRecord mended =
-                record.with(additions.stream().map(BenchEntry::addition).toList());
-        assertThat(mended.made()).isEqualTo(correction.onDisplay().after());
     }
 }

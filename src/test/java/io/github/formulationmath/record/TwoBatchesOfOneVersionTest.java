@@ -4,28 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.limit.Conformity;
-import io.github.formulationmath.limit.DecisionRule;
-import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
-import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.Rational;
 import io.github.formulationmath.plan.Bench;
-import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.VersionComparison.LineDifference;
-import io.github.formulationmath.sheet.RecordSheet;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.weighing.WeighingStation;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,11 +27,7 @@ import org.junit.jupiter.api.Test;
 /** One version made twice on two balances: what differs surely, and what the errors of weighing may explain. */
 class TwoBatchesOfOneVersionTest {
 
-    private static final Formula CREAM = Formula.inPercent("Cream")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .line("Phenoxyethanol", "0.98 %")
-            .build();
+    private static final Formula CREAM = Formulas.closeToTheCap("Cream");
 
     private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
 
@@ -119,48 +107,5 @@ class TwoBatchesOfOneVersionTest {
 
     private static Rational rational(Ratio value) {
         return new Rational(value.numerator(), value.denominator());
-    }
-
-    /** 0.98 g within 0.2 g, or within 0.02 g, against 1 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
-    @Test
-    void a_limit_is_judged_by_the_balance_of_the_line() {
-        LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
-        WeighingPlan coarse = WeighingPlan.of(PLAN.batch(), BENCH);
-        assertThat(conformity(checker, coarse)).isNotEqualTo(Conformity.WITHIN);
-        assertThat(conformity(checker, PLAN)).isEqualTo(Conformity.WITHIN);
-    }
-
-    private static Conformity conformity(LimitChecker checker, WeighingPlan plan) {
-        return checker.check(ExpectedProduct.of(plan, WeighingMethod.TARE_EACH))
-                .verdict("EU-V-29")
-                .orElseThrow()
-                .conformity();
-    }
-
-    @Test
-    void the_sheet_of_the_record_says_the_balance_and_what_was_noted() {
-        BatchRecord record = BatchRecord.of(
-                BatchCode.of("CREAM", LocalDate.of(2025, 5, 2), 3),
-                Readings.of(
-                        PLAN,
-                        WeighingMethod.TARE_EACH,
-                        List.of(
-                                Reading.of(CREAM.line("Aqua"), "94.0 g"),
-                                Reading.of(CREAM.line("Glycerin"), "5.0 g")
-                                        .by("second person")
-                                        .fromLot("G-4"),
-                                Reading.of(CREAM.line("Phenoxyethanol"), "0.98 g")
-                                        .at(Instant.parse("2025-05-02T10:00:00Z"))
-                                        .withNote("room", "21 °C"))),
-                Tolerances.of("5 %"));
-        String sheet = RecordSheet.of(record).print(Format.TEXT);
-        assertThat(sheet)
-                .contains("0.98 g (balance pocket)")
-                .contains("Noted with the readings")
-                .containsPattern("2  Glycerin +second person +G-4")
-                .containsPattern("3  Phenoxyethanol +2025-05-02T10:00:00Z +room: 21 °C");
-        assertThat(RecordSheet.of(record(1, "94.0 g", "5.0 g", "0.98 g")).print(Format.TEXT))
-                .doesNotContain("Noted with");
     }
 }

@@ -14,7 +14,6 @@ import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.sheet.SeriesSheet;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
@@ -288,17 +287,5 @@ final class TrialSeriesTest {
         assertThat(two).hasToString("comparison of [Plain, Richer]");
         assertThatThrownBy(() -> two.between("Plain", "Scent"))
                 .hasMessage("second is \"Scent\", of which no batch was given: add what was made of it");
-    }
-
-    @Test
-    void the_sheet_has_the_base_first_and_one_caution() {
-        SeriesPlan plan = TrialSeries.of(FIVE, COARSE, "20 g", "5 %").best().orElseThrow();
-        String sheet = SeriesSheet.of(plan).print(Format.TEXT);
-        assertThat(sheet.indexOf("First the base")).isPositive().isLessThan(sheet.indexOf("Trial: Plain"));
-        assertThat(sheet).contains("Trial: More scent", "Stir until it is even", "guaranteed share");
-        assertThat(sheet.split("Wear gloves", -1)).hasSize(2);
-        String scratch = SeriesSheet.of(way(TrialSeries.of(FIVE, COARSE, "20 g", "5 %"), SeriesPlan.Way.FROM_SCRATCH))
-                .print(Format.TEXT);
-        assertThat(scratch).doesNotContain("First the base").contains("each by itself");
     }
 }

@@ -17,8 +17,10 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.Golden;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.io.IOException;
 import java.io.StringReader;
@@ -167,5 +169,19 @@ class BatchSheetTest {
 
     private static Interval<Amount<Dimensionless>> shares(Ratio least, Ratio greatest) {
         return Interval.of(Amount.of(least, FormulationUnits.ONE), Amount.of(greatest, FormulationUnits.ONE));
+    }
+
+    @Test
+    void a_volume_that_could_not_be_considered_is_said() {
+        Bench blind = Bench.of(Balance.of("0.1 g", "2 kg"))
+                .with(Vessel.of("jar", "85 g").holding("150 mL", "120 mL"));
+        Batch batch = Batch.of(Formulas.oilAndWax("balm"), BatchSize.ofMass("100 g"));
+        for (Format format : List.of(Format.TEXT, Format.MARKDOWN, Format.HTML)) {
+            assertThat(BatchSheet.of(WeighingPlan.of(batch, blind)).print(format))
+                    .contains("The volume of jar was not considered");
+        }
+        Bench watched = blind.withProductDensity("0.96 g/mL");
+        assertThat(BatchSheet.of(WeighingPlan.of(batch, watched)).print(Format.TEXT))
+                .doesNotContain("not considered");
     }
 }

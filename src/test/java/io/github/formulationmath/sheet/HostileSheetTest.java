@@ -6,7 +6,6 @@ import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.csv.CsvWriter;
 import io.github.formulationmath.document.Document;
-import io.github.formulationmath.document.Document.Column;
 import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.plan.WeighingPlan;
@@ -94,20 +93,6 @@ class HostileSheetTest {
         assertThat(CsvWriter.unguarded(lines.get(2).get(2))).isEqualTo(Document.clean(name));
     }
 
-    /** A guard on numbers would make texts of them. */
-    @ParameterizedTest
-    @ValueSource(strings = {"-2", "-2 g", "+0.5 %", "+≈ 0.066667 g", "-1/3 g", "− 2 %"})
-    void numbers_in_columns_of_numbers_stay_as_they_are(String number) throws IOException {
-        assertThat(column(number)).isEqualTo(number);
-        assertThat(column("-2+A1")).isEqualTo("'-2+A1");
-    }
-
-    private static String column(String number) throws IOException {
-        Document document = Document.titled("t", "en")
-                .table(List.of(Column.number("x"), Column.text("y")), List.of(List.of(number, "a")));
-        return read(document.print(Format.CSV)).get(1).get(0);
-    }
-
     /** A cell stands by itself: nothing beside it could be turned round. */
     @Test
     void letters_from_right_to_left_come_back_from_a_table_to_the_letter() throws IOException {
@@ -154,13 +139,6 @@ class HostileSheetTest {
                                 : 1;
                 })
                 .sum();
-    }
-
-    @Test
-    void sentences_are_wrapped_by_what_letters_take() {
-        Document document =
-                Document.titled("t", "zh").paragraph("水".repeat(15).concat(" ").repeat(9));
-        assertThat(document.print(Format.TEXT).lines()).allMatch(line -> columnsByHand(line) <= 80);
     }
 
     @Test

@@ -7,8 +7,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.json.Json;
-import io.github.formulationmath.json.RecordFormatException;
 import io.github.formulationmath.packing.PriceList.Offer;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
@@ -17,10 +15,6 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -172,23 +166,5 @@ final class ShelfTest {
                 .isThrownBy(() -> SHELF.take(Batch.of(LOTION, BatchSize.ofMass("500 g")), TODAY)
                         .cost())
                 .withMessageContaining("short of");
-    }
-
-    @Test
-    void a_shelf_comes_back_whole() throws Exception {
-        assertThat(Json.shelves().read(Json.shelves().write(SHELF)).value()).isEqualTo(SHELF);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(SHELF);
-        }
-        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-            assertThat(in.readObject()).isEqualTo(SHELF);
-        }
-        assertThat(org.assertj.core.api.Assertions.catchThrowableOfType(
-                                RecordFormatException.class,
-                                () -> Json.shelves()
-                                        .read(Json.shelves().write(SHELF).replace("2026-12-31", "31 December")))
-                        .getMessage())
-                .contains("/lots/3/useBy");
     }
 }

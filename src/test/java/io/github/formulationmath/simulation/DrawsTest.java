@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 /** A draw is the draw of its standard law, stretched by the scale and moved to the middle. */
 class DrawsTest {
 
-    private static double[] drawn(InputQuantity... inputs) {
+    private static double[] drawn(InputQuantity<?>... inputs) {
         double[] values = new double[inputs.length];
         new Draws(List.of(inputs)).fill(values, new SplittableRandom(17));
         return values;
@@ -18,18 +18,18 @@ class DrawsTest {
     @Test
     void middle_and_scale_move_and_stretch() {
         double standard = NormalDraws.next(new SplittableRandom(17));
-        assertThat(drawn(InputQuantity.normal(3, 2))).containsExactly(3 + 2 * standard);
-        assertThat(drawn(InputQuantity.normal(3, 0))).containsExactly(3);
+        assertThat(drawn(Plain.normal(3, 2))).containsExactly(3 + 2 * standard);
+        assertThat(drawn(Plain.normal(3, 0))).containsExactly(3);
     }
 
     @Test
     void each_input_gets_its_own_value_whatever_its_neighbours_are() {
-        InputQuantity[] mixed = {
-            InputQuantity.rectangular(0, 1),
-            InputQuantity.triangular(10, 11),
-            InputQuantity.triangular(20, 21),
-            InputQuantity.rectangular(30, 31),
-            InputQuantity.normal(40, 0.01)
+        InputQuantity<?>[] mixed = {
+            Plain.rectangular(0, 1),
+            Plain.triangular(10, 11),
+            Plain.triangular(20, 21),
+            Plain.rectangular(30, 31),
+            Plain.normal(40, 0.01)
         };
         double[] values = drawn(mixed);
         assertThat(values).hasSize(5);

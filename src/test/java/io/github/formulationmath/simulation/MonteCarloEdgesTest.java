@@ -16,18 +16,19 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
+import javax.measure.quantity.Dimensionless;
 import org.junit.jupiter.api.Test;
 
 /** Where a simulation begins, ends and breaks off. */
 class MonteCarloEdgesTest {
 
-    private static final List<InputQuantity> INPUTS = List.of(InputQuantity.normal(0, 1));
+    private static final List<InputQuantity<Dimensionless>> INPUTS = List.of(Plain.normal(0, 1));
 
-    private static MonteCarlo simulation(ToDoubleFunction<double[]> model) {
-        return MonteCarlo.of(INPUTS, model);
+    private static MonteCarlo<Dimensionless> simulation(ToDoubleFunction<double[]> model) {
+        return Plain.simulation(INPUTS, model);
     }
 
-    private static List<Long> heard(MonteCarlo simulation) throws InterruptedException {
+    private static List<Long> heard(MonteCarlo<Dimensionless> simulation) throws InterruptedException {
         List<Long> heard = new ArrayList<>();
         simulation.run((done, most) -> heard.add(done));
         return heard;
@@ -35,7 +36,7 @@ class MonteCarloEdgesTest {
 
     @Test
     void the_last_block_that_fits_is_run() throws InterruptedException {
-        MonteCarlo unsettled = simulation(x -> x[0]).withSignificantDigits(4);
+        MonteCarlo<Dimensionless> unsettled = simulation(x -> x[0]).withSignificantDigits(4);
         assertThat(heard(unsettled.withMostTrials(30_000))).containsExactly(10_000L, 20_000L, 30_000L);
         assertThat(heard(unsettled.withMostTrials(29_999))).containsExactly(10_000L, 20_000L);
     }
@@ -51,9 +52,9 @@ class MonteCarloEdgesTest {
     /** 100 / (1 - p) is 51 200 exactly, and two such blocks are needed. */
     @Test
     void two_blocks_must_fit() throws InterruptedException {
-        MonteCarlo rare = simulation(x -> x[0]).withProbability(1 - 1.0 / 512);
+        MonteCarlo<Dimensionless> rare = simulation(x -> x[0]).withProbability(1 - 1.0 / 512);
         assertThat(heard(rare.withMostTrials(102_400))).containsExactly(51_200L, 102_400L);
-        MonteCarlo tooFew = rare.withMostTrials(102_399);
+        MonteCarlo<Dimensionless> tooFew = rare.withMostTrials(102_399);
         assertThatThrownBy(tooFew::run)
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("51200")
@@ -62,7 +63,7 @@ class MonteCarloEdgesTest {
 
     @Test
     void bounds_of_the_settings_are_served_and_what_lies_beyond_is_refused() {
-        MonteCarlo any = simulation(x -> x[0]);
+        MonteCarlo<Dimensionless> any = simulation(x -> x[0]);
         assertThatCode(() -> any.withMostTrials(20_000)).doesNotThrowAnyException();
         assertThatThrownBy(() -> any.withMostTrials(19_999)).hasMessageContaining("newMost is 19999");
         assertThatCode(() -> any.withMostTrials(MonteCarlo.TRIALS_LIMIT)).doesNotThrowAnyException();
@@ -123,7 +124,7 @@ class MonteCarloEdgesTest {
     @Test
     void an_interrupted_thread_draws_nothing() {
         AtomicInteger calls = new AtomicInteger();
-        MonteCarlo counted = simulation(x -> calls.incrementAndGet());
+        MonteCarlo<Dimensionless> counted = simulation(x -> calls.incrementAndGet());
         Thread.currentThread().interrupt();
         assertThatThrownBy(counted::run).isInstanceOf(InterruptedException.class);
         assertThat(calls).hasValue(0);
@@ -132,7 +133,7 @@ class MonteCarloEdgesTest {
     @Test
     void an_interruption_is_noticed_within_a_block() {
         AtomicInteger calls = new AtomicInteger();
-        MonteCarlo interrupted = simulation(x -> {
+        MonteCarlo<Dimensionless> interrupted = simulation(x -> {
             if (calls.incrementAndGet() == 10) {
                 Thread.currentThread().interrupt();
             }

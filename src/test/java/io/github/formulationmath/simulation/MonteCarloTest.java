@@ -1,10 +1,14 @@
 package io.github.formulationmath.simulation;
 
+import static io.github.formulationmath.quantity.FormulationUnits.MILLIGRAM;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.AmountFormat;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.reference.ReferenceTable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,11 +16,16 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The adaptive procedure and its intervals against JCGM 101:2008. */
 class MonteCarloTest {
+
+    private static final Amount<Mass> MG = Amount.mass("1 mg");
 
     private static final ToDoubleFunction<double[]> SUM = x -> {
         double sum = 0;
@@ -43,15 +52,15 @@ class MonteCarloTest {
     /** JCGM 101:2008, 9.2.2: four standard normal quantities, u = 2.00, 95 % within ±3.92. */
     @Test
     void four_normal_quantities() throws InterruptedException {
-        MonteCarlo.Result result =
-                MonteCarlo.of(copies(InputQuantity.normal(0, 1), 4), SUM).run();
+        MonteCarlo.Result<Dimensionless> result =
+                Plain.simulation(copies(Plain.normal(0, 1), 4), SUM).run();
         assertThat(result.isStable()).isTrue();
-        assertThat(result.tolerance()).isEqualTo(0.05);
-        assertThat(result.estimate()).isCloseTo(0, within(0.05));
-        assertThat(result.standardUncertainty()).isCloseTo(2.00, within(0.05));
-        assertThat(result.validates(MonteCarlo.Result.CoverageInterval.around(0, 3.92)))
-                .isTrue();
-        assertThat(result.shortestInterval().length()).isCloseTo(7.84, within(0.1));
+        assertThat(Plain.number(result.tolerance())).isEqualTo(0.05);
+        assertThat(Plain.number(result.estimate())).isCloseTo(0, within(0.05));
+        assertThat(Plain.number(result.standardUncertainty())).isCloseTo(2.00, within(0.05));
+        assertThat(result.validates(Plain.around(0, 3.92))).isTrue();
+        Interval<Amount<Dimensionless>> shortest = result.shortestInterval();
+        assertThat(Plain.number(shortest.greatest().minus(shortest.least()))).isCloseTo(7.84, within(0.1));
     }
 
     /**
@@ -62,15 +71,15 @@ class MonteCarloTest {
     @Test
     void four_rectangular_quantities() throws InterruptedException {
         double half = Math.sqrt(3);
-        MonteCarlo.Result result = MonteCarlo.of(copies(InputQuantity.rectangular(-half, half), 4), SUM)
+        MonteCarlo.Result<Dimensionless> result = Plain.simulation(copies(Plain.rectangular(-half, half), 4), SUM)
                 .withSignificantDigits(3)
                 .run();
         double expected = half * centralHalfWidthOfFour(0.95);
         assertThat(expected).isCloseTo(3.88, within(0.005));
         assertThat(result.isStable()).isTrue();
-        assertThat(result.standardUncertainty()).isCloseTo(2.00, within(0.005));
-        assertThat(result.symmetricInterval().low()).isCloseTo(-expected, within(0.01));
-        assertThat(result.symmetricInterval().high()).isCloseTo(expected, within(0.01));
+        assertThat(Plain.number(result.standardUncertainty())).isCloseTo(2.00, within(0.005));
+        assertThat(Plain.number(result.symmetricInterval().least())).isCloseTo(-expected, within(0.01));
+        assertThat(Plain.number(result.symmetricInterval().greatest())).isCloseTo(expected, within(0.01));
     }
 
     /** The sum S of four rectangular quantities on [-1, 1] has P(S > s) = ((4 - s) / 2)⁴ / 24 for 2 ≤ s ≤ 4 (Irwin-Hall). */
@@ -85,13 +94,13 @@ class MonteCarloTest {
         for (ReferenceTable.Row row :
                 ReferenceTable.read("shared/reference/gum-coverage.csv").rows()) {
             if (row.text("shape").equals("sum of three equal rectangular")) {
-                MonteCarlo.Result result = MonteCarlo.of(copies(InputQuantity.rectangular(-1, 1), 3), SUM)
+                MonteCarlo.Result<Dimensionless> result = Plain.simulation(copies(Plain.rectangular(-1, 1), 3), SUM)
                         .withProbability(row.decimal("probability_percent").doubleValue() / 100)
                         .withSignificantDigits(3)
                         .withMostTrials(1_000_000)
                         .run();
-                assertThat(result.standardUncertainty()).isCloseTo(1, within(0.002));
-                assertThat(result.symmetricInterval().high())
+                assertThat(Plain.number(result.standardUncertainty())).isCloseTo(1, within(0.002));
+                assertThat(Plain.number(result.symmetricInterval().greatest()))
                         .isCloseTo(row.decimal("k").doubleValue(), within(0.005));
             }
         }
@@ -100,27 +109,38 @@ class MonteCarloTest {
     /** JCGM 101:2008, 9.3, tables 5 to 7: the deviation of a weight from its nominal mass, in mg. */
     @Test
     void mass_calibration() throws InterruptedException {
-        List<InputQuantity> inputs = List.of(
-                InputQuantity.normal(100_000, 0.050),
-                InputQuantity.normal(1.234, 0.020),
-                InputQuantity.rectangular(1.10, 1.30),
-                InputQuantity.rectangular(7000, 9000),
-                InputQuantity.rectangular(7950, 8050));
-        MonteCarlo.Result result = MonteCarlo.of(
-                        inputs, x -> (x[0] + x[1]) * (1 + (x[2] - 1.2) * (1 / x[3] - 1 / x[4])) - 100_000)
+        Amount<?> kilogramPerCubicMetre = AmountFormat.standard().parse("1 kg/m³");
+        List<InputQuantity<?>> inputs = List.of(
+                InputQuantity.normal(Amount.mass("100 g").to(MILLIGRAM), Amount.mass("0.050 mg")),
+                InputQuantity.normal(Amount.mass("1.234 mg"), Amount.mass("20 µg")),
+                between(kilogramPerCubicMetre, "1.10", "1.30"),
+                between(kilogramPerCubicMetre, "7000", "9000"),
+                between(kilogramPerCubicMetre, "7950", "8050"));
+        MonteCarlo.Result<Mass> result = MonteCarlo.of(
+                        inputs,
+                        x -> (x[0] + x[1]) * (1 + (x[2] - 1.2) * (1 / x[3] - 1 / x[4])) - 100_000,
+                        Amount.mass("1 mg"))
                 .withSeed(7)
                 .run();
         assertThat(result.isStable()).isTrue();
-        assertThat(result.estimate()).isCloseTo(printed("any", "estimate"), within(0.0005));
-        assertThat(result.standardUncertainty())
+        assertThat(Plain.number(result.estimate())).isCloseTo(printed("any", "estimate"), within(0.0005));
+        assertThat(Plain.number(result.standardUncertainty()))
                 .isCloseTo(printed("Monte Carlo", "standard uncertainty"), within(0.0005));
-        assertThat(result.shortestInterval().low())
+        assertThat(Plain.number(result.shortestInterval().least()))
                 .isCloseTo(printed("Monte Carlo", "low end of the shortest 95 % interval"), within(0.002));
-        assertThat(result.shortestInterval().high())
+        assertThat(Plain.number(result.shortestInterval().greatest()))
                 .isCloseTo(printed("Monte Carlo", "high end of the shortest 95 % interval"), within(0.002));
+        assertThat(result.estimate().symbol()).isEqualTo("mg");
+        assertThat(result.toString()).startsWith("≈ 1.23").contains(" mg, standard uncertainty ≈ 0.07");
         // The first-order formula is too small here, as the standard shows, and the simulation says so.
-        assertThat(result.validates(MonteCarlo.Result.CoverageInterval.around(1.234, 1.96 * 0.0539)))
+        Amount<Mass> expanded = Amount.mass("53.9 µg").times(Ratio.parse("1.96"));
+        Amount<Mass> estimate = Amount.mass("1.234 mg");
+        assertThat(result.validates(Interval.of(estimate.minus(expanded), estimate.plus(expanded))))
                 .isFalse();
+    }
+
+    private static <Q extends Quantity<Q>> InputQuantity<Q> between(Amount<Q> unit, String lower, String upper) {
+        return InputQuantity.rectangular(unit.times(Ratio.parse(lower)), unit.times(Ratio.parse(upper)));
     }
 
     private static double printed(String method, String quantity) {
@@ -135,19 +155,18 @@ class MonteCarloTest {
 
     @Test
     void the_same_bits_for_any_number_of_threads() throws InterruptedException {
-        MonteCarlo simulation = MonteCarlo.of(
-                        List.of(
-                                InputQuantity.normal(0, 1),
-                                InputQuantity.rectangular(0, 1),
-                                InputQuantity.triangular(0, 1)),
-                        SUM)
+        MonteCarlo<Dimensionless> simulation = Plain.simulation(
+                        List.of(Plain.normal(0, 1), Plain.rectangular(0, 1), Plain.triangular(0, 1)), SUM)
                 .withSeed(42);
-        MonteCarlo.Result alone = simulation.run();
+        MonteCarlo.Result<Dimensionless> alone = simulation.run();
         ExecutorService executor = Executors.newFixedThreadPool(3);
         try {
             for (int blocks = 1; blocks <= 7; blocks += 3) {
-                MonteCarlo.Result spread = simulation.run(executor, blocks, (done, most) -> {});
+                MonteCarlo.Result<Dimensionless> spread = simulation.run(executor, blocks, (done, most) -> {});
                 assertThat(spread.toString()).isEqualTo(alone.toString());
+                assertThat(spread.estimate()).isEqualTo(alone.estimate());
+                assertThat(spread.standardUncertainty()).isEqualTo(alone.standardUncertainty());
+                assertThat(spread.symmetricInterval()).isEqualTo(alone.symmetricInterval());
                 assertThat(spread.shortestInterval()).isEqualTo(alone.shortestInterval());
             }
         } finally {
@@ -159,7 +178,7 @@ class MonteCarloTest {
     @Test
     void listener_hears_of_every_block_and_work_is_bounded() throws InterruptedException {
         List<Long> heard = new ArrayList<>();
-        MonteCarlo.Result result = MonteCarlo.of(copies(InputQuantity.normal(0, 1), 1), SUM)
+        MonteCarlo.Result<Dimensionless> result = Plain.simulation(copies(Plain.normal(0, 1), 1), SUM)
                 .withSignificantDigits(4)
                 .withMostTrials(55_000)
                 .run((done, most) -> {
@@ -174,54 +193,69 @@ class MonteCarloTest {
     @Test
     void interruption_stops_it() {
         Thread.currentThread().interrupt();
-        assertThatThrownBy(() -> MonteCarlo.of(copies(InputQuantity.normal(0, 1), 1), SUM)
-                        .run())
+        assertThatThrownBy(() ->
+                        Plain.simulation(copies(Plain.normal(0, 1), 1), SUM).run())
                 .isInstanceOf(InterruptedException.class);
         assertThat(Thread.interrupted()).isFalse();
     }
 
     @Test
     void a_quantity_without_spread() throws InterruptedException {
-        MonteCarlo.Result result =
-                MonteCarlo.of(copies(InputQuantity.normal(3, 0), 1), SUM).run();
+        MonteCarlo.Result<Dimensionless> result =
+                Plain.simulation(copies(Plain.normal(3, 0), 1), SUM).run();
         assertThat(result.isStable()).isTrue();
-        assertThat(result.standardUncertainty()).isZero();
-        assertThat(result.symmetricInterval()).isEqualTo(new MonteCarlo.Result.CoverageInterval(3, 3));
-        assertThat(result.probabilityAtMost(3)).isEqualTo(1);
-        assertThat(result.probabilityAtMost(2.9)).isZero();
-        assertThat(result.quantile(0.5)).isEqualTo(3);
+        assertThat(Plain.number(result.standardUncertainty())).isZero();
+        assertThat(result.symmetricInterval()).isEqualTo(Plain.between(3, 3));
+        assertThat(result.probabilityAtMost(Plain.one(3))).isEqualTo(1);
+        assertThat(result.probabilityAtMost(Plain.one(2.9))).isZero();
+        assertThat(Plain.number(result.quantile(0.5))).isEqualTo(3);
     }
 
     @Test
     void refusals() {
-        MonteCarlo simulation = MonteCarlo.of(copies(InputQuantity.normal(0, 1), 1), x -> 1 / (x[0] * 0));
+        MonteCarlo<Dimensionless> simulation = Plain.simulation(copies(Plain.normal(0, 1), 1), x -> 1 / (x[0] * 0));
         assertThatThrownBy(simulation::run)
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageContaining("finite");
-        assertThatThrownBy(() -> MonteCarlo.of(List.of(), SUM)).hasMessageContaining("inputs");
+        assertThatThrownBy(() -> Plain.simulation(List.of(), SUM)).hasMessageContaining("inputs");
         assertThatThrownBy(() -> simulation.withProbability(1)).hasMessageContaining("newProbability");
         assertThatThrownBy(() -> simulation.withProbability(Double.NaN)).hasMessageContaining("newProbability");
         assertThatThrownBy(() -> simulation.withSignificantDigits(0)).hasMessageContaining("newDigits");
         assertThatThrownBy(() -> simulation.withMostTrials(1)).hasMessageContaining("newMost");
         assertThatThrownBy(() -> simulation.withProbability(0.9999999).run()).hasMessageContaining("blocks of");
-        assertThatThrownBy(() -> InputQuantity.rectangular(1, 0)).hasMessageContaining("lower is 1");
-        assertThatThrownBy(() -> InputQuantity.normal(Double.NaN, 1)).hasMessageContaining("middle");
-        assertThatThrownBy(() -> new MonteCarlo.Result.CoverageInterval(1, Double.NaN))
-                .hasMessageContaining("inside");
+        assertThatThrownBy(() -> Plain.rectangular(1, 0)).hasMessageContaining("lower is 1");
     }
 
-    private static List<InputQuantity> copies(InputQuantity input, int count) {
-        return Collections.nCopies(count, input);
+    /** What a model gives counts in the unit that it was said to; a limit may be given in another. */
+    @Test
+    void the_unit_goes_with_every_figure() throws InterruptedException {
+        MonteCarlo.Result<Mass> result = MonteCarlo.of(
+                        List.of(InputQuantity.normal(Amount.mass("3 g"), Amount.mass("0 g"))), x -> x[0] * 1000, MG)
+                .run();
+        assertThat(result.estimate()).isEqualTo(Amount.mass("3000 mg"));
+        assertThat(result.symmetricInterval()).hasToString("[3000 mg, 3000 mg]");
+        assertThat(result.quantile(1)).hasToString("3000 mg");
+        assertThat(result.tolerance()).hasToString("0 mg");
+        assertThat(result.probabilityAtMost(Amount.mass("3 g"))).isEqualTo(1);
+        assertThat(result.probabilityAtMost(Amount.mass("2.999 g"))).isZero();
+        assertThat(result.validates(Interval.of(Amount.mass("3 g"), Amount.mass("3 g"))))
+                .isTrue();
+        assertThat(result)
+                .hasToString("3000 mg, standard uncertainty 0 mg, [3000 mg, 3000 mg] at p = 0.95 from 100000 trials");
     }
 
     @Test
-    void an_interval_around_an_estimate_is_finite() {
-        for (double[] bad :
-                new double[][] {{Double.NaN, 1}, {1, Double.NaN}, {1, Double.POSITIVE_INFINITY}, {1, -0.5}}) {
-            assertThatThrownBy(() -> MonteCarlo.Result.CoverageInterval.around(bad[0], bad[1]))
-                    .isInstanceOf(IllegalArgumentException.class);
-        }
-        assertThat(MonteCarlo.Result.CoverageInterval.around(1, 0.5))
-                .isEqualTo(new MonteCarlo.Result.CoverageInterval(0.5, 1.5));
+    void a_unit_is_above_nothing_and_no_point_on_a_scale() {
+        List<InputQuantity<Dimensionless>> inputs = List.of(Plain.normal(0, 1));
+        assertThatThrownBy(() -> MonteCarlo.of(inputs, SUM, Amount.mass("0 g")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("unit is 0 g");
+        assertThatThrownBy(() -> MonteCarlo.of(inputs, SUM, Amount.temperature("1 °C")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("to(KELVIN)");
+    }
+
+    private static List<InputQuantity<Dimensionless>> copies(InputQuantity<Dimensionless> input, int count) {
+        return Collections.nCopies(count, input);
     }
 }

@@ -49,8 +49,7 @@ class SettledTest {
             while (!stability.isReached()) {
                 stability.add(block(law, uncertainty, size, random));
             }
-            MonteCarlo.Result result = stability.result();
-            MonteCarlo.Result.CoverageInterval found = result.symmetricInterval();
+            SortedTrials.Ends found = stability.all().symmetric(probability);
             double off = Math.max(Math.abs(found.low() + end), Math.abs(found.high() - end));
             wrong += off > stability.tolerance() ? 1 : 0;
         }

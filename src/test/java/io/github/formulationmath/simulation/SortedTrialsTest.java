@@ -28,24 +28,23 @@ class SortedTrialsTest {
     @Test
     void the_symmetric_interval_leaves_as_many_below_as_above() {
         // q = 8 of M = 10, r = (10 - 8 + 1) / 2 rounded down = 1: from the first to the ninth value.
-        assertThat(oneToTen().symmetric(0.8)).isEqualTo(new MonteCarlo.Result.CoverageInterval(1, 9));
+        assertThat(oneToTen().symmetric(0.8)).isEqualTo(new SortedTrials.Ends(1, 9));
         // q = 5, r = 3: from the third to the eighth.
-        assertThat(oneToTen().symmetric(0.5)).isEqualTo(new MonteCarlo.Result.CoverageInterval(3, 8));
+        assertThat(oneToTen().symmetric(0.5)).isEqualTo(new SortedTrials.Ends(3, 8));
         // q would be 10; no interval holds more than from the first to the last.
-        assertThat(oneToTen().symmetric(0.99)).isEqualTo(new MonteCarlo.Result.CoverageInterval(1, 10));
+        assertThat(oneToTen().symmetric(0.99)).isEqualTo(new SortedTrials.Ends(1, 10));
         // pM = 4.6 is no whole number: q = 5.
-        assertThat(oneToTen().symmetric(0.46)).isEqualTo(new MonteCarlo.Result.CoverageInterval(3, 8));
+        assertThat(oneToTen().symmetric(0.46)).isEqualTo(new SortedTrials.Ends(3, 8));
     }
 
     @Test
     void the_shortest_interval_is_found_wherever_it_lies_and_the_first_of_equals_counts() {
         assertThat(trials(0, 10, 11, 12, 13, 14, 30, 40, 50, 60).shortest(0.4))
-                .isEqualTo(new MonteCarlo.Result.CoverageInterval(10, 14));
+                .isEqualTo(new SortedTrials.Ends(10, 14));
         assertThat(trials(0, 10, 20, 30, 40, 50, 51, 52, 53, 54).shortest(0.4))
-                .isEqualTo(new MonteCarlo.Result.CoverageInterval(50, 54));
-        assertThat(trials(0, 1, 2, 3, 4, 50, 60, 70, 80, 90).shortest(0.4))
-                .isEqualTo(new MonteCarlo.Result.CoverageInterval(0, 4));
-        assertThat(oneToTen().shortest(0.4)).isEqualTo(new MonteCarlo.Result.CoverageInterval(1, 5));
+                .isEqualTo(new SortedTrials.Ends(50, 54));
+        assertThat(trials(0, 1, 2, 3, 4, 50, 60, 70, 80, 90).shortest(0.4)).isEqualTo(new SortedTrials.Ends(0, 4));
+        assertThat(oneToTen().shortest(0.4)).isEqualTo(new SortedTrials.Ends(1, 5));
     }
 
     @Test

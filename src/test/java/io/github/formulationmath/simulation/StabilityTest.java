@@ -26,11 +26,11 @@ class StabilityTest {
     void blocks_are_pooled() {
         Stability stability = stability(new double[] {1, 2, 3}, new double[] {5, 7});
         assertThat(stability.trials()).isEqualTo(5);
-        MonteCarlo.Result all = stability.result();
-        assertThat(all.trials()).isEqualTo(5);
-        assertThat(all.estimate()).isCloseTo(3.6, within(1e-15));
+        SortedTrials all = stability.all();
+        assertThat(all.size()).isEqualTo(5);
+        assertThat(all.mean()).isCloseTo(3.6, within(1e-15));
         // 2.6² + 1.6² + 0.6² + 1.4² + 3.4² = 23.2
-        assertThat(all.standardUncertainty()).isCloseTo(Math.sqrt(23.2 / 4), within(1e-15));
+        assertThat(all.standardDeviation()).isCloseTo(Math.sqrt(23.2 / 4), within(1e-15));
     }
 
     /** 7.9.2: half a unit of the last digit of the standard deviation of all trials, here of one digit. */

@@ -11,6 +11,8 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Formulas;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
@@ -22,11 +24,7 @@ import org.junit.jupiter.api.Test;
 
 class BatchWindowTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .line("Oil", "79.5 %")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balm("balm");
 
     private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "2000 g"))
             .with(Vessel.of("beaker", "214 g").holding("600 mL", "450 mL"));

@@ -7,10 +7,7 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
-import io.github.formulationmath.plan.Closure;
-import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Entry;
@@ -18,6 +15,8 @@ import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Working;
+import io.github.formulationmath.support.Formulas;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import java.util.Map;
@@ -107,7 +106,7 @@ class CertificateTest {
 
     @Test
     void of_one_division_there_is_none_less() {
-        Formula alone = Formula.inPercent("alone").line("Oil", "100 %").build();
+        Formula alone = Formulas.only("alone", "Oil");
         MinimumBatch.Found found = found(alone, TENTH, Criterion.madeWithin(Tolerances.of("5 %")));
         assertThat(found.smallest().canonical()).isEqualTo(Ratio.parse("0.1"));
         assertThat(notes(found.working())).isEmpty();
@@ -203,7 +202,7 @@ class CertificateTest {
     /** 1.7 g within 5 %: up to 1.785 g; 1 g shows 2, 0.5 g 3, 0.2 g 8 or 9: only 0.1 g is near enough. */
     @Test
     void a_step_of_the_series_must_itself_pass() {
-        Formula alone = Formula.inPercent("alone").line("Oil", "100 %").build();
+        Formula alone = Formulas.only("alone", "Oil");
         CoarsestStep coarsest = coarsest(Batch.of(alone, BatchSize.ofMass("1.7 g")));
         assertThat(coarsest.exactStep()).contains(Amount.mass("1.785 g"));
         assertThat(coarsest.step()).contains(Amount.mass("0.1 g"));
@@ -218,35 +217,5 @@ class CertificateTest {
 
     private static CoarsestStep coarsest(Batch batch) {
         return CoarsestStep.of(batch, TENTH, Criterion.roundingWithin(Tolerances.of("5 %")));
-    }
-
-    @Test
-    void a_closed_total_says_which_remainder_was_last_to_get_a_division() {
-        Formula three = RandomFormulas.formula(1, 1, 1);
-        WeighingPlan rounded = closed(three, "10 g");
-        assertThat(rounded.lines().stream().map(line -> line.reading().toString()))
-                .containsExactly("3.4 g", "3.3 g", "3.3 g");
-        PlannedLine first = rounded.lines().get(0);
-        assertThat(notes(first.working())).containsExactly("note.largest-remainder");
-        assertThat(decisions(first)).hasSize(1).allMatch(Entry.Decision::holds);
-        assertThat(decisions(closed(three, "9 g").lines().get(0))).isEmpty();
-    }
-
-    private static WeighingPlan closed(Formula formula, String size) {
-        return WeighingPlan.of(
-                Batch.of(formula, BatchSize.ofMass(size)), Bench.of(TENTH).closing(Closure.CLOSED));
-    }
-
-    /** 10 g on 0.1 g: 99.8 % shows 10.0 g, so that nothing is left for 0.2 %; 20.8 and 79.2 divisions leave a share. */
-    @Test
-    void the_line_that_takes_the_rest_may_get_nothing() {
-        Formula trace = Formula.inPercent("trace")
-                .line("Oil", "99.8 %")
-                .quantitySufficient("Aqua")
-                .build();
-        WeighingPlan plan = WeighingPlan.of(
-                Batch.of(trace, BatchSize.ofMass("10 g")), Bench.of(TENTH).closing(Closure.QS_TAKES_REST));
-        assertThat(plan.line("Aqua").reading()).isEqualTo(Amount.mass("0 g"));
-        assertThat(plan.closes()).isTrue();
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.BatchOracle;
+import io.github.formulationmath.support.RandomFormulas;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;

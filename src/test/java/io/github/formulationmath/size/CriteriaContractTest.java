@@ -2,8 +2,6 @@ package io.github.formulationmath.size;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.DecisionRule;
@@ -12,10 +10,7 @@ import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.plan.Bench;
-import io.github.formulationmath.plan.Closure;
-import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
@@ -23,9 +18,7 @@ import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.weighing.WeighingStation;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -177,80 +170,12 @@ class CriteriaContractTest {
         }
     }
 
-    @Nested
-    class StationContract implements ValueContract<WeighingStation> {
-        @Override
-        public List<WeighingStation> different() {
-            Vessel beaker = Vessel.of("beaker", "200 g");
-            return List.of(
-                    WeighingStation.inVessel(TENTH, beaker),
-                    WeighingStation.fromBoat(TENTH, beaker),
-                    WeighingStation.inVessel(TENTH, Vessel.of("jar", "100 g")),
-                    WeighingStation.inVessel(Balance.of("1 g", "5 kg"), beaker));
-        }
-
-        @Override
-        public List<WeighingStation> same() {
-            return different();
-        }
-
-        @Test
-        void a_station_says_how_it_weighs() {
-            assertThat(different().get(0).toString()).contains(", in beaker");
-            assertThat(different().get(1).toString()).contains(", from beaker");
-        }
-    }
-
-    @Nested
-    class PlanContract implements ValueContract<WeighingPlan> {
-        private final Formula balm = Formula.inPercent("balm")
-                .quantitySufficient("Oil")
-                .line("Wax", "20 %")
-                .build();
-
-        private WeighingPlan plan(String size, Closure closure) {
-            return WeighingPlan.of(
-                    Batch.of(balm, BatchSize.ofMass(size)), Bench.of(TENTH).closing(closure));
-        }
-
-        @Override
-        public List<WeighingPlan> different() {
-            return List.of(
-                    plan("100 g", Closure.INDEPENDENT),
-                    plan("100 g", Closure.CLOSED),
-                    plan("101 g", Closure.CLOSED),
-                    plan("102.5 g", Closure.QS_TAKES_REST));
-        }
-
-        @Override
-        public List<WeighingPlan> same() {
-            return different();
-        }
-
-        @Test
-        void a_plan_and_its_lines_say_what_they_read() {
-            PlannedLine wax = plan("102.5 g", Closure.CLOSED).line("Wax");
-            assertThat(wax).hasToString("Wax: 20.5 g");
-            assertThat(different().get(3).toString()).contains("[Oil: 82.0 g, Wax: 20.5 g]");
-        }
-    }
-
-    @Nested
-    class PlannedLineContract implements ValueContract<PlannedLine> {
-        @Override
-        public List<PlannedLine> different() {
-            Formula three = Formula.inPercent("three")
-                    .line("a", "10 %")
-                    .line("b", "30 %")
-                    .line("c", "60 %")
-                    .build();
-            return WeighingPlan.of(Batch.of(three, BatchSize.ofMass("100 g")), TENTH)
-                    .lines();
-        }
-
-        @Override
-        public List<PlannedLine> same() {
-            return different();
-        }
+    /** Criteria that hold only where readings close in their way ask for that bench. */
+    @Test
+    void a_criterion_names_the_bench_that_shows_it() {
+        Bench grams = Bench.of(Balance.of("1 g", "100 kg"));
+        assertThat(Criterion.oneDivision().showing(grams)).isEmpty();
+        assertThat(Criterion.madeWithin(FIVE, Amount.mass("0.1 g")).showing(grams))
+                .contains(grams.closingWithin(FIVE, Amount.mass("0.1 g")));
     }
 }

@@ -13,6 +13,8 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Formulas;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
@@ -27,11 +29,7 @@ import org.junit.jupiter.api.Test;
 
 class InverseQuestionsTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .line("Oil", "79.5 %")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balm("balm");
     private static final Formula CREAM =
             Formula.inPercent("cream").line("Aqua", "99 %").line("Gum", "1 %").build();
 

@@ -15,6 +15,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -35,11 +36,7 @@ import org.junit.jupiter.api.Test;
 /** Equality, text and serial form of the values that questions are made of and answered with. */
 class PlanningValuesTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .line("Oil", "79.5 %")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balm("balm");
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
     private static final Substance WAX = Substance.of("Wax");
 

@@ -8,6 +8,8 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.Formulas;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
@@ -20,11 +22,7 @@ class SizeSearchTest {
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .line("Oil", "79.5 %")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balm("balm");
 
     private static final List<Criterion> CRITERIA = List.of(
             Criterion.oneDivision(),

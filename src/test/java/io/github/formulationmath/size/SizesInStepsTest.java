@@ -1,11 +1,8 @@
 package io.github.formulationmath.size;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.weighing.Balance;
@@ -58,22 +55,5 @@ class SizesInStepsTest {
         // The sizes alone do not look at what the bench carries.
         assertThat(BatchWindow.of(cream(), bench, asked).sizes().within("460 g", "500 g", "10 g"))
                 .hasSize(5);
-    }
-
-    @Test
-    void a_volume_among_masses_counts_by_the_density_and_is_refused_without() {
-        Formula balm = Formula.inMasses("Balm")
-                .line(Ingredient.of("Oil").withDensity("0.9 g/mL"), "100 mL")
-                .line("Wax", "10 g")
-                .build();
-        assertThat(balm.line("Oil").share()).hasToString("90 %");
-        assertThatThrownBy(() -> Formula.inMasses("Balm").line("Oil", "100 mL"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("the amount of Oil")
-                .hasMessageContaining("withDensity(\"0.92 g/mL\")");
-        assertThatThrownBy(() -> Formula.inMasses("Balm").line("Oil", "100 %")).hasMessageContaining("100 %");
-        assertThatThrownBy(() -> BatchSize.ofMass("300 mL"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("BatchSize.ofVolume(\"300 mL\", \"0.97 g/mL\")");
     }
 }

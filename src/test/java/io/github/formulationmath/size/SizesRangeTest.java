@@ -10,14 +10,14 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import org.junit.jupiter.api.Test;
 
 /** One line alone on a display of 1 g, so that its windows are known by hand: n/(1 + τ) to n/(1 − τ). */
 class SizesRangeTest {
 
-    private static final Formula ALONE =
-            Formula.inPercent("alone").line("Oil", "100 %").build();
+    private static final Formula ALONE = Formulas.only("alone", "Oil");
 
     private static Sizes within(Ratio tolerance) {
         return Criterion.roundingWithin(Tolerances.of(MassFraction.of(tolerance)))

@@ -15,7 +15,7 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
-import io.github.formulationmath.sheet.BatchSheet;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import java.util.List;
@@ -55,9 +55,6 @@ class WindowAnswersTest {
         WeighingPlan plan = WeighingPlan.of(Batch.of(BALM, BatchSize.ofMass("500 g")), BLIND);
         assertThat(plan.notConsidered()).isEqualTo(window.notConsidered());
         assertThat(plan.toString()).endsWith("; " + REMARK);
-        for (Format format : List.of(Format.TEXT, Format.MARKDOWN, Format.HTML)) {
-            assertThat(BatchSheet.of(plan).print(format)).contains("The volume of jar was not considered");
-        }
     }
 
     private static String explained(BatchWindow.End end) {
@@ -75,14 +72,6 @@ class WindowAnswersTest {
         WeighingPlan plan = WeighingPlan.of(Batch.of(BALM, BatchSize.ofMass("100 g")), watched);
         assertThat(plan.notConsidered()).isEmpty();
         assertThat(plan.toString()).doesNotContain("not considered");
-        assertThat(BatchSheet.of(plan).print(Format.TEXT)).doesNotContain("not considered");
-    }
-
-    @Test
-    void a_vessel_without_a_volume_leaves_nothing_to_say() {
-        assertThat(Bench.of(TENTH).notConsidered()).isEmpty();
-        assertThat(Bench.of(TENTH).with(Vessel.of("jar", "85 g")).notConsidered())
-                .isEmpty();
     }
 
     @Test

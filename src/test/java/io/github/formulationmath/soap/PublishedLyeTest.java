@@ -97,24 +97,6 @@ class PublishedLyeTest {
         assertThat(shown(balance.shortfall().least().canonical().times(100), 1)).isEqualTo("12.3");
     }
 
-    /** The same book: "fatty acids to anhydrides × 0.9875". Two acids lose one water, of oleic acid 0.968: a misprint of 0.9675. */
-    @Test
-    void a_printed_factor_is_a_misprint() {
-        Ratio oleic = grams("C18H34O2").times(2);
-        Ratio factor = oleic.minus(grams("H2O")).dividedBy(oleic);
-        assertThat(shown(factor, 3)).isEqualTo("0.968");
-        assertThat(factor.minus(Ratio.parse("0.9675")).abs()).isLessThan(Ratio.parse("0.001"));
-        assertThat(factor.minus(Ratio.parse("0.9875")).abs()).isGreaterThan(Ratio.parse("0.019"));
-    }
-
-    /** luyentap365.com: a tonne of fat with 89 % tristearin gives 918 kg of sodium stearate; exactly 917.851. */
-    @Test
-    void a_tonne_of_tristearin() {
-        Ratio soap = Ratio.of(890).dividedBy(grams("C57H110O6")).times(3).times(grams("C18H35NaO2"));
-        assertThat(shown(soap, 3)).isEqualTo("917.851");
-        assertThat(shown(soap, 0)).isEqualTo("918");
-    }
-
     /** khoahoc.vn: 8.58 kg of fat and 1.2 kg of NaOH give 0.92 kg of glycerol and 8.86 kg of soap. */
     @Test
     void masses_are_kept() {
@@ -166,18 +148,6 @@ class PublishedLyeTest {
         assertThat(shown(koh.dividedBy(Ratio.parse("134.4")).times(1000), 0)).isEqualTo("188");
         assertThatThrownBy(() -> SaponificationValue.ofStandard("1880 mg KOH/g", "1880 mg KOH/g", BOOK))
                 .hasMessageContaining("there is no fat");
-    }
-
-    /** Simmons and Appleton, Appendix C: 25.526 % Na2O are 32.930 % NaOH, a ratio of 1.2901; exactly 1.29067. */
-    @Test
-    void caustic_soda_by_its_oxide() {
-        Ratio ratio = grams("HNaO").times(2).dividedBy(grams("Na2O"));
-        assertThat(shown(ratio, 5)).isEqualTo("1.29067");
-        assertThat(Ratio.parse("25.526")
-                        .times(ratio)
-                        .minus(Ratio.parse("32.930"))
-                        .abs())
-                .isLessThan(Ratio.parse("0.02"));
     }
 
     /**

@@ -37,15 +37,6 @@ class StrengthsTest {
         assertThat(shown(acid, 0)).isEqualTo("221");
     }
 
-    /** The same: 125 g of HCl are in 282 mL; exactly 282.371. Read as w/v (37.2 g in 100 mL) it would be 336 mL. */
-    @Test
-    void grams_of_acid_are_in_so_many_millilitres_through_the_density() {
-        Density density = Density.ofGramsPerMillilitre("1.19");
-        Amount<Mass> stock = MassFraction.parse("37.2 %").wholeOf(Amount.mass("125 g"));
-        assertThat(shown(density.volumeOf(stock).canonical(), 3)).isEqualTo("282.371");
-        assertThat(shown(Ratio.of(125).dividedBy(Ratio.parse("0.372")), 0)).isEqualTo("336");
-    }
-
     /** The same: 135 g of HCl in 775 g of water are 14.8 %; exactly 14.835. Over the water alone it would be 17.4 %. */
     @Test
     void what_is_dissolved_counts_in_the_whole() {

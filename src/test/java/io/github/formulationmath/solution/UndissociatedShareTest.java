@@ -5,6 +5,7 @@ import static io.github.formulationmath.solution.Acids.ammonium;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.formulationmath.document.Format;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
@@ -14,6 +15,8 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -251,5 +254,16 @@ class UndissociatedShareTest {
     private static String percent(String pk, String ph) {
         Ratio share = UndissociatedShare.of(acid(pk), ph, "0").ideal().least().percent();
         return Rounding.toDecimalPlaces(2).format(share);
+    }
+
+    /** 1/(1 + 10^(pH − pK)) in decimals of our own: pH 5.5 and pK 5 stand a square root of ten apart. */
+    @Test
+    void an_undissociated_share_is_that_of_the_relation() {
+        BigDecimal root = BigDecimal.TEN.sqrt(new MathContext(60));
+        var acid = AcidConstants.at25Celsius("acid", Source.published("test", ""), "5", "0");
+        var share = UndissociatedShare.of(acid, "5.5", "0").atTheMiddles();
+        BigDecimal expected = BigDecimal.ONE.divide(BigDecimal.ONE.add(root), new MathContext(40));
+        assertThat(share.fraction().minus(Ratio.of(expected)).abs()).isLessThan(Ratio.parse("1e-16"));
+        assertThat(share.origin().working().document().print(Format.TEXT)).contains("antilog(u)");
     }
 }

@@ -49,6 +49,15 @@ public final class Formulas {
                 .build();
     }
 
+    /** A preservative so close to its cap of 1 % that the balance decides. */
+    public static Formula closeToTheCap(String name) {
+        return Formula.inPercent(name)
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "5 %")
+                .line("Phenoxyethanol", "0.98 %")
+                .build();
+    }
+
     /** Six lines from 70 % to 0.5 %: the error of rounding against the size of the batch is a saw-tooth with islands. */
     public static Formula sawTooth(String name) {
         return Formula.inPercent(name)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.verification.Verification.Cause;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -14,14 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Slips that touch one figure. All figures by hand, of 400 g: 320, 12, 48 and 20 g; the oil phase is 68 g. */
 class SingleFigureSlipsTest {
 
-    private static final Formula LOTION = Formula.inPercent("Oat lotion")
-            .phase("water")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "3 %")
-            .phase("oil")
-            .line("Avena Sativa Kernel Oil", "12 %")
-            .line("Glyceryl Stearate SE", "5 %")
-            .build();
+    private static final Formula LOTION = Formulas.lotion("Oat lotion");
 
     private static List<Cause> causes(String... figures) {
         Claim claim = Claim.about(LOTION, BatchSize.ofMass(Amount.mass("400 g")));
@@ -85,10 +79,7 @@ class SingleFigureSlipsTest {
     /** 0.9 g shown as 9.0 g, of 100 g: the point has moved. */
     @Test
     void a_zero_in_front_is_no_digit_to_exchange() {
-        Formula gel = Formula.inPercent("Gel")
-                .quantitySufficient("Aqua")
-                .line("Phenoxyethanol", "0.9 %")
-                .build();
+        Formula gel = Formulas.preservedWater("Gel");
         Claim claim = Claim.about(gel, BatchSize.ofMass("100 g"))
                 .withFigure("Aqua", "99.1 g")
                 .withFigure("Phenoxyethanol", "9.0 g");

@@ -10,6 +10,7 @@ import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.verification.FigureCheck.Agreement;
 import io.github.formulationmath.verification.Verification.Outcome;
 import io.github.formulationmath.verification.Verification.RoundingHabit;
@@ -17,8 +18,7 @@ import org.junit.jupiter.api.Test;
 
 class VerificationReportTest {
 
-    private static final Formula BALM =
-            Formula.inPercent("Balm").line("Oil", "80 %").line("Wax", "20 %").build();
+    private static final Formula BALM = Formulas.oilAndWax("Balm");
     private static final Formula CREAM = Formula.inPercent("Cream")
             .quantitySufficient("Aqua")
             .line("Glycerin", "4 %")

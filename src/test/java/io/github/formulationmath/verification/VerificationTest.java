@@ -26,6 +26,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.HtmlChecks;
 import io.github.formulationmath.verification.FigureCheck.Agreement;
 import io.github.formulationmath.verification.Verification.Cause;
@@ -39,14 +40,7 @@ import org.junit.jupiter.api.Test;
 
 class VerificationTest {
 
-    private static final Formula LOTION = Formula.inPercent("Oat lotion")
-            .phase("water")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "3 %")
-            .phase("oil")
-            .line("Avena Sativa Kernel Oil", "12 %")
-            .line("Glyceryl Stearate SE", "5 %")
-            .build();
+    private static final Formula LOTION = Formulas.lotion("Oat lotion");
     private static final BatchSize SIZE = BatchSize.ofMass(Amount.mass("400 g"));
 
     private static Claim claim(String... figures) {
@@ -208,10 +202,7 @@ class VerificationTest {
     /** Phenoxyethanol is allowed up to 1.0 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
     @Test
     void limits_are_checked_under_their_figures() {
-        Formula kept = Formula.inPercent("kept")
-                .quantitySufficient("Aqua")
-                .line("Phenoxyethanol", "0.9 %")
-                .build();
+        Formula kept = Formulas.preservedWater("kept");
         Claim claim = Claim.about(kept, BatchSize.ofMass(Amount.mass("100 g")))
                 .withFigure("Aqua", "90.0 g")
                 .withFigure("Phenoxyethanol", "9.0 g");
@@ -255,7 +246,7 @@ class VerificationTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> claim().withTotal("2 mL"))
                 .withMessageContaining("must be a mass");
-        Formula other = Formula.inPercent("other").line("Aqua", "100 %").build();
+        Formula other = Formulas.only("other", "Aqua");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> claim().withFigure(other.lines().get(0), Figure.parse("1 g")))
                 .withMessageContaining("is not a line of");

@@ -3,6 +3,7 @@ package io.github.formulationmath.weighing;
 import static io.github.formulationmath.support.Made.shareBounds;
 import static io.github.formulationmath.support.Made.shareVariance;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
@@ -12,6 +13,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -40,7 +42,7 @@ class HostileWeighingTest {
                 shares = shares.plus(share.share().canonical());
                 assertThat(share.bounds().contains(share.share())).isTrue();
                 assertThat(share.variance().origin().number())
-                        .isEqualTo(share.budget().total());
+                        .isEqualTo(share.budget().total().exactValue());
             }
             assertThat(shares).isEqualTo(Ratio.ONE);
             List<Ratio> strengths =
@@ -80,5 +82,17 @@ class HostileWeighingTest {
     private static Addition addition(String name, Ratio grams) {
         Amount<javax.measure.quantity.Mass> mass = Amount.grams(grams);
         return Addition.of(name, mass, mass, BALANCE);
+    }
+
+    /** A number of hundreds of digits is quoted in part, with its length. */
+    @Test
+    void a_figure_of_hundreds_of_digits_does_not_fill_the_message() {
+        Amount<javax.measure.quantity.Mass> below =
+                Amount.grams(Ratio.parse("1e900").plus(Ratio.of(1, 3)).unaryMinus());
+        assertThatThrownBy(() -> Balance.of(below, below))
+                .isInstanceOf(IllegalArgumentException.class)
+                .satisfies(e -> assertThat(e.getMessage())
+                        .hasSizeLessThan(400)
+                        .containsPattern("\\.\\.\\..{0,25} \\([0-9]+ characters\\)"));
     }
 }

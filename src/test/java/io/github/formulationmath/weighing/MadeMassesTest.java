@@ -74,7 +74,8 @@ class MadeMassesTest {
                         .plus(Ratio.of(1, 300))
                         .plus(Ratio.parse("0.000075")));
         assertThat(error.budget().variances()).containsOnlyKeys(ErrorSource.values());
-        assertThat(error.budget().total()).isEqualTo(error.variance().origin().number());
+        assertThat(error.budget().total().exactValue())
+                .isEqualTo(error.variance().origin().number());
         assertSelfChecking(error);
         assertSelfChecking(error.estimate());
         assertSelfChecking(error.variance());
@@ -88,7 +89,7 @@ class MadeMassesTest {
         Ratio expected = v.minus(v.dividedBy(2)).plus(v.dividedBy(8)).dividedBy(1600);
         assertThat(shareVariance(made, 0)).isEqualTo(expected);
         assertThat(made.madeShare(0).uncertainty().canonical().doubleValue()).isCloseTo(0.00081, within(0.000005));
-        assertThat(made.madeShare(0).budget().total()).isEqualTo(expected);
+        assertThat(made.madeShare(0).budget().total().exactValue()).isEqualTo(expected);
     }
 
     @Test
@@ -163,7 +164,8 @@ class MadeMassesTest {
         assertSelfChecking(share.bounds().least());
         assertSelfChecking(share.bounds().greatest());
         assertSelfChecking(share.uncertainty());
-        assertThat(share.budget().total()).isEqualTo(share.variance().origin().number());
+        assertThat(share.budget().total().exactValue())
+                .isEqualTo(share.variance().origin().number());
     }
 
     @Test

@@ -82,7 +82,7 @@ class NetWeighingTest {
         for (WeighingMethod method : WeighingMethod.values()) {
             AdditionError khp =
                     made(balance, method, "0.3888", "0.4").additions().get(0);
-            Ratio variance = khp.budget().variance(ErrorSource.LINEARITY);
+            Ratio variance = khp.budget().variance(ErrorSource.LINEARITY).exactValue();
             assertThat(variance).isEqualTo(Ratio.parse("0.000000015"));
             assertThat(Math.sqrt(variance.doubleValue()) * 1000).isCloseTo(0.12247, within(5e-6));
             // 0.3888 g ± (2 · 0.05 + 2 · 0.15) mg

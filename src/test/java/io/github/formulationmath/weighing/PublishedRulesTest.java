@@ -16,7 +16,6 @@ import io.github.formulationmath.reckoning.Style;
 import io.github.formulationmath.reference.ReferenceTable;
 import io.github.formulationmath.reference.ReferenceTable.Row;
 import io.github.formulationmath.simulation.CoverageFactor;
-import io.github.formulationmath.simulation.InputQuantity.Law;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
@@ -186,43 +185,6 @@ class PublishedRulesTest {
         assertThat(error.variance().origin().number()).isEqualTo(Ratio.of(1, 6));
         assertThat(error.uncertainty().canonical().rounded(Rounding.toDecimalPlaces(2)))
                 .isEqualTo(Ratio.parse("0.41"));
-    }
-
-    static Stream<Row> gumRoundings() {
-        return rows("gum-rounding").stream();
-    }
-
-    /** JCGM 100:2008, F.2.2.1, 4.3.7, 4.4.5, 4.4.6. */
-    @ParameterizedTest
-    @MethodSource("gumRoundings")
-    void standard_uncertainty_of_a_law(Row row) {
-        String shape = row.text("shape");
-        boolean twoReadings = shape.equals("difference of two readings");
-        Law law = shape.equals("triangular") ? Law.TRIANGULAR : Law.RECTANGULAR;
-        Ratio variance = law.variance(Ratio.of(row.decimal("half_width"))).times(twoReadings ? 2 : 1);
-        BigDecimal expected = row.decimal("expected");
-        assertThat(variance.sqrt(17).rounded(Rounding.toDecimalPlaces(expected.scale())))
-                .isEqualTo(Ratio.of(expected));
-    }
-
-    /** JCGM 100:2008, table G.1. */
-    @Test
-    void coverage_factors_of_the_normal_law() {
-        for (Row row : rows("gum-coverage")) {
-            if (row.text("shape").equals("normal")) {
-                CoverageFactor factor = CoverageFactor.normal(
-                        Ratio.of(row.decimal("probability_percent")).dividedBy(100));
-                // Some rows print a rounded probability for a whole k, so that k comes back to within half a unit of
-                // its third decimal.
-                assertThat(factor.factor().doubleValue())
-                        .isCloseTo(row.decimal("k").doubleValue(), within(0.0005));
-            }
-        }
-        assertThat(CoverageFactor.normal(Ratio.parse("0.95")).factor().rounded(Rounding.toDecimalPlaces(3)))
-                .isEqualTo(Ratio.parse("1.96"));
-        assertThatThrownBy(() -> CoverageFactor.normal(Ratio.ONE)).hasMessageContaining("probability");
-        assertThatThrownBy(() -> CoverageFactor.normal(Ratio.parse("1e-30"))).hasMessageContaining("probability");
-        assertThatThrownBy(() -> CoverageFactor.of(0)).hasMessageContaining("factor");
     }
 
     static Stream<Row> buoyancies() {

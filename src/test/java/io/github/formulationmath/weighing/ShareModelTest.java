@@ -7,6 +7,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.simulation.InputQuantity;
 import io.github.formulationmath.simulation.InputQuantity.Law;
+import io.github.formulationmath.simulation.MonteCarlo;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -21,6 +22,9 @@ class ShareModelTest {
     private static final double[] READINGS = {10, 20, 30, 40, 50};
 
     private static final double[] STRENGTHS = {0.5, 0, 0.25, 1, 0.125};
+
+    private static final InputQuantity<?> HALF_STEP =
+            new InputQuantity<>(Law.RECTANGULAR, Amount.mass("0 g"), Amount.mass("0.05 g"));
 
     private static ShareModel model(Weights weights) {
         return new ShareModel(
@@ -42,7 +46,7 @@ class ShareModelTest {
 
     private static void agrees(Weights weights, double[] strengths) {
         ShareModel model = model(weights);
-        assertThat(model.inputs()).hasSize(10).containsOnly(new InputQuantity(Law.RECTANGULAR, 0, 0.05));
+        assertThat(model.inputs()).hasSize(10).containsOnly(HALF_STEP);
         double[] all = new double[10];
         for (int i = 0; i < all.length; i++) {
             double[] alone = new double[10];
@@ -76,7 +80,9 @@ class ShareModelTest {
     }
 
     private static String drawn(MadeMasses made) throws InterruptedException {
-        return made.madeShare(0).simulation().withMostTrials(20_000).run().toString();
+        MonteCarlo.Result<?> result =
+                made.madeShare(0).simulation().withMostTrials(20_000).run();
+        return result.estimate() + " " + result.standardUncertainty() + " " + result.shortestInterval();
     }
 
     /** A scale on which nothing was weighed but nothing: its calibration changes no mass. */

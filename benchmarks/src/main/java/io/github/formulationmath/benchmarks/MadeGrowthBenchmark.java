@@ -16,10 +16,10 @@ import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.limit.SubstanceGroup;
 import io.github.formulationmath.limit.UsageLimit;
 import io.github.formulationmath.plan.PlannedLine;
+import io.github.formulationmath.plan.ToleranceVerdict;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.LineCheck;
-import io.github.formulationmath.pot.LineVerdict;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
@@ -98,7 +98,7 @@ public class MadeGrowthBenchmark {
     public int check() {
         int within = 0;
         for (LineCheck check : MadeBatch.of(records.get(0).readings()).check(tolerances)) {
-            within += check.verdict() == LineVerdict.WITHIN ? 1 : 0;
+            within += check.verdict() == ToleranceVerdict.WITHIN ? 1 : 0;
         }
         return within;
     }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import javax.measure.quantity.Dimensionless;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -39,7 +40,7 @@ public class MonteCarloBenchmark {
     private static final int LINES = 20;
     private static final int TRIALS = 100_000;
 
-    private MonteCarlo simulation;
+    private MonteCarlo<Dimensionless> simulation;
     private long seed = 1;
     private double halfWidth = 0.05;
 
@@ -84,7 +85,7 @@ public class MonteCarloBenchmark {
     /** A whole trial, intervals included. */
     @Benchmark
     @OperationsPerInvocation(TRIALS)
-    public MonteCarlo.Result trial() throws InterruptedException {
+    public MonteCarlo.Result<Dimensionless> trial() throws InterruptedException {
         return simulation.withSeed(seed++).run();
     }
 }
