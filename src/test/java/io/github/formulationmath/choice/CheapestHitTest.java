@@ -47,9 +47,8 @@ class CheapestHitTest {
         for (int run = 0; run < 400; run++) {
             int[] cents = dice.ints(3 + dice.nextInt(6), 1, 5).toArray();
             long everything = (1L << cents.length) - 1;
-            List<Long> clauses = dice.longs(dice.nextInt(9), 1, everything + 1)
-                    .boxed()
-                    .collect(Collectors.toList());
+            List<Long> clauses =
+                    dice.longs(dice.nextInt(9), 1, everything + 1).boxed().collect(Collectors.toList());
             List<Long> hitting = LongStream.rangeClosed(0, everything)
                     .filter(set -> clauses.stream().allMatch(clause -> (clause & set) != 0))
                     .boxed()

@@ -91,7 +91,8 @@ class SetsToBuyTest {
 
     private static final Equipment COARSE =
             Equipment.balance(Balance.of("1 g", "500 g").named("coarse"), "9 EUR");
-    private static final Equipment FINE = Equipment.balance(Balance.of("0.1 g", "500 g").named("fine"), "9 EUR");
+    private static final Equipment FINE =
+            Equipment.balance(Balance.of("0.1 g", "500 g").named("fine"), "9 EUR");
     private static final Equipment FINE_TOO =
             Equipment.balance(Balance.of("0.1 g", "500 g").named("fine too"), "9 EUR");
     private static final Demand BALM = Demand.of(Formulas.balm("balm"), "0 g", "400 g", "25 %");
@@ -169,7 +170,10 @@ class SetsToBuyTest {
         List<Equipment> sixty = new ArrayList<>();
         IntStream.range(0, 59).forEach(i -> sixty.add(only("number " + i, "10 g", "1 EUR")));
         sixty.add(Equipment.pot(Vessel.of("pot", "5 g"), "1 EUR"));
-        Unserved why = EquipmentChoice.of(sixty, List.of(one("ten", "10 g"))).cheapest().unserved().get(0);
+        Unserved why = EquipmentChoice.of(sixty, List.of(one("ten", "10 g")))
+                .cheapest()
+                .unserved()
+                .get(0);
         assertThat(why.openings()).isEmpty();
         assertThat(why).hasToString("ten: " + why.reason());
     }
