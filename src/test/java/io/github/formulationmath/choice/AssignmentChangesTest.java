@@ -7,12 +7,14 @@ import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchLine;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
@@ -165,5 +167,31 @@ class AssignmentChangesTest {
                 .startsWith(nameless + ": ")
                 .contains("Oil is off by at most")
                 .endsWith(" %");
+    }
+
+    /** Oil of 0.8 g/mL: 159 g are 198.75 mL. */
+    @Test
+    void a_vessel_holds_what_its_volume_allows_and_one_that_is_not_used_is_not_asked() {
+        Formula dense = Formula.inPercent("dense")
+                .line(Ingredient.of("Oil").withDensity(Density.parse("0.8 g/mL")), "79.5 %")
+                .line("Wax", "20.5 %")
+                .build();
+        Batch batch = Batch.of(dense, BatchSize.ofMass("200 g"));
+        WeighingStation small =
+                WeighingStation.inVessel(KITCHEN, Vessel.of("small", "120 g").holding("198 mL"));
+        WeighingStation large =
+                WeighingStation.inVessel(KITCHEN, Vessel.of("large", "120 g").holding("198.75 mL"));
+        BalanceAssignment assignment = BalanceAssignment.of(batch, List.of(small, large), Tolerances.of("10 %"));
+        assertThat(assignment.unassigned()).isEmpty();
+        assertThat(assignment.bench().vessel()).isEqualTo(large.vessel());
+        assertThat(assignment.candidates(dense.line("Oil")).get(0).verdict())
+                .hasToString("stands under another vessel (small) than the one the batch is made in");
+        assertThat(assignment.notConsidered().stream().map(Object::toString))
+                .containsExactly("the volume of large was not considered for Wax: densities are missing");
+        assertThat(BalanceAssignment.of(batch, List.of(small), Tolerances.of("10 %"))
+                        .candidates(dense.line("Oil"))
+                        .get(0)
+                        .verdict())
+                .hasToString("would hold 198.75 mL, more than 198 mL");
     }
 }
