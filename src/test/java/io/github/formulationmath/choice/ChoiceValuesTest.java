@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Density;
+import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.ValueContract;
@@ -183,6 +186,57 @@ class ChoiceValuesTest {
                 .contains("balm needs one of {pocket}")
                 .doesNotContain("kitchen =");
         assertThat(answer.totalSize().origin().question().key()).isEqualTo("question.sizes-together");
+    }
+
+    /** One step of 1 g is 0.5 % of it, 5 % too much, from 1/(0.005 · 1.05) g on, which is 190.476… g. */
+    @Test
+    void a_size_is_told_in_few_digits_that_serve_as_well() {
+        assertThat(plan(Demand.of(BALM, "0 g", "400 g", "5 %"), KITCHEN).toString())
+                .startsWith("balm, 190.5 g: ");
+        assertThat(plan(Demand.of(BALM, "0 g", "190.48 g", "5 %"), KITCHEN).toString())
+                .as("190.5 g is more than was wanted")
+                .startsWith("balm, 190.48 g: ");
+    }
+
+    @Test
+    void a_plan_shows_that_the_pot_is_carried_and_the_size_not_less_than_was_wanted() {
+        assertThat(plan(hundred(), KITCHEN, POCKET, BOAT, POT).working().entries())
+                .filteredOn(Entry.Decision.class::isInstance)
+                .extracting(each -> {
+                    Entry.Decision decision = (Entry.Decision) each;
+                    return decision.left().value()
+                            + decision.comparison().sign()
+                            + decision.right().value();
+                })
+                .containsExactly("100≥100", "150≤5000");
+    }
+
+    @Test
+    void a_price_and_a_total_number_what_they_add_up() {
+        EquipmentAnswer answer = EquipmentChoice.of(
+                        List.of(KITCHEN, POCKET, POT, BOAT),
+                        List.of(
+                                Demand.of(BALM, "20 g", "90 g", "5 %"),
+                                Demand.of(Formulas.oilAndWax("wax"), "30 g", "90 g", "5 %")))
+                .cheapest();
+        assertThat(answer.price()).hasToString("21.5 EUR");
+        assertThat(answer.price().working().toString()).contains("p_2", "p_3").doesNotContain("p_1", "p_4");
+        assertThat(answer.totalSize()).hasToString("50 g");
+        assertThat(answer.totalSize().working().toString())
+                .contains("M_1", "M_2")
+                .doesNotContain("M_0");
+    }
+
+    @Test
+    void a_volume_is_considered_where_every_density_is_known() {
+        Formula dense = Formula.inPercent("dense")
+                .line(Ingredient.of("Oil").withDensity(Density.parse("0.9 g/mL")), "100 %")
+                .build();
+        Equipment jar = Equipment.pot(Vessel.of("jar", "50 g").holding("100 mL"), "1 EUR");
+        List<Demand> both = List.of(Demand.of(dense, "10 g", "90 g", "5 %"), Demand.of(BALM, "20 g", "90 g", "5 %"));
+        assertThat(EquipmentChoice.of(List.of(KITCHEN, jar, BOAT), both).notConsidered().stream()
+                        .map(Object::toString))
+                .containsExactly("the volume of jar was not considered for balm: densities are missing");
     }
 
     private static DilutedBatch diluted(String size, String... lines) {

@@ -14,7 +14,9 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.WorkingAssertions;
+import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.Balance;
+import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
@@ -137,5 +139,41 @@ class DilutionEdgesTest {
                         batch, powder.line("Substance"), powder.line("Lactose"), TENTH, Amount.mass("10.1 g")))
                 .hasToString("Lactose, 9 g, cannot give the 10 g of diluent that is needed: make a larger batch, or"
                         + " dilute in another line");
+    }
+
+    /** The relative deviations of substance and diluent add up, on the safe side; what is read of the stock adds none here. */
+    @Test
+    void what_nothing_bounds_in_a_stock_is_carried_into_the_batch() {
+        DilutedBatch steady = stocked(TENTH);
+        assertThat(unbounded(steady, 0)).isEqualTo(Ratio.ZERO);
+        assertThat(unbounded(steady, 1)).isEqualTo(Ratio.ZERO);
+        DilutedBatch shaky =
+                stocked(TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.01 g")));
+        Ratio relative = Ratio.ZERO;
+        for (WeighingPlan step : shaky.stocks().get(0).steps()) {
+            for (AdditionError error :
+                    ExpectedProduct.of(step, WeighingMethod.TARE_EACH).masses().additions()) {
+                relative = relative.plus(
+                        error.unbounded().canonical().dividedBy(error.estimate().canonical()));
+            }
+        }
+        Ratio substance = additions(shaky).get(1).estimate().canonical();
+        assertThat(unbounded(shaky, 1)).isGreaterThan(Ratio.ZERO).isEqualTo(relative.times(substance));
+        assertThat(unbounded(shaky, 0)).as("what is substance is not diluent").isEqualTo(unbounded(shaky, 1));
+    }
+
+    private static DilutedBatch stocked(Balance balance) {
+        return DilutedBatch.of(Batch.of(COLOURED, BatchSize.ofMass("500 g")))
+                .diluting(COLOURED.line("Colour"), COLOURED.line("Oil"), balance, Tolerances.of("10 %"));
+    }
+
+    private static List<AdditionError> additions(DilutedBatch diluted) {
+        return diluted.expected(WeighingPlan.of(diluted.batch(), TENTH), WeighingMethod.TARE_EACH)
+                .masses()
+                .additions();
+    }
+
+    private static Ratio unbounded(DilutedBatch diluted, int line) {
+        return additions(diluted).get(line).unbounded().canonical();
     }
 }

@@ -151,6 +151,8 @@ class FittingTest {
         assertThat(answer.totalSize()).hasToString("18 g");
         WorkingAssertions.assertSelfChecking(answer.plans().get(0));
         assertThat(all(fitting(stepped, tenth), 1).pushed()).isEmpty();
+        Demand free = Demand.of(Formulas.balm("balm"), "0 g", "400 g", "25 %");
+        assertThat(all(fitting(free, tenth), 1).pushed().map(Amount::canonical)).contains(Ratio.of(16));
         Demand exact = Demand.of(Formulas.balm("balm"), "0 g", "400 g", "25 %").inStepsOf("4 g");
         assertThat(all(fitting(exact, tenth), 1).pushed().map(Amount::canonical))
                 .contains(Ratio.of(16));
