@@ -59,7 +59,9 @@ class FormulaTest {
                     assertThat(((FormulaTotalException) e).difference()).isEqualTo(Ratio.parse("-0.005"));
                 });
         FormulaBuilder over100 = Formula.inPercent("over").line("Aqua", "90 %").line("Glycerin", "10.01 %");
-        assertThatThrownBy(over100::build).hasMessageContaining("100.01 %").hasMessageContaining("in percentage points 0.01 too many");
+        assertThatThrownBy(over100::build)
+                .hasMessageContaining("100.01 %")
+                .hasMessageContaining("in percentage points 0.01 too many");
     }
 
     @Test
