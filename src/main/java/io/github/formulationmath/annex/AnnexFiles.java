@@ -94,12 +94,7 @@ final class AnnexFiles {
     }
 
     private static CsvFormat.Table read(String part, CsvFormat format) {
-        try (InputStream in = Objects.requireNonNull(
-                AnnexFiles.class.getResourceAsStream(FOLDER + part), "a list is missing from the jar")) {
-            return format.read(part, in);
-        } catch (IOException e) {
-            throw new UncheckedIOException("a list cannot be read", e);
-        }
+        return format.shipped(AnnexFiles.class, FOLDER + part);
     }
 
     private static ProhibitedEntry prohibited(CsvRow row) {

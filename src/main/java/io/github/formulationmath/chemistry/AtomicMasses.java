@@ -6,10 +6,7 @@ import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.reckoning.Source;
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.Serializable;
-import java.io.UncheckedIOException;
 import java.math.BigInteger;
 import java.util.HashMap;
 import java.util.List;
@@ -133,25 +130,20 @@ public record AtomicMasses(Source source, Map<String, Ratio> masses) implements 
     }
 
     private static AtomicMasses bundled() {
-        try (InputStream in = Objects.requireNonNull(
-                AtomicMasses.class.getResourceAsStream("atomic-masses.csv"),
-                "atomic-masses.csv is missing from the jar")) {
-            List<CsvRow> rows = TABLE.read("atomic-masses.csv", in).rows();
-            rows.forEach(row -> UNCERTAINTIES.put(
-                    row.required("symbol"),
-                    uncertainty(row.decimal("atomic_mass"), row.decimal("uncertainty_in_last_digits"))));
-            Map<String, Ratio> masses = rows.stream()
-                    .collect(Collectors.toMap(
-                            row -> row.required("symbol"), row -> Ratio.parse(row.decimal("atomic_mass"))));
-            return of(
-                    Source.published(
-                            "Atomic weights of the elements 2007 (IUPAC Technical Report),"
-                                    + " Pure Appl. Chem. 81 (2009) 2131-2156",
-                            "table 1"),
-                    masses);
-        } catch (IOException e) {
-            throw new UncheckedIOException("atomic-masses.csv cannot be read", e);
-        }
+        List<CsvRow> rows =
+                TABLE.shipped(AtomicMasses.class, "atomic-masses.csv").rows();
+        rows.forEach(row -> UNCERTAINTIES.put(
+                row.required("symbol"),
+                uncertainty(row.decimal("atomic_mass"), row.decimal("uncertainty_in_last_digits"))));
+        Map<String, Ratio> masses = rows.stream()
+                .collect(Collectors.toMap(
+                        row -> row.required("symbol"), row -> Ratio.parse(row.decimal("atomic_mass"))));
+        return of(
+                Source.published(
+                        "Atomic weights of the elements 2007 (IUPAC Technical Report),"
+                                + " Pure Appl. Chem. 81 (2009) 2131-2156",
+                        "table 1"),
+                masses);
     }
 
     @Override

@@ -3,6 +3,7 @@ package io.github.formulationmath.csv;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -97,6 +98,28 @@ public final class CsvFormat {
     public Table read(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(Objects.requireNonNull(file, "file"))) {
             return read(file.toString(), in);
+        }
+    }
+
+    /**
+     * Reads a file that comes in the jar.
+     *
+     * @param owner a type of the jar that has the file
+     * @param resource its name there, beside the owner or from the root with {@code /}
+     * @return the table
+     * @throws IllegalStateException if it is missing: the jar is not whole
+     * @throws UncheckedIOException if it cannot be read
+     * @throws CsvException if it is not as it should be
+     */
+    public Table shipped(Class<?> owner, String resource) {
+        try (InputStream in = Objects.requireNonNull(owner, "owner")
+                .getResourceAsStream(Objects.requireNonNull(resource, "resource"))) {
+            if (in == null) {
+                throw new IllegalStateException(resource + " is missing from the jar: take a whole one");
+            }
+            return read(resource.substring(resource.lastIndexOf('/') + 1), in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(resource + " cannot be read from the jar", e);
         }
     }
 

@@ -10,11 +10,9 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.reckoning.Phrase;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.Reader;
 import java.io.Serial;
 import java.io.Serializable;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -521,32 +519,24 @@ public final class LimitTable implements Serializable {
         static final LimitTable EU_2024_FEBRUARY = load();
 
         private static LimitTable load() {
-            try {
-                return LimitTableReader.read(
-                                "Regulation (EC) No 1223/2009, Annexes II, III (in part), IV, V and VI, snapshot of February 2024",
-                                part("", LimitTableReader.LIMITS),
-                                part("-substances", LimitTableReader.SUBSTANCES),
-                                part("-synonyms", LimitTableReader.SYNONYMS))
-                        .withOmitted(LimitTableReader.omitted(
-                                part("-omitted", LimitTableReader.OMITTED),
-                                part("-omitted-substances", LimitTableReader.OMITTED_NAMES)))
-                        .withAmendments(Amendments.read(part("-known-changes", Amendments.FILE)))
-                        .withLater(LimitTableReader.read(
-                                "Acts later than February 2024, as far as their figures were seen",
-                                part("-later", LimitTableReader.LIMITS),
-                                part("-later-substances", LimitTableReader.SUBSTANCES)))
-                        .withEuAnnexes();
-            } catch (IOException e) {
-                throw new UncheckedIOException("the bundled table cannot be read", e);
-            }
+            return LimitTableReader.read(
+                            "Regulation (EC) No 1223/2009, Annexes II, III (in part), IV, V and VI, snapshot of February 2024",
+                            part("", LimitTableReader.LIMITS),
+                            part("-substances", LimitTableReader.SUBSTANCES),
+                            part("-synonyms", LimitTableReader.SYNONYMS))
+                    .withOmitted(LimitTableReader.omitted(
+                            part("-omitted", LimitTableReader.OMITTED),
+                            part("-omitted-substances", LimitTableReader.OMITTED_NAMES)))
+                    .withAmendments(Amendments.read(part("-known-changes", Amendments.FILE)))
+                    .withLater(LimitTableReader.read(
+                            "Acts later than February 2024, as far as their figures were seen",
+                            part("-later", LimitTableReader.LIMITS),
+                            part("-later-substances", LimitTableReader.SUBSTANCES)))
+                    .withEuAnnexes();
         }
 
-        private static CsvFormat.Table part(String part, CsvFormat format) throws IOException {
-            String file = "eu-1223-2009-2024-02" + part + ".csv";
-            try (InputStream in = Objects.requireNonNull(
-                    LimitTable.class.getResourceAsStream(file), "the bundled table is missing from the jar")) {
-                return format.read(file, in);
-            }
+        private static CsvFormat.Table part(String part, CsvFormat format) {
+            return format.shipped(LimitTable.class, "eu-1223-2009-2024-02" + part + ".csv");
         }
     }
 }

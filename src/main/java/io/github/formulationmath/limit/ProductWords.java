@@ -4,9 +4,6 @@ import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.number.Excerpt;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Collections;
@@ -322,23 +319,18 @@ public record ProductWords(
         }
 
         private static Map<String, Vocabulary> read() {
-            String file = "product-words.csv";
-            try (InputStream in = Objects.requireNonNull(
-                    Vocabulary.class.getResourceAsStream(file), file + " is missing from the jar")) {
-                Map<String, Vocabulary> sides = new LinkedHashMap<>();
-                for (CsvRow row : FORMAT.read(file, in).rows()) {
-                    String side = row.required("side");
-                    Vocabulary own = sides.get(side);
-                    if (own == null) {
-                        own = new Vocabulary(side);
-                        sides.put(side, own);
-                    }
-                    own.add(row);
+            Map<String, Vocabulary> sides = new LinkedHashMap<>();
+            for (CsvRow row :
+                    FORMAT.shipped(Vocabulary.class, "product-words.csv").rows()) {
+                String side = row.required("side");
+                Vocabulary own = sides.get(side);
+                if (own == null) {
+                    own = new Vocabulary(side);
+                    sides.put(side, own);
                 }
-                return sides;
-            } catch (IOException e) {
-                throw new UncheckedIOException(file + " cannot be read", e);
+                own.add(row);
             }
+            return sides;
         }
 
         /** The words that a column of these words' rows lists. */

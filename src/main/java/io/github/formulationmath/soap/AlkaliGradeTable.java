@@ -5,9 +5,7 @@ import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.number.Excerpt;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -74,14 +72,7 @@ public record AlkaliGradeTable(List<Entry> entries) {
      * @return the rows that were read in public sources
      */
     public static AlkaliGradeTable bundled() {
-        String file = "alkali-grades.csv";
-        try (InputStream in = Objects.requireNonNull(
-                AlkaliGradeTable.class.getResourceAsStream("/io/github/formulationmath/chemistry/" + file),
-                file + " is missing from the jar")) {
-            return of(FORMAT.read(file, in));
-        } catch (IOException e) {
-            throw new UncheckedIOException(file + " cannot be read", e);
-        }
+        return of(FORMAT.shipped(AlkaliGradeTable.class, "/io/github/formulationmath/chemistry/alkali-grades.csv"));
     }
 
     /**

@@ -7,9 +7,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -63,18 +61,8 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
 
     /** Read when it is first asked for. */
     private static final class Bundled {
-        private static final FatTable TABLE = read();
-
-        private static FatTable read() {
-            String file = "saponification-values.csv";
-            try (InputStream in = Objects.requireNonNull(
-                    FatTable.class.getResourceAsStream("/io/github/formulationmath/chemistry/" + file),
-                    file + " is missing from the jar")) {
-                return of(FORMAT.read(file, in));
-            } catch (IOException e) {
-                throw new UncheckedIOException(file + " cannot be read", e);
-            }
-        }
+        private static final FatTable TABLE =
+                of(FORMAT.shipped(FatTable.class, "/io/github/formulationmath/chemistry/saponification-values.csv"));
     }
 
     /**

@@ -6,9 +6,7 @@ import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Source;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -102,15 +100,13 @@ public final class AcidTable {
     }
 
     private static AcidTable shippedTable() {
-        try (InputStream in = Objects.requireNonNull(
-                AcidTable.class.getResourceAsStream("/io/github/formulationmath/chemistry/acid-constants.csv"),
-                "acid-constants.csv is missing from the jar")) {
-            return new AcidTable(FORMAT.read("acid-constants.csv", in).rows().stream()
-                    .map(Row::of)
-                    .toList());
-        } catch (IOException e) {
-            throw new UncheckedIOException("acid-constants.csv cannot be read", e);
-        }
+        return new AcidTable(
+                FORMAT
+                        .shipped(AcidTable.class, "/io/github/formulationmath/chemistry/acid-constants.csv")
+                        .rows()
+                        .stream()
+                        .map(Row::of)
+                        .toList());
     }
 
     /**

@@ -3,9 +3,6 @@ package io.github.formulationmath.solution;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.number.Ratio;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,25 +24,21 @@ record EthanolWaterFormula(List<Ratio> a, List<Ratio> b, List<List<Ratio>> c) {
     private static EthanolWaterFormula bundled() {
         CsvFormat table = CsvFormat.of(List.of("group", "index", "value", "source", "tag"))
                 .withCommentHead();
-        try (InputStream in = Objects.requireNonNull(
-                EthanolWaterFormula.class.getResourceAsStream("/io/github/formulationmath/chemistry/ethanol-water.csv"),
-                "ethanol-water.csv is missing from the jar")) {
-            Map<String, List<Ratio>> groups = new TreeMap<>();
-            for (CsvRow row : table.read("ethanol-water.csv", in).rows()) {
-                groups.computeIfAbsent(row.required("group"), group -> new ArrayList<>())
-                        .add(Ratio.parse(row.required("value")));
-            }
-            List<List<Ratio>> mixed = new ArrayList<>();
-            for (int i = 1; i <= MIXED_GROUPS; i++) {
-                mixed.add(List.copyOf(Objects.requireNonNull(groups.get("C" + i))));
-            }
-            return new EthanolWaterFormula(
-                    List.copyOf(Objects.requireNonNull(groups.get("A"))),
-                    List.copyOf(Objects.requireNonNull(groups.get("B"))),
-                    List.copyOf(mixed));
-        } catch (IOException e) {
-            throw new UncheckedIOException("ethanol-water.csv cannot be read", e);
+        Map<String, List<Ratio>> groups = new TreeMap<>();
+        for (CsvRow row : table.shipped(
+                        EthanolWaterFormula.class, "/io/github/formulationmath/chemistry/ethanol-water.csv")
+                .rows()) {
+            groups.computeIfAbsent(row.required("group"), group -> new ArrayList<>())
+                    .add(Ratio.parse(row.required("value")));
         }
+        List<List<Ratio>> mixed = new ArrayList<>();
+        for (int i = 1; i <= MIXED_GROUPS; i++) {
+            mixed.add(List.copyOf(Objects.requireNonNull(groups.get("C" + i))));
+        }
+        return new EthanolWaterFormula(
+                List.copyOf(Objects.requireNonNull(groups.get("A"))),
+                List.copyOf(Objects.requireNonNull(groups.get("B"))),
+                List.copyOf(mixed));
     }
 
     /** In kg/m³, at a mass fraction and a temperature in °C. */

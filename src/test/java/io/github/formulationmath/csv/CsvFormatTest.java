@@ -161,4 +161,12 @@ class CsvFormatTest {
                 .isThrownBy(() -> FORMAT.read(null, new ByteArrayInputStream(new byte[0])))
                 .withMessage("file");
     }
+
+    @Test
+    void a_file_that_is_missing_from_the_jar_is_named() {
+        CsvFormat format = CsvFormat.of(List.of("name"));
+        assertThatExceptionOfType(IllegalStateException.class)
+                .isThrownBy(() -> format.shipped(CsvFormat.class, "not-there.csv"))
+                .withMessage("not-there.csv is missing from the jar: take a whole one");
+    }
 }
