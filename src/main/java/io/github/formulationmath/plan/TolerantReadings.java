@@ -35,8 +35,8 @@ record TolerantReadings(Formula formula, Bench bench) {
 
     /**
      * The readings, and what speaks for them. Against tolerances: that each lies between the ends its tolerance sets, if they do.
-     * Without: that the greatest deviation cannot be less. To lessen it some other line would have to take a division (or give
-     * one), and would then be off by no less.
+     * Without: that the greatest deviation cannot be less. To lessen it its line would have to give a division to some other
+     * line (or take one from it): either it would itself be off by no less then, or any other line would.
      */
     <V> List<V> derive(Reckoning<V> r, V total) {
         List<Ratio> readings = closing(r.number(total));
@@ -78,6 +78,11 @@ record TolerantReadings(Formula formula, Bench bench) {
         }
         // The worst line has too much if it could give one away, too little if it could take one.
         int way = readings.get(worst).compareTo(r.number(targets.get(worst))) > 0 ? 1 : -1;
+        V own = deviation(r, r.sum(shown.get(worst), r.literal(-way)), targets.get(worst));
+        if (r.number(own).compareTo(r.number(deviations.get(worst))) >= 0) {
+            r.holds(r.named(MOVED, formula.lines().get(worst), own), Comparison.AT_LEAST, deviations.get(worst));
+            return;
+        }
         for (int i = 0; i < shown.size(); i++) {
             if (i != worst && readings.get(i).plus(Ratio.of(way)).signum() >= 0) {
                 V moved = deviation(r, r.sum(shown.get(i), r.literal(way)), targets.get(i));
@@ -146,11 +151,8 @@ record TolerantReadings(Formula formula, Bench bench) {
                     counts ? upper : total);
         }
 
-        /** The deviation at a reading. */
+        /** The deviation at a reading of a line that has a target. */
         Size of(Ratio reading) {
-            if (target.isZero()) {
-                return new Size(false, Ratio.ZERO);
-            }
             Ratio over = reading.plus(error).dividedBy(weight.times(lower)).minus(Ratio.ONE);
             Ratio under = Ratio.ONE.minus(reading.minus(error).dividedBy(weight.times(upper)));
             Ratio worst = over.max(under);

@@ -287,7 +287,7 @@ public final class WeighingPlan implements Lines<PlannedLine>, Serializable {
         return station.isBoat()
                 ? OverloadException.of(said(line, content), there, excess, station.room())
                 : OverloadException.of(
-                        said() + " once " + line.name() + " is in", there, asked(excess), asked(station.room()));
+                        said() + " once " + line.name() + " is in,", there, asked(excess), asked(station.room()));
     }
 
     private static String said(PlannedLine line, Ratio content) {

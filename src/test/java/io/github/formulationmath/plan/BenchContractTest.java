@@ -6,7 +6,7 @@ import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import java.util.List;
 
-/** Two benches are equal if balance, vessel, closure and density are. */
+/** Two benches are equal if balance, vessel, closure, its tolerances and density are. */
 class BenchContractTest implements ValueContract<Bench> {
 
     private static List<Bench> benches() {
@@ -16,6 +16,8 @@ class BenchContractTest implements ValueContract<Bench> {
                 Bench.of(Balance.of("1 g", "2 kg")),
                 plain.with(Vessel.of("beaker", "214 g")),
                 plain.closing(Closure.CLOSED),
+                plain.closingWithin(Tolerances.of("5 %")),
+                plain.closingWithin(Tolerances.of("4 %")),
                 plain.withProductDensity(Density.ofGramsPerMillilitre("0.96")));
     }
 

@@ -10,9 +10,12 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Entry;
+import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,6 +100,137 @@ class SeveralBalancesPlanTest {
         assertThatThrownBy(() -> plan("100 g", Closure.INDEPENDENT, POT, POT, BOAT, twin))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("pocket");
+    }
+
+    /** 12 % of 1650 g are the 198 g that the balance carries beside the boat, 5 % of 756 g the 30 mL that the boat holds. */
+    @Test
+    void a_boat_may_be_loaded_and_filled_to_its_limit_and_no_further() {
+        assertThat(plan("1650 g", Closure.INDEPENDENT, POT, BOAT, POT, POT)
+                        .line("Oil")
+                        .reading())
+                .isEqualTo(Amount.mass("198 g"));
+        assertThatThrownBy(() -> plan("1651 g", Closure.INDEPENDENT, POT, BOAT, POT, POT))
+                .isInstanceOfSatisfying(OverloadException.class, e -> {
+                    assertThat(e).hasMessageContaining("Oil, 198.12 g, in boat").hasMessageContaining("by 0.12 g");
+                    assertThat(e.largestContent()).isEqualTo(Amount.mass("198 g"));
+                    assertThat(e.said().key()).isEqualTo("refusal.overload");
+                });
+        assertThat(plan("756 g", Closure.INDEPENDENT, POT, POT, BOAT, POT)
+                        .line("Glycerin")
+                        .reading())
+                .isEqualTo(Amount.mass("37.8 g"));
+        assertThatThrownBy(() -> plan("756.2 g", Closure.INDEPENDENT, POT, POT, BOAT, POT))
+                .isInstanceOfSatisfying(OverfillException.class, e -> {
+                    assertThat(e).hasMessageContaining("Glycerin, 37.81 g,");
+                    assertThat(e.largestContent()).isEqualTo(Amount.mass("37.8 g"));
+                    assertThat(e.said().key()).isEqualTo("refusal.overfill");
+                });
+    }
+
+    /** Before the preservative 99.1 % are in the pot; beside the beaker the balance carries 4786 g. */
+    @Test
+    void a_pot_may_be_loaded_to_what_its_balance_carries_and_no_further() {
+        WeighingPlan full = WeighingPlan.of(
+                Batch.of(CREAM, BatchSize.ofMass(Amount.grams(Ratio.of(4_786_000, 991)))),
+                Bench.of(KITCHEN).with(BEAKER),
+                List.of(POT, POT, POT, BOAT));
+        assertThat(full.line("Glycerin").cumulativeReading()).isEqualTo(Amount.mass("4786 g"));
+        Batch more = Batch.of(CREAM, BatchSize.ofMass(Amount.grams(Ratio.of(4_787_000, 991))));
+        assertThatThrownBy(() -> WeighingPlan.of(more, Bench.of(KITCHEN).with(BEAKER), List.of(POT, POT, POT, BOAT)))
+                .isInstanceOfSatisfying(OverloadException.class, e -> {
+                    assertThat(e).hasMessageContaining(" once Glycerin is in, in beaker (214 g) overloads");
+                    // 3965.8, 579.7 and 241.5 g read 3966, 580 and 242 g.
+                    assertThat(e.excess()).isEqualTo(Amount.mass("2 g"));
+                    assertThat(e.largestContent()).isEqualTo(Amount.mass("4786 g"));
+                });
+    }
+
+    /** 101.3114 g of water read 101 g; the lines in 0.01 g take of the rest what is less than a division of theirs. */
+    @Test
+    void finer_lines_take_what_coarser_ones_left_and_none_a_whole_division() {
+        WeighingPlan plan = plan("123.4 g", Closure.CLOSED, POT, BOAT, BOAT, BOAT);
+        assertThat(plan.lines())
+                .extracting(line -> line.reading().toString())
+                .containsExactly("101 g", "14.81 g", "6.17 g", "1.12 g");
+        assertThat(plan.difference()).hasToString("-0.3 g");
+        WorkingAssertions.assertSelfChecking(plan.line("Aqua"));
+        assertThat(notes(plan.line("Aqua").working())).containsExactly("note.coarsest-first", "note.largest-remainder");
+        assertThat(plan("250 g", Closure.CLOSED, POT, POT, BOAT, BOAT).lines())
+                .extracting(line -> line.reading().toString())
+                .containsExactly("205 g", "30 g", "12.5 g", "2.25 g");
+    }
+
+    /** 100.983 g of water read 101 g, 0.017 g too much: 1.107 g of preservative read 1.10 g. */
+    @Test
+    void finer_lines_give_back_what_coarser_ones_took_too_much() {
+        WeighingPlan plan = plan("123 g", Closure.CLOSED, POT, BOAT, BOAT, BOAT);
+        assertThat(plan.lines())
+                .extracting(line -> line.reading().toString())
+                .containsExactly("101 g", "14.76 g", "6.15 g", "1.1 g");
+        assertThat(plan.line("Preservative")).hasToString("Preservative: 1.10 g (" + BOAT + ")");
+    }
+
+    private static List<String> notes(Working working) {
+        return working.entries().stream()
+                .filter(Entry.Note.class::isInstance)
+                .map(note -> ((Entry.Note) note).phrase().key())
+                .toList();
+    }
+
+    /** 1000.5 divisions are 1000, of which 120 + 50 + 9 leave 821; rounded at the end, 821.5 would be 822. */
+    @Test
+    void on_displays_of_one_step_the_line_of_the_rest_closes_the_rounded_total() {
+        Bench bench = Bench.of(Balance.of("0.1 g", "5 kg").named("bench")).closing(Closure.QS_TAKES_REST);
+        WeighingStation boat =
+                WeighingStation.fromBoat(Balance.of("0.1 g", "200 g").named("other"), Vessel.of("boat", "2 g"));
+        WeighingPlan plan = WeighingPlan.of(
+                Batch.of(CREAM, BatchSize.ofMass("100.05 g")),
+                bench,
+                List.of(bench.station(), bench.station(), boat, boat));
+        assertThat(plan.line("Aqua").divisions()).isEqualTo(Ratio.of(821));
+    }
+
+    @Test
+    void a_line_knows_whether_it_is_weighed_on_the_bench_and_by_which_method() {
+        WeighingPlan plan = plan("250 g", Closure.INDEPENDENT, POT, BOAT, POT, POT);
+        assertThat(plan.lines()).extracting(PlannedLine::isOnBench).containsExactly(true, false, true, true);
+        assertThat(plan.lines())
+                .extracting(line -> line.method(WeighingMethod.CUMULATIVE))
+                .containsExactly(
+                        WeighingMethod.CUMULATIVE,
+                        WeighingMethod.FROM_BOAT,
+                        WeighingMethod.CUMULATIVE,
+                        WeighingMethod.CUMULATIVE);
+        assertThat(plan("250 g", Closure.INDEPENDENT).lines()).allMatch(PlannedLine::isOnBench);
+    }
+
+    /** 205.25, 12.5 and 2.25 g read 205, 12 and 2 g; after the boat the balance is tared again. */
+    @Test
+    void what_is_read_on_one_tare_begins_anew_after_a_boat() {
+        WeighingPlan plan = plan("250 g", Closure.INDEPENDENT, POT, BOAT, POT, POT);
+        assertThat(plan.lines())
+                .extracting(line -> line.cumulativeReading().toString())
+                .containsExactly("205 g", "30 g", "12 g", "14 g");
+        plan.lines().forEach(line -> WorkingAssertions.assertSelfChecking(line.cumulativeReading()));
+    }
+
+    @Test
+    void places_that_are_all_on_the_bench_say_nothing_and_must_still_be_one_for_each_line() {
+        WeighingPlan plan = plan("250 g", Closure.INDEPENDENT, POT, POT, POT, POT);
+        assertThat(plan.stations()).isEmpty();
+        assertThat(plan).isEqualTo(plan("250 g", Closure.INDEPENDENT));
+        assertThatThrownBy(() -> plan("250 g", Closure.INDEPENDENT, POT, POT))
+                .hasMessageContaining("stations has 2 places, and \"Cream\" 4 lines");
+    }
+
+    @Test
+    void a_plan_ends_with_what_it_does_not_consider() {
+        assertThat(plan("250 g", Closure.INDEPENDENT, POT, POT, BOAT, BOAT).toString())
+                .endsWith(
+                        "; the volume of boat is not considered for Preservative: the density of the ingredient is not"
+                                + " known");
+        assertThat(plan("250 g", Closure.INDEPENDENT, POT, POT, BOAT, POT).toString())
+                .endsWith("Preservative: 2 g]");
     }
 
     /** Integers only: no line moves by a whole division of its display, and what is left is told. */

@@ -1,11 +1,18 @@
 package io.github.formulationmath.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
 
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.ValueContract;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -50,5 +57,58 @@ class TolerancesTest implements ValueContract<Tolerances> {
                 .hasMessageContaining("below 100 %");
         assertThatThrownBy(() -> Tolerances.of("5 %").withPhase("A", "120 %"))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_tolerance_set_again_in_another_spelling_replaces_the_one_before() {
+        Tolerances set = Tolerances.of("5 %")
+                .withPhase("Oil phase", "3 %")
+                .withPhase("Water", "2 %")
+                .withPhase("OIL  PHASE", "1 %")
+                .withLine("Wax", "3 %")
+                .withLine("Oil", "2 %")
+                .withLine(" wax", "1 %");
+        assertThat(set.byPhase().keySet()).containsExactly("Water", "OIL  PHASE");
+        assertThat(set.byIngredient())
+                .containsExactly(entry("Oil", MassFraction.parse("2 %")), entry(" wax", MassFraction.parse("1 %")));
+    }
+
+    @Test
+    void a_line_has_its_own_tolerance_before_that_of_its_phase_and_that_before_the_general_one() {
+        Formula lotion = Formulas.lotion("lotion");
+        Tolerances set = Tolerances.of("5 %").withPhase("OIL", "3 %").withLine("glyceryl stearate se", "1 %");
+        assertThat(lotion.lines().stream().map(set::forLine).map(Object::toString))
+                .containsExactly("5 %", "5 %", "3 %", "1 %");
+        assertThat(set.fraction(lotion.lines().get(2))).isEqualTo(Ratio.of(3, 100));
+    }
+
+    @Test
+    void every_name_must_be_one_of_some_formula() {
+        Formula lotion = Formulas.lotion("lotion");
+        List<Formula> both = List.of(lotion, Formulas.oilAndWax("balm"), lotion);
+        Tolerances known = Tolerances.of("5 %").withPhase("OIL", "3 %").withLine("wax", "1 %");
+        assertThat(known.checkedFor(both)).isSameAs(known);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> known.checkedFor(lotion))
+                .withMessage(
+                        "a tolerance is set for wax, which is no line of \"lotion\": name it as the formula does, or"
+                                + " leave the tolerance out");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> known.withPhase("cool", "2 %").checkedFor(both))
+                .withMessageContaining("phase cool, which is no phase of \"lotion\", \"balm\": name it");
+    }
+
+    @Test
+    void tolerances_that_name_nothing_fit_every_formula_but_none_that_is_missing() {
+        Tolerances five = Tolerances.of("5 %");
+        assertThat(five.checkedFor(List.of())).isSameAs(five);
+        assertThatNullPointerException().isThrownBy(() -> five.checkedFor(Collections.<Formula>singletonList(null)));
+    }
+
+    @Test
+    void tolerances_are_told_in_the_words_of_a_language() {
+        Tolerances set = Tolerances.of("5 %").withPhase("A", "3 %").withLine("Wax", "1 %");
+        assertThat(set.text(Wording.english())).isEqualTo("± 5 %, phase A ± 3 %, Wax ± 1 %");
+        assertThat(set.text(Wording.german())).isEqualTo("± 5 %, Phase A ± 3 %, Wax ± 1 %");
     }
 }
