@@ -185,6 +185,6 @@ public final class EquipmentChoice {
 
     @Override
     public String toString() {
-        return demands.size() + " formulas, " + list.all();
+        return (demands.size() == 1 ? "1 formula, " : demands.size() + " formulas, ") + list.all();
     }
 }
