@@ -170,7 +170,7 @@ class ChoiceValuesTest {
     void an_answer_tells_what_to_buy_and_the_price_is_explained() {
         EquipmentChoice choice =
                 EquipmentChoice.of(List.of(KITCHEN, POCKET, BOAT), List.of(Demand.of(BALM, "20 g", "90 g", "5 %")));
-        assertThat(choice).hasToString("1 formulas, [kitchen, 0 EUR, pocket, 18.5 EUR, boat, 0.8 EUR]");
+        assertThat(choice).hasToString("1 formula, [kitchen, 0 EUR, pocket, 18.5 EUR, boat, 0.8 EUR]");
         EquipmentAnswer none = choice.within("0 EUR");
         assertThat(none.toString())
                 .isEqualTo(

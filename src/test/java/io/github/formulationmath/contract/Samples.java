@@ -1,5 +1,6 @@
 package io.github.formulationmath.contract;
 
+import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.snippet.Outcome;
 import io.github.formulationmath.snippet.Snippet;
 import io.github.formulationmath.snippet.SnippetCompiler;
@@ -234,6 +235,7 @@ final class Samples {
                         Map.entry(java.io.Reader.class, new StringReader("")),
                         Map.entry(java.io.Writer.class, new StringWriter()),
                         Map.entry(Path.class, Path.of("no-such-file")),
+                        Map.entry(CsvFormat.class, CsvFormat.of(List.of("name"))),
                         Map.entry(Class.class, javax.measure.quantity.Mass.class),
                         Map.entry(javax.measure.Unit.class, tech.units.indriya.unit.Units.GRAM),
                         Map.entry(java.util.concurrent.ExecutorService.class, ForkJoinPool.commonPool()))
