@@ -1,26 +1,18 @@
 package io.github.formulationmath.mend;
 
+import static io.github.formulationmath.support.ManyLines.cumulative;
+import static io.github.formulationmath.support.ManyLines.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.LinearProgram;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
-import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.MadeBatch;
-import io.github.formulationmath.pot.Reading;
-import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.CpuTime;
-import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,28 +29,7 @@ import org.junit.jupiter.api.Test;
 class ManyLinesTest {
 
     private static final int MANY = 20_000;
-    private static final Balance BALANCE = Balance.of("0.1 g", "10000 kg");
     private static final Tolerances TOLERANCES = Tolerances.of("1 %");
-
-    private static WeighingPlan plan(int lines) {
-        FormulaBuilder parts = Formula.inParts("many");
-        for (int i = 0; i < lines; i++) {
-            parts.line("line " + i, Integer.toString(1 + i % 7));
-        }
-        return WeighingPlan.of(Batch.of(parts.build(), BatchSize.ofMass(lines * 20 + " g")), BALANCE);
-    }
-
-    /** Cumulative readings of which only every so manyth was written down, the last one among them. */
-    private static Readings cumulative(WeighingPlan plan, int every) {
-        List<Reading> readings = new ArrayList<>();
-        List<FormulaLine> lines = plan.batch().formula().lines();
-        for (PlannedLine line : plan.lines()) {
-            FormulaLine own = lines.get(readings.size());
-            boolean written = (readings.size() + 1) % every == 0 || readings.size() == lines.size() - 1;
-            readings.add(written ? Reading.of(own, line.cumulativeReading()) : Reading.notWrittenDown(own));
-        }
-        return Readings.of(plan, WeighingMethod.CUMULATIVE, readings);
-    }
 
     private static <T> T inTime(Callable<T> work) {
         return CpuTime.assertWithin(Duration.ofMinutes(5), work::call);

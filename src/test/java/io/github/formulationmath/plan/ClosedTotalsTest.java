@@ -1,53 +1,22 @@
 package io.github.formulationmath.plan;
 
+import static io.github.formulationmath.support.WorkingParts.decisions;
+import static io.github.formulationmath.support.WorkingParts.notes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Entry;
-import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Step;
-import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What a closed total says of the division that was given away last. */
 class ClosedTotalsTest {
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
-
-    private static Map<String, Ratio> steps(Explained explained) {
-        return steps(explained.working());
-    }
-
-    private static Map<String, Ratio> steps(Working working) {
-        return working.steps().stream().collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
-    }
-
-    private static List<Entry.Decision> decisions(Explained explained) {
-        return decisions(explained.working());
-    }
-
-    private static List<Entry.Decision> decisions(Working working) {
-        return working.entries().stream()
-                .filter(Entry.Decision.class::isInstance)
-                .map(Entry.Decision.class::cast)
-                .toList();
-    }
-
-    private static List<String> notes(Working working) {
-        return working.entries().stream()
-                .filter(Entry.Note.class::isInstance)
-                .map(note -> ((Entry.Note) note).phrase().key())
-                .toList();
-    }
 
     @Test
     void a_closed_total_says_which_remainder_was_last_to_get_a_division() {

@@ -1,5 +1,8 @@
 package io.github.formulationmath.size;
 
+import static io.github.formulationmath.support.WorkingParts.decisions;
+import static io.github.formulationmath.support.WorkingParts.notes;
+import static io.github.formulationmath.support.WorkingParts.steps;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.Batch;
@@ -12,15 +15,11 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Entry.Comparison;
-import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What the workings of batch sizes show: that the size passes, why less fails, and nothing that is not so. */
@@ -32,32 +31,6 @@ class CertificateTest {
 
     private static MinimumBatch.Found found(Formula formula, Balance balance, Criterion criterion) {
         return (MinimumBatch.Found) MinimumBatch.of(formula, balance, criterion);
-    }
-
-    private static Map<String, Ratio> steps(Explained explained) {
-        return steps(explained.working());
-    }
-
-    private static Map<String, Ratio> steps(Working working) {
-        return working.steps().stream().collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
-    }
-
-    private static List<Entry.Decision> decisions(Explained explained) {
-        return decisions(explained.working());
-    }
-
-    private static List<Entry.Decision> decisions(Working working) {
-        return working.entries().stream()
-                .filter(Entry.Decision.class::isInstance)
-                .map(Entry.Decision.class::cast)
-                .toList();
-    }
-
-    private static List<String> notes(Working working) {
-        return working.entries().stream()
-                .filter(Entry.Note.class::isInstance)
-                .map(note -> ((Entry.Note) note).phrase().key())
-                .toList();
     }
 
     /** 1 : 2 : 0.2 within 5 %: of 15 divisions the first line would take 4.69, between 4.45 and 4.92. */
