@@ -25,9 +25,8 @@ final class BatchOfAStockTest {
         Batch batch = Batch.of(formula, BatchSize.ofStock(one.stocked(formula), Amount.grams(Ratio.of(one.stock()))));
         Ratio needed = Ratio.ZERO;
         for (BatchLine line : batch.lines()) {
-            needed = one.isStocked(line.line().index())
-                    ? needed.plus(line.mass().canonical())
-                    : needed;
+            needed =
+                    one.isStocked(line.line().index()) ? needed.plus(line.mass().canonical()) : needed;
         }
         assertThat(needed).isEqualTo(Ratio.of(one.stock()));
     }

@@ -1,5 +1,6 @@
 package io.github.formulationmath.json;
 
+import static io.github.formulationmath.json.JsonChecks.comesBack;
 import static io.github.formulationmath.support.Trials.COARSE;
 import static io.github.formulationmath.support.Trials.THREE;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -30,17 +31,8 @@ import org.junit.jupiter.api.Test;
 final class JsonSeriesTest {
 
     private static final TrialSeries SERIES = TrialSeries.of(THREE, COARSE, "20 g", "5 %");
-    private static final SeriesPlan PLAN = Trials.way(
-            SERIES.withoutInBase("Parfum").withLeftInVessel("2 g"), SeriesPlan.Way.FROM_BASE);
-
-    private static <T> T comesBack(Json<T> json, T value) {
-        String text = json.write(value);
-        Json.Read<T> read = json.read(text);
-        assertThat(read.value()).isEqualTo(value);
-        assertThat(read.unknownFields()).isEmpty();
-        assertThat(json.write(read.value())).isEqualTo(text);
-        return read.value();
-    }
+    private static final SeriesPlan PLAN =
+            Trials.way(SERIES.withoutInBase("Parfum").withLeftInVessel("2 g"), SeriesPlan.Way.FROM_BASE);
 
     @Test
     void every_way_comes_back_with_its_shares() {

@@ -68,11 +68,12 @@ final class StockOverAllLinesTest {
 
     @Provide
     Arbitrary<Case> cases() {
-        return StockedFormula.any().flatMap(asked -> Arbitraries.integers()
-                .between(1, 60)
-                .list()
-                .ofSize(asked.lines().size())
-                .map(read -> new Case(asked, read)));
+        return StockedFormula.any()
+                .flatMap(asked -> Arbitraries.integers()
+                        .between(1, 60)
+                        .list()
+                        .ofSize(asked.lines().size())
+                        .map(read -> new Case(asked, read)));
     }
 
     @Property(tries = 300)

@@ -5,12 +5,11 @@ import static io.github.formulationmath.support.TwoBalances.PLAN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.limit.Conformity;
-import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.weighing.WeighingMethod;
 import org.junit.jupiter.api.Test;
 
@@ -20,8 +19,7 @@ class LimitsByBalanceTest {
     /** 0.98 g within 0.2 g, or within 0.02 g, against 1 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
     @Test
     void a_limit_is_judged_by_the_balance_of_the_line() {
-        LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+        LimitChecker checker = Checkers.of(Product.leaveOn().on("face"));
         WeighingPlan coarse = WeighingPlan.of(PLAN.batch(), BENCH);
         assertThat(conformity(checker, coarse)).isNotEqualTo(Conformity.WITHIN);
         assertThat(conformity(checker, PLAN)).isEqualTo(Conformity.WITHIN);

@@ -107,7 +107,8 @@ final class SeriesLimitsTest {
     void the_bounds_of_a_verdict_are_every_corner_and_decide() {
         int tried = 0;
         for (int seed = 0; seed < CASES; seed++) {
-            SeriesPlan plan = Trials.wayIfAny(series(new Random(seed)), SeriesPlan.Way.FROM_BASE).orElse(null);
+            SeriesPlan plan = Trials.wayIfAny(series(new Random(seed)), SeriesPlan.Way.FROM_BASE)
+                    .orElse(null);
             if (plan == null) {
                 continue;
             }

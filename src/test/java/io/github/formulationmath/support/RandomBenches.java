@@ -16,7 +16,9 @@ public final class RandomBenches {
     public static Bench next(RandomFormulas random) {
         Ratio capacity = Ratio.of(60 + random.below(2_000), 1 + random.below(3));
         Bench bench = Bench.of(Balance.of(Amount.mass("1 g"), Amount.grams(capacity.max(Ratio.of(40)))))
-                .with(Vessel.of("jar", Amount.grams(Ratio.of(random.below(60), 2).min(Ratio.of(20))))
+                .with(Vessel.of(
+                                "jar",
+                                Amount.grams(Ratio.of(random.below(60), 2).min(Ratio.of(20))))
                         .holding((20 + random.below(400)) + " mL"));
         bench = random.below(2) == 0 ? bench : bench.withProductDensity("0.9" + random.below(9) + " g/mL");
         return bench.closing(

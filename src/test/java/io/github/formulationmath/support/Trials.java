@@ -22,8 +22,8 @@ public final class Trials {
             lotion("More scent", "3 %", "0.6 %"));
 
     /** Without a preservative. */
-    public static final List<Formula> THREE = List.of(
-            plain("Plain", "3 %", "0.5 %"), plain("Richer", "5 %", "0.5 %"), plain("Scent", "3 %", "1 %"));
+    public static final List<Formula> THREE =
+            List.of(plain("Plain", "3 %", "0.5 %"), plain("Richer", "5 %", "0.5 %"), plain("Scent", "3 %", "1 %"));
 
     private Trials() {}
 
