@@ -72,6 +72,10 @@ final class CompiledFormula implements Serializable {
         return common.toLongExact();
     }
 
+    CompiledFormula copy() {
+        return new CompiledFormula(numerators.clone(), largest, denominator, exact);
+    }
+
     int size() {
         return exact.length;
     }

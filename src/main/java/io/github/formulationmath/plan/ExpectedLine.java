@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Line;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
-import io.github.formulationmath.reckoning.Entry.Comparison;
 import io.github.formulationmath.reckoning.Explained;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Origin;
@@ -14,7 +13,6 @@ import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.weighing.AdditionError;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.MadeShare;
-import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
@@ -30,9 +28,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ExpectedLine implements Line, Explained {
 
-    private static final Symbol DEVIATION = Symbol.of("Δ", "largest-deviation", Kind.SHARE_DIFFERENCE);
     private static final Symbol RELATIVE = Symbol.of("δ", "largest-relative-deviation", Kind.SHARE);
-    private static final Symbol ALLOWED = Symbol.of("Δ_max", "allowed-deviation", Kind.SHARE_DIFFERENCE);
 
     private final PlannedLine planned;
     private final MadeMasses masses;
@@ -108,10 +104,11 @@ public final class ExpectedLine implements Line, Explained {
     }
 
     private <V> V deviation(Reckoning<V> r) {
-        V share = r.known(line());
-        V above = r.difference(r.known(bounds().greatest()), share);
-        V below = r.difference(share, r.known(bounds().least()));
-        return r.named(DEVIATION, this, r.maximum(List.of(above, below)));
+        return largest().deviation(r);
+    }
+
+    private LargestDeviation largest() {
+        return new LargestDeviation(line(), bounds());
     }
 
     /**
@@ -139,7 +136,7 @@ public final class ExpectedLine implements Line, Explained {
      * @return the verdict, decided exactly; {@link #deviationAgainst} tells how
      */
     public ToleranceVerdict verdict(Tolerances tolerances) {
-        return new Trial(this, Objects.requireNonNull(tolerances, "tolerances")).decide(Reckoning.plain());
+        return Objects.requireNonNull(tolerances, "tolerances").verdict(line(), bounds());
     }
 
     /**
@@ -150,30 +147,21 @@ public final class ExpectedLine implements Line, Explained {
      * @return Δ, in percent of the whole
      */
     public Amount<Dimensionless> deviationAgainst(Tolerances tolerances) {
-        Trial trial = new Trial(this, Objects.requireNonNull(tolerances, "tolerances"));
+        Trial trial = new Trial(largest(), Objects.requireNonNull(tolerances, "tolerances"));
         return deviation()
-                .withWorking(
-                        asked -> Phrase.of("question.tolerance-verdict", asked.line.name()), trial, Trial::deviation);
+                .withWorking(asked -> Phrase.of("question.tolerance-verdict", asked.name()), trial, Trial::deviation);
     }
 
     /** A line and its tolerance. */
-    private record Trial(ExpectedLine line, Tolerances tolerances) {
+    private record Trial(LargestDeviation largest, Tolerances tolerances) {
 
-        <V> V deviation(Reckoning<V> r) {
-            decide(r);
-            return line.deviation(r);
+        String name() {
+            return largest.line().name();
         }
 
-        <V> ToleranceVerdict decide(Reckoning<V> r) {
-            V share = r.known(line.line());
-            V tolerance = tolerances.value(r, line.line());
-            V allowed = r.named(ALLOWED, line, r.product(tolerance, share));
-            if (r.holds(line.deviation(r), Comparison.AT_MOST, allowed)) {
-                return ToleranceVerdict.WITHIN;
-            }
-            boolean outside = r.holds(r.known(line.bounds().least()), Comparison.GREATER, r.sum(share, allowed))
-                    || r.holds(r.known(line.bounds().greatest()), Comparison.LESS, r.difference(share, allowed));
-            return outside ? ToleranceVerdict.OUTSIDE : ToleranceVerdict.NOT_SHOWN_WITHIN;
+        <V> V deviation(Reckoning<V> r) {
+            largest.decide(r, tolerances);
+            return largest.deviation(r);
         }
     }
 

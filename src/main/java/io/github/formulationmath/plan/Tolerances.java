@@ -5,6 +5,8 @@ import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Kind;
 import io.github.formulationmath.reckoning.Reckoning;
@@ -22,6 +24,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -179,7 +182,8 @@ public final class Tolerances implements Serializable {
      * @throws IllegalArgumentException if a name is none of the formula
      */
     public Tolerances checkedFor(Formula formula) {
-        return checkedFor(List.of(formula));
+        Objects.requireNonNull(formula, "formula");
+        return namesNothing() ? this : checkedFor(List.of(formula));
     }
 
     /**
@@ -227,6 +231,19 @@ public final class Tolerances implements Serializable {
      */
     public Ratio fraction(FormulaLine line) {
         return namesNothing() ? general.fraction() : forLine(line).fraction();
+    }
+
+    /**
+     * Whether a share that is sure to lie in an interval keeps the tolerance of its line.
+     *
+     * @param line the line
+     * @param bounds where its share is sure to lie
+     * @return within if all of the interval is, outside if none of it is; decided exactly
+     */
+    public ToleranceVerdict verdict(FormulaLine line, Interval<Amount<Dimensionless>> bounds) {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(bounds, "bounds");
+        return new LargestDeviation(line, bounds).decide(Reckoning.plain(), this);
     }
 
     private boolean namesNothing() {

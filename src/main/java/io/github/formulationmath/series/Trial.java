@@ -192,18 +192,7 @@ public final class Trial implements Weighed, Lines<Trial.Share> {
          * @return within if both ends are, outside if the share cannot be within
          */
         public ToleranceVerdict verdict() {
-            Interval<Amount<Dimensionless>> bounds = bounds();
-            Ratio tolerance = tolerances.fraction(line);
-            Ratio low = line.fraction().times(Ratio.ONE.minus(tolerance));
-            Ratio high = line.fraction().times(Ratio.ONE.plus(tolerance));
-            Ratio least = bounds.least().canonical();
-            Ratio greatest = bounds.greatest().canonical();
-            if (least.compareTo(low) >= 0 && greatest.compareTo(high) <= 0) {
-                return ToleranceVerdict.WITHIN;
-            }
-            return greatest.compareTo(low) < 0 || least.compareTo(high) > 0
-                    ? ToleranceVerdict.OUTSIDE
-                    : ToleranceVerdict.NOT_SHOWN_WITHIN;
+            return tolerances.verdict(line, bounds());
         }
 
         @Override

@@ -2,6 +2,7 @@ package io.github.formulationmath.size;
 
 import io.github.formulationmath.number.Ratio;
 import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole numbers n of divisions that let one line pass at a size u: from {@code ⌈low(u)⌉} to {@code ⌊up(u)⌋}. Both ends
@@ -56,6 +57,11 @@ record Band(int line, End low, End up) {
     /** The largest whole number that is not above the band. */
     Ratio most(Ratio size) {
         return up.at(size, RoundingMode.FLOOR);
+    }
+
+    /** Whether a whole number is not above the band. */
+    boolean holds(Ratio n, Ratio size) {
+        return up.isAtLeast(n, size);
     }
 
     /** The smallest whole size whose largest number reaches n. */
@@ -118,6 +124,9 @@ record Band(int line, End low, End up) {
         private final Ratio before;
         private final Ratio after;
 
+        /** In lowest terms; few lines of many are ever asked for it, those again and again. */
+        private @Nullable Ratio slope;
+
         private End(Ratio weight, Ratio factor, Ratio before, Ratio after, long a, long b, long c) {
             this.weight = weight;
             this.factor = factor;
@@ -139,6 +148,9 @@ record Band(int line, End low, End up) {
                 try {
                     long a = Math.multiplyExact(weight.longNumerator(), factor.longNumerator());
                     long c = Math.multiplyExact(weight.longDenominator(), factor.longDenominator());
+                    if (before.isZero() && after.isZero()) {
+                        return new End(weight, factor, before, after, a, 0, c);
+                    }
                     long p = before.longDenominator();
                     long q = after.longDenominator();
                     long b = Math.addExact(
@@ -160,7 +172,12 @@ record Band(int line, End low, End up) {
         }
 
         Ratio slope() {
-            return weight.times(factor);
+            Ratio known = slope;
+            if (known == null) {
+                known = weight.times(factor);
+                slope = known;
+            }
+            return known;
         }
 
         /** The end at size 0. */
@@ -182,6 +199,20 @@ record Band(int line, End low, End up) {
                 }
             }
             return slope().times(size.plus(before)).plus(after).toWhole(mode);
+        }
+
+        /** Whether the end at a size is at least n, a whole number; without a division, which takes longer than all else. */
+        boolean isAtLeast(Ratio n, Ratio size) {
+            if (fitsLongs() && size.fitsLongs() && n.fitsLongs()) {
+                try {
+                    long m = size.longDenominator();
+                    return Math.addExact(Math.multiplyExact(a, size.longNumerator()), Math.multiplyExact(b, m))
+                            >= Math.multiplyExact(Math.multiplyExact(c, m), n.longNumerator());
+                } catch (ArithmeticException e) {
+                    // The numbers without a bound serve.
+                }
+            }
+            return n.compareTo(at(size, RoundingMode.FLOOR)) <= 0;
         }
 
         /** The size at which the end is n, as a whole number. */

@@ -45,7 +45,7 @@ final class Bands implements SizeSearch {
      * Bands of lines for sizes in grams.
      *
      * @param first the index of the first of the lines; the others follow it
-     * @param shares their shares, above 0
+     * @param shares their shares, above 0, at least one
      * @param tolerances their tolerances, at least 0 and below 1
      * @param step the step of the display in grams
      */
@@ -53,7 +53,7 @@ final class Bands implements SizeSearch {
         List<Band> bands = new ArrayList<>(shares.size());
         List<Ratio> exact = new ArrayList<>();
         OptionalInt exactLine = OptionalInt.empty();
-        Factors factors = Factors.of(Ratio.ZERO, step);
+        Factors factors = Factors.of(tolerances.get(0), step);
         for (int i = 0; i < shares.size(); i++) {
             factors = factors.of(tolerances.get(i));
             if (factors.tolerance().isZero()) {
@@ -93,7 +93,7 @@ final class Bands implements SizeSearch {
     @Override
     public Landing first() {
         Band first = bands.get(0);
-        return Landing.by(first.line(), first.up().slope().reciprocal());
+        return Landing.by(first.line(), first.reached(Ratio.ONE));
     }
 
     @Override
@@ -101,9 +101,8 @@ final class Bands implements SizeSearch {
         for (int i = 0; i < bands.size(); i++) {
             Band band = bands.get(i);
             Ratio low = band.least(size);
-            Ratio high = band.most(size);
-            if (low.compareTo(high) > 0) {
-                Landing next = Landing.by(band.line(), up ? band.reached(low) : band.left(high));
+            if (!band.holds(low, size)) {
+                Landing next = Landing.by(band.line(), up ? band.reached(low) : band.left(band.most(size)));
                 meter.count(next.at());
                 return next;
             }

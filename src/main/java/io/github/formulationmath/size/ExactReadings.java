@@ -28,7 +28,7 @@ record ExactReadings() implements OfWeighings {
                 formula,
                 bench,
                 new Part(
-                        Phrase.of("criterion.exact-readings"),
+                        () -> Phrase.of("criterion.exact-readings"),
                         new SizeSearch.Multiples(
                                 period.times(balance.readability().canonical())),
                         new Whole(formula, balance, period)));

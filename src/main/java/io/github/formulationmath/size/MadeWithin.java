@@ -43,7 +43,7 @@ record MadeWithin(Tolerances tolerances, Amount<Mass> readingError) implements O
         }
         ReadingEnds ends = new ReadingEnds(formula, tolerances, error);
         return Sizes.of(
-                formula, bench, new Part(name(), bands, new Certificate(closing(Bench.of(bench.balance())), ends)));
+                formula, bench, new Part(this::name, bands, new Certificate(closing(Bench.of(bench.balance())), ends)));
     }
 
     private Phrase name() {

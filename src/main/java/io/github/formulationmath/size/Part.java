@@ -8,15 +8,21 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * One thing that is asked of a size.
  *
- * @param name what it is called
+ * @param named what it is called; asked only when somebody reads it, which most searches do not
  * @param search the sizes that meet it
  * @param proof what shows that they do
  */
-record Part(Phrase name, SizeSearch search, Proof proof) implements WindowBound {
+record Part(Supplier<Phrase> named, SizeSearch search, Proof proof) implements WindowBound {
+
+    @Override
+    public Phrase name() {
+        return named.get();
+    }
 
     /** The same relation proves both: they allow the same sizes. */
     boolean isLike(Part other) {

@@ -31,7 +31,7 @@ final class RestLeft implements SizeSearch, Part.Proof {
 
     static Part part(Formula formula, Balance balance) {
         RestLeft rest = new RestLeft(formula, balance);
-        return new Part(Phrase.of("criterion.rest-left"), rest, rest);
+        return new Part(() -> Phrase.of("criterion.rest-left"), rest, rest);
     }
 
     private RestLeft(Formula formula, Balance balance) {

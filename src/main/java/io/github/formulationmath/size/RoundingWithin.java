@@ -49,7 +49,7 @@ record RoundingWithin(Tolerances tolerances) implements OfWeighings.EachLine {
                 formula,
                 bench,
                 new Part(
-                        Phrase.of("criterion.rounding-within", tolerances.toString()),
+                        () -> Phrase.of("criterion.rounding-within", tolerances.toString()),
                         Bands.of(lines.get(0).index(), shares, allowed, d),
                         new Certificate(formula, lines, bench.balance(), tolerances)));
     }

@@ -66,10 +66,8 @@ public final class Sizes {
         this.effort = effort;
         this.parts = List.copyOf(parts);
         this.obstacle = obstacle;
-        List<Part> periodic = this.parts.stream()
-                .filter(part -> part.search().period().isPresent())
-                .toList();
-        this.aligning = periodic.size() < 2
+        List<Part> periodic = periodic(this.parts);
+        this.aligning = periodic.isEmpty()
                 ? Optional.empty()
                 : periodic.stream()
                         .filter(part -> !(part.search() instanceof Bands))
@@ -80,6 +78,17 @@ public final class Sizes {
                         .map(part -> part.search().period().orElseThrow())
                         .reduce(Ratio::leastCommonMultiple)
                         .orElseThrow();
+    }
+
+    /** The parts that allow certain multiples only; none if there are no two, as one says by itself what it is. */
+    private static List<Part> periodic(List<Part> parts) {
+        if (parts.size() < 2) {
+            return List.of();
+        }
+        List<Part> found = parts.stream()
+                .filter(part -> part.search().period().isPresent())
+                .toList();
+        return found.size() < 2 ? List.of() : found;
     }
 
     /** The least size that a line asks for, as one relation that finds it and explains it. */
@@ -109,9 +118,10 @@ public final class Sizes {
      * @throws IllegalArgumentException if there is no line
      */
     public static Sizes from(Formula formula, Bench bench, Phrase name, List<FormulaLine> lines, LineBound bound) {
+        Objects.requireNonNull(name, "name");
         LineBounds bounds =
                 new LineBounds(BatchConstraints.atLeastOne("lines", lines), Objects.requireNonNull(bound, "bound"));
-        return of(formula, bench, new Part(Objects.requireNonNull(name, "name"), bounds.sizes(), bounds));
+        return of(formula, bench, new Part(() -> name, bounds.sizes(), bounds));
     }
 
     /**

@@ -16,7 +16,7 @@ sealed interface Wish extends Part.Proof {
     static Part atLeast(Amount<Mass> size) {
         Ratio grams = size.canonical();
         return new Part(
-                Phrase.of("criterion.least-size", size.toString()),
+                () -> Phrase.of("criterion.least-size", size.toString()),
                 new SizeSearch.Ray(Landing.resting(grams)),
                 new Least(size));
     }
@@ -25,7 +25,9 @@ sealed interface Wish extends Part.Proof {
     static Part inStepsOf(Amount<Mass> step) {
         Ratio grams = step.canonical();
         return new Part(
-                Phrase.of("criterion.in-steps", step.toString()), new SizeSearch.Multiples(grams), new Step(step));
+                () -> Phrase.of("criterion.in-steps", step.toString()),
+                new SizeSearch.Multiples(grams),
+                new Step(step));
     }
 
     /** At least a size. */

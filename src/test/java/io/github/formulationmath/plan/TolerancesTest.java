@@ -7,13 +7,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
 
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.ValueContract;
 import java.util.Collections;
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import org.junit.jupiter.api.Test;
 
 class TolerancesTest implements ValueContract<Tolerances> {
@@ -103,6 +107,37 @@ class TolerancesTest implements ValueContract<Tolerances> {
         Tolerances five = Tolerances.of("5 %");
         assertThat(five.checkedFor(List.of())).isSameAs(five);
         assertThatNullPointerException().isThrownBy(() -> five.checkedFor(Collections.<Formula>singletonList(null)));
+    }
+
+    /** 20 % ± 5 % of itself is 19 % to 21 %. */
+    @Test
+    void a_share_keeps_its_tolerance_if_all_of_its_interval_does_and_misses_it_if_none_does() {
+        FormulaLine wax = Formula.inPercent("balm")
+                .line("Oil", "80 %")
+                .line("Wax", "20 %")
+                .build()
+                .line("Wax");
+        Tolerances five = Tolerances.of("50 %").withLine("wax", "5 %");
+        assertThat(five.verdict(wax, percent("19", "21"))).isEqualTo(ToleranceVerdict.WITHIN);
+        assertThat(five.verdict(wax, percent("18.999", "21"))).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
+        assertThat(five.verdict(wax, percent("19", "21.001"))).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
+        assertThat(five.verdict(wax, percent("21", "22"))).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
+        assertThat(five.verdict(wax, percent("18", "19"))).isEqualTo(ToleranceVerdict.NOT_SHOWN_WITHIN);
+        assertThat(five.verdict(wax, percent("21.001", "22"))).isEqualTo(ToleranceVerdict.OUTSIDE);
+        assertThat(five.verdict(wax, percent("18", "18.999"))).isEqualTo(ToleranceVerdict.OUTSIDE);
+        assertThatNullPointerException().isThrownBy(() -> five.verdict(wax, null));
+        assertThatNullPointerException().isThrownBy(() -> five.verdict(null, percent("19", "21")));
+    }
+
+    private static Interval<Amount<Dimensionless>> percent(String least, String greatest) {
+        return Interval.of(Amount.percent(Ratio.parse(least)), Amount.percent(Ratio.parse(greatest)));
+    }
+
+    @Test
+    void a_made_line_is_mended_unless_it_is_within_as_far_as_one_can_read() {
+        assertThat(ToleranceVerdict.values())
+                .filteredOn(verdict -> !verdict.asksForCorrection())
+                .containsExactly(ToleranceVerdict.WITHIN, ToleranceVerdict.WITHIN_AS_READ);
     }
 
     @Test
