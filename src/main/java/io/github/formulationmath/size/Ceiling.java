@@ -26,17 +26,13 @@ sealed interface Ceiling extends WindowBound {
     <V> V most(Reckoning<V> r);
 
     /** A mass above which no batch is within it. */
-    default Ratio bound() {
-        return most(Reckoning.plain());
-    }
+    Ratio bound();
 
     /** Whether a batch of so many grams is within it. */
     boolean allows(Ratio grams);
 
     /** The relation that shows a batch at which the ceiling ends a window: {@link #most}, or one beyond that it allows. */
-    default <V> V shown(Reckoning<V> r, Ratio grams) {
-        return most(r);
-    }
+    <V> V shown(Reckoning<V> r, Ratio grams);
 
     @Override
     default <V> V shown(Reckoning<V> r, Landing at, boolean lower) {
